@@ -1,0 +1,369 @@
+//! A design as it was typed: texts and plain numbers, with the unit in the field's name.
+//!
+//! A cell keeps the text that was typed, readable or not, so that nothing is lost;
+//! [`resolve`](super::resolve) says what it means. A bare number is in millimetres, whatever unit
+//! the page shows: the page adds the unit to what is typed in inches.
+
+use serde::{Deserialize, Serialize};
+
+/// The most strings a design may have. Far above any harp; it keeps a hostile file harmless.
+pub const MOST_STRINGS: usize = 150;
+/// The longest text of one cell, in characters.
+pub const LONGEST_CELL: usize = 200;
+/// The longest free text (the remarks), in characters.
+pub const LONGEST_TEXT: usize = 4_000;
+/// The most layers wound on one core.
+pub const MOST_LAYERS: usize = 3;
+
+/// One harp, as its maker typed it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Design {
+    /// What the instrument is called.
+    pub title: String,
+    /// Who makes it.
+    pub maker: String,
+    /// Whom it is for.
+    pub client: String,
+    /// Serial number.
+    pub serial: String,
+    /// A date, as typed.
+    pub date: String,
+    /// How the open strings are tuned, in words: `E flat major, levers down`.
+    pub open_tuning: String,
+    /// Remarks, for the card.
+    pub remarks: String,
+    /// Reference pitch and temperament.
+    pub pitch: PitchSpec,
+    /// The units in which the page shows things. No number is stored in them.
+    pub units: Units,
+    /// Where the finger plucks, in per cent of the vibrating length from the nearer end.
+    pub pluck_percent: f64,
+    /// What counts as a finding.
+    pub limits: LimitsSpec,
+    /// What a string needs beyond its vibrating length.
+    pub allowances: Allowances,
+    /// The materials that the strings use, with all their figures.
+    pub materials: Vec<MaterialSpec>,
+    /// From the highest string down.
+    pub strings: Vec<StringSpec>,
+}
+
+/// Reference pitch and temperament.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct PitchSpec {
+    /// The pitch of A4 in hertz.
+    pub a4_hz: f64,
+    /// How the octave is divided.
+    pub temperament: TemperamentSpec,
+}
+
+/// How the octave is divided.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum TemperamentSpec {
+    #[default]
+    Equal,
+    Pythagorean,
+    QuarterCommaMeantone,
+    WerckmeisterThree,
+    Vallotti,
+    YoungTwo,
+    JustOnC,
+}
+
+/// The units in which the page shows things.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Units {
+    pub length: LengthUnit,
+    pub gauge: GaugeUnit,
+    pub force: ForceUnit,
+}
+
+/// Unit of vibrating lengths.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum LengthUnit {
+    #[default]
+    Mm,
+    Inch,
+}
+
+/// Unit of gauges.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum GaugeUnit {
+    #[default]
+    Mm,
+    /// Thousandths of an inch.
+    Thou,
+}
+
+/// Unit of pulls.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ForceUnit {
+    #[default]
+    Newton,
+    Kgf,
+    Lbf,
+}
+
+/// What counts as a finding, and the bands that the curves show.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct LimitsSpec {
+    pub working_share_percent: f64,
+    pub slack_share_percent: f64,
+    pub least_tension_n: f64,
+    pub least_stiffness_n_per_mm: f64,
+    pub most_stiffness_n_per_mm: f64,
+    pub partial_8_cents: f64,
+    pub jump_percent: f64,
+}
+
+/// What a string needs beyond its vibrating length; together the cut length.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Allowances {
+    /// Bridge pin to tuning pin.
+    pub after_length_mm: f64,
+    /// Turns round the tuning pin at pitch.
+    pub turns: f64,
+    /// Diameter of the tuning pin.
+    pub pin_mm: f64,
+    /// Soundboard with rib, and the knot or anchor behind it.
+    pub knot_mm: f64,
+    /// What is left beyond the pin to pull by, and cut off.
+    pub tail_mm: f64,
+}
+
+/// One string as typed.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct StringSpec {
+    /// A note name (`A4`, `Eb3`) or a frequency (`443.2 Hz`).
+    pub note: String,
+    /// Vibrating length: `612`, `61.2cm`, `24 1/8 in`.
+    pub length: String,
+    /// What it is made of.
+    #[serde(flatten)]
+    pub make_up: MakeUpSpec,
+    /// The supplier's code.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub order_code: String,
+}
+
+/// The make-up of a string as typed. Without layers and weighing it is a plain string.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct MakeUpSpec {
+    /// Material of a plain string or of the core, by key, name or a usual other name.
+    pub material: String,
+    /// Diameter of a plain string or of the core.
+    pub diameter: String,
+    /// What is wound on the core, from the inside out.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub layers: Vec<LayerSpec>,
+    /// Bare core at the board end and at the pin end; empty for none.
+    #[serde(skip_serializing_if = "Bare::is_empty")]
+    pub bare: Bare,
+    /// For a bought string that was weighed: then the layers are not needed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub weighed: Option<WeighedSpec>,
+}
+
+/// Bare core at the two ends of a wound string.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Bare {
+    /// At the soundboard.
+    pub board: String,
+    /// At the bridge pin.
+    pub pin: String,
+}
+
+impl Bare {
+    /// Whether neither end is given.
+    pub fn is_empty(&self) -> bool {
+        self.board.is_empty() && self.pin.is_empty()
+    }
+}
+
+/// One layer of a wound string.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct LayerSpec {
+    /// Material, by key, name or a usual other name.
+    pub material: String,
+    /// Diameter of round wire, or thickness of ribbon.
+    pub size: String,
+    /// Width of ribbon; empty for round wire.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub width: String,
+    /// How closely the turns lie, in per cent: 100 where they touch.
+    #[serde(default = "close", skip_serializing_if = "is_close")]
+    pub packing_percent: f64,
+}
+
+/// What was measured of a bought string.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct WeighedSpec {
+    /// Mass per metre in grams, as typed.
+    pub g_per_m: String,
+    /// Overall diameter; empty where not measured.
+    pub gauge: String,
+    /// Breaking load in newtons, as typed; empty where not known.
+    pub breaks_n: String,
+}
+
+/// A material with every figure and where it comes from.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct MaterialSpec {
+    /// Short and unique in a design; strings refer to it.
+    pub key: String,
+    /// As shown.
+    pub name: String,
+    /// Mass over volume.
+    pub density_kg_per_m3: Fact<f64>,
+    /// Modulus of elasticity in vibration.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub modulus: Option<Fact<ModulusSpec>>,
+    /// Least tensile strength.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub strength: Option<Fact<StrengthSpec>>,
+}
+
+/// A figure, its source, and how well it is known.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Fact<T> {
+    pub value: T,
+    pub source: String,
+    pub standing: StandingSpec,
+}
+
+/// How well a figure is known.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum StandingSpec {
+    /// Read in the source that is named.
+    Seen,
+    /// As another text quotes the source that is named.
+    SecondHand,
+    /// Worked out from figures that were read.
+    Computed,
+    /// From memory; verify before relying on it.
+    FromMemory,
+    /// Entered by the user.
+    #[default]
+    Own,
+}
+
+/// `E = base + per_stress · σ`.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ModulusSpec {
+    pub base_gpa: f64,
+    /// Rise of the modulus with the stress, a pure number.
+    #[serde(default, skip_serializing_if = "is_zero")]
+    pub per_stress: f64,
+}
+
+/// Least tensile strength, by diameter where it depends on it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum StrengthSpec {
+    /// The same for every diameter.
+    Mpa(f64),
+    /// Pairs of diameter (mm) and strength (MPa), thinnest first, with straight lines between
+    /// them; no strength is known outside.
+    TableMmMpa(Vec<(f64, f64)>),
+    /// Pairs of the greatest diameter (mm) of a step and its strength (MPa), thinnest first.
+    StepsMmMpa(Vec<(f64, f64)>),
+}
+
+fn close() -> f64 {
+    100.0
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands a reference")]
+fn is_close(percent: &f64) -> bool {
+    *percent == close()
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands a reference")]
+fn is_zero(number: &f64) -> bool {
+    *number == 0.0
+}
+
+impl Default for Design {
+    /// An empty design. Plucked at 40 % of the length: common practice, no source.
+    fn default() -> Self {
+        Self {
+            title: String::new(),
+            maker: String::new(),
+            client: String::new(),
+            serial: String::new(),
+            date: String::new(),
+            open_tuning: String::new(),
+            remarks: String::new(),
+            pitch: PitchSpec::default(),
+            units: Units::default(),
+            pluck_percent: 40.0,
+            limits: LimitsSpec::default(),
+            allowances: Allowances::default(),
+            materials: Vec::new(),
+            strings: Vec::new(),
+        }
+    }
+}
+
+impl Default for PitchSpec {
+    fn default() -> Self {
+        Self { a4_hz: 440.0, temperament: TemperamentSpec::Equal }
+    }
+}
+
+impl Default for LimitsSpec {
+    /// Common practice, no source, but for the stiffness band, which is the builders' rule of 1 to
+    /// 2.5 lbf/in for tension over length (a harp makers' mailing list, 2005), taken to a pluck at
+    /// 40 % of the length and rounded.
+    fn default() -> Self {
+        Self {
+            working_share_percent: 75.0,
+            slack_share_percent: 12.0,
+            least_tension_n: 20.0,
+            least_stiffness_n_per_mm: 0.7,
+            most_stiffness_n_per_mm: 1.9,
+            partial_8_cents: 25.0,
+            jump_percent: 30.0,
+        }
+    }
+}
+
+impl Default for Allowances {
+    /// Common practice, no source.
+    fn default() -> Self {
+        Self { after_length_mm: 45.0, turns: 3.0, pin_mm: 5.5, knot_mm: 90.0, tail_mm: 120.0 }
+    }
+}
+
+impl LayerSpec {
+    /// Whether the layer is ribbon.
+    pub fn is_ribbon(&self) -> bool {
+        !self.width.is_empty()
+    }
+}
+
+impl MakeUpSpec {
+    /// Whether layers are wound on a core.
+    pub fn is_wound(&self) -> bool {
+        !self.layers.is_empty()
+    }
+
+    /// Whether nothing was typed.
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+}

@@ -1,0 +1,19 @@
+//! The document: what was typed, the edits that change it, its versions, and the words for numbers.
+//!
+//! Knows the engine, not the screen. In order, each using those before it: `document`, `typed`,
+//! `make_up_text`, `library`, `edit`, `history`, `migrate`, `persist`, `link`, `resolve`,
+//! `display`, `table`, `presets`.
+
+pub mod display;
+pub mod document;
+pub mod edit;
+pub mod history;
+pub mod library;
+pub mod link;
+pub mod make_up_text;
+pub mod migrate;
+pub mod persist;
+pub mod presets;
+pub mod resolve;
+pub mod table;
+pub mod typed;

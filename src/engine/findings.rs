@@ -1,0 +1,230 @@
+//! What is worth saying about a string that can be computed, and what would mend it.
+
+use super::analysis::{Harp, Limits, StringFigures};
+use super::construction::MakeUp;
+use super::mechanics::{Core, audible_inharmonicity, length_for_tension, tension};
+use super::units::{Force, Frequency, Length, LinearDensity};
+
+/// Inharmonicity over the audible threshold, above which it may be a finding. Real guitar strings
+/// lie up to 58 times over the threshold and the difference is only just noticeable to average
+/// listeners (H. Järveläinen and M. Karjalainen, Importance of inharmonicity in the acoustic guitar).
+const AUDIBLE_TIMES: f64 = 60.0;
+/// Overall diameter over core diameter from which a core is called thin. Common practice, no source.
+const THIN_CORE_RATIO: f64 = 4.0;
+
+/// How much a finding weighs; the weightiest first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Weight {
+    /// The string breaks, or cannot work.
+    Grave,
+    /// The string works badly.
+    Warning,
+    /// Worth a look.
+    Remark,
+}
+
+/// A finding about one string of the harp.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Finding {
+    /// Index of the string in the harp (its number minus one).
+    pub index: usize,
+    /// What was found.
+    pub kind: FindingKind,
+}
+
+/// What was found, with the numbers that a sentence about it needs.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum FindingKind {
+    /// The pull is over the breaking load; at `longest` it would be at the working share.
+    Breaks { load_percent: f64, longest: Length },
+    /// The pull is past the working share; at `longest` it would be at it.
+    Overworked { load_percent: f64, limit_percent: f64, longest: Length },
+    /// The load share is so low that the string will be false and dull.
+    Slack { load_percent: f64, limit_percent: f64, shortest: Length },
+    /// The pull is too little to hold the string steady; `thinnest` would do for a plain string.
+    LittlePull { pull: Force, least: Force, thinnest: Option<Length> },
+    /// The partials are so sharp that the string sounds false.
+    Inharmonic { partial_8_cents: f64, limit_cents: f64, times_audible: f64 },
+    /// The core is thin for what is wound on it.
+    ThinCore { gauge_ratio: f64, limit_ratio: f64 },
+    /// Thinner than the string above it, of the same material.
+    Thinner { gauge: Length, above: Length },
+    /// Shorter than the string above it, though lower in pitch.
+    Shorter { length: Length, above: Length },
+    /// Sounds higher than the string above it.
+    Higher { pitch: Frequency, above: Frequency },
+    /// The feel jumps where the make-up changes. Positive when this string is the stiffer.
+    Jump { step_percent: f64, limit_percent: f64 },
+}
+
+impl FindingKind {
+    /// How much it weighs.
+    pub const fn weight(&self) -> Weight {
+        match self {
+            Self::Breaks { .. } => Weight::Grave,
+            Self::Overworked { .. }
+            | Self::Slack { .. }
+            | Self::LittlePull { .. }
+            | Self::Inharmonic { .. }
+            | Self::ThinCore { .. }
+            | Self::Higher { .. } => Weight::Warning,
+            Self::Thinner { .. } | Self::Shorter { .. } | Self::Jump { .. } => Weight::Remark,
+        }
+    }
+}
+
+/// Every finding of a harp, the weightiest first; of one weight, from string 1 down.
+pub(super) fn find(harp: &Harp, strings: &[StringFigures]) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for (index, figures) in strings.iter().enumerate() {
+        let mut say = |kind| found.push(Finding { index, kind });
+        let make_up = harp.strings[index].make_up.as_ref().ok();
+        if let Some(make_up) = make_up {
+            of_load(figures, make_up, &harp.limits, &mut say);
+            of_tone(figures, make_up, &harp.limits, &mut say);
+        }
+        if let Some(above) = index.checked_sub(1) {
+            let make_ups = (harp.strings[above].make_up.as_ref().ok(), make_up);
+            of_neighbours(&strings[above], figures, make_ups, &harp.limits, &mut say);
+        }
+    }
+    found.sort_by_key(|finding| (finding.kind.weight(), finding.index));
+    found
+}
+
+fn of_load(
+    figures: &StringFigures,
+    make_up: &MakeUp,
+    limits: &Limits,
+    say: &mut impl FnMut(FindingKind),
+) {
+    let (Ok(pull), Ok(frequency), Ok(density)) =
+        (figures.tension, figures.frequency, figures.linear_density)
+    else {
+        return;
+    };
+    let least = limits.least_tension;
+    if pull < least {
+        let thinnest = thinnest_gauge(figures, make_up, least);
+        say(FindingKind::LittlePull { pull, least, thinnest });
+    }
+    let (Ok(load_percent), Ok(breaking)) = (figures.load_share_percent, figures.breaking_load)
+    else {
+        return;
+    };
+    let length_at = |percent: f64| {
+        let wanted = Force::from_n(breaking.to_n() * percent / 100.0);
+        length_for_tension(density, frequency, wanted, core_of(make_up))
+    };
+    let (limit, slack) = (limits.working_share_percent, limits.slack_share_percent);
+    if load_percent > 100.0 {
+        say(FindingKind::Breaks { load_percent, longest: length_at(limit) });
+    } else if load_percent > limit {
+        let longest = length_at(limit);
+        say(FindingKind::Overworked { load_percent, limit_percent: limit, longest });
+    } else if load_percent < slack {
+        let shortest = length_at(slack);
+        say(FindingKind::Slack { load_percent, limit_percent: slack, shortest });
+    }
+}
+
+fn of_tone(
+    figures: &StringFigures,
+    make_up: &MakeUp,
+    limits: &Limits,
+    say: &mut impl FnMut(FindingKind),
+) {
+    if let (Ok(b), Ok(partial_8_cents), Ok(frequency)) =
+        (figures.inharmonicity_b, figures.partial_8_cents, figures.frequency)
+    {
+        let times_audible = b / audible_inharmonicity(frequency);
+        let limit_cents = limits.partial_8_cents;
+        if partial_8_cents > limit_cents && times_audible > AUDIBLE_TIMES {
+            say(FindingKind::Inharmonic { partial_8_cents, limit_cents, times_audible });
+        }
+    }
+    if let (Ok(gauge), Ok(core), false) = (figures.gauge, figures.core, make_up.layers().is_empty())
+    {
+        let gauge_ratio = gauge.to_m() / core.to_m();
+        if gauge_ratio > THIN_CORE_RATIO {
+            say(FindingKind::ThinCore { gauge_ratio, limit_ratio: THIN_CORE_RATIO });
+        }
+    }
+}
+
+fn of_neighbours(
+    above: &StringFigures,
+    this: &StringFigures,
+    make_ups: (Option<&MakeUp>, Option<&MakeUp>),
+    limits: &Limits,
+    say: &mut impl FnMut(FindingKind),
+) {
+    let lower = match (above.frequency, this.frequency) {
+        // The last digits of a temperament's sum are no difference of pitch.
+        (Ok(a), Ok(b)) if b.to_hz() > a.to_hz() * (1.0 + 1e-9) => {
+            say(FindingKind::Higher { pitch: b, above: a });
+            false
+        }
+        (Ok(a), Ok(b)) => b.to_hz() < a.to_hz() * (1.0 - 1e-9),
+        _ => false,
+    };
+    if let (true, Ok(above), Ok(length)) = (lower, above.length, this.length)
+        && length < above
+    {
+        say(FindingKind::Shorter { length, above });
+    }
+    let (Some(upper_make_up), Some(make_up)) = make_ups else { return };
+    if same_kind(upper_make_up, make_up) {
+        if let (true, Ok(above), Ok(gauge)) = (lower, above.gauge, this.gauge)
+            && gauge < above
+        {
+            say(FindingKind::Thinner { gauge, above });
+        }
+    } else if let (Ok(upper), Ok(stiffness)) = (above.pluck_stiffness, this.pluck_stiffness) {
+        let step_percent = 100.0 * (stiffness.to_n_per_m() / upper.to_n_per_m() - 1.0);
+        let limit_percent = limits.jump_percent;
+        if step_percent.abs() > limit_percent {
+            say(FindingKind::Jump { step_percent, limit_percent });
+        }
+    }
+}
+
+/// Whether two strings are of the same materials in the same order.
+pub fn same_kind(one: &MakeUp, other: &MakeUp) -> bool {
+    let materials = |make_up: &MakeUp| {
+        let layers = make_up.layers().iter().map(|layer| layer.material.key.clone());
+        let core = make_up.core().map(|(material, _)| material.key.clone());
+        core.into_iter().chain(layers).collect::<Vec<_>>()
+    };
+    materials(one) == materials(other)
+}
+
+/// The core of a make-up as far as it resists bending.
+pub(super) fn core_of(make_up: &MakeUp) -> Option<Core> {
+    let (material, diameter) = make_up.core()?;
+    Some(Core { diameter, modulus: material.modulus.as_ref()?.value })
+}
+
+/// The thinnest plain string that pulls `least`; `None` for a string that is not plain.
+///
+/// The flexible string's square law, repeated on the stiff string until it holds to a micrometre.
+fn thinnest_gauge(figures: &StringFigures, make_up: &MakeUp, least: Force) -> Option<Length> {
+    let MakeUp::Plain { material, diameter } = make_up else { return None };
+    let (length, frequency) = (figures.length.ok()?, figures.frequency.ok()?);
+    let mut gauge = *diameter;
+    for _ in 0..40 {
+        let thicker = MakeUp::plain(material.clone(), gauge).ok()?;
+        let density: LinearDensity = thicker.linear_density();
+        let pull = tension(density, length, frequency, core_of(&thicker)).to_n();
+        if pull <= 0.0 {
+            return None;
+        }
+        let next = Length::from_m(gauge.to_m() * (least.to_n() / pull).sqrt());
+        if (next.to_mm() - gauge.to_mm()).abs() < 1e-3 {
+            return Some(next);
+        }
+        gauge = next;
+    }
+    None
+}

@@ -1,0 +1,5 @@
+//! Mounts the page; nothing else.
+
+fn main() {
+    stringloft::app::start();
+}
