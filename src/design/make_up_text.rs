@@ -15,6 +15,7 @@
 use thiserror::Error;
 
 use super::document::{Bare, LayerSpec, MOST_LAYERS, MakeUpSpec, WeighedSpec};
+use super::pieces::{CLAUSES, Piece, pieces};
 use super::typed::{cut, gauge, is_size};
 use crate::engine::material::key_of;
 
@@ -22,8 +23,6 @@ use crate::engine::material::key_of;
 pub const LONGEST: usize = 20_000;
 /// How many words the name of a known material, and a size, may have at most.
 const WORDS: usize = 8;
-/// What may follow a comma.
-const CLAUSES: [&str; 4] = ["core", "gauge", "breaks", "bare"];
 
 /// Why a text is no make-up.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
@@ -89,7 +88,8 @@ pub fn read(text: &str) -> Result<MakeUpSpec, MakeUpTextError> {
     if text.len() > LONGEST {
         return Err(MakeUpTextError::Long);
     }
-    let pieces = pieces(text)?;
+    let brackets = |rest| MakeUpTextError::Brackets { got: format!("[{}", cut(rest)) };
+    let pieces = pieces(text).map_err(brackets)?;
     let mut clauses = pieces.split(|piece| *piece == Piece::Comma);
     let mut make_up = MakeUpSpec::default();
     match clauses.next().unwrap_or_default() {
@@ -235,119 +235,6 @@ fn whole(pieces: &[Piece]) -> Result<String, MakeUpTextError> {
 
 fn shown(pieces: &[Piece]) -> String {
     cut(&pieces.iter().map(Piece::text).collect::<Vec<_>>().join(" "))
-}
-
-/// What a line is made of.
-#[derive(Clone, Debug, PartialEq)]
-enum Piece {
-    /// Letters without a blank.
-    Word(String),
-    /// What stands in brackets.
-    Held(String),
-    /// Between layers.
-    Plus,
-    /// Before one of the clauses.
-    Comma,
-}
-
-impl Piece {
-    fn is(&self, word: &str) -> bool {
-        matches!(self, Self::Word(own) if own.eq_ignore_ascii_case(word))
-    }
-
-    fn text(&self) -> &str {
-        match self {
-            Self::Word(text) | Self::Held(text) => text,
-            Self::Plus => "+",
-            Self::Comma => ",",
-        }
-    }
-}
-
-fn pieces(text: &str) -> Result<Vec<Piece>, MakeUpTextError> {
-    let mut pieces = Vec::new();
-    let mut rest = text.trim_start();
-    while let Some(first) = rest.chars().next() {
-        let after = &rest[first.len_utf8()..];
-        rest = match first {
-            '[' => {
-                let (held, after) = take_held(after)?;
-                pieces.push(Piece::Held(held));
-                after
-            }
-            '+' => {
-                pieces.push(Piece::Plus);
-                after
-            }
-            ',' if opens_clause(after) => {
-                pieces.push(Piece::Comma);
-                after
-            }
-            '×' => {
-                pieces.push(Piece::Word("x".to_owned()));
-                after
-            }
-            _ => {
-                let (word, after) = rest.split_at(end_of_word(rest));
-                pieces.push(Piece::Word(word.to_owned()));
-                after
-            }
-        }
-        .trim_start();
-    }
-    Ok(pieces)
-}
-
-/// What stands up to the closing bracket, and what follows it.
-fn take_held(text: &str) -> Result<(String, &str), MakeUpTextError> {
-    let mut held = String::new();
-    let mut rest = text;
-    loop {
-        let end = rest.find(']');
-        let end =
-            end.ok_or_else(|| MakeUpTextError::Brackets { got: format!("[{}", cut(text)) })?;
-        held.push_str(&rest[..end]);
-        rest = &rest[end + 1..];
-        match rest.strip_prefix(']') {
-            Some(after) => {
-                held.push(']');
-                rest = after;
-            }
-            None => return Ok((held, rest)),
-        }
-    }
-}
-
-/// Whether one of the words that may follow a comma stands here.
-fn opens_clause(text: &str) -> bool {
-    let word = text.trim_start();
-    let word = &word[..word.find(|c: char| !c.is_alphanumeric()).unwrap_or(word.len())];
-    CLAUSES.iter().any(|clause| word.eq_ignore_ascii_case(clause))
-}
-
-/// Where the word at the beginning ends: at a blank, a sign, or between the two sizes of a ribbon
-/// (`0.15x0.60`).
-fn end_of_word(text: &str) -> usize {
-    let mut before = None;
-    for (place, letter) in text.char_indices() {
-        let after = &text[place + letter.len_utf8()..];
-        let number = |c: char| c.is_ascii_digit() || matches!(c, '.' | '"');
-        let ends = match letter {
-            '[' | '+' | '×' => true,
-            ',' => opens_clause(after),
-            'x' | 'X' => before.is_some_and(number) && after.starts_with(number),
-            _ => letter.is_whitespace(),
-        };
-        if ends && place > 0 {
-            return place;
-        }
-        // A lone x before the width of a ribbon is a word of its own.
-        if place == 0 && letter.eq_ignore_ascii_case(&'x') && after.starts_with(number) {
-            return letter.len_utf8();
-        }
-        before = Some(letter);
-    }
-    text.len()
 }
 
 /// The line, with every text in brackets or none.

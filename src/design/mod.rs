@@ -1,8 +1,8 @@
 //! The document: what was typed, the edits that change it, its versions, and the words for numbers.
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
-//! `typed`, `make_up_text`, `library`, `edit`, `history`, `migrate`, `persist`, `link`, `resolve`,
-//! `display`, `advice`, `table`, `presets`.
+//! `typed`, `pieces`, `make_up_text`, `library`, `edit`, `history`, `migrate`, `persist`, `link`,
+//! `resolve`, `display`, `advice`, `table`, `presets`.
 
 pub mod advice;
 pub mod display;
@@ -15,6 +15,7 @@ pub mod make_up_text;
 pub mod migrate;
 mod number;
 pub mod persist;
+mod pieces;
 pub mod presets;
 pub mod resolve;
 pub mod table;
