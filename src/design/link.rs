@@ -1,1 +1,136 @@
-//! To come.
+//! A whole design in the fragment of an address, which no server sees.
+//!
+//! The form is `1.` and, in base64 for addresses, four bytes of check sum (CRC-32 of what follows)
+//! and the deflated text of the document with its strings by columns (`compact`). A material that is
+//! equal to a built-in one is only named, with the revision of the built-in list, and opens with
+//! the figures of that revision; any other is written in full.
+
+mod compact;
+
+use base64::Engine as _;
+use base64::engine::general_purpose::URL_SAFE_NO_PAD;
+use miniz_oxide::deflate::compress_to_vec;
+use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_with_limit};
+use serde_json::Value;
+use thiserror::Error;
+
+use super::document::{Design, MaterialSpec};
+use super::library;
+use super::persist::{self, ReadError, check};
+
+/// The longest fragment that is written or read, in characters.
+pub const MOST_CHARACTERS: usize = 60_000;
+/// The longest document that a link may hold, in bytes.
+const MOST_BYTES: usize = 1 << 20;
+/// The form of the link, before the point.
+const FORM: u32 = 1;
+/// Higher levels of deflate take longer and gain nothing on texts this short.
+const LEVEL: u8 = 10;
+
+/// The revision of the built-in list whose figures a new link names.
+///
+/// A figure, a name or a source that changes needs a new revision; the list as it was must then
+/// stay readable in [`built_in_at`], so that old links open with the numbers they were made with.
+pub const LIBRARY_REVISION: u64 = 1;
+
+/// The built-in materials as they were at a revision; `None` for one that is not known here.
+pub fn built_in_at(revision: u64) -> Option<&'static [MaterialSpec]> {
+    match revision {
+        LIBRARY_REVISION => Some(library::built_in()),
+        _ => None,
+    }
+}
+
+/// Why a design and a link cannot be had from each other.
+#[derive(Clone, Debug, PartialEq, Error)]
+#[non_exhaustive]
+pub enum LinkError {
+    /// Something else than a link.
+    #[error("this is no link to a design (what follows the # must begin with \"{FORM}.\")")]
+    NotALink,
+    /// Made by a newer program.
+    #[error(
+        "this link was made by a newer Stringloft (load the page anew to get the newest, or ask for the design file)"
+    )]
+    TooNew,
+    /// The check sum does not agree.
+    #[error("this link was cut off or altered on its way (ask for the whole link again)")]
+    Altered,
+    /// Longer than [`MOST_CHARACTERS`], or what it holds is too long.
+    #[error(
+        "this design is too large for a link of {MOST_CHARACTERS} characters (send the design file instead)"
+    )]
+    TooLarge,
+    /// What the link holds is no lawful design.
+    #[error("the link does not hold a design that can be used: {0}")]
+    Design(#[from] ReadError),
+}
+
+/// The fragment for a design, without the `#`.
+///
+/// # Errors
+///
+/// When the design does not fit [`MOST_CHARACTERS`].
+pub fn write(design: &Design) -> Result<String, LinkError> {
+    // The text is this program's own; were it no JSON, there would be nothing to send.
+    let document = serde_json::from_str(&persist::plain(design)).unwrap_or(Value::Null);
+    let text = compact::squeeze(document).to_string();
+    if text.len() > MOST_BYTES {
+        return Err(LinkError::TooLarge);
+    }
+    let packed = compress_to_vec(text.as_bytes(), LEVEL);
+    let mut bytes = crc32fast::hash(&packed).to_be_bytes().to_vec();
+    bytes.extend(packed);
+    let fragment = format!("{FORM}.{}", URL_SAFE_NO_PAD.encode(bytes));
+    if fragment.len() > MOST_CHARACTERS { Err(LinkError::TooLarge) } else { Ok(fragment) }
+}
+
+/// The design that a fragment holds, with or without the `#` or the address before it.
+///
+/// # Errors
+///
+/// When the text is no link, was made by a newer program, cut off or altered, is too large, or
+/// holds what is no lawful design.
+pub fn read(text: &str) -> Result<Design, LinkError> {
+    let fragment = text.rsplit_once('#').map_or(text, |(_, fragment)| fragment).trim();
+    if fragment.len() > MOST_CHARACTERS {
+        return Err(LinkError::TooLarge);
+    }
+    let (form, rest) = fragment.split_once('.').ok_or(LinkError::NotALink)?;
+    match form.parse::<u32>() {
+        Ok(FORM) if form.len() == 1 => {}
+        Ok(newer) if newer > FORM && form.len() < 4 => return Err(LinkError::TooNew),
+        _ => return Err(LinkError::NotALink),
+    }
+    let bytes = URL_SAFE_NO_PAD.decode(rest).map_err(|_| LinkError::Altered)?;
+    let (sum, packed) = bytes.split_first_chunk::<4>().ok_or(LinkError::Altered)?;
+    if crc32fast::hash(packed) != u32::from_be_bytes(*sum) {
+        return Err(LinkError::Altered);
+    }
+    let text = decompress_to_vec_with_limit(packed, MOST_BYTES).map_err(|error| {
+        let large = error.status == TINFLStatus::HasMoreOutput;
+        if large { LinkError::TooLarge } else { LinkError::Altered }
+    })?;
+    let text = String::from_utf8(text).map_err(|_| LinkError::Altered)?;
+    let document = serde_json::from_str(&text).map_err(|_| LinkError::Altered)?;
+    let (document, named) = compact::expand(document);
+    let mut design = persist::read(&document.to_string())?;
+    materials(&mut design, &named)?;
+    check(&design).map_err(ReadError::from)?;
+    Ok(design)
+}
+
+/// Puts the materials in the order of the link, those that it only names as they were at its
+/// revision of the built-in list.
+fn materials(design: &mut Design, named: &compact::Named) -> Result<(), LinkError> {
+    let built_in = built_in_at(named.revision).ok_or(LinkError::TooNew)?;
+    let mut read = std::mem::take(&mut design.materials);
+    for (key, is_built_in) in &named.keys {
+        let own = read.iter().position(|spec| spec.key == *key).map(|at| read.remove(at));
+        let spec =
+            if *is_built_in { built_in.iter().find(|spec| spec.key == *key).cloned() } else { own };
+        design.materials.push(spec.ok_or(LinkError::TooNew)?);
+    }
+    design.materials.append(&mut read);
+    Ok(())
+}

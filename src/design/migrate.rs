@@ -1,1 +1,18 @@
-//! To come.
+//! The numbered steps that lift an old document. A step is never edited again: files of its
+//! version are out in the world.
+
+use serde_json::{Map, Value};
+
+/// The version of the document that this program writes.
+pub const VERSION: usize = 1;
+
+/// `STEPS[i]` lifts a document from version `i + 1` to `i + 2`. The length of this array holds us
+/// to it: a new version does not compile without its step.
+const STEPS: [fn(&mut Map<String, Value>); VERSION - 1] = [];
+
+/// Lifts a document of version `found`, from 1 to [`VERSION`], to [`VERSION`].
+pub(super) fn lift(document: &mut Map<String, Value>, found: usize) {
+    for step in STEPS.iter().skip(found.saturating_sub(1)) {
+        step(document);
+    }
+}

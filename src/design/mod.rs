@@ -1,9 +1,10 @@
 //! The document: what was typed, the edits that change it, its versions, and the words for numbers.
 //!
-//! Knows the engine, not the screen. In order, each using those before it: `document`, `typed`,
-//! `make_up_text`, `library`, `edit`, `history`, `migrate`, `persist`, `link`, `resolve`,
-//! `display`, `table`, `presets`.
+//! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
+//! `typed`, `pieces`, `make_up_text`, `library`, `edit`, `history`, `migrate`, `persist`, `link`,
+//! `resolve`, `display`, `advice`, `table`, `presets`.
 
+pub mod advice;
 pub mod display;
 pub mod document;
 pub mod edit;
@@ -12,7 +13,9 @@ pub mod library;
 pub mod link;
 pub mod make_up_text;
 pub mod migrate;
+mod number;
 pub mod persist;
+mod pieces;
 pub mod presets;
 pub mod resolve;
 pub mod table;

@@ -1,1 +1,135 @@
-//! To come.
+//! Design to text and back: readable JSON with a version. File, browser storage and link all come
+//! in through [`read`].
+//!
+//! The first field, `stringloft`, holds the version and says what kind of file it is. A text is
+//! lifted to today's version, cleaned of characters that nobody types ([`tidy`]) and checked
+//! ([`check`]) before it becomes a design.
+
+mod check;
+mod layout;
+
+use serde::Serialize;
+use serde_json::{Map, Value};
+use thiserror::Error;
+
+pub use self::check::{CheckError, MOST_MATERIALS, check, tidy};
+use super::document::Design;
+use super::library::embed;
+pub use super::migrate::VERSION;
+use super::migrate::lift;
+
+/// The longest text that is read, in bytes. A harp of 150 strings takes a hundredth of it.
+pub const MOST_BYTES: usize = 4 * 1024 * 1024;
+/// The field that holds the version.
+const MARK: &str = "stringloft";
+
+/// Why a text is no design that can be used.
+#[derive(Clone, Debug, PartialEq, Error)]
+#[non_exhaustive]
+pub enum ReadError {
+    /// Longer than [`MOST_BYTES`].
+    #[error("a design file must be at most {} MB, got {} MB (choose another file)", MOST_BYTES >> 20, got_bytes.div_ceil(1 << 20))]
+    TooLarge { got_bytes: usize },
+    /// Nothing but blanks.
+    #[error("the file is empty (choose a file that Stringloft saved)")]
+    Empty,
+    /// The text ends before the document does.
+    #[error(
+        "the design is cut off: its text ends in the middle, at line {line} (get the whole file again)"
+    )]
+    CutOff { line: usize },
+    /// No JSON, or a field that holds something else than it should.
+    #[error("this design cannot be read: {what} (mend the file or choose another)")]
+    Unreadable { what: String },
+    /// JSON of another kind.
+    #[error(
+        "this JSON is not a Stringloft design (it lacks \"stringloft\" with the version of the design)"
+    )]
+    OtherKind,
+    /// Written by a newer program.
+    #[error(
+        "this design is of version {found}, and versions 1 to {VERSION} can be read here (load the page anew to get the newest Stringloft)"
+    )]
+    TooNew { found: u64 },
+    /// Readable, but not lawful.
+    #[error(transparent)]
+    Check(#[from] CheckError),
+}
+
+#[derive(Serialize)]
+struct Saved<'a> {
+    stringloft: usize,
+    #[serde(flatten)]
+    design: &'a Design,
+}
+
+/// The text of a design: JSON for people to read, a line for each string, with the materials that
+/// it uses.
+pub fn write(design: &Design) -> String {
+    layout::readable(&plain(design))
+}
+
+/// The text of a design without any space.
+pub(super) fn plain(design: &Design) -> String {
+    let mut whole = design.clone();
+    embed(&mut whole);
+    let saved = Saved { stringloft: VERSION, design: &whole };
+    // Only a map whose keys are no texts can fail, and there is none; an empty object is read back
+    // as "not a design", so that nothing passes in silence even then.
+    serde_json::to_string(&saved).unwrap_or_else(|_| "{}".to_owned())
+}
+
+/// The design that a text holds, whatever version wrote it.
+///
+/// # Errors
+///
+/// When the text is too large, no JSON, of another kind, of a newer version, or breaks one of the
+/// limits that [`check`] holds.
+pub fn read(text: &str) -> Result<Design, ReadError> {
+    if text.len() > MOST_BYTES {
+        return Err(ReadError::TooLarge { got_bytes: text.len() });
+    }
+    let text = text.trim_start_matches('\u{feff}');
+    if text.trim().is_empty() {
+        return Err(ReadError::Empty);
+    }
+    let Value::Object(mut document) = serde_json::from_str(text).map_err(unreadable)? else {
+        return Err(ReadError::OtherKind);
+    };
+    let mut design = match version(&document)? {
+        // Read from the text itself, so that a mistake is reported with its line.
+        VERSION => serde_json::from_str(text).map_err(unreadable)?,
+        found => {
+            lift(&mut document, found);
+            serde_json::from_str(&Value::Object(document).to_string()).map_err(unreadable)?
+        }
+    };
+    tidy(&mut design);
+    check(&design)?;
+    embed(&mut design);
+    Ok(design)
+}
+
+/// The version of a document; from 1 to [`VERSION`].
+fn version(document: &Map<String, Value>) -> Result<usize, ReadError> {
+    let found = document.get(MARK).and_then(Value::as_u64).filter(|found| *found > 0);
+    let found = found.ok_or(ReadError::OtherKind)?;
+    match usize::try_from(found) {
+        Ok(version) if version <= VERSION => Ok(version),
+        _ => Err(ReadError::TooNew { found }),
+    }
+}
+
+#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
+fn unreadable(error: serde_json::Error) -> ReadError {
+    if error.is_eof() {
+        return ReadError::CutOff { line: error.line() };
+    }
+    // The message may quote what it found, however long that is.
+    let message = error.to_string();
+    let what = match message.char_indices().nth(300) {
+        Some((end, _)) => format!("{} … at line {}", &message[..end], error.line()),
+        None => message,
+    };
+    ReadError::Unreadable { what }
+}

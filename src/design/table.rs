@@ -1,1 +1,184 @@
-//! To come.
+//! The string table as CSV: every figure out ([`write`]), strings in ([`read`]), and blocks of cells
+//! to and from a spreadsheet's clipboard.
+//!
+//! Numbers are written in full (the shortest text that reads back as the same number) with a decimal
+//! point, whatever the language of the browser. A figure that is not known is an empty cell. A text
+//! that a spreadsheet would run as a formula gets an apostrophe before it, which is taken off again
+//! when it is read; plain numbers, also negative ones, never do.
+
+mod cells;
+mod read;
+pub mod report;
+
+use thiserror::Error;
+
+pub use self::read::{INPUT_COLUMNS, MOST_BYTES, TableError, TableRead, read};
+use super::document::{Design, MOST_STRINGS, StringSpec};
+use super::make_up_text;
+use crate::engine::analysis::{Analysis, Known, StringFigures};
+use crate::engine::units::{Force, Length};
+
+/// The headings of the table, in order.
+pub const COLUMNS: [&str; 18] = [
+    "string",
+    "note",
+    "harp_octave",
+    "frequency_hz",
+    "length_mm",
+    "make_up",
+    "gauge_mm",
+    "core_mm",
+    "linear_density_g_per_m",
+    "tension_n",
+    "stress_mpa",
+    "breaking_load_n",
+    "load_share_percent",
+    "semitones_to_break",
+    "pluck_stiffness_n_per_mm",
+    "inharmonicity_b",
+    "partial_8_cents",
+    "impedance_kg_per_s",
+];
+
+/// The table of a design with its figures: [`COLUMNS`] and a line for each string.
+pub fn write(design: &Design, analysis: &Analysis) -> String {
+    let mut out = COLUMNS.join(",");
+    out.push('\n');
+    for (spec, figures) in design.strings.iter().zip(&analysis.strings) {
+        for (index, cell) in row(spec, figures).iter().enumerate() {
+            if index > 0 {
+                out.push(',');
+            }
+            cells::push(&mut out, cell, ',');
+        }
+        out.push('\n');
+    }
+    out
+}
+
+fn row(spec: &StringSpec, figures: &StringFigures) -> [String; COLUMNS.len()] {
+    let note = match (figures.note, figures.frequency) {
+        (Some(note), _) => note.to_string(),
+        // A string that is given by its frequency alone.
+        (None, Ok(_)) => String::new(),
+        (None, Err(_)) => cells::guarded(&spec.note),
+    };
+    let exact = |length: Known<Length>| length.map(exact_mm).unwrap_or_default();
+    [
+        figures.number.to_string(),
+        note,
+        figures.note.map(|note| note.harp_octave().to_string()).unwrap_or_default(),
+        number(figures.frequency.map(|pitch| pitch.to_hz())),
+        exact(figures.length),
+        cells::guarded(&make_up_text::write(&spec.make_up)),
+        exact(figures.gauge),
+        exact(figures.core),
+        number(figures.linear_density.map(|density| density.to_g_per_m())),
+        number(figures.tension.map(Force::to_n)),
+        number(figures.stress.map(|stress| stress.to_mpa())),
+        number(figures.breaking_load.map(Force::to_n)),
+        number(figures.load_share_percent),
+        number(figures.semitones_to_break),
+        number(figures.pluck_stiffness.map(|stiffness| stiffness.to_n_per_mm())),
+        number(figures.inharmonicity_b),
+        number(figures.partial_8_cents),
+        number(figures.impedance.map(|impedance| impedance.to_kg_per_s())),
+    ]
+}
+
+fn number(value: Known<f64>) -> String {
+    value.ok().filter(|value| value.is_finite()).map(|value| value.to_string()).unwrap_or_default()
+}
+
+/// The shortest decimal number of millimetres that is exactly this length when it is read again; so
+/// 0.81 mm stays `0.81`, though metres and back may move the last digit.
+fn exact_mm(length: Length) -> String {
+    let mm = length.to_mm();
+    let shortest = (0..17).find_map(|digits| {
+        let near: f64 = format!("{mm:.digits$e}").parse().ok()?;
+        (Length::from_mm(near) == length).then_some(near)
+    });
+    shortest.unwrap_or(mm).to_string()
+}
+
+/// Why a text is no block of cells that can be pasted.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[non_exhaustive]
+pub enum BlockError {
+    /// Longer than [`MOST_BYTES`].
+    #[error("a block to paste must be at most {} MB (copy fewer cells)", MOST_BYTES >> 20)]
+    TooLarge,
+    /// More rows than a design may have strings.
+    #[error("a block to paste must have at most {MOST_STRINGS} rows, got {got} (copy fewer cells)")]
+    TooManyRows { got: usize },
+}
+
+/// A block of cells as a spreadsheet's clipboard holds it: tabs between cells, a line for each row,
+/// quotes round a cell with a tab, a line end or a quote.
+pub fn block_to_tsv(block: &[Vec<String>]) -> String {
+    let mut out = String::new();
+    for row in block {
+        for (index, cell) in row.iter().enumerate() {
+            if index > 0 {
+                out.push('\t');
+            }
+            cells::push(&mut out, &cells::guarded(cell), '\t');
+        }
+        out.push('\n');
+    }
+    out
+}
+
+/// The block of cells that a clipboard's text holds. A text whose quotes do not close is taken
+/// without quoting: then they are inch marks.
+///
+/// # Errors
+///
+/// When the text is too large or has too many rows.
+pub fn block_from_tsv(text: &str) -> Result<Vec<Vec<String>>, BlockError> {
+    if text.len() > MOST_BYTES {
+        return Err(BlockError::TooLarge);
+    }
+    let plain = |text: &str| -> Vec<Vec<String>> {
+        text.lines().map(|line| line.split('\t').map(str::to_owned).collect()).collect()
+    };
+    let block: Vec<Vec<String>> = match cells::rows(text, '\t') {
+        Ok(rows) => rows.into_iter().map(|row| row.cells).collect(),
+        Err(_) => plain(text),
+    };
+    if block.len() > MOST_STRINGS {
+        return Err(BlockError::TooManyRows { got: block.len() });
+    }
+    let unguarded = |cell: String| cells::unguarded(&cell).to_owned();
+    Ok(block.into_iter().map(|row| row.into_iter().map(unguarded).collect()).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_length_is_written_short_and_reads_back_exactly() {
+        for text in ["0.81", "612", "1275", "0.1", "2.54", "33.3", "1500.5"] {
+            let mm: f64 = text.parse().unwrap();
+            assert_eq!(exact_mm(Length::from_mm(mm)), text);
+        }
+        for inch in [24.125, 3.0, 0.032, 41.7] {
+            let typed = Length::from_mm(Length::from_inch(inch).to_mm());
+            let back: f64 = exact_mm(typed).parse().unwrap();
+            assert_eq!(Length::from_mm(back), typed, "{inch} in");
+        }
+    }
+
+    #[test]
+    fn a_block_of_cells_comes_back() {
+        let block = [["C4", "24\"", ""], ["a\tb", "\"q\"\nr", "=x"]];
+        let block: Vec<Vec<String>> =
+            block.iter().map(|row| row.iter().map(|cell| (*cell).to_owned()).collect()).collect();
+        assert_eq!(block_from_tsv(&block_to_tsv(&block)), Ok(block));
+        assert_eq!(block_from_tsv("\"a\tb\n").unwrap(), [["\"a", "b"]]);
+        assert_eq!(block_from_tsv("a\n\nb").unwrap(), [["a"], [""], ["b"]]);
+        assert_eq!(block_from_tsv(&"a\n".repeat(151)), Err(BlockError::TooManyRows { got: 151 }));
+        assert_eq!(block_from_tsv(&"a".repeat(MOST_BYTES + 1)), Err(BlockError::TooLarge));
+    }
+}

@@ -1,0 +1,208 @@
+//! The document made short: short names for fields, no field that has its usual value, strings by
+//! columns, built-in materials by name. Works on any version of the document, whatever its fields.
+
+use serde_json::{Map, Value};
+
+use super::{LIBRARY_REVISION, built_in_at};
+use crate::design::document::{Design, MOST_STRINGS};
+
+/// Between the cells of a column: a character that no cell holds and JSON writes as it is.
+const BETWEEN: char = '\u{7f}';
+/// The field with the revision of the built-in list.
+const REVISION: &str = "library";
+/// The column that every string has, so that it tells how many there are.
+const FIRST_COLUMN: &str = "note";
+
+/// Field names and what stands for them. Never change a pair: links are out in the world.
+const SHORT: [(&str, &str); 31] = [
+    ("stringloft", "v"),
+    ("library", "r"),
+    ("title", "t"),
+    ("maker", "m"),
+    ("client", "c"),
+    ("serial", "s"),
+    ("date", "d"),
+    ("open_tuning", "o"),
+    ("remarks", "k"),
+    ("pitch", "p"),
+    ("temperament", "e"),
+    ("units", "u"),
+    ("pluck_percent", "q"),
+    ("limits", "l"),
+    ("allowances", "a"),
+    ("materials", "M"),
+    ("strings", "S"),
+    ("note", "n"),
+    ("length", "L"),
+    ("material", "i"),
+    ("diameter", "D"),
+    ("layers", "y"),
+    ("size", "z"),
+    ("width", "w"),
+    ("packing_percent", "g"),
+    ("bare", "b"),
+    ("weighed", "W"),
+    ("order_code", "O"),
+    ("value", "V"),
+    ("source", "C"),
+    ("standing", "G"),
+];
+
+/// The materials of a link in their order, each with whether it is a built-in one that is only
+/// named, and the revision of the built-in list that is meant.
+pub(super) struct Named {
+    pub(super) revision: u64,
+    pub(super) keys: Vec<(String, bool)>,
+}
+
+/// Makes a document short.
+pub(super) fn squeeze(mut document: Value) -> Value {
+    if let Value::Object(fields) = &mut document {
+        // A field that cannot be told from its usual value comes back as that.
+        let usual = serde_json::to_value(Design::default()).unwrap_or_default();
+        drop_usual(fields, &usual);
+        if let Some(Value::Array(materials)) = fields.get_mut("materials") {
+            let built_in = built_in_at(LIBRARY_REVISION).unwrap_or_default();
+            let built_in: Vec<Value> =
+                built_in.iter().filter_map(|spec| serde_json::to_value(spec).ok()).collect();
+            for material in materials.iter_mut().filter(|material| built_in.contains(material)) {
+                *material = material.get("key").cloned().unwrap_or_default();
+            }
+            fields.insert(REVISION.to_owned(), LIBRARY_REVISION.into());
+        }
+        if let Some(Value::Array(strings)) = fields.remove("strings") {
+            fields.insert("strings".to_owned(), by_columns(&strings));
+        }
+    }
+    renamed(document, &|name| SHORT.iter().find(|pair| pair.0 == name).map(|pair| pair.1))
+}
+
+/// The document from its short form, without the built-in materials, and which these are.
+pub(super) fn expand(short: Value) -> (Value, Named) {
+    let mut document =
+        renamed(short, &|name| SHORT.iter().find(|pair| pair.1 == name).map(|pair| pair.0));
+    let mut named = Named { revision: LIBRARY_REVISION, keys: Vec::new() };
+    let Value::Object(fields) = &mut document else { return (document, named) };
+    if let Some(revision) = fields.remove(REVISION) {
+        named.revision = revision.as_u64().unwrap_or(0);
+    }
+    if let Some(Value::Array(materials)) = fields.get_mut("materials") {
+        for material in &*materials {
+            let key = material.as_str().or_else(|| material.get("key")?.as_str());
+            named.keys.push((key.unwrap_or_default().to_owned(), material.is_string()));
+        }
+        materials.retain(|material| !material.is_string());
+    }
+    if let Some(Value::Object(columns)) = fields.remove("strings") {
+        fields.insert("strings".to_owned(), by_strings(&columns));
+    }
+    (document, named)
+}
+
+/// Drops what has its usual value, within objects too.
+fn drop_usual(fields: &mut Map<String, Value>, usual: &Value) {
+    fields.retain(|name, value| match (value, usual.get(name)) {
+        (value, Some(usual)) if value == usual => false,
+        (Value::Object(inner), Some(usual)) => {
+            drop_usual(inner, usual);
+            true
+        }
+        _ => true,
+    });
+}
+
+/// Gives the fields of all objects other names; a name that `other` does not know stays.
+fn renamed(value: Value, other: &impl Fn(&str) -> Option<&'static str>) -> Value {
+    match value {
+        Value::Object(fields) => Value::Object(
+            fields
+                .into_iter()
+                .map(|(name, value)| {
+                    let name = other(&name).map_or(name, str::to_owned);
+                    (name, renamed(value, other))
+                })
+                .collect(),
+        ),
+        Value::Array(values) => values.into_iter().map(|value| renamed(value, other)).collect(),
+        other => other,
+    }
+}
+
+/// A column of texts is one text; any other is an array, with null where a string lacks the field.
+fn by_columns(strings: &[Value]) -> Value {
+    let mut columns = Map::new();
+    let names = strings.iter().filter_map(Value::as_object).flat_map(Map::keys);
+    for name in names {
+        if !columns.contains_key(name) {
+            let cells: Vec<&Value> =
+                strings.iter().map(|string| string.get(name).unwrap_or(&Value::Null)).collect();
+            columns.insert(name.clone(), column(&cells));
+        }
+    }
+    let is_empty =
+        |column: &Value| column.as_str().is_some_and(|t| t.chars().all(|c| c == BETWEEN));
+    columns.retain(|name, column| name == FIRST_COLUMN || !is_empty(column));
+    Value::Object(columns)
+}
+
+fn column(cells: &[&Value]) -> Value {
+    if cells.iter().all(|cell| cell.is_string() || cell.is_null()) {
+        let texts: Vec<&str> = cells.iter().map(|cell| cell.as_str().unwrap_or("")).collect();
+        return texts.join(&BETWEEN.to_string()).into();
+    }
+    let used = cells.iter().rposition(|cell| !cell.is_null()).map_or(0, |last| last + 1);
+    cells[..used].iter().map(|cell| (*cell).clone()).collect()
+}
+
+fn by_strings(columns: &Map<String, Value>) -> Value {
+    let first = columns.get(FIRST_COLUMN).and_then(Value::as_str).unwrap_or_default();
+    // One more than there may be, so that a link with too many is refused and not cut short.
+    let count = first.split(BETWEEN).take(MOST_STRINGS + 1).count();
+    let mut strings = vec![Map::new(); count];
+    for (name, column) in columns {
+        let cells: Vec<Value> = match column {
+            Value::String(texts) => texts.split(BETWEEN).take(count).map(Value::from).collect(),
+            Value::Array(cells) => cells.iter().take(count).cloned().collect(),
+            _ => Vec::new(),
+        };
+        for (string, cell) in strings.iter_mut().zip(cells) {
+            if !cell.is_null() {
+                string.insert(name.clone(), cell);
+            }
+        }
+    }
+    strings.into_iter().map(Value::Object).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_two_fields_have_one_short_name() {
+        for (index, (name, short)) in SHORT.iter().enumerate() {
+            assert_eq!(short.len(), 1, "{name}");
+            for (other, other_short) in &SHORT[index + 1..] {
+                assert!(name != other && short != other_short, "{name} and {other}");
+            }
+        }
+    }
+
+    #[test]
+    fn columns_and_strings_undo_each_other() {
+        let strings = serde_json::json!([
+            {"note": "C5", "length": "", "material": "nylon"},
+            {"note": "", "length": "500", "layers": [{"size": "0.3"}]},
+            {"note": "A4", "length": "520", "material": ""},
+        ]);
+        let columns = by_columns(strings.as_array().unwrap());
+        let Value::Object(columns) = columns else { panic!("an object") };
+        assert_eq!(columns["layers"], serde_json::json!([null, [{"size": "0.3"}]]));
+        let back = by_strings(&columns);
+        assert_eq!(
+            back[1],
+            serde_json::json!({"note": "", "length": "500", "material": "", "layers": [{"size": "0.3"}]})
+        );
+        assert_eq!(back.as_array().unwrap().len(), 3);
+    }
+}

@@ -1,0 +1,276 @@
+//! What a design must hold to, whether it comes from a file, from a link or out of an edit.
+
+use std::collections::HashSet;
+
+use thiserror::Error;
+
+use crate::design::document::{
+    Design, LONGEST_CELL, LONGEST_TEXT, MOST_LAYERS, MOST_STRINGS, MakeUpSpec, MaterialSpec,
+};
+use crate::design::library::{MaterialError, material_of};
+use crate::engine::pitch::A4_HZ;
+
+/// The most materials that a design may hold.
+pub const MOST_MATERIALS: usize = 300;
+
+/// Which limit a design breaks.
+#[derive(Clone, Debug, PartialEq, Error)]
+#[non_exhaustive]
+pub enum CheckError {
+    /// A number out of range, or no number.
+    #[error("{what} must be from {least} to {most}, got {got}")]
+    Number { what: String, least: f64, most: f64, got: f64 },
+    /// A text that is too long.
+    #[error("{what} must be at most {most} characters long, got {got} (shorten it)")]
+    Long { what: String, most: usize, got: usize },
+    /// Too many of something.
+    #[error("a design must have at most {most} {what}, got {got}")]
+    Many { what: &'static str, most: usize, got: usize },
+    /// Too many layers on one string.
+    #[error("string {number} must have at most {MOST_LAYERS} layers, got {got}")]
+    Layers { number: usize, got: usize },
+    /// A material that cannot be used.
+    #[error(transparent)]
+    Material(#[from] MaterialError),
+    /// Two materials that strings could not tell apart.
+    #[error("two materials have the key \"{key}\" (rename one)")]
+    SameKey { key: String },
+}
+
+/// Whether a design keeps within the limits of a document: counts, lengths of texts, ranges of
+/// numbers. What its texts mean is not looked at.
+///
+/// An edit whose outcome fails here must be refused: what it made could be saved, but not opened.
+///
+/// # Errors
+///
+/// The first limit that is broken, with the name of the field.
+pub fn check(design: &Design) -> Result<(), CheckError> {
+    many("strings", design.strings.len(), MOST_STRINGS)?;
+    many("materials", design.materials.len(), MOST_MATERIALS)?;
+    texts(design)?;
+    numbers(design)?;
+    for (index, string) in design.strings.iter().enumerate() {
+        let number = index + 1;
+        let of = |field: &str| format!("the {field} of string {number}");
+        short(&string.note, || of("note"))?;
+        short(&string.length, || of("length"))?;
+        short(&string.order_code, || of("order code"))?;
+        make_up(&string.make_up, number)?;
+    }
+    let mut keys = HashSet::new();
+    for (index, spec) in design.materials.iter().enumerate() {
+        material(spec, index + 1)?;
+        if !keys.insert(spec.key.trim().to_lowercase()) {
+            return Err(CheckError::SameKey { key: spec.key.clone() });
+        }
+    }
+    Ok(())
+}
+
+fn many(what: &'static str, got: usize, most: usize) -> Result<(), CheckError> {
+    if got <= most { Ok(()) } else { Err(CheckError::Many { what, most, got }) }
+}
+
+fn short(text: &str, what: impl Fn() -> String) -> Result<(), CheckError> {
+    fits(text, LONGEST_CELL, what)
+}
+
+fn fits(text: &str, most: usize, what: impl Fn() -> String) -> Result<(), CheckError> {
+    // A character has one byte or more.
+    if text.len() <= most {
+        return Ok(());
+    }
+    let got = text.chars().count();
+    if got <= most { Ok(()) } else { Err(CheckError::Long { what: what(), most, got }) }
+}
+
+fn within(
+    what: impl Fn() -> String,
+    got: f64,
+    (least, most): (f64, f64),
+) -> Result<(), CheckError> {
+    if (least..=most).contains(&got) {
+        Ok(())
+    } else {
+        Err(CheckError::Number { what: what(), least, most, got })
+    }
+}
+
+fn texts(design: &Design) -> Result<(), CheckError> {
+    let short_texts = [
+        ("title", &design.title),
+        ("maker's name", &design.maker),
+        ("client's name", &design.client),
+        ("serial number", &design.serial),
+        ("date", &design.date),
+        ("open tuning", &design.open_tuning),
+    ];
+    for (name, text) in short_texts {
+        short(text, || format!("the {name}"))?;
+    }
+    fits(&design.remarks, LONGEST_TEXT, || "the remarks".to_owned())
+}
+
+/// Wide ranges: they keep figures finite and shown, and are no advice.
+fn numbers(design: &Design) -> Result<(), CheckError> {
+    let (limits, allowances) = (&design.limits, &design.allowances);
+    let ranges = [
+        ("the pitch of A4 in hertz", design.pitch.a4_hz, A4_HZ),
+        ("the pluck point in per cent of the length", design.pluck_percent, (1.0, 99.0)),
+        ("the working share in per cent", limits.working_share_percent, (1.0, 100.0)),
+        ("the slack share in per cent", limits.slack_share_percent, (0.0, 100.0)),
+        ("the least tension in newtons", limits.least_tension_n, (0.0, 10_000.0)),
+        ("the least pluck stiffness in N/mm", limits.least_stiffness_n_per_mm, (0.0, 1_000.0)),
+        ("the greatest pluck stiffness in N/mm", limits.most_stiffness_n_per_mm, (0.0, 1_000.0)),
+        ("the limit for partial 8 in cents", limits.partial_8_cents, (0.0, 10_000.0)),
+        ("the limit for a step of stiffness in per cent", limits.jump_percent, (0.0, 10_000.0)),
+        ("the length past the bridge pin in mm", allowances.after_length_mm, (0.0, 10_000.0)),
+        ("the turns on the tuning pin", allowances.turns, (0.0, 100.0)),
+        ("the diameter of the tuning pin in mm", allowances.pin_mm, (0.0, 100.0)),
+        ("the length for board and knot in mm", allowances.knot_mm, (0.0, 10_000.0)),
+        ("the length to pull by in mm", allowances.tail_mm, (0.0, 10_000.0)),
+    ];
+    ranges.into_iter().try_for_each(|(name, got, range)| within(|| name.to_owned(), got, range))
+}
+
+fn make_up(spec: &MakeUpSpec, number: usize) -> Result<(), CheckError> {
+    let of = |field: &str| format!("the {field} of string {number}");
+    if spec.layers.len() > MOST_LAYERS {
+        return Err(CheckError::Layers { number, got: spec.layers.len() });
+    }
+    short(&spec.material, || of("material"))?;
+    short(&spec.diameter, || of("diameter"))?;
+    short(&spec.bare.board, || of("bare core at the board"))?;
+    short(&spec.bare.pin, || of("bare core at the pin"))?;
+    for layer in &spec.layers {
+        short(&layer.material, || of("layer's material"))?;
+        short(&layer.size, || of("layer's size"))?;
+        short(&layer.width, || of("layer's width"))?;
+        within(|| of("layer's packing in per cent"), layer.packing_percent, (0.0, 1_000.0))?;
+    }
+    if let Some(weighed) = &spec.weighed {
+        short(&weighed.g_per_m, || of("mass per metre"))?;
+        short(&weighed.gauge, || of("weighed gauge"))?;
+        short(&weighed.breaks_n, || of("breaking load"))?;
+    }
+    Ok(())
+}
+
+fn material(spec: &MaterialSpec, number: usize) -> Result<(), CheckError> {
+    let of = |field: &str| format!("the {field} of material {number}");
+    short(&spec.name, || of("name"))?;
+    let sources = [
+        Some(&spec.density_kg_per_m3.source),
+        spec.modulus.as_ref().map(|fact| &fact.source),
+        spec.strength.as_ref().map(|fact| &fact.source),
+    ];
+    for source in sources.into_iter().flatten() {
+        fits(source, LONGEST_TEXT, || of("source"))?;
+    }
+    material_of(spec)?;
+    Ok(())
+}
+
+/// Takes control characters out of every text (a tab or a line's end becomes a space; in the
+/// remarks a line's end stays), and the marks that turn the direction of writing, with which a
+/// text could be made to look like another one.
+pub fn tidy(design: &mut Design) {
+    for text in [
+        &mut design.title,
+        &mut design.maker,
+        &mut design.client,
+        &mut design.serial,
+        &mut design.date,
+        &mut design.open_tuning,
+    ] {
+        tidy_text(text, false);
+    }
+    tidy_text(&mut design.remarks, true);
+    for string in &mut design.strings {
+        let make_up = &mut string.make_up;
+        let mut texts = vec![&mut string.note, &mut string.length, &mut string.order_code];
+        texts.extend([&mut make_up.material, &mut make_up.diameter]);
+        texts.extend([&mut make_up.bare.board, &mut make_up.bare.pin]);
+        for layer in &mut make_up.layers {
+            texts.extend([&mut layer.material, &mut layer.size, &mut layer.width]);
+        }
+        if let Some(weighed) = &mut make_up.weighed {
+            texts.extend([&mut weighed.g_per_m, &mut weighed.gauge, &mut weighed.breaks_n]);
+        }
+        texts.into_iter().for_each(|text| tidy_text(text, false));
+    }
+    for spec in &mut design.materials {
+        let mut texts = vec![&mut spec.key, &mut spec.name, &mut spec.density_kg_per_m3.source];
+        texts.extend(spec.modulus.as_mut().map(|fact| &mut fact.source));
+        texts.extend(spec.strength.as_mut().map(|fact| &mut fact.source));
+        texts.into_iter().for_each(|text| tidy_text(text, false));
+    }
+}
+
+fn tidy_text(text: &mut String, lines: bool) {
+    let turns =
+        |c: char| matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}');
+    let kept = |c: char| lines && c == '\n' || !c.is_control() && !turns(c);
+    if !text.chars().all(kept) {
+        let spaced = text.replace("\r\n", "\n");
+        let spaced = spaced.chars().map(|c| match c {
+            '\n' if lines => '\n',
+            '\t' | '\n' | '\r' => ' ',
+            c => c,
+        });
+        *text = spaced.filter(|c| kept(*c)).collect();
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::StringSpec;
+
+    fn refused(change: impl Fn(&mut Design)) -> String {
+        let mut design = Design { strings: vec![StringSpec::default()], ..Design::default() };
+        check(&design).expect("a design of one empty string is lawful");
+        change(&mut design);
+        check(&design).expect_err("the change breaks a limit").to_string()
+    }
+
+    #[test]
+    fn a_limit_that_is_broken_is_named() {
+        assert_eq!(
+            refused(|d| d.pitch.a4_hz = f64::NAN),
+            "the pitch of A4 in hertz must be from 380 to 480, got NaN"
+        );
+        assert_eq!(
+            refused(|d| d.strings = vec![StringSpec::default(); 151]),
+            "a design must have at most 150 strings, got 151"
+        );
+        assert_eq!(
+            refused(|d| d.strings[0].note = "é".repeat(201)),
+            "the note of string 1 must be at most 200 characters long, got 201 (shorten it)"
+        );
+        assert!(refused(|d| d.allowances.turns = f64::INFINITY).starts_with("the turns"));
+        assert!(refused(|d| d.limits.jump_percent = -1.0).contains("step of stiffness"));
+        assert!(refused(|d| d.remarks = "x".repeat(4_001)).starts_with("the remarks"));
+    }
+
+    #[test]
+    fn two_hundred_wide_characters_fit_a_cell() {
+        let string = StringSpec { note: "é".repeat(200), ..StringSpec::default() };
+        assert_eq!(check(&Design { strings: vec![string], ..Design::default() }), Ok(()));
+    }
+
+    #[test]
+    fn control_characters_go_and_line_ends_stay_in_the_remarks() {
+        let mut design = Design {
+            title: "A\u{0}B\tC\u{202e}D\u{7f}".to_owned(),
+            remarks: "one\r\ntwo\u{1b}\n".to_owned(),
+            ..Design::default()
+        };
+        tidy(&mut design);
+        assert_eq!((&*design.title, &*design.remarks), ("AB CD", "one\ntwo\n"));
+        let once = design.clone();
+        tidy(&mut design);
+        assert_eq!(design, once);
+    }
+}

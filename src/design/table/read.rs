@@ -1,0 +1,517 @@
+//! Strings out of a table: our own export or a plain list with headings, in any order of columns.
+
+use std::collections::HashMap;
+use std::fmt;
+
+use super::cells::{Row, rows, unguarded};
+use crate::design::document::{
+    Design, Fact, LONGEST_CELL, LayerSpec, MOST_STRINGS, MakeUpSpec, MaterialSpec, ModulusSpec,
+    StandingSpec, StrengthSpec, StringSpec, WeighedSpec,
+};
+use crate::design::library::{DENSITY_KG_PER_M3, LONGEST_KEY, MODULUS_GPA, STRENGTH_MPA, built_in};
+use crate::design::{make_up_text, typed};
+use crate::engine::material::key_of;
+
+/// The longest table that is read, in bytes.
+pub const MOST_BYTES: usize = 5 * 1024 * 1024;
+/// The most errors that are reported of one table.
+const MOST_ERRORS: usize = 100;
+/// Letters of a key that are kept free for ` (row 150) 99`.
+const ROOM_FOR_ROW: usize = 13;
+/// The source of a figure that a table brings along.
+const SOURCE: &str = "entered with the string table";
+
+/// The headings that are read, besides those of the layers.
+pub const INPUT_COLUMNS: [&str; 16] = [
+    "note",
+    "frequency_hz",
+    "length_mm",
+    "length",
+    "make_up",
+    "material",
+    "diameter_mm",
+    "core_mm",
+    "gauge_mm",
+    "linear_density_g_per_m",
+    "breaking_load_n",
+    "density_kg_m3",
+    "modulus_gpa",
+    "strength_mpa",
+    "order_code",
+    "string",
+];
+
+/// The headings of the layers, from the inside out: material, wire diameter (or thickness of
+/// ribbon), width of ribbon, packing in per cent.
+const LAYER_COLUMNS: [[&str; 4]; 3] = [
+    ["wrap1_material", "wrap1_mm", "wrap1_width_mm", "wrap1_packing_percent"],
+    ["wrap2_material", "wrap2_mm", "wrap2_width_mm", "wrap2_packing_percent"],
+    ["wrap3_material", "wrap3_mm", "wrap3_width_mm", "wrap3_packing_percent"],
+];
+
+/// Where in a table something is wrong, and what.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TableError {
+    /// The line of the text, counted from 1.
+    pub line: usize,
+    /// The heading of the column; empty when the whole line is meant.
+    pub column: String,
+    /// What must hold, what was given, what to do.
+    pub message: String,
+}
+
+impl fmt::Display for TableError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self { line, column, message } = self;
+        if column.is_empty() {
+            write!(f, "line {line}: {message}")
+        } else {
+            write!(f, "line {line}, column {column}: {message}")
+        }
+    }
+}
+
+/// What a table holds.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct TableRead {
+    /// The strings in the order of the table.
+    pub strings: Vec<StringSpec>,
+    /// The line on which each string stands.
+    pub lines: Vec<usize>,
+    /// Materials of its own that the table brings along.
+    pub materials: Vec<MaterialSpec>,
+    /// Headings that were not used.
+    pub ignored: Vec<String>,
+}
+
+impl TableRead {
+    /// The design with the strings of the table in place of its own, and the table's materials added.
+    /// A material whose key the design has with other figures gets a new key.
+    pub fn into_design(self, design: &Design) -> Design {
+        let mut design = Design { strings: self.strings, ..design.clone() };
+        for mut material in self.materials {
+            let old_key = material.key.clone();
+            let mut count = 1;
+            while design.materials.iter().any(|m| m.key == material.key && *m != material) {
+                count += 1;
+                material.key = format!("{old_key} {count}");
+                material.name.clone_from(&material.key);
+            }
+            for string in &mut design.strings {
+                if string.make_up.material == old_key {
+                    string.make_up.material.clone_from(&material.key);
+                }
+            }
+            if !design.materials.contains(&material) {
+                design.materials.push(material);
+            }
+        }
+        design
+    }
+}
+
+/// Reads a table with headings in its first line.
+///
+/// Commas, semicolons or tabs stand between cells, whichever the headings use; a decimal comma is
+/// read. Needed are a pitch (`note` or `frequency_hz`), a length (`length_mm`, or `length` with a
+/// unit) and what the string is made of: `make_up`, as this program writes it, or `material` and
+/// `diameter_mm` (of the core, when `wrap1_material` and `wrap1_mm` to `wrap3_…` follow), or
+/// `linear_density_g_per_m` for a weighed string. `density_kg_m3`, `modulus_gpa` and `strength_mpa`
+/// give the material of the string or core other figures. Where a row has `make_up`, that is what
+/// counts, so that an exported table comes back as it was. An empty cell leaves its field empty.
+///
+/// # Errors
+///
+/// Everything that is wrong, with line and column; nothing is read by half.
+pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
+    let whole = |line, message: String| vec![TableError { line, column: String::new(), message }];
+    if text.len() > MOST_BYTES {
+        let most = MOST_BYTES >> 20;
+        let message = format!("a table must be at most {most} MB (choose another file)");
+        return Err(whole(1, message));
+    }
+    let text = text.trim_start_matches('\u{feff}');
+    let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
+    let rows = rows(text, delimiter(first)).map_err(|line| {
+        let message = "a quote that opens a cell must be closed (add the missing quote)";
+        whole(line, message.to_owned())
+    })?;
+    let is_blank = |row: &Row| row.cells.iter().all(|cell| cell.trim().is_empty());
+    let mut rows = rows.into_iter().filter(|row| !is_blank(row));
+    let Some(headings) = rows.next() else {
+        return Err(whole(1, "the table is empty (its first line must hold the headings)".into()));
+    };
+    let mut reader = Reader::new(&headings)?;
+    for row in rows {
+        if reader.read.strings.len() == MOST_STRINGS {
+            let message = format!("a table must have at most {MOST_STRINGS} strings");
+            reader.errors.push(TableError { line: row.line, column: String::new(), message });
+        }
+        if reader.errors.len() >= MOST_ERRORS || reader.read.strings.len() == MOST_STRINGS {
+            break;
+        }
+        reader.row(&row);
+    }
+    if reader.errors.is_empty() { Ok(reader.read) } else { Err(reader.errors) }
+}
+
+/// What stands between the cells: of comma, semicolon and tab the one that a line has most of.
+fn delimiter(line: &str) -> char {
+    // Of equally many, the comma.
+    [';', '\t', ',']
+        .into_iter()
+        .max_by_key(|delimiter| line.matches(*delimiter).count())
+        .unwrap_or(',')
+}
+
+/// Own figures for a material: what it is based on, then density, modulus and strength as typed.
+type Own = (String, [String; 3]);
+
+struct Reader {
+    /// Where each known heading stands.
+    columns: HashMap<&'static str, usize>,
+    own: Vec<(Own, String)>,
+    read: TableRead,
+    errors: Vec<TableError>,
+}
+
+/// A row while it is read.
+struct Line<'a> {
+    row: &'a Row,
+    columns: &'a HashMap<&'static str, usize>,
+    errors: &'a mut Vec<TableError>,
+}
+
+impl Reader {
+    fn new(headings: &Row) -> Result<Self, Vec<TableError>> {
+        let known = || INPUT_COLUMNS.into_iter().chain(LAYER_COLUMNS.into_iter().flatten());
+        let mut columns = HashMap::new();
+        let mut read = TableRead::default();
+        let mut errors = Vec::new();
+        for (place, heading) in headings.cells.iter().enumerate() {
+            let name = heading.trim().to_lowercase().replace([' ', '-'], "_");
+            match known().find(|column| *column == name) {
+                Some(column) if columns.contains_key(column) => {
+                    let message = "a heading must stand only once (rename one)".to_owned();
+                    errors.push(TableError { line: headings.line, column: name, message });
+                }
+                Some(column) => {
+                    columns.insert(column, place);
+                }
+                None if name.is_empty() => {}
+                None => read.ignored.push(typed::cut(heading)),
+            }
+        }
+        for group in [
+            &["note", "frequency_hz"][..],
+            &["length_mm", "length"],
+            &["make_up", "material", "linear_density_g_per_m"],
+        ] {
+            if !group.iter().any(|column| columns.contains_key(column)) {
+                let message = format!(
+                    "the headings must have {} (name a column so in the first line)",
+                    group.join(" or ")
+                );
+                errors.push(TableError { line: headings.line, column: String::new(), message });
+            }
+        }
+        if errors.is_empty() {
+            Ok(Self { columns, own: Vec::new(), read, errors })
+        } else {
+            Err(errors)
+        }
+    }
+
+    fn row(&mut self, row: &Row) {
+        let mut line = Line { row, columns: &self.columns, errors: &mut self.errors };
+        let note = match (line.cell("note"), line.cell("frequency_hz")) {
+            ("", "") => String::new(),
+            ("", hz) => {
+                let hz =
+                    if hz.to_lowercase().ends_with("hz") { hz.into() } else { format!("{hz} Hz") };
+                line.checked("frequency_hz", hz, typed::pitch)
+            }
+            (note, _) => line.checked("note", note.to_owned(), typed::pitch),
+        };
+        let length = line.text("length_mm", typed::length);
+        let length = if length.is_empty() { line.text("length", typed::length) } else { length };
+        let order_code = line.short("order_code");
+        let mut make_up = line.make_up();
+        let own = line.own(&make_up.material);
+        if let Some(own) = own.filter(|_| line.cell("make_up").is_empty()) {
+            make_up.material = self.own_key(own, row.line);
+        }
+        self.read.strings.push(StringSpec { note, length, make_up, order_code });
+        self.read.lines.push(row.line);
+    }
+
+    /// The key of the material with these figures, which is added when it is new.
+    fn own_key(&mut self, own: Own, line: usize) -> String {
+        if let Some((_, key)) = self.own.iter().find(|(known, _)| *known == own) {
+            return key.clone();
+        }
+        let number = self.read.strings.len() + 1;
+        let base_name: String = own.0.chars().take(LONGEST_KEY - ROOM_FOR_ROW).collect();
+        let base_name = if base_name.is_empty() { "material" } else { base_name.trim() };
+        let key = format!("{base_name} (row {number})");
+        let base = built_in().iter().find(|m| Some(m.key.as_str()) == key_of(&own.0));
+        match own_material(&key, base, &own.1) {
+            Ok(material) => self.read.materials.push(material),
+            Err((column, message)) => {
+                self.errors.push(TableError { line, column: column.to_owned(), message });
+            }
+        }
+        self.own.push((own, key.clone()));
+        key
+    }
+}
+
+impl Line<'_> {
+    fn cell(&self, column: &'static str) -> &str {
+        let place = self.columns.get(column);
+        let cell = place.and_then(|place| self.row.cells.get(*place)).map_or("", String::as_str);
+        unguarded(cell.trim())
+    }
+
+    fn wrong(&mut self, column: &str, message: String) {
+        self.errors.push(TableError { line: self.row.line, column: column.to_owned(), message });
+    }
+
+    /// A cell as it stands, when it is empty or can be read.
+    fn text<T, E: fmt::Display>(
+        &mut self,
+        column: &'static str,
+        read: impl Fn(&str) -> Result<T, E>,
+    ) -> String {
+        let text = self.short(column);
+        if text.is_empty() { text } else { self.checked(column, text, read) }
+    }
+
+    fn checked<T, E: fmt::Display>(
+        &mut self,
+        column: &'static str,
+        text: String,
+        read: impl Fn(&str) -> Result<T, E>,
+    ) -> String {
+        if let Err(error) = read(&text) {
+            self.wrong(column, error.to_string());
+        }
+        text
+    }
+
+    /// A cell as it stands, when it is not too long.
+    fn short(&mut self, column: &'static str) -> String {
+        let text = self.cell(column).to_owned();
+        let got = text.chars().count();
+        if got > LONGEST_CELL {
+            let message = format!(
+                "a cell must be at most {LONGEST_CELL} characters long, got {got} (shorten it)"
+            );
+            self.wrong(column, message);
+            return String::new();
+        }
+        text
+    }
+
+    fn make_up(&mut self) -> MakeUpSpec {
+        let written = self.cell("make_up").to_owned();
+        if !written.is_empty() {
+            return make_up_text::read(&written).unwrap_or_else(|error| {
+                self.wrong("make_up", error.to_string());
+                MakeUpSpec::default()
+            });
+        }
+        let layers: Vec<LayerSpec> =
+            LAYER_COLUMNS.into_iter().filter_map(|columns| self.layer(columns)).collect();
+        let weighed = self.weighed();
+        let mut diameter = self.text("diameter_mm", typed::gauge);
+        if diameter.is_empty() {
+            diameter = self.text("core_mm", typed::gauge);
+        }
+        if diameter.is_empty() && layers.is_empty() && weighed.is_none() {
+            diameter = self.text("gauge_mm", typed::gauge);
+        }
+        let material = self.short("material");
+        MakeUpSpec { material, diameter, layers, weighed, ..MakeUpSpec::default() }
+    }
+
+    fn layer(&mut self, [material, size, width, packing]: [&'static str; 4]) -> Option<LayerSpec> {
+        if [material, size, width, packing].into_iter().all(|column| self.cell(column).is_empty()) {
+            return None;
+        }
+        for (column, what) in [(material, "material"), (size, "diameter")] {
+            if self.cell(column).is_empty() {
+                self.wrong(column, format!("a layer needs its {what} (fill in this cell)"));
+            }
+        }
+        let percent = |text: &str| typed::positive(text, "packing in per cent", 5.0, 100.0);
+        let packed = self.text(packing, percent);
+        Some(LayerSpec {
+            material: self.short(material),
+            size: self.text(size, typed::gauge),
+            width: self.text(width, typed::gauge),
+            packing_percent: percent(&packed).unwrap_or(100.0),
+        })
+    }
+
+    fn weighed(&mut self) -> Option<WeighedSpec> {
+        let g_per_m = self.text("linear_density_g_per_m", typed::mass_per_metre);
+        if g_per_m.is_empty() {
+            return None;
+        }
+        let gauge = self.text("gauge_mm", typed::gauge);
+        let breaks_n = self.text("breaking_load_n", typed::load);
+        Some(WeighedSpec { g_per_m, gauge, breaks_n })
+    }
+
+    /// The own figures of a row for its material; `None` when it has none.
+    fn own(&mut self, material: &str) -> Option<Own> {
+        let mut figure = |column, what, (least, most)| {
+            self.text(column, |text| typed::positive(text, what, least, most))
+        };
+        let figures = [
+            figure("density_kg_m3", "density", DENSITY_KG_PER_M3),
+            figure("modulus_gpa", "modulus", MODULUS_GPA),
+            figure("strength_mpa", "strength", STRENGTH_MPA),
+        ];
+        let any = figures.iter().any(|figure| !figure.is_empty());
+        any.then(|| (key_of(material).unwrap_or(material).to_owned(), figures))
+    }
+}
+
+/// A material with figures of its own; those that are not given are the base's.
+fn own_material(
+    key: &str,
+    base: Option<&MaterialSpec>,
+    figures: &[String; 3],
+) -> Result<MaterialSpec, (&'static str, String)> {
+    fn own<T>(value: T) -> Fact<T> {
+        Fact { value, source: SOURCE.to_owned(), standing: StandingSpec::Own }
+    }
+    // What cannot be read was reported with its cell.
+    let given = figures.each_ref().map(|text| typed::positive(text, "figure", 0.0, 1e6).ok());
+    let density = given[0].map(own).or_else(|| base.map(|base| base.density_kg_per_m3.clone()));
+    let density = density.ok_or_else(|| {
+        let message = "the density must be given for a material that is not known (fill in this cell, or name a known material)";
+        ("density_kg_m3", message.to_owned())
+    })?;
+    let modulus = given[1].map(|base_gpa| own(ModulusSpec { base_gpa, per_stress: 0.0 }));
+    let strength = given[2].map(|mpa| own(StrengthSpec::Mpa(mpa)));
+    Ok(MaterialSpec {
+        key: key.to_owned(),
+        name: key.to_owned(),
+        density_kg_per_m3: density,
+        modulus: modulus.or_else(|| base.and_then(|base| base.modulus.clone())),
+        strength: strength.or_else(|| base.and_then(|base| base.strength.clone())),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn good(text: &str) -> TableRead {
+        read(text).unwrap_or_else(|errors| panic!("{errors:?}"))
+    }
+
+    fn wrong(text: &str) -> Vec<String> {
+        read(text).expect_err(text).iter().map(ToString::to_string).collect()
+    }
+
+    #[test]
+    fn the_least_table_is_read_with_any_delimiter() {
+        let comma = good("note,length_mm,material,diameter_mm\nC5,302.5,nylon,0.81\n");
+        let semicolon =
+            good("\u{feff}Length mm;NOTE;Diameter_mm;material\r\n302,5;C5;0,81;nylon\r\n\r\n");
+        let tab = good("note\tlength_mm\tmaterial\tdiameter_mm\nC5\t302.5\tnylon\t0.81");
+        let string = &comma.strings[0];
+        assert_eq!((&*string.note, &*string.length), ("C5", "302.5"));
+        assert_eq!((&*string.make_up.material, &*string.make_up.diameter), ("nylon", "0.81"));
+        assert_eq!(comma, tab);
+        let string = &semicolon.strings[0];
+        assert_eq!((&*string.length, &*string.make_up.diameter), ("302,5", "0,81"));
+    }
+
+    #[test]
+    fn wound_and_weighed_strings_are_read() {
+        let table = good(
+            "note,length,material,diameter_mm,wrap1_material,wrap1_mm,wrap2_material,wrap2_mm,\
+             linear_density_g_per_m,gauge_mm,breaking_load_n,colour\n\
+             C3,92.5 cm,steel,0.40,silk,0.10,bronze,0.14,,,,red\n\
+             B2,38 1/2 in,steel,0.45,,,,,4.2,0.95,380,\n",
+        );
+        let layers = &table.strings[0].make_up.layers;
+        assert_eq!((layers.len(), &*layers[1].material, &*layers[1].size), (2, "bronze", "0.14"));
+        let weighed = table.strings[1].make_up.weighed.as_ref().unwrap();
+        assert_eq!(
+            (&*weighed.g_per_m, &*weighed.gauge, &*weighed.breaks_n),
+            ("4.2", "0.95", "380")
+        );
+        assert_eq!(table.strings[1].make_up.diameter, "0.45");
+        assert_eq!((table.ignored, table.lines), (vec!["colour".to_owned()], vec![2, 3]));
+    }
+
+    #[test]
+    fn own_figures_make_a_material_that_equal_rows_share() {
+        let table = good(
+            "note,length_mm,material,diameter_mm,density_kg_m3,modulus_gpa,strength_mpa\n\
+             C5,300,nylon,0.81,,,\nB4,320,nylon,0.81,1070,,\nA4,340,Nylon monofilament,0.91,1070,,\n\
+             G4,360,mithril,1.0,3000,90,900\n",
+        );
+        let keys: Vec<&str> = table.strings.iter().map(|s| &*s.make_up.material).collect();
+        assert_eq!(keys, ["nylon", "nylon (row 2)", "nylon (row 2)", "mithril (row 4)"]);
+        assert_eq!(table.materials.len(), 2);
+        assert_eq!(table.materials[0].density_kg_per_m3.standing, StandingSpec::Own);
+        assert!(table.materials[0].modulus.is_some());
+        assert_eq!(table.materials[1].strength.as_ref().unwrap().value, StrengthSpec::Mpa(900.0));
+    }
+
+    #[test]
+    fn a_clash_of_materials_is_renamed() {
+        let text = |density| {
+            format!(
+                "note,length_mm,material,diameter_mm,density_kg_m3\nC5,300,nylon,0.81,{density}\n"
+            )
+        };
+        let one = good(&text(1070)).into_design(&Design::default());
+        let two = good(&text(1080)).into_design(&one);
+        assert_eq!(two.strings[0].make_up.material, "nylon (row 1) 2");
+        assert_eq!(two.materials.len(), 2);
+        assert_eq!(good(&text(1070)).into_design(&one).materials.len(), 1);
+    }
+
+    #[test]
+    fn what_is_wrong_is_named_by_line_and_column() {
+        assert_eq!(
+            wrong("note,length_mm,material,diameter_mm\nC5,300,nylon,0.8\n\nH5,3o0,nylon,99\n"),
+            [
+                "line 4, column note: a note begins with a letter from A to G, got \"H5\" (write A4 or Eb3)",
+                "line 4, column length_mm: the vibrating length must be a number with a unit or none, \
+                 got \"3o0\" (write it like 612, 61.2 cm or 24 1/8 in)",
+                &format!("line 4, column diameter_mm: {}", typed::gauge("99").unwrap_err()),
+            ]
+        );
+        assert_eq!(
+            wrong("note,material\nC5,nylon"),
+            [
+                "line 1: the headings must have length_mm or length (name a column so in the first line)"
+            ]
+        );
+        assert!(wrong("")[0].starts_with("line 1: the table is empty"));
+        assert!(wrong("note,note,length,material")[0].contains("only once"));
+        assert!(wrong("note,length,material\n\"C5,300,nylon")[0].starts_with("line 2: a quote"));
+        let many = format!("note,length,material\n{}", "C5,300,nylon\n".repeat(151));
+        assert_eq!(wrong(&many), ["line 152: a table must have at most 150 strings"]);
+        assert!(wrong(&"x".repeat(MOST_BYTES + 1))[0].contains("5 MB"));
+        assert!(
+            wrong("note,length,material,density_kg_m3,strength_mpa\nC5,300,odd,,5")[0]
+                .starts_with("line 2, column density_kg_m3: the density must be given")
+        );
+        for number in ["NaN", "inf", "1e999", "-3", "1e5"] {
+            assert!(
+                read(&format!("note,length_mm,material\nC5,{number},nylon")).is_err(),
+                "{number}"
+            );
+        }
+    }
+}
