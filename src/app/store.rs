@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use super::grid::Selection;
 use super::{browser, shelf};
 use crate::charts::quantity::Quantity;
-use crate::design::document::{Design, MOST_STRINGS};
+use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
 use crate::design::history::History;
 use crate::design::presets::SAMPLES;
@@ -237,15 +237,16 @@ impl Store {
             }
             return;
         }
-        match table::read_design(text) {
+        match table::read(text) {
             Ok(read) => {
-                let count = read.design.strings.len().min(MOST_STRINGS);
                 let ignored = match read.ignored.as_slice() {
                     [] => String::new(),
                     columns => format!(" Columns left out: {}.", columns.join(", ")),
                 };
-                let title = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
-                self.begin(Design { title: title.to_owned(), ..read.design });
+                let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
+                let design = read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
+                let count = design.strings.len();
+                self.begin(design);
                 self.tell(format!("Read {count} strings from {name}.{ignored}"));
             }
             Err(errors) => {
