@@ -211,11 +211,17 @@ fn marks<DB: DrawingBackend>(
     let radius = mark_radius(compass, pen.scale);
     for point in &panel.points {
         let at = (compass.x_of(point.index), plot.y_of(&panel.axis, point.value));
-        match panel.axis.reach(point.value) {
-            Reach::Within => pen.mark(point.mark, at, radius)?,
-            Reach::Above => arrow(pen, at, radius, 1.0)?,
-            Reach::Below => arrow(pen, at, radius, -1.0)?,
+        let beyond = match panel.axis.reach(point.value) {
+            Reach::Within => None,
+            Reach::Above => Some(1.0),
+            Reach::Below => Some(-1.0),
+        };
+        if let Some(down) = beyond {
+            // The arrow says that something is wrong; there is no room for more.
+            arrow(pen, at, radius.max(4.0 * pen.scale), down)?;
+            continue;
         }
+        pen.mark(point.mark, at, radius)?;
         if style.grave.contains(&point.index) {
             notice(pen, plot, at, radius, true)?;
         } else if style.warned.contains(&point.index) {
@@ -385,6 +391,17 @@ mod tests {
         let marked = svg(&curves, (640, 300), &style);
         assert_eq!(count(&marked, "<circle") - count(&bare, "<circle"), 2);
         assert_eq!(count(&marked, "<rect") - count(&bare, "<rect"), 4);
+    }
+
+    #[test]
+    fn a_value_beyond_the_axis_is_an_arrow_at_its_edge() {
+        let mut harp = samples::harp(34);
+        harp.strings[12].length = Ok(Length::from_mm(48_000.0));
+        let curves = curves(&harp, &[Quantity::Tension], None);
+        let style = Style { grave: &[12], ..plain(1.0) };
+        let text = svg(&curves, (640, 300), &style);
+        assert_eq!(count(&text, "<polygon opacity=\"1\" fill=\"#B3402A\""), 1);
+        assert_eq!(count(&text, "stroke=\"#B3402A\""), 0, "no ring round it");
     }
 
     #[test]
