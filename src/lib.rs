@@ -1,4 +1,5 @@
 //! Stringloft designs the strings of a harp.
+pub mod charts;
 pub mod design;
 pub mod engine;
 
