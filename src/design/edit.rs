@@ -125,9 +125,8 @@ impl Edit {
             }
             Self::Block { row, columns, texts } => set_block(strings, *row, columns, texts),
             Self::MakeUp { rows, make_up } => {
-                for string in strings.get_mut(clamp(rows, design.strings.len())).into_iter().flatten() {
-                    string.make_up = make_up.clone();
-                }
+                let rows = clamp(rows, strings.len());
+                strings[rows].iter_mut().for_each(|string| string.make_up = make_up.clone());
             }
             Self::Insert { row, strings: new } => {
                 let at = (*row).min(strings.len());
@@ -184,11 +183,14 @@ fn set_cell(string: &mut StringSpec, column: Column, text: &str) {
         Column::Note => string.note = text,
         Column::Length => string.length = text,
         Column::OrderCode => string.order_code = text,
-        Column::Gauge => match &mut string.make_up.weighed {
-            Some(weighed) => weighed.gauge = text,
-            None if string.make_up.is_wound() => {}
-            None => string.make_up.diameter = text,
-        },
+        Column::Gauge => {
+            let wound = string.make_up.is_wound();
+            match &mut string.make_up.weighed {
+                Some(weighed) => weighed.gauge = text,
+                None if wound => {}
+                None => string.make_up.diameter = text,
+            }
+        }
         Column::MakeUp => {
             let typed = read_make_up(&text);
             let diameter = mem::take(&mut string.make_up.diameter);

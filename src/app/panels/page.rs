@@ -1,6 +1,7 @@
 //! The page as a whole: what stands where, and the keys that work everywhere.
 
 use leptos::ev;
+use leptos::mount::mount_to_body;
 use leptos::prelude::*;
 use web_sys::{DragEvent, KeyboardEvent};
 
@@ -28,7 +29,7 @@ const PARTS: [&str; 3] = ["chart", "findings", "new"];
 
 /// Puts the page into the body and takes the shell away.
 pub fn start() {
-    leptos::mount::mount_to_body(|| {
+    mount_to_body(|| {
         let store = Store::open_first();
         store.listen();
         header::first_theme(store);

@@ -39,7 +39,7 @@ pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
     SummaryWords {
         strings: design.strings.len().to_string(),
         compass: ends.map_or_else(|| "–".to_owned(), |(low, high)| format!("{low} to {high}")),
-        newtons: display::tension_with_unit(total, ForceUnit::Newton),
+        newtons: display::total_with_unit(total, ForceUnit::Newton),
         other_units: format!(
             "{}, {}",
             display::total_with_unit(total, ForceUnit::Kgf),
