@@ -1,1 +1,499 @@
-//! To come.
+//! Findings as a maker would say them, and the edit that mends one where there is one.
+
+use std::mem;
+
+use super::display;
+use super::document::{Design, GaugeUnit, LengthUnit, StringSpec, Units};
+use super::edit::{Column, Edit};
+use super::resolve::resolve;
+use super::typed::with_unit;
+use crate::engine::analysis::{Analysis, StringFigures, analyse};
+use crate::engine::findings::{Finding, FindingKind};
+use crate::engine::material::key_of;
+use crate::engine::units::Length;
+
+/// Gauges in thousandths of an inch in which nylon is usually sold. Common practice, no source.
+const NYLON_THOU: [f64; 13] =
+    [20.0, 22.0, 25.0, 28.0, 30.0, 32.0, 36.0, 40.0, 45.0, 50.0, 55.0, 60.0, 65.0];
+/// Room for the last digits of a unit's conversion when a length or a gauge is rounded up or down.
+const LAST_DIGITS: f64 = 1e-9;
+
+/// An edit that mends a finding, with the words for its button.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cure {
+    /// What it does: `Shorten to 214 mm`.
+    pub label: String,
+    /// The edit.
+    pub edit: Edit,
+}
+
+/// The cautions that stand wherever loads, breaking or stringing are shown.
+pub const fn caution() -> &'static str {
+    "Strings and frames under load can hurt: wear eye protection, keep your face out of the string's \
+     plane and let tension down slowly. The load figures are estimates, no approval of a structure: \
+     local rules and qualified practice come first."
+}
+
+/// A finding in words: `String 9, F5: 92 % of its breaking load …`.
+pub fn sentence(finding: &Finding, analysis: &Analysis, units: &Units) -> String {
+    let figures = analysis.strings.get(finding.index);
+    format!("{}: {}", name(finding, figures), said(&finding.kind, figures, *units))
+}
+
+/// `String 9, F5`; the number alone where the string has no note.
+fn name(finding: &Finding, figures: Option<&StringFigures>) -> String {
+    let number = finding.index + 1;
+    match figures.and_then(|figures| figures.note) {
+        Some(note) => format!("String {number}, {}", note.printed()),
+        None => format!("String {number}"),
+    }
+}
+
+fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> String {
+    let plain = figures.is_some_and(is_plain);
+    let percent = display::percent;
+    let gauge = |gauge| display::gauge_with_unit(gauge, units.gauge);
+    let length = |length| display::length_with_unit(length, units.length);
+    let tension = |force| display::tension_with_unit(force, units.force);
+    match *kind {
+        FindingKind::Breaks { load_percent, longest } => format!(
+            "{} % of its breaking load: it breaks before it is in tune. {}",
+            percent(load_percent),
+            of_overload(plain, longest, units.length)
+        ),
+        FindingKind::Overworked { load_percent, limit_percent, longest } => format!(
+            "{} % of its breaking load, above the {} % you allow. {}",
+            percent(load_percent),
+            percent(limit_percent),
+            of_overload(plain, longest, units.length)
+        ),
+        FindingKind::Slack { load_percent, limit_percent, shortest } => format!(
+            "{} % of its breaking load, below your {} %: it will sound dull and false. {}Lengthen it to \
+             {} or more, or use a material that is heavier for its strength.",
+            percent(load_percent),
+            percent(limit_percent),
+            if plain { "A thicker gauge pulls more, but its share stays the same. " } else { "" },
+            longer(shortest, units.length)
+        ),
+        FindingKind::LittlePull { pull, least, thinnest } => format!(
+            "it pulls {}, less than your {}, and will not hold steady under the finger. {}",
+            tension(pull),
+            tension(least),
+            match thinnest {
+                Some(thinnest) =>
+                    format!("Use a gauge of {} or more.", thicker(thinnest, units.gauge)),
+                None => "Use a heavier make-up or lengthen it.".to_owned(),
+            }
+        ),
+        FindingKind::Inharmonic { partial_8_cents, limit_cents, .. } => format!(
+            "its partial 8 is {} cents sharp (you allow {}): it will sound false. A thinner gauge, a \
+             longer string or one wound on a thin core sounds truer.",
+            display::cents(partial_8_cents),
+            display::cents(limit_cents)
+        ),
+        FindingKind::ThinCore { gauge_ratio, limit_ratio } => format!(
+            "it is {} times as thick as its core, above {}: the core is thin for what it carries. Use a \
+             thicker core or a thinner winding.",
+            display::decimals(gauge_ratio, 1),
+            display::decimals(limit_ratio, 1)
+        ),
+        FindingKind::Thinner { gauge: own, above } => format!(
+            "its gauge of {} is thinner than that of the string above it ({}).",
+            gauge(own),
+            gauge(above)
+        ),
+        FindingKind::Shorter { length: own, above } => format!(
+            "{} is shorter than the string above it ({}), though it sounds lower. Check the length.",
+            length(own),
+            length(above)
+        ),
+        FindingKind::Higher { pitch, above } => format!(
+            "{} Hz is higher than the string above it ({} Hz). Check the note or the order.",
+            display::frequency(pitch),
+            display::frequency(above)
+        ),
+        FindingKind::Jump { step_percent, limit_percent } => format!(
+            "under the finger it is {} % {} than the string above it, where the make-up changes (you \
+             allow {} %).",
+            percent(step_percent.abs()),
+            if step_percent > 0.0 { "stiffer" } else { "softer" },
+            percent(limit_percent)
+        ),
+    }
+}
+
+/// What helps against too high a load share.
+fn of_overload(plain: bool, longest: Length, unit: LengthUnit) -> String {
+    let shorter = shorter(longest, unit);
+    if plain {
+        format!(
+            "A thinner gauge won't help: how near a plain string is to breaking depends on its length and \
+             pitch. Shorten it to {shorter} or less, or use a material that is stronger for its weight."
+        )
+    } else {
+        format!("Shorten it to {shorter} or less, or use a lighter winding or a stronger core.")
+    }
+}
+
+/// Whether the whole of a string carries the pull.
+fn is_plain(figures: &StringFigures) -> bool {
+    matches!((figures.core, figures.gauge), (Ok(core), Ok(gauge)) if core == gauge)
+}
+
+/// The edit that mends a finding, where one edit does. It was tried: the string then no longer has
+/// the finding.
+pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<Cure> {
+    let string = design.strings.get(finding.index)?;
+    analysis.strings.get(finding.index)?;
+    let units = design.units;
+    let (verb, column, text) = match finding.kind {
+        FindingKind::Breaks { longest, .. } | FindingKind::Overworked { longest, .. } => {
+            ("Shorten to", Column::Length, shorter(longest, units.length))
+        }
+        FindingKind::Slack { shortest, .. } => {
+            ("Lengthen to", Column::Length, longer(shortest, units.length))
+        }
+        FindingKind::LittlePull { thinnest: Some(thinnest), .. } => {
+            let nylon = key_of(&string.make_up.material) == Some("nylon");
+            let usual = nylon.then(|| usual_nylon(thinnest, units.gauge)).flatten();
+            ("Use", Column::Gauge, usual.unwrap_or_else(|| thicker(thinnest, units.gauge)))
+        }
+        FindingKind::Thinner { .. } => {
+            let above = design.strings.get(finding.index.checked_sub(1)?)?;
+            ("Use", Column::Gauge, above.make_up.diameter.trim().to_owned())
+        }
+        _ => return None,
+    };
+    mends(finding, design, column, &text).then(|| Cure {
+        label: format!("{verb} {}", with_unit(&text, "mm")),
+        edit: Edit::Cell { row: finding.index, column, text },
+    })
+}
+
+/// Whether a string with this text in its cell is rid of the finding. Looks at the string and the
+/// one above it only, as findings do.
+fn mends(finding: &Finding, design: &Design, column: Column, text: &str) -> bool {
+    let first = finding.index.saturating_sub(1);
+    let mut strings: Vec<StringSpec> = design.strings[first..=finding.index].to_vec();
+    let Some(string) = strings.last_mut() else { return false };
+    match column {
+        Column::Length => string.length = text.to_owned(),
+        // The gauge of a wound or a weighed string follows from other things.
+        _ if string.make_up.is_wound() || string.make_up.weighed.is_some() => return false,
+        _ => string.make_up.diameter = text.to_owned(),
+    }
+    let index = strings.len() - 1;
+    let part = Design {
+        pitch: design.pitch.clone(),
+        pluck_percent: design.pluck_percent,
+        limits: design.limits.clone(),
+        materials: design.materials.clone(),
+        strings,
+        ..Design::default()
+    };
+    let resolved = resolve(&part);
+    let analysis = analyse(&resolved.harp);
+    let still = |found: &Finding| found.index == index && is_alike(&found.kind, &finding.kind);
+    analysis.strings[index].tension.is_ok() && !analysis.findings.iter().any(still)
+}
+
+/// Whether two findings are of one kind; breaking and overworked are.
+fn is_alike(one: &FindingKind, other: &FindingKind) -> bool {
+    use FindingKind::{Breaks, Overworked};
+    let overload = |kind: &FindingKind| matches!(kind, Breaks { .. } | Overworked { .. });
+    mem::discriminant(one) == mem::discriminant(other) || (overload(one) && overload(other))
+}
+
+/// The greatest length up to `longest` that a maker would mark out: half a millimetre, or a
+/// hundredth of an inch.
+fn shorter(longest: Length, unit: LengthUnit) -> String {
+    let down = |number: f64, parts: f64| (number * parts * (1.0 + LAST_DIGITS)).floor() / parts;
+    marked_out(longest, unit, down)
+}
+
+/// The least such length from `shortest` on.
+fn longer(shortest: Length, unit: LengthUnit) -> String {
+    let up = |number: f64, parts: f64| (number * parts * (1.0 - LAST_DIGITS)).ceil() / parts;
+    marked_out(shortest, unit, up)
+}
+
+fn marked_out(length: Length, unit: LengthUnit, round: impl Fn(f64, f64) -> f64) -> String {
+    let rounded = match unit {
+        LengthUnit::Mm => Length::from_mm(round(length.to_mm(), 2.0)),
+        LengthUnit::Inch => Length::from_inch(round(length.to_inch(), 100.0)),
+    };
+    display::length_with_unit(rounded, unit)
+}
+
+/// The least gauge from `thinnest` on: to a hundredth of a millimetre, or a thousandth of an inch.
+fn thicker(thinnest: Length, unit: GaugeUnit) -> String {
+    let up = |number: f64| (number * (1.0 - LAST_DIGITS)).ceil();
+    let rounded = match unit {
+        GaugeUnit::Mm => Length::from_mm(up(thinnest.to_mm() * 100.0) / 100.0),
+        GaugeUnit::Thou => Length::from_thou(up(thinnest.to_thou())),
+    };
+    display::gauge_with_unit(rounded, unit)
+}
+
+/// The least usual gauge of nylon from `thinnest` on, as it will be written; `None` past the last.
+fn usual_nylon(thinnest: Length, unit: GaugeUnit) -> Option<String> {
+    let written = NYLON_THOU.into_iter().map(|thou| match unit {
+        GaugeUnit::Mm => {
+            let mm = (Length::from_thou(thou).to_mm() * 100.0).round() / 100.0;
+            Length::from_mm(mm)
+        }
+        GaugeUnit::Thou => Length::from_thou(thou),
+    });
+    let mut enough =
+        written.filter(|gauge| gauge.to_mm() >= thinnest.to_mm() * (1.0 - LAST_DIGITS));
+    enough.next().map(|gauge| display::gauge_with_unit(gauge, unit))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::{ForceUnit, LimitsSpec};
+    use crate::design::make_up_text;
+
+    fn design(strings: &[(&str, &str, &str)]) -> Design {
+        let string = |(note, length, make_up): &(&str, &str, &str)| StringSpec {
+            note: (*note).to_owned(),
+            length: (*length).to_owned(),
+            make_up: make_up_text::read(make_up).unwrap(),
+            ..StringSpec::default()
+        };
+        Design { strings: strings.iter().map(string).collect(), ..Design::default() }
+    }
+
+    fn analysed(design: &Design) -> Analysis {
+        analyse(&resolve(design).harp)
+    }
+
+    fn inches(mut design: Design) -> Design {
+        design.units =
+            Units { length: LengthUnit::Inch, gauge: GaugeUnit::Thou, force: ForceUnit::Lbf };
+        design
+    }
+
+    /// The sentences of a design, the weightiest first, and the label of each cure.
+    fn said_of(design: &Design) -> Vec<(String, Option<String>)> {
+        let analysis = analysed(design);
+        let say = |finding: &Finding| {
+            let cure = cure(finding, design, &analysis).map(|cure| cure.label);
+            (sentence(finding, &analysis, &design.units), cure)
+        };
+        analysis.findings.iter().map(say).collect()
+    }
+
+    /// Applies a cure by hand.
+    fn applied(design: &Design, cure: &Cure) -> Design {
+        let mut changed = design.clone();
+        let Edit::Cell { row, column, text } = &cure.edit else { panic!("{cure:?}") };
+        let string = &mut changed.strings[*row];
+        match column {
+            Column::Length => string.length.clone_from(text),
+            Column::Gauge => string.make_up.diameter.clone_from(text),
+            _ => panic!("{cure:?}"),
+        }
+        changed
+    }
+
+    #[test]
+    fn an_overworked_string_says_how_short_it_must_be() {
+        // 4 (0.36 m × 698.456 Hz)² × 1140 kg/m³ is 93 % of 310 MPa; at 0.3233 m it is 75 %.
+        let harp = design(&[("F5", "360", "nylon 0.64")]);
+        let (sentence, cure) = said_of(&harp).remove(0);
+        assert_eq!(
+            sentence,
+            "String 1, F5: 93 % of its breaking load, above the 75 % you allow. A thinner gauge won't help: \
+             how near a plain string is to breaking depends on its length and pitch. Shorten it to 323 mm \
+             or less, or use a material that is stronger for its weight."
+        );
+        assert_eq!(cure.as_deref(), Some("Shorten to 323 mm"));
+        let (sentence, cure) = said_of(&inches(harp)).remove(0);
+        assert!(sentence.contains("Shorten it to 12.72 in or less"), "{sentence}");
+        assert_eq!(cure.as_deref(), Some("Shorten to 12.72 in"));
+    }
+
+    #[test]
+    fn a_breaking_string_says_so_first() {
+        let harp =
+            design(&[("E5", "300", "nylon 0.64"), ("C5", "560", "steel 0.30 + bronze 0.15")]);
+        let (sentence, cure) = said_of(&harp).remove(0);
+        assert!(sentence.starts_with("String 2, C5: "), "{sentence}");
+        assert!(sentence.contains("it breaks before it is in tune. Shorten it to "), "{sentence}");
+        assert!(sentence.ends_with("use a lighter winding or a stronger core."), "{sentence}");
+        assert!(cure.unwrap().starts_with("Shorten to "));
+    }
+
+    #[test]
+    fn a_slack_string_says_how_long_it_must_be() {
+        let harp = design(&[("Eb3", "500", "nylon 1.0")]);
+        let (sentence, cure) = said_of(&harp).remove(0);
+        assert!(
+            sentence.starts_with("String 1, E♭3: 9 % of its breaking load, below your 12 %"),
+            "{sentence}"
+        );
+        assert!(sentence.contains("its share stays the same. Lengthen it to "), "{sentence}");
+        assert!(cure.unwrap().starts_with("Lengthen to "));
+    }
+
+    #[test]
+    fn a_weak_pull_asks_for_a_gauge_that_is_sold() {
+        let harp = design(&[("G6", "90", "nylon 0.40")]);
+        let (sentence, cure) = said_of(&harp).remove(0);
+        assert!(sentence.starts_with("String 1, G6: it pulls "), "{sentence}");
+        assert!(sentence.contains(" N, less than your 20 N, "), "{sentence}");
+        let label = cure.unwrap();
+        assert!(
+            ["0.51", "0.56", "0.64", "0.71", "0.76"]
+                .iter()
+                .any(|mm| label == format!("Use {mm} mm")),
+            "{label}"
+        );
+        let (_, cure) = said_of(&inches(harp)).remove(0);
+        let label = cure.unwrap();
+        assert!(NYLON_THOU.iter().any(|thou| label == format!("Use {thou} thou")), "{label}");
+        let (sentence, cure) = said_of(&design(&[("G6", "90", "weighed 0.1")])).remove(0);
+        assert!(sentence.ends_with("Use a heavier make-up or lengthen it."), "{sentence}");
+        assert_eq!(cure, None);
+    }
+
+    #[test]
+    fn a_thinner_string_may_take_the_gauge_above_as_it_was_typed() {
+        let harp = design(&[("C5", "400", "nylon .030\""), ("B4", "420", "nylon 0.71")]);
+        let found = said_of(&harp);
+        let thinner = found.iter().find(|(sentence, _)| sentence.contains("thinner than")).unwrap();
+        assert_eq!(
+            thinner.0,
+            "String 2, B4: its gauge of 0.71 mm is thinner than that of the string above it (0.762 mm)."
+        );
+        assert_eq!(thinner.1.as_deref(), Some("Use .030\""));
+    }
+
+    #[test]
+    fn neighbours_are_compared_in_words() {
+        let limits = LimitsSpec { jump_percent: 1.0, ..LimitsSpec::default() };
+        let strings =
+            [("C5", "400", "nylon 0.76"), ("443 Hz", "380", "gut 0.9"), ("D5", "390", "gut 0.9")];
+        let found = said_of(&Design { limits, ..design(&strings) });
+        let has = |part: &str| found.iter().any(|(sentence, _)| sentence.contains(part));
+        assert!(has("String 2: 380 mm is shorter than the string above it (400 mm)"), "{found:#?}");
+        assert!(
+            has("String 3, D5: 587.33 Hz is higher than the string above it (443.00 Hz)"),
+            "{found:#?}"
+        );
+        assert!(has("String 2: under the finger it is "), "{found:#?}");
+        assert!(
+            has("than the string above it, where the make-up changes (you allow 1 %)."),
+            "{found:#?}"
+        );
+    }
+
+    #[test]
+    fn tone_is_put_in_words() {
+        let found = said_of(&design(&[
+            ("C3", "200", "steel 1.5"),
+            ("B2", "900", "steel 0.20 + bronze 0.5"),
+        ]));
+        let has = |part: &str| found.iter().any(|(sentence, _)| sentence.contains(part));
+        assert!(
+            has("String 1, C3: its partial 8 is ") && has("it will sound false."),
+            "{found:#?}"
+        );
+        assert!(has("String 2, B2: it is 6.0 times as thick as its core, above 4.0"), "{found:#?}");
+    }
+
+    /// Harps of three strings, sound and unsound, in both units.
+    fn many_harps() -> Vec<Design> {
+        let mut harps = Vec::new();
+        let wound = "steel 0.4 + bronze 0.2, bare 10 pin";
+        for make_up in ["nylon 0.46", "nylon 1.2", "gut 0.7", "steel 0.3", wound] {
+            for note in ["G6", "C5", "A4", "D3", "C2"] {
+                for length in ["72", "140.3", "310", "575", "1 in", "1290"] {
+                    let (top, bottom) = (("A6", "70", "nylon 0.5"), ("C1", "1500", make_up));
+                    let harp = design(&[top, (note, length, make_up), bottom]);
+                    harps.extend([harp.clone(), inches(harp)]);
+                }
+            }
+        }
+        harps
+    }
+
+    #[test]
+    fn every_cure_mends_what_it_is_for() {
+        let (mut cures, mut lacking) = (0, Vec::new());
+        for harp in many_harps() {
+            let analysis = analysed(&harp);
+            for finding in &analysis.findings {
+                let Some(cure) = cure(finding, &harp, &analysis) else {
+                    let wound = harp.strings[finding.index].make_up.is_wound();
+                    let slack = analysis.strings[finding.index].tension.is_err();
+                    lacking.push((finding.clone(), wound || slack));
+                    continue;
+                };
+                cures += 1;
+                let after = analysed(&applied(&harp, &cure));
+                let index = finding.index;
+                let still = |f: &&Finding| f.index == index && is_alike(&f.kind, &finding.kind);
+                assert_eq!(after.findings.iter().find(still), None, "{finding:?}: {cure:?}");
+                assert!(after.strings[index].tension.is_ok(), "{cure:?}");
+            }
+        }
+        assert!(cures > 200, "{cures}");
+        for (finding, no_gauge_helps) in lacking {
+            let out_of_reach = |length: Length| !(20.0..=3000.0).contains(&length.to_mm());
+            match finding.kind {
+                FindingKind::Breaks { longest, .. } | FindingKind::Overworked { longest, .. } => {
+                    assert!(out_of_reach(longest), "{finding:?}");
+                }
+                FindingKind::Slack { shortest, .. } => {
+                    assert!(out_of_reach(shortest), "{finding:?}");
+                }
+                FindingKind::LittlePull { thinnest, .. } => {
+                    assert!(thinnest.is_none_or(|gauge| gauge.to_mm() > 10.0), "{finding:?}");
+                }
+                FindingKind::Thinner { .. } => assert!(no_gauge_helps, "{finding:?}"),
+                _ => {}
+            }
+        }
+    }
+
+    #[test]
+    fn a_finding_of_no_string_has_no_cure() {
+        let harp = design(&[("F5", "360", "nylon 0.64")]);
+        let analysis = analysed(&harp);
+        let finding = Finding { index: 7, ..analysis.findings[0].clone() };
+        assert_eq!(cure(&finding, &harp, &analysis), None);
+        assert!(sentence(&finding, &analysis, &harp.units).starts_with("String 8: "));
+    }
+
+    #[test]
+    fn lengths_are_rounded_to_the_safe_side() {
+        for (mm, down, up) in [
+            (214.37, "214 mm", "214.5 mm"),
+            (214.5, "214.5 mm", "214.5 mm"),
+            (300.0, "300 mm", "300 mm"),
+        ] {
+            assert_eq!(shorter(Length::from_mm(mm), LengthUnit::Mm), down);
+            assert_eq!(longer(Length::from_mm(mm), LengthUnit::Mm), up);
+        }
+        assert_eq!(shorter(Length::from_inch(9.429), LengthUnit::Inch), "9.42 in");
+        assert_eq!(longer(Length::from_inch(9.421), LengthUnit::Inch), "9.43 in");
+        assert_eq!(thicker(Length::from_mm(0.701), GaugeUnit::Mm), "0.71 mm");
+        assert_eq!(thicker(Length::from_thou(28.0), GaugeUnit::Thou), "28 thou");
+        assert_eq!(usual_nylon(Length::from_mm(0.711), GaugeUnit::Mm).as_deref(), Some("0.76 mm"));
+        assert_eq!(
+            usual_nylon(Length::from_mm(0.711), GaugeUnit::Thou).as_deref(),
+            Some("28 thou")
+        );
+        assert_eq!(usual_nylon(Length::from_mm(1.7), GaugeUnit::Mm), None);
+    }
+
+    #[test]
+    fn the_cautions_name_eyes_face_and_tension() {
+        for word in ["eye protection", "face", "tension down slowly", "estimates"] {
+            assert!(caution().contains(word), "{word}");
+        }
+    }
+}

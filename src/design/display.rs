@@ -1,1 +1,358 @@
-//! To come.
+//! Numbers to words. Here, and only here, figures are rounded: once, and to no more digits than the
+//! tolerance of a diameter supports.
+//!
+//! A minus is U+2212, and from 10 000 on a thin space parts the thousands; what is written for
+//! machines (CSV, DXF) does not pass here. A number that is none becomes a dash.
+
+use super::document::{ForceUnit, GaugeUnit, LengthUnit, TemperamentSpec};
+use crate::engine::units::{
+    Density, Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress,
+};
+
+/// What stands where there is no figure.
+pub const NONE: &str = "–";
+
+/// A tension or load in whole newtons, below 10 N to a tenth; in the other units to a tenth.
+pub fn tension(force: Force, unit: ForceUnit) -> String {
+    match unit {
+        // What rounds to 10 is written as 10.
+        ForceUnit::Newton if force.to_n().abs() < 9.95 => decimals(force.to_n(), 1),
+        ForceUnit::Newton => decimals(force.to_n(), 0),
+        ForceUnit::Kgf => decimals(force.to_kgf(), 1),
+        ForceUnit::Lbf => decimals(force.to_lbf(), 1),
+    }
+}
+
+/// As [`tension`], with the unit.
+pub fn tension_with_unit(force: Force, unit: ForceUnit) -> String {
+    format!("{} {}", tension(force, unit), force_unit(unit))
+}
+
+/// A vibrating length: millimetres to a tenth, without a tenth that is 0; inches to a hundredth.
+pub fn length(length: Length, unit: LengthUnit) -> String {
+    match unit {
+        LengthUnit::Mm => trimmed(decimals(length.to_mm(), 1), 0),
+        LengthUnit::Inch => decimals(length.to_inch(), 2),
+    }
+}
+
+/// As [`length`], with the unit.
+pub fn length_with_unit(length: Length, unit: LengthUnit) -> String {
+    format!("{} {}", self::length(length, unit), length_unit(unit))
+}
+
+/// A gauge: millimetres to two decimals, three where the third is not 0; thousandths of an inch to a
+/// tenth, without a tenth that is 0.
+pub fn gauge(gauge: Length, unit: GaugeUnit) -> String {
+    match unit {
+        GaugeUnit::Mm => trimmed(decimals(gauge.to_mm(), 3), 2),
+        GaugeUnit::Thou => trimmed(decimals(gauge.to_thou(), 1), 0),
+    }
+}
+
+/// As [`gauge`], with the unit.
+pub fn gauge_with_unit(gauge: Length, unit: GaugeUnit) -> String {
+    format!("{} {}", self::gauge(gauge, unit), gauge_unit(unit))
+}
+
+/// A gauge in both units, as a card or an order shows it: `0.81 mm (32 thou)`.
+pub fn gauge_in_both(gauge: Length) -> String {
+    format!(
+        "{} ({})",
+        gauge_with_unit(gauge, GaugeUnit::Mm),
+        gauge_with_unit(gauge, GaugeUnit::Thou)
+    )
+}
+
+/// A pitch in hertz: two decimals below 1000, one from there on.
+pub fn frequency(frequency: Frequency) -> String {
+    let hz = frequency.to_hz();
+    decimals(hz, if hz.abs() < 999.995 { 2 } else { 1 })
+}
+
+/// A share or another percentage, whole.
+pub fn percent(percent: f64) -> String {
+    decimals(percent, 0)
+}
+
+/// A stress or strength in whole megapascals.
+pub fn stress(stress: Stress) -> String {
+    decimals(stress.to_mpa(), 0)
+}
+
+/// A modulus of elasticity in gigapascals, three digits.
+pub fn modulus(modulus: Stress) -> String {
+    significant(modulus.to_gpa(), 3)
+}
+
+/// A density in whole kilograms per cubic metre.
+pub fn density(density: Density) -> String {
+    decimals(density.to_kg_per_m3(), 0)
+}
+
+/// Semitones to a tenth.
+pub fn semitones(semitones: f64) -> String {
+    decimals(semitones, 1)
+}
+
+/// Cents to a tenth.
+pub fn cents(cents: f64) -> String {
+    decimals(cents, 1)
+}
+
+/// Stiffness under the finger in newtons per millimetre, to a hundredth.
+pub fn stiffness(stiffness: Stiffness) -> String {
+    decimals(stiffness.to_n_per_mm(), 2)
+}
+
+/// Mass per metre in grams, three digits.
+pub fn linear_density(density: LinearDensity) -> String {
+    significant(density.to_g_per_m(), 3)
+}
+
+/// Impedance in kilograms per second, to a hundredth; two digits below a tenth.
+pub fn impedance(impedance: Impedance) -> String {
+    let kg_per_s = impedance.to_kg_per_s();
+    if kg_per_s.abs() < 0.0995 { significant(kg_per_s, 2) } else { decimals(kg_per_s, 2) }
+}
+
+/// Inharmonicity in two digits and a power of ten: `2.0·10⁻⁴`.
+pub fn inharmonicity(b: f64) -> String {
+    if b == 0.0 || !b.is_finite() {
+        return decimals(b, 0);
+    }
+    let text = format!("{b:.1e}");
+    let (digits, power) = text.split_once('e').unwrap_or((&text, "0"));
+    let raised = |c: char| match c.to_digit(10) {
+        Some(digit) => RAISED.get(digit as usize).copied().unwrap_or('⁰'),
+        None => '⁻',
+    };
+    let raised: String = power.chars().map(raised).collect();
+    format!("{}·10{raised}", digits.replace('-', "−"))
+}
+
+const RAISED: [char; 10] = ['⁰', '¹', '²', '³', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹'];
+
+/// How a length unit is written.
+pub const fn length_unit(unit: LengthUnit) -> &'static str {
+    match unit {
+        LengthUnit::Mm => "mm",
+        LengthUnit::Inch => "in",
+    }
+}
+
+/// How a gauge unit is written.
+pub const fn gauge_unit(unit: GaugeUnit) -> &'static str {
+    match unit {
+        GaugeUnit::Mm => "mm",
+        GaugeUnit::Thou => "thou",
+    }
+}
+
+/// How a force unit is written.
+pub const fn force_unit(unit: ForceUnit) -> &'static str {
+    match unit {
+        ForceUnit::Newton => "N",
+        ForceUnit::Kgf => "kgf",
+        ForceUnit::Lbf => "lbf",
+    }
+}
+
+/// What a temperament is called.
+pub const fn temperament(temperament: TemperamentSpec) -> &'static str {
+    match temperament {
+        TemperamentSpec::Equal => "equal",
+        TemperamentSpec::Pythagorean => "Pythagorean",
+        TemperamentSpec::QuarterCommaMeantone => "quarter-comma meantone",
+        TemperamentSpec::WerckmeisterThree => "Werckmeister III",
+        TemperamentSpec::Vallotti => "Vallotti",
+        TemperamentSpec::YoungTwo => "Young II",
+        TemperamentSpec::JustOnC => "just on C",
+    }
+}
+
+/// A number with so many decimals.
+pub fn decimals(number: f64, places: usize) -> String {
+    if !number.is_finite() {
+        return NONE.to_owned();
+    }
+    let text = format!("{:.places$}", number.abs());
+    let (whole, part) = text.split_at(text.find('.').unwrap_or(text.len()));
+    let is_zero = text.bytes().all(|digit| matches!(digit, b'0' | b'.'));
+    let sign = if number < 0.0 && !is_zero { "−" } else { "" };
+    format!("{sign}{}{part}", grouped(whole))
+}
+
+/// A number with so many digits that count, at most six decimals.
+fn significant(number: f64, digits: i32) -> String {
+    if number == 0.0 || !number.is_finite() {
+        return decimals(number, 0);
+    }
+    // The power of ten of the rounded number: 9.996 in three digits is 10.0.
+    let power_of = |number: f64| number.abs().log10().floor();
+    let unit = 10_f64.powf(power_of(number) + 1.0 - f64::from(digits));
+    let places = f64::from(digits) - 1.0 - power_of((number / unit).round() * unit);
+    let places = (0..=6).rev().find(|place| f64::from(*place) <= places + 0.5).unwrap_or(0);
+    decimals(number, usize::try_from(places).unwrap_or(0))
+}
+
+/// Digits with a thin space between thousands, where there are five or more.
+fn grouped(digits: &str) -> String {
+    if digits.len() < 5 {
+        return digits.to_owned();
+    }
+    let mut out = String::with_capacity(2 * digits.len());
+    for (place, digit) in digits.chars().enumerate() {
+        if place > 0 && (digits.len() - place).is_multiple_of(3) {
+            out.push('\u{2009}');
+        }
+        out.push(digit);
+    }
+    out
+}
+
+/// A decimal text without the zeros at its end, keeping at least so many decimals.
+fn trimmed(text: String, least: usize) -> String {
+    let Some(point) = text.find('.') else { return text };
+    let digits = text.trim_end_matches('0').len();
+    let end = digits.max(point + 1 + least);
+    text[..if end == point + 1 { point } else { end }].to_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::typed;
+    use crate::testing::assert_close;
+
+    #[test]
+    fn a_tension_has_a_tenth_below_ten_newtons_only() {
+        for (newtons, text) in [
+            (90.6, "91"),
+            (9.96, "10"),
+            (9.94, "9.9"),
+            (0.04, "0.0"),
+            (-12.4, "−12"),
+            (-0.04, "0.0"),
+            (9_999.4, "9999"),
+            (12_345.6, "12\u{2009}346"),
+            (f64::NAN, "–"),
+            (f64::INFINITY, "–"),
+        ] {
+            assert_eq!(tension(Force::from_n(newtons), ForceUnit::Newton), text, "{newtons}");
+        }
+        let hundred = Force::from_n(100.0);
+        assert_eq!(tension_with_unit(hundred, ForceUnit::Kgf), "10.2 kgf");
+        assert_eq!(tension_with_unit(hundred, ForceUnit::Lbf), "22.5 lbf");
+        assert_eq!(tension_with_unit(hundred, ForceUnit::Newton), "100 N");
+    }
+
+    #[test]
+    fn a_length_shows_a_tenth_of_a_millimetre_where_there_is_one() {
+        for (mm, text, inches) in [
+            (612.0, "612", "24.09"),
+            (612.5, "612.5", "24.11"),
+            (612.04, "612", "24.10"),
+            (100.0, "100", "3.94"),
+            (1_550.25, "1550.2", "61.03"),
+        ] {
+            assert_eq!(length(Length::from_mm(mm), LengthUnit::Mm), text);
+            assert_eq!(length(Length::from_mm(mm), LengthUnit::Inch), inches);
+        }
+        assert_eq!(length_with_unit(Length::from_mm(254.0), LengthUnit::Inch), "10.00 in");
+        assert_eq!(length_with_unit(Length::from_mm(254.0), LengthUnit::Mm), "254 mm");
+    }
+
+    #[test]
+    fn a_gauge_shows_two_or_three_decimals() {
+        for (mm, text, thou) in [
+            (0.81, "0.81", "31.9"),
+            (0.8128, "0.813", "32"),
+            (0.635, "0.635", "25"),
+            (0.8, "0.80", "31.5"),
+            (1.0, "1.00", "39.4"),
+            (10.0, "10.00", "393.7"),
+        ] {
+            assert_eq!(gauge(Length::from_mm(mm), GaugeUnit::Mm), text);
+            assert_eq!(gauge(Length::from_mm(mm), GaugeUnit::Thou), thou);
+        }
+        assert_eq!(gauge_in_both(Length::from_thou(30.0)), "0.762 mm (30 thou)");
+    }
+
+    #[test]
+    fn a_pitch_has_two_decimals_below_a_thousand() {
+        for (hz, text) in
+            [(440.0, "440.00"), (999.996, "1000.0"), (3_135.963, "3136.0"), (32.703, "32.70")]
+        {
+            assert_eq!(frequency(Frequency::from_hz(hz)), text);
+        }
+    }
+
+    #[test]
+    fn three_digits_count_in_a_mass_per_metre() {
+        for (g_per_m, text) in [
+            (0.587_44, "0.587"),
+            (6.75, "6.75"),
+            (9.996, "10.0"),
+            (12.345, "12.3"),
+            (123.45, "123"),
+            (1234.5, "1234"),
+            (0.001_234, "0.00123"),
+            (1.0, "1.00"),
+            (0.1, "0.100"),
+            (0.0, "0"),
+        ] {
+            assert_eq!(linear_density(LinearDensity::from_g_per_m(g_per_m)), text, "{g_per_m}");
+        }
+    }
+
+    #[test]
+    fn inharmonicity_has_two_digits_and_a_power() {
+        for (b, text) in [
+            (2.04e-4, "2.0·10⁻⁴"),
+            (9.96e-5, "1.0·10⁻⁴"),
+            (1.25e-12, "1.2·10⁻¹²"),
+            (3.5, "3.5·10⁰"),
+            (-4.6e-5, "−4.6·10⁻⁵"),
+            (0.0, "0"),
+            (f64::NAN, "–"),
+        ] {
+            assert_eq!(inharmonicity(b), text);
+        }
+    }
+
+    #[test]
+    fn the_other_figures_have_their_digits() {
+        assert_eq!(percent(91.5), "92");
+        assert_eq!(semitones(-1.26), "−1.3");
+        assert_eq!(cents(12.34), "12.3");
+        assert_eq!(stiffness(Stiffness::from_n_per_mm(0.846)), "0.85");
+        assert_eq!(impedance(Impedance::from_kg_per_s(0.3246)), "0.32");
+        assert_eq!(impedance(Impedance::from_kg_per_s(0.0996)), "0.10");
+        assert_eq!(impedance(Impedance::from_kg_per_s(0.0326)), "0.033");
+        assert_eq!(stress(Stress::from_mpa(175.6)), "176");
+        assert_eq!(modulus(Stress::from_gpa(4.5)), "4.50");
+        assert_eq!(density(Density::from_kg_per_m3(10_360.0)), "10\u{2009}360");
+    }
+
+    #[test]
+    fn what_is_shown_can_be_typed_again() {
+        for mm in [20.0, 85.3, 612.0, 1_550.5, 3_000.0] {
+            let shown = length_with_unit(Length::from_mm(mm), LengthUnit::Mm);
+            assert_close(typed::length(&shown).unwrap().to_mm(), mm, 1e-12, shown);
+        }
+        for thou in [20.0, 32.0, 65.5] {
+            let shown = gauge_with_unit(Length::from_thou(thou), GaugeUnit::Thou);
+            assert_close(typed::gauge(&shown).unwrap().to_thou(), thou, 1e-12, shown);
+        }
+        let shown = tension_with_unit(Force::from_n(12_345.0), ForceUnit::Newton);
+        assert_close(typed::load(&shown).unwrap().to_n(), 12_345.0, 1e-12, shown);
+    }
+
+    #[test]
+    fn a_huge_number_is_shown_all_the_same() {
+        assert_eq!(decimals(1e300, 0).chars().filter(char::is_ascii_digit).count(), 301);
+        assert!(!significant(1e-300, 3).is_empty());
+        assert!(!significant(1e300, 3).is_empty());
+    }
+}

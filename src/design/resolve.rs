@@ -1,1 +1,448 @@
-//! To come.
+//! What a design means: the harp as the engine takes it, and a sentence for each cell that cannot be
+//! read.
+//!
+//! Nothing fails. An empty cell is no error; it only leaves a figure unknown. A setting out of reach
+//! gives way to the usual one, with a sentence.
+
+use std::sync::Arc;
+
+use super::document::{
+    Design, LayerSpec, LimitsSpec, MakeUpSpec, PitchSpec, StringSpec, TemperamentSpec, WeighedSpec,
+};
+use super::library;
+use super::typed::{self, Pitch, TypedError, cut};
+use crate::engine::analysis::{Harp, HarpString, Known, Limits, Unknown};
+use crate::engine::construction::{ConstructionError, Layer, MakeUp, Section};
+use crate::engine::material::Material;
+use crate::engine::pitch::{Note, Temperament, Tuning};
+use crate::engine::units::{Force, Frequency, Length, Stiffness};
+
+/// The least and the greatest share of the length at which a string is plucked, in per cent.
+pub const PLUCK_PERCENT: (f64, f64) = (5.0, 95.0);
+
+/// What a design means.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Resolved {
+    /// The harp as the engine takes it.
+    pub harp: Harp,
+    /// What is wrong with the cells of each string, in the design's order.
+    pub cells: Vec<CellErrors>,
+    /// What is wrong with the settings of the whole design.
+    pub errors: Vec<String>,
+}
+
+/// What is wrong with the cells of one string. A cell that is empty or can be read has no sentence.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct CellErrors {
+    pub note: Option<String>,
+    pub length: Option<String>,
+    /// Materials, core, layers, bare ends, and what was weighed.
+    pub make_up: Option<String>,
+    /// The diameter of a plain string, the overall diameter of a weighed one.
+    pub gauge: Option<String>,
+}
+
+impl CellErrors {
+    /// Whether every cell is empty or can be read.
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// Reads a whole design.
+pub fn resolve(design: &Design) -> Resolved {
+    let mut errors = Vec::new();
+    let tuning = tuning(&design.pitch, &mut errors);
+    let limits = limits(&design.limits, &mut errors);
+    let usual = Design::default().pluck_percent;
+    let pluck_percent =
+        within(design.pluck_percent, usual, "pluck point", PLUCK_PERCENT, "%", &mut errors);
+    let mut shelf = Shelf { design, found: Vec::new() };
+    let (strings, cells) = design.strings.iter().map(|s| string(s, tuning, &mut shelf)).unzip();
+    let harp = Harp { strings, pluck_ratio: pluck_percent / 100.0, limits };
+    Resolved { harp, cells, errors }
+}
+
+fn string<'a>(
+    spec: &'a StringSpec,
+    tuning: Tuning,
+    shelf: &mut Shelf<'a>,
+) -> (HarpString, CellErrors) {
+    let mut errors = CellErrors::default();
+    let pitch = cell(&spec.note, typed::pitch, &mut errors.note);
+    let (note, frequency): (Option<Note>, Option<Frequency>) = match pitch {
+        Some(Pitch::Note(note)) => (Some(note), Some(tuning.frequency(note))),
+        Some(Pitch::Frequency(frequency)) => (None, Some(frequency)),
+        None => (None, None),
+    };
+    let length = cell(&spec.length, typed::length, &mut errors.length);
+    let make_up = make_up(&spec.make_up, shelf, &mut errors);
+    let frequency: Known<Frequency> = frequency.ok_or(Unknown::Pitch);
+    let length = length.ok_or(Unknown::Length);
+    (HarpString { note, frequency, length, make_up: make_up.ok_or(Unknown::MakeUp) }, errors)
+}
+
+/// The materials already looked up, by the text that names them: once for each design.
+struct Shelf<'a> {
+    design: &'a Design,
+    found: Vec<(&'a str, Result<Arc<Material>, String>)>,
+}
+
+impl<'a> Shelf<'a> {
+    /// The material that a text means; `None` with a sentence in `error` when there is none that can
+    /// be used, without one when the text is empty.
+    fn take(&mut self, text: &'a str, error: &mut Option<String>) -> Option<Arc<Material>> {
+        if text.trim().is_empty() {
+            return None;
+        }
+        let known = self.found.iter().position(|(name, _)| *name == text);
+        let place = known.unwrap_or_else(|| {
+            self.found.push((text, look_up(self.design, text)));
+            self.found.len() - 1
+        });
+        match &self.found.get(place)?.1 {
+            Ok(material) => Some(material.clone()),
+            Err(sentence) => {
+                error.get_or_insert_with(|| sentence.clone());
+                None
+            }
+        }
+    }
+}
+
+fn look_up(design: &Design, text: &str) -> Result<Arc<Material>, String> {
+    let Some(spec) = library::find(&design.materials, text) else {
+        return Err(format!(
+            "a make-up must begin with a material, got \"{}\" (choose one that is listed, or add it)",
+            cut(text)
+        ));
+    };
+    library::material_of(spec).map(Arc::new).map_err(|error| error.to_string())
+}
+
+fn make_up<'a>(
+    spec: &'a MakeUpSpec,
+    shelf: &mut Shelf<'a>,
+    errors: &mut CellErrors,
+) -> Option<MakeUp> {
+    let material = shelf.take(&spec.material, &mut errors.make_up);
+    let plain = !spec.is_wound() && spec.weighed.is_none();
+    let at = if plain { &mut errors.gauge } else { &mut errors.make_up };
+    let diameter = cell(&spec.diameter, typed::gauge, at);
+    let core = material.zip(diameter);
+    let made = match &spec.weighed {
+        Some(weighed) => self::weighed(weighed, core, errors)?,
+        None if spec.is_wound() => wound(spec, core, shelf, errors)?,
+        None => {
+            let (material, diameter) = core?;
+            MakeUp::plain(material, diameter)
+        }
+    };
+    made.map_err(|error| errors.make_up.get_or_insert_with(|| error.to_string())).ok()
+}
+
+type Made = Result<MakeUp, ConstructionError>;
+
+/// A wound string; `None` when a part is missing or cannot be read.
+fn wound<'a>(
+    spec: &'a MakeUpSpec,
+    core: Option<(Arc<Material>, Length)>,
+    shelf: &mut Shelf<'a>,
+    errors: &mut CellErrors,
+) -> Option<Made> {
+    // Every part is read before the first one that is missing ends it, so that each says what is wrong.
+    let layers: Vec<Option<Layer>> =
+        spec.layers.iter().map(|layer| self::layer(layer, shelf, errors)).collect();
+    let mut end = |text: &str| match text.trim() {
+        "" => Some(Length::from_m(0.0)),
+        text => cell(text, typed::bare_end, &mut errors.make_up),
+    };
+    let bare = (end(&spec.bare.board), end(&spec.bare.pin));
+    let (material, diameter) = core?;
+    let layers = layers.into_iter().collect::<Option<_>>()?;
+    Some(MakeUp::wound(material, diameter, layers, (bare.0?, bare.1?)))
+}
+
+/// A weighed string; `None` when its mass is missing or cannot be read.
+fn weighed(
+    spec: &WeighedSpec,
+    core: Option<(Arc<Material>, Length)>,
+    errors: &mut CellErrors,
+) -> Option<Made> {
+    let mass = cell(&spec.g_per_m, typed::mass_per_metre, &mut errors.make_up);
+    let gauge = cell(&spec.gauge, typed::gauge, &mut errors.gauge);
+    let breaks = cell(&spec.breaks_n, typed::load, &mut errors.make_up);
+    Some(MakeUp::weighed(mass?, core, gauge, breaks))
+}
+
+fn layer<'a>(spec: &'a LayerSpec, shelf: &mut Shelf<'a>, errors: &mut CellErrors) -> Option<Layer> {
+    let material = shelf.take(&spec.material, &mut errors.make_up);
+    let thickness = cell(&spec.size, typed::gauge, &mut errors.make_up);
+    let section = if spec.is_ribbon() {
+        let width = cell(&spec.width, typed::gauge, &mut errors.make_up);
+        thickness.zip(width).map(|(thickness, width)| Section::Ribbon { thickness, width })
+    } else {
+        thickness.map(|diameter| Section::Round { diameter })
+    };
+    let packing_ratio = spec.packing_percent / 100.0;
+    Some(Layer { material: material?, section: section?, packing_ratio })
+}
+
+/// What a cell says; `None` when it is empty, and with a sentence when it cannot be read.
+fn cell<T>(
+    text: &str,
+    read: impl Fn(&str) -> Result<T, TypedError>,
+    error: &mut Option<String>,
+) -> Option<T> {
+    if text.trim().is_empty() {
+        return None;
+    }
+    read(text).map_err(|why| error.get_or_insert_with(|| why.to_string())).ok()
+}
+
+/// The engine's temperament.
+pub const fn temperament(spec: TemperamentSpec) -> Temperament {
+    match spec {
+        TemperamentSpec::Equal => Temperament::Equal,
+        TemperamentSpec::Pythagorean => Temperament::Pythagorean,
+        TemperamentSpec::QuarterCommaMeantone => Temperament::QuarterCommaMeantone,
+        TemperamentSpec::WerckmeisterThree => Temperament::WerckmeisterThree,
+        TemperamentSpec::Vallotti => Temperament::Vallotti,
+        TemperamentSpec::YoungTwo => Temperament::YoungTwo,
+        TemperamentSpec::JustOnC => Temperament::JustOnC,
+    }
+}
+
+fn tuning(spec: &PitchSpec, errors: &mut Vec<String>) -> Tuning {
+    let temperament = temperament(spec.temperament);
+    let usual = Frequency::from_hz(PitchSpec::default().a4_hz);
+    Tuning::new(Frequency::from_hz(spec.a4_hz), temperament).unwrap_or_else(|error| {
+        errors.push(format!("{error} (taken as {} Hz)", usual.to_hz()));
+        Tuning::new(usual, temperament).unwrap_or_default()
+    })
+}
+
+fn limits(spec: &LimitsSpec, errors: &mut Vec<String>) -> Limits {
+    let usual = LimitsSpec::default();
+    let mut take = |got, usual, what, limits, unit| within(got, usual, what, limits, unit, errors);
+    let (share, force, feel) = ((1.0, 100.0), (0.0, 10_000.0), (0.0, 1_000.0));
+    let (working, slack) = (spec.working_share_percent, spec.slack_share_percent);
+    let (low, high) = (spec.least_stiffness_n_per_mm, spec.most_stiffness_n_per_mm);
+    let working = take(working, usual.working_share_percent, "working share", share, "%");
+    let slack = take(slack, usual.slack_share_percent, "slack share", (0.0, 100.0), "%");
+    let low = take(low, usual.least_stiffness_n_per_mm, "least stiffness", feel, "N/mm");
+    let high = take(high, usual.most_stiffness_n_per_mm, "greatest stiffness", feel, "N/mm");
+    let least = take(spec.least_tension_n, usual.least_tension_n, "least tension", force, "N");
+    let cents = (0.0, 2_400.0);
+    let cents =
+        take(spec.partial_8_cents, usual.partial_8_cents, "sharpness of partial 8", cents, "cents");
+    let jump =
+        take(spec.jump_percent, usual.jump_percent, "jump of the feel", (0.0, 10_000.0), "%");
+    let stiffness = Stiffness::from_n_per_mm;
+    Limits {
+        working_share_percent: working,
+        slack_share_percent: slack,
+        least_tension: Force::from_n(least),
+        stiffness_band: (stiffness(low.min(high)), stiffness(low.max(high))),
+        partial_8_cents: cents,
+        jump_percent: jump,
+    }
+}
+
+/// `got` where it is within the limits, else `usual` with a sentence.
+fn within(
+    got: f64,
+    usual: f64,
+    what: &str,
+    (least, most): (f64, f64),
+    unit: &str,
+    errors: &mut Vec<String>,
+) -> f64 {
+    if (least..=most).contains(&got) {
+        return got;
+    }
+    errors.push(format!(
+        "the {what} must be from {least} to {most} {unit}, got {got} {unit} (taken as {usual} {unit})"
+    ));
+    usual
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::make_up_text;
+    use crate::engine::analysis::analyse;
+    use crate::testing::assert_close;
+
+    fn string(note: &str, length: &str, make_up: &str) -> StringSpec {
+        let make_up = make_up_text::read(make_up).unwrap();
+        let (note, length) = (note.to_owned(), length.to_owned());
+        StringSpec { note, length, make_up, ..StringSpec::default() }
+    }
+
+    fn of(strings: Vec<StringSpec>) -> Resolved {
+        resolve(&Design { strings, ..Design::default() })
+    }
+
+    fn one(note: &str, length: &str, make_up: &str) -> (HarpString, CellErrors) {
+        let resolved = of(vec![string(note, length, make_up)]);
+        (resolved.harp.strings[0].clone(), resolved.cells[0].clone())
+    }
+
+    #[test]
+    fn a_string_means_what_was_typed() {
+        let (string, errors) = one("A4", "61.2 cm", "nylon 32 thou");
+        assert!(errors.is_empty(), "{errors:?}");
+        assert_eq!(string.note.map(|note| note.to_string()).as_deref(), Some("A4"));
+        assert_close(string.frequency.unwrap().to_hz(), 440.0, 1e-12, "pitch");
+        assert_close(string.length.unwrap().to_mm(), 612.0, 1e-12, "length");
+        let make_up = string.make_up.unwrap();
+        assert_close(make_up.gauge().unwrap().to_mm(), 0.8128, 1e-12, "gauge");
+        assert_eq!(make_up.core().unwrap().0.key, "nylon");
+        let (string, errors) = one("443.2 Hz", "", "");
+        assert!(errors.is_empty(), "{errors:?}");
+        assert_eq!((string.note, string.frequency), (None, Ok(Frequency::from_hz(443.2))));
+    }
+
+    #[test]
+    fn a_wound_string_has_its_layers_and_bare_ends() {
+        let (string, errors) = one(
+            "A2",
+            "900",
+            "steel 0.45 + silk 0.10 at 90 % + bronze 0.15 x 0.60, bare 12 board 15 pin",
+        );
+        assert!(errors.is_empty(), "{errors:?}");
+        let make_up = string.make_up.unwrap();
+        assert_close(make_up.gauge().unwrap().to_mm(), 0.95, 1e-12, "gauge");
+        assert_close(make_up.layers()[0].packing_ratio, 0.9, 1e-12, "packing");
+        let bare = make_up.bare_ends();
+        assert_close(bare.0.to_mm(), 12.0, 1e-12, "board");
+        assert_close(bare.1.to_mm(), 15.0, 1e-12, "pin");
+    }
+
+    #[test]
+    fn a_weighed_string_has_what_was_measured() {
+        let (string, errors) =
+            one("A2", "900", "weighed 6.75 g/m, core steel 0.50, gauge 1.10, breaks 48 kgf");
+        assert!(errors.is_empty(), "{errors:?}");
+        let make_up = string.make_up.unwrap();
+        assert_close(make_up.linear_density().to_g_per_m(), 6.75, 1e-12, "mass");
+        assert_close(make_up.breaking_load().unwrap().to_kgf(), 48.0, 1e-12, "load");
+        let (string, errors) = one("A2", "900", "weighed 6.75");
+        assert!(errors.is_empty(), "{errors:?}");
+        assert_eq!(string.make_up.unwrap().core(), None);
+    }
+
+    #[test]
+    fn an_empty_cell_is_no_error() {
+        for (note, length, make_up) in [
+            ("", "", ""),
+            (" ", " ", "nylon"),
+            ("A4", "612", "0.81"),
+            ("A4", "612", "steel 0.45 + []"),
+            ("A4", "612", "steel 0.45 + bronze"),
+            ("A4", "612", "steel + bronze 0.2"),
+            ("A4", "612", "weighed"),
+        ] {
+            let (string, errors) = one(note, length, make_up);
+            assert!(errors.is_empty(), "{make_up}: {errors:?}");
+            assert_eq!(string.make_up, Err(Unknown::MakeUp), "{make_up}");
+        }
+        let (string, _) = one("", "", "nylon 0.81");
+        assert_eq!((string.frequency, string.length), (Err(Unknown::Pitch), Err(Unknown::Length)));
+        assert!(string.make_up.is_ok());
+    }
+
+    #[test]
+    fn each_cell_says_what_is_wrong_with_it() {
+        let (string, errors) = one("H4", "long", "mithril 32");
+        assert!(errors.note.unwrap().contains("\"H4\""));
+        assert!(errors.length.unwrap().contains("\"long\""));
+        assert!(errors.make_up.unwrap().contains("\"mithril\""));
+        assert!(errors.gauge.unwrap().contains("did you mean"));
+        assert_eq!(string.make_up, Err(Unknown::MakeUp));
+        for (make_up, part) in [
+            ("steel 32 + bronze 0.2", "the gauge"),
+            ("steel 0.45 + mithril 0.2", "\"mithril\""),
+            ("steel 0.45 + bronze 0.2 + bronze 32", "\"32\""),
+            ("steel 0.45 + bronze 0.2 x 32", "\"32\""),
+            ("steel 0.45 + bronze 0.2 at 120 %", "got 120 %"),
+            ("steel 0.45 + bronze 0.2, bare 999 pin", "bare core"),
+            ("weighed 6.75, core mithril 0.5", "\"mithril\""),
+            ("weighed 0", "mass per metre"),
+            ("weighed 6.75, breaks never", "\"never\""),
+            ("weighed 6.75, core steel 1.2, gauge 1.1", "the core"),
+        ] {
+            let (string, errors) = one("A4", "612", make_up);
+            assert!(errors.make_up.as_ref().unwrap().contains(part), "{make_up}: {errors:?}");
+            assert_eq!(errors.gauge, None, "{make_up}");
+            assert!(string.make_up.is_err() || make_up.starts_with("weighed 6.75"), "{make_up}");
+        }
+        let (_, errors) = one("A4", "612", "weighed 6.75, gauge thick");
+        assert!(errors.gauge.unwrap().contains("\"thick\""));
+    }
+
+    #[test]
+    fn a_material_is_looked_up_once() {
+        let resolved =
+            of(vec![string("A4", "448", "nylon 0.81"), string("G4", "500", "nylon 0.91")]);
+        let core =
+            |index: usize| resolved.harp.strings[index].make_up.as_ref().unwrap().core().unwrap().0;
+        assert!(Arc::ptr_eq(core(0), core(1)));
+    }
+
+    #[test]
+    fn a_material_that_cannot_be_used_says_why() {
+        let mut nylon = library::built_in()[0].clone();
+        nylon.density_kg_per_m3.value = 1e9;
+        let strings = vec![string("A4", "448", "nylon 0.81")];
+        let resolved = resolve(&Design { strings, materials: vec![nylon], ..Design::default() });
+        assert!(resolved.cells[0].make_up.as_ref().unwrap().contains("density of \"nylon\""));
+    }
+
+    #[test]
+    fn settings_out_of_reach_give_way_to_the_usual_ones() {
+        assert_eq!(of(vec![]).errors, Vec::<String>::new());
+        let usual = of(vec![]).harp;
+        for wrong in [f64::NAN, f64::INFINITY, -1.0, 1e9] {
+            let design = Design {
+                pitch: PitchSpec { a4_hz: wrong, temperament: TemperamentSpec::Vallotti },
+                pluck_percent: wrong,
+                limits: LimitsSpec {
+                    working_share_percent: wrong,
+                    slack_share_percent: wrong,
+                    least_tension_n: wrong,
+                    least_stiffness_n_per_mm: wrong,
+                    most_stiffness_n_per_mm: wrong,
+                    partial_8_cents: wrong,
+                    jump_percent: wrong,
+                },
+                strings: vec![string("A4", "448", "nylon 0.81")],
+                ..Design::default()
+            };
+            let resolved = resolve(&design);
+            assert_eq!(resolved.errors.len(), 9, "{:?}", resolved.errors);
+            assert_eq!(resolved.harp.limits, usual.limits, "{wrong}");
+            assert_eq!(resolved.harp.pluck_ratio, usual.pluck_ratio, "{wrong}");
+            let hz = resolved.harp.strings[0].frequency.unwrap().to_hz();
+            assert_close(hz, 440.0, 1e-12, "A4");
+        }
+    }
+
+    #[test]
+    fn the_temperament_comes_through() {
+        let pitch = PitchSpec { a4_hz: 415.0, temperament: TemperamentSpec::Pythagorean };
+        let strings = vec![string("E5", "300", "nylon 0.6")];
+        let resolved = resolve(&Design { pitch, strings, ..Design::default() });
+        let hz = resolved.harp.strings[0].frequency.unwrap().to_hz();
+        assert_close(hz, 415.0 * 1.5, 1e-12, "a pure fifth up");
+    }
+
+    #[test]
+    fn a_design_goes_through_to_its_figures() {
+        // 4 × 0.448² × 440² × 1140 × π/4 × 0.81e-3² is the flexible string's pull.
+        let analysis = analyse(&of(vec![string("A4", "448", "nylon 0.81")]).harp);
+        let pull = analysis.strings[0].tension.unwrap().to_n();
+        assert!(pull > 90.0 && pull < 91.3, "{pull}");
+    }
+}
