@@ -127,7 +127,10 @@ pub fn find<'a>(materials: &'a [MaterialSpec], text: &str) -> Option<&'a Materia
     if wanted.is_empty() {
         return None;
     }
-    let is = |text: &str, wanted: &str| text.trim().to_lowercase() == wanted;
+    let is = |text: &str, wanted: &str| match text.trim() {
+        text if text.is_ascii() => text.eq_ignore_ascii_case(wanted),
+        text => text.to_lowercase() == wanted,
+    };
     let by_key = |wanted: &str| materials.iter().find(|material| is(&material.key, wanted));
     by_key(&wanted)
         .or_else(|| materials.iter().find(|material| is(&material.name, &wanted)))

@@ -3,9 +3,16 @@
 //! A number is a decimal, a fraction or a whole number with a fraction. Powers of ten (`1e3`),
 //! infinities and the like are not numbers here.
 
+use std::borrow::Cow;
+
 /// A text with the signs of print made plain: one kind of blank, of quote and of dash, the decimal
 /// comma a point, no blanks between thousands, nothing invisible.
-pub(super) fn plain(text: &str) -> String {
+pub(super) fn plain(text: &str) -> Cow<'_, str> {
+    // Most texts are plain already.
+    let is_plain = |letter: u8| matches!(letter, b' '..=b'~') && !matches!(letter, b',' | b'\'');
+    if text.bytes().all(is_plain) {
+        return Cow::Borrowed(text.trim());
+    }
     let letters: Vec<char> = text.chars().filter(|c| !is_invisible(*c)).collect();
     let mut out = String::with_capacity(text.len());
     for (place, &letter) in letters.iter().enumerate() {
@@ -28,7 +35,7 @@ pub(super) fn plain(text: &str) -> String {
             c => out.push(c),
         }
     }
-    out.trim().to_owned()
+    Cow::Owned(out.trim().to_owned())
 }
 
 /// Whether a character takes no room: joiners, marks of direction, the byte order mark.
@@ -98,9 +105,8 @@ const FRACTIONS: [(char, f64); 15] = [
     ('⅞', 7.0 / 8.0),
 ];
 
-/// A unit at the beginning, in small letters and without the dot of an abbreviation, empty for
-/// none; and what follows it.
-pub(super) fn take_unit(text: &str) -> (String, &str) {
+/// A unit at the beginning, without the dot of an abbreviation, empty for none; and what follows it.
+pub(super) fn take_unit(text: &str) -> (&str, &str) {
     let of_unit = |c: char| c.is_alphabetic() || matches!(c, '"' | '\'' | '/');
     let (unit, rest) = text.split_at(text.find(|c: char| !of_unit(c)).unwrap_or(text.len()));
     let rest = match rest.strip_prefix('.') {
@@ -109,7 +115,7 @@ pub(super) fn take_unit(text: &str) -> (String, &str) {
         }
         _ => rest,
     };
-    (unit.to_lowercase(), rest.trim_start())
+    (unit, rest.trim_start())
 }
 
 #[cfg(test)]
@@ -181,7 +187,7 @@ mod tests {
     fn a_unit_ends_at_a_digit_or_a_blank() {
         for (text, unit, rest) in [
             ("in. x", "in", "x"),
-            ("IN", "in", ""),
+            ("IN", "IN", ""),
             ("'3\"", "'", "3\""),
             ("ft3", "ft", "3"),
             ("g/m", "g/m", ""),
@@ -190,7 +196,7 @@ mod tests {
             ("%", "", "%"),
             ("", "", ""),
         ] {
-            assert_eq!(take_unit(text), (unit.to_owned(), rest), "{text}");
+            assert_eq!(take_unit(text), (unit, rest), "{text}");
         }
     }
 }

@@ -62,7 +62,7 @@ pub enum Pitch {
     Frequency(Frequency),
 }
 
-/// The name of a unit in small letters, and what a number of it is in the unit of the limits.
+/// The name of a unit, and what a number of it is in the unit of the limits.
 type Unit = (&'static str, fn(f64) -> f64);
 
 /// A kind of quantity that can be typed.
@@ -224,7 +224,8 @@ pub fn is_size(text: &str) -> bool {
 /// When it is neither, or a frequency outside [`FREQUENCY_HZ`].
 pub fn pitch(text: &str) -> Result<Pitch, TypedError> {
     let typed = plain(text);
-    if typed.to_lowercase().ends_with("hz") {
+    let start = typed.len().saturating_sub(2);
+    if typed.get(start..).is_some_and(|end| end.eq_ignore_ascii_case("hz")) {
         return FREQUENCY.read(text).map(|hz| Pitch::Frequency(Frequency::from_hz(hz)));
     }
     if is_bare(&typed) {
@@ -302,16 +303,16 @@ impl Kind {
     fn value(&self, typed: &str) -> Option<f64> {
         let (number, rest) = take_number(typed)?;
         let (unit, rest) = take_unit(rest);
-        let value = self.in_unit(number, &unit)?;
+        let value = self.in_unit(number, unit)?;
         if rest.is_empty() {
             return Some(value);
         }
-        if !FOOT.contains(&unit.as_str()) {
+        if !is_one_of(unit, &FOOT) {
             return None;
         }
         let (inches, rest) = take_number(rest.strip_prefix('-').unwrap_or(rest).trim_start())?;
         let (unit, rest) = take_unit(rest);
-        let read = inches >= 0.0 && INCH.contains(&unit.as_str()) && rest.is_empty();
+        let read = inches >= 0.0 && is_one_of(unit, &INCH) && rest.is_empty();
         read.then(|| value + inch(inches))
     }
 
@@ -319,7 +320,10 @@ impl Kind {
         if unit.is_empty() {
             return Some(number);
         }
-        self.units.iter().find(|(name, _)| *name == unit).map(|(_, worth)| worth(number))
+        self.units
+            .iter()
+            .find(|(name, _)| name.eq_ignore_ascii_case(unit))
+            .map(|(_, worth)| worth(number))
     }
 
     /// The same number in the units that bring it within reach, in brackets; empty for none.
@@ -343,6 +347,10 @@ impl Kind {
         }
         format!(" (did you mean {}?)", meant.join(" or "))
     }
+}
+
+fn is_one_of(unit: &str, names: &[&str]) -> bool {
+    names.iter().any(|name| name.eq_ignore_ascii_case(unit))
 }
 
 /// The blank before a unit, where there is one.
