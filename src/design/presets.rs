@@ -1,1 +1,181 @@
-//! To come.
+//! Designs to start from: sample harps of an invented workshop, and new harps by compass.
+
+mod suggest;
+
+use thiserror::Error;
+
+pub use self::suggest::{TARGET_N_PER_MM, suggest, suggested_length};
+use super::document::{Design, MOST_STRINGS, StringSpec};
+use super::persist;
+use crate::engine::pitch::{Letter, Note};
+
+/// A harp to look at and to start from. Workshop, instruments and clients are invented; lengths and
+/// gauges follow common practice, no source.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Sample {
+    /// Short and unique.
+    pub key: &'static str,
+    /// As a list shows it.
+    pub title: &'static str,
+    /// What kind of harp it is, in a sentence.
+    pub blurb: &'static str,
+    /// The design file.
+    pub json: &'static str,
+}
+
+/// The sample harps, from small to large.
+pub const SAMPLES: [Sample; 4] = [
+    Sample {
+        key: "wire-22",
+        title: "Wire-strung harp, 22 strings",
+        blurb: "Yellow and red brass from G6 down to G3, tuned in Pythagorean G major.",
+        json: include_str!("../../examples/harps/wire-22.json"),
+    },
+    Sample {
+        key: "travel-26",
+        title: "Travel harp, 26 strings",
+        blurb: "Light nylon from G6 down to C3, the bass wound on nylon.",
+        json: include_str!("../../examples/harps/travel-26.json"),
+    },
+    Sample {
+        key: "floor-36",
+        title: "Lever harp, 36 strings",
+        blurb: "Nylon, gut and ten wires from C7 down to C2, about 4 kN in all.",
+        json: include_str!("../../examples/harps/floor-36.json"),
+    },
+    Sample {
+        key: "pedal-47",
+        title: "Pedal harp, 47 strings",
+        blurb: "Nylon, gut and twelve wires from G7 flat down to C1 flat, over 10 kN in all.",
+        json: include_str!("../../examples/harps/pedal-47.json"),
+    },
+];
+
+impl Sample {
+    /// The design of the sample.
+    pub fn design(&self) -> Design {
+        // Each file is compiled in and read by a test; were one broken, an empty design opens.
+        persist::read(self.json).unwrap_or_default()
+    }
+}
+
+/// A usual way to tune the open strings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct OpenTuning {
+    /// As the card says it.
+    pub name: &'static str,
+    /// The letters that are raised (+1) or lowered (−1).
+    pub signs: &'static [(Letter, i8)],
+}
+
+use Letter::{A, B, C, D, E, F, G};
+
+/// The usual open tunings. Common practice, no source.
+pub const OPEN_TUNINGS: [OpenTuning; 8] = [
+    OpenTuning { name: "C major", signs: &[] },
+    OpenTuning { name: "G major", signs: &[(F, 1)] },
+    OpenTuning { name: "D major", signs: &[(F, 1), (C, 1)] },
+    OpenTuning { name: "F major", signs: &[(B, -1)] },
+    OpenTuning { name: "B flat major", signs: &[(B, -1), (E, -1)] },
+    OpenTuning { name: "E flat major", signs: &[(B, -1), (E, -1), (A, -1)] },
+    OpenTuning { name: "A flat major", signs: &[(B, -1), (E, -1), (A, -1), (D, -1)] },
+    OpenTuning {
+        name: "C flat major",
+        signs: &[(B, -1), (E, -1), (A, -1), (D, -1), (G, -1), (C, -1), (F, -1)],
+    },
+];
+
+impl OpenTuning {
+    /// The sign of a letter: −1 for a flat, 0 for none.
+    pub fn sign(&self, letter: Letter) -> i8 {
+        self.signs.iter().find(|(signed, _)| *signed == letter).map_or(0, |(_, sign)| *sign)
+    }
+}
+
+/// Why there are no strings for a compass.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[non_exhaustive]
+pub enum CompassError {
+    /// The lowest note lies above the highest.
+    #[error("the lowest string must not be above the highest, got {low} and {high}")]
+    Order { low: Note, high: Note },
+    /// More strings than a design may have.
+    #[error("a compass must have at most {MOST_STRINGS} strings, got {got} (narrow it)")]
+    Long { got: usize },
+    /// A sign of more than a double sharp or flat.
+    #[error("an open string must be at most two semitones off its letter")]
+    Sign,
+}
+
+/// A string for every letter from `high` down to `low`, each with the sign that `signs` gives its
+/// letter; lengths and make-ups are empty. What signs `low` and `high` have themselves is not
+/// looked at.
+///
+/// # Errors
+///
+/// When the compass is empty or too long, or a sign is out of reach.
+pub fn by_compass(
+    low: Note,
+    high: Note,
+    signs: impl Fn(Letter) -> i8,
+) -> Result<Vec<StringSpec>, CompassError> {
+    let steps = high.step() - low.step();
+    let got = usize::try_from(steps).map_err(|_| CompassError::Order { low, high })? + 1;
+    if got > MOST_STRINGS {
+        return Err(CompassError::Long { got });
+    }
+    (0..=steps)
+        .map(|down| {
+            let note = high.moved(-down, &signs).ok_or(CompassError::Sign)?;
+            Ok(StringSpec { note: note.to_string(), ..StringSpec::default() })
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn note(text: &str) -> Note {
+        text.parse().unwrap()
+    }
+
+    #[test]
+    fn every_sample_opens_as_it_was_saved() {
+        for sample in SAMPLES {
+            let design =
+                persist::read(sample.json).unwrap_or_else(|e| panic!("{}: {e}", sample.key));
+            let count = sample.key.rsplit('-').next().unwrap().parse::<usize>().unwrap();
+            assert_eq!(design.strings.len(), count, "{}", sample.key);
+            assert_eq!(persist::write(&design), sample.json, "{}", sample.key);
+        }
+    }
+
+    #[test]
+    fn a_compass_goes_by_letters_with_the_signs_of_the_tuning() {
+        let flat = OPEN_TUNINGS[5];
+        let strings = by_compass(note("C2"), note("C7"), |letter| flat.sign(letter)).unwrap();
+        let notes: Vec<&str> = strings.iter().map(|string| &*string.note).collect();
+        assert_eq!(notes.len(), 36);
+        assert_eq!(notes[..6], ["C7", "Bb6", "Ab6", "G6", "F6", "Eb6"]);
+        assert_eq!(notes[35], "C2");
+        let pedal = OPEN_TUNINGS[7];
+        let strings = by_compass(note("C1"), note("G7"), |letter| pedal.sign(letter)).unwrap();
+        assert_eq!((strings.len(), &*strings[0].note, &*strings[46].note), (47, "Gb7", "Cb1"));
+    }
+
+    #[test]
+    fn a_compass_that_cannot_be_says_why() {
+        let compass = |low, high| by_compass(note(low), note(high), |_| 0);
+        assert!(matches!(compass("C4", "B3"), Err(CompassError::Order { .. })));
+        assert_eq!(compass("C4", "C4").unwrap().len(), 1);
+        assert!(compass("C-1", "B10").is_ok());
+        assert_eq!(by_compass(note("C4"), note("C5"), |_| 3), Err(CompassError::Sign));
+    }
+
+    #[test]
+    fn the_tunings_are_what_their_names_say() {
+        let counts = OPEN_TUNINGS.map(|tuning| tuning.signs.len());
+        assert_eq!(counts, [0, 1, 2, 1, 2, 3, 4, 7]);
+    }
+}

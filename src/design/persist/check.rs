@@ -8,7 +8,6 @@ use crate::design::document::{
     Design, LONGEST_CELL, LONGEST_TEXT, MOST_LAYERS, MOST_STRINGS, MakeUpSpec, MaterialSpec,
 };
 use crate::design::library::{MaterialError, material_of};
-use crate::engine::pitch::A4_HZ;
 
 /// The most materials that a design may hold.
 pub const MOST_MATERIALS: usize = 300;
@@ -112,14 +111,15 @@ fn texts(design: &Design) -> Result<(), CheckError> {
     fits(&design.remarks, LONGEST_TEXT, || "the remarks".to_owned())
 }
 
-/// Wide ranges: they keep figures finite and shown, and are no advice.
+/// Wide ranges, so that nothing that could be typed is lost: [`resolve`](crate::design::resolve) says
+/// which settings make sense.
 fn numbers(design: &Design) -> Result<(), CheckError> {
     let (limits, allowances) = (&design.limits, &design.allowances);
     let ranges = [
-        ("the pitch of A4 in hertz", design.pitch.a4_hz, A4_HZ),
-        ("the pluck point in per cent of the length", design.pluck_percent, (1.0, 99.0)),
-        ("the working share in per cent", limits.working_share_percent, (1.0, 100.0)),
-        ("the slack share in per cent", limits.slack_share_percent, (0.0, 100.0)),
+        ("the pitch of A4 in hertz", design.pitch.a4_hz, (1.0, 10_000.0)),
+        ("the pluck point in per cent of the length", design.pluck_percent, (0.0, 100.0)),
+        ("the working share in per cent", limits.working_share_percent, (0.0, 1_000.0)),
+        ("the slack share in per cent", limits.slack_share_percent, (0.0, 1_000.0)),
         ("the least tension in newtons", limits.least_tension_n, (0.0, 10_000.0)),
         ("the least pluck stiffness in N/mm", limits.least_stiffness_n_per_mm, (0.0, 1_000.0)),
         ("the greatest pluck stiffness in N/mm", limits.most_stiffness_n_per_mm, (0.0, 1_000.0)),
@@ -239,7 +239,7 @@ mod tests {
     fn a_limit_that_is_broken_is_named() {
         assert_eq!(
             refused(|d| d.pitch.a4_hz = f64::NAN),
-            "the pitch of A4 in hertz must be from 380 to 480, got NaN"
+            "the pitch of A4 in hertz must be from 1 to 10000, got NaN"
         );
         assert_eq!(
             refused(|d| d.strings = vec![StringSpec::default(); 151]),
