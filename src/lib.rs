@@ -28,7 +28,6 @@ pub mod app;
 pub mod charts;
 pub mod design;
 pub mod engine;
-#[cfg(any())]
 pub mod papers;
 
 #[cfg(test)]

@@ -63,17 +63,6 @@ pub fn fresh_name() -> String {
     format!("{time:x}{chance:05x}")
 }
 
-/// The time now, in milliseconds since 1970.
-pub fn now_ms() -> f64 {
-    Date::now()
-}
-
-/// Today as `2026-11-25`.
-pub fn today() -> String {
-    let now = Date::new_0();
-    format!("{:04}-{:02}-{:02}", now.get_full_year(), now.get_month() + 1, now.get_date())
-}
-
 /// The fragment of the address, without `#`.
 pub fn fragment() -> String {
     window().location().hash().unwrap_or_default().trim_start_matches('#').to_owned()

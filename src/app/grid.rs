@@ -135,8 +135,7 @@ impl Selection {
             Step::ChartStart => Cell::default(),
             Step::ChartEnd => last,
         };
-        let cursor =
-            Cell { row: cursor.row.min(last.row), column: cursor.column.min(last.column) };
+        let cursor = Cell { row: cursor.row.min(last.row), column: cursor.column.min(last.column) };
         Self { cursor, anchor: if extend { self.anchor } else { cursor } }
     }
 
@@ -168,7 +167,11 @@ mod tests {
     #[test]
     fn the_cursor_stays_inside_the_chart() {
         for step in [Step::Up, Step::Left, Step::PageUp, Step::RowStart, Step::ChartStart] {
-            assert_eq!(Selection::default().moved(step, 5, false), Selection::default(), "{step:?}");
+            assert_eq!(
+                Selection::default().moved(step, 5, false),
+                Selection::default(),
+                "{step:?}"
+            );
         }
         let end = Selection::at(4, SHOWN.len() - 1);
         for step in [Step::Down, Step::Right, Step::PageDown, Step::RowEnd, Step::ChartEnd] {

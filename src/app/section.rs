@@ -44,7 +44,12 @@ pub fn draw(make_up: &MakeUp) -> Option<SectionDrawing> {
     for (index, layer) in make_up.layers().iter().enumerate() {
         let number = index + 1;
         let thickness = layer.section.thickness().to_mm();
-        rings.push(Shape::Circle { x: middle, y: middle, radius: under + thickness, layer: number });
+        rings.push(Shape::Circle {
+            x: middle,
+            y: middle,
+            radius: under + thickness,
+            layer: number,
+        });
         let width = match layer.section {
             Section::Round { diameter } => diameter.to_mm(),
             Section::Ribbon { width, .. } => width.to_mm(),
@@ -95,8 +100,7 @@ mod tests {
     use crate::engine::units::Length;
 
     fn wound(packing_ratio: f64) -> MakeUp {
-        let material =
-            |key: &str| Arc::new(built_in().into_iter().find(|m| m.key == key).unwrap());
+        let material = |key: &str| Arc::new(built_in().into_iter().find(|m| m.key == key).unwrap());
         let mm = Length::from_mm;
         let bed = Layer {
             material: material("silk"),

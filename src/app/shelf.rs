@@ -55,11 +55,9 @@ pub fn all() -> Vec<Shelved> {
     ids.sort_by(|a, b| b.cmp(a));
     let ids = ids.iter().filter_map(|key| key.strip_prefix(DESIGNS));
     ids.map(|id| match take(id) {
-        Ok(design) => Shelved {
-            id: id.to_owned(),
-            strings: design.strings.len(),
-            title: titled(&design),
-        },
+        Ok(design) => {
+            Shelved { id: id.to_owned(), strings: design.strings.len(), title: titled(&design) }
+        }
         Err(why) => Shelved { id: id.to_owned(), strings: 0, title: format!("Unreadable: {why}") },
     })
     .collect()

@@ -244,7 +244,8 @@ impl Store {
                     columns => format!(" Columns left out: {}.", columns.join(", ")),
                 };
                 let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
-                let design = read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
+                let design =
+                    read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
                 let count = design.strings.len();
                 self.begin(design);
                 self.tell(format!("Read {count} strings from {name}.{ignored}"));

@@ -291,7 +291,12 @@ mod tests {
             diameter: diameter.to_owned(),
             ..MakeUpSpec::default()
         };
-        StringSpec { note: note.to_owned(), length: length.to_owned(), make_up, ..StringSpec::default() }
+        StringSpec {
+            note: note.to_owned(),
+            length: length.to_owned(),
+            make_up,
+            ..StringSpec::default()
+        }
     }
 
     fn design() -> Design {

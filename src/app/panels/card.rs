@@ -37,9 +37,8 @@ pub fn CardBar(store: Store) -> impl IntoView {
         }
     });
     on_cleanup(move || escape.remove());
-    let papers = PAPERS
-        .map(|(key, words, _)| view! { <option value=key>{words}</option> })
-        .collect_view();
+    let papers =
+        PAPERS.map(|(key, words, _)| view! { <option value=key>{words}</option> }).collect_view();
     Effect::new(move |_| browser::focus("print"));
     view! {
         <div class="card-bar" role="toolbar" aria-label="Stringing card">

@@ -39,9 +39,11 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
     let curves = Memo::new(move |_| {
         let (resolved, design) = (store.resolved.read(), store.design.read());
         let analysis = store.analysis.read();
-        Arc::new(store.curves.with(|shown| {
-            Curves::build(&analysis, &resolved.harp, &design.units, shown, None)
-        }))
+        Arc::new(
+            store
+                .curves
+                .with(|shown| Curves::build(&analysis, &resolved.harp, &design.units, shown, None)),
+        )
     });
     let strings = Memo::new(move |_| {
         let (resolved, design) = (store.resolved.read(), store.design.read());
@@ -102,9 +104,9 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
     let readout = move || {
         cross().map(|index| {
             let design = store.design.read();
-            store.curves.with(|shown| {
-                rows::readout(&store.analysis.read(), &design.units, shown, index)
-            })
+            store
+                .curves
+                .with(|shown| rows::readout(&store.analysis.read(), &design.units, shown, index))
         })
     };
     view! {
@@ -177,10 +179,7 @@ fn Choose(store: Store) -> impl IntoView {
 }
 
 /// Sizes the canvas to the pixels of the screen, and draws on it.
-fn paint(
-    canvas: &HtmlCanvasElement,
-    draw: impl FnOnce(&DrawingArea<CanvasBackend, Shift>, f64),
-) {
+fn paint(canvas: &HtmlCanvasElement, draw: impl FnOnce(&DrawingArea<CanvasBackend, Shift>, f64)) {
     let scale = browser::pixel_ratio();
     let pixels = |css: i32| {
         #[expect(

@@ -108,7 +108,11 @@ pub fn open_files(store: Store, files: Option<FileList>) {
 /// Saves the design as a file.
 pub fn save(store: Store) {
     let design = store.design.get_untracked();
-    browser::offer_file(&file_name(&design.title, "json"), "application/json", &persist::write(&design));
+    browser::offer_file(
+        &file_name(&design.title, "json"),
+        "application/json",
+        &persist::write(&design),
+    );
 }
 
 fn save_table(store: Store) {
@@ -134,13 +138,11 @@ fn UnitChoices(store: Store) -> impl IntoView {
         change(&mut units, key);
         store.send(&Edit::Units(units));
     };
-    let metric = move || {
-        match (units.get().length, units.get().gauge) {
-            (LengthUnit::Mm, GaugeUnit::Mm) => "mm",
-            (LengthUnit::Mm, GaugeUnit::Thou) => "mm-thou",
-            (LengthUnit::Inch, GaugeUnit::Mm) => "in-mm",
-            (LengthUnit::Inch, GaugeUnit::Thou) => "in",
-        }
+    let metric = move || match (units.get().length, units.get().gauge) {
+        (LengthUnit::Mm, GaugeUnit::Mm) => "mm",
+        (LengthUnit::Mm, GaugeUnit::Thou) => "mm-thou",
+        (LengthUnit::Inch, GaugeUnit::Mm) => "in-mm",
+        (LengthUnit::Inch, GaugeUnit::Thou) => "in",
     };
     let set_sizes = |units: &mut Units, key: &str| {
         (units.length, units.gauge) = match key {

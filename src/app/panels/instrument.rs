@@ -29,11 +29,12 @@ pub fn InstrumentWindow(store: Store) -> impl IntoView {
 
 #[component]
 fn Names(store: Store) -> impl IntoView {
-    let text = move |label: &'static str, field: Field, of: fn(&Design) -> &String, hint: &'static str| {
-        let value = Signal::derive(move || store.design.with(|design| of(design).clone()));
-        let on_input = move |text| store.send(&Edit::Text { field, text });
-        view! { <TextField label=label value=value on_input=on_input hint=hint/> }
-    };
+    let text =
+        move |label: &'static str, field: Field, of: fn(&Design) -> &String, hint: &'static str| {
+            let value = Signal::derive(move || store.design.with(|design| of(design).clone()));
+            let on_input = move |text| store.send(&Edit::Text { field, text });
+            view! { <TextField label=label value=value on_input=on_input hint=hint/> }
+        };
     view! {
         <fieldset>
             <legend>"On the card"</legend>

@@ -69,9 +69,9 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
 fn Materials(store: Store) -> impl IntoView {
     let names = move || {
         let own = store.design.read().materials.clone();
-        let built_in = library::built_in().iter().filter(|material| {
-            own.iter().all(|other| other.key != material.key)
-        });
+        let built_in = library::built_in()
+            .iter()
+            .filter(|material| own.iter().all(|other| other.key != material.key));
         let all: Vec<_> = own.iter().cloned().chain(built_in.cloned()).collect();
         all.into_iter()
             .map(|material| view! { <option value=material.key>{material.name}</option> })
@@ -82,9 +82,8 @@ fn Materials(store: Store) -> impl IntoView {
 
 #[component]
 fn Kind(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
-    let kind = move || {
-        draft.with(|d| if d.weighed.is_some() { 2 } else { usize::from(d.is_wound()) })
-    };
+    let kind =
+        move || draft.with(|d| if d.weighed.is_some() { 2 } else { usize::from(d.is_wound()) });
     let set = move |kind: usize| {
         draft.update(|d| {
             d.weighed = (kind == 2).then(WeighedSpec::default);
@@ -183,9 +182,13 @@ fn Layers(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
 
 #[component]
 fn OneLayer(draft: RwSignal<MakeUpSpec>, index: usize) -> impl IntoView {
-    let text = move |label: &'static str, of: fn(&mut LayerSpec) -> &mut String, list: &'static str| {
+    let text = move |label: &'static str,
+                     of: fn(&mut LayerSpec) -> &mut String,
+                     list: &'static str| {
         let value = Signal::derive(move || {
-            draft.with(|d| d.layers.get(index).map(|layer| of(&mut layer.clone()).clone())).unwrap_or_default()
+            draft
+                .with(|d| d.layers.get(index).map(|layer| of(&mut layer.clone()).clone()))
+                .unwrap_or_default()
         });
         let on_input = move |event| {
             let text = event_target_value(&event);
@@ -258,7 +261,11 @@ fn Tried(tried: Memo<Design>) -> impl IntoView {
     };
     let words = move || rows::tried(&tried.read(), &resolved.read());
     let lines = move || {
-        words().figures.into_iter().map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> }).collect_view()
+        words()
+            .figures
+            .into_iter()
+            .map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> })
+            .collect_view()
     };
     view! {
         <div class="tried">
@@ -286,10 +293,8 @@ fn SectionView(drawing: SectionDrawing) -> impl IntoView {
         .collect_view();
     let margin = height_mm * 0.08;
     let bar_y = height_mm + 3.0 * margin;
-    let all = format!(
-        "{} {} {} {}",
-        -margin, -margin, width_mm + 2.0 * margin, height_mm + 7.0 * margin
-    );
+    let all =
+        format!("{} {} {} {}", -margin, -margin, width_mm + 2.0 * margin, height_mm + 7.0 * margin);
     view! {
         <figure class="section">
             <svg viewBox=all role="img" aria-label="Section of the string, to scale: from its end, and cut along its length">

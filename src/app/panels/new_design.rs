@@ -46,9 +46,14 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
         let place: usize = tuning.with_untracked(|key| key.parse().unwrap_or(0));
         let open = OPEN_TUNINGS.get(place).unwrap_or(&OPEN_TUNINGS[0]);
         let (low, high) = (low.with_untracked(|t| note(t))?, high.with_untracked(|t| note(t))?);
-        let strings = by_compass(low, high, |letter| open.alter(letter)).map_err(|e| e.to_string())?;
+        let strings =
+            by_compass(low, high, |letter| open.sign(letter)).map_err(|e| e.to_string())?;
         let design = Design { strings, open_tuning: open.name.to_owned(), ..Design::default() };
-        Ok(if with_strings.get_untracked() { suggest(&design) } else { design })
+        Ok(if with_strings.get_untracked() {
+            Design { strings: suggest(&design), ..design }
+        } else {
+            design
+        })
     };
     let start = move |_| match make() {
         Ok(design) => begin.run(design),

@@ -2,7 +2,6 @@
 
 use std::sync::Arc;
 
-use leptos::ev;
 use leptos::html;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -191,12 +190,15 @@ fn GridCell(
     let Cell { row, column } = place;
     let typed = SHOWN[column].typed();
     let cell = move || words.with(|w| w.cells.get(column).cloned()).unwrap_or_default();
-    let selected = move || state.with(|s| s.selected.is_some_and(|(a, b)| (a..=b).contains(&column)));
+    let selected =
+        move || state.with(|s| s.selected.is_some_and(|(a, b)| (a..=b).contains(&column)));
     let has_cursor = move || state.with(|s| s.cursor == Some(column));
     let content = move || {
         let typing = state.with(|s| s.typing.clone().filter(|_| s.cursor == Some(column)));
         match typing {
-            Some(typing) => view! { <CellField store=store typing=typing column=column/> }.into_any(),
+            Some(typing) => {
+                view! { <CellField store=store typing=typing column=column/> }.into_any()
+            }
             None => cell().text.into_any(),
         }
     };
@@ -282,7 +284,7 @@ fn CellField(store: Store, typing: Typing, column: usize) -> impl IntoView {
             on:cut=|event| event.stop_propagation()
             on:paste=|event| event.stop_propagation()
             on:mousedown=|event| event.stop_propagation()
-            on:dblclick=|event: ev::MouseEvent| event.stop_propagation()
+            on:dblclick=|event: MouseEvent| event.stop_propagation()
         />
     }
 }
@@ -382,7 +384,8 @@ fn begin(store: Store, text: Option<&String>) {
     let design = store.design.get_untracked();
     let Some(string) = design.strings.get(row) else { return };
     match SHOWN[column].typed() {
-        None => store.tell("This column is computed. Change the note, the length, the string or the gauge."),
+        None => store
+            .tell("This column is computed. Change the note, the length, the string or the gauge."),
         Some(Column::Gauge) if string.make_up.is_wound() => store.window.set(Some(Window::MakeUp)),
         Some(column) => {
             let quick = text.is_some();
@@ -398,7 +401,8 @@ fn fill(store: Store, text_for: impl Fn(usize, &[String]) -> String) {
     let selection = store.selection.get_untracked();
     let design = store.design.get_untracked();
     let Some(first) = design.strings.get(*selection.rows().start()) else { return };
-    let columns: Vec<Option<Column>> = selection.columns().map(|index| SHOWN[index].typed()).collect();
+    let columns: Vec<Option<Column>> =
+        selection.columns().map(|index| SHOWN[index].typed()).collect();
     let texts: Vec<String> = columns
         .iter()
         .map(|column| column.map(|column| rows::fill_text(first, column)).unwrap_or_default())
@@ -425,11 +429,16 @@ fn put_on_clipboard(store: Store, event: &ClipboardEvent) {
     }
     let selection = store.selection.get_untracked();
     let design = store.design.get_untracked();
-    let words = rows::rows(&design, &store.resolved.get_untracked(), &store.analysis.get_untracked());
+    let words =
+        rows::rows(&design, &store.resolved.get_untracked(), &store.analysis.get_untracked());
     let line = |row: usize| -> Vec<String> {
         let text = |column: usize| match (SHOWN[column].typed(), design.strings.get(row)) {
             (Some(column), Some(string)) => rows::copy_text(string, column),
-            _ => words.get(row).and_then(|w| w.cells.get(column)).map(CellWords::plain).unwrap_or_default(),
+            _ => words
+                .get(row)
+                .and_then(|w| w.cells.get(column))
+                .map(CellWords::plain)
+                .unwrap_or_default(),
         };
         selection.columns().map(text).collect()
     };
@@ -488,6 +497,7 @@ fn paste(store: Store, event: &ClipboardEvent) {
 fn cell_of(event: &MouseEvent) -> Option<Cell> {
     let target: Element = event.target()?.dyn_into().ok()?;
     let cell = target.closest("td[role=gridcell]").ok()??;
-    let (row, column) = cell.id().strip_prefix("cell-")?.split_once('-').map(|(a, b)| (a.parse(), b.parse()))?;
+    let (row, column) =
+        cell.id().strip_prefix("cell-")?.split_once('-').map(|(a, b)| (a.parse(), b.parse()))?;
     Some(Cell { row: row.ok()?, column: column.ok()? })
 }

@@ -117,7 +117,8 @@ mod tests {
     #[test]
     fn a_nudge_goes_to_the_next_round_step() {
         let mm = Units::default();
-        let next = |length: &str, up| nudged(&string(length, "0.81"), Column::Length, up, false, &mm);
+        let next =
+            |length: &str, up| nudged(&string(length, "0.81"), Column::Length, up, false, &mm);
         assert_eq!(next("612", true).unwrap(), "613");
         assert_eq!(next("612.4", true).unwrap(), "613");
         assert_eq!(next("612.4", false).unwrap(), "612");
@@ -135,7 +136,13 @@ mod tests {
 
     #[test]
     fn a_pasted_block_leaves_computed_columns_alone() {
-        let line = vec!["A4".to_owned(), "24".to_owned(), "gut".to_owned(), "32".to_owned(), "99".to_owned()];
+        let line = vec![
+            "A4".to_owned(),
+            "24".to_owned(),
+            "gut".to_owned(),
+            "32".to_owned(),
+            "99".to_owned(),
+        ];
         let (columns, texts) = pasted(vec![line], 0, &inches());
         assert_eq!(columns[3..], [Some(Column::Gauge), None]);
         assert_eq!(texts[0][..4], ["A4", "24 in", "gut", "32 thou"]);

@@ -66,9 +66,19 @@ pub fn heads(units: &Units) -> Vec<Head> {
 fn head(shown: Shown, units: &Units) -> Head {
     let force = display::force_unit(units.force);
     let (word, unit, meaning) = match shown {
-        Shown::Typed(Column::Note) => ("Note", "", "Scientific name: middle C is C4. A frequency may stand instead, such as 443.2 Hz."),
-        Shown::Typed(Column::Length) => ("Length", display::length_unit(units.length), "Vibrating length, from the soundboard (or string bar) to the bridge pin."),
-        Shown::Typed(Column::MakeUp) => ("String", "", "What it is made of: a material, or a core with what is wound on it."),
+        Shown::Typed(Column::Note) => (
+            "Note",
+            "",
+            "Scientific name: middle C is C4. A frequency may stand instead, such as 443.2 Hz.",
+        ),
+        Shown::Typed(Column::Length) => (
+            "Length",
+            display::length_unit(units.length),
+            "Vibrating length, from the soundboard (or string bar) to the bridge pin.",
+        ),
+        Shown::Typed(Column::MakeUp) => {
+            ("String", "", "What it is made of: a material, or a core with what is wound on it.")
+        }
         Shown::Typed(Column::Gauge) => (
             "Gauge",
             match units.gauge {
@@ -77,18 +87,42 @@ fn head(shown: Shown, units: &Units) -> Head {
             },
             "Diameter; of a wound string the overall diameter, which follows from its make-up.",
         ),
-        Shown::Typed(Column::OrderCode) => ("Order code", "", "The supplier's code, for the card and the order."),
-        Shown::Tension => ("Tension", force, "The pull that brings the first partial of the stiff string to pitch."),
-        Shown::PluckStiffness => ("Pluck", "N/mm", "Pluck stiffness: the force for each millimetre that the finger meets. The measure of feel."),
+        Shown::Typed(Column::OrderCode) => {
+            ("Order code", "", "The supplier's code, for the card and the order.")
+        }
+        Shown::Tension => (
+            "Tension",
+            force,
+            "The pull that brings the first partial of the stiff string to pitch.",
+        ),
+        Shown::PluckStiffness => (
+            "Pluck",
+            "N/mm",
+            "Pluck stiffness: the force for each millimetre that the finger meets. The measure of feel.",
+        ),
         Shown::LoadShare => ("Load", "%", "Tension over breaking load."),
-        Shown::ToBreak => ("To break", "semit.", "How far the pitch could rise before the string breaks."),
+        Shown::ToBreak => {
+            ("To break", "semit.", "How far the pitch could rise before the string breaks.")
+        }
         Shown::Frequency => ("Pitch", "Hz", "The frequency that the note has in this tuning."),
         Shown::LinearDensity => ("Mass", "g/m", "Mass per metre."),
         Shown::Stress => ("Stress", "MPa", "Tension over the section of the core."),
-        Shown::BreakingLoad => ("Breaks at", force, "Least load that breaks the core. An estimate from the strength of its material."),
-        Shown::Inharmonicity => ("Inharm. B", "", "Inharmonicity coefficient, bare core ends included."),
-        Shown::Partial8 => ("Partial 8", "cents", "How sharp the eighth partial is against eight times the first."),
-        Shown::Impedance => ("Impedance", "kg/s", "Characteristic impedance, the root of tension times mass per metre."),
+        Shown::BreakingLoad => (
+            "Breaks at",
+            force,
+            "Least load that breaks the core. An estimate from the strength of its material.",
+        ),
+        Shown::Inharmonicity => {
+            ("Inharm. B", "", "Inharmonicity coefficient, bare core ends included.")
+        }
+        Shown::Partial8 => {
+            ("Partial 8", "cents", "How sharp the eighth partial is against eight times the first.")
+        }
+        Shown::Impedance => (
+            "Impedance",
+            "kg/s",
+            "Characteristic impedance, the root of tension times mass per metre.",
+        ),
     };
     Head { word, unit, meaning }
 }
@@ -262,7 +296,11 @@ mod tests {
             ..StringSpec::default()
         };
         Design {
-            strings: vec![string("Eb5", "300", "0.64"), string("C5", "about", ".032\""), string("", "", "")],
+            strings: vec![
+                string("Eb5", "300", "0.64"),
+                string("C5", "about", ".032\""),
+                string("", "", ""),
+            ],
             ..Design::default()
         }
     }

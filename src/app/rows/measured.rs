@@ -18,7 +18,9 @@ const ORDER: [Column; 5] =
 pub fn measured(text: &str, base: &Design) -> Result<Design, String> {
     let first = text.lines().find(|line| !line.trim().is_empty());
     let Some(first) = first else {
-        return Err("Nothing was pasted yet. Paste a line for each string, such as: C4 612".to_owned());
+        return Err(
+            "Nothing was pasted yet. Paste a line for each string, such as: C4 612".to_owned()
+        );
     };
     let heads = first.to_lowercase();
     if heads.contains("note") || heads.contains("length") || heads.contains("frequency") {
@@ -33,7 +35,9 @@ pub fn measured(text: &str, base: &Design) -> Result<Design, String> {
     let lines: Vec<&str> = text.lines().filter(|line| !line.trim().is_empty()).collect();
     if lines.len() > MOST_STRINGS {
         let got = lines.len();
-        return Err(format!("{got} lines were pasted; a design has at most {MOST_STRINGS} strings."));
+        return Err(format!(
+            "{got} lines were pasted; a design has at most {MOST_STRINGS} strings."
+        ));
     }
     let texts = lines.iter().map(|line| split(line, text, &base.units)).collect();
     let strings = vec![StringSpec::default(); lines.len()];
@@ -60,7 +64,8 @@ mod tests {
 
     #[test]
     fn plain_lines_are_notes_and_lengths() {
-        for text in ["C5 300\n\nB4 24 1/8 in", "C5\t300\nB4\t24 1/8 in", "C5; 300\nB4; 24 1/8 in\n"] {
+        for text in ["C5 300\n\nB4 24 1/8 in", "C5\t300\nB4\t24 1/8 in", "C5; 300\nB4; 24 1/8 in\n"]
+        {
             let design = measured(text, &Design::default()).unwrap();
             let pairs: Vec<(&str, &str)> =
                 design.strings.iter().map(|s| (s.note.as_str(), s.length.as_str())).collect();
@@ -70,7 +75,9 @@ mod tests {
 
     #[test]
     fn the_string_and_its_gauge_may_follow() {
-        let design = measured("C5, 300, nylon, 0.64\nB4, 320, steel 0.3 + bronze 0.2", &Design::default()).unwrap();
+        let design =
+            measured("C5, 300, nylon, 0.64\nB4, 320, steel 0.3 + bronze 0.2", &Design::default())
+                .unwrap();
         assert_eq!(design.strings[0].make_up.diameter, "0.64");
         assert!(design.strings[1].make_up.is_wound());
     }

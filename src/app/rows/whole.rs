@@ -25,7 +25,8 @@ pub struct SummaryWords {
 pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
     let total = analysis.total_tension;
     let named = |figures: &StringFigures| figures.note.map(|note| note.printed());
-    let ends = analysis.strings.last().and_then(named).zip(analysis.strings.first().and_then(named));
+    let ends =
+        analysis.strings.last().and_then(named).zip(analysis.strings.first().and_then(named));
     let tightest = analysis.tightest.and_then(|row| {
         let figures = analysis.strings.get(row)?;
         let share = figures.load_share_percent.ok()?;
@@ -86,7 +87,8 @@ pub fn findings(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Ve
     let cells = resolved.cells.iter().enumerate().flat_map(|(row, errors)| {
         let all = [&errors.note, &errors.length, &errors.make_up, &errors.gauge];
         let texts = all.into_iter().flatten();
-        texts.map(move |error| unread(Some(row), format!("String {}: {}", row + 1, sentence(error))))
+        texts
+            .map(move |error| unread(Some(row), format!("String {}: {}", row + 1, sentence(error))))
     });
     let found = analysis.findings.iter().map(|finding| {
         let weight = number_of(finding.kind.weight());
@@ -136,7 +138,10 @@ pub fn tried(design: &Design, resolved: &Resolved) -> TriedWords {
         ("Core", figures.core.ok().map(|d| display::gauge_with_unit(d, units.gauge))),
         (
             "Mass per metre",
-            figures.linear_density.ok().map(|mass| format!("{} g/m", display::linear_density(mass))),
+            figures
+                .linear_density
+                .ok()
+                .map(|mass| format!("{} g/m", display::linear_density(mass))),
         ),
         (
             "Breaking load",
@@ -193,6 +198,9 @@ mod tests {
         assert!(list[0].sentence.contains("a foot or so"));
         assert!(list[1..].iter().any(|line| line.row == Some(5) && line.weight == 0));
         assert!(list.windows(2).all(|pair| pair[0].weight <= pair[1].weight));
-        assert_eq!(summary(&design, &analysis).missing, "1 string without a tension is not in the total.");
+        assert_eq!(
+            summary(&design, &analysis).missing,
+            "1 string without a tension is not in the total."
+        );
     }
 }
