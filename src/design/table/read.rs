@@ -80,6 +80,8 @@ pub struct TableRead {
     pub lines: Vec<usize>,
     /// Materials of its own that the table brings along.
     pub materials: Vec<MaterialSpec>,
+    /// The headings that were used.
+    pub columns: Vec<&'static str>,
     /// Headings that were not used.
     pub ignored: Vec<String>,
 }
@@ -196,6 +198,7 @@ impl Reader {
                     errors.push(TableError { line: headings.line, column: name, message });
                 }
                 Some(column) => {
+                    read.columns.push(column);
                     columns.insert(column, place);
                 }
                 None if name.is_empty() => {}
