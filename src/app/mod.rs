@@ -1,2 +1,21 @@
+//! The page: the only layer that knows Leptos and the browser.
+//!
+//! `grid`, `rows` and `section` are plain and tested natively; the rest needs the feature `web`.
+
+pub mod grid;
+pub mod rows;
+pub mod section;
+
 #[cfg(feature = "web")]
-pub fn start() { leptos::mount::mount_to_body(|| leptos::view! { <p>"x"</p> }) }
+mod browser;
+#[cfg(feature = "web")]
+mod panels;
+#[cfg(feature = "web")]
+mod shelf;
+#[cfg(feature = "web")]
+mod store;
+#[cfg(feature = "web")]
+mod widgets;
+
+#[cfg(feature = "web")]
+pub use panels::page::start;

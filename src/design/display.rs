@@ -5,6 +5,7 @@
 //! machines (CSV, DXF) does not pass here. A number that is none becomes a dash.
 
 use super::document::{ForceUnit, GaugeUnit, LengthUnit, TemperamentSpec};
+use crate::engine::analysis::StringFigures;
 use crate::engine::units::{
     Density, Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress,
 };
@@ -26,6 +27,24 @@ pub fn tension(force: Force, unit: ForceUnit) -> String {
 /// As [`tension`], with the unit.
 pub fn tension_with_unit(force: Force, unit: ForceUnit) -> String {
     format!("{} {}", tension(force, unit), force_unit(unit))
+}
+
+/// The pull of a whole harp with the unit: to a whole newton, kilogram-force or pound-force.
+pub fn total_with_unit(force: Force, unit: ForceUnit) -> String {
+    let number = match unit {
+        ForceUnit::Newton => force.to_n(),
+        ForceUnit::Kgf => force.to_kgf(),
+        ForceUnit::Lbf => force.to_lbf(),
+    };
+    format!("{} {}", decimals(number, 0), force_unit(unit))
+}
+
+/// A string by its number and note: `String 9, F5`; by its number alone where it has no note.
+pub fn string_name(figures: &StringFigures) -> String {
+    match figures.note {
+        Some(note) => format!("String {}, {}", figures.number, note.printed()),
+        None => format!("String {}", figures.number),
+    }
 }
 
 /// A vibrating length: millimetres to a tenth, without a tenth that is 0; inches to a hundredth.

@@ -362,6 +362,11 @@ impl MakeUpSpec {
         !self.layers.is_empty()
     }
 
+    /// Whether it is one filament or wire, as far as was typed.
+    pub fn is_plain(&self) -> bool {
+        self.layers.is_empty() && self.weighed.is_none()
+    }
+
     /// Whether nothing was typed.
     pub fn is_empty(&self) -> bool {
         *self == Self::default()

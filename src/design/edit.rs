@@ -1,10 +1,15 @@
 //! Everything that changes a design, and the one place where it is applied.
 
+use std::mem;
 use std::ops::Range;
 
 use super::document::{
-    Allowances, Design, LimitsSpec, MakeUpSpec, MaterialSpec, PitchSpec, StringSpec, Units,
+    Allowances, Design, LONGEST_CELL, LONGEST_TEXT, LimitsSpec, MOST_STRINGS, MakeUpSpec,
+    MaterialSpec, PitchSpec, StringSpec, Units,
 };
+use super::library::embed;
+use super::make_up_text;
+use crate::engine::pitch::Note;
 
 /// A column of the string chart that can be typed into.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -39,8 +44,9 @@ pub enum Field {
 pub enum Edit {
     /// One cell gets a text.
     Cell { row: usize, column: Column, text: String },
-    /// A block of cells gets texts; rows past the last string are added.
-    Block { row: usize, column: Column, texts: Vec<Vec<String>> },
+    /// A block of cells gets texts; rows past the last string are added. `columns` says where each
+    /// text of a line goes; `None` leaves it out.
+    Block { row: usize, columns: Vec<Option<Column>>, texts: Vec<Vec<String>> },
     /// The strings of a range get a make-up.
     MakeUp { rows: Range<usize>, make_up: MakeUpSpec },
     /// Strings are put in before a row.
@@ -69,4 +75,321 @@ pub enum Edit {
     Material(MaterialSpec),
     /// Another design takes the place of this one.
     Whole(Box<Design>),
+}
+
+/// Which changes belong together: a run of edits under one key is one step of undo.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub enum EditKey {
+    Cell { row: usize, column: Column },
+    Text(Field),
+    Pitch,
+    Pluck,
+    Limits,
+    Allowances,
+}
+
+impl Edit {
+    /// The key under which a run of such edits is one step; `None` for one that stands alone.
+    pub fn key(&self) -> Option<EditKey> {
+        match self {
+            Self::Cell { row, column, .. } => Some(EditKey::Cell { row: *row, column: *column }),
+            Self::Text { field, .. } => Some(EditKey::Text(*field)),
+            Self::Pitch(_) => Some(EditKey::Pitch),
+            Self::Pluck { .. } => Some(EditKey::Pluck),
+            Self::Limits(_) => Some(EditKey::Limits),
+            Self::Allowances(_) => Some(EditKey::Allowances),
+            _ => None,
+        }
+    }
+
+    /// The design after the edit. Rows outside the design are left alone; no more than
+    /// [`MOST_STRINGS`] strings are kept, and no more of a text than a design may hold.
+    pub fn apply(&self, design: &Design) -> Design {
+        if let Self::Whole(whole) = self {
+            return (**whole).clone();
+        }
+        let mut next = design.clone();
+        self.change(&mut next);
+        next.strings.truncate(MOST_STRINGS);
+        embed(&mut next);
+        next
+    }
+
+    fn change(&self, design: &mut Design) {
+        let strings = &mut design.strings;
+        match self {
+            Self::Cell { row, column, text } => {
+                if let Some(string) = strings.get_mut(*row) {
+                    set_cell(string, *column, text);
+                }
+            }
+            Self::Block { row, columns, texts } => set_block(strings, *row, columns, texts),
+            Self::MakeUp { rows, make_up } => {
+                let rows = clamp(rows, strings.len());
+                strings[rows].iter_mut().for_each(|string| string.make_up = make_up.clone());
+            }
+            Self::Insert { row, strings: new } => {
+                let at = (*row).min(strings.len());
+                strings.splice(at..at, new.iter().cloned());
+            }
+            Self::Delete { rows } => {
+                let rows = clamp(rows, strings.len());
+                strings.drain(rows);
+            }
+            Self::Move { rows, up } => move_rows(strings, rows, *up),
+            Self::ExtendUp { count } => {
+                for _ in 0..*count {
+                    strings.insert(0, beyond(strings, strings.first(), 1));
+                }
+            }
+            Self::ExtendDown { count } => {
+                for _ in 0..*count {
+                    strings.push(beyond(strings, strings.last(), -1));
+                }
+            }
+            Self::Text { field, text } => *text_of(design, *field) = cut(text, LONGEST_TEXT),
+            Self::Pitch(pitch) => design.pitch = pitch.clone(),
+            Self::Units(units) => design.units = *units,
+            Self::Pluck { percent } => design.pluck_percent = *percent,
+            Self::Limits(limits) => design.limits = limits.clone(),
+            Self::Allowances(allowances) => design.allowances = allowances.clone(),
+            Self::Material(material) => set_material(&mut design.materials, material),
+            Self::Whole(_) => {}
+        }
+    }
+}
+
+/// What a cell holds, as it would be typed.
+pub fn cell_text(string: &StringSpec, column: Column) -> String {
+    match column {
+        Column::Note => string.note.clone(),
+        Column::Length => string.length.clone(),
+        Column::MakeUp if string.make_up.is_plain() => string.make_up.material.clone(),
+        Column::MakeUp => make_up_text::write(&string.make_up),
+        Column::Gauge => match &string.make_up.weighed {
+            Some(weighed) => weighed.gauge.clone(),
+            None if string.make_up.is_wound() => String::new(),
+            None => string.make_up.diameter.clone(),
+        },
+        Column::OrderCode => string.order_code.clone(),
+    }
+}
+
+/// Puts a text into a cell. The gauge of a wound string follows from its make-up, so that a text
+/// for it is left out.
+fn set_cell(string: &mut StringSpec, column: Column, text: &str) {
+    let text = cut(text.trim(), LONGEST_CELL);
+    match column {
+        Column::Note => string.note = text,
+        Column::Length => string.length = text,
+        Column::OrderCode => string.order_code = text,
+        Column::Gauge => {
+            let wound = string.make_up.is_wound();
+            match &mut string.make_up.weighed {
+                Some(weighed) => weighed.gauge = text,
+                None if wound => {}
+                None => string.make_up.diameter = text,
+            }
+        }
+        Column::MakeUp => {
+            let typed = read_make_up(&text);
+            let diameter = mem::take(&mut string.make_up.diameter);
+            let was_plain = string.make_up.is_plain();
+            string.make_up = typed;
+            if was_plain && string.make_up.is_plain() && string.make_up.diameter.is_empty() {
+                string.make_up.diameter = diameter;
+            }
+        }
+    }
+}
+
+/// A text that does not read as a make-up is kept as the name of a material, to be mended.
+fn read_make_up(text: &str) -> MakeUpSpec {
+    make_up_text::read(text)
+        .unwrap_or_else(|_| MakeUpSpec { material: text.to_owned(), ..MakeUpSpec::default() })
+}
+
+fn set_block(
+    strings: &mut Vec<StringSpec>,
+    row: usize,
+    columns: &[Option<Column>],
+    texts: &[Vec<String>],
+) {
+    for (index, line) in (row..MOST_STRINGS).zip(texts) {
+        if index >= strings.len() {
+            strings.resize_with(index + 1, StringSpec::default);
+        }
+        for (column, text) in columns.iter().zip(line) {
+            if let Some(column) = column {
+                set_cell(&mut strings[index], *column, text);
+            }
+        }
+    }
+}
+
+fn move_rows(strings: &mut [StringSpec], rows: &Range<usize>, up: bool) {
+    let rows = clamp(rows, strings.len());
+    if rows.is_empty() {
+        return;
+    }
+    if up && rows.start > 0 {
+        strings[rows.start - 1..rows.end].rotate_left(1);
+    } else if !up && rows.end < strings.len() {
+        strings[rows.start..=rows.end].rotate_right(1);
+    }
+}
+
+/// The string `steps` letters beyond `edge`, made like it, its length still to be given. The new
+/// letter is raised or lowered as the nearest string of that letter is.
+fn beyond(strings: &[StringSpec], edge: Option<&StringSpec>, steps: i32) -> StringSpec {
+    let Some(edge) = edge else { return StringSpec::default() };
+    let notes = || strings.iter().filter_map(|string| string.note.parse::<Note>().ok());
+    let next = edge.note.parse::<Note>().ok().and_then(|note| {
+        note.moved(steps, |letter| {
+            let same = notes().filter(|other| other.letter() == letter);
+            same.min_by_key(|other| (other.step() - note.step()).abs()).map_or(0, Note::alter)
+        })
+    });
+    let note = next.map(|note| note.to_string()).unwrap_or_default();
+    StringSpec { note, make_up: edge.make_up.clone(), ..StringSpec::default() }
+}
+
+fn text_of(design: &mut Design, field: Field) -> &mut String {
+    match field {
+        Field::Title => &mut design.title,
+        Field::Maker => &mut design.maker,
+        Field::Client => &mut design.client,
+        Field::Serial => &mut design.serial,
+        Field::Date => &mut design.date,
+        Field::OpenTuning => &mut design.open_tuning,
+        Field::Remarks => &mut design.remarks,
+    }
+}
+
+fn set_material(materials: &mut Vec<MaterialSpec>, material: &MaterialSpec) {
+    match materials.iter_mut().find(|other| other.key == material.key) {
+        Some(place) => *place = material.clone(),
+        None => materials.push(material.clone()),
+    }
+}
+
+fn clamp(rows: &Range<usize>, count: usize) -> Range<usize> {
+    rows.start.min(count)..rows.end.min(count).max(rows.start.min(count))
+}
+
+fn cut(text: &str, most: usize) -> String {
+    text.chars().take(most).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn string(note: &str, length: &str, material: &str, diameter: &str) -> StringSpec {
+        let make_up = MakeUpSpec {
+            material: material.to_owned(),
+            diameter: diameter.to_owned(),
+            ..MakeUpSpec::default()
+        };
+        StringSpec { note: note.to_owned(), length: length.to_owned(), make_up, ..StringSpec::default() }
+    }
+
+    fn design() -> Design {
+        let strings = vec![
+            string("E5", "300", "nylon", "0.64"),
+            string("D5", "330", "nylon", "0.70"),
+            string("C5", "360", "gut", "0.80"),
+        ];
+        Design { strings, ..Design::default() }
+    }
+
+    fn notes(design: &Design) -> Vec<&str> {
+        design.strings.iter().map(|string| string.note.as_str()).collect()
+    }
+
+    fn cell(row: usize, column: Column, text: &str) -> Edit {
+        Edit::Cell { row, column, text: text.to_owned() }
+    }
+
+    #[test]
+    fn a_new_material_keeps_the_gauge() {
+        let next = cell(1, Column::MakeUp, "gut").apply(&design());
+        assert_eq!(next.strings[1].make_up.material, "gut");
+        assert_eq!(next.strings[1].make_up.diameter, "0.70");
+    }
+
+    #[test]
+    fn a_make_up_can_be_typed_whole_and_comes_back() {
+        let text = "steel 0.45 + silk 0.10 + bronze 0.25";
+        let next = cell(1, Column::MakeUp, text).apply(&design());
+        assert!(next.strings[1].make_up.is_wound());
+        assert_eq!(cell_text(&next.strings[1], Column::MakeUp), text);
+        let same = cell(1, Column::Gauge, "1.15").apply(&next);
+        assert_eq!(same, next, "the gauge of a wound string follows from its make-up");
+    }
+
+    #[test]
+    fn what_is_unreadable_stays_in_its_cell() {
+        for (column, text) in [
+            (Column::Note, "H9?"),
+            (Column::Length, "about a foot"),
+            (Column::MakeUp, "+ + mithril"),
+            (Column::Gauge, "-3"),
+        ] {
+            let next = cell(0, column, text).apply(&design());
+            assert_eq!(cell_text(&next.strings[0], column), text);
+        }
+    }
+
+    #[test]
+    fn a_block_pasted_at_the_end_adds_strings() {
+        let texts = [["B4", "390"], ["A4", "420"], ["G4", "450"]];
+        let texts = texts.iter().map(|line| line.map(str::to_owned).to_vec()).collect();
+        let columns = vec![Some(Column::Note), Some(Column::Length)];
+        let next = Edit::Block { row: 2, columns, texts }.apply(&design());
+        assert_eq!(notes(&next), ["E5", "D5", "B4", "A4", "G4"]);
+        assert_eq!(next.strings[4].length, "450");
+        assert_eq!(next.strings[2].make_up.material, "gut", "other columns stay");
+    }
+
+    #[test]
+    fn rows_are_put_in_taken_out_and_moved() {
+        let base = design();
+        let insert = Edit::Insert { row: 1, strings: vec![string("D#5", "310", "nylon", "0.64")] };
+        assert_eq!(notes(&insert.apply(&base)), ["E5", "D#5", "D5", "C5"]);
+        assert_eq!(notes(&Edit::Delete { rows: 0..2 }.apply(&base)), ["C5"]);
+        assert_eq!(notes(&Edit::Move { rows: 1..3, up: true }.apply(&base)), ["D5", "C5", "E5"]);
+        assert_eq!(notes(&Edit::Move { rows: 0..1, up: false }.apply(&base)), ["D5", "E5", "C5"]);
+        for nothing in [
+            Edit::Move { rows: 0..2, up: true },
+            Edit::Move { rows: 2..3, up: false },
+            Edit::Delete { rows: 7..9 },
+            cell(9, Column::Note, "A4"),
+        ] {
+            assert_eq!(notes(&nothing.apply(&base)), notes(&base), "{nothing:?}");
+        }
+    }
+
+    #[test]
+    fn the_compass_grows_by_the_scale_of_the_harp() {
+        let mut base = design();
+        base.strings.push(string("Bb4", "400", "gut", "0.90"));
+        base.strings.push(string("A4", "430", "gut", "0.95"));
+        let next = Edit::ExtendUp { count: 5 }.apply(&base);
+        assert_eq!(notes(&next)[..5], ["C6", "Bb5", "A5", "G5", "F5"]);
+        assert_eq!(next.strings[0].make_up, base.strings[0].make_up);
+        assert_eq!(next.strings[0].length, "");
+        assert_eq!(notes(&Edit::ExtendDown { count: 1 }.apply(&base)).last(), Some(&"G4"));
+        assert_eq!(Edit::ExtendDown { count: 1 }.apply(&Design::default()).strings.len(), 1);
+    }
+
+    #[test]
+    fn no_edit_makes_more_strings_than_a_design_may_have() {
+        let next = Edit::ExtendDown { count: 400 }.apply(&design());
+        assert_eq!(next.strings.len(), MOST_STRINGS);
+        let texts = vec![vec!["A4".to_owned()]; 5_000];
+        let columns = vec![Some(Column::Note)];
+        let next = Edit::Block { row: 1, columns, texts }.apply(&design());
+        assert_eq!(next.strings.len(), MOST_STRINGS);
+    }
 }

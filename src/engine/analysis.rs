@@ -10,7 +10,16 @@ use super::mechanics::{
 use super::pitch::Note;
 use super::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
 
-/// A number, or the reason that there is none.
+/// The least and the greatest vibrating length in metres that can be computed with: far beyond any
+/// string, and near enough that no figure of it overflows.
+pub const LENGTH_M: (f64, f64) = (1e-4, 1e3);
+/// The least and the greatest pitch in hertz that can be computed with.
+pub const FREQUENCY_HZ: (f64, f64) = (1e-2, 1e6);
+
+/// The least and the greatest breaking load in newtons that can be computed with.
+pub const BREAKING_LOAD_N: (f64, f64) = (1e-6, 1e9);
+
+/// A number, or the reason that there is none. A number is always finite.
 pub type Known<T> = Result<T, Unknown>;
 
 /// Why a figure of a string is missing.
@@ -18,9 +27,11 @@ pub type Known<T> = Result<T, Unknown>;
 #[non_exhaustive]
 pub enum Unknown {
     /// The note cell is empty or does not read as a note.
+    /// Or the pitch is outside [`FREQUENCY_HZ`].
     #[error("no pitch: the note is missing or cannot be read")]
     Pitch,
     /// The length cell is empty or does not read as a length.
+    /// Or the length is outside [`LENGTH_M`].
     #[error("no vibrating length: it is missing or cannot be read")]
     Length,
     /// The make-up cannot be used as written.
@@ -46,6 +57,10 @@ pub enum Unknown {
     /// A weighed string whose overall diameter was not measured.
     #[error("the overall diameter of this weighed string was not given")]
     Gauge,
+    /// The pluck point does not lie between the ends, or a value is so far out of reach that the
+    /// figure would be no number.
+    #[error("a value behind this figure is too large or too small to compute with (check it)")]
+    OutOfReach,
 }
 
 /// One string as the engine takes it: what is not known says why.
@@ -163,47 +178,60 @@ pub fn analyse(harp: &Harp) -> Analysis {
 }
 
 fn figures(number: usize, string: &HarpString, pluck_ratio: f64) -> StringFigures {
-    let (frequency, length) = (string.frequency, string.length);
+    let frequency = within(string.frequency, Frequency::to_hz, FREQUENCY_HZ, Unknown::Pitch);
+    let length = within(string.length, Length::to_m, LENGTH_M, Unknown::Length);
     let make_up = string.make_up.as_ref().map_err(|why| *why);
-    let core = make_up.ok().and_then(core_of);
-    let linear_density = make_up.map(MakeUp::linear_density);
-    let tension = make_up.and_then(|make_up| {
-        let (frequency, length) = (frequency?, length?);
-        let bare = make_up.bare_ends();
-        if bare.0.to_m() + bare.1.to_m() >= length.to_m() {
-            return Err(Unknown::BareEnds);
-        }
-        let pull = tension(make_up.linear_density(), length, frequency, core);
-        if pull.to_n() > 0.0 { Ok(pull) } else { Err(Unknown::TooStiff) }
-    });
-    let core_diameter = make_up.and_then(|m| m.core().map(|(_, d)| d).ok_or(Unknown::Core));
+    let linear_density = finite(make_up.map(MakeUp::linear_density), LinearDensity::to_kg_per_m);
+    let tension = make_up.and_then(|make_up| tension_of(make_up, frequency?, length?));
+    let core = make_up.and_then(|m| m.core().map(|(_, d)| d).ok_or(Unknown::Core));
     let breaking_load = make_up.and_then(|m| m.breaking_load().ok_or(Unknown::Strength));
-    let inharmonicity_b = make_up.and_then(|make_up| {
-        let (pull, length) = (tension?, length?);
-        let uniform = inharmonicity(core.ok_or(Unknown::Modulus)?, length, pull);
-        Ok(uniform + of_bare_ends(make_up, length))
-    });
+    let breaking_load = within(breaking_load, Force::to_n, BREAKING_LOAD_N, Unknown::OutOfReach);
+    let load = both(tension, breaking_load);
+    let inharmonicity_b = make_up.and_then(|m| inharmonicity_of(m, length?, tension?));
+    let inharmonicity_b = finite(inharmonicity_b, |b| b);
     StringFigures {
         number,
         note: string.note,
         frequency,
         length,
         gauge: make_up.and_then(|make_up| make_up.gauge().ok_or(Unknown::Gauge)),
-        core: core_diameter,
+        core,
         linear_density,
         tension,
-        stress: both(tension, core_diameter).map(|(pull, diameter)| stress(pull, diameter)),
+        stress: finite(both(tension, core).map(|(pull, d)| stress(pull, d)), Stress::to_pa),
         breaking_load,
-        load_share_percent: both(tension, breaking_load)
-            .map(|(pull, load)| 100.0 * pull.to_n() / load.to_n()),
-        semitones_to_break: both(tension, breaking_load)
-            .map(|(pull, load)| semitones_to_break(pull, load)),
+        load_share_percent: finite(load.map(|(t, most)| 100.0 * t.to_n() / most.to_n()), |x| x),
+        semitones_to_break: finite(load.map(|(t, most)| semitones_to_break(t, most)), |x| x),
         pluck_stiffness: both(tension, length)
-            .map(|(pull, length)| pluck_stiffness(pull, length, pluck_ratio)),
+            .and_then(|(pull, length)| pluck_stiffness_of(pull, length, pluck_ratio)),
         inharmonicity_b,
-        partial_8_cents: inharmonicity_b.map(|b| partial_cents(b, 8)),
-        impedance: both(tension, linear_density).map(|(pull, density)| impedance(pull, density)),
+        partial_8_cents: finite(inharmonicity_b.map(|b| partial_cents(b, 8)), |x| x),
+        impedance: finite(
+            both(tension, linear_density).map(|(pull, density)| impedance(pull, density)),
+            Impedance::to_kg_per_s,
+        ),
     }
+}
+
+fn tension_of(make_up: &MakeUp, frequency: Frequency, length: Length) -> Known<Force> {
+    let bare = make_up.bare_ends();
+    if bare.0.to_m() + bare.1.to_m() >= length.to_m() {
+        return Err(Unknown::BareEnds);
+    }
+    let pull = tension(make_up.linear_density(), length, frequency, core_of(make_up));
+    if pull.to_n() <= 0.0 { Err(Unknown::TooStiff) } else { finite(Ok(pull), Force::to_n) }
+}
+
+fn inharmonicity_of(make_up: &MakeUp, length: Length, tension: Force) -> Known<f64> {
+    let core = core_of(make_up).ok_or(Unknown::Modulus)?;
+    Ok(inharmonicity(core, length, tension) + of_bare_ends(make_up, length))
+}
+
+fn pluck_stiffness_of(tension: Force, length: Length, pluck_ratio: f64) -> Known<Stiffness> {
+    if !(pluck_ratio > 0.0 && pluck_ratio < 1.0) {
+        return Err(Unknown::OutOfReach);
+    }
+    finite(Ok(pluck_stiffness(tension, length, pluck_ratio)), Stiffness::to_n_per_m)
 }
 
 /// What the two bare ends of a wound string add to its inharmonicity.
@@ -216,4 +244,19 @@ fn of_bare_ends(make_up: &MakeUp, length: Length) -> f64 {
 
 fn both<A, B>(one: Known<A>, other: Known<B>) -> Known<(A, B)> {
     Ok((one?, other?))
+}
+
+/// The value if its number is one that can be computed with; otherwise `why`.
+fn within<T: Copy>(
+    value: Known<T>,
+    number: impl Fn(T) -> f64,
+    (least, most): (f64, f64),
+    why: Unknown,
+) -> Known<T> {
+    value.and_then(|v| if (least..=most).contains(&number(v)) { Ok(v) } else { Err(why) })
+}
+
+/// The value if its number is finite.
+fn finite<T: Copy>(value: Known<T>, number: impl Fn(T) -> f64) -> Known<T> {
+    value.and_then(|v| if number(v).is_finite() { Ok(v) } else { Err(Unknown::OutOfReach) })
 }

@@ -119,8 +119,8 @@ pub fn inharmonicity(core: Core, length: Length, tension: Force) -> f64 {
 /// What a short bare end of the core adds to the inharmonicity coefficient of a wound string:
 /// `(2π²/3)(1 − r)(a/L)³`, with `r` the mass per metre of the core over that of the wound part.
 ///
-/// Rayleigh's perturbation for `n a ≪ L`; above a tenth of a wavelength it gives too much (by a fifth
-/// for partial 12 at `a/L` = 0.02).
+/// Rayleigh's perturbation for `n a ≪ L`; above a tenth of a wavelength it gives too much (by a
+/// quarter for partial 12 at `a/L` = 0.02).
 ///
 /// # Source
 ///

@@ -1,0 +1,210 @@
+//! Where the cursor stands in the string chart and what is selected. Plain data, no page.
+
+use std::ops::RangeInclusive;
+
+use crate::design::edit::Column;
+
+/// A column of the chart on the page, from left to right.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Shown {
+    /// One that is typed into.
+    Typed(Column),
+    /// Tension.
+    Tension,
+    /// Pluck stiffness.
+    PluckStiffness,
+    /// Load share.
+    LoadShare,
+    /// Semitones to breaking.
+    ToBreak,
+    /// Pitch in hertz.
+    Frequency,
+    /// Mass per metre.
+    LinearDensity,
+    /// Stress in the core.
+    Stress,
+    /// Breaking load.
+    BreakingLoad,
+    /// Inharmonicity coefficient.
+    Inharmonicity,
+    /// Sharpness of partial 8.
+    Partial8,
+    /// Impedance.
+    Impedance,
+}
+
+/// The columns of the chart, from left to right.
+pub const SHOWN: [Shown; 16] = [
+    Shown::Typed(Column::Note),
+    Shown::Typed(Column::Length),
+    Shown::Typed(Column::MakeUp),
+    Shown::Typed(Column::Gauge),
+    Shown::Tension,
+    Shown::PluckStiffness,
+    Shown::LoadShare,
+    Shown::ToBreak,
+    Shown::Typed(Column::OrderCode),
+    Shown::Frequency,
+    Shown::LinearDensity,
+    Shown::Stress,
+    Shown::BreakingLoad,
+    Shown::Inharmonicity,
+    Shown::Partial8,
+    Shown::Impedance,
+];
+
+impl Shown {
+    /// The column of the document that is typed here.
+    pub const fn typed(self) -> Option<Column> {
+        match self {
+            Self::Typed(column) => Some(column),
+            _ => None,
+        }
+    }
+}
+
+/// A cell: row and index into [`SHOWN`], both from 0.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Cell {
+    pub row: usize,
+    pub column: usize,
+}
+
+/// The cursor, and the other corner of the selected block.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Selection {
+    /// Where the cursor stands.
+    pub cursor: Cell,
+    /// The corner where the selection began; the cursor itself when one cell is selected.
+    pub anchor: Cell,
+}
+
+/// A movement of the cursor.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Step {
+    Up,
+    Down,
+    Left,
+    Right,
+    PageUp,
+    PageDown,
+    RowStart,
+    RowEnd,
+    ChartStart,
+    ChartEnd,
+}
+
+/// Rows that a page up or down moves.
+const PAGE: usize = 12;
+
+impl Selection {
+    /// One cell.
+    pub const fn at(row: usize, column: usize) -> Self {
+        let cell = Cell { row, column };
+        Self { cursor: cell, anchor: cell }
+    }
+
+    /// The selected rows.
+    pub fn rows(self) -> RangeInclusive<usize> {
+        self.cursor.row.min(self.anchor.row)..=self.cursor.row.max(self.anchor.row)
+    }
+
+    /// The selected columns.
+    pub fn columns(self) -> RangeInclusive<usize> {
+        self.cursor.column.min(self.anchor.column)..=self.cursor.column.max(self.anchor.column)
+    }
+
+    /// Whether more than one cell is selected.
+    pub fn is_block(self) -> bool {
+        self.cursor != self.anchor
+    }
+
+    /// The selection after a movement in a chart of `rows` rows; with `extend` the anchor stays.
+    pub fn moved(self, step: Step, rows: usize, extend: bool) -> Self {
+        let last = Cell { row: rows.saturating_sub(1), column: SHOWN.len() - 1 };
+        let Cell { row, column } = self.cursor;
+        let cursor = match step {
+            Step::Up => Cell { row: row.saturating_sub(1), column },
+            Step::Down => Cell { row: row + 1, column },
+            Step::PageUp => Cell { row: row.saturating_sub(PAGE), column },
+            Step::PageDown => Cell { row: row + PAGE, column },
+            Step::Left => Cell { row, column: column.saturating_sub(1) },
+            Step::Right => Cell { row, column: column + 1 },
+            Step::RowStart => Cell { row, column: 0 },
+            Step::RowEnd => Cell { row, column: last.column },
+            Step::ChartStart => Cell::default(),
+            Step::ChartEnd => last,
+        };
+        let cursor =
+            Cell { row: cursor.row.min(last.row), column: cursor.column.min(last.column) };
+        Self { cursor, anchor: if extend { self.anchor } else { cursor } }
+    }
+
+    /// The next cell that can be typed into, to the right or the left, going on in the next or the
+    /// previous row; `None` at the end of the chart, so that the tab key can leave it.
+    pub fn next_typed(self, rows: usize, forward: bool) -> Option<Self> {
+        let count = SHOWN.len();
+        let here = self.cursor.row * count + self.cursor.column;
+        let typed = |place: &usize| SHOWN[place % count].typed().is_some();
+        let place = if forward {
+            (here + 1..rows * count).find(typed)?
+        } else {
+            (0..here).rev().find(typed)?
+        };
+        Some(Self::at(place / count, place % count))
+    }
+
+    /// The selection inside a chart of `rows` rows.
+    pub fn within(self, rows: usize) -> Self {
+        let inside = |cell: Cell| Cell { row: cell.row.min(rows.saturating_sub(1)), ..cell };
+        Self { cursor: inside(self.cursor), anchor: inside(self.anchor) }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_cursor_stays_inside_the_chart() {
+        for step in [Step::Up, Step::Left, Step::PageUp, Step::RowStart, Step::ChartStart] {
+            assert_eq!(Selection::default().moved(step, 5, false), Selection::default(), "{step:?}");
+        }
+        let end = Selection::at(4, SHOWN.len() - 1);
+        for step in [Step::Down, Step::Right, Step::PageDown, Step::RowEnd, Step::ChartEnd] {
+            assert_eq!(end.moved(step, 5, false), end, "{step:?}");
+        }
+        assert_eq!(Selection::default().moved(Step::Down, 0, false), Selection::default());
+    }
+
+    #[test]
+    fn a_block_grows_from_its_anchor_and_any_other_step_drops_it() {
+        let block = Selection::at(2, 3).moved(Step::Down, 9, true).moved(Step::Right, 9, true);
+        assert_eq!((block.rows(), block.columns()), (2..=3, 3..=4));
+        let back = Selection::at(2, 3).moved(Step::Up, 9, true);
+        assert_eq!(back.rows(), 1..=2);
+        assert!(block.is_block() && !block.moved(Step::Up, 9, false).is_block());
+    }
+
+    #[test]
+    fn the_tab_key_visits_what_can_be_typed_and_then_leaves() {
+        let mut place = Selection::default();
+        let mut visited = vec![place.cursor.column];
+        while let Some(next) = place.next_typed(1, true) {
+            place = next;
+            visited.push(place.cursor.column);
+        }
+        let typed: Vec<usize> =
+            (0..SHOWN.len()).filter(|index| SHOWN[*index].typed().is_some()).collect();
+        assert_eq!(visited, typed);
+        assert_eq!(place.next_typed(2, true), Some(Selection::at(1, 0)));
+        assert_eq!(Selection::at(1, 0).next_typed(2, false).unwrap().cursor.row, 0);
+        assert_eq!(Selection::default().next_typed(2, false), None);
+    }
+
+    #[test]
+    fn a_selection_follows_a_chart_that_shrinks() {
+        assert_eq!(Selection::at(40, 2).within(10), Selection::at(9, 2));
+        assert_eq!(Selection::at(40, 2).within(0), Selection::at(0, 2));
+    }
+}

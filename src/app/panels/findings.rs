@@ -1,0 +1,63 @@
+//! Findings in the order of their weight, each leading to its string, with its cure beside it.
+
+use leptos::prelude::*;
+
+use super::string_chart::go_to;
+use crate::app::browser;
+use crate::app::rows::{self, FindingWords};
+use crate::app::store::Store;
+use crate::design::advice;
+
+/// The list of findings.
+#[component]
+pub fn Findings(store: Store) -> impl IntoView {
+    let found = Memo::new(move |_| {
+        rows::findings(&store.design.read(), &store.resolved.read(), &store.analysis.read())
+    });
+    let headline = move || match found.with(Vec::len) {
+        0 => "No findings".to_owned(),
+        1 => "1 finding".to_owned(),
+        count => format!("{count} findings"),
+    };
+    view! {
+        <section class="findings" aria-label="Findings" id="findings" tabindex="-1">
+            <h2>{headline}</h2>
+            <ul>
+                <For each=move || found.get() key=|finding| finding.clone() let:finding>
+                    <Line store=store finding=finding/>
+                </For>
+            </ul>
+            <p class="caution">{advice::caution()}</p>
+        </section>
+    }
+}
+
+#[component]
+fn Line(store: Store, finding: FindingWords) -> impl IntoView {
+    let FindingWords { row, weight, sign, sentence, cure } = finding;
+    let cure = cure.map(|(label, edit)| {
+        let mend = move |_| {
+            store.send(&edit);
+            store.close_step();
+            go_to(store, row.unwrap_or(0));
+            browser::focus("chart");
+        };
+        view! { <button type="button" class="cure" on:click=mend>{label}</button> }
+    });
+    let words = match row {
+        Some(row) => {
+            let go = move |_| {
+                go_to(store, row);
+                browser::focus("chart");
+            };
+            view! { <button type="button" class="link" on:click=go>{sentence}</button> }.into_any()
+        }
+        None => view! { <span>{sentence}</span> }.into_any(),
+    };
+    view! {
+        <li class=format!("finding weight-{weight}")>
+            <span class="sign" aria-hidden="true">{sign}</span>
+            <span class="sentence">{words} " " {cure}</span>
+        </li>
+    }
+}

@@ -1,0 +1,40 @@
+//! The keys of the string chart, for those who use no mouse.
+
+use leptos::prelude::*;
+
+use crate::app::store::Store;
+use crate::app::widgets::window::Window;
+
+const KEYS: [(&str, &str); 17] = [
+    ("Arrow keys, Page up and down", "move; with Shift they select a block"),
+    ("Home, End", "first and last column; with Ctrl first and last cell"),
+    ("Any letter or digit", "type anew into the cell"),
+    ("Enter or F2", "change what is in the cell"),
+    ("Enter, Tab while typing", "take it and go down, or to the next cell to be typed"),
+    ("Escape", "give up what is being typed; then Tab leaves the chart"),
+    ("Delete", "empty the selected cells"),
+    ("Alt+Up, Alt+Down", "length 1 mm longer or shorter, gauge one step; with Shift finer"),
+    ("Ctrl+C, Ctrl+X, Ctrl+V", "copy, cut, paste blocks, also to and from a spreadsheet"),
+    ("Ctrl+D", "fill the selection from its first row"),
+    ("Ctrl+A", "select the whole chart"),
+    ("Ctrl+Z, Ctrl+Y", "undo, redo"),
+    ("Insert, Ctrl+Delete", "put in a string, take the selected strings out"),
+    ("Ctrl+Shift+Up, Ctrl+Shift+Down", "move the selected strings"),
+    ("Ctrl+Enter", "make-up of the selected strings"),
+    ("Ctrl+S", "save the design as a file"),
+    ("F6", "go on to the next part of the page"),
+];
+
+/// The list of keys.
+#[component]
+pub fn KeysWindow(store: Store) -> impl IntoView {
+    let lines = KEYS.map(|(keys, what)| view! { <dt>{keys}</dt><dd>{what}</dd> }).collect_view();
+    view! {
+        <Window title="Keys" on_close=move || store.window.set(None)>
+            <dl class="keys">{lines}</dl>
+            <p>
+                "Lengths and gauges may carry a unit: 612, 61.2cm, 24 1/8 in, .032\", 32 thou. A string may be typed whole: nylon 0.81, or steel 0.45 + silk 0.10 + bronze 0.25 for a wound one, the core first."
+            </p>
+        </Window>
+    }
+}

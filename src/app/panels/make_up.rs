@@ -1,0 +1,302 @@
+//! The make-up of the selected strings: plain, wound or weighed, with its section drawn to scale.
+
+use leptos::prelude::*;
+
+use crate::app::rows;
+use crate::app::section::{self, SectionDrawing, Shape};
+use crate::app::store::Store;
+use crate::app::widgets::fields::TextField;
+use crate::app::widgets::window::Window;
+use crate::design::document::{Bare, Design, LayerSpec, MOST_LAYERS, MakeUpSpec, WeighedSpec};
+use crate::design::edit::Edit;
+use crate::design::library;
+use crate::design::resolve::resolve;
+
+/// The editor of a make-up. Nothing changes in the chart before it is taken.
+#[component]
+pub fn MakeUpWindow(store: Store) -> impl IntoView {
+    let rows = store.selection.get_untracked().rows();
+    let (first, last) = (*rows.start(), *rows.end());
+    let design = store.design.get_untracked();
+    let Some(string) = design.strings.get(first).cloned() else {
+        return view! {
+            <Window title="Make-up" on_close=move || store.window.set(None)>
+                <p>"There is no string yet. Add one first."</p>
+            </Window>
+        }
+        .into_any();
+    };
+    let draft = RwSignal::new(string.make_up.clone());
+    // The first of the selected strings, with the make-up as drafted, computed as in the chart.
+    let tried = Memo::new(move |_| {
+        let mut string = string.clone();
+        string.make_up = draft.get();
+        Design { strings: vec![string], ..(*design).clone() }
+    });
+    let title = if first == last {
+        format!("Make-up of string {}", first + 1)
+    } else {
+        format!("Make-up of strings {} to {}", first + 1, last + 1)
+    };
+    let take = move |_| {
+        store.send(&Edit::MakeUp { rows: first..last + 1, make_up: draft.get_untracked() });
+        store.window.set(None);
+    };
+    view! {
+        <Window title=title wide=true on_close=move || store.window.set(None)>
+            <div class="make-up">
+                <div class="make-up-form">
+                    <Kind draft=draft/>
+                    <Core draft=draft/>
+                    <Layers draft=draft/>
+                    <Weighed draft=draft/>
+                </div>
+                <Tried tried=tried/>
+            </div>
+            <Materials store=store/>
+            <p class="window-actions">
+                <button type="button" class="tool main" id="take-make-up" on:click=take>
+                    {if first == last { "Use for this string" } else { "Use for these strings" }}
+                </button>
+            </p>
+        </Window>
+    }
+    .into_any()
+}
+
+/// The names that a material field suggests.
+#[component]
+fn Materials(store: Store) -> impl IntoView {
+    let names = move || {
+        let own = store.design.read().materials.clone();
+        let built_in = library::built_in().iter().filter(|material| {
+            own.iter().all(|other| other.key != material.key)
+        });
+        let all: Vec<_> = own.iter().cloned().chain(built_in.cloned()).collect();
+        all.into_iter()
+            .map(|material| view! { <option value=material.key>{material.name}</option> })
+            .collect_view()
+    };
+    view! { <datalist id="materials">{names}</datalist> }
+}
+
+#[component]
+fn Kind(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
+    let kind = move || {
+        draft.with(|d| if d.weighed.is_some() { 2 } else { usize::from(d.is_wound()) })
+    };
+    let set = move |kind: usize| {
+        draft.update(|d| {
+            d.weighed = (kind == 2).then(WeighedSpec::default);
+            match kind {
+                1 if d.layers.is_empty() => d.layers.push(new_layer()),
+                1 => {}
+                _ => {
+                    d.layers.clear();
+                    d.bare = Bare::default();
+                }
+            }
+        });
+    };
+    let choice = move |index: usize, words: &'static str| {
+        view! {
+            <label>
+                <input type="radio" name="kind" prop:checked=move || kind() == index on:change=move |_| set(index)/>
+                {words}
+            </label>
+        }
+    };
+    view! {
+        <fieldset class="kind">
+            <legend>"Kind"</legend>
+            {choice(0, "Plain")}
+            {choice(1, "Wound on a core")}
+            {choice(2, "Weighed (mass per metre known)")}
+        </fieldset>
+    }
+}
+
+fn new_layer() -> LayerSpec {
+    LayerSpec {
+        material: "bronze".to_owned(),
+        size: String::new(),
+        width: String::new(),
+        packing_percent: 100.0,
+    }
+}
+
+/// A text field of the draft.
+#[component]
+fn Part(
+    draft: RwSignal<MakeUpSpec>,
+    #[prop(into)] label: String,
+    of: fn(&mut MakeUpSpec) -> Option<&mut String>,
+    #[prop(optional)] list: &'static str,
+    #[prop(optional)] hint: &'static str,
+) -> impl IntoView {
+    let value = move || draft.with(|d| of(&mut d.clone()).cloned().unwrap_or_default());
+    let on_input = move |event| {
+        let text = event_target_value(&event);
+        draft.update(|d| {
+            if let Some(place) = of(d) {
+                *place = text;
+            }
+        });
+    };
+    view! {
+        <label class="field">
+            <span>{label}</span>
+            <input type="text" autocomplete="off" list=list placeholder=hint prop:value=value on:input=on_input/>
+        </label>
+    }
+}
+
+#[component]
+fn Core(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
+    let legend = move || draft.with(|d| if d.is_plain() { "String" } else { "Core" });
+    view! {
+        <fieldset>
+            <legend>{legend}</legend>
+            <Part draft=draft label="Material" of=|d| Some(&mut d.material) list="materials"/>
+            <Part draft=draft label="Diameter" of=|d| Some(&mut d.diameter) hint="0.81 or .032\""/>
+            <Show when=move || draft.with(MakeUpSpec::is_wound)>
+                <Part draft=draft label="Bare core at the board" of=|d| Some(&mut d.bare.board) hint="0"/>
+                <Part draft=draft label="Bare core at the pin" of=|d| Some(&mut d.bare.pin) hint="0"/>
+            </Show>
+        </fieldset>
+    }
+}
+
+#[component]
+fn Layers(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
+    let count = Memo::new(move |_| draft.with(|d| d.layers.len()));
+    let add = move |_| draft.update(|d| d.layers.push(new_layer()));
+    view! {
+        <For each=move || 0..count.get() key=|index| *index let:index>
+            <OneLayer draft=draft index=index/>
+        </For>
+        <Show when=move || (1..MOST_LAYERS).contains(&count.get())>
+            <button type="button" class="tool" on:click=add>"Add a layer outside"</button>
+        </Show>
+    }
+}
+
+#[component]
+fn OneLayer(draft: RwSignal<MakeUpSpec>, index: usize) -> impl IntoView {
+    let text = move |label: &'static str, of: fn(&mut LayerSpec) -> &mut String, list: &'static str| {
+        let value = Signal::derive(move || {
+            draft.with(|d| d.layers.get(index).map(|layer| of(&mut layer.clone()).clone())).unwrap_or_default()
+        });
+        let on_input = move |event| {
+            let text = event_target_value(&event);
+            draft.update(|d| {
+                if let Some(layer) = d.layers.get_mut(index) {
+                    *of(layer) = text;
+                }
+            });
+        };
+        view! {
+            <label class="field">
+                <span>{label}</span>
+                <input type="text" autocomplete="off" list=list prop:value=move || value.get() on:input=on_input/>
+            </label>
+        }
+    };
+    let packing = Signal::derive(move || {
+        draft.with(|d| d.layers.get(index).map_or(100.0, |layer| layer.packing_percent)).to_string()
+    });
+    let set_packing = move |text: String| {
+        if let Ok(percent) = text.trim().replace(',', ".").parse() {
+            draft.update(|d| {
+                if let Some(layer) = d.layers.get_mut(index) {
+                    layer.packing_percent = percent;
+                }
+            });
+        }
+    };
+    let remove = move |_| {
+        draft.update(|d| {
+            if index < d.layers.len() {
+                d.layers.remove(index);
+            }
+        });
+    };
+    view! {
+        <fieldset class="layer">
+            <legend><span class=format!("swatch layer-{}", index + 1)></span>{format!("Layer {}, counted from the core", index + 1)}</legend>
+            {text("Material", |l| &mut l.material, "materials")}
+            {text("Wire, or ribbon's thickness", |l| &mut l.size, "")}
+            {text("Ribbon's width (empty: round wire)", |l| &mut l.width, "")}
+            <TextField label="Turns cover, in %" value=packing on_input=set_packing/>
+            <button type="button" class="quiet" on:click=remove>"Remove this layer"</button>
+        </fieldset>
+    }
+}
+
+#[component]
+fn Weighed(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
+    view! {
+        <Show when=move || draft.with(|d| d.weighed.is_some())>
+            <fieldset>
+                <legend>"Measured"</legend>
+                <Part draft=draft label="Mass per metre, g/m" of=|d| d.weighed.as_mut().map(|w| &mut w.g_per_m)/>
+                <Part draft=draft label="Overall diameter (if measured)" of=|d| d.weighed.as_mut().map(|w| &mut w.gauge)/>
+                <Part draft=draft label="Breaking load, N (if known)" of=|d| d.weighed.as_mut().map(|w| &mut w.breaks_n)/>
+            </fieldset>
+        </Show>
+    }
+}
+
+/// What the draft comes to: its section, its figures, what is wrong with it.
+#[component]
+fn Tried(tried: Memo<Design>) -> impl IntoView {
+    let resolved = Memo::new(move |_| resolve(&tried.read()));
+    let drawing = move || {
+        let resolved = resolved.read();
+        let make_up = resolved.harp.strings.first()?.make_up.as_ref().ok()?;
+        section::draw(make_up)
+    };
+    let words = move || rows::tried(&tried.read(), &resolved.read());
+    let lines = move || {
+        words().figures.into_iter().map(|(name, text)| view! { <dt>{name}</dt><dd>{text}</dd> }).collect_view()
+    };
+    view! {
+        <div class="tried">
+            {move || drawing().map(|drawing| view! { <SectionView drawing=drawing/> })}
+            <p class="wrong" role="alert">{move || words().wrong}</p>
+            <dl class="figures">{lines}</dl>
+            <p class="hint">"Windings are taken to add mass but no strength and no stiffness."</p>
+        </div>
+    }
+}
+
+#[component]
+fn SectionView(drawing: SectionDrawing) -> impl IntoView {
+    let SectionDrawing { shapes, width_mm, height_mm, bar_mm } = drawing;
+    let shapes = shapes
+        .into_iter()
+        .map(|shape| match shape {
+            Shape::Circle { x, y, radius, layer } => {
+                view! { <circle cx=x cy=y r=radius class=format!("layer-{layer}")></circle> }.into_any()
+            }
+            Shape::Rect { x, y, width, height, layer } => {
+                view! { <rect x=x y=y width=width height=height class=format!("layer-{layer}")></rect> }.into_any()
+            }
+        })
+        .collect_view();
+    let margin = height_mm * 0.08;
+    let bar_y = height_mm + 3.0 * margin;
+    let all = format!(
+        "{} {} {} {}",
+        -margin, -margin, width_mm + 2.0 * margin, height_mm + 7.0 * margin
+    );
+    view! {
+        <figure class="section">
+            <svg viewBox=all role="img" aria-label="Section of the string, to scale: from its end, and cut along its length">
+                {shapes}
+                <line x1="0" x2=bar_mm y1=bar_y y2=bar_y class="bar"></line>
+            </svg>
+            <figcaption>{format!("To scale: the bar is {bar_mm} mm. Left from the end, right cut along the string.")}</figcaption>
+        </figure>
+    }
+}

@@ -1,0 +1,19 @@
+//! What stands on the page. A panel reads the store and sends edits.
+
+mod card;
+mod chart_keys;
+mod curves;
+mod findings;
+mod header;
+mod instrument;
+mod keys;
+mod link;
+mod make_up;
+mod new_design;
+mod notice;
+mod numbers;
+pub mod page;
+mod shelf;
+mod string_chart;
+mod summary;
+mod tools;

@@ -1,0 +1,138 @@
+//! How a harp of one's own begins: from a compass, from measurements, or from a sample.
+
+use leptos::prelude::*;
+
+use crate::app::rows;
+use crate::app::store::{Origin, Store};
+use crate::app::widgets::fields::{Choice, TextField};
+use crate::app::widgets::window::Window;
+use crate::design::document::Design;
+use crate::design::presets::{OPEN_TUNINGS, SAMPLES, Sample, by_compass, suggest};
+use crate::engine::pitch::Note;
+
+/// The panel.
+#[component]
+pub fn NewWindow(store: Store) -> impl IntoView {
+    let begin = Callback::new(move |design: Design| {
+        store.begin(design);
+        store.notice.set(None);
+        store.window.set(None);
+    });
+    let empty = move |_| begin.run(Design::default());
+    view! {
+        <Window title="New harp" wide=true on_close=move || store.window.set(None)>
+            <div class="form-columns">
+                <FromCompass begin=begin/>
+                <FromMeasurements store=store begin=begin/>
+                <FromSample store=store/>
+            </div>
+            <p class="window-actions">
+                <button type="button" class="tool" on:click=empty>"Begin with an empty chart"</button>
+                <span class="hint">"What is open now stays under Designs, if you changed it."</span>
+            </p>
+        </Window>
+    }
+}
+
+#[component]
+fn FromCompass(begin: Callback<Design>) -> impl IntoView {
+    let low = RwSignal::new("C2".to_owned());
+    let high = RwSignal::new("C7".to_owned());
+    let tuning = RwSignal::new("0".to_owned());
+    let with_strings = RwSignal::new(true);
+    let wrong = RwSignal::new(None::<String>);
+    let note = |text: &str| text.parse::<Note>().map_err(|error| error.to_string());
+    let make = move || -> Result<Design, String> {
+        let place: usize = tuning.with_untracked(|key| key.parse().unwrap_or(0));
+        let open = OPEN_TUNINGS.get(place).unwrap_or(&OPEN_TUNINGS[0]);
+        let (low, high) = (low.with_untracked(|t| note(t))?, high.with_untracked(|t| note(t))?);
+        let strings = by_compass(low, high, |letter| open.alter(letter)).map_err(|e| e.to_string())?;
+        let design = Design { strings, open_tuning: open.name.to_owned(), ..Design::default() };
+        Ok(if with_strings.get_untracked() { suggest(&design) } else { design })
+    };
+    let start = move |_| match make() {
+        Ok(design) => begin.run(design),
+        Err(why) => wrong.set(Some(format!("Not started: {why}."))),
+    };
+    let tunings = OPEN_TUNINGS
+        .iter()
+        .enumerate()
+        .map(|(place, open)| (place.to_string(), open.name.to_owned()))
+        .collect();
+    view! {
+        <fieldset>
+            <legend>"From a compass"</legend>
+            <TextField label="Lowest string" value=low on_input=move |text| low.set(text) hint="C2"/>
+            <TextField label="Highest string" value=high on_input=move |text| high.set(text) hint="C7"/>
+            <Choice label="Open strings tuned to" choices=tunings value=tuning on_change=move |key| tuning.set(key)/>
+            <label>
+                <input
+                    type="checkbox"
+                    prop:checked=move || with_strings.get()
+                    on:change=move |_| with_strings.update(|on| *on = !*on)
+                />
+                " Suggest lengths and strings to start from"
+            </label>
+            <p class="wrong" role="alert">{move || wrong.get()}</p>
+            <p><button type="button" class="tool main" id="start-compass" on:click=start>"Start"</button></p>
+        </fieldset>
+    }
+}
+
+#[component]
+fn FromMeasurements(store: Store, begin: Callback<Design>) -> impl IntoView {
+    let text = RwSignal::new(String::new());
+    let wrong = RwSignal::new(None::<String>);
+    let start = move |_| {
+        let units = store.design.with_untracked(|design| design.units);
+        let base = Design { units, ..Design::default() };
+        match text.with_untracked(|text| rows::measured(text, &base)) {
+            Ok(design) => begin.run(design),
+            Err(why) => wrong.set(Some(why)),
+        }
+    };
+    view! {
+        <fieldset>
+            <legend>"From measurements"</legend>
+            <label class="field">
+                <span>"A line for each string, highest first: note, length, and if known the string and its gauge. Or a table with headings."</span>
+                <textarea
+                    id="measurements"
+                    rows="9"
+                    spellcheck="false"
+                    placeholder="C6, 176, nylon, 0.64\nB5, 188, nylon, 0.64\nA5, 201"
+                    prop:value=move || text.get()
+                    on:input=move |event| text.set(event_target_value(&event))
+                ></textarea>
+            </label>
+            <p class="wrong" role="alert">{move || wrong.get()}</p>
+            <p><button type="button" class="tool main" id="start-measurements" on:click=start>"Start"</button></p>
+        </fieldset>
+    }
+}
+
+#[component]
+fn FromSample(store: Store) -> impl IntoView {
+    let open = move |sample: &Sample| {
+        store.open(sample.design(), Origin::Sample);
+        store.notice.set(None);
+        store.window.set(None);
+    };
+    let samples = SAMPLES
+        .iter()
+        .map(|sample| {
+            view! {
+                <li>
+                    <button type="button" class="link" on:click=move |_| open(sample)>{sample.title}</button>
+                    <p>{sample.blurb}</p>
+                </li>
+            }
+        })
+        .collect_view();
+    view! {
+        <fieldset>
+            <legend>"From a sample"</legend>
+            <ul class="samples">{samples}</ul>
+        </fieldset>
+    }
+}

@@ -1,0 +1,51 @@
+//! What there is to tell, until it is read.
+
+use leptos::prelude::*;
+
+use crate::app::store::{Notice, Origin, Store};
+
+/// The line that tells what was done, or what went wrong and what to do.
+#[component]
+pub fn NoticeLine(store: Store) -> impl IntoView {
+    let shown = move || {
+        store.notice.get().map(|Notice { text, problem }| {
+            view! {
+                <div class="notice" class:problem=problem role=if problem { "alert" } else { "status" }>
+                    <p>{text}</p>
+                    <button type="button" class="quiet" on:click=move |_| store.notice.set(None)>
+                        "Dismiss"
+                    </button>
+                </div>
+            }
+        })
+    };
+    view! { <div class="notices" aria-live="polite">{shown}</div> }
+}
+
+/// Says when the open design is not kept in this browser, and how to keep it.
+#[component]
+pub fn OriginLine(store: Store) -> impl IntoView {
+    let words = move || match store.origin.get() {
+        Origin::Kept(_) => None,
+        Origin::Link => Some((
+            "A copy from a link, not yet saved here. Changing it saves your own copy.",
+            "Save a copy here",
+        )),
+        Origin::Sample => Some((
+            "A sample. Change it as you like, or start your own with New: from a compass, from measurements, or from another sample.",
+            "",
+        )),
+    };
+    move || {
+        words().map(|(text, action)| {
+            view! {
+                <div class="origin" role="status">
+                    <p>{text}</p>
+                    <Show when=move || !action.is_empty()>
+                        <button type="button" on:click=move |_| store.keep_copy()>{action}</button>
+                    </Show>
+                </div>
+            }
+        })
+    }
+}

@@ -1,0 +1,159 @@
+//! The page as a whole: what stands where, and the keys that work everywhere.
+
+use leptos::ev;
+use leptos::mount::mount_to_body;
+use leptos::prelude::*;
+use web_sys::{DragEvent, KeyboardEvent};
+
+use super::card::{CardBar, PRINT_ROOT};
+use super::curves::CurvesPanel;
+use super::findings::Findings;
+use super::header::{self, Header, open_files};
+use super::instrument::InstrumentWindow;
+use super::keys::KeysWindow;
+use super::link::LinkWindow;
+use super::make_up::MakeUpWindow;
+use super::new_design::NewWindow;
+use super::notice::{NoticeLine, OriginLine};
+use super::numbers::NumbersWindow;
+use super::shelf::ShelfWindow;
+use super::string_chart::StringChart;
+use super::summary::Summary;
+use super::tools::{CellLine, Tools};
+use crate::app::browser;
+use crate::app::shelf::titled;
+use crate::app::store::{Store, Window};
+
+/// The parts of the page that F6 goes through.
+const PARTS: [&str; 3] = ["chart", "findings", "new"];
+
+/// Puts the page into the body and takes the shell away.
+pub fn start() {
+    mount_to_body(|| {
+        let store = Store::open_first();
+        store.listen();
+        header::first_theme(store);
+        view! { <Page store=store/> }
+    });
+    browser::remove_shell();
+}
+
+/// The page.
+#[component]
+fn Page(store: Store) -> impl IntoView {
+    let _ = window_event_listener(ev::keydown, move |event| keys(store, &event));
+    Effect::new(move |_| {
+        let title = store.design.with(|design| titled(design));
+        browser::set_title(&format!("{title} · Stringloft"));
+    });
+    let dropping = RwSignal::new(false);
+    let over = move |event: DragEvent| {
+        event.prevent_default();
+        dropping.set(true);
+    };
+    let dropped = move |event: DragEvent| {
+        event.prevent_default();
+        dropping.set(false);
+        open_files(store, event.data_transfer().and_then(|data| data.files()));
+    };
+    let card_open = Memo::new(move |_| store.window.get() == Some(Window::Card));
+    view! {
+        <div
+            id="app"
+            class:dropping=move || dropping.get()
+            inert=move || card_open.get()
+            on:dragover=over
+            on:dragleave=move |_| dropping.set(false)
+            on:drop=dropped
+        >
+            <Header store=store/>
+            <Summary store=store/>
+            <div class="lines">
+                <OriginLine store=store/>
+                <NoticeLine store=store/>
+            </div>
+            <main class="bench">
+                <section class="chart-panel" aria-label="Strings">
+                    <Tools store=store/>
+                    <StringChart store=store/>
+                    <CellLine store=store/>
+                    <p id="chart-help" class="out-of-sight">
+                        "Arrow keys move, Enter types, Escape then Tab leaves the chart, F6 goes to the findings."
+                    </p>
+                </section>
+                <section class="curves-panel" aria-label="Curves">
+                    <CurvesPanel store=store/>
+                </section>
+                <Findings store=store/>
+            </main>
+        </div>
+        <Windows store=store/>
+        <div id=PRINT_ROOT></div>
+    }
+}
+
+/// Whatever lies over the page.
+#[component]
+fn Windows(store: Store) -> impl IntoView {
+    move || {
+        store.window.get().map(|window| match window {
+            Window::New => view! { <NewWindow store=store/> }.into_any(),
+            Window::Shelf => view! { <ShelfWindow store=store/> }.into_any(),
+            Window::Instrument => view! { <InstrumentWindow store=store/> }.into_any(),
+            Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
+            Window::Card => view! { <CardBar store=store/> }.into_any(),
+            Window::Link => view! { <LinkWindow store=store/> }.into_any(),
+            Window::Numbers => view! { <NumbersWindow store=store/> }.into_any(),
+            Window::Keys => view! { <KeysWindow store=store/> }.into_any(),
+        })
+    }
+}
+
+/// Keys that work wherever the keyboard is.
+fn keys(store: Store, event: &KeyboardEvent) {
+    let command = event.ctrl_key() || event.meta_key();
+    let done = match (event.key().to_lowercase().as_str(), command) {
+        // A field that is being typed into has an undo of its own.
+        ("z" | "y", true) if store.typing.with_untracked(Option::is_some) => false,
+        ("z", true) if event.shift_key() => {
+            store.redo();
+            true
+        }
+        ("z", true) => {
+            store.undo();
+            true
+        }
+        ("y", true) => {
+            store.redo();
+            true
+        }
+        ("s", true) => {
+            header::save(store);
+            true
+        }
+        ("f6", false) => {
+            next_part(event.shift_key());
+            true
+        }
+        _ => false,
+    };
+    if done {
+        event.prevent_default();
+    }
+}
+
+/// Gives the keyboard to the next part of the page, or the one before.
+fn next_part(back: bool) {
+    let here = document().active_element();
+    let inside = |part: &&str| {
+        let part = document().get_element_by_id(part);
+        part.is_some_and(|part| here.as_ref().is_some_and(|here| part.contains(Some(here))))
+    };
+    let count = PARTS.len();
+    let next = match PARTS.iter().position(|part| inside(&part)) {
+        Some(place) if back => (place + count - 1) % count,
+        Some(place) => (place + 1) % count,
+        None => 0,
+    };
+    browser::focus(PARTS[next]);
+}

@@ -1,0 +1,493 @@
+//! The string chart: a grid after the ARIA pattern, typed into like a spreadsheet.
+
+use std::sync::Arc;
+
+use leptos::ev;
+use leptos::html;
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::{ClipboardEvent, Element, KeyboardEvent, MouseEvent};
+
+use super::chart_keys::{Ask, ask};
+use crate::app::browser;
+use crate::app::grid::{Cell, SHOWN, Selection, Step};
+use crate::app::rows::{self, CellWords, Head, RowWords};
+use crate::app::store::{Store, Typing, Window};
+use crate::design::document::MOST_STRINGS;
+use crate::design::edit::{Column, Edit, cell_text};
+use crate::design::table::{block_from_tsv, block_to_tsv};
+
+/// The longest text that is taken from the clipboard.
+const LONGEST_PASTE: usize = 1_000_000;
+
+/// The string chart.
+#[component]
+pub fn StringChart(store: Store) -> impl IntoView {
+    let rows = Memo::new(move |_| {
+        rows::rows(&store.design.read(), &store.resolved.read(), &store.analysis.read())
+    });
+    let count = Memo::new(move |_| rows.with(Vec::len));
+    // After Escape the tab key leaves the chart, so that no one is caught in it.
+    let leaving = StoredValue::new(false);
+    let on_keys = move |event: KeyboardEvent| {
+        if store.typing.with_untracked(Option::is_some) {
+            return;
+        }
+        let Some(asked) = ask(&event) else { return };
+        if matches!(asked, Ask::Tab { .. }) && leaving.get_value() {
+            return;
+        }
+        leaving.set_value(asked == Ask::Drop);
+        if act(store, &asked) {
+            event.prevent_default();
+        }
+    };
+    let dragging = StoredValue::new(false);
+    let on_down = move |event: MouseEvent| {
+        if let Some(cell) = cell_of(&event)
+            && event.button() == 0
+        {
+            dragging.set_value(true);
+            select(store, cell, event.shift_key());
+        }
+    };
+    let on_move = move |event: MouseEvent| {
+        let cell = cell_of(&event);
+        if let (Some(cell), true, 1) = (cell, dragging.get_value(), event.buttons()) {
+            select(store, cell, true);
+        }
+        store.hover.set(cell.map(|cell| cell.row));
+    };
+    let active = move || {
+        let Cell { row, column } = store.selection.get().cursor;
+        format!("cell-{row}-{column}")
+    };
+    view! {
+        <div class="chart-scroll">
+            <table
+                id="chart"
+                class="chart"
+                role="grid"
+                tabindex="0"
+                aria-label="String chart"
+                aria-describedby="chart-help"
+                aria-multiselectable="true"
+                aria-rowcount=move || count.get() + 1
+                aria-activedescendant=active
+                on:keydown=on_keys
+                on:mousedown=on_down
+                on:mousemove=on_move
+                on:mouseleave=move |_| store.hover.set(None)
+                on:mouseup=move |_| dragging.set_value(false)
+                on:dblclick=move |event| {
+                    if cell_of(&event).is_some() {
+                        act(store, &Ask::Type);
+                    }
+                }
+                on:copy=move |event: ClipboardEvent| put_on_clipboard(store, &event)
+                on:cut=move |event: ClipboardEvent| {
+                    put_on_clipboard(store, &event);
+                    if store.typing.with_untracked(Option::is_none) {
+                        act(store, &Ask::Clear);
+                    }
+                }
+                on:paste=move |event: ClipboardEvent| paste(store, &event)
+            >
+                <Heads store=store/>
+                <tbody>
+                    <For each=move || 0..count.get() key=|index| *index let:index>
+                        <Row store=store index=index rows=rows/>
+                    </For>
+                </tbody>
+            </table>
+            <Show when=move || count.get() == 0>
+                <p class="chart-empty">
+                    "No strings yet. Paste notes and lengths from a spreadsheet here, or choose New above."
+                </p>
+            </Show>
+        </div>
+    }
+}
+
+#[component]
+fn Heads(store: Store) -> impl IntoView {
+    let heads = Memo::new(move |_| rows::heads(&store.design.read().units));
+    let cells = move || {
+        let head = |Head { word, unit, meaning }: Head| {
+            view! {
+                <th scope="col" role="columnheader" title=meaning>
+                    {word}
+                    <span class="unit">{unit}</span>
+                </th>
+            }
+        };
+        heads.get().into_iter().map(head).collect_view()
+    };
+    view! {
+        <thead>
+            <tr role="row">
+                <th scope="col" role="columnheader" title="Number from the top: string 1 is the highest.">"No."</th>
+                <th scope="col" role="columnheader" title="The harpist's octave: counted from the top, each from E down to F.">
+                    "Oct."
+                </th>
+                {cells}
+            </tr>
+        </thead>
+    }
+}
+
+/// What of the selection touches one row.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+struct RowState {
+    selected: Option<(usize, usize)>,
+    cursor: Option<usize>,
+    typing: Option<Typing>,
+    hovered: bool,
+}
+
+#[component]
+fn Row(store: Store, index: usize, rows: Memo<Vec<Arc<RowWords>>>) -> impl IntoView {
+    let words = Memo::new(move |_| rows.with(|rows| rows.get(index).cloned()).unwrap_or_default());
+    let state = Memo::new(move |_| {
+        let selection = store.selection.get();
+        let here = selection.cursor.row == index;
+        let columns = selection.columns();
+        RowState {
+            selected: selection.rows().contains(&index).then(|| (*columns.start(), *columns.end())),
+            cursor: here.then_some(selection.cursor.column),
+            typing: if here { store.typing.get() } else { None },
+            hovered: store.hover.get() == Some(index),
+        }
+    });
+    let mark = move || words.with(|w| w.mark.map_or("", |mark| mark));
+    let cells = (0..SHOWN.len())
+        .map(|column| view! { <GridCell store=store place=Cell { row: index, column } words=words state=state/> })
+        .collect_view();
+    view! {
+        <tr
+            role="row"
+            aria-rowindex=index + 2
+            class:hovered=move || state.with(|s| s.hovered)
+            class:has-cursor=move || state.with(|s| s.cursor.is_some())
+            class:is-c=move || mark() == "C"
+            class:is-f=move || mark() == "F"
+            class:grave=move || words.with(|w| w.weight == Some(0))
+            class:warned=move || words.with(|w| w.weight == Some(1))
+        >
+            <th scope="row" role="rowheader">{index + 1}</th>
+            <td class="octave" role="rowheader">{move || words.with(|w| w.octave.clone())}</td>
+            {cells}
+        </tr>
+    }
+}
+
+#[component]
+fn GridCell(
+    store: Store,
+    place: Cell,
+    words: Memo<Arc<RowWords>>,
+    state: Memo<RowState>,
+) -> impl IntoView {
+    let Cell { row, column } = place;
+    let typed = SHOWN[column].typed();
+    let cell = move || words.with(|w| w.cells.get(column).cloned()).unwrap_or_default();
+    let selected = move || state.with(|s| s.selected.is_some_and(|(a, b)| (a..=b).contains(&column)));
+    let has_cursor = move || state.with(|s| s.cursor == Some(column));
+    let content = move || {
+        let typing = state.with(|s| s.typing.clone().filter(|_| s.cursor == Some(column)));
+        match typing {
+            Some(typing) => view! { <CellField store=store typing=typing column=column/> }.into_any(),
+            None => cell().text.into_any(),
+        }
+    };
+    view! {
+        <td
+            id=format!("cell-{row}-{column}")
+            role="gridcell"
+            class:typed=typed.is_some()
+            class:words=matches!(typed, Some(Column::MakeUp | Column::OrderCode | Column::Note))
+            class:selected=selected
+            class:cursor=has_cursor
+            class:wrong=move || cell().error.is_some()
+            class:unknown=move || cell().unknown
+            aria-readonly=move || if typed.is_some() { "false" } else { "true" }
+            aria-selected=move || if selected() { "true" } else { "false" }
+            aria-invalid=move || cell().error.is_some().then_some("true")
+            title=move || cell().title()
+        >
+            {content}
+        </td>
+    }
+}
+
+/// The field that stands in a cell while it is typed into.
+#[component]
+fn CellField(store: Store, typing: Typing, column: usize) -> impl IntoView {
+    let field = NodeRef::<html::Input>::new();
+    let Typing { text, quick } = typing;
+    field.on_load(move |input| {
+        let _ = input.focus();
+        if !quick {
+            input.select();
+        }
+    });
+    let commit = move || {
+        // A field that is taken away loses the keyboard too: then there is nothing left to do.
+        if store.typing.with_untracked(Option::is_some)
+            && let Some(input) = field.get_untracked()
+        {
+            finish(store, column, &input.value());
+        }
+    };
+    let on_keys = move |event: KeyboardEvent| {
+        event.stop_propagation();
+        let shift = event.shift_key();
+        let leave = match event.key().as_str() {
+            "Enter" => Some(if shift { Step::Up } else { Step::Down }),
+            "ArrowUp" if quick => Some(Step::Up),
+            "ArrowDown" if quick => Some(Step::Down),
+            _ => None,
+        };
+        if event.is_composing() {
+            return;
+        }
+        if let Some(step) = leave {
+            event.prevent_default();
+            commit();
+            act(store, &Ask::Move { step, extend: false });
+            browser::focus("chart");
+        } else if event.key() == "Tab" {
+            event.prevent_default();
+            commit();
+            act(store, &Ask::Tab { forward: !shift });
+            browser::focus("chart");
+        } else if event.key() == "Escape" {
+            event.prevent_default();
+            store.typing.set(None);
+            browser::focus("chart");
+        }
+    };
+    view! {
+        <input
+            node_ref=field
+            class="cell-field"
+            type="text"
+            autocomplete="off"
+            spellcheck="false"
+            aria-label="Cell"
+            prop:value=text
+            on:keydown=on_keys
+            on:blur=move |_| commit()
+            on:copy=|event| event.stop_propagation()
+            on:cut=|event| event.stop_propagation()
+            on:paste=|event| event.stop_propagation()
+            on:mousedown=|event| event.stop_propagation()
+            on:dblclick=|event: ev::MouseEvent| event.stop_propagation()
+        />
+    }
+}
+
+/// Takes what was typed into the cell under the cursor.
+fn finish(store: Store, column: usize, typed: &str) {
+    store.typing.set(None);
+    let Some(column) = SHOWN[column].typed() else { return };
+    let row = store.selection.get_untracked().cursor.row;
+    let design = store.design.get_untracked();
+    let Some(string) = design.strings.get(row) else { return };
+    let text = rows::as_stored(typed, column, &design.units);
+    if text != cell_text(string, column) {
+        store.send(&Edit::Cell { row, column, text });
+        store.close_step();
+    }
+}
+
+/// Does what a key asked for; whether there was anything to do.
+pub fn act(store: Store, asked: &Ask) -> bool {
+    let selection = store.selection.get_untracked();
+    let count = store.design.with_untracked(|design| design.strings.len());
+    let rows = *selection.rows().start()..(*selection.rows().end() + 1).min(count);
+    match asked {
+        Ask::Move { step, extend } => place(store, selection.moved(*step, count, *extend)),
+        Ask::Tab { forward } => match selection.next_typed(count, *forward) {
+            Some(next) => place(store, next),
+            None => return false,
+        },
+        Ask::Drop => place(store, Selection { anchor: selection.cursor, ..selection }),
+        Ask::All => {
+            let end = Selection::default().moved(Step::ChartEnd, count, true);
+            store.selection.set(end);
+        }
+        Ask::Type => begin(store, None),
+        Ask::TypeAnew(text) => begin(store, Some(text)),
+        Ask::Clear => fill(store, |_, _| String::new()),
+        Ask::FillDown => fill(store, |column, texts| texts[column].clone()),
+        Ask::Nudge { up, fine } => nudge(store, *up, *fine),
+        Ask::Shift { up } => {
+            let free = if *up { rows.start > 0 } else { rows.end < count };
+            if free {
+                store.send(&Edit::Move { rows, up: *up });
+                let moved = |cell: Cell| Cell {
+                    row: if *up { cell.row - 1 } else { cell.row + 1 },
+                    ..cell
+                };
+                let Selection { cursor, anchor } = selection;
+                place(store, Selection { cursor: moved(cursor), anchor: moved(anchor) });
+            }
+        }
+        Ask::Insert => {
+            if room(store, 1) {
+                let strings = vec![Default::default()];
+                store.send(&Edit::Insert { row: rows.start, strings });
+            }
+        }
+        Ask::Delete => store.send(&Edit::Delete { rows }),
+        Ask::MakeUp => store.window.set(Some(Window::MakeUp)),
+    }
+    true
+}
+
+/// Whether `more` strings fit; tells when they do not.
+pub fn room(store: Store, more: usize) -> bool {
+    let fits = store.design.with_untracked(|design| design.strings.len()) + more <= MOST_STRINGS;
+    if !fits {
+        store.complain(format!("A design has at most {MOST_STRINGS} strings. Delete some first."));
+    }
+    fits
+}
+
+fn place(store: Store, selection: Selection) {
+    store.selection.set(selection);
+    store.close_step();
+    let Cell { row, column } = selection.cursor;
+    browser::show(&format!("cell-{row}-{column}"));
+}
+
+/// Puts the cursor on a string, as a finding or a curve asks for.
+pub fn go_to(store: Store, row: usize) {
+    let column = store.selection.get_untracked().cursor.column;
+    place(store, Selection::at(row, column));
+}
+
+fn select(store: Store, cell: Cell, extend: bool) {
+    let before = store.selection.get_untracked();
+    let anchor = if extend { before.anchor } else { cell };
+    if before != (Selection { cursor: cell, anchor }) {
+        store.selection.set(Selection { cursor: cell, anchor });
+        store.close_step();
+    }
+}
+
+fn begin(store: Store, text: Option<&String>) {
+    let Cell { row, column } = store.selection.get_untracked().cursor;
+    let design = store.design.get_untracked();
+    let Some(string) = design.strings.get(row) else { return };
+    match SHOWN[column].typed() {
+        None => store.tell("This column is computed. Change the note, the length, the string or the gauge."),
+        Some(Column::Gauge) if string.make_up.is_wound() => store.window.set(Some(Window::MakeUp)),
+        Some(column) => {
+            let quick = text.is_some();
+            let text = text.cloned().unwrap_or_else(|| cell_text(string, column));
+            store.typing.set(Some(Typing { text, quick }));
+        }
+    }
+}
+
+/// Gives every selected cell that can be typed into the text that `text_for` makes of its place
+/// in the line and the texts of the first selected row.
+fn fill(store: Store, text_for: impl Fn(usize, &[String]) -> String) {
+    let selection = store.selection.get_untracked();
+    let design = store.design.get_untracked();
+    let Some(first) = design.strings.get(*selection.rows().start()) else { return };
+    let columns: Vec<Option<Column>> = selection.columns().map(|index| SHOWN[index].typed()).collect();
+    let texts: Vec<String> = columns
+        .iter()
+        .map(|column| column.map(|column| rows::fill_text(first, column)).unwrap_or_default())
+        .collect();
+    let line: Vec<String> = (0..columns.len()).map(|index| text_for(index, &texts)).collect();
+    let texts = selection.rows().map(|_| line.clone()).take(design.strings.len()).collect();
+    store.send(&Edit::Block { row: *selection.rows().start(), columns, texts });
+}
+
+fn nudge(store: Store, up: bool, fine: bool) {
+    let Cell { row, column } = store.selection.get_untracked().cursor;
+    let design = store.design.get_untracked();
+    let (Some(string), Some(column)) = (design.strings.get(row), SHOWN[column].typed()) else {
+        return;
+    };
+    if let Some(text) = rows::nudged(string, column, up, fine, &design.units) {
+        store.send(&Edit::Cell { row, column, text });
+    }
+}
+
+fn put_on_clipboard(store: Store, event: &ClipboardEvent) {
+    if store.typing.with_untracked(Option::is_some) {
+        return;
+    }
+    let selection = store.selection.get_untracked();
+    let design = store.design.get_untracked();
+    let words = rows::rows(&design, &store.resolved.get_untracked(), &store.analysis.get_untracked());
+    let line = |row: usize| -> Vec<String> {
+        let text = |column: usize| match (SHOWN[column].typed(), design.strings.get(row)) {
+            (Some(column), Some(string)) => rows::copy_text(string, column),
+            _ => words.get(row).and_then(|w| w.cells.get(column)).map(CellWords::plain).unwrap_or_default(),
+        };
+        selection.columns().map(text).collect()
+    };
+    let block: Vec<Vec<String>> =
+        selection.rows().take_while(|row| *row < design.strings.len()).map(line).collect();
+    if let Some(data) = event.clipboard_data() {
+        let _ = data.set_data("text/plain", &block_to_tsv(&block));
+        event.prevent_default();
+    }
+}
+
+fn paste(store: Store, event: &ClipboardEvent) {
+    if store.typing.with_untracked(Option::is_some) {
+        return;
+    }
+    event.prevent_default();
+    let text = event.clipboard_data().and_then(|data| data.get_data("text/plain").ok());
+    let text = text.unwrap_or_default();
+    if text.len() > LONGEST_PASTE {
+        let mb = text.len() / 1_000_000;
+        store.complain(format!(
+            "The clipboard holds {mb} MB of text, far more than a string chart. Copy only the cells you need."
+        ));
+        return;
+    }
+    let texts = match block_from_tsv(&text) {
+        Ok(texts) if !texts.is_empty() => texts,
+        Ok(_) => return store.complain("There is no text on the clipboard to paste."),
+        Err(error) => return store.complain(format!("Nothing was pasted: {error}.")),
+    };
+    let Selection { cursor, anchor } = store.selection.get_untracked();
+    let at = Cell { row: cursor.row.min(anchor.row), column: cursor.column.min(anchor.column) };
+    let design = store.design.get_untracked();
+    let (columns, texts) = rows::pasted(texts, at.column, &design.units);
+    let count = texts.len();
+    if at.row + count > MOST_STRINGS {
+        return store.complain(format!(
+            "Nothing was pasted: the block has {count} rows, and a design has at most {MOST_STRINGS} strings."
+        ));
+    }
+    let width = columns.len();
+    if columns.iter().all(Option::is_none) {
+        return store.tell("These columns are computed: there is nothing to paste into.");
+    }
+    store.send(&Edit::Block { row: at.row, columns, texts });
+    store.selection.set(Selection {
+        anchor: at,
+        cursor: Cell {
+            row: at.row + count - 1,
+            column: (at.column + width - 1).min(SHOWN.len() - 1),
+        },
+    });
+}
+
+/// The cell under the mouse.
+fn cell_of(event: &MouseEvent) -> Option<Cell> {
+    let target: Element = event.target()?.dyn_into().ok()?;
+    let cell = target.closest("td[role=gridcell]").ok()??;
+    let (row, column) = cell.id().strip_prefix("cell-")?.split_once('-').map(|(a, b)| (a.parse(), b.parse()))?;
+    Some(Cell { row: row.ok()?, column: column.ok()? })
+}

@@ -1,0 +1,90 @@
+//! What can be done with the selected strings, in words above the chart.
+
+use leptos::prelude::*;
+
+use super::chart_keys::Ask;
+use super::string_chart::{act, room};
+use crate::app::browser;
+use crate::app::rows;
+use crate::app::store::{Store, Window};
+use crate::design::edit::Edit;
+
+/// The row of actions above the string chart.
+#[component]
+pub fn Tools(store: Store) -> impl IntoView {
+    let button = move |words: &'static str, hint: &'static str, action: fn(Store)| {
+        let run = move |_| {
+            action(store);
+            browser::focus("chart");
+        };
+        view! { <button type="button" class="tool" title=hint on:click=run>{words}</button> }
+    };
+    view! {
+        <div class="tools" role="toolbar" aria-label="Selected strings">
+            <span class="tool-group">
+                {button("Insert", "Put in a string above the cursor (Insert key)", |s| { act(s, &Ask::Insert); })}
+                {button("Duplicate", "Repeat the selected strings below", duplicate)}
+                {button("Delete", "Take the selected strings out (Ctrl+Delete)", |s| { act(s, &Ask::Delete); })}
+                {button("Up", "Move the selected strings up (Ctrl+Shift+Up)", |s| { act(s, &Ask::Shift { up: true }); })}
+                {button("Down", "Move the selected strings down (Ctrl+Shift+Down)", |s| { act(s, &Ask::Shift { up: false }); })}
+            </span>
+            <span class="tool-group">
+                {button("Add treble", "Extend the compass by one note above string 1", |s| extend(s, true))}
+                {button("Add bass", "Extend the compass by one note below the last string", |s| extend(s, false))}
+            </span>
+            <span class="tool-group">
+                {button("Fill down", "Fill the selection from its first row (Ctrl+D)", |s| { act(s, &Ask::FillDown); })}
+                <button
+                    type="button"
+                    class="tool"
+                    title="Material, gauge and windings of the selected strings (Ctrl+Enter)"
+                    on:click=move |_| store.window.set(Some(Window::MakeUp))
+                >
+                    "Make-up…"
+                </button>
+            </span>
+        </div>
+    }
+}
+
+fn duplicate(store: Store) {
+    let rows = store.selection.get_untracked().rows();
+    let strings = store.design.with_untracked(|design| {
+        let last = (*rows.end() + 1).min(design.strings.len());
+        design.strings.get(*rows.start()..last).unwrap_or_default().to_vec()
+    });
+    if room(store, strings.len()) {
+        store.send(&Edit::Insert { row: *rows.end() + 1, strings });
+    }
+}
+
+fn extend(store: Store, up: bool) {
+    if !room(store, 1) {
+        return;
+    }
+    let edit = if up { Edit::ExtendUp { count: 1 } } else { Edit::ExtendDown { count: 1 } };
+    store.send(&edit);
+    let last = store.count().saturating_sub(1);
+    super::string_chart::go_to(store, if up { 0 } else { last });
+}
+
+/// Says what the cell under the cursor means, or what is wrong with it.
+#[component]
+pub fn CellLine(store: Store) -> impl IntoView {
+    let words = move || {
+        let cursor = store.selection.get().cursor;
+        rows::explained(
+            &store.design.read(),
+            &store.resolved.read(),
+            &store.analysis.read(),
+            cursor.row,
+            cursor.column,
+        )
+    };
+    let words = Memo::new(move |_| words());
+    view! {
+        <p class="cell-line" aria-live="polite" class:wrong=move || words.read().1>
+            {move || words.read().0.clone()}
+        </p>
+    }
+}

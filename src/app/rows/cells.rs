@@ -1,0 +1,143 @@
+//! What goes into a cell: what was typed, pasted, filled or nudged.
+
+use crate::app::grid::SHOWN;
+use crate::design::document::{GaugeUnit, LengthUnit, StringSpec, Units};
+use crate::design::edit::{Column, cell_text};
+use crate::design::make_up_text;
+use crate::design::typed;
+
+/// What a cell stores of what was typed on a page in these units: a bare number in inches or
+/// thousandths gets its unit, since a bare number in the document is in millimetres.
+pub fn as_stored(text: &str, column: Column, units: &Units) -> String {
+    match (column, units.length, units.gauge) {
+        (Column::Length, LengthUnit::Inch, _) => typed::with_unit(text, "in"),
+        (Column::Gauge, _, GaugeUnit::Thou) => typed::with_unit(text, "thou"),
+        _ => text.trim().to_owned(),
+    }
+}
+
+/// What copying a cell puts on the clipboard: what was typed, and the whole make-up of a string.
+pub fn copy_text(string: &StringSpec, column: Column) -> String {
+    cell_text(string, column)
+}
+
+/// What filling down repeats: the whole make-up with its gauge, so that a plain string repeats in
+/// full from its make-up cell alone.
+pub fn fill_text(string: &StringSpec, column: Column) -> String {
+    match column {
+        Column::MakeUp => make_up_text::write(&string.make_up),
+        other => cell_text(string, other),
+    }
+}
+
+/// Where each text of a pasted block goes, from the column at which it is pasted, and the texts as
+/// they are stored. Computed columns take nothing.
+pub fn pasted(
+    mut texts: Vec<Vec<String>>,
+    at: usize,
+    units: &Units,
+) -> (Vec<Option<Column>>, Vec<Vec<String>>) {
+    let width = texts.iter().map(Vec::len).max().unwrap_or(0);
+    let columns: Vec<Option<Column>> =
+        (at..at + width).map(|place| SHOWN.get(place).and_then(|shown| shown.typed())).collect();
+    for line in &mut texts {
+        for (column, text) in columns.iter().zip(line) {
+            if let Some(column) = column {
+                *text = as_stored(text, *column, units);
+            }
+        }
+    }
+    (columns, texts)
+}
+
+/// A length or gauge one step greater (`up`) or less, as it would be typed; `None` for other cells
+/// and for what does not read as a size. A step is 1 mm of length or 0.01 mm of gauge (a twentieth
+/// of an inch, a thousandth); a `fine` one a tenth of it, in the units of the page.
+pub fn nudged(
+    string: &StringSpec,
+    column: Column,
+    up: bool,
+    fine: bool,
+    units: &Units,
+) -> Option<String> {
+    let text = cell_text(string, column);
+    let size = match column {
+        Column::Length => typed::length(&text).ok()?,
+        Column::Gauge => typed::gauge(&text).ok()?,
+        _ => return None,
+    };
+    let (now, step, digits, unit) = match (column, units.length, units.gauge) {
+        (Column::Length, LengthUnit::Mm, _) => (size.to_mm(), 1.0, 1, ""),
+        (Column::Length, LengthUnit::Inch, _) => (size.to_inch(), 0.05, 3, " in"),
+        (_, _, GaugeUnit::Mm) => (size.to_mm(), 0.01, 3, ""),
+        (_, _, GaugeUnit::Thou) => (size.to_thou(), 1.0, 1, " thou"),
+    };
+    let step = if fine { step / 10.0 } else { step };
+    // To the next multiple of the step, so that a run of nudges lands on round numbers.
+    let places = now / step;
+    let next = if up { (places + 1e-6).floor() + 1.0 } else { (places - 1e-6).ceil() - 1.0 };
+    let number = format!("{:.digits$}", next * step);
+    let number = number.trim_end_matches('0').trim_end_matches('.');
+    let text = format!("{number}{unit}");
+    let lawful = match column {
+        Column::Length => typed::length(&text).is_ok(),
+        _ => typed::gauge(&text).is_ok(),
+    };
+    lawful.then_some(text)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::MakeUpSpec;
+
+    fn string(length: &str, diameter: &str) -> StringSpec {
+        let make_up = MakeUpSpec {
+            material: "nylon".to_owned(),
+            diameter: diameter.to_owned(),
+            ..MakeUpSpec::default()
+        };
+        StringSpec { length: length.to_owned(), make_up, ..StringSpec::default() }
+    }
+
+    fn inches() -> Units {
+        Units { length: LengthUnit::Inch, gauge: GaugeUnit::Thou, ..Units::default() }
+    }
+
+    #[test]
+    fn a_bare_number_gets_the_unit_of_the_page() {
+        let mm = Units::default();
+        assert_eq!(as_stored(" 612 ", Column::Length, &mm), "612");
+        assert_eq!(as_stored("24.125", Column::Length, &inches()), "24.125 in");
+        assert_eq!(as_stored("61.2cm", Column::Length, &inches()), "61.2cm");
+        assert_eq!(as_stored("32", Column::Gauge, &inches()), "32 thou");
+        assert_eq!(as_stored("A4", Column::Note, &inches()), "A4");
+    }
+
+    #[test]
+    fn a_nudge_goes_to_the_next_round_step() {
+        let mm = Units::default();
+        let next = |length: &str, up| nudged(&string(length, "0.81"), Column::Length, up, false, &mm);
+        assert_eq!(next("612", true).unwrap(), "613");
+        assert_eq!(next("612.4", true).unwrap(), "613");
+        assert_eq!(next("612.4", false).unwrap(), "612");
+        assert_eq!(next("24 in", true).unwrap(), "610", "in the units of the page");
+        assert_eq!(next("long", true), None);
+        assert_eq!(next("20", false), None, "never out of reach");
+        let gauge = |diameter: &str, fine| {
+            nudged(&string("612", diameter), Column::Gauge, true, fine, &mm).unwrap()
+        };
+        assert_eq!(gauge("0.81", false), "0.82");
+        assert_eq!(gauge("0.81", true), "0.811");
+        let thou = nudged(&string("612", "32 thou"), Column::Gauge, false, false, &inches());
+        assert_eq!(thou.unwrap(), "31 thou");
+    }
+
+    #[test]
+    fn a_pasted_block_leaves_computed_columns_alone() {
+        let line = vec!["A4".to_owned(), "24".to_owned(), "gut".to_owned(), "32".to_owned(), "99".to_owned()];
+        let (columns, texts) = pasted(vec![line], 0, &inches());
+        assert_eq!(columns[3..], [Some(Column::Gauge), None]);
+        assert_eq!(texts[0][..4], ["A4", "24 in", "gut", "32 thou"]);
+    }
+}

@@ -1,0 +1,326 @@
+//! The rows of the string chart in words, and what the cell under the cursor means.
+
+use std::sync::Arc;
+
+use crate::app::grid::{SHOWN, Shown};
+use crate::design::display;
+use crate::design::document::{Design, GaugeUnit, StringSpec, Units};
+use crate::design::edit::{Column, cell_text};
+use crate::design::resolve::{CellErrors, Resolved};
+use crate::engine::analysis::{Analysis, Known, StringFigures};
+use crate::engine::findings::Weight;
+use crate::engine::pitch::Letter;
+
+/// A cell in words.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct CellWords {
+    /// What stands in it.
+    pub text: String,
+    /// What is wrong with what was typed.
+    pub error: Option<String>,
+    /// Whether it is a figure that cannot be computed.
+    pub unknown: bool,
+    /// Why it cannot, or what was typed when that reads otherwise.
+    pub reason: Option<String>,
+}
+
+impl CellWords {
+    /// What a pointer that rests on the cell is told.
+    pub fn title(&self) -> Option<String> {
+        self.error.clone().or_else(|| self.reason.clone())
+    }
+
+    /// The text as a spreadsheet takes it: plain signs, no blank inside a number.
+    pub fn plain(&self) -> String {
+        self.text.replace('−', "-").replace(['\u{2009}', '\u{202f}'], "")
+    }
+}
+
+/// A row in words.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct RowWords {
+    /// The harpist's octave.
+    pub octave: String,
+    /// `C` or `F` for the strings that are coloured.
+    pub mark: Option<&'static str>,
+    /// The weightiest finding: 0 grave, 1 warning, 2 remark.
+    pub weight: Option<u8>,
+    /// One for each of [`SHOWN`].
+    pub cells: Vec<CellWords>,
+}
+
+/// The head of a column.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Head {
+    pub word: &'static str,
+    pub unit: &'static str,
+    /// What the column means.
+    pub meaning: &'static str,
+}
+
+/// The heads of the columns, in the units of the page.
+pub fn heads(units: &Units) -> Vec<Head> {
+    SHOWN.iter().map(|shown| head(*shown, units)).collect()
+}
+
+fn head(shown: Shown, units: &Units) -> Head {
+    let force = display::force_unit(units.force);
+    let (word, unit, meaning) = match shown {
+        Shown::Typed(Column::Note) => ("Note", "", "Scientific name: middle C is C4. A frequency may stand instead, such as 443.2 Hz."),
+        Shown::Typed(Column::Length) => ("Length", display::length_unit(units.length), "Vibrating length, from the soundboard (or string bar) to the bridge pin."),
+        Shown::Typed(Column::MakeUp) => ("String", "", "What it is made of: a material, or a core with what is wound on it."),
+        Shown::Typed(Column::Gauge) => (
+            "Gauge",
+            match units.gauge {
+                GaugeUnit::Mm => "mm",
+                GaugeUnit::Thou => "thou",
+            },
+            "Diameter; of a wound string the overall diameter, which follows from its make-up.",
+        ),
+        Shown::Typed(Column::OrderCode) => ("Order code", "", "The supplier's code, for the card and the order."),
+        Shown::Tension => ("Tension", force, "The pull that brings the first partial of the stiff string to pitch."),
+        Shown::PluckStiffness => ("Pluck", "N/mm", "Pluck stiffness: the force for each millimetre that the finger meets. The measure of feel."),
+        Shown::LoadShare => ("Load", "%", "Tension over breaking load."),
+        Shown::ToBreak => ("To break", "semit.", "How far the pitch could rise before the string breaks."),
+        Shown::Frequency => ("Pitch", "Hz", "The frequency that the note has in this tuning."),
+        Shown::LinearDensity => ("Mass", "g/m", "Mass per metre."),
+        Shown::Stress => ("Stress", "MPa", "Tension over the section of the core."),
+        Shown::BreakingLoad => ("Breaks at", force, "Least load that breaks the core. An estimate from the strength of its material."),
+        Shown::Inharmonicity => ("Inharm. B", "", "Inharmonicity coefficient, bare core ends included."),
+        Shown::Partial8 => ("Partial 8", "cents", "How sharp the eighth partial is against eight times the first."),
+        Shown::Impedance => ("Impedance", "kg/s", "Characteristic impedance, the root of tension times mass per metre."),
+    };
+    Head { word, unit, meaning }
+}
+
+/// Every row of the chart.
+pub fn rows(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Vec<Arc<RowWords>> {
+    let none = CellErrors::default();
+    let weights = weights(analysis);
+    let strings = design.strings.iter().zip(&analysis.strings).enumerate();
+    strings
+        .map(|(index, (string, figures))| {
+            let errors = resolved.cells.get(index).unwrap_or(&none);
+            let cells =
+                SHOWN.iter().map(|shown| cell(*shown, string, figures, errors, &design.units));
+            Arc::new(RowWords {
+                octave: figures.note.map(|note| note.harp_octave().to_string()).unwrap_or_default(),
+                mark: figures.note.and_then(|note| mark(note.letter())),
+                weight: weights.get(index).copied().flatten(),
+                cells: cells.collect(),
+            })
+        })
+        .collect()
+}
+
+/// The weightiest finding of each string.
+fn weights(analysis: &Analysis) -> Vec<Option<u8>> {
+    let mut weights: Vec<Option<u8>> = vec![None; analysis.strings.len()];
+    for finding in &analysis.findings {
+        let weight = number_of(finding.kind.weight());
+        if let Some(place) = weights.get_mut(finding.index) {
+            *place = Some(place.map_or(weight, |before| before.min(weight)));
+        }
+    }
+    weights
+}
+
+/// A weight as a number: 0 for the gravest.
+pub(super) const fn number_of(weight: Weight) -> u8 {
+    match weight {
+        Weight::Grave => 0,
+        Weight::Warning => 1,
+        Weight::Remark => 2,
+    }
+}
+
+const fn mark(letter: Letter) -> Option<&'static str> {
+    match letter {
+        Letter::C => Some("C"),
+        Letter::F => Some("F"),
+        _ => None,
+    }
+}
+
+fn cell(
+    shown: Shown,
+    string: &StringSpec,
+    figures: &StringFigures,
+    errors: &CellErrors,
+    units: &Units,
+) -> CellWords {
+    match shown {
+        Shown::Typed(column) => typed_cell(column, string, figures, errors, units),
+        Shown::Tension => known(figures.tension, |pull| display::tension(pull, units.force)),
+        Shown::PluckStiffness => known(figures.pluck_stiffness, display::stiffness),
+        Shown::LoadShare => known(figures.load_share_percent, display::percent),
+        Shown::ToBreak => known(figures.semitones_to_break, display::semitones),
+        Shown::Frequency => known(figures.frequency, display::frequency),
+        Shown::LinearDensity => known(figures.linear_density, display::linear_density),
+        Shown::Stress => known(figures.stress, display::stress),
+        Shown::BreakingLoad => {
+            known(figures.breaking_load, |load| display::tension(load, units.force))
+        }
+        Shown::Inharmonicity => known(figures.inharmonicity_b, display::inharmonicity),
+        Shown::Partial8 => known(figures.partial_8_cents, display::cents),
+        Shown::Impedance => known(figures.impedance, display::impedance),
+    }
+}
+
+fn known<T>(figure: Known<T>, words: impl Fn(T) -> String) -> CellWords {
+    match figure {
+        Ok(value) => CellWords { text: words(value), ..CellWords::default() },
+        Err(why) => CellWords {
+            text: "–".to_owned(),
+            unknown: true,
+            reason: Some(sentence(&why.to_string())),
+            ..CellWords::default()
+        },
+    }
+}
+
+fn typed_cell(
+    column: Column,
+    string: &StringSpec,
+    figures: &StringFigures,
+    errors: &CellErrors,
+    units: &Units,
+) -> CellWords {
+    let typed = cell_text(string, column);
+    let (shown, error) = match column {
+        Column::Note => (figures.note.map(|note| note.printed()), &errors.note),
+        Column::Length => (
+            figures.length.ok().map(|length| display::length(length, units.length)),
+            &errors.length,
+        ),
+        Column::MakeUp => (None, &errors.make_up),
+        Column::Gauge => {
+            (figures.gauge.ok().map(|gauge| display::gauge(gauge, units.gauge)), &errors.gauge)
+        }
+        Column::OrderCode => (None, &None),
+    };
+    if let Some(error) = error {
+        return CellWords { text: typed, error: Some(sentence(error)), ..CellWords::default() };
+    }
+    let reason = shown.as_ref().filter(|shown| **shown != typed && !typed.is_empty());
+    let reason = reason.map(|_| format!("Typed: {typed}"));
+    CellWords { text: shown.unwrap_or(typed), reason, ..CellWords::default() }
+}
+
+/// What the cell under the cursor means, and whether it says what is wrong.
+pub fn explained(
+    design: &Design,
+    resolved: &Resolved,
+    analysis: &Analysis,
+    row: usize,
+    column: usize,
+) -> (String, bool) {
+    let (Some(shown), Some(string), Some(figures)) =
+        (SHOWN.get(column), design.strings.get(row), analysis.strings.get(row))
+    else {
+        return (String::new(), false);
+    };
+    let none = CellErrors::default();
+    let errors = resolved.cells.get(row).unwrap_or(&none);
+    let words = cell(*shown, string, figures, errors, &design.units);
+    let Head { word, meaning, .. } = head(*shown, &design.units);
+    let place = match figures.note {
+        Some(note) => format!("String {}, {}", row + 1, note.printed()),
+        None => format!("String {}", row + 1),
+    };
+    match words {
+        CellWords { error: Some(error), .. } => (format!("{place}, {word}: {error}"), true),
+        CellWords { reason: Some(reason), .. } => (format!("{place}, {word}: {reason}"), false),
+        _ => (format!("{place}, {word}: {meaning}"), false),
+    }
+}
+
+/// An engine's message as a sentence of the page.
+pub(super) fn sentence(message: &str) -> String {
+    let mut signs = message.chars();
+    let first = signs.next().map(|sign| sign.to_uppercase().to_string()).unwrap_or_default();
+    let end = if message.ends_with(['.', '?', '!']) { "" } else { "." };
+    format!("{first}{}{end}", signs.as_str())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::{ForceUnit, LengthUnit, MakeUpSpec};
+    use crate::design::resolve::resolve;
+    use crate::engine::analysis::analyse;
+
+    fn design() -> Design {
+        let string = |note: &str, length: &str, diameter: &str| StringSpec {
+            note: note.to_owned(),
+            length: length.to_owned(),
+            make_up: MakeUpSpec {
+                material: "nylon".to_owned(),
+                diameter: diameter.to_owned(),
+                ..MakeUpSpec::default()
+            },
+            ..StringSpec::default()
+        };
+        Design {
+            strings: vec![string("Eb5", "300", "0.64"), string("C5", "about", ".032\""), string("", "", "")],
+            ..Design::default()
+        }
+    }
+
+    fn words(design: &Design) -> Vec<Arc<RowWords>> {
+        let resolved = resolve(design);
+        let analysis = analyse(&resolved.harp);
+        rows(design, &resolved, &analysis)
+    }
+
+    fn place(shown: Shown) -> usize {
+        SHOWN.iter().position(|one| *one == shown).unwrap()
+    }
+
+    #[test]
+    fn a_row_shows_what_it_means_in_the_units_of_the_page() {
+        let mut design = design();
+        let first = words(&design)[0].clone();
+        assert_eq!(first.cells[0].text, "E♭5");
+        assert_eq!(first.cells[0].reason.as_deref(), Some("Typed: Eb5"));
+        assert_eq!(first.octave, "3");
+        assert_eq!(first.mark, None);
+        let metric = first.cells[place(Shown::Tension)].text.clone();
+        design.units.length = LengthUnit::Inch;
+        design.units.force = ForceUnit::Kgf;
+        let inches = words(&design)[0].clone();
+        assert_eq!(inches.cells[1].text, "11.81");
+        assert_ne!(inches.cells[place(Shown::Tension)].text, metric);
+        assert_eq!(heads(&design.units)[1].unit, "in");
+    }
+
+    #[test]
+    fn what_was_typed_stays_and_says_what_is_wrong() {
+        let row = words(&design())[1].clone();
+        assert_eq!(row.cells[1].text, "about");
+        assert!(row.cells[1].error.as_ref().unwrap().contains("about"));
+        assert_eq!(row.mark, Some("C"));
+        let tension = &row.cells[place(Shown::Tension)];
+        assert!(tension.unknown && tension.text == "–");
+        assert_eq!(
+            tension.reason.as_deref(),
+            Some("No vibrating length: it is missing or cannot be read.")
+        );
+    }
+
+    #[test]
+    fn the_line_below_the_chart_tells_the_error_of_the_cell() {
+        let design = design();
+        let resolved = resolve(&design);
+        let analysis = analyse(&resolved.harp);
+        let line = |row, column| explained(&design, &resolved, &analysis, row, column);
+        assert!(line(1, 1).1 && line(1, 1).0.starts_with("String 2, C5, Length: "));
+        assert!(!line(0, 4).1 && line(0, 4).0.contains("first partial"));
+        assert_eq!(line(9, 0), (String::new(), false));
+    }
+
+    #[test]
+    fn an_empty_row_is_no_error() {
+        assert!(words(&design())[2].cells.iter().all(|cell| cell.error.is_none()));
+    }
+}

@@ -1,0 +1,11 @@
+//! From the design and its analysis to the words on the page. Pure, so that it is tested natively.
+
+mod cells;
+mod chart;
+mod measured;
+mod whole;
+
+pub use cells::{as_stored, copy_text, fill_text, nudged, pasted};
+pub use chart::{CellWords, Head, RowWords, explained, heads, rows};
+pub use measured::measured;
+pub use whole::{FindingWords, SummaryWords, TriedWords, findings, readout, summary, tried};

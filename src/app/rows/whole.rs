@@ -1,0 +1,198 @@
+//! The whole harp in words: summary, findings, the readout of the cross-hair, a make-up on trial.
+
+use super::chart::{number_of, sentence};
+use crate::charts::quantity::Quantity;
+use crate::design::document::{Design, ForceUnit, Units};
+use crate::design::edit::Edit;
+use crate::design::resolve::Resolved;
+use crate::design::{advice, display};
+use crate::engine::analysis::{Analysis, StringFigures, analyse};
+
+/// The harp in one line.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct SummaryWords {
+    pub strings: String,
+    pub compass: String,
+    pub newtons: String,
+    pub other_units: String,
+    /// Row of the tightest string, and the words for it.
+    pub tightest: Option<(usize, String)>,
+    /// How many strings the total lacks.
+    pub missing: String,
+}
+
+/// Sums the harp up.
+pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
+    let total = analysis.total_tension;
+    let named = |figures: &StringFigures| figures.note.map(|note| note.printed());
+    let ends = analysis.strings.last().and_then(named).zip(analysis.strings.first().and_then(named));
+    let tightest = analysis.tightest.and_then(|row| {
+        let figures = analysis.strings.get(row)?;
+        let share = figures.load_share_percent.ok()?;
+        Some((row, format!("{}, {} %", display::string_name(figures), display::percent(share))))
+    });
+    let missing = match analysis.without_tension {
+        0 => String::new(),
+        1 => "1 string without a tension is not in the total.".to_owned(),
+        count => format!("{count} strings without a tension are not in the total."),
+    };
+    SummaryWords {
+        strings: design.strings.len().to_string(),
+        compass: ends.map_or_else(|| "–".to_owned(), |(low, high)| format!("{low} to {high}")),
+        newtons: display::total_with_unit(total, ForceUnit::Newton),
+        other_units: format!(
+            "{}, {}",
+            display::total_with_unit(total, ForceUnit::Kgf),
+            display::total_with_unit(total, ForceUnit::Lbf)
+        ),
+        tightest,
+        missing,
+    }
+}
+
+/// A line of the list of findings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FindingWords {
+    /// The string that it leads to.
+    pub row: Option<usize>,
+    /// 0 grave, 1 warning, 2 remark.
+    pub weight: u8,
+    /// A sign for the weight, beside its colour.
+    pub sign: &'static str,
+    pub sentence: String,
+    /// What would mend it: the words of the button, and the edit.
+    pub cure: Option<(String, Edit)>,
+}
+
+impl Eq for FindingWords {}
+
+impl std::hash::Hash for FindingWords {
+    fn hash<H: std::hash::Hasher>(&self, state: &mut H) {
+        (self.row, self.weight, &self.sentence).hash(state);
+        self.cure.as_ref().map(|cure| &cure.0).hash(state);
+    }
+}
+
+/// What cannot be read first, then the findings by weight.
+pub fn findings(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Vec<FindingWords> {
+    let unread = |row: Option<usize>, words: String| FindingWords {
+        row,
+        weight: 0,
+        sign: "?",
+        sentence: words,
+        cure: None,
+    };
+    let whole = resolved.errors.iter().map(|error| unread(None, sentence(error)));
+    let cells = resolved.cells.iter().enumerate().flat_map(|(row, errors)| {
+        let all = [&errors.note, &errors.length, &errors.make_up, &errors.gauge];
+        let texts = all.into_iter().flatten();
+        texts.map(move |error| unread(Some(row), format!("String {}: {}", row + 1, sentence(error))))
+    });
+    let found = analysis.findings.iter().map(|finding| {
+        let weight = number_of(finding.kind.weight());
+        FindingWords {
+            row: Some(finding.index),
+            weight,
+            sign: ["!", "!", "i"][usize::from(weight)],
+            sentence: advice::sentence(finding, analysis, &design.units),
+            cure: advice::cure(finding, design, analysis).map(|cure| (cure.label, cure.edit)),
+        }
+    });
+    whole.chain(cells).chain(found).collect()
+}
+
+/// The figures of one string, for the quantities whose curves are shown.
+pub fn readout(
+    analysis: &Analysis,
+    units: &Units,
+    quantities: &[Quantity],
+    index: usize,
+) -> String {
+    let Some(figures) = analysis.strings.get(index) else { return String::new() };
+    let figure = |quantity: &Quantity| {
+        let value = quantity.value(figures, units)?;
+        Some(format!("{} {}", quantity.format(value, units), quantity.unit(units)))
+    };
+    let figures_words: Vec<String> = quantities.iter().filter_map(figure).collect();
+    format!("{}: {}", display::string_name(figures), figures_words.join(" · "))
+}
+
+/// What a make-up on trial comes to.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct TriedWords {
+    pub wrong: Option<String>,
+    pub figures: Vec<(&'static str, String)>,
+}
+
+/// The figures of the first string of a design, or what is wrong with its make-up.
+pub fn tried(design: &Design, resolved: &Resolved) -> TriedWords {
+    let analysis = analyse(&resolved.harp);
+    let Some(figures) = analysis.strings.first() else { return TriedWords::default() };
+    let errors = resolved.cells.first();
+    let wrong = errors.and_then(|errors| errors.make_up.as_ref().or(errors.gauge.as_ref()));
+    let units = &design.units;
+    let mut lines: Vec<(&'static str, Option<String>)> = vec![
+        ("Overall diameter", figures.gauge.ok().map(|d| display::gauge_with_unit(d, units.gauge))),
+        ("Core", figures.core.ok().map(|d| display::gauge_with_unit(d, units.gauge))),
+        (
+            "Mass per metre",
+            figures.linear_density.ok().map(|mass| format!("{} g/m", display::linear_density(mass))),
+        ),
+        (
+            "Breaking load",
+            figures.breaking_load.ok().map(|load| display::tension_with_unit(load, units.force)),
+        ),
+        (
+            "Tension at pitch",
+            figures.tension.ok().map(|pull| display::tension_with_unit(pull, units.force)),
+        ),
+        (
+            "Load share",
+            figures.load_share_percent.ok().map(|share| format!("{} %", display::percent(share))),
+        ),
+        (
+            "Pluck stiffness",
+            figures.pluck_stiffness.ok().map(|k| format!("{} N/mm", display::stiffness(k))),
+        ),
+    ];
+    lines.retain(|line| line.1.is_some());
+    TriedWords {
+        wrong: wrong.map(|words| sentence(words)),
+        figures: lines.into_iter().map(|(name, text)| (name, text.unwrap_or_default())).collect(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::presets::SAMPLES;
+    use crate::design::resolve::resolve;
+
+    #[test]
+    fn the_summary_gives_the_total_in_three_units() {
+        let design = SAMPLES[1].design();
+        let analysis = analyse(&resolve(&design).harp);
+        let words = summary(&design, &analysis);
+        assert_eq!(words.strings, design.strings.len().to_string());
+        let total = analysis.total_tension;
+        assert!(words.newtons.ends_with(" N"), "{}", words.newtons);
+        let kgf = format!("{:.0} kgf", total.to_kgf());
+        assert!(words.other_units.contains(&kgf), "{} in {}", kgf, words.other_units);
+        assert!(words.tightest.is_some() && words.missing.is_empty());
+    }
+
+    #[test]
+    fn what_cannot_be_read_stands_before_the_findings() {
+        let mut design = SAMPLES[0].design();
+        design.strings[3].length = "a foot or so".to_owned();
+        design.strings[5].length = "900".to_owned();
+        let resolved = resolve(&design);
+        let analysis = analyse(&resolved.harp);
+        let list = findings(&design, &resolved, &analysis);
+        assert_eq!((list[0].row, list[0].sign), (Some(3), "?"));
+        assert!(list[0].sentence.contains("a foot or so"));
+        assert!(list[1..].iter().any(|line| line.row == Some(5) && line.weight == 0));
+        assert!(list.windows(2).all(|pair| pair[0].weight <= pair[1].weight));
+        assert_eq!(summary(&design, &analysis).missing, "1 string without a tension is not in the total.");
+    }
+}

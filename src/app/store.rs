@@ -1,0 +1,336 @@
+//! The one place where the page's state changes. Panels read the memos and send edits.
+
+use std::sync::Arc;
+use std::time::Duration;
+
+use leptos::leptos_dom::helpers::TimeoutHandle;
+use leptos::prelude::*;
+
+use super::grid::Selection;
+use super::{browser, shelf};
+use crate::charts::quantity::Quantity;
+use crate::design::document::Design;
+use crate::design::edit::{Edit, EditKey};
+use crate::design::history::History;
+use crate::design::presets::SAMPLES;
+use crate::design::resolve::{Resolved, resolve};
+use crate::design::{link, persist, table};
+use crate::engine::analysis::{Analysis, analyse};
+
+/// How long a change waits before it is kept, so that a run of keys is written once.
+const KEEP_AFTER: Duration = Duration::from_millis(300);
+
+/// Where the open design comes from, and so whether this browser keeps it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Origin {
+    /// A sample that nobody changed.
+    Sample,
+    /// Somebody's link: a copy that is not kept here until it is changed or kept on purpose.
+    Link,
+    /// Kept in this browser under a name.
+    Kept(String),
+}
+
+/// Something to tell the user.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Notice {
+    /// A sentence.
+    pub text: String,
+    /// Whether something went wrong.
+    pub problem: bool,
+}
+
+/// A panel that opens over the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Window {
+    New,
+    Shelf,
+    Instrument,
+    MakeUp,
+    Card,
+    Link,
+    Numbers,
+    Keys,
+}
+
+/// A cell that is being typed into.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Typing {
+    /// What the field holds when it opens.
+    pub text: String,
+    /// Opened by a printable key: then the arrow keys leave the field, as in any grid.
+    pub quick: bool,
+}
+
+/// The signals of the page.
+#[derive(Clone, Copy)]
+pub struct Store {
+    history: RwSignal<History<Design, EditKey>>,
+    /// The design as typed.
+    pub design: Memo<Arc<Design>>,
+    /// What it means.
+    pub resolved: Memo<Arc<Resolved>>,
+    /// What follows.
+    pub analysis: Memo<Arc<Analysis>>,
+    /// Where the design comes from.
+    pub origin: RwSignal<Origin>,
+    /// Cursor and selection of the chart.
+    pub selection: RwSignal<Selection>,
+    /// The cell under the cursor is being typed into.
+    pub typing: RwSignal<Option<Typing>>,
+    /// The string under the mouse, wherever it points at one.
+    pub hover: RwSignal<Option<usize>>,
+    /// The curves that are shown.
+    pub curves: RwSignal<Vec<Quantity>>,
+    /// What there is to tell.
+    pub notice: RwSignal<Option<Notice>>,
+    /// The panel that lies over the page.
+    pub window: RwSignal<Option<Window>>,
+    /// Whether the colours are dark.
+    pub dark: RwSignal<bool>,
+    timer: StoredValue<Option<TimeoutHandle>>,
+    changed_elsewhere: StoredValue<bool>,
+}
+
+impl Store {
+    /// A store with a design open. Nothing of the browser is asked here.
+    pub fn new(design: Design, origin: Origin) -> Self {
+        let history = RwSignal::new(History::new(design));
+        let design = Memo::new(move |_| Arc::new(history.with(|h| h.present().clone())));
+        let resolved = Memo::new(move |_| Arc::new(resolve(&design.read())));
+        let analysis = Memo::new(move |_| Arc::new(analyse(&resolved.read().harp)));
+        Self {
+            history,
+            design,
+            resolved,
+            analysis,
+            origin: RwSignal::new(origin),
+            selection: RwSignal::new(Selection::default()),
+            typing: RwSignal::new(None),
+            hover: RwSignal::new(None),
+            curves: RwSignal::new(vec![
+                Quantity::Tension,
+                Quantity::PluckStiffness,
+                Quantity::LoadShare,
+            ]),
+            notice: RwSignal::new(None),
+            window: RwSignal::new(None),
+            dark: RwSignal::new(false),
+            timer: StoredValue::new(None),
+            changed_elsewhere: StoredValue::new(false),
+        }
+    }
+
+    /// Opens what the address, this browser's shelf or, on a first visit, a sample brings.
+    pub fn open_first() -> Self {
+        let (design, origin) = match shelf::last_open() {
+            Some((id, design)) => (design, Origin::Kept(id)),
+            None => (SAMPLES[1].design(), Origin::Sample),
+        };
+        let store = Self::new(design, origin);
+        store.open_link();
+        store
+    }
+
+    /// Changes the design.
+    pub fn send(self, edit: &Edit) {
+        let key = edit.key();
+        self.history.update(|history| history.record(edit.apply(history.present()), key));
+        self.changed();
+    }
+
+    /// Ends the run of edits that one undo takes back.
+    pub fn close_step(self) {
+        self.history.update_untracked(History::close_step);
+    }
+
+    /// Takes the last step back.
+    pub fn undo(self) {
+        if self.history.try_update(History::undo) == Some(true) {
+            self.changed();
+        }
+    }
+
+    /// Takes the last undo back.
+    pub fn redo(self) {
+        if self.history.try_update(History::redo) == Some(true) {
+            self.changed();
+        }
+    }
+
+    /// Whether there is a step to take back.
+    pub fn can_undo(self) -> bool {
+        self.history.with(History::can_undo)
+    }
+
+    /// Whether there is an undo to take back.
+    pub fn can_redo(self) -> bool {
+        self.history.with(History::can_redo)
+    }
+
+    /// How many strings the design has.
+    pub fn count(self) -> usize {
+        self.design.with(|design| design.strings.len())
+    }
+
+    /// Tells that something was done.
+    pub fn tell(self, text: impl Into<String>) {
+        self.notice.set(Some(Notice { text: text.into(), problem: false }));
+    }
+
+    /// Tells what went wrong and what to do.
+    pub fn complain(self, text: impl Into<String>) {
+        self.notice.set(Some(Notice { text: text.into(), problem: true }));
+    }
+
+    /// Opens a design in place of the one that is open, which stays on the shelf if it was kept.
+    pub fn open(self, design: Design, origin: Origin) {
+        self.keep_now();
+        self.changed_elsewhere.set_value(false);
+        if let Origin::Kept(id) = &origin {
+            shelf::set_open(id);
+        }
+        if origin != Origin::Link {
+            browser::drop_fragment();
+        }
+        self.typing.set(None);
+        self.hover.set(None);
+        self.selection.set(Selection::default());
+        self.origin.set(origin);
+        self.history.set(History::new(design));
+    }
+
+    /// Opens a design that begins here: it is kept at once.
+    pub fn begin(self, design: Design) {
+        self.open(design, Origin::Kept(browser::fresh_name()));
+        self.keep_now();
+    }
+
+    /// Opens the design that the address carries, if it carries one. A link that cannot be read is
+    /// told, and leaves what is open as it is.
+    pub fn open_link(self) {
+        let fragment = browser::fragment();
+        if fragment.is_empty() {
+            return;
+        }
+        match link::read(&fragment) {
+            Ok(design) => {
+                self.open(design, Origin::Link);
+                self.notice.set(None);
+            }
+            Err(error) => {
+                browser::drop_fragment();
+                self.complain(format!("This link was not opened: {error}."));
+            }
+        }
+    }
+
+    /// Opens a file of ours: a design, or a table of strings.
+    pub fn open_text(self, name: &str, text: &str) {
+        if text.trim_start().starts_with('{') {
+            match persist::read(text) {
+                Ok(design) => {
+                    self.begin(design);
+                    self.tell(format!("Opened {name}."));
+                }
+                Err(error) => self.complain(format!("{name} was not opened: {error}.")),
+            }
+            return;
+        }
+        match table::read(text) {
+            Ok(read) => {
+                let ignored = match read.ignored.as_slice() {
+                    [] => String::new(),
+                    columns => format!(" Columns left out: {}.", columns.join(", ")),
+                };
+                let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
+                let design = read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
+                let count = design.strings.len();
+                self.begin(design);
+                self.tell(format!("Read {count} strings from {name}.{ignored}"));
+            }
+            Err(errors) => {
+                let first: Vec<String> =
+                    errors.iter().take(3).map(|error| format!("{error}.")).collect();
+                let more = match errors.len().saturating_sub(3) {
+                    0 => String::new(),
+                    more => format!(" And {more} more."),
+                };
+                self.complain(format!("{name} was not read: {}{more}", first.join(" ")));
+            }
+        }
+    }
+
+    /// The address that opens this very design.
+    ///
+    /// # Errors
+    ///
+    /// A sentence, when the design does not fit a link.
+    pub fn address(self) -> Result<String, String> {
+        let fragment = self.design.with(|design| link::write(design));
+        let fragment = fragment.map_err(|error| error.to_string())?;
+        Ok(format!("{}#{fragment}", browser::address()))
+    }
+
+    /// Keeps a sample or a link's copy in this browser.
+    pub fn keep_copy(self) {
+        self.changed();
+        self.keep_now();
+        self.tell("Kept in this browser.");
+    }
+
+    /// What every change of the design brings with it.
+    fn changed(self) {
+        let count = self.history.with_untracked(|h| h.present().strings.len());
+        let inside = self.selection.get_untracked().within(count);
+        if inside != self.selection.get_untracked() {
+            self.selection.set(inside);
+        }
+        if !matches!(self.origin.get_untracked(), Origin::Kept(_)) {
+            self.origin.set(Origin::Kept(browser::fresh_name()));
+            browser::drop_fragment();
+        }
+        if let Some(timer) = self.timer.get_value() {
+            timer.clear();
+        }
+        self.timer.set_value(set_timeout_with_handle(move || self.keep_now(), KEEP_AFTER).ok());
+    }
+
+    /// Keeps the design now, if it is one that is kept.
+    pub fn keep_now(self) {
+        self.timer.set_value(None);
+        let Origin::Kept(id) = self.origin.get_untracked() else { return };
+        let id = if self.changed_elsewhere.get_value() {
+            self.changed_elsewhere.set_value(false);
+            let id = browser::fresh_name();
+            self.origin.set(Origin::Kept(id.clone()));
+            self.tell(
+                "This design was changed in another tab too. Both are kept: this tab goes on with a copy of its own.",
+            );
+            id
+        } else {
+            id
+        };
+        if !self.history.with_untracked(|history| shelf::keep(&id, history.present())) {
+            self.complain(
+                "This browser did not keep the last change (its storage is full or switched off). Save the design as a file.",
+            );
+        }
+    }
+
+    /// Listens to the browser: other tabs, the address, the theme, and the end of the page.
+    pub fn listen(self) {
+        browser::on_fragment(move || self.open_link());
+        browser::on_kept_elsewhere(move |key, _| {
+            let Origin::Kept(id) = self.origin.get_untracked() else { return };
+            if key == shelf::key(&id) {
+                self.changed_elsewhere.set_value(true);
+            }
+        });
+        let _ = window_event_listener(leptos::ev::pagehide, move |_| {
+            if self.timer.with_value(Option::is_some) {
+                self.keep_now();
+            }
+        });
+    }
+}

@@ -1,0 +1,4 @@
+//! Pieces that show and report, and know no design.
+
+pub mod fields;
+pub mod window;

@@ -1,0 +1,23 @@
+//! The curves across the compass and the strings to scale: data worked out first, then drawn on any
+//! plotters backend, so that the screen's canvas and paper's SVG come from the same code.
+//!
+//! Knows the engine and the document's units, not the page. In order, each using those before it:
+//! `palette`, `axis`, `quantity`, `marks`, `compass`, `pen`, `series`, `layout`, `draw`, `band`.
+//!
+//! Nothing here lets plotters measure a text: in a browser that would put a styled element on the
+//! page, which costs a layout and which the page's content security policy forbids. Widths are
+//! guessed from the number of characters instead.
+
+pub mod axis;
+pub mod band;
+pub mod compass;
+pub mod draw;
+pub mod layout;
+pub mod marks;
+pub mod palette;
+pub mod pen;
+pub mod quantity;
+pub mod series;
+
+#[cfg(test)]
+pub(crate) mod samples;

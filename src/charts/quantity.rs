@@ -1,0 +1,332 @@
+//! What a panel can show: the title with its unit, the value of a string, and its limits.
+
+use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
+use crate::engine::analysis::{Limits, StringFigures};
+use crate::engine::mechanics::semitones_to_break;
+use crate::engine::units::{Force, Impedance, Length, LinearDensity, Stiffness, Stress};
+
+use super::axis::{Rule, is_usable};
+
+/// A quantity that has a curve.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Quantity {
+    Tension,
+    PluckStiffness,
+    LoadShare,
+    SemitonesToBreak,
+    Length,
+    Gauge,
+    LinearDensity,
+    Stress,
+    Partial8,
+    Impedance,
+}
+
+/// What the maker allows, in the unit of the panel; an open side is `None`.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Band {
+    /// The least that is allowed.
+    pub low: Option<f64>,
+    /// The most that is allowed.
+    pub high: Option<f64>,
+}
+
+impl Quantity {
+    /// Every quantity, in the order in which a list shows them.
+    pub const ALL: [Self; 10] = [
+        Self::Tension,
+        Self::PluckStiffness,
+        Self::LoadShare,
+        Self::SemitonesToBreak,
+        Self::Length,
+        Self::Gauge,
+        Self::LinearDensity,
+        Self::Stress,
+        Self::Partial8,
+        Self::Impedance,
+    ];
+
+    /// A short text that stays the same, to save a choice by.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Tension => "tension",
+            Self::PluckStiffness => "pluck_stiffness",
+            Self::LoadShare => "load_share",
+            Self::SemitonesToBreak => "semitones_to_break",
+            Self::Length => "length",
+            Self::Gauge => "gauge",
+            Self::LinearDensity => "linear_density",
+            Self::Stress => "stress",
+            Self::Partial8 => "partial_8",
+            Self::Impedance => "impedance",
+        }
+    }
+
+    /// The quantity of a [`key`](Self::key).
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|quantity| quantity.key() == key)
+    }
+
+    /// The name without the unit.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Tension => "Tension",
+            Self::PluckStiffness => "Pluck stiffness",
+            Self::LoadShare => "Load share",
+            Self::SemitonesToBreak => "Semitones to break",
+            Self::Length => "Vibrating length",
+            Self::Gauge => "Gauge",
+            Self::LinearDensity => "Mass per metre",
+            Self::Stress => "Stress",
+            Self::Partial8 => "Sharpness of partial 8",
+            Self::Impedance => "Impedance",
+        }
+    }
+
+    /// The unit in which it is shown; empty where the name says it.
+    pub const fn unit(self, units: &Units) -> &'static str {
+        match (self, units.force) {
+            (Self::Tension, ForceUnit::Newton) => "N",
+            (Self::Tension, ForceUnit::Kgf) => "kgf",
+            (Self::Tension, ForceUnit::Lbf) => "lbf",
+            (Self::PluckStiffness, ForceUnit::Newton) => "N/mm",
+            (Self::PluckStiffness, ForceUnit::Kgf) => "kgf/mm",
+            (Self::PluckStiffness, ForceUnit::Lbf) => "lbf/in",
+            (Self::LoadShare, _) => "%",
+            (Self::SemitonesToBreak, _) => "",
+            (Self::Length, _) => match units.length {
+                LengthUnit::Mm => "mm",
+                LengthUnit::Inch => "in",
+            },
+            (Self::Gauge, _) => match units.gauge {
+                GaugeUnit::Mm => "mm",
+                GaugeUnit::Thou => "thou",
+            },
+            (Self::LinearDensity, _) => "g/m",
+            (Self::Stress, _) => "MPa",
+            (Self::Partial8, _) => "cents",
+            (Self::Impedance, _) => "kg/s",
+        }
+    }
+
+    /// The name with the unit: `Tension (N)`.
+    pub fn title(self, units: &Units) -> String {
+        match self.unit(units) {
+            "" => self.name().to_owned(),
+            unit => format!("{} ({unit})", self.name()),
+        }
+    }
+
+    /// The value of one string in the unit of [`unit`](Self::unit); `None` where it is not known.
+    pub fn value(self, figures: &StringFigures, units: &Units) -> Option<f64> {
+        let value = match self {
+            Self::Tension => force(figures.tension.ok()?, units),
+            Self::PluckStiffness => stiffness(figures.pluck_stiffness.ok()?, units),
+            Self::LoadShare => figures.load_share_percent.ok()?,
+            Self::SemitonesToBreak => figures.semitones_to_break.ok()?,
+            Self::Length => length(figures.length.ok()?, units),
+            Self::Gauge => gauge(figures.gauge.ok()?, units),
+            Self::LinearDensity => figures.linear_density.map(LinearDensity::to_g_per_m).ok()?,
+            Self::Stress => figures.stress.map(Stress::to_mpa).ok()?,
+            Self::Partial8 => figures.partial_8_cents.ok()?,
+            Self::Impedance => figures.impedance.map(Impedance::to_kg_per_s).ok()?,
+        };
+        is_usable(value).then_some(value)
+    }
+
+    /// The axis that suits: of equal ratios where a harp spans a decade or more and an octave is a
+    /// ratio; from zero where the value is a share.
+    pub const fn rule(self) -> Rule {
+        match self {
+            Self::Length | Self::LinearDensity | Self::Impedance => Rule::Log,
+            Self::LoadShare => Rule::FromZero,
+            _ => Rule::Free,
+        }
+    }
+
+    /// A value in words, plainly rounded: to three figures, and no finer than can be measured.
+    pub fn format(self, value: f64, units: &Units) -> String {
+        let decimals = match self {
+            Self::LoadShare => 0,
+            Self::SemitonesToBreak => 1,
+            Self::Length => match units.length {
+                LengthUnit::Mm => 0,
+                LengthUnit::Inch => 2,
+            },
+            Self::Gauge => match units.gauge {
+                GaugeUnit::Mm => 2,
+                GaugeUnit::Thou => 0,
+            },
+            Self::Stress => 0,
+            Self::Tension if value.abs() >= 20.0 => 0,
+            _ => match value.abs() {
+                100.0.. => 0,
+                10.0..100.0 => 1,
+                1.0..10.0 => 2,
+                _ => 3,
+            },
+        };
+        let text = format!("{value:.decimals$}");
+        let is_zero = text.chars().all(|c| matches!(c, '-' | '0' | '.'));
+        if is_zero { text.replace('-', "") } else { text.replace('-', "−") }
+    }
+
+    /// What the limits allow.
+    pub fn band(self, limits: &Limits, units: &Units) -> Band {
+        let (low, high) = match self {
+            Self::Tension => (Some(force(limits.least_tension, units)), None),
+            Self::PluckStiffness => {
+                let (low, high) = limits.stiffness_band;
+                (Some(stiffness(low, units)), Some(stiffness(high, units)))
+            }
+            Self::LoadShare => {
+                (Some(limits.slack_share_percent), Some(limits.working_share_percent))
+            }
+            Self::SemitonesToBreak => {
+                let at = |percent| semitones_to_break(Force::from_n(percent), Force::from_n(100.0));
+                (Some(at(limits.working_share_percent)), Some(at(limits.slack_share_percent)))
+            }
+            Self::Partial8 => (None, Some(limits.partial_8_cents)),
+            _ => (None, None),
+        };
+        Band { low: low.filter(|v| is_usable(*v)), high: high.filter(|v| is_usable(*v)) }
+    }
+
+    /// The value at which a string breaks.
+    pub const fn breaks_at(self) -> Option<f64> {
+        match self {
+            Self::LoadShare => Some(100.0),
+            Self::SemitonesToBreak => Some(0.0),
+            _ => None,
+        }
+    }
+
+    /// What the band means, in a few words; empty where there is none.
+    pub fn band_words(self, band: &Band, units: &Units) -> String {
+        let say = |value: Option<f64>| value.map(|v| trimmed(&self.format(v, units)));
+        match (self, say(band.low), say(band.high)) {
+            (Self::LoadShare, Some(low), Some(high)) => {
+                format!("slack under {low}, working to {high}")
+            }
+            (Self::SemitonesToBreak, Some(low), _) => format!("working from {low} up"),
+            (_, Some(low), Some(high)) => format!("target {low} to {high}"),
+            (_, Some(low), None) => format!("least {low}"),
+            (_, None, Some(high)) => format!("limit {high}"),
+            (_, None, None) => String::new(),
+        }
+    }
+}
+
+/// Without the zeros after the point that say nothing.
+fn trimmed(text: &str) -> String {
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    } else {
+        text.to_owned()
+    }
+}
+
+fn force(force: Force, units: &Units) -> f64 {
+    match units.force {
+        ForceUnit::Newton => force.to_n(),
+        ForceUnit::Kgf => force.to_kgf(),
+        ForceUnit::Lbf => force.to_lbf(),
+    }
+}
+
+fn stiffness(stiffness: Stiffness, units: &Units) -> f64 {
+    let over = |length: Length| Force::from_n(stiffness.to_n_per_m() * length.to_m());
+    match units.force {
+        ForceUnit::Newton => stiffness.to_n_per_mm(),
+        ForceUnit::Kgf => over(Length::from_mm(1.0)).to_kgf(),
+        ForceUnit::Lbf => over(Length::from_inch(1.0)).to_lbf(),
+    }
+}
+
+/// A vibrating length in the unit of the page.
+pub(super) fn length(length: Length, units: &Units) -> f64 {
+    match units.length {
+        LengthUnit::Mm => length.to_mm(),
+        LengthUnit::Inch => length.to_inch(),
+    }
+}
+
+fn gauge(gauge: Length, units: &Units) -> f64 {
+    match units.gauge {
+        GaugeUnit::Mm => gauge.to_mm(),
+        GaugeUnit::Thou => gauge.to_thou(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::charts::samples;
+    use crate::engine::analysis::analyse;
+    use crate::testing::assert_close;
+
+    fn imperial() -> Units {
+        Units { length: LengthUnit::Inch, gauge: GaugeUnit::Thou, force: ForceUnit::Lbf }
+    }
+
+    #[test]
+    fn every_key_means_one_quantity() {
+        for quantity in Quantity::ALL {
+            assert_eq!(Quantity::from_key(quantity.key()), Some(quantity));
+        }
+        assert_eq!(Quantity::from_key("weight"), None);
+    }
+
+    #[test]
+    fn titles_name_the_unit_of_the_document() {
+        assert_eq!(Quantity::Tension.title(&Units::default()), "Tension (N)");
+        assert_eq!(Quantity::Tension.title(&imperial()), "Tension (lbf)");
+        assert_eq!(Quantity::PluckStiffness.title(&imperial()), "Pluck stiffness (lbf/in)");
+        assert_eq!(Quantity::SemitonesToBreak.title(&imperial()), "Semitones to break");
+    }
+
+    #[test]
+    fn values_follow_the_unit() {
+        let figures = &analyse(&samples::harp(22)).strings[4];
+        let metric = |q: Quantity| q.value(figures, &Units::default()).unwrap();
+        let inches = |q: Quantity| q.value(figures, &imperial()).unwrap();
+        assert_close(metric(Quantity::Length), 25.4 * inches(Quantity::Length), 1e-12, "length");
+        assert_close(metric(Quantity::Gauge), 0.0254 * inches(Quantity::Gauge), 1e-12, "gauge");
+        // 1 lbf/in is 0.175 126 8 N/mm: the quotient of the exact pound-force and inch.
+        let ratio = metric(Quantity::PluckStiffness) / inches(Quantity::PluckStiffness);
+        assert_close(ratio, 0.175_126_8, 1e-6, "stiffness");
+    }
+
+    #[test]
+    fn what_is_not_known_has_no_value() {
+        let figures = &analyse(&samples::unknown(3)).strings[0];
+        for quantity in Quantity::ALL {
+            assert_eq!(quantity.value(figures, &Units::default()), None, "{quantity:?}");
+        }
+    }
+
+    #[test]
+    fn limits_in_load_share_and_in_semitones_agree() {
+        let limits = samples::harp(1).limits;
+        let share = Quantity::LoadShare.band(&limits, &Units::default());
+        let steps = Quantity::SemitonesToBreak.band(&limits, &Units::default());
+        assert_eq!(share, Band { low: Some(12.0), high: Some(75.0) });
+        // Half of the breaking load is six semitones below it; three quarters are fewer.
+        let low = steps.low.unwrap();
+        assert!(low > 2.0 && low < 3.0, "{low}");
+        assert!(steps.high.unwrap() > 12.0);
+    }
+
+    #[test]
+    fn values_are_rounded_plainly() {
+        let say = |quantity: Quantity, value| quantity.format(value, &Units::default());
+        assert_eq!(say(Quantity::Tension, 83.46), "83");
+        assert_eq!(say(Quantity::Tension, 7.345), "7.34");
+        assert_eq!(say(Quantity::PluckStiffness, 1.234), "1.23");
+        assert_eq!(say(Quantity::SemitonesToBreak, -2.04), "−2.0");
+        assert_eq!(say(Quantity::SemitonesToBreak, -0.04), "0.0");
+        let band = Quantity::PluckStiffness.band(&samples::harp(1).limits, &Units::default());
+        let words = Quantity::PluckStiffness.band_words(&band, &Units::default());
+        assert_eq!(words, "target 0.7 to 1.9");
+    }
+}

@@ -1,0 +1,254 @@
+//! From the analysis to what is drawn: points, breaks and limits of each panel, the same for every
+//! screen and paper.
+
+use std::ops::Range;
+
+use crate::design::document::Units;
+use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures};
+use crate::engine::findings::same_kind;
+use crate::engine::pitch::Note;
+
+use super::axis::Axis;
+use super::marks::{LegendEntry, Mark, Marks};
+use super::quantity::{Band, Quantity};
+
+/// The value of one string.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Point {
+    /// Index of the string.
+    pub index: usize,
+    /// In the unit of the panel.
+    pub value: f64,
+    pub mark: Mark,
+}
+
+/// One quantity across the compass.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Panel {
+    pub quantity: Quantity,
+    /// The name with the unit.
+    pub title: String,
+    /// What the band means, in a few words.
+    pub band_words: String,
+    pub axis: Axis,
+    /// The strings whose value is known, from string 1 down.
+    pub points: Vec<Point>,
+    /// Ranges of `points` that one line joins: it breaks where the make-up changes to other
+    /// materials and where a value is not known.
+    pub segments: Vec<Range<usize>>,
+    /// Index of the string in this harp and value in the design compared with.
+    pub ghost: Vec<(usize, f64)>,
+    pub band: Band,
+    /// The value at which a string breaks.
+    pub breaks_at: Option<f64>,
+}
+
+/// Panels over one compass.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Curves {
+    pub panels: Vec<Panel>,
+    /// The note of each string, where there is one.
+    pub notes: Vec<Option<Note>>,
+    /// Each mark used, with what it means.
+    pub legend: Vec<LegendEntry>,
+}
+
+impl Curves {
+    /// The panels of `quantities`, in that order. `ghost` is the design compared with.
+    pub fn build(
+        analysis: &Analysis,
+        harp: &Harp,
+        units: &Units,
+        quantities: &[Quantity],
+        ghost: Option<&Analysis>,
+    ) -> Self {
+        let marks = Marks::of(harp);
+        let ground = Ground {
+            analysis,
+            harp,
+            units,
+            marks: &marks.of_string,
+            changes: &changes(harp),
+            ghost: &ghost.map(|ghost| matches(analysis, ghost)).unwrap_or_default(),
+            ghost_analysis: ghost,
+        };
+        let panels = quantities.iter().map(|quantity| panel(&ground, *quantity)).collect();
+        let notes = analysis.strings.iter().map(|figures| figures.note).collect();
+        Self { panels, notes, legend: marks.legend }
+    }
+}
+
+/// One panel. For several, [`Curves::build`] does what they share only once.
+pub fn build(
+    analysis: &Analysis,
+    harp: &Harp,
+    units: &Units,
+    quantity: Quantity,
+    ghost: Option<&Analysis>,
+) -> Panel {
+    let curves = Curves::build(analysis, harp, units, &[quantity], ghost);
+    curves.panels.into_iter().next().expect("one quantity was asked for, so there is one panel")
+}
+
+/// What all panels of a harp share.
+struct Ground<'a> {
+    analysis: &'a Analysis,
+    harp: &'a Harp,
+    units: &'a Units,
+    marks: &'a [Mark],
+    /// Whether the string is of other materials than the one above it.
+    changes: &'a [bool],
+    /// Index here and index there of the strings compared.
+    ghost: &'a [(usize, usize)],
+    ghost_analysis: Option<&'a Analysis>,
+}
+
+fn panel(ground: &Ground<'_>, quantity: Quantity) -> Panel {
+    let Ground { analysis, harp, units, .. } = *ground;
+    let strings = analysis.strings.iter().zip(ground.marks).enumerate();
+    let point = |(index, (figures, mark)): (usize, (_, &Mark))| {
+        quantity.value(figures, units).map(|value| Point { index, value, mark: *mark })
+    };
+    let points: Vec<Point> = strings.filter_map(point).collect();
+    let there = |index: usize| ground.ghost_analysis?.strings.get(index);
+    let ghost_point = |(here, index): &(usize, usize)| {
+        there(*index).and_then(|figures| quantity.value(figures, units)).map(|value| (*here, value))
+    };
+    let ghost: Vec<(usize, f64)> = ground.ghost.iter().filter_map(ghost_point).collect();
+    let band = quantity.band(&harp.limits, units);
+    let breaks_at = quantity.breaks_at();
+    let values: Vec<f64> =
+        points.iter().map(|p| p.value).chain(ghost.iter().map(|(_, value)| *value)).collect();
+    let wanted: Vec<f64> = [band.low, band.high, breaks_at].into_iter().flatten().collect();
+    Panel {
+        quantity,
+        title: quantity.title(units),
+        band_words: quantity.band_words(&band, units),
+        axis: Axis::around(&values, &wanted, quantity.rule()),
+        segments: segments(&points, ground.changes),
+        points,
+        ghost,
+        band,
+        breaks_at,
+    }
+}
+
+/// For each string, whether its materials differ from those of the string above it.
+fn changes(harp: &Harp) -> Vec<bool> {
+    let differ = |pair: &[HarpString]| match (&pair[0].make_up, &pair[1].make_up) {
+        (Ok(above), Ok(this)) => !same_kind(above, this),
+        (Err(_), Err(_)) => false,
+        _ => true,
+    };
+    std::iter::once(false).chain(harp.strings.windows(2).map(differ)).collect()
+}
+
+fn segments(points: &[Point], changes: &[bool]) -> Vec<Range<usize>> {
+    let mut segments: Vec<Range<usize>> = Vec::new();
+    for (place, point) in points.iter().enumerate() {
+        let follows = place.checked_sub(1).is_some_and(|p| points[p].index + 1 == point.index);
+        let changed = changes.get(point.index).copied().unwrap_or(true);
+        match segments.last_mut() {
+            Some(open) if follows && !changed => open.end = place + 1,
+            _ => segments.push(place..place + 1),
+        }
+    }
+    segments
+}
+
+/// The strings of two designs that belong together: those of one letter and octave, whatever is
+/// added at the ends; where a note is missing, those of one number. In this harp's order.
+fn matches(here: &Analysis, there: &Analysis) -> Vec<(usize, usize)> {
+    let step = |figures: Option<&StringFigures>| figures.and_then(|f| f.note).map(Note::step);
+    let partner = |(index, figures)| {
+        let same_number = there.strings.get(index);
+        let Some(wanted) = step(Some(figures)) else { return same_number.map(|_| (index, index)) };
+        if step(same_number) == Some(wanted) {
+            return Some((index, index));
+        }
+        let found = there.strings.iter().position(|other| step(Some(other)) == Some(wanted));
+        found.map(|found| (index, found))
+    };
+    here.strings.iter().enumerate().filter_map(partner).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::charts::samples;
+    use crate::engine::analysis::{Unknown, analyse};
+
+    fn build_one(harp: &Harp, quantity: Quantity) -> Panel {
+        build(&analyse(harp), harp, &Units::default(), quantity, None)
+    }
+
+    #[test]
+    fn the_line_breaks_where_the_materials_change() {
+        let harp = samples::harp(47);
+        let panel = build_one(&harp, Quantity::Tension);
+        assert_eq!(panel.points.len(), 47);
+        assert_eq!(panel.segments, [0..15, 15..31, 31..35, 35..47]);
+    }
+
+    #[test]
+    fn the_line_breaks_where_a_value_is_unknown() {
+        let mut harp = samples::harp(12);
+        harp.strings[4].length = Err(Unknown::Length);
+        let panel = build_one(&harp, Quantity::Tension);
+        assert_eq!(panel.points.len(), 11);
+        assert_eq!(panel.segments[..2], [0..4, 4..8]);
+        assert!(panel.points.iter().all(|point| point.index != 4));
+        assert_eq!(build_one(&harp, Quantity::Gauge).points.len(), 12, "the gauge is known");
+    }
+
+    #[test]
+    fn a_string_without_make_up_still_has_its_length() {
+        let mut harp = samples::harp(12);
+        harp.strings[4].make_up = Err(Unknown::MakeUp);
+        let panel = build_one(&harp, Quantity::Length);
+        assert_eq!(panel.points.len(), 12);
+        assert_eq!(panel.segments[..3], [0..4, 4..5, 5..9]);
+    }
+
+    #[test]
+    fn a_design_is_compared_note_by_note() {
+        let (harp, mut other) = (samples::harp(30), samples::harp(30));
+        other.strings.drain(..2);
+        let panel = build(
+            &analyse(&harp),
+            &harp,
+            &Units::default(),
+            Quantity::Tension,
+            Some(&analyse(&other)),
+        );
+        let same: Vec<_> = panel.points.iter().skip(2).map(|p| (p.index, p.value)).collect();
+        assert_eq!(panel.ghost, same);
+    }
+
+    #[test]
+    fn strings_without_notes_are_compared_by_number() {
+        let mut harp = samples::harp(9);
+        harp.strings.iter_mut().for_each(|string| string.note = None);
+        let analysis = analyse(&harp);
+        let units = Units::default();
+        let panel = build(&analysis, &harp, &units, Quantity::Length, Some(&analysis));
+        assert_eq!(panel.ghost.len(), 9);
+    }
+
+    #[test]
+    fn any_number_of_strings_makes_panels_of_numbers() {
+        for harp in [samples::harp(0), samples::harp(1), samples::harp(150), samples::unknown(8)] {
+            let analysis = analyse(&harp);
+            let units = Units::default();
+            let curves = Curves::build(&analysis, &harp, &units, &Quantity::ALL, Some(&analysis));
+            assert_eq!(curves.panels.len(), Quantity::ALL.len());
+            for panel in &curves.panels {
+                assert!(panel.points.iter().all(|point| point.value.is_finite()));
+                let joined: usize = panel.segments.iter().map(Range::len).sum();
+                assert_eq!(joined, panel.points.len());
+                let (low, high) = panel.axis.range();
+                assert!(low < high);
+            }
+        }
+    }
+}

@@ -1,0 +1,29 @@
+// Loads the app, or says in the page why it could not. A file of its own, since the page's policy allows
+// no script inside the page. scripts/precache.sh adds offline.js to it in a release build.
+
+/** What is wrong and what to do, for someone who only wants to open the page. */
+function explain(error) {
+  if (typeof WebAssembly !== "object") {
+    return "This browser cannot run WebAssembly, which Stringloft is made of. Open it in a current Firefox, Chrome, Edge or Safari.";
+  }
+  if (error instanceof WebAssembly.CompileError) {
+    return "This browser is too old for Stringloft, or forbids WebAssembly. Update it, or open the page in another one.";
+  }
+  if (error instanceof WebAssembly.RuntimeError) {
+    return "Stringloft stopped while opening. Your saved designs are untouched. Reload the page; if it stops again, please report it.";
+  }
+  return "A part of Stringloft did not arrive. Check the connection, then reload the page.";
+}
+
+const { js, wasm } = document.querySelector("script[data-wasm]").dataset;
+try {
+  const { default: init } = await import(js);
+  await init({ module_or_path: wasm });
+} catch (error) {
+  const state = document.getElementById("shell-state");
+  if (state) {
+    state.textContent = explain(error);
+    state.setAttribute("role", "alert");
+  }
+  throw error; // for the console
+}

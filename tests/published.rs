@@ -1,0 +1,64 @@
+//! The engine against what stands outside the project: standards, handbooks, textbooks, and figures
+//! worked out apart from the code.
+//!
+//! Each table says its source and how well it is known: **read** (in the named source, or in the
+//! reproduction that is named), **second-hand** (as another text quotes it), **from memory**, or
+//! **worked out** (by hand from the formulas of the source, apart from this code). The room is half of
+//! the last printed digit; where the printed answer itself was reached with rounded numbers, the test
+//! says so and takes those.
+
+use std::fmt::Display;
+use std::sync::Arc;
+
+use stringloft::engine::construction::MakeUp;
+use stringloft::engine::material::{
+    Material, Modulus, Sourced, Standing, Strength, built_in, key_of,
+};
+use stringloft::engine::units::{Density, Length, Stress};
+
+#[path = "published/figures.rs"]
+mod figures;
+#[path = "published/pitches.rs"]
+mod pitches;
+#[path = "published/stiffness.rs"]
+mod stiffness;
+#[path = "published/temperaments.rs"]
+mod temperaments;
+#[path = "published/textbooks.rs"]
+mod textbooks;
+#[path = "published/windings.rs"]
+mod windings;
+#[path = "published/wire.rs"]
+mod wire;
+
+/// Fails unless `actual` rounds to what a source prints; `digit` is the worth of the last digit.
+#[track_caller]
+fn assert_prints(actual: f64, printed: f64, digit: f64, what: impl Display) {
+    let gap = (actual - printed).abs();
+    assert!(gap <= 0.500_001 * digit, "{what}: got {actual}, the source prints {printed}");
+}
+
+/// A built-in material by any of its names.
+fn built_in_material(name: &str) -> Material {
+    let key = key_of(name).expect("the test names a built-in material");
+    built_in().into_iter().find(|material| material.key == key).expect("every key has its material")
+}
+
+/// A material with the numbers of a source in place of the built-in ones.
+fn material_of(kg_per_m3: f64, gpa: f64, strength_mpa: f64) -> Arc<Material> {
+    fn sourced<T>(value: T) -> Sourced<T> {
+        Sourced { value, source: "as the test states".to_owned(), standing: Standing::Own }
+    }
+    Arc::new(Material {
+        key: "test".to_owned(),
+        name: "Material of a test".to_owned(),
+        density: sourced(Density::from_kg_per_m3(kg_per_m3)),
+        modulus: Some(sourced(Modulus::constant(Stress::from_gpa(gpa)))),
+        strength: Some(sourced(Strength::Constant(Stress::from_mpa(strength_mpa)))),
+    })
+}
+
+/// A plain string of a material.
+fn plain(material: &Arc<Material>, diameter: Length) -> MakeUp {
+    MakeUp::plain(Arc::clone(material), diameter).expect("the test's diameter can be made")
+}

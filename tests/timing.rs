@@ -1,0 +1,76 @@
+//! How long the analysis of a whole harp takes. A measurement, not a check: it asserts only that the work was
+//! done, and with room to spare for one frame of the screen.
+//!
+//! Run it with `cargo test --release --test timing -- --ignored --nocapture`.
+
+use std::hint::black_box;
+use std::sync::Arc;
+use std::time::Instant;
+
+use stringloft::engine::analysis::{Harp, HarpString, Limits, analyse};
+use stringloft::engine::construction::{Layer, MakeUp, Section};
+use stringloft::engine::material::built_in;
+use stringloft::engine::pitch::{Note, Tuning};
+use stringloft::engine::units::{Force, Length, Stiffness};
+
+/// 47 strings from G7 down to C1 on a made-up curve: nylon, gut, and steel with a bronze wrap.
+fn harp() -> Harp {
+    let top: Note = "G7".parse().expect("a note");
+    let strings = (0..47).map(|index| {
+        let note = top.moved(-index, |_| 0).expect("the compass is within the octaves");
+        let share = f64::from(index) / 46.0;
+        let length = Length::from_mm(70.0 * (1500.0_f64 / 70.0).powf(share.powf(0.85)));
+        HarpString {
+            note: Some(note),
+            frequency: Ok(Tuning::default().frequency(note)),
+            length: Ok(length),
+            make_up: Ok(make_up(index, share)),
+        }
+    });
+    let limits = Limits {
+        working_share_percent: 75.0,
+        slack_share_percent: 20.0,
+        least_tension: Force::from_n(10.0),
+        stiffness_band: (Stiffness::from_n_per_m(200.0), Stiffness::from_n_per_m(1500.0)),
+        partial_8_cents: 30.0,
+        jump_percent: 25.0,
+    };
+    Harp { strings: strings.collect(), pluck_ratio: 0.4, limits }
+}
+
+fn make_up(index: i32, share: f64) -> MakeUp {
+    let material = |key: &str| {
+        Arc::new(built_in().into_iter().find(|m| m.key == key).expect("a built-in material"))
+    };
+    let diameter = |mm: f64| Length::from_mm(mm);
+    match index {
+        0..14 => MakeUp::plain(material("nylon"), diameter(0.5 + share)),
+        14..35 => MakeUp::plain(material("gut"), diameter(0.5 + 2.5 * share)),
+        _ => {
+            let section = Section::Round { diameter: diameter(0.3) };
+            let wrap = Layer { material: material("bronze"), section, packing_ratio: 1.0 };
+            let bare = (diameter(15.0), diameter(5.0));
+            MakeUp::wound(material("steel"), diameter(0.8), vec![wrap], bare)
+        }
+    }
+    .expect("the strings of the measurement can be made")
+}
+
+#[test]
+#[ignore = "a measurement; it needs an optimised build and a quiet machine"]
+fn a_whole_harp_is_analysed_within_a_frame() {
+    const RUNS: u32 = 2_000;
+    let harp = harp();
+    let mut runs: Vec<f64> = (0..RUNS)
+        .map(|_| {
+            let start = Instant::now();
+            let analysis = black_box(analyse(black_box(&harp)));
+            assert_eq!(analysis.without_tension, 0);
+            start.elapsed().as_secs_f64() * 1e6
+        })
+        .collect();
+    runs.sort_by(f64::total_cmp);
+    let (median, worst) = (runs[runs.len() / 2], runs[runs.len() * 99 / 100]);
+    eprintln!("47 strings: median {median:.1} µs, 99 of 100 within {worst:.1} µs");
+    assert!(median < 16_000.0, "an analysis takes {median} µs, over a frame");
+}
