@@ -116,3 +116,11 @@ fn findings_are_sentences_beside_the_table() {
     assert_eq!(report.ignored, ["colour"]);
     assert!(reported(SAMPLES[2].json).findings.is_empty());
 }
+
+#[test]
+fn a_table_of_measured_lengths_alone_can_be_read_but_not_reported() {
+    let text = "note,length_mm\nC5,302\nB4,330\n";
+    assert_eq!(read(text).unwrap().strings.len(), 2);
+    let errors = report(text).unwrap_err();
+    assert!(errors[0].starts_with("line 1: the headings must have make_up or"), "{errors:?}");
+}

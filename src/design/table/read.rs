@@ -104,8 +104,8 @@ impl TableRead {
 /// Reads a table with headings in its first line.
 ///
 /// Commas, semicolons or tabs stand between cells, whichever the headings use; a decimal comma is
-/// read. Needed are a pitch (`note` or `frequency_hz`), a length (`length_mm`, or `length` with a
-/// unit) and what the string is made of: `make_up`, as this program writes it, or `material` and
+/// read. Needed are a pitch (`note` or `frequency_hz`) and a length (`length_mm`, or `length` with a
+/// unit). What the string is made of is `make_up`, as this program writes it, or `material` and
 /// `diameter_mm` (of the core, when `wrap1_material` and `wrap1_mm` to `wrap3_…` follow), or
 /// `linear_density_g_per_m` for a weighed string. `density_kg_m3`, `modulus_gpa` and `strength_mpa`
 /// give the material of the string or core other figures. Where a row has `make_up`, that is what
@@ -144,6 +144,15 @@ pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
         reader.row(&row);
     }
     if reader.errors.is_empty() { Ok(reader.read) } else { Err(reader.errors) }
+}
+
+/// None of these headings is there.
+pub(super) fn missing(line: usize, group: &[&str]) -> TableError {
+    let message = format!(
+        "the headings must have {} (name a column so in the first line)",
+        group.join(" or ")
+    );
+    TableError { line, column: String::new(), message }
 }
 
 /// What stands between the cells: of comma, semicolon and tab the one that a line has most of.
@@ -185,17 +194,9 @@ impl Reader {
                 None => read.ignored.push(typed::cut(heading)),
             }
         }
-        for group in [
-            &["note", "frequency_hz"][..],
-            &["length_mm", "length"],
-            &["make_up", "material", "linear_density_g_per_m"],
-        ] {
+        for group in [&["note", "frequency_hz"], &["length_mm", "length"]] {
             if !group.iter().any(|column| columns.contains_key(column)) {
-                let message = format!(
-                    "the headings must have {} (name a column so in the first line)",
-                    group.join(" or ")
-                );
-                errors.push(TableError { line: headings.line, column: String::new(), message });
+                errors.push(missing(headings.line, group));
             }
         }
         if errors.is_empty() {

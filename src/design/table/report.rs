@@ -7,7 +7,11 @@ use crate::design::persist;
 use crate::design::resolve::{CellErrors, resolve};
 use crate::engine::analysis::analyse;
 
+use super::read::missing;
 use super::{TableRead, read, write};
+
+/// One of these a table must have, or there would be nothing to report.
+const MADE_OF: [&str; 3] = ["make_up", "material", "linear_density_g_per_m"];
 
 /// What there is to print.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -33,6 +37,9 @@ pub fn report(text: &str) -> Result<Report, Vec<String>> {
     } else {
         let table = read(text)
             .map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>())?;
+        if !MADE_OF.iter().any(|column| table.columns.contains(column)) {
+            return Err(vec![missing(1, &MADE_OF).to_string()]);
+        }
         (table.clone().into_design(&Design::default()), Some(table))
     };
     let resolved = resolve(&design);
