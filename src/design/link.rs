@@ -29,8 +29,8 @@ const LEVEL: u8 = 10;
 
 /// The revision of the built-in list whose figures a new link names.
 ///
-/// A figure, a name or a source that changes needs a new revision; the list as it was must then
-/// stay readable in [`built_in_at`], so that old links open with the numbers they were made with.
+/// A figure that changes needs a new revision; the list as it was must then stay readable in
+/// [`built_in_at`], so that old links open with the numbers they were made with.
 pub const LIBRARY_REVISION: u64 = 1;
 
 /// The built-in materials as they were at a revision; `None` for one that is not known here.

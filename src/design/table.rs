@@ -7,6 +7,7 @@
 //! when it is read; plain numbers, also negative ones, never do.
 
 mod cells;
+mod line;
 mod read;
 pub mod report;
 
@@ -71,8 +72,8 @@ fn row(spec: &StringSpec, figures: &StringFigures) -> [String; COLUMNS.len()] {
         number(figures.frequency.map(|pitch| pitch.to_hz())),
         exact(figures.length),
         cells::guarded(&make_up_text::write(&spec.make_up)),
-        exact(figures.gauge),
-        exact(figures.core),
+        number(figures.gauge.map(rounded_mm)),
+        number(figures.core.map(rounded_mm)),
         number(figures.linear_density.map(|density| density.to_g_per_m())),
         number(figures.tension.map(Force::to_n)),
         number(figures.stress.map(|stress| stress.to_mpa())),
@@ -99,6 +100,11 @@ fn exact_mm(length: Length) -> String {
         (Length::from_mm(near) == length).then_some(near)
     });
     shortest.unwrap_or(mm).to_string()
+}
+
+/// Millimetres to a billionth: the sum of core and layers carries no digits of its own beyond them.
+fn rounded_mm(length: Length) -> f64 {
+    (length.to_mm() * 1e9).round() / 1e9
 }
 
 /// Why a text is no block of cells that can be pasted.

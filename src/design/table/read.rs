@@ -3,13 +3,12 @@
 use std::collections::HashMap;
 use std::fmt;
 
-use super::cells::{Row, rows, unguarded};
-use crate::design::document::{
-    Design, Fact, LONGEST_CELL, LayerSpec, MOST_STRINGS, MakeUpSpec, MaterialSpec, ModulusSpec,
-    StandingSpec, StrengthSpec, StringSpec, WeighedSpec,
-};
-use crate::design::library::{DENSITY_KG_PER_M3, LONGEST_KEY, MODULUS_GPA, STRENGTH_MPA, built_in};
-use crate::design::{make_up_text, typed};
+use super::COLUMNS;
+use super::cells::{Row, rows};
+use super::line::{LAYER_COLUMNS, Line, Own, own_material};
+use crate::design::document::{Design, MOST_STRINGS, MaterialSpec, StringSpec};
+use crate::design::library::{LONGEST_KEY, built_in};
+use crate::design::typed;
 use crate::engine::material::key_of;
 
 /// The longest table that is read, in bytes.
@@ -18,8 +17,6 @@ pub const MOST_BYTES: usize = 5 * 1024 * 1024;
 const MOST_ERRORS: usize = 100;
 /// Letters of a key that are kept free for ` (row 150) 99`.
 const ROOM_FOR_ROW: usize = 13;
-/// The source of a figure that a table brings along.
-const SOURCE: &str = "entered with the string table";
 
 /// The headings that are read, besides those of the layers.
 pub const INPUT_COLUMNS: [&str; 16] = [
@@ -39,14 +36,6 @@ pub const INPUT_COLUMNS: [&str; 16] = [
     "strength_mpa",
     "order_code",
     "string",
-];
-
-/// The headings of the layers, from the inside out: material, wire diameter (or thickness of
-/// ribbon), width of ribbon, packing in per cent.
-const LAYER_COLUMNS: [[&str; 4]; 3] = [
-    ["wrap1_material", "wrap1_mm", "wrap1_width_mm", "wrap1_packing_percent"],
-    ["wrap2_material", "wrap2_mm", "wrap2_width_mm", "wrap2_packing_percent"],
-    ["wrap3_material", "wrap3_mm", "wrap3_width_mm", "wrap3_packing_percent"],
 ];
 
 /// Where in a table something is wrong, and what.
@@ -80,6 +69,8 @@ pub struct TableRead {
     pub lines: Vec<usize>,
     /// Materials of its own that the table brings along.
     pub materials: Vec<MaterialSpec>,
+    /// The headings that were used.
+    pub columns: Vec<&'static str>,
     /// Headings that were not used.
     pub ignored: Vec<String>,
 }
@@ -113,8 +104,8 @@ impl TableRead {
 /// Reads a table with headings in its first line.
 ///
 /// Commas, semicolons or tabs stand between cells, whichever the headings use; a decimal comma is
-/// read. Needed are a pitch (`note` or `frequency_hz`), a length (`length_mm`, or `length` with a
-/// unit) and what the string is made of: `make_up`, as this program writes it, or `material` and
+/// read. Needed are a pitch (`note` or `frequency_hz`) and a length (`length_mm`, or `length` with a
+/// unit). What the string is made of is `make_up`, as this program writes it, or `material` and
 /// `diameter_mm` (of the core, when `wrap1_material` and `wrap1_mm` to `wrap3_…` follow), or
 /// `linear_density_g_per_m` for a weighed string. `density_kg_m3`, `modulus_gpa` and `strength_mpa`
 /// give the material of the string or core other figures. Where a row has `make_up`, that is what
@@ -155,6 +146,15 @@ pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
     if reader.errors.is_empty() { Ok(reader.read) } else { Err(reader.errors) }
 }
 
+/// None of these headings is there.
+pub(super) fn missing(line: usize, group: &[&str]) -> TableError {
+    let message = format!(
+        "the headings must have {} (name a column so in the first line)",
+        group.join(" or ")
+    );
+    TableError { line, column: String::new(), message }
+}
+
 /// What stands between the cells: of comma, semicolon and tab the one that a line has most of.
 fn delimiter(line: &str) -> char {
     // Of equally many, the comma.
@@ -164,22 +164,12 @@ fn delimiter(line: &str) -> char {
         .unwrap_or(',')
 }
 
-/// Own figures for a material: what it is based on, then density, modulus and strength as typed.
-type Own = (String, [String; 3]);
-
 struct Reader {
     /// Where each known heading stands.
     columns: HashMap<&'static str, usize>,
     own: Vec<(Own, String)>,
     read: TableRead,
     errors: Vec<TableError>,
-}
-
-/// A row while it is read.
-struct Line<'a> {
-    row: &'a Row,
-    columns: &'a HashMap<&'static str, usize>,
-    errors: &'a mut Vec<TableError>,
 }
 
 impl Reader {
@@ -196,23 +186,17 @@ impl Reader {
                     errors.push(TableError { line: headings.line, column: name, message });
                 }
                 Some(column) => {
+                    read.columns.push(column);
                     columns.insert(column, place);
                 }
-                None if name.is_empty() => {}
+                // What this program works out itself is known, but not read.
+                None if name.is_empty() || COLUMNS.contains(&name.as_str()) => {}
                 None => read.ignored.push(typed::cut(heading)),
             }
         }
-        for group in [
-            &["note", "frequency_hz"][..],
-            &["length_mm", "length"],
-            &["make_up", "material", "linear_density_g_per_m"],
-        ] {
+        for group in [&["note", "frequency_hz"], &["length_mm", "length"]] {
             if !group.iter().any(|column| columns.contains_key(column)) {
-                let message = format!(
-                    "the headings must have {} (name a column so in the first line)",
-                    group.join(" or ")
-                );
-                errors.push(TableError { line: headings.line, column: String::new(), message });
+                errors.push(missing(headings.line, group));
             }
         }
         if errors.is_empty() {
@@ -224,24 +208,11 @@ impl Reader {
 
     fn row(&mut self, row: &Row) {
         let mut line = Line { row, columns: &self.columns, errors: &mut self.errors };
-        let note = match (line.cell("note"), line.cell("frequency_hz")) {
-            ("", "") => String::new(),
-            ("", hz) => {
-                let hz =
-                    if hz.to_lowercase().ends_with("hz") { hz.into() } else { format!("{hz} Hz") };
-                line.checked("frequency_hz", hz, typed::pitch)
-            }
-            (note, _) => line.checked("note", note.to_owned(), typed::pitch),
-        };
-        let length = line.text("length_mm", typed::length);
-        let length = if length.is_empty() { line.text("length", typed::length) } else { length };
-        let order_code = line.short("order_code");
-        let mut make_up = line.make_up();
-        let own = line.own(&make_up.material);
-        if let Some(own) = own.filter(|_| line.cell("make_up").is_empty()) {
-            make_up.material = self.own_key(own, row.line);
+        let (mut string, own) = line.string();
+        if let Some(own) = own {
+            string.make_up.material = self.own_key(own, row.line);
         }
-        self.read.strings.push(StringSpec { note, length, make_up, order_code });
+        self.read.strings.push(string);
         self.read.lines.push(row.line);
     }
 
@@ -266,149 +237,10 @@ impl Reader {
     }
 }
 
-impl Line<'_> {
-    fn cell(&self, column: &'static str) -> &str {
-        let place = self.columns.get(column);
-        let cell = place.and_then(|place| self.row.cells.get(*place)).map_or("", String::as_str);
-        unguarded(cell.trim())
-    }
-
-    fn wrong(&mut self, column: &str, message: String) {
-        self.errors.push(TableError { line: self.row.line, column: column.to_owned(), message });
-    }
-
-    /// A cell as it stands, when it is empty or can be read.
-    fn text<T, E: fmt::Display>(
-        &mut self,
-        column: &'static str,
-        read: impl Fn(&str) -> Result<T, E>,
-    ) -> String {
-        let text = self.short(column);
-        if text.is_empty() { text } else { self.checked(column, text, read) }
-    }
-
-    fn checked<T, E: fmt::Display>(
-        &mut self,
-        column: &'static str,
-        text: String,
-        read: impl Fn(&str) -> Result<T, E>,
-    ) -> String {
-        if let Err(error) = read(&text) {
-            self.wrong(column, error.to_string());
-        }
-        text
-    }
-
-    /// A cell as it stands, when it is not too long.
-    fn short(&mut self, column: &'static str) -> String {
-        let text = self.cell(column).to_owned();
-        let got = text.chars().count();
-        if got > LONGEST_CELL {
-            let message = format!(
-                "a cell must be at most {LONGEST_CELL} characters long, got {got} (shorten it)"
-            );
-            self.wrong(column, message);
-            return String::new();
-        }
-        text
-    }
-
-    fn make_up(&mut self) -> MakeUpSpec {
-        let written = self.cell("make_up").to_owned();
-        if !written.is_empty() {
-            return make_up_text::read(&written).unwrap_or_else(|error| {
-                self.wrong("make_up", error.to_string());
-                MakeUpSpec::default()
-            });
-        }
-        let layers: Vec<LayerSpec> =
-            LAYER_COLUMNS.into_iter().filter_map(|columns| self.layer(columns)).collect();
-        let weighed = self.weighed();
-        let mut diameter = self.text("diameter_mm", typed::gauge);
-        if diameter.is_empty() {
-            diameter = self.text("core_mm", typed::gauge);
-        }
-        if diameter.is_empty() && layers.is_empty() && weighed.is_none() {
-            diameter = self.text("gauge_mm", typed::gauge);
-        }
-        let material = self.short("material");
-        MakeUpSpec { material, diameter, layers, weighed, ..MakeUpSpec::default() }
-    }
-
-    fn layer(&mut self, [material, size, width, packing]: [&'static str; 4]) -> Option<LayerSpec> {
-        if [material, size, width, packing].into_iter().all(|column| self.cell(column).is_empty()) {
-            return None;
-        }
-        for (column, what) in [(material, "material"), (size, "diameter")] {
-            if self.cell(column).is_empty() {
-                self.wrong(column, format!("a layer needs its {what} (fill in this cell)"));
-            }
-        }
-        let percent = |text: &str| typed::positive(text, "packing in per cent", 5.0, 100.0);
-        let packed = self.text(packing, percent);
-        Some(LayerSpec {
-            material: self.short(material),
-            size: self.text(size, typed::gauge),
-            width: self.text(width, typed::gauge),
-            packing_percent: percent(&packed).unwrap_or(100.0),
-        })
-    }
-
-    fn weighed(&mut self) -> Option<WeighedSpec> {
-        let g_per_m = self.text("linear_density_g_per_m", typed::mass_per_metre);
-        if g_per_m.is_empty() {
-            return None;
-        }
-        let gauge = self.text("gauge_mm", typed::gauge);
-        let breaks_n = self.text("breaking_load_n", typed::load);
-        Some(WeighedSpec { g_per_m, gauge, breaks_n })
-    }
-
-    /// The own figures of a row for its material; `None` when it has none.
-    fn own(&mut self, material: &str) -> Option<Own> {
-        let mut figure = |column, what, (least, most)| {
-            self.text(column, |text| typed::positive(text, what, least, most))
-        };
-        let figures = [
-            figure("density_kg_m3", "density", DENSITY_KG_PER_M3),
-            figure("modulus_gpa", "modulus", MODULUS_GPA),
-            figure("strength_mpa", "strength", STRENGTH_MPA),
-        ];
-        let any = figures.iter().any(|figure| !figure.is_empty());
-        any.then(|| (key_of(material).unwrap_or(material).to_owned(), figures))
-    }
-}
-
-/// A material with figures of its own; those that are not given are the base's.
-fn own_material(
-    key: &str,
-    base: Option<&MaterialSpec>,
-    figures: &[String; 3],
-) -> Result<MaterialSpec, (&'static str, String)> {
-    fn own<T>(value: T) -> Fact<T> {
-        Fact { value, source: SOURCE.to_owned(), standing: StandingSpec::Own }
-    }
-    // What cannot be read was reported with its cell.
-    let given = figures.each_ref().map(|text| typed::positive(text, "figure", 0.0, 1e6).ok());
-    let density = given[0].map(own).or_else(|| base.map(|base| base.density_kg_per_m3.clone()));
-    let density = density.ok_or_else(|| {
-        let message = "the density must be given for a material that is not known (fill in this cell, or name a known material)";
-        ("density_kg_m3", message.to_owned())
-    })?;
-    let modulus = given[1].map(|base_gpa| own(ModulusSpec { base_gpa, per_stress: 0.0 }));
-    let strength = given[2].map(|mpa| own(StrengthSpec::Mpa(mpa)));
-    Ok(MaterialSpec {
-        key: key.to_owned(),
-        name: key.to_owned(),
-        density_kg_per_m3: density,
-        modulus: modulus.or_else(|| base.and_then(|base| base.modulus.clone())),
-        strength: strength.or_else(|| base.and_then(|base| base.strength.clone())),
-    })
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::design::document::{StandingSpec, StrengthSpec};
 
     fn good(text: &str) -> TableRead {
         read(text).unwrap_or_else(|errors| panic!("{errors:?}"))

@@ -1,1 +1,87 @@
-//! To come.
+//! A design file or a plain table in, the string table out: what the command line prints, without
+//! touching a file itself.
+
+use crate::design::advice::sentence;
+use crate::design::document::Design;
+use crate::design::persist;
+use crate::design::resolve::{CellErrors, resolve};
+use crate::engine::analysis::analyse;
+
+use super::read::missing;
+use super::{TableRead, read, write};
+
+/// One of these a table must have, or there would be nothing to report.
+const MADE_OF: [&str; 3] = ["make_up", "material", "linear_density_g_per_m"];
+
+/// What there is to print.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Report {
+    /// The string table.
+    pub csv: String,
+    /// What is worth saying, the weightiest first, a sentence each.
+    pub findings: Vec<String>,
+    /// Headings of a plain table that were not used.
+    pub ignored: Vec<String>,
+}
+
+/// The report of a text: of a design when it begins as JSON does, else of a plain table.
+///
+/// # Errors
+///
+/// Everything that cannot be read, a sentence each, with its line and column
+/// (`line 3, column length_mm: …`) or its string.
+pub fn report(text: &str) -> Result<Report, Vec<String>> {
+    let is_json = text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']);
+    let (design, table) = if is_json {
+        (persist::read(text).map_err(|error| vec![error.to_string()])?, None)
+    } else {
+        let table = read(text)
+            .map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>())?;
+        if !MADE_OF.iter().any(|column| table.columns.contains(column)) {
+            return Err(vec![missing(1, &MADE_OF).to_string()]);
+        }
+        (table.clone().into_design(&Design::default()), Some(table))
+    };
+    let resolved = resolve(&design);
+    let mut errors = resolved.errors;
+    for (index, cells) in resolved.cells.iter().enumerate() {
+        errors.extend(of_cells(index, cells, table.as_ref()));
+    }
+    if !errors.is_empty() {
+        return Err(errors);
+    }
+    let analysis = analyse(&resolved.harp);
+    let say = |finding| sentence(finding, &analysis, &design.units);
+    Ok(Report {
+        csv: write(&design, &analysis),
+        findings: analysis.findings.iter().map(say).collect(),
+        ignored: table.map(|table| table.ignored).unwrap_or_default(),
+    })
+}
+
+/// The sentences about the cells of one string, each with its place.
+fn of_cells<'a>(
+    index: usize,
+    cells: &'a CellErrors,
+    table: Option<&'a TableRead>,
+) -> impl Iterator<Item = String> + 'a {
+    let has = |column: &str| table.is_some_and(|table| table.columns.contains(&column));
+    let length = if has("length_mm") { "length_mm" } else { "length" };
+    let make_up = if has("make_up") { "make_up" } else { "material" };
+    let gauge = if has("diameter_mm") { "diameter_mm" } else { make_up };
+    let line = table.and_then(|table| table.lines.get(index));
+    [
+        ("note", &cells.note),
+        (length, &cells.length),
+        (make_up, &cells.make_up),
+        (gauge, &cells.gauge),
+    ]
+    .into_iter()
+    .filter_map(move |(column, sentence)| {
+        let sentence = sentence.as_ref()?;
+        Some(match line {
+            Some(line) => format!("line {line}, column {column}: {sentence}"),
+            None => format!("string {}, {column}: {sentence}", index + 1),
+        })
+    })
+}

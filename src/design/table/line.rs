@@ -1,0 +1,201 @@
+//! One row of a table: its cells as a string.
+
+use std::collections::HashMap;
+use std::fmt;
+
+use super::cells::{Row, unguarded};
+use super::read::TableError;
+use crate::design::document::{
+    Fact, LONGEST_CELL, LayerSpec, MakeUpSpec, MaterialSpec, ModulusSpec, StandingSpec,
+    StrengthSpec, StringSpec, WeighedSpec,
+};
+use crate::design::library::{DENSITY_KG_PER_M3, MODULUS_GPA, STRENGTH_MPA};
+use crate::design::{make_up_text, typed};
+use crate::engine::material::key_of;
+
+/// The source of a figure that a table brings along.
+const SOURCE: &str = "entered with the string table";
+
+/// The headings of the layers, from the inside out: material, wire diameter (or thickness of
+/// ribbon), width of ribbon, packing in per cent.
+pub(super) const LAYER_COLUMNS: [[&str; 4]; 3] = [
+    ["wrap1_material", "wrap1_mm", "wrap1_width_mm", "wrap1_packing_percent"],
+    ["wrap2_material", "wrap2_mm", "wrap2_width_mm", "wrap2_packing_percent"],
+    ["wrap3_material", "wrap3_mm", "wrap3_width_mm", "wrap3_packing_percent"],
+];
+
+/// Own figures for a material: what it is based on, then density, modulus and strength as typed.
+pub(super) type Own = (String, [String; 3]);
+
+/// A row while it is read.
+pub(super) struct Line<'a> {
+    pub(super) row: &'a Row,
+    /// Where each known heading stands.
+    pub(super) columns: &'a HashMap<&'static str, usize>,
+    pub(super) errors: &'a mut Vec<TableError>,
+}
+
+impl Line<'_> {
+    /// The string, and the own figures of its material.
+    pub(super) fn string(&mut self) -> (StringSpec, Option<Own>) {
+        let note = self.note();
+        let mut length = self.text("length_mm", typed::length);
+        if length.is_empty() {
+            length = self.text("length", typed::length);
+        }
+        let order_code = self.short("order_code");
+        let make_up = self.make_up();
+        let own = self.own(&make_up.material).filter(|_| self.cell("make_up").is_empty());
+        (StringSpec { note, length, make_up, order_code }, own)
+    }
+
+    fn note(&mut self) -> String {
+        let (note, hz) = (self.cell("note"), self.cell("frequency_hz"));
+        if !note.is_empty() {
+            self.text("note", typed::pitch)
+        } else if hz.is_empty() || hz.to_lowercase().ends_with("hz") {
+            self.text("frequency_hz", typed::pitch)
+        } else {
+            let with_unit = format!("{hz} Hz");
+            self.checked("frequency_hz", with_unit, typed::pitch)
+        }
+    }
+
+    fn cell(&self, column: &'static str) -> &str {
+        let place = self.columns.get(column);
+        let cell = place.and_then(|place| self.row.cells.get(*place)).map_or("", String::as_str);
+        unguarded(cell.trim())
+    }
+
+    fn wrong(&mut self, column: &str, message: String) {
+        self.errors.push(TableError { line: self.row.line, column: column.to_owned(), message });
+    }
+
+    /// A cell as it stands, when it is empty or can be read.
+    fn text<T, E: fmt::Display>(
+        &mut self,
+        column: &'static str,
+        read: impl Fn(&str) -> Result<T, E>,
+    ) -> String {
+        let text = self.short(column);
+        if text.is_empty() { text } else { self.checked(column, text, read) }
+    }
+
+    fn checked<T, E: fmt::Display>(
+        &mut self,
+        column: &'static str,
+        text: String,
+        read: impl Fn(&str) -> Result<T, E>,
+    ) -> String {
+        if let Err(error) = read(&text) {
+            self.wrong(column, error.to_string());
+        }
+        text
+    }
+
+    /// A cell as it stands, when it is not too long.
+    fn short(&mut self, column: &'static str) -> String {
+        let text = self.cell(column).to_owned();
+        let got = text.chars().count();
+        if got > LONGEST_CELL {
+            let message = format!(
+                "a cell must be at most {LONGEST_CELL} characters long, got {got} (shorten it)"
+            );
+            self.wrong(column, message);
+            return String::new();
+        }
+        text
+    }
+
+    fn make_up(&mut self) -> MakeUpSpec {
+        let written = self.cell("make_up").to_owned();
+        if !written.is_empty() {
+            return make_up_text::read(&written).unwrap_or_else(|error| {
+                self.wrong("make_up", error.to_string());
+                MakeUpSpec::default()
+            });
+        }
+        let layers: Vec<LayerSpec> =
+            LAYER_COLUMNS.into_iter().filter_map(|columns| self.layer(columns)).collect();
+        let weighed = self.weighed();
+        let mut diameter = self.text("diameter_mm", typed::gauge);
+        if diameter.is_empty() {
+            diameter = self.text("core_mm", typed::gauge);
+        }
+        if diameter.is_empty() && layers.is_empty() && weighed.is_none() {
+            diameter = self.text("gauge_mm", typed::gauge);
+        }
+        let material = self.short("material");
+        MakeUpSpec { material, diameter, layers, weighed, ..MakeUpSpec::default() }
+    }
+
+    fn layer(&mut self, [material, size, width, packing]: [&'static str; 4]) -> Option<LayerSpec> {
+        if [material, size, width, packing].into_iter().all(|column| self.cell(column).is_empty()) {
+            return None;
+        }
+        for (column, what) in [(material, "material"), (size, "diameter")] {
+            if self.cell(column).is_empty() {
+                self.wrong(column, format!("a layer needs its {what} (fill in this cell)"));
+            }
+        }
+        let percent = |text: &str| typed::positive(text, "packing in per cent", 5.0, 100.0);
+        let packed = self.text(packing, percent);
+        Some(LayerSpec {
+            material: self.short(material),
+            size: self.text(size, typed::gauge),
+            width: self.text(width, typed::gauge),
+            packing_percent: percent(&packed).unwrap_or(100.0),
+        })
+    }
+
+    fn weighed(&mut self) -> Option<WeighedSpec> {
+        let g_per_m = self.text("linear_density_g_per_m", typed::mass_per_metre);
+        if g_per_m.is_empty() {
+            return None;
+        }
+        let gauge = self.text("gauge_mm", typed::gauge);
+        let breaks_n = self.text("breaking_load_n", typed::load);
+        Some(WeighedSpec { g_per_m, gauge, breaks_n })
+    }
+
+    /// The own figures of a row for its material; `None` when it has none.
+    fn own(&mut self, material: &str) -> Option<Own> {
+        let mut figure = |column, what, (least, most)| {
+            self.text(column, |text| typed::positive(text, what, least, most))
+        };
+        let figures = [
+            figure("density_kg_m3", "density", DENSITY_KG_PER_M3),
+            figure("modulus_gpa", "modulus", MODULUS_GPA),
+            figure("strength_mpa", "strength", STRENGTH_MPA),
+        ];
+        let any = figures.iter().any(|figure| !figure.is_empty());
+        any.then(|| (key_of(material).unwrap_or(material).to_owned(), figures))
+    }
+}
+
+/// A material with figures of its own; those that are not given are the base's.
+pub(super) fn own_material(
+    key: &str,
+    base: Option<&MaterialSpec>,
+    figures: &[String; 3],
+) -> Result<MaterialSpec, (&'static str, String)> {
+    fn own<T>(value: T) -> Fact<T> {
+        Fact { value, source: SOURCE.to_owned(), standing: StandingSpec::Own }
+    }
+    // What cannot be read was reported with its cell.
+    let given = figures.each_ref().map(|text| typed::positive(text, "figure", 0.0, 1e6).ok());
+    let density = given[0].map(own).or_else(|| base.map(|base| base.density_kg_per_m3.clone()));
+    let density = density.ok_or_else(|| {
+        let message = "the density must be given for a material that is not known (fill in this cell, or name a known material)";
+        ("density_kg_m3", message.to_owned())
+    })?;
+    let modulus = given[1].map(|base_gpa| own(ModulusSpec { base_gpa, per_stress: 0.0 }));
+    let strength = given[2].map(|mpa| own(StrengthSpec::Mpa(mpa)));
+    Ok(MaterialSpec {
+        key: key.to_owned(),
+        name: key.to_owned(),
+        density_kg_per_m3: density,
+        modulus: modulus.or_else(|| base.and_then(|base| base.modulus.clone())),
+        strength: strength.or_else(|| base.and_then(|base| base.strength.clone())),
+    })
+}

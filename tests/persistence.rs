@@ -1,0 +1,382 @@
+//! Files and links: every version ever saved opens, nothing is lost on the way, and wrong input gets a
+//! sentence.
+
+use std::path::Path;
+
+use stringloft::design::document::{
+    Allowances, Bare, Design, Fact, ForceUnit, GaugeUnit, LayerSpec, LengthUnit, LimitsSpec,
+    MakeUpSpec, MaterialSpec, ModulusSpec, PitchSpec, StandingSpec, StrengthSpec, StringSpec,
+    TemperamentSpec, Units, WeighedSpec,
+};
+use stringloft::design::library::embed;
+use stringloft::design::link::{self, LinkError};
+use stringloft::design::persist::{ReadError, VERSION, check, read, write};
+use stringloft::design::presets::SAMPLES;
+
+fn text(text: &str) -> String {
+    text.to_owned()
+}
+
+/// A design that uses every field, as `tests/designs/` holds it in every version.
+fn every_field() -> Design {
+    let plain = |material: &str, diameter: &str| MakeUpSpec {
+        material: text(material),
+        diameter: text(diameter),
+        ..MakeUpSpec::default()
+    };
+    let string = |note: &str, length: &str, make_up| StringSpec {
+        note: text(note),
+        length: text(length),
+        make_up,
+        order_code: String::new(),
+    };
+    let wound = MakeUpSpec {
+        layers: vec![
+            LayerSpec {
+                material: text("silk"),
+                size: text("0.10"),
+                width: String::new(),
+                packing_percent: 90.0,
+            },
+            LayerSpec {
+                material: text("bronze"),
+                size: text("0.15"),
+                width: text("0.6"),
+                packing_percent: 100.0,
+            },
+        ],
+        bare: Bare { board: text("12"), pin: text("1/2 in") },
+        ..plain("steel", "0.45")
+    };
+    let weighed = WeighedSpec { g_per_m: text("6.75"), gauge: text("1.10"), breaks_n: text("480") };
+    let strings = vec![
+        StringSpec { order_code: text("N32"), ..string("C5", "12 in", plain("nylon", "32 thou")) },
+        string("443.2 Hz", "31,2 cm", plain("oak gall", "0.5")),
+        string("A3", "612", wound),
+        string("G3", "700", MakeUpSpec { weighed: Some(weighed), ..MakeUpSpec::default() }),
+        string("not a note", "?", MakeUpSpec::default()),
+    ];
+    let mut design = Design {
+        title: text("Every field"),
+        maker: text("Quillbeck Harpworks"),
+        client: text("Ines Marrow"),
+        serial: text("QH-T-1"),
+        date: text("1 April 2026"),
+        open_tuning: text("C major"),
+        remarks: text("Two\nlines."),
+        pitch: PitchSpec { a4_hz: 415.0, temperament: TemperamentSpec::WerckmeisterThree },
+        units: Units { length: LengthUnit::Inch, gauge: GaugeUnit::Thou, force: ForceUnit::Lbf },
+        pluck_percent: 33.0,
+        limits: LimitsSpec {
+            working_share_percent: 70.0,
+            slack_share_percent: 15.0,
+            least_tension_n: 25.0,
+            least_stiffness_n_per_mm: 0.8,
+            most_stiffness_n_per_mm: 1.7,
+            partial_8_cents: 20.0,
+            jump_percent: 25.0,
+        },
+        allowances: Allowances {
+            after_length_mm: 50.0,
+            turns: 3.5,
+            pin_mm: 6.0,
+            knot_mm: 100.0,
+            tail_mm: 110.0,
+        },
+        materials: vec![own_wire()],
+        strings,
+    };
+    embed(&mut design);
+    design
+}
+
+fn own_wire() -> MaterialSpec {
+    fn own<T>(value: T, source: &str) -> Fact<T> {
+        Fact { value, source: source.to_owned(), standing: StandingSpec::Own }
+    }
+    let steps = StrengthSpec::StepsMmMpa(vec![(0.5, 900.0), (1.0, 850.0)]);
+    MaterialSpec {
+        key: text("oak gall"),
+        name: text("Own wire"),
+        density_kg_per_m3: own(8_000.0, "weighed"),
+        modulus: Some(own(ModulusSpec { base_gpa: 120.0, per_stress: 0.5 }, "rung")),
+        strength: Some(own(steps, "broken")),
+    }
+}
+
+#[test]
+fn every_version_ever_saved_still_opens() {
+    let today = every_field();
+    for version in 1..=VERSION {
+        let path = format!("{}/tests/designs/v{version}.json", env!("CARGO_MANIFEST_DIR"));
+        let saved = std::fs::read_to_string(Path::new(&path)).expect("a file for each version");
+        assert_eq!(read(&saved).unwrap(), today, "{path}");
+    }
+    let newest = std::fs::read_to_string(format!(
+        "{}/tests/designs/v{VERSION}.json",
+        env!("CARGO_MANIFEST_DIR")
+    ));
+    assert_eq!(write(&today), newest.unwrap(), "today's file is as the newest one");
+}
+
+#[test]
+fn every_design_comes_back_from_its_file_and_its_link() {
+    let samples = SAMPLES.iter().map(|sample| sample.design());
+    for design in samples.chain([every_field(), Design::default()]) {
+        assert_eq!(read(&write(&design)).unwrap(), design);
+        let fragment = link::write(&design).unwrap();
+        assert_eq!(link::read(&fragment).unwrap(), design);
+        assert_eq!(link::read(&format!("https://example.org/#{fragment}")).unwrap(), design);
+        assert!(fragment.bytes().all(|b| b.is_ascii_alphanumeric() || b"-_.".contains(&b)));
+    }
+}
+
+#[test]
+fn odd_texts_are_kept_as_they_were_typed() {
+    let mut design = Design::default();
+    for odd in ["", " ", "\"\\/", "é ♭ 𝄫 漢", "[1,{\"a\":2}]", "null", "a,b:c", "~|^", "\u{200b}"]
+    {
+        let make_up = MakeUpSpec { material: text(odd), ..MakeUpSpec::default() };
+        let (note, length) = (text(odd), text(odd));
+        design.strings.push(StringSpec { note, length, make_up, order_code: text(odd) });
+    }
+    assert_eq!(read(&write(&design)).unwrap(), design);
+    assert_eq!(link::read(&link::write(&design).unwrap()).unwrap(), design);
+}
+
+#[test]
+fn a_file_without_materials_gets_those_its_strings_use() {
+    let by_hand =
+        r#"{"stringloft": 1, "strings": [{"note": "A4", "length": "370", "material": "Gut"}]}"#;
+    let design = read(by_hand).unwrap();
+    let keys: Vec<&str> = design.materials.iter().map(|material| &*material.key).collect();
+    assert_eq!(keys, ["gut"]);
+}
+
+#[test]
+fn what_is_no_design_says_why() {
+    let long = format!("{{\"stringloft\": 1, \"title\": \"{}\"}}", "x".repeat(201));
+    let quoted = format!("{{\"stringloft\": 1, \"strings\": \"{}\"}}", "y".repeat(5_000));
+    let many = format!("{{\"stringloft\": 1, \"strings\": [{}{{}}]}}", "{},".repeat(150));
+    let deep = "[".repeat(100_000);
+    let deep_field =
+        format!("{{\"stringloft\": 1, \"x\": {}{}}}", "[".repeat(999), "]".repeat(999));
+    let huge = "x".repeat(5 << 20);
+    for (given, expected) in [
+        ("", "the file is empty"),
+        (" \n\t", "the file is empty"),
+        ("\u{feff}", "the file is empty"),
+        ("harp", "this design cannot be read: expected value at line 1 column 1"),
+        ("{\"stringloft\": 1,", "the design is cut off"),
+        ("[]", "this JSON is not a Stringloft design"),
+        ("7", "this JSON is not a Stringloft design"),
+        ("null", "this JSON is not a Stringloft design"),
+        ("{}", "this JSON is not a Stringloft design"),
+        ("{\"version\": 1}", "this JSON is not a Stringloft design"),
+        ("{\"stringloft\": 0}", "this JSON is not a Stringloft design"),
+        ("{\"stringloft\": -1}", "this JSON is not a Stringloft design"),
+        ("{\"stringloft\": 1.5}", "this JSON is not a Stringloft design"),
+        ("{\"stringloft\": \"1\"}", "this JSON is not a Stringloft design"),
+        ("{\"stringloft\": 2}", "this design is of version 2, and versions 1 to 1 can be read"),
+        (
+            "{\"stringloft\": 18446744073709551615}",
+            "this design is of version 18446744073709551615",
+        ),
+        ("{\"stringloft\": 1, \"strings\": 5}", "this design cannot be read: invalid type"),
+        ("{\"stringloft\": 1, \"strings\": [5]}", "this design cannot be read: invalid type"),
+        ("{\"stringloft\": 1, \"title\": [1]}", "this design cannot be read: invalid type"),
+        ("{\"stringloft\": 1, \"pitch\": {\"a4_hz\": NaN}}", "this design cannot be read"),
+        ("{\"stringloft\": 1, \"pitch\": {\"a4_hz\": null}}", "this design cannot be read"),
+        ("{\"stringloft\": 1, \"pluck_percent\": 1e999}", "this design cannot be read: number"),
+        ("{\"stringloft\": 1, \"pluck_percent\": 1e300}", "the pluck point in per cent"),
+        ("{\"stringloft\": 1, \"pluck_percent\": -1}", "the pluck point in per cent"),
+        (
+            "{\"stringloft\": 1, \"pitch\": {\"temperament\": \"odd\"}}",
+            "this design cannot be read",
+        ),
+        ("{\"stringloft\": 1, \"title\": \"a\", \"title\": \"b\"}", "this design cannot be read"),
+        (&long, "the title must be at most 200 characters long, got 201"),
+        (&quoted, "this design cannot be read: invalid type"),
+        (&many, "a design must have at most 150 strings, got 151"),
+        (&deep, "this design cannot be read: recursion limit"),
+        (&deep_field, "this design cannot be read: recursion limit"),
+        (&huge, "a design file must be at most 4 MB, got 5 MB"),
+    ] {
+        let error = read(given).expect_err(&given[..given.len().min(80)]).to_string();
+        assert!(error.starts_with(expected), "{error}");
+        assert!(error.len() < 500, "{} bytes", error.len());
+    }
+}
+
+#[test]
+fn a_file_cut_anywhere_is_an_error() {
+    let whole = write(&SAMPLES[0].design());
+    let whole = whole.trim_end();
+    for (end, _) in whole.char_indices() {
+        assert!(read(&whole[..end]).is_err(), "cut at {end}");
+    }
+}
+
+#[test]
+fn a_file_with_any_letter_changed_never_panics() {
+    let whole = write(&every_field());
+    for ((at, old), new) in whole.char_indices().zip(["0", "\"", "{", "\\", ""].iter().cycle()) {
+        let rest = &whole[at + old.len_utf8()..];
+        if let Ok(design) = read(&format!("{}{new}{rest}", &whole[..at])) {
+            assert_eq!(check(&design), Ok(()), "{new} at {at}");
+        }
+    }
+}
+
+#[test]
+fn a_link_with_any_letter_changed_or_cut_anywhere_is_an_error() {
+    let fragment = link::write(&every_field()).unwrap();
+    for at in 0..fragment.len() {
+        assert!(link::read(&fragment[..at]).is_err(), "cut at {at}");
+        for new in "Aa0_-.#%é ".chars() {
+            let changed = format!("{}{new}{}", &fragment[..at], &fragment[at + 1..]);
+            if changed != fragment {
+                assert!(link::read(&changed).is_err(), "{new} at {at}");
+            }
+        }
+    }
+}
+
+#[test]
+fn what_is_no_link_says_why() {
+    let long = format!("1.{}", "A".repeat(60_000));
+    for (given, expected) in [
+        ("", LinkError::NotALink),
+        ("#", LinkError::NotALink),
+        ("about", LinkError::NotALink),
+        ("x.AAAA", LinkError::NotALink),
+        ("+1.AAAA", LinkError::NotALink),
+        ("0.AAAA", LinkError::NotALink),
+        ("2.AAAA", LinkError::TooNew),
+        ("1.", LinkError::Altered),
+        ("1.AAAA", LinkError::Altered),
+        ("1.====", LinkError::Altered),
+        ("1.AAAAAAAAAAAA", LinkError::Altered),
+        (&long, LinkError::TooLarge),
+    ] {
+        assert_eq!(link::read(given), Err(expected), "{}", &given[..given.len().min(40)]);
+    }
+}
+
+/// A link that is whole as far as its check sum goes, but holds what no design would.
+fn forged(document: &[u8]) -> String {
+    use base64::Engine as _;
+    let packed = miniz_oxide::deflate::compress_to_vec(document, 6);
+    let mut bytes = crc32fast::hash(&packed).to_be_bytes().to_vec();
+    bytes.extend(packed);
+    format!("1.{}", base64::engine::general_purpose::URL_SAFE_NO_PAD.encode(bytes))
+}
+
+#[test]
+fn a_forged_link_is_refused_with_a_sentence() {
+    let bomb = vec![b' '; 8 << 20];
+    let many = format!("{{\"v\":1,\"S\":{{\"n\":\"{}\"}}}}", "\u{7f}".repeat(500_000));
+    let deep = "[".repeat(100_000);
+    for (document, expected) in [
+        (&bomb[..], "this design is too large"),
+        (b"\xff\xfe", "this link was cut off or altered"),
+        (b"", "this link was cut off or altered"),
+        (deep.as_bytes(), "this link was cut off or altered"),
+        (b"[]", "the link does not hold a design"),
+        (b"{}", "the link does not hold a design"),
+        (
+            b"{\"v\":9}",
+            "the link does not hold a design that can be used: this design is of version 9",
+        ),
+        (b"{\"v\":1,\"r\":99,\"M\":[\"nylon\"]}", "this link was made by a newer"),
+        (b"{\"v\":1,\"r\":1,\"M\":[\"mithril\"]}", "this link was made by a newer"),
+        (b"{\"v\":1,\"S\":{\"n\":\"A4\",\"L\":5}}", ""),
+        (b"{\"v\":1,\"S\":[5]}", ""),
+        (b"{\"v\":1,\"S\":{\"n\":\"A4\",\"y\":[5]}}", "the link does not hold a design"),
+        (
+            many.as_bytes(),
+            "the link does not hold a design that can be used: a design must have at most 150",
+        ),
+    ] {
+        let shown = String::from_utf8_lossy(&document[..document.len().min(60)]).into_owned();
+        match link::read(&forged(document)) {
+            Err(error) => assert!(error.to_string().starts_with(expected), "{shown}: {error}"),
+            Ok(design) => assert!(expected.is_empty() && check(&design).is_ok(), "{shown}"),
+        }
+    }
+}
+
+#[test]
+fn control_characters_and_turned_writing_are_taken_out() {
+    let given =
+        "{\"stringloft\": 1, \"title\": \"a\\u0000b\\tc\\u202e\", \"remarks\": \"x\\ny\\u0007\"}";
+    let design = read(given).unwrap();
+    assert_eq!((&*design.title, &*design.remarks), ("ab c", "x\ny"));
+}
+
+/// The promise of this project: 36 strings, ten of them wound, in 1,200 characters of address.
+#[test]
+fn a_link_is_short() {
+    let address = "https://workshop.example/stringloft/#";
+    let length = |key: &str| {
+        let sample = SAMPLES.iter().find(|sample| sample.key == key).expect("a sample");
+        address.len() + link::write(&sample.design()).unwrap().len()
+    };
+    assert!(length("floor-36") <= 1_200, "{}", length("floor-36"));
+    assert!(length("wire-22") <= 1_200 && length("travel-26") <= 1_200);
+    assert!(length("pedal-47") <= 1_400, "{}", length("pedal-47"));
+}
+
+#[test]
+fn the_largest_design_is_refused_as_a_link_or_comes_back() {
+    let mut design = Design { remarks: "é".repeat(4_000), ..Design::default() };
+    for index in 0..150_usize {
+        // Texts that do not compress: the digits of a linear congruence, from memory.
+        let mut seed = index;
+        let mut noise = || {
+            (0..200)
+                .map(|_| {
+                    seed = (seed.wrapping_mul(1_103_515_245).wrapping_add(12_345)) % (1 << 31);
+                    char::from(b'!' + u8::try_from((seed >> 16) % 90).unwrap())
+                })
+                .collect::<String>()
+        };
+        let (note, length) = (noise(), noise());
+        design.strings.push(StringSpec { note, length, ..StringSpec::default() });
+    }
+    assert_eq!(read(&write(&design)).unwrap(), design);
+    match link::write(&design) {
+        Ok(fragment) => assert_eq!(link::read(&fragment).unwrap(), design),
+        Err(error) => assert_eq!(error, LinkError::TooLarge),
+    }
+}
+
+#[test]
+fn errors_can_be_told_apart() {
+    assert_eq!(read("{\"stringloft\": 3}"), Err(ReadError::TooNew { found: 3 }));
+    assert_eq!(read("{}"), Err(ReadError::OtherKind));
+    assert_eq!(read("{\"stringloft\": 1,\n"), Err(ReadError::CutOff { line: 2 }));
+}
+
+/// The numbers of the built-in materials at each revision, as links name them. A figure that changes
+/// needs a new revision in `design::link`; the list as it was must stay readable under the old one,
+/// and its check sum must stay here.
+#[test]
+fn built_in_materials_are_as_links_remember_them() {
+    const CHECK_SUMS: [(u64, u32); 1] = [(1, 2_963_185_014)];
+    for (revision, expected) in CHECK_SUMS {
+        let materials = link::built_in_at(revision).expect("every revision stays readable");
+        let numbers: Vec<_> = materials
+            .iter()
+            .map(|material| {
+                let modulus = material.modulus.as_ref().map(|fact| fact.value);
+                let strength = material.strength.as_ref().map(|fact| &fact.value);
+                (&material.key, material.density_kg_per_m3.value, modulus, strength)
+            })
+            .collect();
+        let text = serde_json::to_string(&numbers).unwrap();
+        assert_eq!(crc32fast::hash(text.as_bytes()), expected, "revision {revision}");
+    }
+    assert!(link::built_in_at(link::LIBRARY_REVISION).is_some());
+    assert_eq!(CHECK_SUMS.last().map(|pair| pair.0), Some(link::LIBRARY_REVISION));
+}

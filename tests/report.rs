@@ -1,0 +1,126 @@
+//! The string table as scripts see it: its headings, its figures, and what wrong input gets.
+
+use stringloft::design::document::Design;
+use stringloft::design::presets::SAMPLES;
+use stringloft::design::resolve::resolve;
+use stringloft::design::table::report::{Report, report};
+use stringloft::design::table::{COLUMNS, read, write};
+use stringloft::engine::analysis::analyse;
+
+fn reported(text: &str) -> Report {
+    report(text).unwrap_or_else(|errors| panic!("{errors:?}"))
+}
+
+/// The cell of a row (from 0) under a heading.
+fn cell(csv: &str, row: usize, heading: &str) -> String {
+    let place = COLUMNS.iter().position(|column| *column == heading).expect("a known heading");
+    let line = csv.lines().nth(row + 1).expect("a row of the table");
+    line.split(',').nth(place).expect("a cell of the row").to_owned()
+}
+
+#[test]
+fn the_headings_are_the_promised_ones() {
+    let report = reported(SAMPLES[0].json);
+    let headings = report.csv.lines().next().unwrap();
+    assert_eq!(
+        headings,
+        "string,note,harp_octave,frequency_hz,length_mm,make_up,gauge_mm,core_mm,\
+         linear_density_g_per_m,tension_n,stress_mpa,breaking_load_n,load_share_percent,\
+         semitones_to_break,pluck_stiffness_n_per_mm,inharmonicity_b,partial_8_cents,\
+         impedance_kg_per_s"
+    );
+    assert_eq!(report.csv.lines().count(), 23);
+}
+
+/// The figures are worked out by hand from `μ = ρ π d²/4` and `T = 4 L² f² μ`; the material is so
+/// soft that its stiffness takes off less than a millionth.
+#[test]
+fn a_plain_table_gives_the_figures_of_the_flexible_string() {
+    let text = "note,length_mm,material,diameter_mm,density_kg_m3,modulus_gpa,strength_mpa\n\
+                A4,500,own,1.0,1000,0.01,400\n";
+    let csv = reported(text).csv;
+    let figure = |heading| cell(&csv, 0, heading).parse::<f64>().unwrap();
+    let area_mm2 = std::f64::consts::PI / 4.0;
+    let pull = 4.0 * 0.25 * 440.0 * 440.0 * area_mm2 * 1e-3;
+    for (heading, expected) in [
+        ("frequency_hz", 440.0),
+        ("length_mm", 500.0),
+        ("gauge_mm", 1.0),
+        ("linear_density_g_per_m", area_mm2),
+        ("tension_n", pull),
+        ("stress_mpa", pull / area_mm2),
+        ("breaking_load_n", 400.0 * area_mm2),
+        ("load_share_percent", 100.0 * pull / (400.0 * area_mm2)),
+        ("pluck_stiffness_n_per_mm", pull / (500.0 * 0.24)),
+        ("impedance_kg_per_s", (pull * area_mm2 * 1e-3).sqrt()),
+    ] {
+        let gap = (figure(heading) / expected - 1.0).abs();
+        assert!(gap < 1e-6, "{heading}: got {}, expected {expected}", figure(heading));
+    }
+    assert_eq!(cell(&csv, 0, "harp_octave"), "3");
+    assert_eq!(cell(&csv, 0, "make_up"), "own (row 1) 1.0");
+}
+
+#[test]
+fn a_figure_that_is_not_known_is_an_empty_cell() {
+    let csv = reported("note,length_mm,material,diameter_mm\nC5,300,,\n,,nylon,0.81\n").csv;
+    for heading in ["tension_n", "gauge_mm", "breaking_load_n", "partial_8_cents"] {
+        assert_eq!(cell(&csv, 0, heading), "", "{heading}");
+    }
+    assert_eq!(cell(&csv, 1, "tension_n"), "");
+    assert_eq!(cell(&csv, 1, "gauge_mm"), "0.81");
+}
+
+#[test]
+fn what_is_exported_comes_back_the_same() {
+    let odd = "{\"stringloft\": 1, \"strings\": [
+        {\"note\": \"443.2 Hz\", \"length\": \"24 1/8 in\", \"material\": \"nylon\", \"diameter\": \"32 thou\"},
+        {\"note\": \"a3\", \"length\": \"61,2 cm\", \"material\": \"steel\", \"diameter\": \"0.45\",
+         \"bare\": {\"board\": \"12\", \"pin\": \"1/2 in\"},
+         \"layers\": [{\"material\": \"silk\", \"size\": \"0.1\", \"packing_percent\": 90.0},
+                      {\"material\": \"bronze\", \"size\": \"0.15\", \"width\": \"0.6\"}]},
+        {\"note\": \"G3\", \"length\": \"700\", \"weighed\": {\"g_per_m\": \"6.75\", \"breaks_n\": \"480\"}},
+        {\"note\": \"\", \"length\": \"\"}]}";
+    for text in SAMPLES.map(|sample| sample.json).into_iter().chain([odd]) {
+        let once = reported(text).csv;
+        let design = read(&once).unwrap().into_design(&Design::default());
+        // The pitch and the pluck point of a design are not in its table.
+        let saved = stringloft::design::persist::read(text).unwrap();
+        let design = Design { strings: design.strings, ..saved };
+        let again = write(&design, &analyse(&resolve(&design).harp));
+        assert_eq!(once, again);
+    }
+}
+
+#[test]
+fn what_is_wrong_has_its_line_and_column() {
+    let wrong = |text: &str| report(text).expect_err(text);
+    let errors = wrong("note,length_mm,material,diameter_mm\nC5,300,nylon,0.81\nB4,x,nylon,0.81\n");
+    assert_eq!(errors.len(), 1);
+    assert!(errors[0].starts_with("line 3, column length_mm: the vibrating length"), "{errors:?}");
+    let errors = wrong("note,length_mm,material,diameter_mm\nC5,300,mithril,0.81\n");
+    assert!(errors[0].starts_with("line 2, column material: "), "{errors:?}");
+    let errors = wrong("{\"stringloft\": 1, \"strings\": [{\"note\": \"H3\"}]}");
+    assert!(errors[0].starts_with("string 1, note: "), "{errors:?}");
+    assert!(wrong("{\"harp\": 1}")[0].contains("not a Stringloft design"));
+    for text in ["", "\u{0}\u{1}", "[[[", "{", "a,b\n1,2", ";;;", "\"", "\u{feff}"] {
+        assert!(!wrong(text).is_empty());
+    }
+}
+
+#[test]
+fn findings_are_sentences_beside_the_table() {
+    let report = reported("note,length_mm,material,diameter_mm,colour\nC5,800,nylon,0.81,red\n");
+    assert!(!report.findings.is_empty());
+    assert!(!report.csv.contains(&report.findings[0]));
+    assert_eq!(report.ignored, ["colour"]);
+    assert!(reported(SAMPLES[2].json).findings.is_empty());
+}
+
+#[test]
+fn a_table_of_measured_lengths_alone_can_be_read_but_not_reported() {
+    let text = "note,length_mm\nC5,302\nB4,330\n";
+    assert_eq!(read(text).unwrap().strings.len(), 2);
+    let errors = report(text).unwrap_err();
+    assert!(errors[0].starts_with("line 1: the headings must have make_up or"), "{errors:?}");
+}
