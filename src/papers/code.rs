@@ -8,6 +8,9 @@ pub const QUIET_MODULES: usize = 4;
 pub const SIDES_MM: [f64; 3] = [36.0, 42.0, 52.0];
 /// The least module that telephones read from paper in workshop light. Common practice, no source.
 pub const LEAST_MODULE_MM: f64 = 0.4;
+/// Modules this large are read with ease; more error correction is not bought with smaller ones.
+/// Common practice, no source.
+const EASY_MODULE_MM: f64 = 0.46;
 /// The most bytes that the standard's largest code holds (ISO/IEC 18004, from memory).
 const MOST_BYTES: usize = 2_953;
 
@@ -23,17 +26,25 @@ pub struct Code {
 }
 
 impl Code {
-    /// The code of a text: the smallest side at which the highest error correction fits, or else the
-    /// highest correction that fits the first side that takes the text at all. `None` for a text
-    /// too long for the largest side.
+    /// The code of a text: the smallest side, with the highest error correction, at which the modules
+    /// are read with ease, or else that at which they can be read at all. `None` for a text too long
+    /// for the largest side.
     pub fn of(text: &str) -> Option<Self> {
         if text.is_empty() || text.len() > MOST_BYTES {
             return None;
         }
-        let best = QrCodeEcc::High;
+        // On the smallest side only what need not give up correction.
+        let quartile = [QrCodeEcc::High, QrCodeEcc::Quartile];
         let any = [QrCodeEcc::High, QrCodeEcc::Quartile, QrCodeEcc::Medium, QrCodeEcc::Low];
-        at(text, best, 0).or_else(|| {
-            (1..SIDES_MM.len()).find_map(|side| any.iter().find_map(|&c| at(text, c, side)))
+        let tries: [(usize, &[QrCodeEcc], f64); 5] = [
+            (0, &quartile, EASY_MODULE_MM),
+            (1, &any, EASY_MODULE_MM),
+            (2, &any, EASY_MODULE_MM),
+            (1, &any, LEAST_MODULE_MM),
+            (2, &any, LEAST_MODULE_MM),
+        ];
+        tries.iter().find_map(|&(side, corrections, least_mm)| {
+            corrections.iter().find_map(|&correction| at(text, correction, side, least_mm))
         })
     }
 
@@ -48,13 +59,13 @@ impl Code {
     }
 }
 
-fn at(text: &str, correction: QrCodeEcc, side: usize) -> Option<Code> {
+fn at(text: &str, correction: QrCodeEcc, side: usize, least_mm: f64) -> Option<Code> {
     let segments = QrSegment::make_segments(text);
     let code = QrCode::encode_segments_advanced(
         &segments,
         correction,
         Version::MIN,
-        largest_version(SIDES_MM[side]),
+        largest_version(SIDES_MM[side], least_mm),
         None,
         true,
     )
@@ -66,10 +77,10 @@ fn at(text: &str, correction: QrCodeEcc, side: usize) -> Option<Code> {
 }
 
 /// The largest version whose modules are not too small on a side. Version v has 17 + 4v modules.
-fn largest_version(side_mm: f64) -> Version {
+fn largest_version(side_mm: f64, least_mm: f64) -> Version {
     let fits = |version: &u8| {
         let modules = 17.0 + 4.0 * f64::from(*version) + 8.0;
-        modules * LEAST_MODULE_MM <= side_mm
+        modules * least_mm <= side_mm
     };
     Version::new((1..=40).rev().find(fits).unwrap_or(1))
 }
