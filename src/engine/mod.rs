@@ -1,10 +1,11 @@
 //! The physics: pure functions and plain data. No input or output, no clock, no global, no web.
 //!
 //! In order, each using those before it: `units`, `pitch`, `material`, `construction`,
-//! `mechanics`, `findings`, `analysis`.
+//! `mechanics`, `findings`, `analysis`, `cut`.
 
 pub mod analysis;
 pub mod construction;
+pub mod cut;
 pub mod findings;
 pub mod material;
 pub mod mechanics;

@@ -1,0 +1,13 @@
+//! What is printed: sheets of words and figures, laid out in millimetres, and their writing as HTML.
+//!
+//! Knows the design and the engine, not the screen. In order, each using those before it: `sheet`,
+//! `measure`, `code`, `words`, `rows`, `layout`, `card`, `html`.
+
+pub mod card;
+pub mod code;
+pub mod html;
+pub mod layout;
+pub mod measure;
+pub mod rows;
+pub mod sheet;
+pub mod words;

@@ -1,0 +1,268 @@
+//! The strings of a design as rows of words, one cell a column.
+
+use crate::design::document::{
+    Design, LayerSpec, LengthUnit, MakeUpSpec, MaterialSpec, StringSpec,
+};
+use crate::engine::analysis::{Analysis, StringFigures};
+use crate::engine::cut::{Allowance, cut_length};
+use crate::engine::material::{Material, built_in, key_of};
+use crate::engine::pitch::{Letter, Note};
+use crate::engine::units::Length;
+
+use super::measure::clean;
+use super::sheet::{Column, Mark};
+use super::words::DASH;
+
+/// One string in words, not yet broken into lines.
+#[derive(Clone, Debug, PartialEq)]
+pub struct StringWords {
+    pub mark: Option<Mark>,
+    pub harp_octave: Option<i8>,
+    pub cells: Vec<String>,
+}
+
+/// The strings in words, and what explains the words.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Strings {
+    pub rows: Vec<StringWords>,
+    /// Full names of the materials and the signs used in make-ups; empty where none is needed.
+    pub legend: String,
+}
+
+/// Place of the make-up among the columns.
+pub const MAKE_UP: usize = 3;
+
+/// The heads of the table, from left to right.
+pub fn columns(unit: LengthUnit) -> Vec<Column> {
+    let figures = |top, bottom| Column { head: [top, bottom], figures: true };
+    let words = |top, bottom| Column { head: [top, bottom], figures: false };
+    let mut columns = vec![
+        figures("no.", ""),
+        words("string", ""),
+        words("note", ""),
+        words("make-up", "core first, mm"),
+        figures("gauge", "mm"),
+        figures("gauge", "thou"),
+        figures("vibrating", "mm"),
+    ];
+    match unit {
+        LengthUnit::Mm => columns.push(figures("cut to", "mm")),
+        LengthUnit::Inch => {
+            columns.extend([figures("vibrating", "in"), figures("cut to", "in")]);
+        }
+    }
+    columns.push(words("order", "code"));
+    columns
+}
+
+/// Every string of a design in words. A string that the analysis lacks is left out.
+pub fn strings(design: &Design, analysis: &Analysis) -> Strings {
+    let names = Names { own: &design.materials, built_in: built_in() };
+    let allowance = allowance(design);
+    let inches = design.units.length == LengthUnit::Inch;
+    let pairs = design.strings.iter().zip(&analysis.strings);
+    let one = |(spec, figures)| string(spec, figures, &names, allowance.as_ref(), inches);
+    let rows = pairs.map(one).collect();
+    let taken = design.strings.len().min(analysis.strings.len());
+    Strings { rows, legend: legend(&design.strings[..taken], &names) }
+}
+
+/// Materials whose row shows less than the full name, then the signs of open turns and bare ends.
+fn legend(strings: &[StringSpec], names: &Names<'_>) -> String {
+    let mut materials: Vec<String> = Vec::new();
+    let mut note = |typed: &str, wound: bool| {
+        let name = names.of(typed);
+        let shown = if wound { &name.key } else { &name.short };
+        let words = if name.full.to_lowercase().contains(&shown.to_lowercase()) {
+            name.full.clone()
+        } else {
+            format!("{shown} is {}", name.full)
+        };
+        if shown.to_lowercase() != name.full.to_lowercase() && !materials.contains(&words) {
+            materials.push(words);
+        }
+    };
+    for string in strings {
+        note(&string.make_up.material, is_composed(&string.make_up));
+        string.make_up.layers.iter().for_each(|layer| note(&layer.material, true));
+    }
+    let make_ups = || strings.iter().map(|string| &string.make_up);
+    let mut parts = Vec::new();
+    if !materials.is_empty() {
+        parts.push(format!("Materials: {}.", materials.join("; ")));
+    }
+    if make_ups().flat_map(|m| &m.layers).any(|layer| layer.packing_percent < 100.0) {
+        parts.push("At … %: open turns that cover so much of the string.".to_owned());
+    }
+    if make_ups().any(|make_up| make_up.is_wound() && !make_up.bare.is_empty()) {
+        parts.push("Bare: core left bare at the soundboard and at the bridge pin.".to_owned());
+    }
+    parts.join(" ")
+}
+
+/// Whether the make-up needs more words than a material.
+fn is_composed(make_up: &MakeUpSpec) -> bool {
+    make_up.is_wound() || make_up.weighed.is_some()
+}
+
+fn allowance(design: &Design) -> Option<Allowance> {
+    let (given, mm) = (&design.allowances, Length::from_mm);
+    let (after, pin) = (mm(given.after_length_mm), mm(given.pin_mm));
+    Allowance::new(after, given.turns, pin, mm(given.knot_mm), mm(given.tail_mm)).ok()
+}
+
+fn string(
+    spec: &StringSpec,
+    figures: &StringFigures,
+    names: &Names<'_>,
+    allowance: Option<&Allowance>,
+    inches: bool,
+) -> StringWords {
+    let (length, gauge) = (figures.length.ok(), figures.gauge.ok());
+    let cut = length.zip(gauge).zip(allowance).map(|((l, g), a)| cut_length(l, g, a));
+    let mut cells = vec![
+        figures.number.to_string(),
+        figures.note.map_or_else(|| DASH.to_owned(), harp_name),
+        note_name(spec, figures),
+        make_up(spec, figures, names),
+        known(gauge.map(Length::to_mm), 2),
+        known(gauge.map(Length::to_thou), 1),
+        known(length.map(Length::to_mm), 1),
+    ];
+    if inches {
+        cells.push(known(length.map(Length::to_inch), 2));
+        // Rounded up: a string may be cut too long, never too short.
+        cells.push(known(cut.map(|cut| (cut.to_inch() * 2.0).ceil() / 2.0), 1));
+    } else {
+        cells.push(known(cut.map(|cut| cut.to_mm().ceil()), 0));
+    }
+    cells.push(or_dash(clean(&spec.order_code)));
+    let (mark, harp_octave) = (figures.note.and_then(mark), figures.note.map(Note::harp_octave));
+    StringWords { mark, harp_octave, cells }
+}
+
+const fn mark(note: Note) -> Option<Mark> {
+    match note.letter() {
+        Letter::C => Some(Mark::C),
+        Letter::F => Some(Mark::F),
+        _ => None,
+    }
+}
+
+/// As a harpist calls the string: `4C`, whatever it is tuned to.
+fn harp_name(note: Note) -> String {
+    format!("{}{:?}", note.harp_octave(), note.letter())
+}
+
+/// The scientific name, or the frequency where there is no note but a pitch.
+fn note_name(spec: &StringSpec, figures: &StringFigures) -> String {
+    match (figures.note, figures.frequency) {
+        (Some(note), _) => note.printed(),
+        (None, Ok(_)) => or_dash(clean(&spec.note)),
+        (None, Err(_)) => DASH.to_owned(),
+    }
+}
+
+/// What the string is made of. Of a wound string the layers from the core outward, each size first.
+fn make_up(spec: &StringSpec, figures: &StringFigures, names: &Names<'_>) -> String {
+    let make_up = &spec.make_up;
+    let name = names.of(&make_up.material);
+    if !is_composed(make_up) {
+        return or_dash(name.short);
+    }
+    let typed = || size(&make_up.diameter);
+    let core = figures.core.map_or_else(|_| typed(), |core| size(&fixed(core.to_mm(), 3)));
+    let mut words = format!("{core} {}", name.key).trim().to_owned();
+    for layer in &make_up.layers {
+        words.push_str(&format!(" + {}", layer_words(layer, names)));
+    }
+    if make_up.is_wound() && !make_up.bare.is_empty() {
+        let [board, pin] = [&make_up.bare.board, &make_up.bare.pin].map(|end| or_zero(clean(end)));
+        words.push_str(&format!("; bare {board}, {pin}"));
+    }
+    if let Some(weighed) = &make_up.weighed {
+        words.push_str(&format!("; {} g/m", or_dash(clean(&weighed.g_per_m))));
+    }
+    words
+}
+
+fn layer_words(layer: &LayerSpec, names: &Names<'_>) -> String {
+    let mut words = size(&layer.size);
+    if layer.is_ribbon() {
+        words.push_str(&format!(" × {}", size(&layer.width)));
+    }
+    words.push_str(&format!(" {}", names.of(&layer.material).key));
+    if layer.packing_percent < 100.0 {
+        words.push_str(&format!(" at {} %", fixed(layer.packing_percent, 0)));
+    }
+    words
+}
+
+/// A size as typed; a bare number, which is in millimetres, with two decimals or three.
+fn size(text: &str) -> String {
+    let typed = clean(text);
+    match typed.replace(',', ".").parse::<f64>() {
+        Ok(mm) if mm.is_finite() && mm.abs() < 1_000.0 => {
+            let (two, three) = (fixed(mm, 2), fixed(mm, 3));
+            if three.ends_with('0') { two } else { three }
+        }
+        _ => typed,
+    }
+}
+
+fn or_zero(text: String) -> String {
+    if text.is_empty() { "0".to_owned() } else { text }
+}
+
+fn or_dash(text: String) -> String {
+    if text.is_empty() { DASH.to_owned() } else { text }
+}
+
+fn known(number: Option<f64>, decimals: usize) -> String {
+    number.filter(|number| number.is_finite()).map_or(DASH.to_owned(), |n| fixed(n, decimals))
+}
+
+fn fixed(number: f64, decimals: usize) -> String {
+    format!("{number:.decimals$}")
+}
+
+/// The materials that a design can mean.
+struct Names<'a> {
+    own: &'a [MaterialSpec],
+    built_in: Vec<Material>,
+}
+
+/// How a material may be called.
+struct Name {
+    /// Shortest, for wound strings.
+    key: String,
+    /// The name up to its first comma or bracket.
+    short: String,
+    full: String,
+}
+
+impl Name {
+    fn new(key: &str, name: &str) -> Self {
+        let full = clean(name);
+        let end = full.find([',', '(']).filter(|end| *end > 0).unwrap_or(full.len());
+        Self { key: clean(key), short: full[..end].trim_end().to_owned(), full }
+    }
+}
+
+impl Names<'_> {
+    /// The material that a cell means; as typed where it means none.
+    fn of(&self, typed: &str) -> Name {
+        let typed = clean(typed);
+        let wanted = typed.to_lowercase();
+        let same = |text: &str| text.trim().to_lowercase() == wanted;
+        if let Some(own) = self.own.iter().find(|own| same(&own.key) || same(&own.name)) {
+            return Name::new(&own.key, &own.name);
+        }
+        let Some(key) = key_of(&typed) else { return Name::new(&typed, &typed) };
+        if let Some(own) = self.own.iter().find(|own| own.key == key) {
+            return Name::new(&own.key, &own.name);
+        }
+        let built_in = self.built_in.iter().find(|material| material.key == key);
+        built_in.map_or_else(|| Name::new(&typed, &typed), |m| Name::new(&m.key, &m.name))
+    }
+}

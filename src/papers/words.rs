@@ -1,0 +1,112 @@
+//! The words on the stringing card that are about the whole harp.
+
+use crate::design::document::{Design, PitchSpec, TemperamentSpec};
+use crate::engine::analysis::Analysis;
+use crate::engine::pitch::Note;
+
+use super::measure::clean;
+
+/// Stands for what is not known.
+pub const DASH: &str = "—";
+/// Explains [`DASH`] where it stands.
+pub const DASH_NOTE: &str = "— not given.";
+pub const STEPS_TITLE: &str = "Replacing a string";
+pub const CAUTIONS_TITLE: &str = "Take care.";
+pub const CAPTION: &str = "This design, to open in a browser";
+
+/// How to replace a string.
+///
+/// # Source
+///
+/// Articles and leaflets of harp technicians and makers: the octave as the commonest mistake, slack
+/// and turns by material, the anchor in thin strings, turns toward the neck without overlap, the
+/// tail of about 12 mm. How long strings take to settle is common practice, no source.
+pub const STEPS: [&str; 8] = [
+    "Find the string in the table: the right note in the right octave. One octave out is the \
+     commonest mistake.",
+    "Put on eye protection. Let the old string down slowly, keep hold of its coil, and draw out \
+     what is left.",
+    "Knot the new string behind the soundboard. From middle C up, put a short piece of thick \
+     string through the knot as an anchor; wires bring their own.",
+    "Lead it through its hole, past its bridge pin and into the tuning pin.",
+    "Leave slack for about three turns on the pin: least for nylon, and never under two for wire.",
+    "Let the turns lie side by side toward the neck, none over another.",
+    "Bring it to pitch slowly, a little at a time.",
+    "Retune daily until it holds: wire takes one to three days, gut some days, nylon up to two \
+     weeks. Then cut the tail to about 12 mm.",
+];
+
+/// What to beware of.
+pub const CAUTIONS: &str = "Strings under load can hurt. Wear eye protection, let tension down slowly, and keep your face \
+     out of the plane of the strings. Another gauge or material changes the pull on the harp. Loads \
+     worked out for this design are estimates, no approval of a structure: if the soundboard, neck \
+     or pillar shows cracks or moves, ask a qualified maker before raising the pitch.";
+
+/// What the instrument is called.
+pub fn title(design: &Design) -> String {
+    let title = clean(&design.title);
+    if title.is_empty() { "Untitled harp".to_owned() } else { title }
+}
+
+/// Labels and what they say, in the order of the card; a dash where nothing was given.
+pub fn facts(design: &Design, analysis: &Analysis, mark: String) -> [(&'static str, String); 8] {
+    let given = |text: &str| {
+        let text = clean(text);
+        if text.is_empty() { DASH.to_owned() } else { text }
+    };
+    [
+        ("maker", given(&design.maker)),
+        ("serial number", given(&design.serial)),
+        ("made for", given(&design.client)),
+        ("date", given(&design.date)),
+        ("open tuning", given(&design.open_tuning)),
+        ("strings", compass(analysis)),
+        ("pitch", pitch(&design.pitch)),
+        ("design mark", mark),
+    ]
+}
+
+/// Count and compass: `47, from C1 to G7`.
+fn compass(analysis: &Analysis) -> String {
+    let count = analysis.strings.len();
+    let notes = || analysis.strings.iter().filter_map(|figures| figures.note);
+    let lowest = notes().min_by_key(|note| note.key_number()).map(Note::printed);
+    let highest = notes().max_by_key(|note| note.key_number()).map(Note::printed);
+    match (lowest, highest) {
+        (Some(lowest), Some(highest)) if count > 1 => format!("{count}, {lowest} to {highest}"),
+        _ => count.to_string(),
+    }
+}
+
+/// `A4 = 440 Hz, equal temperament`.
+fn pitch(pitch: &PitchSpec) -> String {
+    if !pitch.a4_hz.is_finite() {
+        return DASH.to_owned();
+    }
+    let hz = (pitch.a4_hz * 100.0).round() / 100.0;
+    format!("A4 = {hz} Hz, {}", temperament(pitch.temperament))
+}
+
+const fn temperament(temperament: TemperamentSpec) -> &'static str {
+    match temperament {
+        TemperamentSpec::Equal => "equal temperament",
+        TemperamentSpec::Pythagorean => "pure fifths (Pythagorean)",
+        TemperamentSpec::QuarterCommaMeantone => "quarter-comma meantone",
+        TemperamentSpec::WerckmeisterThree => "Werckmeister III",
+        TemperamentSpec::Vallotti => "Vallotti",
+        TemperamentSpec::YoungTwo => "Young II",
+        TemperamentSpec::JustOnC => "just intonation on C",
+    }
+}
+
+/// Why there is no code to scan.
+pub fn no_code(link: &str, mark: &str) -> String {
+    if link.is_empty() {
+        return format!("No link was made for this card. Keep the design file with mark {mark}.");
+    }
+    let count = link.chars().count();
+    format!(
+        "The link of this design, {count} characters, is too long for a printed code. Keep the \
+         design file with mark {mark}."
+    )
+}
