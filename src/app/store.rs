@@ -125,18 +125,24 @@ impl Store {
     pub fn open_first() -> Self {
         let (design, origin) = match shelf::last_open() {
             Some((id, design)) => (design, Origin::Kept(id)),
-            None => (SAMPLES[1].design(), Origin::Sample),
+            None => (first_sample(), Origin::Sample),
         };
         let store = Self::new(design, origin);
         store.open_link();
         store
     }
 
-    /// Changes the design.
+    /// Changes the design. An edit whose outcome could not be opened again is told and left out.
     pub fn send(self, edit: &Edit) {
         let key = edit.key();
-        self.history.update(|history| history.record(edit.apply(history.present()), key));
-        self.changed();
+        let next = self.history.with_untracked(|history| edit.apply(history.present()));
+        match persist::check(&next) {
+            Ok(()) => {
+                self.history.update(|history| history.record(next, key));
+                self.changed();
+            }
+            Err(error) => self.complain(format!("That was not taken: {error}.")),
+        }
     }
 
     /// Ends the run of edits that one undo takes back.
@@ -334,4 +340,10 @@ impl Store {
             }
         });
     }
+}
+
+/// What a first visit opens: the 36-string floor harp.
+fn first_sample() -> Design {
+    let chosen = SAMPLES.iter().find(|sample| sample.key == "floor-36").unwrap_or(&SAMPLES[0]);
+    chosen.design()
 }

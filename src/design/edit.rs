@@ -9,6 +9,7 @@ use super::document::{
 };
 use super::library::embed;
 use super::make_up_text;
+use super::persist::tidy;
 use crate::engine::pitch::Note;
 
 /// A column of the string chart that can be typed into.
@@ -111,6 +112,7 @@ impl Edit {
         let mut next = design.clone();
         self.change(&mut next);
         next.strings.truncate(MOST_STRINGS);
+        tidy(&mut next);
         embed(&mut next);
         next
     }

@@ -1,8 +1,8 @@
 //! The document: what was typed, the edits that change it, its versions, and the words for numbers.
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
-//! `typed`, `pieces`, `make_up_text`, `library`, `edit`, `history`, `migrate`, `persist`, `link`,
-//! `resolve`, `display`, `advice`, `table`, `presets`.
+//! `typed`, `pieces`, `make_up_text`, `library`, `migrate`, `persist`, `link`, `edit`, `history`,
+//! `resolve`, `display`, `advice`, `table`, `presets`, `report`.
 
 pub mod advice;
 pub mod display;

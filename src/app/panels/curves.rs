@@ -14,7 +14,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{HtmlCanvasElement, HtmlElement, MouseEvent, ResizeObserver};
 
-use super::string_chart::go_to;
+use super::chart_acts::go_to;
 use crate::app::rows;
 use crate::app::store::Store;
 use crate::app::{browser, grid::Selection};

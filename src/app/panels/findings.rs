@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::string_chart::go_to;
+use super::chart_acts::go_to;
 use crate::app::browser;
 use crate::app::rows::{self, FindingWords};
 use crate::app::store::Store;

@@ -1,6 +1,7 @@
 //! What stands on the page. A panel reads the store and sends edits.
 
 mod card;
+mod chart_acts;
 mod chart_keys;
 mod curves;
 mod findings;

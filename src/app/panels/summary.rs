@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::string_chart::go_to;
+use super::chart_acts::go_to;
 use crate::app::rows;
 use crate::app::store::Store;
 

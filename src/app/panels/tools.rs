@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
+use super::chart_acts::{act, go_to, room};
 use super::chart_keys::Ask;
-use super::string_chart::{act, room};
 use crate::app::browser;
 use crate::app::rows;
 use crate::app::store::{Store, Window};
@@ -65,7 +65,7 @@ fn extend(store: Store, up: bool) {
     let edit = if up { Edit::ExtendUp { count: 1 } } else { Edit::ExtendDown { count: 1 } };
     store.send(&edit);
     let last = store.count().saturating_sub(1);
-    super::string_chart::go_to(store, if up { 0 } else { last });
+    go_to(store, if up { 0 } else { last });
 }
 
 /// Says what the cell under the cursor means, or what is wrong with it.
