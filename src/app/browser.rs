@@ -74,6 +74,12 @@ pub fn address() -> String {
     href.split('#').next().unwrap_or_default().to_owned()
 }
 
+/// Whether the page is served by this very computer, so that its address means nothing elsewhere.
+pub fn is_local() -> bool {
+    let host = window().location().hostname().unwrap_or_default();
+    matches!(host.as_str(), "localhost" | "127.0.0.1" | "[::1]" | "")
+}
+
 /// Takes the fragment off the address, with no step in the browser's history.
 pub fn drop_fragment() {
     if let Ok(history) = window().history() {

@@ -1,5 +1,6 @@
 //! What a panel can show: the title with its unit, the value of a string, and its limits.
 
+use crate::design::display;
 use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
 use crate::engine::analysis::{Limits, StringFigures};
 use crate::engine::mechanics::semitones_to_break;
@@ -86,22 +87,12 @@ impl Quantity {
     /// The unit in which it is shown; empty where the name says it.
     pub const fn unit(self, units: &Units) -> &'static str {
         match (self, units.force) {
-            (Self::Tension, ForceUnit::Newton) => "N",
-            (Self::Tension, ForceUnit::Kgf) => "kgf",
-            (Self::Tension, ForceUnit::Lbf) => "lbf",
-            (Self::PluckStiffness, ForceUnit::Newton) => "N/mm",
-            (Self::PluckStiffness, ForceUnit::Kgf) => "kgf/mm",
-            (Self::PluckStiffness, ForceUnit::Lbf) => "lbf/in",
+            (Self::Tension, unit) => display::force_unit(unit),
+            (Self::PluckStiffness, unit) => display::stiffness_unit(unit),
             (Self::LoadShare, _) => "%",
             (Self::SemitonesToBreak, _) => "",
-            (Self::Length, _) => match units.length {
-                LengthUnit::Mm => "mm",
-                LengthUnit::Inch => "in",
-            },
-            (Self::Gauge, _) => match units.gauge {
-                GaugeUnit::Mm => "mm",
-                GaugeUnit::Thou => "thou",
-            },
+            (Self::Length, _) => display::length_unit(units.length),
+            (Self::Gauge, _) => display::gauge_unit(units.gauge),
             (Self::LinearDensity, _) => "g/m",
             (Self::Stress, _) => "MPa",
             (Self::Partial8, _) => "cents",
@@ -134,6 +125,22 @@ impl Quantity {
         is_usable(value).then_some(value)
     }
 
+    /// The figure of one string in the words of the string chart; `None` where it is not known.
+    pub fn words(self, figures: &StringFigures, units: &Units) -> Option<String> {
+        Some(match self {
+            Self::Tension => display::tension(figures.tension.ok()?, units.force),
+            Self::PluckStiffness => display::stiffness(figures.pluck_stiffness.ok()?, units.force),
+            Self::LoadShare => display::percent(figures.load_share_percent.ok()?),
+            Self::SemitonesToBreak => display::semitones(figures.semitones_to_break.ok()?),
+            Self::Length => display::length(figures.length.ok()?, units.length),
+            Self::Gauge => display::gauge(figures.gauge.ok()?, units.gauge),
+            Self::LinearDensity => display::linear_density(figures.linear_density.ok()?),
+            Self::Stress => display::stress(figures.stress.ok()?),
+            Self::Partial8 => display::cents(figures.partial_8_cents.ok()?),
+            Self::Impedance => display::impedance(figures.impedance.ok()?),
+        })
+    }
+
     /// The axis that suits: of equal ratios where a harp spans a decade or more and an octave is a
     /// ratio; from zero where the value is a share.
     pub const fn rule(self) -> Rule {
@@ -144,7 +151,7 @@ impl Quantity {
         }
     }
 
-    /// A value in words, plainly rounded: to three figures, and no finer than can be measured.
+    /// A value for an axis, plainly rounded: to three figures, and no finer than can be measured.
     pub fn format(self, value: f64, units: &Units) -> String {
         let decimals = match self {
             Self::LoadShare => 0,
@@ -235,11 +242,10 @@ fn force(force: Force, units: &Units) -> f64 {
 }
 
 fn stiffness(stiffness: Stiffness, units: &Units) -> f64 {
-    let over = |length: Length| Force::from_n(stiffness.to_n_per_m() * length.to_m());
     match units.force {
         ForceUnit::Newton => stiffness.to_n_per_mm(),
-        ForceUnit::Kgf => over(Length::from_mm(1.0)).to_kgf(),
-        ForceUnit::Lbf => over(Length::from_inch(1.0)).to_lbf(),
+        ForceUnit::Kgf => stiffness.to_kgf_per_mm(),
+        ForceUnit::Lbf => stiffness.to_lbf_per_inch(),
     }
 }
 

@@ -1,8 +1,9 @@
-//! Numbers to words. Here, and only here, figures are rounded: once, and to no more digits than the
-//! tolerance of a diameter supports.
+//! Numbers to words. Figures of a string are rounded here: once, and to no more digits than the
+//! tolerance of a diameter supports. Only the ticks of an axis and the columns of the card round on
+//! their own; exports are not rounded.
 //!
-//! A minus is U+2212, and from 10 000 on a thin space parts the thousands; what is written for
-//! machines (CSV, DXF) does not pass here. A number that is none becomes a dash.
+//! A minus is U+2212, and from 10 000 on a thin space parts the thousands. A number that is none
+//! becomes a dash.
 
 use super::document::{ForceUnit, GaugeUnit, LengthUnit, TemperamentSpec};
 use crate::engine::analysis::StringFigures;
@@ -119,9 +120,14 @@ pub fn cents(cents: f64) -> String {
     decimals(cents, 1)
 }
 
-/// Stiffness under the finger in newtons per millimetre, to a hundredth.
-pub fn stiffness(stiffness: Stiffness) -> String {
-    decimals(stiffness.to_n_per_mm(), 2)
+/// Stiffness under the finger: newtons per millimetre to a hundredth, kilograms-force per millimetre
+/// to a thousandth, pounds-force per inch to a tenth.
+pub fn stiffness(stiffness: Stiffness, unit: ForceUnit) -> String {
+    match unit {
+        ForceUnit::Newton => decimals(stiffness.to_n_per_mm(), 2),
+        ForceUnit::Kgf => decimals(stiffness.to_kgf_per_mm(), 3),
+        ForceUnit::Lbf => decimals(stiffness.to_lbf_per_inch(), 1),
+    }
 }
 
 /// Mass per metre in grams, three digits.
@@ -174,6 +180,15 @@ pub const fn force_unit(unit: ForceUnit) -> &'static str {
         ForceUnit::Newton => "N",
         ForceUnit::Kgf => "kgf",
         ForceUnit::Lbf => "lbf",
+    }
+}
+
+/// How the unit of stiffness is written that goes with a force unit.
+pub const fn stiffness_unit(unit: ForceUnit) -> &'static str {
+    match unit {
+        ForceUnit::Newton => "N/mm",
+        ForceUnit::Kgf => "kgf/mm",
+        ForceUnit::Lbf => "lbf/in",
     }
 }
 
@@ -345,7 +360,8 @@ mod tests {
         assert_eq!(percent(91.5), "92");
         assert_eq!(semitones(-1.26), "−1.3");
         assert_eq!(cents(12.34), "12.3");
-        assert_eq!(stiffness(Stiffness::from_n_per_mm(0.846)), "0.85");
+        assert_eq!(stiffness(Stiffness::from_n_per_mm(0.846), ForceUnit::Newton), "0.85");
+        assert_eq!(stiffness(Stiffness::from_lbf_per_inch(4.26), ForceUnit::Lbf), "4.3");
         assert_eq!(impedance(Impedance::from_kg_per_s(0.3246)), "0.32");
         assert_eq!(impedance(Impedance::from_kg_per_s(0.0996)), "0.10");
         assert_eq!(impedance(Impedance::from_kg_per_s(0.0326)), "0.033");

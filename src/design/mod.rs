@@ -2,7 +2,7 @@
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `pieces`, `make_up_text`, `library`, `migrate`, `persist`, `link`, `edit`, `history`,
-//! `resolve`, `display`, `advice`, `table`, `presets`, `report`.
+//! `resolve`, `display`, `advice`, `table`, `presets`.
 
 pub mod advice;
 pub mod display;

@@ -353,7 +353,7 @@ mod tests {
         let thin = wound(vec![round("copper", 0.05, 1.0)]).unwrap();
         let core = thin.core_linear_density().unwrap().to_kg_per_m();
         let wrap = thin.linear_density().to_kg_per_m() - core;
-        let annulus = 8930.0 * PI / 4.0 * (0.6e-3_f64.powi(2) - 0.5e-3_f64.powi(2));
+        let annulus = 8920.0 * PI / 4.0 * (0.6e-3_f64.powi(2) - 0.5e-3_f64.powi(2));
         // The pitch is 1/35 of the circumference, so the helix is longer by half its square.
         assert_close(wrap, annulus * PI / 4.0, 1e-3, "thin wrap");
     }

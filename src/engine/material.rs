@@ -186,7 +186,7 @@ const ENTRIES: [Entry; 12] = [
     Entry {
         key: "nylon",
         name: "Nylon monofilament",
-        other_names: &["polyamide", "pa", "nylgut"],
+        other_names: &["polyamide", "pa"],
         density: (
             1140.0,
             "nylon 6.6: W. E. Morton and J. W. S. Hearle, Physical Properties of Textile Fibres",
@@ -279,7 +279,7 @@ const ENTRIES: [Entry; 12] = [
         key: "copper",
         name: "Copper, soft wire",
         other_names: &["cu"],
-        density: (8930.0, NORTON, Seen),
+        density: (8920.0, NORTON, Seen),
         modulus: (122.0, 0.0, NORTON, Seen),
         strength: (Row::Mpa(220.0), "an encyclopaedia's table of specific strength, copper", Seen),
     },

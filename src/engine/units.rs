@@ -75,7 +75,12 @@ quantity! {
 
 quantity! {
     /// Force that a finger meets for each unit of displacement.
-    Stiffness { from_n_per_m / to_n_per_m = 1.0, from_n_per_mm / to_n_per_mm = 1e3 }
+    Stiffness {
+        from_n_per_m / to_n_per_m = 1.0,
+        from_n_per_mm / to_n_per_mm = 1e3,
+        from_kgf_per_mm / to_kgf_per_mm = KGF_N * 1e3,
+        from_lbf_per_inch / to_lbf_per_inch = LBF_N / INCH_M,
+    }
 }
 
 quantity! {

@@ -49,7 +49,10 @@ pub fn CardBar(store: Store) -> impl IntoView {
                     {papers}
                 </select>
             </label>
-            <p class="hint">"Print at 100 %, with no margins added."</p>
+            <p class="hint">
+                "Print at 100 %, with no margins added."
+                {browser::is_local().then_some(" The code leads to this computer alone: before you print cards for others, open Stringloft at its address on the web.")}
+            </p>
             <button type="button" class="tool main" id="print" on:click=|_| browser::print()>"Print"</button>
             <button type="button" class="tool" id="close-card" on:click=move |_| close()>"Close"</button>
         </div>

@@ -54,7 +54,7 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
                 <Tried tried=tried/>
             </div>
             <Materials store=store/>
-            <p class="window-actions">
+            <p class="window-actions at-hand">
                 <button type="button" class="tool main" id="take-make-up" on:click=take>
                     {if first == last { "Use for this string" } else { "Use for these strings" }}
                 </button>
@@ -228,10 +228,13 @@ fn OneLayer(draft: RwSignal<MakeUpSpec>, index: usize) -> impl IntoView {
         <fieldset class="layer">
             <legend><span class=format!("swatch layer-{}", index + 1)></span>{format!("Layer {}, counted from the core", index + 1)}</legend>
             {text("Material", |l| &mut l.material, "materials")}
-            {text("Wire, or ribbon's thickness", |l| &mut l.size, "")}
-            {text("Ribbon's width (empty: round wire)", |l| &mut l.width, "")}
-            <TextField label="Turns cover, in %" value=packing on_input=set_packing/>
-            <button type="button" class="quiet" on:click=remove>"Remove this layer"</button>
+            {text("Wire or thickness", |l| &mut l.size, "")}
+            {text("Ribbon's width", |l| &mut l.width, "")}
+            <TextField label="Cover, %" value=packing on_input=set_packing/>
+            <p class="hint">
+                "No width: round wire. Cover 100 %: the turns touch. "
+                <button type="button" class="quiet" on:click=remove>"Remove this layer"</button>
+            </p>
         </fieldset>
     }
 }

@@ -97,8 +97,8 @@ fn head(shown: Shown, units: &Units) -> Head {
         ),
         Shown::PluckStiffness => (
             "Pluck",
-            "N/mm",
-            "Pluck stiffness: the force for each millimetre that the finger meets. The measure of feel.",
+            display::stiffness_unit(units.force),
+            "Pluck stiffness: the force that the finger meets for each millimetre or inch. The measure of feel.",
         ),
         Shown::LoadShare => ("Load", "%", "Tension over breaking load."),
         Shown::ToBreak => {
@@ -186,7 +186,9 @@ fn cell(
     match shown {
         Shown::Typed(column) => typed_cell(column, string, figures, errors, units),
         Shown::Tension => known(figures.tension, |pull| display::tension(pull, units.force)),
-        Shown::PluckStiffness => known(figures.pluck_stiffness, display::stiffness),
+        Shown::PluckStiffness => {
+            known(figures.pluck_stiffness, |k| display::stiffness(k, units.force))
+        }
         Shown::LoadShare => known(figures.load_share_percent, display::percent),
         Shown::ToBreak => known(figures.semitones_to_break, display::semitones),
         Shown::Frequency => known(figures.frequency, display::frequency),

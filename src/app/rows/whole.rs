@@ -7,6 +7,7 @@ use crate::design::edit::Edit;
 use crate::design::resolve::Resolved;
 use crate::design::{advice, display};
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
+use crate::engine::units::Stiffness;
 
 /// The harp in one line.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -111,12 +112,22 @@ pub fn readout(
     index: usize,
 ) -> String {
     let Some(figures) = analysis.strings.get(index) else { return String::new() };
-    let figure = |quantity: &Quantity| {
-        let value = quantity.value(figures, units)?;
-        Some(format!("{} {}", quantity.format(value, units), quantity.unit(units)))
+    let figure = |quantity: &Quantity| match quantity.unit(units) {
+        "" => quantity.words(figures, units),
+        unit => Some(format!("{} {unit}", quantity.words(figures, units)?)),
     };
-    let figures_words: Vec<String> = quantities.iter().filter_map(figure).collect();
-    format!("{}: {}", display::string_name(figures), figures_words.join(" · "))
+    let name = display::string_name(figures);
+    let words: Vec<String> = quantities.iter().filter_map(figure).collect();
+    if words.is_empty() {
+        format!("{name}: –")
+    } else {
+        format!("{name}: {}", words.join(" · "))
+    }
+}
+
+fn stiffness_words(stiffness: Stiffness, units: &Units) -> String {
+    let unit = display::stiffness_unit(units.force);
+    format!("{} {unit}", display::stiffness(stiffness, units.force))
 }
 
 /// What a make-up on trial comes to.
@@ -155,10 +166,7 @@ pub fn tried(design: &Design, resolved: &Resolved) -> TriedWords {
             "Load share",
             figures.load_share_percent.ok().map(|share| format!("{} %", display::percent(share))),
         ),
-        (
-            "Pluck stiffness",
-            figures.pluck_stiffness.ok().map(|k| format!("{} N/mm", display::stiffness(k))),
-        ),
+        ("Pluck stiffness", figures.pluck_stiffness.ok().map(|k| stiffness_words(k, units))),
     ];
     lines.retain(|line| line.1.is_some());
     TriedWords {
