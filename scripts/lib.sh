@@ -1,0 +1,168 @@
+# shellcheck shell=bash
+# What scripts/serve, scripts/dev and scripts/test have in common: finding the tools, or installing them.
+# It is sourced, not run. Each function may be called again at no cost: what is there is kept.
+#
+# Tools are kept outside the clone, in the user's cache folder, each in a folder named after its version.
+# So clones share them, and a clone of another version does no harm.
+
+TRUNK_VERSION=0.21.14   # builds and serves the page
+BINARYEN_VERSION=132.0.0 # wasm-opt, where npm is at hand; Debian's own version otherwise
+AXE_VERSION=4.14.1      # axe-core, which looks for barriers in the page
+TARGET=wasm32-unknown-unknown
+
+CACHE=${XDG_CACHE_HOME:-${HOME:?is not set, so there is no place for the tools}/.cache}/stringloft
+
+say() { printf '\n== %s\n' "$*"; }
+have() { command -v "$1" >/dev/null 2>&1; }
+die() {
+    printf '\n%s: %s\n' "$(basename "$0")" "$*" >&2
+    exit 1
+}
+
+# debian PACKAGE...: installs those that are missing.
+debian() {
+    local package missing=() as_root=()
+    have apt-get || die "this needs $*, and only Debian and Ubuntu are known here. Install it by hand, then run this again."
+    for package; do
+        [ "$(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null)" = installed ] || missing+=("$package")
+    done
+    [ ${#missing[@]} -gt 0 ] || return 0
+    if [ "$(id -u)" != 0 ]; then
+        have sudo || die "missing: ${missing[*]}. Install them as root, then run this again."
+        as_root=(sudo)
+    fi
+    say "Installing ${missing[*]} with apt-get"
+    { "${as_root[@]}" apt-get update -q && "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive \
+        apt-get install -qy --no-install-recommends "${missing[@]}"; } </dev/null ||
+        die "apt-get could not install ${missing[*]}; its own message is above."
+}
+
+# crate NAME VERSION PROGRAM: a tool built from source, unless PROGRAM has that version already.
+# Quick to build matters more than quick to run: each works for seconds only.
+crate() {
+    local root=$CACHE/$1-$2
+    PATH=$root/bin:$PATH
+    case " $("$3" --version 2>/dev/null) " in *" $2 "*) return ;; esac
+    say "Building $1 $2 (some minutes, once)"
+    CARGO_PROFILE_RELEASE_OPT_LEVEL=1 CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 \
+        cargo install --quiet --locked --root "$root" --version "$2" "$1" </dev/null ||
+        die "cargo could not build $1 $2; its own message is above."
+}
+
+# node_package NAME VERSION: a package of npm. Its folder is $CACHE/NAME-VERSION/node_modules/NAME.
+node_package() {
+    local root=$CACHE/$1-$2
+    PATH=$PATH:$root/node_modules/.bin
+    [ -e "$root/complete" ] && return
+    have npm || debian nodejs npm
+    say "Fetching $1 $2 with npm"
+    mkdir -p "$root"
+    npm install --prefix "$root" --no-audit --no-fund --ignore-scripts --loglevel=error "$1@$2" </dev/null ||
+        die "npm could not install $1 $2; its own message is above."
+    touch "$root/complete"
+}
+
+# True if the compiler in use has the standard library for wasm. The files are the only proof:
+# rustup can answer yes for another toolchain.
+has_std() {
+    local file folder
+    folder=$(rustc --print target-libdir --target "$TARGET" 2>/dev/null) || return 1
+    for file in "$folder"/libstd-*.rlib; do [ -e "$file" ] && return 0; done
+    return 1
+}
+
+# Finds a way to compile for wasm. The ordinary one is rustup's target. Where rustup cannot have it,
+# Debian's compiler for the web builds the standard library from source; then WASM_LINKER is set.
+WASM_LINKER=
+setup_rust() {
+    local host
+    have cargo || PATH=${CARGO_HOME:-$HOME/.cargo}/bin:$PATH
+    have cargo || die "there is no cargo here. Install Rust's stable toolchain with rustup, then run this again."
+    have cc || debian gcc libc6-dev
+    if ! has_std && have rustup && [ ! -e "$CACHE/debian-rust" ]; then
+        say "Adding $TARGET with rustup"
+        rustup target add "$TARGET" </dev/null || echo "rustup could not; its own message is above."
+    fi
+    if has_std; then
+        echo "Compiling for wasm: rustup's $TARGET of $(rustc --version)."
+        return
+    fi
+    debian rustc-web cargo-web rust-web-src
+    [ -f /usr/lib/rustlib/src/rust/library/std/Cargo.toml ] ||
+        die "Debian's rust-web-src brought no source of the standard library, and rustup no $TARGET."
+    host=$(rustc -vV | sed -n 's/^host: //p')
+    WASM_LINKER=$(rustc --print sysroot)/lib/rustlib/$host/bin/rust-lld
+    [ -x "$WASM_LINKER" ] || die "this toolchain has no rust-lld; rustup's stable toolchain has one."
+    mkdir -p "$CACHE"
+    touch "$CACHE/debian-rust" # rustup is not asked a second time; delete this file to ask it again
+    echo "Compiling for wasm: Debian's $(/usr/bin/rustc --version), as rustup has no $TARGET here ($CACHE/debian-rust)."
+}
+
+# wasm COMMAND...: runs it with the compiler that setup_rust found.
+wasm() {
+    if [ -z "$WASM_LINKER" ]; then
+        "$@"
+    else
+        RUSTUP_TOOLCHAIN=/usr RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort,test \
+            CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=$WASM_LINKER "$@"
+    fi
+}
+
+# All it takes to build the page.
+setup_build() {
+    local bindgen
+    setup_rust
+    # The program must be of the very version that the crate has.
+    bindgen=$(awk '/^name = "wasm-bindgen"$/ { getline; gsub(/"/, "", $3); print $3; exit }' Cargo.lock)
+    [ -n "$bindgen" ] || die "Cargo.lock names no wasm-bindgen."
+    crate trunk "$TRUNK_VERSION" trunk
+    crate wasm-bindgen-cli "$bindgen" wasm-bindgen
+    if ! have wasm-opt; then
+        if have npm; then node_package binaryen "$BINARYEN_VERSION"; else debian binaryen; fi
+    fi
+    # trunk knows NO_COLOR only as true or false, and would ask the network for its newest version.
+    if [ -n "${NO_COLOR-}" ]; then export NO_COLOR=true; else unset NO_COLOR; fi
+    export PATH TRUNK_SKIP_VERSION_CHECK=true
+}
+
+# All it takes to test it, beside setup_build.
+setup_test() {
+    cargo fmt --version >/dev/null 2>&1 || rustup component add rustfmt </dev/null || die "cargo fmt is missing."
+    cargo clippy --version >/dev/null 2>&1 || rustup component add clippy </dev/null || die "cargo clippy is missing."
+    have node || debian nodejs
+    have chromedriver || [ -n "${CHROMEDRIVER-}" ] || debian chromium chromium-driver
+    have pdftotext || debian poppler-utils # it brings pdftoppm too
+    node_package axe-core "$AXE_VERSION"
+    CHROMEDRIVER=${CHROMEDRIVER:-$(command -v chromedriver)}
+    AXE_JS=$CACHE/axe-core-$AXE_VERSION/node_modules/axe-core/axe.min.js
+    export PATH CHROMEDRIVER AXE_JS
+}
+
+# True if something answers at this port of 127.0.0.1.
+answers() { (exec 3<>"/dev/tcp/127.0.0.1/$1") 2>/dev/null; }
+
+# serve_app PORT FOLDER [OPTION...]: builds the app into FOLDER with trunk's OPTIONs and serves it until it is ended.
+serve_app() {
+    local port=$1 folder=$2 trunk
+    shift 2
+    case $port in *[!0-9]* | '') die "PORT must be a number, got \"$port\"." ;; esac
+    { [ ${#port} -le 5 ] && [ "$port" -ge 1 ] && [ "$port" -le 65535 ]; } || die "PORT must be 1 to 65535, got $port."
+    ! answers "$port" || die "port $port is taken by another program. End that one, or choose another port: PORT=$((port % 65535 + 1)) $0"
+    setup_build
+    say "Building the app"
+    # trunk would serve an old build or none at all where this fails.
+    wasm cargo build --locked --target "$TARGET" --bin stringloft --features web "$@" ||
+        die "the app could not be built; the compiler's own message is above."
+    wasm exec trunk serve --port "$port" --dist "$folder" "$@" &
+    trunk=$! # with exec it is trunk itself, not a shell around it
+    trap 'kill "$trunk" 2>/dev/null' EXIT
+    trap 'exit 130' INT
+    trap 'exit 143' TERM HUP
+    # trunk opens its port after the first build.
+    until answers "$port"; do
+        kill -0 "$trunk" 2>/dev/null || { wait "$trunk" || die "trunk could not build or serve the app; its own message is above."; }
+        sleep 0.2
+    done
+    say "Stringloft is open at http://127.0.0.1:$port/ (Ctrl-C ends it)"
+    wait "$trunk"
+}

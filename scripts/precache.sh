@@ -1,0 +1,22 @@
+#!/bin/sh
+# trunk runs this after each build. In a release build it writes sw.js, the service worker, with the list
+# of the files just built, and lets boot.js start it. A debug build has no worker, so nothing old is shown.
+set -eu
+[ "$TRUNK_PROFILE" = release ] || exit 0
+shell=$TRUNK_SOURCE_DIR/src/shell
+cd "$TRUNK_STAGING_DIR"
+
+cat "$shell/offline.js" >>boot.js
+
+# The version is the sum of all files, so that any change makes a new one.
+files=$(find . -type f ! -name sw.js ! -name '.*' | LC_ALL=C sort)
+# shellcheck disable=SC2086 # the names that trunk gives hold no blank
+version=$(cat $files "$shell/sw.js" | sha256sum | cut -c1-16)
+{
+    printf 'const VERSION = "%s";\nconst FILES = [\n  "./",\n' "$version"
+    for file in $files; do
+        [ "$file" = ./index.html ] || printf '  "%s",\n' "$file"
+    done
+    printf '];\n'
+    cat "$shell/sw.js"
+} >sw.js

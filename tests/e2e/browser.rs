@@ -1,0 +1,415 @@
+//! A headless Chromium with an empty profile, driven through chromedriver.
+
+use fantoccini::elements::Element;
+use fantoccini::error::CmdError;
+use fantoccini::key::Key;
+use fantoccini::wd::WebDriverCompatibleCommand;
+use fantoccini::{Client, ClientBuilder, Locator};
+use hyper_util::client::legacy::connect::HttpConnector;
+use serde_json::{Value, json};
+use std::io::{BufRead, BufReader, Read, Write};
+use std::net::TcpStream;
+use std::path::{Path, PathBuf};
+use std::process::{Child, ChildStdout, Command, Stdio};
+use std::time::{Duration, Instant};
+
+use crate::paper::Pdf;
+
+/// How long the page may take for anything that is waited for.
+const PATIENCE: Duration = Duration::from_secs(15);
+
+/// Runs axe on the page and gives a few lines for each thing found.
+const AXE_RUN: &str = r"
+    return axe.run(document).then((result) => ({
+      passes: result.passes.length,
+      found: result.violations.map((found) => [
+        `${found.impact}, ${found.id}: ${found.help}`,
+        ...found.nodes.map((node) => `    ${node.target}: ${node.failureSummary.replaceAll('\n', ' ')}`),
+      ].join('\n')),
+    }));
+";
+
+/// What the page is looked at with.
+#[derive(Clone, Copy, Debug)]
+pub struct Screen {
+    /// In CSS pixels.
+    pub width: u32,
+    pub height: u32,
+    /// Device pixels to one CSS pixel.
+    pub scale: f64,
+    /// Fingers instead of a mouse.
+    pub touch: bool,
+    pub dark: bool,
+}
+
+impl Screen {
+    pub const LAPTOP: Self =
+        Self { width: 1366, height: 768, scale: 1.0, touch: false, dark: false };
+    pub const DESKTOP: Self = Self { width: 1920, height: 1080, ..Self::LAPTOP };
+    pub const PHONE: Self = Self { width: 390, height: 844, scale: 3.0, touch: true, dark: false };
+
+    /// The same screen for someone who asked the system for dark colours.
+    pub const fn in_the_dark(self) -> Self {
+        Self { dark: true, ..self }
+    }
+}
+
+/// One browser with one page. Dropping it ends the browser, after a failed assertion too.
+///
+/// What is not here is to be had from `client`, fantoccini's own handle.
+pub struct Browser {
+    pub client: Client,
+    driver: Driver,
+    session: String,
+}
+
+impl Browser {
+    /// A new browser that has never been anywhere.
+    pub async fn open(screen: Screen) -> Self {
+        let driver = Driver::start();
+        let capabilities = json!({
+            "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
+            "goog:chromeOptions": { "args": [
+                "--headless", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-quic",
+                "--disable-background-networking", "--disable-component-update", "--disable-sync",
+                "--no-first-run", format!("--window-size={},{}", screen.width, screen.height),
+            ]}
+        });
+        let client = ClientBuilder::new(HttpConnector::new())
+            .capabilities(capabilities.as_object().expect("made just above").clone())
+            .connect(&format!("http://127.0.0.1:{}", driver.port))
+            .await
+            .unwrap_or_else(|e| panic!("chromedriver could not start Chromium: {e}"));
+        let session = client.session_id().await.expect("the session").expect("a session's name");
+        let browser = Self { client, driver, session };
+        browser.look_with(screen).await;
+        browser
+    }
+
+    /// Changes the screen of the open page.
+    pub async fn look_with(&self, screen: Screen) {
+        let Screen { width, height, scale, touch, dark } = screen;
+        let size = json!({ "width": width, "height": height, "deviceScaleFactor": scale, "mobile": touch });
+        self.devtools("Emulation.setDeviceMetricsOverride", size).await;
+        self.devtools("Emulation.setTouchEmulationEnabled", json!({ "enabled": touch })).await;
+        let scheme = if dark { "dark" } else { "light" };
+        let features = json!([{ "name": "prefers-color-scheme", "value": scheme }]);
+        self.devtools("Emulation.setEmulatedMedia", json!({ "features": features })).await;
+    }
+
+    /// Opens an address and waits until the app has taken the place of the shell.
+    pub async fn open_app(&self, url: &str) {
+        self.goto(url).await;
+        self.until(
+            "return document.readyState === 'complete' && !document.querySelector('#shell')",
+            "the app",
+        )
+        .await;
+    }
+
+    /// Opens an address and waits for its load event.
+    pub async fn goto(&self, url: &str) {
+        self.client.goto(url).await.unwrap_or_else(|e| panic!("{url}: {e}"));
+    }
+
+    /// The first element that a CSS selector names, once it is there.
+    #[must_use]
+    pub async fn find(&self, css: &str) -> Element {
+        self.client
+            .wait()
+            .at_most(PATIENCE)
+            .for_element(Locator::Css(css))
+            .await
+            .unwrap_or_else(|e| panic!("waited for {css}: {e}"))
+    }
+
+    /// How many elements a selector names now.
+    pub async fn count(&self, css: &str) -> usize {
+        self.client.find_all(Locator::Css(css)).await.unwrap_or_else(|e| panic!("{css}: {e}")).len()
+    }
+
+    /// The visible text of an element.
+    pub async fn text(&self, css: &str) -> String {
+        self.find(css).await.text().await.unwrap_or_else(|e| panic!("{css}: {e}"))
+    }
+
+    pub async fn click(&self, css: &str) {
+        self.find(css).await.click().await.unwrap_or_else(|e| panic!("click on {css}: {e}"));
+    }
+
+    /// Puts `text` in place of what a field holds and leaves the field, as a person does with the keys.
+    pub async fn fill(&self, css: &str, text: &str) {
+        let all = Key::Control + "a";
+        let keys = format!("{all}{}{text}{}", char::from(Key::Null), char::from(Key::Tab));
+        self.find(css)
+            .await
+            .send_keys(&keys)
+            .await
+            .unwrap_or_else(|e| panic!("typing into {css}: {e}"));
+    }
+
+    /// Presses keys where the focus is: text, or [`Key`]s such as `Key::Control + "z"`.
+    pub async fn press(&self, keys: &str) {
+        let focused = self.client.active_element().await.expect("the page has a focus");
+        focused.send_keys(keys).await.unwrap_or_else(|e| panic!("pressing {keys:?}: {e}"));
+    }
+
+    /// The answer of a script that ends with a `return`; a promise is waited for.
+    pub async fn ask(&self, script: &str) -> Value {
+        self.client
+            .execute(script, Vec::new())
+            .await
+            .unwrap_or_else(|e| panic!("{script:.300}: {e}"))
+    }
+
+    /// Waits until a script that ends with a `return` says true. `what` is for the message if it never does.
+    pub async fn until(&self, script: &str, what: &str) {
+        let begun = Instant::now();
+        loop {
+            // A page that is just being left has no answer.
+            if matches!(self.client.execute(script, Vec::new()).await, Ok(Value::Bool(true))) {
+                return;
+            }
+            if begun.elapsed() > PATIENCE {
+                let body = self.ask("return document.body.innerText.slice(0, 300)").await;
+                panic!(
+                    "waited in vain for {what}; the page says {body}; console: {:#?}",
+                    self.log("browser").await
+                );
+            }
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+    }
+
+    /// Waits until the service worker has everything and answers for this page.
+    pub async fn until_kept_offline(&self) {
+        self.until("return Boolean(navigator.serviceWorker.controller)", "the service worker")
+            .await;
+        self.ask("return navigator.serviceWorker.ready.then(() => true)").await;
+    }
+
+    /// Fails if the console got anything above a note since it was last asked.
+    pub async fn check_console(&self) {
+        let log = self.log("browser").await;
+        let bad: Vec<_> =
+            log.iter().filter(|line| line["level"] != "INFO" && line["level"] != "DEBUG").collect();
+        assert!(bad.is_empty(), "in the console: {bad:#?}");
+    }
+
+    /// Fails if the page asked any other server than `origin` since it was last asked, or nobody at all.
+    pub async fn check_requests(&self, origin: &str) {
+        let mut seen = 0;
+        for entry in self.log("performance").await {
+            let message = entry["message"].as_str().unwrap_or_default();
+            let message: Value = serde_json::from_str(message).expect("the log is JSON");
+            let event = &message["message"];
+            if event["method"] != "Network.requestWillBeSent" {
+                continue;
+            }
+            let url = event["params"]["request"]["url"].as_str().unwrap_or_default();
+            let own = ["data:", "blob:"].iter().any(|start| url.starts_with(start))
+                || url
+                    .strip_prefix(origin)
+                    .is_some_and(|rest| rest.is_empty() || rest.starts_with('/'));
+            assert!(own, "the page asked for {url}");
+            seen += 1;
+        }
+        assert!(seen > 0, "the page asked for nothing, so the log is not working");
+    }
+
+    /// Fails if axe finds a barrier in the page as it is now.
+    pub async fn check_barriers(&self) {
+        let path =
+            std::env::var("AXE_JS").expect("AXE_JS, which scripts/test sets, names axe.min.js");
+        let axe = std::fs::read_to_string(&path).unwrap_or_else(|e| panic!("{path}: {e}"));
+        self.ask(&axe).await;
+        let result = self.ask(AXE_RUN).await;
+        let found: Vec<_> =
+            result["found"].as_array().into_iter().flatten().filter_map(Value::as_str).collect();
+        assert!(found.is_empty(), "axe found:\n{}", found.join("\n"));
+        assert!(result["passes"].as_u64() > Some(0), "axe looked at nothing");
+    }
+
+    /// Keeps a picture of what the screen shows as target/e2e/NAME.png.
+    pub async fn screenshot(&self, name: &str) -> PathBuf {
+        let picture =
+            self.client.screenshot().await.unwrap_or_else(|e| panic!("screenshot {name}: {e}"));
+        keep(&format!("e2e/{name}.png"), &picture)
+    }
+
+    /// Prints the page as target/e2e/NAME.pdf, on the paper that its `@page` rule asks for.
+    pub async fn print(&self, name: &str) -> Pdf {
+        let options = json!({ "preferCSSPageSize": true, "printBackground": true });
+        self.print_with(name, options).await
+    }
+
+    /// Prints the page with the options of `DevTools`' `Page.printToPDF`; lengths in them are in inches.
+    pub async fn print_with(&self, name: &str, options: Value) -> Pdf {
+        let answer = self.devtools("Page.printToPDF", options).await;
+        let text = answer["data"].as_str().expect("a document");
+        let bytes = base64::Engine::decode(&base64::engine::general_purpose::STANDARD, text);
+        Pdf::at(keep(&format!("e2e/{name}.pdf"), &bytes.expect("base64")))
+    }
+
+    /// Lets the page read and write the clipboard, as a person would when asked.
+    pub async fn allow_clipboard(&self, origin: &str) {
+        let permissions = json!(["clipboardReadWrite", "clipboardSanitizedWrite"]);
+        self.devtools(
+            "Browser.grantPermissions",
+            json!({ "origin": origin, "permissions": permissions }),
+        )
+        .await;
+        self.devtools("Emulation.setFocusEmulationEnabled", json!({ "enabled": true })).await;
+    }
+
+    /// What the clipboard holds, after [`allow_clipboard`](Self::allow_clipboard).
+    pub async fn clipboard(&self) -> String {
+        self.ask("return navigator.clipboard.readText()")
+            .await
+            .as_str()
+            .unwrap_or_default()
+            .to_owned()
+    }
+
+    /// Lets downloads land in an empty folder, target/e2e/NAME.
+    pub async fn allow_downloads(&self, name: &str) -> PathBuf {
+        let folder = target().join("e2e").join(name);
+        let _ = std::fs::remove_dir_all(&folder);
+        std::fs::create_dir_all(&folder).unwrap_or_else(|e| panic!("{}: {e}", folder.display()));
+        self.devtools(
+            "Browser.setDownloadBehavior",
+            json!({ "behavior": "allow", "downloadPath": folder }),
+        )
+        .await;
+        folder
+    }
+
+    /// Waits for a downloaded file and gives its bytes.
+    pub async fn downloaded(&self, file: &Path) -> Vec<u8> {
+        let begun = Instant::now();
+        loop {
+            // Chromium gives a file its name only when it is whole.
+            match std::fs::read(file) {
+                Ok(bytes) => return bytes,
+                Err(e) if begun.elapsed() > PATIENCE => {
+                    panic!("waited for {}: {e}", file.display())
+                }
+                Err(_) => tokio::time::sleep(Duration::from_millis(50)).await,
+            }
+        }
+    }
+
+    /// The lines of a log, "browser" or "performance", since it was last asked.
+    pub async fn log(&self, kind: &'static str) -> Vec<Value> {
+        let log = self
+            .client
+            .issue_cmd(Extension { path: "se/log", body: json!({ "type": kind }) })
+            .await;
+        log.unwrap_or_else(|e| panic!("the {kind} log: {e}"))
+            .as_array()
+            .cloned()
+            .unwrap_or_default()
+    }
+
+    /// A command of Chromium's `DevTools` protocol.
+    pub async fn devtools(&self, command: &str, params: Value) -> Value {
+        self.try_devtools(command, params).await.unwrap_or_else(|e| panic!("{command}: {e}"))
+    }
+
+    async fn try_devtools(&self, command: &str, params: Value) -> Result<Value, CmdError> {
+        let body = json!({ "cmd": command, "params": params });
+        self.client.issue_cmd(Extension { path: "goog/cdp/execute", body }).await
+    }
+}
+
+impl Drop for Browser {
+    /// Ends the session without the async client, whose runtime may be gone: else Chromium would live on.
+    fn drop(&mut self) {
+        let Ok(mut stream) = TcpStream::connect(("127.0.0.1", self.driver.port)) else { return };
+        let _ = stream.set_read_timeout(Some(Duration::from_secs(10)));
+        let _ = write!(
+            stream,
+            "DELETE /session/{} HTTP/1.1\r\nHost: 127.0.0.1:{}\r\nConnection: close\r\n\r\n",
+            self.session, self.driver.port
+        );
+        // It answers once the browser has ended, and keeps the connection.
+        let _ = stream.read(&mut [0; 512]);
+    }
+}
+
+/// A running chromedriver, until it is dropped.
+struct Driver {
+    child: Child,
+    port: u16,
+    /// Kept open, as chromedriver may have more to say.
+    _output: BufReader<ChildStdout>,
+}
+
+impl Driver {
+    fn start() -> Self {
+        let program = std::env::var("CHROMEDRIVER").unwrap_or("chromedriver".to_owned());
+        let mut child = Command::new(&program)
+            .arg("--port=0")
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap_or_else(|e| panic!("{program}: {e}; scripts/test installs it"));
+        let mut output = BufReader::new(child.stdout.take().expect("piped"));
+        let mut line = String::new();
+        // Its greeting ends with a line that names the port that it chose.
+        while output.read_line(&mut line).is_ok_and(|length| length > 0) {
+            let port = line
+                .rsplit_once("successfully on port ")
+                .map(|(_, end)| end.trim().trim_end_matches('.'));
+            if let Some(Ok(port)) = port.map(str::parse::<u16>) {
+                return Self { child, port, _output: output };
+            }
+            line.clear();
+        }
+        let _ = child.kill();
+        let _ = child.wait();
+        panic!("{program} ended without naming its port");
+    }
+}
+
+impl Drop for Driver {
+    fn drop(&mut self) {
+        let _ = self.child.kill();
+        let _ = self.child.wait();
+    }
+}
+
+/// A command that chromedriver knows beside the standard ones.
+#[derive(Debug)]
+struct Extension {
+    path: &'static str,
+    body: Value,
+}
+
+impl WebDriverCompatibleCommand for Extension {
+    fn endpoint(
+        &self,
+        base: &url::Url,
+        session: Option<&str>,
+    ) -> Result<url::Url, url::ParseError> {
+        base.join(&format!("session/{}/{}", session.unwrap_or_default(), self.path))
+    }
+
+    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
+        (http::Method::POST, Some(self.body.to_string()))
+    }
+}
+
+/// Where pictures and papers are put.
+pub fn target() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("target")
+}
+
+/// Writes a file below target/ and gives its path.
+pub fn keep(name: &str, bytes: &[u8]) -> PathBuf {
+    let path = target().join(name);
+    let written = std::fs::create_dir_all(path.parent().expect("below target/"))
+        .and_then(|()| std::fs::write(&path, bytes));
+    written.unwrap_or_else(|e| panic!("{}: {e}", path.display()));
+    path
+}

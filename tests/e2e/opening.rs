@@ -1,0 +1,109 @@
+//! The page opens: at any address, without a network, after a new build, and with a clear word if it cannot.
+
+use crate::browser::{Browser, Screen, target};
+use crate::server::{Site, build};
+use std::fs;
+use std::path::PathBuf;
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn opens_at_root_and_under_a_sub_path() {
+    for prefix in ["/", "/some/sub/path/"] {
+        let site = Site::of_build(prefix);
+        let browser = Browser::open(Screen::LAPTOP).await;
+        browser.open_app(&site.url()).await;
+        assert!(browser.text("body").await.contains("Stringloft"), "no word mark at {prefix}");
+        browser.until_kept_offline().await;
+        browser.check_console().await;
+        browser.check_requests(&site.origin()).await;
+        browser
+            .screenshot(&format!("opens{}", prefix.trim_end_matches('/').replace('/', "-")))
+            .await;
+        let strays: Vec<_> =
+            site.asked().into_iter().filter(|path| !path.starts_with(prefix)).collect();
+        assert!(strays.is_empty(), "asked outside {prefix}: {strays:?}");
+    }
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn works_offline_after_the_first_visit() {
+    for prefix in ["/", "/some/sub/path/"] {
+        let site = Site::of_build(prefix);
+        let url = site.url();
+        let browser = Browser::open(Screen::LAPTOP).await;
+        browser.open_app(&url).await;
+        browser.until_kept_offline().await;
+        site.stop();
+        browser.goto("about:blank").await;
+        browser.open_app(&url).await;
+        assert!(browser.text("body").await.contains("Stringloft"), "no word mark at {prefix}");
+    }
+}
+
+const BUILD: &str = "return document.documentElement.dataset.build ?? 'old'";
+const NEW_BUILD_IS_KEPT: &str = "
+    return Promise.all([caches.keys(), navigator.serviceWorker.ready]).then(([names, worker]) =>
+      names.some((name) => name.includes('new-')) && !worker.installing && !worker.waiting);
+";
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_new_build_is_shown_at_the_next_visit() {
+    let folder = copy_of_build("next-build");
+    let site = Site::of(folder.clone(), "/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.until_kept_offline().await;
+    change(&folder.join("index.html"), "<html", "<html data-build=\"new\"");
+    change(&folder.join("sw.js"), "const VERSION = \"", "const VERSION = \"new-");
+    browser.open_app(&site.url()).await;
+    assert_eq!(browser.ask(BUILD).await, "old", "the new build came under the running page");
+    browser.until(NEW_BUILD_IS_KEPT, "the new build").await;
+    browser.open_app(&site.url()).await;
+    assert_eq!(browser.ask(BUILD).await, "new");
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn says_so_when_a_part_is_missing() {
+    let folder = copy_of_build("broken-build");
+    for file in fs::read_dir(&folder).unwrap().map(|entry| entry.unwrap().path()) {
+        if file.extension().is_some_and(|end| end == "wasm") {
+            fs::remove_file(file).unwrap();
+        }
+    }
+    let site = Site::of(folder, "/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.goto(&site.url()).await;
+    browser
+        .until(
+            "return document.querySelector('#shell-state').role === 'alert'",
+            "a word of warning",
+        )
+        .await;
+    let words = browser.text("#shell").await;
+    assert!(words.contains("did not arrive") && words.contains("reload"), "it says: {words}");
+    browser.check_barriers().await;
+    browser.screenshot("part-missing").await;
+}
+
+/// A copy of the build that a test may spoil, at target/e2e/NAME.
+fn copy_of_build(name: &str) -> PathBuf {
+    let folder = target().join("e2e").join(name);
+    let _ = fs::remove_dir_all(&folder);
+    fs::create_dir_all(&folder).expect("below target/");
+    for entry in fs::read_dir(build()).expect("it was just seen") {
+        let file = entry.expect("a folder can be listed").path();
+        if let Some(name) = file.file_name().filter(|_| file.is_file()) {
+            fs::copy(&file, folder.join(name)).expect("a file can be copied");
+        }
+    }
+    folder
+}
+
+fn change(file: &PathBuf, from: &str, to: &str) {
+    let text = fs::read_to_string(file).expect("the build holds it");
+    assert!(text.contains(from), "no {from} in {}", file.display());
+    fs::write(file, text.replacen(from, to, 1)).expect("a copy may be written");
+}
