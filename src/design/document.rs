@@ -287,12 +287,10 @@ fn close() -> f64 {
     100.0
 }
 
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands a reference")]
 fn is_close(percent: &f64) -> bool {
     *percent == close()
 }
 
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands a reference")]
 fn is_zero(number: &f64) -> bool {
     *number == 0.0
 }

@@ -12,6 +12,11 @@ const AUDIBLE_TIMES: f64 = 60.0;
 /// Overall diameter over core diameter from which a core is called thin. Common practice, no source.
 const THIN_CORE_RATIO: f64 = 4.0;
 
+/// Two gauges are the same within what a micrometer tells apart: 0.005 mm, the error bar of
+/// N. Lynch-Aird and J. Woodhouse, Mechanical properties of nylon harp strings, Materials 10 (2017)
+/// 497, section 4.1.
+const SAME_GAUGE: Length = Length::from_mm(0.005);
+
 /// How much a finding weighs; the weightiest first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Weight {
@@ -177,7 +182,7 @@ fn of_neighbours(
     let (Some(upper_make_up), Some(make_up)) = make_ups else { return };
     if same_kind(upper_make_up, make_up) {
         if let (true, Ok(above), Ok(gauge)) = (lower, above.gauge, this.gauge)
-            && gauge < above
+            && gauge.to_m() < above.to_m() - SAME_GAUGE.to_m()
         {
             say(FindingKind::Thinner { gauge, above });
         }

@@ -67,12 +67,13 @@ fn Page(store: Store) -> impl IntoView {
             on:drop=dropped
         >
             <Header store=store/>
+            <main class="work">
             <Summary store=store/>
             <div class="lines">
                 <OriginLine store=store/>
                 <NoticeLine store=store/>
             </div>
-            <main class="bench">
+            <div class="bench">
                 <section class="chart-panel" aria-label="Strings">
                     <Tools store=store/>
                     <StringChart store=store/>
@@ -85,6 +86,7 @@ fn Page(store: Store) -> impl IntoView {
                     <CurvesPanel store=store/>
                 </section>
                 <Findings store=store/>
+            </div>
             </main>
         </div>
         <Windows store=store/>
@@ -145,12 +147,12 @@ fn keys(store: Store, event: &KeyboardEvent) {
 /// Gives the keyboard to the next part of the page, or the one before.
 fn next_part(back: bool) {
     let here = document().active_element();
-    let inside = |part: &&str| {
+    let inside = |part: &str| {
         let part = document().get_element_by_id(part);
         part.is_some_and(|part| here.as_ref().is_some_and(|here| part.contains(Some(here))))
     };
     let count = PARTS.len();
-    let next = match PARTS.iter().position(|part| inside(&part)) {
+    let next = match PARTS.iter().position(|part| inside(part)) {
         Some(place) if back => (place + count - 1) % count,
         Some(place) => (place + 1) % count,
         None => 0,

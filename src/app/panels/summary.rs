@@ -18,7 +18,8 @@ pub fn Summary(store: Store) -> impl IntoView {
         })
     };
     view! {
-        <dl class="summary" aria-label="Summary">
+        <section class="summary" aria-label="Summary">
+            <dl>
             <div><dt>"Strings"</dt><dd id="sum-strings">{move || words.with(|w| w.strings.clone())}</dd></div>
             <div><dt>"Compass"</dt><dd id="sum-compass">{move || words.with(|w| w.compass.clone())}</dd></div>
             <div class="total">
@@ -29,7 +30,8 @@ pub fn Summary(store: Store) -> impl IntoView {
                 </dd>
             </div>
             <div><dt>"Tightest"</dt><dd id="sum-tightest">{tightest}</dd></div>
+            </dl>
             <p class="missing">{move || words.with(|w| w.missing.clone())}</p>
-        </dl>
+        </section>
     }
 }
