@@ -1,8 +1,6 @@
 //! The curves across the compass and the strings to scale, with the cross-hair that they share
 //! with the string chart.
 
-use std::cell::RefCell;
-use std::rc::Rc;
 use std::sync::Arc;
 
 use leptos::html;
@@ -33,9 +31,17 @@ const MOST_CURVES: usize = 5;
 #[component]
 pub fn CurvesPanel(store: Store) -> impl IntoView {
     let frame = NodeRef::<html::Div>::new();
-    // Changes whenever the size of the panel or the pixels of the screen do.
-    let size = RwSignal::new((0.0_f64, 0.0_f64));
-    frame.on_load(move |element| watch_size(element.unchecked_into(), size));
+    let (upper, lower) = (NodeRef::<html::Canvas>::new(), NodeRef::<html::Canvas>::new());
+    let sizes = RwSignal::new(Sizes::default());
+    frame.on_load(move |element| {
+        watch_size(&element, move || {
+            let now =
+                Sizes::measured(upper.get_untracked().as_ref(), lower.get_untracked().as_ref());
+            if sizes.get_untracked() != now {
+                sizes.set(now);
+            }
+        });
+    });
     let curves = Memo::new(move |_| {
         let (resolved, design) = (store.resolved.read(), store.design.read());
         let analysis = store.analysis.read();
@@ -57,20 +63,18 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
         };
         (of(Weight::Grave), of(Weight::Warning))
     });
-    let (upper, lower) = (NodeRef::<html::Canvas>::new(), NodeRef::<html::Canvas>::new());
     let palette = move || if store.dark.get() { Palette::dark() } else { Palette::light() };
     let selected = Memo::new(move |_| {
         let selection: Selection = store.selection.get();
         *selection.rows().start()..*selection.rows().end() + 1
     });
     Effect::new(move |_| {
-        size.track();
         let Some(canvas) = upper.get() else { return };
+        let Sizes { width, upper, scale, .. } = sizes.get();
         let (grave, warned) = warned.get();
         let palette = palette();
-        paint(&canvas, |area, scale| {
+        paint(&canvas, (width, upper), |area| {
             let style = Style {
-                selected: Some(selected.get()),
                 grave: &grave,
                 warned: &warned,
                 ..Style::new(palette, scale, Medium::Canvas)
@@ -80,17 +84,16 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
         });
     });
     Effect::new(move |_| {
-        size.track();
         let Some(canvas) = lower.get() else { return };
+        let Sizes { width, lower, scale, .. } = sizes.get();
         let palette = palette();
-        paint(&canvas, |area, scale| {
-            let selected = Some(selected.get());
-            let style = Style { selected, ..Style::new(palette, scale, Medium::Canvas) };
+        paint(&canvas, (width, lower), |area| {
+            let style = Style::new(palette, scale, Medium::Canvas);
             let _ = band::draw(area, &strings.read(), &style);
         });
     });
     let count = Memo::new(move |_| store.design.with(|design| design.strings.len()));
-    let compass = move || Compass::across(size.get().0, 1.0, count.get());
+    let compass = move || Compass::across(sizes.get().css_width, 1.0, count.get());
     let pointed = move |event: &MouseEvent| {
         let frame: HtmlElement = frame.get_untracked()?.unchecked_into();
         let x = f64::from(event.client_x()) - frame.get_bounding_client_rect().left();
@@ -101,6 +104,13 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
         (index < count.get()).then_some(index)
     };
     let cross_left = move || cross().map(|index| format!("{:.1}px", compass().x_of(index)));
+    // Drawn over the canvas, so that a step of the cursor draws no curve anew.
+    let picked = Memo::new(move |_| {
+        let compass = compass();
+        let last = selected.read().end.min(count.get()).saturating_sub(1);
+        let (left, right) = (compass.x_of(last), compass.x_of(selected.read().start.min(last)));
+        (left - compass.slot() / 2.0, right - left + compass.slot())
+    });
     let readout = move || {
         cross().map(|index| {
             let design = store.design.read();
@@ -137,6 +147,11 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
                 role="img"
                 aria-label="The strings side by side, lengths to scale. The string chart holds the same lengths."
             ></canvas>
+            <div
+                class="picked"
+                style:left=move || format!("{:.1}px", picked.get().0)
+                style:width=move || format!("{:.1}px", picked.get().1)
+            ></div>
             <div
                 class="cross"
                 class:off=move || cross().is_none()
@@ -178,19 +193,50 @@ fn Choose(store: Store) -> impl IntoView {
     }
 }
 
-/// Sizes the canvas to the pixels of the screen, and draws on it.
-fn paint(canvas: &HtmlCanvasElement, draw: impl FnOnce(&DrawingArea<CanvasBackend, Shift>, f64)) {
-    let scale = browser::pixel_ratio();
-    let pixels = |css: i32| {
-        #[expect(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "a size on the screen, clamped to what a canvas may have"
-        )]
-        let pixels = (f64::from(css) * scale).round().clamp(0.0, 8_000.0) as u32;
-        pixels
-    };
-    let (width, height) = (pixels(canvas.client_width()), pixels(canvas.client_height()));
+/// How large the canvases are. Asked of the page only when it changes, as asking costs a layout.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+struct Sizes {
+    /// Of both canvases, in the pixels of the page.
+    css_width: f64,
+    /// Device pixels for each pixel of the page.
+    scale: f64,
+    /// Of both canvases, in device pixels.
+    width: u32,
+    /// Height of the curves, in device pixels.
+    upper: u32,
+    /// Height of the strings to scale, in device pixels.
+    lower: u32,
+}
+
+impl Sizes {
+    fn measured(upper: Option<&HtmlCanvasElement>, lower: Option<&HtmlCanvasElement>) -> Self {
+        let (Some(upper), Some(lower)) = (upper, lower) else { return Self::default() };
+        let scale = browser::pixel_ratio();
+        let pixels = |css: i32| {
+            #[expect(
+                clippy::cast_possible_truncation,
+                clippy::cast_sign_loss,
+                reason = "a size on the screen, clamped to what a canvas may have"
+            )]
+            let pixels = (f64::from(css) * scale).round().clamp(0.0, 8_000.0) as u32;
+            pixels
+        };
+        Self {
+            css_width: f64::from(upper.client_width()),
+            scale,
+            width: pixels(upper.client_width()),
+            upper: pixels(upper.client_height()),
+            lower: pixels(lower.client_height()),
+        }
+    }
+}
+
+/// Gives the canvas its size in device pixels, and draws on it.
+fn paint(
+    canvas: &HtmlCanvasElement,
+    (width, height): (u32, u32),
+    draw: impl FnOnce(&DrawingArea<CanvasBackend, Shift>),
+) {
     if width == 0 || height == 0 {
         return;
     }
@@ -199,27 +245,16 @@ fn paint(canvas: &HtmlCanvasElement, draw: impl FnOnce(&DrawingArea<CanvasBacken
         canvas.set_height(height);
     }
     if let Some(backend) = CanvasBackend::with_canvas_object(canvas.clone()) {
-        draw(&backend.into_drawing_area(), scale);
+        draw(&backend.into_drawing_area());
     }
 }
 
-/// Sets `size` to the element's whenever it changes, for as long as the element is there.
-fn watch_size(element: HtmlElement, size: RwSignal<(f64, f64)>) {
-    let measured = element.clone();
-    let measure = move || {
-        let rect = measured.get_bounding_client_rect();
-        let now = (rect.width(), rect.height());
-        if size.get_untracked() != now {
-            size.set(now);
-        }
-    };
-    measure();
+/// Calls `measure` now and whenever the size of the element changes, for as long as the page lives.
+fn watch_size(element: &HtmlElement, measure: impl Fn() + 'static) {
     let changed = Closure::<dyn Fn()>::new(measure);
-    let observer = ResizeObserver::new(changed.as_ref().unchecked_ref()).ok();
-    if let Some(observer) = &observer {
-        observer.observe(&element);
+    if let Ok(observer) = ResizeObserver::new(changed.as_ref().unchecked_ref()) {
+        // It tells the first size, too, once the element is on the page.
+        observer.observe(element);
     }
-    // Held by the element itself, which lives as long as the page.
-    let kept = Rc::new(RefCell::new((changed, observer)));
-    std::mem::forget(kept);
+    changed.forget();
 }

@@ -19,9 +19,11 @@ pub fn InstrumentWindow(store: Store) -> impl IntoView {
         <Window title="Instrument" wide=true on_close=close>
             <div class="form-columns">
                 <Names store=store/>
-                <Pitch store=store/>
+                <div class="form-stack">
+                    <Pitch store=store/>
+                    <Extra store=store/>
+                </div>
                 <Limits store=store/>
-                <Extra store=store/>
             </div>
         </Window>
     }

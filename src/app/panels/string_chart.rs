@@ -89,7 +89,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
                 on:paste=move |event: ClipboardEvent| paste(store, &event)
             >
                 <Heads store=store/>
-                <tbody>
+                <tbody role="rowgroup">
                     <For each=move || 0..count.get() key=|index| *index let:index>
                         <Row store=store index=index rows=rows/>
                     </For>
@@ -119,7 +119,7 @@ fn Heads(store: Store) -> impl IntoView {
         heads.get().into_iter().map(head).collect_view()
     };
     view! {
-        <thead>
+        <thead role="rowgroup">
             <tr role="row">
                 <th scope="col" role="columnheader" title="Number from the top: string 1 is the highest.">"No."</th>
                 <th scope="col" role="columnheader" title="The harpist's octave: counted from the top, each from E down to F.">
@@ -137,9 +137,10 @@ struct RowState {
     selected: Option<(usize, usize)>,
     cursor: Option<usize>,
     typing: Option<Typing>,
-    hovered: bool,
 }
 
+/// A row is drawn as a whole when its words or its share of the selection change: one effect for a
+/// row and not several for a cell, which would all be asked at every edit.
 #[component]
 fn Row(store: Store, index: usize, rows: Memo<Vec<Arc<RowWords>>>) -> impl IntoView {
     let words = Memo::new(move |_| rows.with(|rows| rows.get(index).cloned()).unwrap_or_default());
@@ -151,24 +152,32 @@ fn Row(store: Store, index: usize, rows: Memo<Vec<Arc<RowWords>>>) -> impl IntoV
             selected: selection.rows().contains(&index).then(|| (*columns.start(), *columns.end())),
             cursor: here.then_some(selection.cursor.column),
             typing: if here { store.typing.get() } else { None },
-            hovered: store.hover.get() == Some(index),
         }
     });
-    let mark = move || words.with(|w| w.mark.map_or("", |mark| mark));
-    let cells = (0..SHOWN.len())
-        .map(|column| view! { <GridCell store=store place=Cell { row: index, column } words=words state=state/> })
-        .collect_view();
+    let hovered = Memo::new(move |_| store.hover.get() == Some(index));
+    let class = move || {
+        let words = words.read();
+        let note = match words.mark {
+            Some("C") => "is-c",
+            Some(_) => "is-f",
+            None => "",
+        };
+        let weight = match words.weight {
+            Some(0) => "grave",
+            Some(1) => "warned",
+            _ => "",
+        };
+        let cursor = if state.read().cursor.is_some() { "has-cursor" } else { "" };
+        let hovered = if hovered.get() { "hovered" } else { "" };
+        format!("{note} {weight} {cursor} {hovered}")
+    };
+    let cells = move || {
+        let (words, state) = (words.read(), state.read());
+        let cell = |column| cell(store, Cell { row: index, column }, &words, &state);
+        (0..SHOWN.len()).map(cell).collect_view()
+    };
     view! {
-        <tr
-            role="row"
-            aria-rowindex=index + 2
-            class:hovered=move || state.with(|s| s.hovered)
-            class:has-cursor=move || state.with(|s| s.cursor.is_some())
-            class:is-c=move || mark() == "C"
-            class:is-f=move || mark() == "F"
-            class:grave=move || words.with(|w| w.weight == Some(0))
-            class:warned=move || words.with(|w| w.weight == Some(1))
-        >
+        <tr role="row" aria-rowindex=index + 2 class=class>
             <th scope="row" role="rowheader">{index + 1}</th>
             <td class="octave" role="rowheader">{move || words.with(|w| w.octave.clone())}</td>
             {cells}
@@ -176,42 +185,41 @@ fn Row(store: Store, index: usize, rows: Memo<Vec<Arc<RowWords>>>) -> impl IntoV
     }
 }
 
-#[component]
-fn GridCell(
-    store: Store,
-    place: Cell,
-    words: Memo<Arc<RowWords>>,
-    state: Memo<RowState>,
-) -> impl IntoView {
+fn cell(store: Store, place: Cell, words: &RowWords, state: &RowState) -> impl IntoView + use<> {
     let Cell { row, column } = place;
     let typed = SHOWN[column].typed();
-    let cell = move || words.with(|w| w.cells.get(column).cloned()).unwrap_or_default();
-    let selected =
-        move || state.with(|s| s.selected.is_some_and(|(a, b)| (a..=b).contains(&column)));
-    let has_cursor = move || state.with(|s| s.cursor == Some(column));
-    let content = move || {
-        let typing = state.with(|s| s.typing.clone().filter(|_| s.cursor == Some(column)));
-        match typing {
-            Some(typing) => {
-                view! { <CellField store=store typing=typing column=column/> }.into_any()
-            }
-            None => cell().text.into_any(),
+    let words = words.cells.get(column).cloned().unwrap_or_default();
+    let selected = state.selected.is_some_and(|(a, b)| (a..=b).contains(&column));
+    let cursor = state.cursor == Some(column);
+    let title = words.title();
+    let wrong = words.error.is_some();
+    let mut class = String::new();
+    for (holds, name) in [
+        (typed.is_some(), "typed"),
+        (matches!(typed, Some(Column::MakeUp | Column::OrderCode | Column::Note)), "words"),
+        (selected, "selected"),
+        (cursor, "cursor"),
+        (wrong, "wrong"),
+        (words.unknown, "unknown"),
+    ] {
+        if holds {
+            class.push_str(name);
+            class.push(' ');
         }
+    }
+    let content = match state.typing.clone().filter(|_| cursor) {
+        Some(typing) => view! { <CellField store=store typing=typing column=column/> }.into_any(),
+        None => words.text.into_any(),
     };
     view! {
         <td
             id=format!("cell-{row}-{column}")
             role="gridcell"
-            class:typed=typed.is_some()
-            class:words=matches!(typed, Some(Column::MakeUp | Column::OrderCode | Column::Note))
-            class:selected=selected
-            class:cursor=has_cursor
-            class:wrong=move || cell().error.is_some()
-            class:unknown=move || cell().unknown
-            aria-readonly=move || if typed.is_some() { "false" } else { "true" }
-            aria-selected=move || if selected() { "true" } else { "false" }
-            aria-invalid=move || cell().error.is_some().then_some("true")
-            title=move || cell().title()
+            class=class
+            aria-readonly=if typed.is_some() { "false" } else { "true" }
+            aria-selected=if selected { "true" } else { "false" }
+            aria-invalid=wrong.then_some("true")
+            title=title
         >
             {content}
         </td>
