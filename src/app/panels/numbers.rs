@@ -76,21 +76,25 @@ pub fn NumbersWindow(store: Store) -> impl IntoView {
 #[component]
 fn Material(material: MaterialSpec) -> impl IntoView {
     let MaterialSpec { name, density_kg_per_m3, modulus, strength, .. } = material;
-    let density =
-        row(name.clone(), format!("{} kg/m³", density_kg_per_m3.value), &density_kg_per_m3);
-    let modulus = modulus.map(|fact| row(String::new(), modulus_words(fact.value), &fact));
-    let strength = strength.map(|fact| row(String::new(), strength_words(&fact.value), &fact));
-    (density, modulus, strength)
-}
-
-fn row<T>(name: String, figure: String, fact: &Fact<T>) -> impl IntoView + use<T> {
+    let density = cells(format!("{} kg/m³", density_kg_per_m3.value), &density_kg_per_m3);
+    let modulus = modulus.map(|fact| cells(modulus_words(fact.value), &fact));
+    let strength = strength.map(|fact| cells(strength_words(&fact.value), &fact));
+    let rows = 1 + usize::from(modulus.is_some()) + usize::from(strength.is_some());
     view! {
         <tr>
-            <th scope="row">{name}</th>
-            <td>{figure}</td>
-            <td>{fact.source.clone()}</td>
-            <td>{standing(fact.standing)}</td>
+            <th scope="rowgroup" rowspan=rows.to_string()>{name}</th>
+            {density}
         </tr>
+        {modulus.map(|cells| view! { <tr>{cells}</tr> })}
+        {strength.map(|cells| view! { <tr>{cells}</tr> })}
+    }
+}
+
+fn cells<T>(figure: String, fact: &Fact<T>) -> impl IntoView + use<T> {
+    view! {
+        <td>{figure}</td>
+        <td>{fact.source.clone()}</td>
+        <td>{standing(fact.standing)}</td>
     }
 }
 
