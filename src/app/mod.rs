@@ -9,6 +9,8 @@ pub mod section;
 #[cfg(feature = "web")]
 mod browser;
 #[cfg(feature = "web")]
+mod canvas;
+#[cfg(feature = "web")]
 mod panels;
 #[cfg(feature = "web")]
 mod shelf;

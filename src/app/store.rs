@@ -174,6 +174,11 @@ impl Store {
         self.history.with(History::can_redo)
     }
 
+    /// How many strings the design has, for what does not follow it.
+    pub fn count_now(self) -> usize {
+        self.history.with_untracked(|history| history.present().strings.len())
+    }
+
     /// How many strings the design has.
     pub fn count(self) -> usize {
         self.design.with(|design| design.strings.len())

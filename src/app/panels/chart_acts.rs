@@ -29,6 +29,17 @@ pub fn finish(store: Store, column: usize, typed: &str) {
     }
 }
 
+/// Takes what was typed into the cell under the cursor, for every selected row.
+pub fn finish_rows(store: Store, column: usize, typed: &str) {
+    store.typing.set(None);
+    let Some(column) = SHOWN[column].typed() else { return };
+    let text = rows::as_stored(typed, column, &store.design.get_untracked().units);
+    let selected = store.selection.get_untracked().rows();
+    let row = *selected.start();
+    let texts = selected.map(|_| vec![text.clone()]).take(store.count_now()).collect();
+    store.send(&Edit::Block { row, columns: vec![Some(column)], texts });
+}
+
 /// Does what a key asked for; whether there was anything to do.
 pub fn act(store: Store, asked: &Ask) -> bool {
     let selection = store.selection.get_untracked();
@@ -47,8 +58,17 @@ pub fn act(store: Store, asked: &Ask) -> bool {
         }
         Ask::Type => begin(store, None),
         Ask::TypeAnew(text) => begin(store, Some(text)),
-        Ask::Clear => fill(store, |_, _| String::new()),
-        Ask::FillDown => fill(store, |column, texts| texts[column].clone()),
+        Ask::Clear => fill(store, |_| String::new()),
+        Ask::FillDown => {
+            // A single row is filled from the one above it.
+            let first = *selection.rows().start();
+            let source =
+                if selection.rows().count() == 1 { first.checked_sub(1) } else { Some(first) };
+            let design = store.design.get_untracked();
+            if let Some(string) = source.and_then(|row| design.strings.get(row)) {
+                fill(store, |column| cell_text(string, column));
+            }
+        }
         Ask::Nudge { up, fine } => nudge(store, *up, *fine),
         Ask::Shift { up } => {
             let free = if *up { rows.start > 0 } else { rows.end < count };
@@ -122,20 +142,14 @@ fn begin(store: Store, text: Option<&String>) {
     }
 }
 
-/// Gives every selected cell that can be typed into the text that `text_for` makes of its place
-/// in the line and the texts of the first selected row.
-fn fill(store: Store, text_for: impl Fn(usize, &[String]) -> String) {
+/// Gives every selected cell that can be typed into the text that `text_for` makes for its column.
+fn fill(store: Store, text_for: impl Fn(Column) -> String) {
     let selection = store.selection.get_untracked();
-    let design = store.design.get_untracked();
-    let Some(first) = design.strings.get(*selection.rows().start()) else { return };
     let columns: Vec<Option<Column>> =
         selection.columns().map(|index| SHOWN[index].typed()).collect();
-    let texts: Vec<String> = columns
-        .iter()
-        .map(|column| column.map(|column| rows::fill_text(first, column)).unwrap_or_default())
-        .collect();
-    let line: Vec<String> = (0..columns.len()).map(|index| text_for(index, &texts)).collect();
-    let texts = selection.rows().map(|_| line.clone()).take(design.strings.len()).collect();
+    let line: Vec<String> =
+        columns.iter().map(|column| column.map(&text_for).unwrap_or_default()).collect();
+    let texts = selection.rows().map(|_| line.clone()).take(store.count_now()).collect();
     store.send(&Edit::Block { row: *selection.rows().start(), columns, texts });
 }
 
@@ -161,7 +175,7 @@ pub fn put_on_clipboard(store: Store, event: &ClipboardEvent) {
         rows::rows(&design, &store.resolved.get_untracked(), &store.analysis.get_untracked());
     let line = |row: usize| -> Vec<String> {
         let text = |column: usize| match (SHOWN[column].typed(), design.strings.get(row)) {
-            (Some(column), Some(string)) => rows::copy_text(string, column),
+            (Some(column), Some(string)) => cell_text(string, column),
             _ => words
                 .get(row)
                 .and_then(|w| w.cells.get(column))
@@ -198,7 +212,9 @@ pub fn paste(store: Store, event: &ClipboardEvent) {
         Ok(_) => return store.complain("There is no text on the clipboard to paste."),
         Err(error) => return store.complain(format!("Nothing was pasted: {error}.")),
     };
-    let Selection { cursor, anchor } = store.selection.get_untracked();
+    let selection = store.selection.get_untracked();
+    let texts = rows::spread(texts, &selection);
+    let Selection { cursor, anchor } = selection;
     let at = Cell { row: cursor.row.min(anchor.row), column: cursor.column.min(anchor.column) };
     let design = store.design.get_untracked();
     let (columns, texts) = rows::pasted(texts, at.column, &design.units);

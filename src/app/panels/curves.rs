@@ -7,12 +7,12 @@ use leptos::html;
 use leptos::prelude::*;
 use plotters::coord::Shift;
 use plotters::drawing::{DrawingArea, IntoDrawingArea};
-use plotters_canvas::CanvasBackend;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{HtmlCanvasElement, HtmlElement, MouseEvent, ResizeObserver};
 
 use super::chart_acts::go_to;
+use crate::app::canvas::Canvas;
 use crate::app::rows;
 use crate::app::store::Store;
 use crate::app::{browser, grid::Selection};
@@ -235,7 +235,7 @@ impl Sizes {
 fn paint(
     canvas: &HtmlCanvasElement,
     (width, height): (u32, u32),
-    draw: impl FnOnce(&DrawingArea<CanvasBackend, Shift>),
+    draw: impl FnOnce(&DrawingArea<Canvas, Shift>),
 ) {
     if width == 0 || height == 0 {
         return;
@@ -244,7 +244,7 @@ fn paint(
         canvas.set_width(width);
         canvas.set_height(height);
     }
-    if let Some(backend) = CanvasBackend::with_canvas_object(canvas.clone()) {
+    if let Some(backend) = Canvas::on(canvas) {
         draw(&backend.into_drawing_area());
     }
 }

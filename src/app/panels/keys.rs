@@ -5,17 +5,18 @@ use leptos::prelude::*;
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 
-const KEYS: [(&str, &str); 17] = [
+const KEYS: [(&str, &str); 18] = [
     ("Arrow keys, Page up and down", "move; with Shift they select a block"),
     ("Home, End", "first and last column; with Ctrl first and last cell"),
     ("Any letter or digit", "type anew into the cell"),
     ("Enter or F2", "change what is in the cell"),
     ("Enter, Tab while typing", "take it and go down, or to the next cell to be typed"),
+    ("Ctrl+Enter while typing", "take it for every selected string"),
     ("Escape", "give up what is being typed; then Tab leaves the chart"),
     ("Delete", "empty the selected cells"),
     ("Alt+Up, Alt+Down", "length 1 mm longer or shorter, gauge one step; with Shift finer"),
     ("Ctrl+C, Ctrl+X, Ctrl+V", "copy, cut, paste blocks, also to and from a spreadsheet"),
-    ("Ctrl+D", "fill the selection from its first row"),
+    ("Ctrl+D", "fill the selection from its first row; a single row from the one above"),
     ("Ctrl+A", "select the whole chart"),
     ("Ctrl+Z, Ctrl+Y", "undo, redo"),
     ("Insert, Ctrl+Delete", "put in a string, take the selected strings out"),

@@ -1,5 +1,7 @@
 //! The make-up of the selected strings: plain, wound or weighed, with its section drawn to scale.
 
+use std::ops::Range;
+
 use leptos::prelude::*;
 
 use crate::app::rows;
@@ -8,7 +10,7 @@ use crate::app::store::Store;
 use crate::app::widgets::fields::TextField;
 use crate::app::widgets::window::Window;
 use crate::design::document::{Bare, Design, LayerSpec, MOST_LAYERS, MakeUpSpec, WeighedSpec};
-use crate::design::edit::Edit;
+use crate::design::edit::{Column, Edit};
 use crate::design::library;
 use crate::design::resolve::resolve;
 
@@ -26,7 +28,8 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
         }
         .into_any();
     };
-    let draft = RwSignal::new(string.make_up.clone());
+    let before = string.make_up.clone();
+    let draft = RwSignal::new(before.clone());
     // The first of the selected strings, with the make-up as drafted, computed as in the chart.
     let tried = Memo::new(move |_| {
         let mut string = string.clone();
@@ -39,7 +42,7 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
         format!("Make-up of strings {} to {}", first + 1, last + 1)
     };
     let take = move |_| {
-        store.send(&Edit::MakeUp { rows: first..last + 1, make_up: draft.get_untracked() });
+        store.send(&taken(first..last + 1, &before, draft.get_untracked()));
         store.window.set(None);
     };
     view! {
@@ -54,6 +57,9 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
                 <Tried tried=tried/>
             </div>
             <Materials store=store/>
+            <Show when=move || first != last>
+                <p class="hint">"Of several plain strings, a material or gauge that you leave as it is stays as each string has it."</p>
+            </Show>
             <p class="window-actions at-hand">
                 <button type="button" class="tool main" id="take-make-up" on:click=take>
                     {if first == last { "Use for this string" } else { "Use for these strings" }}
@@ -62,6 +68,24 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
         </Window>
     }
     .into_any()
+}
+
+/// What the draft changes. Of several plain strings, what is left as it was stays as each of them
+/// has it: so a material can be set and every gauge kept, or the other way round.
+fn taken(rows: Range<usize>, before: &MakeUpSpec, after: MakeUpSpec) -> Edit {
+    let plain = before.is_plain() && after.is_plain();
+    let (material, gauge) = (before.material != after.material, before.diameter != after.diameter);
+    if rows.len() < 2 || !plain || (material && gauge) {
+        return Edit::MakeUp { rows, make_up: after };
+    }
+    let (column, text) =
+        if material { (Column::MakeUp, after.material) } else { (Column::Gauge, after.diameter) };
+    let row = rows.start;
+    Edit::Block {
+        row,
+        columns: vec![Some(column)],
+        texts: rows.map(|_| vec![text.clone()]).collect(),
+    }
 }
 
 /// The names that a material field suggests.

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::{ClipboardEvent, Element, KeyboardEvent, MouseEvent};
 
-use super::chart_acts::{act, finish, paste, put_on_clipboard, select};
+use super::chart_acts::{act, finish, finish_rows, paste, put_on_clipboard, select};
 use super::chart_keys::{Ask, ask};
 use crate::app::browser;
 use crate::app::grid::{Cell, SHOWN, Step};
@@ -257,7 +257,13 @@ fn CellField(store: Store, typing: Typing, column: usize) -> impl IntoView {
         if event.is_composing() {
             return;
         }
-        if let Some(step) = leave {
+        if event.key() == "Enter" && (event.ctrl_key() || event.meta_key()) {
+            event.prevent_default();
+            if let Some(input) = field.get_untracked() {
+                finish_rows(store, column, &input.value());
+            }
+            browser::focus("chart");
+        } else if let Some(step) = leave {
             event.prevent_default();
             commit();
             act(store, &Ask::Move { step, extend: false });

@@ -31,6 +31,7 @@ pub fn Summary(store: Store) -> impl IntoView {
             </div>
             <div><dt>"Tightest"</dt><dd id="sum-tightest">{tightest}</dd></div>
             </dl>
+            <p class="facts">{move || words.with(|w| w.facts.clone())}</p>
             <p class="missing">{move || words.with(|w| w.missing.clone())}</p>
         </section>
     }

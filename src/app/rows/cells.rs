@@ -1,9 +1,8 @@
 //! What goes into a cell: what was typed, pasted, filled or nudged.
 
-use crate::app::grid::SHOWN;
+use crate::app::grid::{SHOWN, Selection};
 use crate::design::document::{GaugeUnit, LengthUnit, StringSpec, Units};
 use crate::design::edit::{Column, cell_text};
-use crate::design::make_up_text;
 use crate::design::typed;
 
 /// What a cell stores of what was typed on a page in these units: a bare number in inches or
@@ -13,20 +12,6 @@ pub fn as_stored(text: &str, column: Column, units: &Units) -> String {
         (Column::Length, LengthUnit::Inch, _) => typed::with_unit(text, "in"),
         (Column::Gauge, _, GaugeUnit::Thou) => typed::with_unit(text, "thou"),
         _ => text.trim().to_owned(),
-    }
-}
-
-/// What copying a cell puts on the clipboard: what was typed, and the whole make-up of a string.
-pub fn copy_text(string: &StringSpec, column: Column) -> String {
-    cell_text(string, column)
-}
-
-/// What filling down repeats: the whole make-up with its gauge, so that a plain string repeats in
-/// full from its make-up cell alone.
-pub fn fill_text(string: &StringSpec, column: Column) -> String {
-    match column {
-        Column::MakeUp => make_up_text::write(&string.make_up),
-        other => cell_text(string, other),
     }
 }
 
@@ -48,6 +33,17 @@ pub fn pasted(
         }
     }
     (columns, texts)
+}
+
+/// A single line that is pasted onto several selected rows goes into each, and a single cell into
+/// every selected cell; any other block stays as it is.
+pub fn spread(texts: Vec<Vec<String>>, selection: &Selection) -> Vec<Vec<String>> {
+    let [line] = texts.as_slice() else { return texts };
+    let line = match line.as_slice() {
+        [cell] => selection.columns().map(|_| cell.clone()).collect(),
+        _ => line.clone(),
+    };
+    selection.rows().map(|_| line.clone()).collect()
 }
 
 /// A length or gauge one step greater (`up`) or less, as it would be typed; `None` for other cells
@@ -89,6 +85,7 @@ pub fn nudged(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::app::grid::Cell;
     use crate::design::document::MakeUpSpec;
 
     fn string(length: &str, diameter: &str) -> StringSpec {
@@ -132,6 +129,17 @@ mod tests {
         assert_eq!(gauge("0.81", true), "0.811");
         let thou = nudged(&string("612", "32 thou"), Column::Gauge, false, false, &inches());
         assert_eq!(thou.unwrap(), "31 thou");
+    }
+
+    #[test]
+    fn one_cell_goes_into_every_selected_one() {
+        let cell = |text: &str| vec![vec![text.to_owned()]];
+        let block =
+            Selection { anchor: Cell { row: 2, column: 1 }, cursor: Cell { row: 4, column: 3 } };
+        assert_eq!(spread(cell("gut"), &block), vec![vec!["gut".to_owned(); 3]; 3]);
+        assert_eq!(spread(cell("gut"), &Selection::at(2, 1)), cell("gut"));
+        let two = vec![vec!["a".to_owned()], vec!["b".to_owned()]];
+        assert_eq!(spread(two.clone(), &block), two);
     }
 
     #[test]

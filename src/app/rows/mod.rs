@@ -5,7 +5,7 @@ mod chart;
 mod measured;
 mod whole;
 
-pub use cells::{as_stored, copy_text, fill_text, nudged, pasted};
+pub use cells::{as_stored, nudged, pasted, spread};
 pub use chart::{CellWords, Head, RowWords, explained, heads, rows};
 pub use measured::measured;
 pub use whole::{FindingWords, SummaryWords, TriedWords, findings, readout, summary, tried};

@@ -18,6 +18,8 @@ pub struct SummaryWords {
     pub other_units: String,
     /// Row of the tightest string, and the words for it.
     pub tightest: Option<(usize, String)>,
+    /// Maker, client, serial, date, tuning and pitch, as far as they are given.
+    pub facts: String,
     /// How many strings the total lacks.
     pub missing: String,
 }
@@ -39,6 +41,7 @@ pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
         count => format!("{count} strings without a tension are not in the total."),
     };
     SummaryWords {
+        facts: facts(design),
         strings: design.strings.len().to_string(),
         compass: ends.map_or_else(|| "–".to_owned(), |(low, high)| format!("{low} to {high}")),
         newtons: display::total_with_unit(total, ForceUnit::Newton),
@@ -50,6 +53,19 @@ pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
         tightest,
         missing,
     }
+}
+
+/// What the card's head says, in a line.
+fn facts(design: &Design) -> String {
+    let client = match design.client.trim() {
+        "" => String::new(),
+        client => format!("for {client}"),
+    };
+    let pitch = format!("A4 = {} Hz", design.pitch.a4_hz);
+    let all = [&design.maker, &client, &design.serial, &design.date, &design.open_tuning, &pitch];
+    let given: Vec<&str> =
+        all.into_iter().map(|text| text.trim()).filter(|t| !t.is_empty()).collect();
+    given.join(" · ")
 }
 
 /// A line of the list of findings.
