@@ -74,8 +74,6 @@ pub enum Edit {
     Allowances(Allowances),
     /// One material is added, or takes the place of the one with its key.
     Material(MaterialSpec),
-    /// Another design takes the place of this one.
-    Whole(Box<Design>),
 }
 
 /// Which changes belong together: a run of edits under one key is one step of undo.
@@ -106,9 +104,6 @@ impl Edit {
     /// The design after the edit. Rows outside the design are left alone; no more than
     /// [`MOST_STRINGS`] strings are kept, and no more of a text than a design may hold.
     pub fn apply(&self, design: &Design) -> Design {
-        if let Self::Whole(whole) = self {
-            return (**whole).clone();
-        }
         let mut next = design.clone();
         self.change(&mut next);
         next.strings.truncate(MOST_STRINGS);
@@ -156,7 +151,6 @@ impl Edit {
             Self::Limits(limits) => design.limits = limits.clone(),
             Self::Allowances(allowances) => design.allowances = allowances.clone(),
             Self::Material(material) => set_material(&mut design.materials, material),
-            Self::Whole(_) => {}
         }
     }
 }
