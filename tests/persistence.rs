@@ -277,7 +277,12 @@ fn a_forged_link_is_refused_with_a_sentence() {
     let bomb = vec![b' '; 8 << 20];
     let many = format!("{{\"v\":1,\"S\":{{\"n\":\"{}\"}}}}", "\u{7f}".repeat(500_000));
     let deep = "[".repeat(100_000);
+    let names = format!("{{\"v\":1,\"r\":1,\"M\":[{}\"nylon\"]}}", "\"nylon\",".repeat(100_000));
     for (document, expected) in [
+        (
+            names.as_bytes(),
+            "the link does not hold a design that can be used: a design must have at most 300",
+        ),
         (&bomb[..], "this design is too large"),
         (b"\xff\xfe", "this link was cut off or altered"),
         (b"", "this link was cut off or altered"),

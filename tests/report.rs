@@ -100,6 +100,13 @@ fn what_is_wrong_has_its_line_and_column() {
     assert!(errors[0].starts_with("line 3, column length_mm: the vibrating length"), "{errors:?}");
     let errors = wrong("note,length_mm,material,diameter_mm\nC5,300,mithril,0.81\n");
     assert!(errors[0].starts_with("line 2, column material: "), "{errors:?}");
+    let wraps = "wrap1_material,wrap1_mm,wrap2_material,wrap2_mm";
+    let errors = wrong(&format!(
+        "note,length_mm,material,diameter_mm,{wraps}\n\
+         C3,900,steel,0.5,mithril,0.2,,\nB2,900,steel,0.5,,,mithril,0.2\n"
+    ));
+    assert!(errors[0].starts_with("line 2, column wrap1_material: a material"), "{errors:?}");
+    assert!(errors[1].starts_with("line 3, column wrap2_material: a material"), "{errors:?}");
     let errors = wrong("{\"stringloft\": 1, \"strings\": [{\"note\": \"H3\"}]}");
     assert!(errors[0].starts_with("string 1, note: "), "{errors:?}");
     assert!(wrong("{\"harp\": 1}")[0].contains("not a Stringloft design"));

@@ -89,6 +89,8 @@ pub struct Store {
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
     timer: StoredValue<Option<TimeoutHandle>>,
+    /// Whether there is a change that the browser does not keep yet.
+    unkept: StoredValue<bool>,
     changed_elsewhere: StoredValue<bool>,
 }
 
@@ -117,6 +119,7 @@ impl Store {
             window: RwSignal::new(None),
             dark: RwSignal::new(false),
             timer: StoredValue::new(None),
+            unkept: StoredValue::new(false),
             changed_elsewhere: StoredValue::new(false),
         }
     }
@@ -197,6 +200,7 @@ impl Store {
     /// Opens a design in place of the one that is open, which stays on the shelf if it was kept.
     pub fn open(self, design: Design, origin: Origin) {
         self.keep_now();
+        self.unkept.set_value(false);
         self.changed_elsewhere.set_value(false);
         if let Origin::Kept(id) = &origin {
             shelf::set_open(id);
@@ -214,6 +218,7 @@ impl Store {
     /// Opens a design that begins here: it is kept at once.
     pub fn begin(self, design: Design) {
         self.open(design, Origin::Kept(browser::fresh_name()));
+        self.unkept.set_value(true);
         self.keep_now();
     }
 
@@ -302,16 +307,24 @@ impl Store {
             self.origin.set(Origin::Kept(browser::fresh_name()));
             browser::drop_fragment();
         }
+        self.unkept.set_value(true);
         if let Some(timer) = self.timer.get_value() {
             timer.clear();
         }
         self.timer.set_value(set_timeout_with_handle(move || self.keep_now(), KEEP_AFTER).ok());
     }
 
-    /// Keeps the design now, if it is one that is kept.
+    /// Keeps the design now, if it is one that is kept and was changed since. One that was only
+    /// looked at is left alone: another tab may have gone on with it.
     pub fn keep_now(self) {
-        self.timer.set_value(None);
+        if let Some(timer) = self.timer.get_value() {
+            timer.clear();
+            self.timer.set_value(None);
+        }
         let Origin::Kept(id) = self.origin.get_untracked() else { return };
+        if !self.unkept.get_value() {
+            return;
+        }
         let id = if self.changed_elsewhere.get_value() {
             self.changed_elsewhere.set_value(false);
             let id = browser::fresh_name();
@@ -323,7 +336,9 @@ impl Store {
         } else {
             id
         };
-        if !self.history.with_untracked(|history| shelf::keep(&id, history.present())) {
+        let kept = self.history.with_untracked(|history| shelf::keep(&id, history.present()));
+        self.unkept.set_value(!kept);
+        if !kept {
             self.complain(
                 "This browser did not keep the last change (its storage is full or switched off). Save the design as a file.",
             );
@@ -339,11 +354,7 @@ impl Store {
                 self.changed_elsewhere.set_value(true);
             }
         });
-        let _ = window_event_listener(leptos::ev::pagehide, move |_| {
-            if self.timer.with_value(Option::is_some) {
-                self.keep_now();
-            }
-        });
+        let _ = window_event_listener(leptos::ev::pagehide, move |_| self.keep_now());
     }
 }
 

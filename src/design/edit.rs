@@ -74,8 +74,6 @@ pub enum Edit {
     Allowances(Allowances),
     /// One material is added, or takes the place of the one with its key.
     Material(MaterialSpec),
-    /// Another design takes the place of this one.
-    Whole(Box<Design>),
 }
 
 /// Which changes belong together: a run of edits under one key is one step of undo.
@@ -106,9 +104,6 @@ impl Edit {
     /// The design after the edit. Rows outside the design are left alone; no more than
     /// [`MOST_STRINGS`] strings are kept, and no more of a text than a design may hold.
     pub fn apply(&self, design: &Design) -> Design {
-        if let Self::Whole(whole) = self {
-            return (**whole).clone();
-        }
         let mut next = design.clone();
         self.change(&mut next);
         next.strings.truncate(MOST_STRINGS);
@@ -156,7 +151,6 @@ impl Edit {
             Self::Limits(limits) => design.limits = limits.clone(),
             Self::Allowances(allowances) => design.allowances = allowances.clone(),
             Self::Material(material) => set_material(&mut design.materials, material),
-            Self::Whole(_) => {}
         }
     }
 }
@@ -180,7 +174,9 @@ pub fn cell_text(string: &StringSpec, column: Column) -> String {
 /// Puts a text into a cell. The gauge of a wound string follows from its make-up, so that a text
 /// for it is left out.
 fn set_cell(string: &mut StringSpec, column: Column, text: &str) {
-    let text = cut(text.trim(), LONGEST_CELL);
+    // The line of a make-up holds many cells.
+    let most = if column == Column::MakeUp { LONGEST_TEXT } else { LONGEST_CELL };
+    let text = cut(text.trim(), most);
     match column {
         Column::Note => string.note = text,
         Column::Length => string.length = text,
@@ -207,8 +203,10 @@ fn set_cell(string: &mut StringSpec, column: Column, text: &str) {
 
 /// A text that does not read as a make-up is kept as the name of a material, to be mended.
 fn read_make_up(text: &str) -> MakeUpSpec {
-    make_up_text::read(text)
-        .unwrap_or_else(|_| MakeUpSpec { material: text.to_owned(), ..MakeUpSpec::default() })
+    make_up_text::read(text).unwrap_or_else(|_| MakeUpSpec {
+        material: cut(text, LONGEST_CELL),
+        ..MakeUpSpec::default()
+    })
 }
 
 fn set_block(
@@ -333,6 +331,16 @@ mod tests {
         assert_eq!(cell_text(&next.strings[1], Column::MakeUp), text);
         let same = cell(1, Column::Gauge, "1.15").apply(&next);
         assert_eq!(same, next, "the gauge of a wound string follows from its make-up");
+    }
+
+    #[test]
+    fn a_long_make_up_is_not_cut() {
+        let name = "w".repeat(60);
+        let text = format!("{name} 0.45 + {name} 0.10 + {name} 0.25 + {name} 0.30");
+        let next = cell(1, Column::MakeUp, &text).apply(&design());
+        assert_eq!(cell_text(&next.strings[1], Column::MakeUp), text);
+        let unreadable = cell(1, Column::MakeUp, &"+".repeat(5_000)).apply(&design());
+        assert_eq!(unreadable.strings[1].make_up.material.len(), LONGEST_CELL);
     }
 
     #[test]

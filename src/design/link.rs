@@ -16,7 +16,7 @@ use thiserror::Error;
 
 use super::document::{Design, MaterialSpec};
 use super::library;
-use super::persist::{self, ReadError, check};
+use super::persist::{self, CheckError, MOST_MATERIALS, ReadError, check};
 
 /// The longest fragment that is written or read, in characters.
 pub const MOST_CHARACTERS: usize = 60_000;
@@ -124,6 +124,10 @@ pub fn read(text: &str) -> Result<Design, LinkError> {
 /// revision of the built-in list.
 fn materials(design: &mut Design, named: &compact::Named) -> Result<(), LinkError> {
     let built_in = built_in_at(named.revision).ok_or(LinkError::TooNew)?;
+    let (got, most) = (named.keys.len(), MOST_MATERIALS);
+    if got > most {
+        return Err(ReadError::from(CheckError::Many { what: "materials", most, got }).into());
+    }
     let mut read = std::mem::take(&mut design.materials);
     for (key, is_built_in) in &named.keys {
         let own = read.iter().position(|spec| spec.key == *key).map(|at| read.remove(at));

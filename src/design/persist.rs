@@ -107,6 +107,8 @@ pub fn read(text: &str) -> Result<Design, ReadError> {
     tidy(&mut design);
     check(&design)?;
     embed(&mut design);
+    // Once more, as built-in materials were added: what is opened must also be what can be saved.
+    check(&design)?;
     Ok(design)
 }
 

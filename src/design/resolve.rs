@@ -113,7 +113,7 @@ impl<'a> Shelf<'a> {
 fn look_up(design: &Design, text: &str) -> Result<Arc<Material>, String> {
     let Some(spec) = library::find(&design.materials, text) else {
         return Err(format!(
-            "a make-up must begin with a material, got \"{}\" (choose one that is listed, or add it)",
+            "a material must be one that is known here, got \"{}\" (choose one that is listed, or add it)",
             cut(text)
         ));
     };

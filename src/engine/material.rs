@@ -179,8 +179,8 @@ const B159: &str = "ASTM B159, spring wire (H08), minima, as reproduced by a wir
 const EN_SM: &str = "EN 10270-1, grade SM, as reproduced by a spring maker";
 const POLYMER_MODULUS: &str = "J. Woodhouse and N. Lynch-Aird, Choosing strings for plucked musical instruments, \
      Acta Acustica united with Acustica 105 (2019) 516, as quoted in a public source code: 4.5 GPa + 39 times the stress";
-const NORTON: &str =
-    "M. Norton and D. Karczub, Fundamentals of Noise and Vibration Analysis, 2nd ed., appendix 4A";
+const NORTON: &str = "M. Norton and D. Karczub, Fundamentals of Noise and Vibration Analysis, 2nd ed., appendix 4A, as transcribed";
+const SPECIFIC_STRENGTH: &str = "an encyclopaedia's table of specific strength, copper";
 
 const ENTRIES: [Entry; 12] = [
     Entry {
@@ -279,9 +279,9 @@ const ENTRIES: [Entry; 12] = [
         key: "copper",
         name: "Copper, soft wire",
         other_names: &["cu"],
-        density: (8920.0, NORTON, Seen),
+        density: (8920.0, SPECIFIC_STRENGTH, Seen),
         modulus: (122.0, 0.0, NORTON, Seen),
-        strength: (Row::Mpa(220.0), "an encyclopaedia's table of specific strength, copper", Seen),
+        strength: (Row::Mpa(220.0), SPECIFIC_STRENGTH, Seen),
     },
     Entry {
         key: "silver",
@@ -324,8 +324,17 @@ const ENTRIES: [Entry; 12] = [
             "A. R. Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, table 1.1",
             Seen,
         ),
-        modulus: (14.7, 0.0, "Morton and Hearle, table 13.2: 10.6 N/tex", Seen),
-        strength: (Row::Mpa(653.0), "Morton and Hearle, table 13.2: 0.47 N/tex", Seen),
+        modulus: (
+            14.7,
+            0.0,
+            "from Morton and Hearle, table 13.2: 10.6 N/tex, taking 1390 kg/m³",
+            Computed,
+        ),
+        strength: (
+            Row::Mpa(653.0),
+            "from Morton and Hearle, table 13.2: 0.47 N/tex, taking 1390 kg/m³",
+            Computed,
+        ),
     },
 ];
 

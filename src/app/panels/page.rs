@@ -115,8 +115,8 @@ fn Windows(store: Store) -> impl IntoView {
 fn keys(store: Store, event: &KeyboardEvent) {
     let command = event.ctrl_key() || event.meta_key();
     let done = match (event.key().to_lowercase().as_str(), command) {
-        // A field that is being typed into has an undo of its own.
-        ("z" | "y", true) if store.typing.with_untracked(Option::is_some) => false,
+        // A field that is being typed into has an undo of its own, and so have the fields of a draft.
+        ("z" | "y", true) if store.typing.with_untracked(Option::is_some) || drafts(store) => false,
         ("z", true) if event.shift_key() => {
             store.redo();
             true
@@ -142,6 +142,11 @@ fn keys(store: Store, event: &KeyboardEvent) {
     if done {
         event.prevent_default();
     }
+}
+
+/// Whether a panel is open whose fields are not yet in the design.
+fn drafts(store: Store) -> bool {
+    matches!(store.window.get_untracked(), Some(Window::MakeUp | Window::New))
 }
 
 /// Gives the keyboard to the next part of the page, or the one before.

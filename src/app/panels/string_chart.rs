@@ -42,6 +42,10 @@ pub fn StringChart(store: Store) -> impl IntoView {
         if let Some(cell) = cell_of(&event)
             && event.button() == 0
         {
+            // What is being typed goes into its own cell, before the cursor leaves that.
+            if store.typing.with_untracked(Option::is_some) {
+                browser::focus("chart");
+            }
             dragging.set_value(true);
             select(store, cell, event.shift_key());
         }

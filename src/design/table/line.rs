@@ -129,10 +129,20 @@ impl Line<'_> {
         MakeUpSpec { material, diameter, layers, weighed, ..MakeUpSpec::default() }
     }
 
-    fn layer(&mut self, [material, size, width, packing]: [&'static str; 4]) -> Option<LayerSpec> {
-        if [material, size, width, packing].into_iter().all(|column| self.cell(column).is_empty()) {
+    /// The headings of the materials of the layers that the row has.
+    pub(super) fn layer_headings(&self) -> Vec<&'static str> {
+        LAYER_COLUMNS.iter().filter(|columns| self.has_layer(columns)).map(|c| c[0]).collect()
+    }
+
+    fn has_layer(&self, columns: &[&'static str; 4]) -> bool {
+        columns.iter().any(|column| !self.cell(column).is_empty())
+    }
+
+    fn layer(&mut self, columns: [&'static str; 4]) -> Option<LayerSpec> {
+        if !self.has_layer(&columns) {
             return None;
         }
+        let [material, size, width, packing] = columns;
         for (column, what) in [(material, "material"), (size, "diameter")] {
             if self.cell(column).is_empty() {
                 self.wrong(column, format!("a layer needs its {what} (fill in this cell)"));

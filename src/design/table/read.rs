@@ -67,6 +67,8 @@ pub struct TableRead {
     pub strings: Vec<StringSpec>,
     /// The line on which each string stands.
     pub lines: Vec<usize>,
+    /// Of each string, the headings under which the materials of its layers stand.
+    pub layers: Vec<Vec<&'static str>>,
     /// Materials of its own that the table brings along.
     pub materials: Vec<MaterialSpec>,
     /// The headings that were used.
@@ -167,6 +169,8 @@ fn delimiter(line: &str) -> char {
 struct Reader {
     /// Where each known heading stands.
     columns: HashMap<&'static str, usize>,
+    /// How many headings there are.
+    width: usize,
     own: Vec<(Own, String)>,
     read: TableRead,
     errors: Vec<TableError>,
@@ -200,14 +204,25 @@ impl Reader {
             }
         }
         if errors.is_empty() {
-            Ok(Self { columns, own: Vec::new(), read, errors })
+            let width = headings.cells.len();
+            Ok(Self { columns, width, own: Vec::new(), read, errors })
         } else {
             Err(errors)
         }
     }
 
     fn row(&mut self, row: &Row) {
+        if row.cells.iter().skip(self.width).any(|cell| !cell.trim().is_empty()) {
+            let (most, got) = (self.width, row.cells.len());
+            let message = format!(
+                "a line must have no more cells than there are headings, {most}, got {got} \
+                 (put quotes round a cell that holds a comma)"
+            );
+            self.errors.push(TableError { line: row.line, column: String::new(), message });
+            return;
+        }
         let mut line = Line { row, columns: &self.columns, errors: &mut self.errors };
+        self.read.layers.push(line.layer_headings());
         let (mut string, own) = line.string();
         if let Some(own) = own {
             string.make_up.material = self.own_key(own, row.line);
@@ -332,6 +347,12 @@ mod tests {
         assert!(wrong("")[0].starts_with("line 1: the table is empty"));
         assert!(wrong("note,note,length,material")[0].contains("only once"));
         assert!(wrong("note,length,material\n\"C5,300,nylon")[0].starts_with("line 2: a quote"));
+        // A decimal comma that nobody put in quotes is no cell to be dropped.
+        assert_eq!(
+            wrong("note,length_mm,material,diameter_mm\nC5,300,nylon,1,5\nC5,300,nylon,1.5,,\n"),
+            ["line 2: a line must have no more cells than there are headings, 4, got 5 \
+                 (put quotes round a cell that holds a comma)"]
+        );
         let many = format!("note,length,material\n{}", "C5,300,nylon\n".repeat(151));
         assert_eq!(wrong(&many), ["line 152: a table must have at most 150 strings"]);
         assert!(wrong(&"x".repeat(MOST_BYTES + 1))[0].contains("5 MB"));

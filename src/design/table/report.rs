@@ -3,6 +3,7 @@
 
 use crate::design::advice::sentence;
 use crate::design::document::Design;
+use crate::design::library::find;
 use crate::design::persist;
 use crate::design::resolve::{CellErrors, resolve};
 use crate::engine::analysis::analyse;
@@ -45,7 +46,8 @@ pub fn report(text: &str) -> Result<Report, Vec<String>> {
     let resolved = resolve(&design);
     let mut errors = resolved.errors;
     for (index, cells) in resolved.cells.iter().enumerate() {
-        errors.extend(of_cells(index, cells, table.as_ref()));
+        let layer = table.as_ref().and_then(|table| layer_at_fault(index, &design, table));
+        errors.extend(of_cells(index, cells, table.as_ref(), layer));
     }
     if !errors.is_empty() {
         return Err(errors);
@@ -59,11 +61,24 @@ pub fn report(text: &str) -> Result<Report, Vec<String>> {
     })
 }
 
-/// The sentences about the cells of one string, each with its place.
+/// The heading of the layer whose material is not known, where the core's is known or not given.
+fn layer_at_fault(index: usize, design: &Design, table: &TableRead) -> Option<&'static str> {
+    let make_up = &design.strings.get(index)?.make_up;
+    let unknown = |text: &str| !text.is_empty() && find(&design.materials, text).is_none();
+    if unknown(&make_up.material) {
+        return None;
+    }
+    let fault = make_up.layers.iter().position(|layer| unknown(&layer.material))?;
+    table.layers.get(index)?.get(fault).copied()
+}
+
+/// The sentences about the cells of one string, each with its place; `layer` is the heading of the
+/// layer that is at fault.
 fn of_cells<'a>(
     index: usize,
     cells: &'a CellErrors,
     table: Option<&'a TableRead>,
+    layer: Option<&'static str>,
 ) -> impl Iterator<Item = String> + 'a {
     let has = |column: &str| table.is_some_and(|table| table.columns.contains(&column));
     let length = if has("length_mm") { "length_mm" } else { "length" };
@@ -73,7 +88,7 @@ fn of_cells<'a>(
     [
         ("note", &cells.note),
         (length, &cells.length),
-        (make_up, &cells.make_up),
+        (layer.unwrap_or(make_up), &cells.make_up),
         (gauge, &cells.gauge),
     ]
     .into_iter()
