@@ -4,7 +4,9 @@
 
 use std::sync::Arc;
 
-use stringloft::design::document::{Design, LayerSpec, LengthUnit, MakeUpSpec, StringSpec};
+use stringloft::design::document::{
+    Design, LayerSpec, LengthUnit, MakeUpSpec, StringSpec, WeighedSpec,
+};
 use stringloft::engine::analysis::{Analysis, Harp, HarpString, Known, Limits, Unknown, analyse};
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::material::{Material, built_in};
@@ -206,11 +208,47 @@ design mark: CBF4-3926
 no. | string | note | make-up core first, mm | gauge mm | gauge thou | vibrating mm | cut to mm | order code
 1 | 3C | C5 | Nylon monofilament | 0.81 | 31.9 | 300.0 | 615 | NY-081
 2 | 3B | B♭4 | Nylon monofilament | 0.90 | 35.4 | 331.5 | 647 | NY-090
-3 | 4F | F3 | 0.50 steel + 0.10 silk at 90 % + 0.30 bronze | 1.30 | 51.2 | 640.0 | 960 | WB-7
+3 | 4F | F3 | steel 0.50 + silk 0.10 at 90 % + bronze 0.30 | 1.30 | 51.2 | 640.0 | 960 | WB-7
 4 | 5E | E3 | — | — | — | — | — | —
-Materials: Steel music wire; Silk (Bombyx mori); Phosphor bronze C51000. \
-At … %: open turns that cover so much of the string. — not given.";
+steel: Steel music wire; silk: Silk (Bombyx mori); bronze: Phosphor bronze C51000. \
+At … %: share covered. A dash means: not given.";
     assert_eq!(words(&small().card("https://harp.example/#123456789", Paper::A4)), kept);
+}
+
+#[test]
+fn a_weighed_string_says_so() {
+    let mut pair = small();
+    let weighed = |g_per_m: &str| {
+        let g_per_m = g_per_m.to_owned();
+        MakeUpSpec {
+            weighed: Some(WeighedSpec { g_per_m, ..WeighedSpec::default() }),
+            ..MakeUpSpec::default()
+        }
+    };
+    let cored = MakeUpSpec {
+        material: "steel".to_owned(),
+        diameter: "0.5".to_owned(),
+        ..weighed("3.4 g/m")
+    };
+    for spec in [weighed("3.4"), weighed(""), cored] {
+        pair.string("D3", 700.0, spec, Err(Unknown::MakeUp), "");
+    }
+    let sheet = pair.card(&link(100), Paper::A4);
+    let made = rows(&sheet)[4..].iter().map(|row| row.cells[3].join(" ")).collect::<Vec<_>>();
+    assert_eq!(made, ["weighed, 3.4 g/m", "weighed", "weighed, 3.4 g/m, core steel 0.50"]);
+}
+
+#[test]
+fn a_dash_is_explained_only_where_one_stands() {
+    let mut pair = small();
+    let has_note = |pair: &Pair| words(&pair.card(&link(100), Paper::A4)).contains("A dash means");
+    assert!(has_note(&pair));
+    pair.design.strings.pop();
+    pair.harp.strings.pop();
+    pair.design.serial = "7".to_owned();
+    assert!(has_note(&pair), "the client is not given");
+    pair.design.client = "Mrs Ó Dálaigh".to_owned();
+    assert!(!has_note(&pair));
 }
 
 #[test]

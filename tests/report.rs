@@ -110,6 +110,9 @@ fn what_is_wrong_has_its_line_and_column() {
     let errors = wrong("{\"stringloft\": 1, \"strings\": [{\"note\": \"H3\"}]}");
     assert!(errors[0].starts_with("string 1, note: "), "{errors:?}");
     assert!(wrong("{\"harp\": 1}")[0].contains("not a Stringloft design"));
+    for text in ["\u{0}\u{1}", "dear maker", "a,b\n1,2", "\""] {
+        assert!(wrong(text)[0].contains("neither a Stringloft design nor a table"), "{text:?}");
+    }
     for text in ["", "\u{0}\u{1}", "[[[", "{", "a,b\n1,2", ";;;", "\"", "\u{feff}"] {
         assert!(!wrong(text).is_empty());
     }

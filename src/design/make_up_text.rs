@@ -45,7 +45,7 @@ pub enum MakeUpTextError {
     #[error("a layer must follow each + (write it like steel 0.45 + bronze 0.25)")]
     NoLayer,
     /// More layers than a string may have.
-    #[error("a string must have at most {MOST_LAYERS} layers, got {got}")]
+    #[error("at most three layers can be wound on a core, got {got} (leave out the others)")]
     Layers { got: usize },
     /// No number after `at`.
     #[error(

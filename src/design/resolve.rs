@@ -10,6 +10,7 @@ use super::document::{
     Design, LayerSpec, LimitsSpec, MakeUpSpec, PitchSpec, StringSpec, TemperamentSpec, WeighedSpec,
 };
 use super::library;
+use super::make_up_text;
 use super::typed::{self, Pitch, TypedError, cut};
 use crate::engine::analysis::{Harp, HarpString, Known, Limits, Unknown};
 use crate::engine::construction::{ConstructionError, Layer, MakeUp, Section};
@@ -112,10 +113,14 @@ impl<'a> Shelf<'a> {
 
 fn look_up(design: &Design, text: &str) -> Result<Arc<Material>, String> {
     let Some(spec) = library::find(&design.materials, text) else {
-        return Err(format!(
-            "a material must be one that is known here, got \"{}\" (choose one that is listed, or add it)",
-            cut(text)
-        ));
+        // A make-up that cannot be taken apart is kept here as it was typed.
+        return Err(match make_up_text::read(text) {
+            Err(error) => error.to_string(),
+            Ok(_) => format!(
+                "a material must be one that is known here, got \"{}\" (choose one that is listed)",
+                cut(text)
+            ),
+        });
     };
     library::material_of(spec).map(Arc::new).map_err(|error| error.to_string())
 }
@@ -270,7 +275,6 @@ fn within(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::make_up_text;
     use crate::engine::analysis::analyse;
     use crate::testing::assert_close;
 

@@ -329,6 +329,8 @@ impl Kind {
     /// The same number in the units that bring it within reach, in brackets; empty for none.
     fn hint(&self, typed: &str) -> String {
         let Some((number, rest)) = take_number(typed) else { return String::new() };
+        // Nobody who typed inches meant as many metres.
+        let inches = is_one_of(take_unit(rest).0, &INCH[1..]);
         let digits = cut(&typed[..typed.len() - rest.len()]);
         let fits = |value: f64| (self.least..=self.most).contains(&value);
         let mut meant = Vec::new();
@@ -337,7 +339,8 @@ impl Kind {
             meant.push(format!("{:.2} mm", number / 100.0));
         }
         for unit in self.proposed {
-            if self.in_unit(number, unit).is_some_and(fits) {
+            let likely = !(inches && *unit == "m");
+            if likely && self.in_unit(number, unit).is_some_and(fits) {
                 meant.push(format!("{digits}{}{unit}", if *unit == "\"" { "" } else { " " }));
             }
         }
@@ -471,6 +474,8 @@ mod tests {
             says("1,2")
         );
         assert!(says("800 in").ends_with("got \"800 in\" (did you mean 800 mm?)"));
+        assert!(says(".032\"").ends_with("got \".032\"\""), "{}", says(".032\""));
+        assert!(says("0.5 in").ends_with("got \"0.5 in\""), "{}", says("0.5 in"));
         assert!(says("5000").ends_with("got \"5000\""));
         assert!(says("-612").ends_with("got \"-612\""));
         assert!(says("0").ends_with("got \"0\""));

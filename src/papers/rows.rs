@@ -3,6 +3,7 @@
 use crate::design::document::{
     Design, LayerSpec, LengthUnit, MakeUpSpec, MaterialSpec, StringSpec,
 };
+use crate::design::typed::with_unit;
 use crate::engine::analysis::{Analysis, StringFigures};
 use crate::engine::cut::{Allowance, cut_length};
 use crate::engine::material::{Material, built_in, key_of};
@@ -73,11 +74,8 @@ fn legend(strings: &[StringSpec], names: &Names<'_>) -> String {
     let mut note = |typed: &str, wound: bool| {
         let name = names.of(typed);
         let shown = if wound { &name.key } else { &name.short };
-        let words = if name.full.to_lowercase().contains(&shown.to_lowercase()) {
-            name.full.clone()
-        } else {
-            format!("{shown} is {}", name.full)
-        };
+        // The short name of a plain string begins the full one.
+        let words = if wound { format!("{shown}: {}", name.full) } else { name.full.clone() };
         if shown.to_lowercase() != name.full.to_lowercase() && !materials.contains(&words) {
             materials.push(words);
         }
@@ -89,13 +87,16 @@ fn legend(strings: &[StringSpec], names: &Names<'_>) -> String {
     let make_ups = || strings.iter().map(|string| &string.make_up);
     let mut parts = Vec::new();
     if !materials.is_empty() {
-        parts.push(format!("Materials: {}.", materials.join("; ")));
+        parts.push(format!("{}.", materials.join("; ")));
     }
     if make_ups().flat_map(|m| &m.layers).any(|layer| layer.packing_percent < 100.0) {
-        parts.push("At … %: open turns that cover so much of the string.".to_owned());
+        parts.push("At … %: share covered.".to_owned());
     }
     if make_ups().any(|make_up| make_up.is_wound() && !make_up.bare.is_empty()) {
-        parts.push("Bare: core left bare at the soundboard and at the bridge pin.".to_owned());
+        parts.push(
+            "Bare: core left bare at the soundboard (board) and at the bridge pin (pin)."
+                .to_owned(),
+        );
     }
     parts.join(" ")
 }
@@ -163,7 +164,8 @@ fn note_name(spec: &StringSpec, figures: &StringFigures) -> String {
     }
 }
 
-/// What the string is made of. Of a wound string the layers from the core outward, each size first.
+/// What the string is made of, written as the chart does: of a wound string the layers from the core
+/// outward, of a weighed one its mass and, where it is known, the core.
 fn make_up(spec: &StringSpec, figures: &StringFigures, names: &Names<'_>) -> String {
     let make_up = &spec.make_up;
     let name = names.of(&make_up.material);
@@ -172,26 +174,42 @@ fn make_up(spec: &StringSpec, figures: &StringFigures, names: &Names<'_>) -> Str
     }
     let typed = || size(&make_up.diameter);
     let core = figures.core.map_or_else(|_| typed(), |core| size(&fixed(core.to_mm(), 3)));
-    let mut words = format!("{core} {}", name.key).trim().to_owned();
+    let mut words = format!("{} {core}", name.key).trim().to_owned();
     for layer in &make_up.layers {
         words.push_str(&format!(" + {}", layer_words(layer, names)));
     }
-    if make_up.is_wound() && !make_up.bare.is_empty() {
-        let [board, pin] = [&make_up.bare.board, &make_up.bare.pin].map(|end| or_zero(clean(end)));
-        words.push_str(&format!("; bare {board}, {pin}"));
-    }
     if let Some(weighed) = &make_up.weighed {
-        words.push_str(&format!("; {} g/m", or_dash(clean(&weighed.g_per_m))));
+        words = weighed_words(&clean(&weighed.g_per_m), &words);
+    }
+    if make_up.is_wound() && !make_up.bare.is_empty() {
+        words.push_str(", bare");
+        for (typed, end) in [(&make_up.bare.board, "board"), (&make_up.bare.pin, "pin")] {
+            let typed = clean(typed);
+            if !typed.is_empty() {
+                words.push_str(&format!(" {typed} {end}"));
+            }
+        }
+    }
+    words
+}
+
+/// `weighed, 3.4 g/m, core steel 0.50`; mass and core only where they are known.
+fn weighed_words(g_per_m: &str, core: &str) -> String {
+    let mut words = "weighed".to_owned();
+    if !g_per_m.is_empty() {
+        words.push_str(&format!(", {}", with_unit(g_per_m, "g/m")));
+    }
+    if !core.is_empty() {
+        words.push_str(&format!(", core {core}"));
     }
     words
 }
 
 fn layer_words(layer: &LayerSpec, names: &Names<'_>) -> String {
-    let mut words = size(&layer.size);
+    let mut words = format!("{} {}", names.of(&layer.material).key, size(&layer.size));
     if layer.is_ribbon() {
-        words.push_str(&format!(" × {}", size(&layer.width)));
+        words.push_str(&format!(" x {}", size(&layer.width)));
     }
-    words.push_str(&format!(" {}", names.of(&layer.material).key));
     if layer.packing_percent < 100.0 {
         words.push_str(&format!(" at {} %", fixed(layer.packing_percent, 0)));
     }
@@ -208,10 +226,6 @@ fn size(text: &str) -> String {
         }
         _ => typed,
     }
-}
-
-fn or_zero(text: String) -> String {
-    if text.is_empty() { "0".to_owned() } else { text }
 }
 
 fn or_dash(text: String) -> String {

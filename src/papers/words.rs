@@ -9,7 +9,7 @@ use super::measure::clean;
 /// Stands for what is not known.
 pub const DASH: &str = "—";
 /// Explains [`DASH`] where it stands.
-pub const DASH_NOTE: &str = "— not given.";
+pub const DASH_NOTE: &str = "A dash means: not given.";
 pub const STEPS_TITLE: &str = "Replacing a string";
 pub const CAUTIONS_TITLE: &str = "Take care.";
 pub const CAPTION: &str = "This design, to open in a browser";

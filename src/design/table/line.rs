@@ -24,6 +24,10 @@ pub(super) const LAYER_COLUMNS: [[&str; 4]; 3] = [
     ["wrap3_material", "wrap3_mm", "wrap3_width_mm", "wrap3_packing_percent"],
 ];
 
+/// Where the diameter of a plain string may stand, the first that is filled; the last two are the
+/// overall diameter of any other string.
+const PLAIN_COLUMNS: [&str; 4] = ["diameter_mm", "core_mm", "gauge_mm", "gauge"];
+
 /// Own figures for a material: what it is based on, then density, modulus and strength as typed.
 pub(super) type Own = (String, [String; 3]);
 
@@ -110,23 +114,29 @@ impl Line<'_> {
     fn make_up(&mut self) -> MakeUpSpec {
         let written = self.cell("make_up").to_owned();
         if !written.is_empty() {
-            return make_up_text::read(&written).unwrap_or_else(|error| {
+            let mut make_up = make_up_text::read(&written).unwrap_or_else(|error| {
                 self.wrong("make_up", error.to_string());
                 MakeUpSpec::default()
             });
+            if make_up.is_plain() && make_up.diameter.is_empty() {
+                make_up.diameter = self.first_gauge(&PLAIN_COLUMNS);
+            }
+            return make_up;
         }
         let layers: Vec<LayerSpec> =
             LAYER_COLUMNS.into_iter().filter_map(|columns| self.layer(columns)).collect();
         let weighed = self.weighed();
-        let mut diameter = self.text("diameter_mm", typed::gauge);
-        if diameter.is_empty() {
-            diameter = self.text("core_mm", typed::gauge);
-        }
-        if diameter.is_empty() && layers.is_empty() && weighed.is_none() {
-            diameter = self.text("gauge_mm", typed::gauge);
-        }
+        let is_plain = layers.is_empty() && weighed.is_none();
+        let diameter =
+            self.first_gauge(if is_plain { &PLAIN_COLUMNS } else { &PLAIN_COLUMNS[..2] });
         let material = self.short("material");
         MakeUpSpec { material, diameter, layers, weighed, ..MakeUpSpec::default() }
+    }
+
+    /// The first of these cells that is filled.
+    fn first_gauge(&mut self, columns: &[&'static str]) -> String {
+        let filled = columns.iter().find(|column| !self.cell(column).is_empty());
+        filled.map(|column| self.text(column, typed::gauge)).unwrap_or_default()
     }
 
     /// The headings of the materials of the layers that the row has.
@@ -163,7 +173,7 @@ impl Line<'_> {
         if g_per_m.is_empty() {
             return None;
         }
-        let gauge = self.text("gauge_mm", typed::gauge);
+        let gauge = self.first_gauge(&PLAIN_COLUMNS[2..]);
         let breaks_n = self.text("breaking_load_n", typed::load);
         Some(WeighedSpec { g_per_m, gauge, breaks_n })
     }

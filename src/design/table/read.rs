@@ -8,6 +8,7 @@ use super::cells::{Row, rows};
 use super::line::{LAYER_COLUMNS, Line, Own, own_material};
 use crate::design::document::{Design, MOST_STRINGS, MaterialSpec, StringSpec};
 use crate::design::library::{LONGEST_KEY, built_in};
+use crate::design::number::{is_bare, plain};
 use crate::design::typed;
 use crate::engine::material::key_of;
 
@@ -15,11 +16,13 @@ use crate::engine::material::key_of;
 pub const MOST_BYTES: usize = 5 * 1024 * 1024;
 /// The most errors that are reported of one table.
 const MOST_ERRORS: usize = 100;
+/// What is said of a text without a single heading that is known.
+const NO_TABLE: &str = "this is neither a Stringloft design nor a table with headings such as note and length_mm (choose another file, or put headings in its first line)";
 /// Letters of a key that are kept free for ` (row 150) 99`.
 const ROOM_FOR_ROW: usize = 13;
 
 /// The headings that are read, besides those of the layers.
-pub const INPUT_COLUMNS: [&str; 16] = [
+pub const INPUT_COLUMNS: [&str; 17] = [
     "note",
     "frequency_hz",
     "length_mm",
@@ -29,6 +32,7 @@ pub const INPUT_COLUMNS: [&str; 16] = [
     "diameter_mm",
     "core_mm",
     "gauge_mm",
+    "gauge",
     "linear_density_g_per_m",
     "breaking_load_n",
     "density_kg_m3",
@@ -73,6 +77,8 @@ pub struct TableRead {
     pub materials: Vec<MaterialSpec>,
     /// The headings that were used.
     pub columns: Vec<&'static str>,
+    /// Whether the make-ups stand under `string`, which else holds numbers to go by.
+    pub string_is_make_up: bool,
     /// Headings that were not used.
     pub ignored: Vec<String>,
 }
@@ -111,7 +117,9 @@ impl TableRead {
 /// `diameter_mm` (of the core, when `wrap1_material` and `wrap1_mm` to `wrap3_…` follow), or
 /// `linear_density_g_per_m` for a weighed string. `density_kg_m3`, `modulus_gpa` and `strength_mpa`
 /// give the material of the string or core other figures. Where a row has `make_up`, that is what
-/// counts, so that an exported table comes back as it was. An empty cell leaves its field empty.
+/// counts, so that an exported table comes back as it was; only a diameter that a plain one lacks is
+/// taken from `diameter_mm` or `gauge`. `string` is read as `make_up` where that and `material` are
+/// not there and its cells are no numbers. An empty cell leaves its field empty.
 ///
 /// # Errors
 ///
@@ -125,16 +133,23 @@ pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
     }
     let text = text.trim_start_matches('\u{feff}');
     let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
-    let rows = rows(text, delimiter(first)).map_err(|line| {
+    let between = delimiter(first);
+    let is_table = first.split(between).any(|heading| known(&name_of(heading)).is_some());
+    let rows = rows(text, between).map_err(|line| {
+        if !is_table {
+            return whole(1, NO_TABLE.to_owned());
+        }
         let message = "a quote that opens a cell must be closed (add the missing quote)";
         whole(line, message.to_owned())
     })?;
     let is_blank = |row: &Row| row.cells.iter().all(|cell| cell.trim().is_empty());
-    let mut rows = rows.into_iter().filter(|row| !is_blank(row));
+    let rows: Vec<Row> = rows.into_iter().filter(|row| !is_blank(row)).collect();
+    let mut rows = rows.iter();
     let Some(headings) = rows.next() else {
         return Err(whole(1, "the table is empty (its first line must hold the headings)".into()));
     };
-    let mut reader = Reader::new(&headings)?;
+    let mut reader = Reader::new(headings)?;
+    reader.find_make_up(rows.as_slice());
     for row in rows {
         if reader.read.strings.len() == MOST_STRINGS {
             let message = format!("a table must have at most {MOST_STRINGS} strings");
@@ -143,9 +158,27 @@ pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
         if reader.errors.len() >= MOST_ERRORS || reader.read.strings.len() == MOST_STRINGS {
             break;
         }
-        reader.row(&row);
+        reader.row(row);
     }
-    if reader.errors.is_empty() { Ok(reader.read) } else { Err(reader.errors) }
+    reader.finish()
+}
+
+/// A heading as it is looked up: in small letters, blanks and hyphens as underscores.
+fn name_of(heading: &str) -> String {
+    let between = |c: char| c.is_whitespace() || matches!(c, '-' | '_' | '"');
+    let words = heading.split(between).filter(|word| !word.is_empty());
+    words.collect::<Vec<_>>().join("_").to_lowercase()
+}
+
+fn known(name: &str) -> Option<&'static str> {
+    let mut all = INPUT_COLUMNS.into_iter().chain(LAYER_COLUMNS.into_iter().flatten());
+    all.find(|column| *column == name)
+}
+
+/// Whether a cell is what a row goes by: a number, or the short name of a string such as `4C`.
+fn is_label(cell: &str) -> bool {
+    let short = cell.chars().count() <= 3 && cell.contains(|c: char| c.is_ascii_digit());
+    short || is_bare(&plain(cell))
 }
 
 /// None of these headings is there.
@@ -178,13 +211,12 @@ struct Reader {
 
 impl Reader {
     fn new(headings: &Row) -> Result<Self, Vec<TableError>> {
-        let known = || INPUT_COLUMNS.into_iter().chain(LAYER_COLUMNS.into_iter().flatten());
         let mut columns = HashMap::new();
         let mut read = TableRead::default();
         let mut errors = Vec::new();
         for (place, heading) in headings.cells.iter().enumerate() {
-            let name = heading.trim().to_lowercase().replace([' ', '-'], "_");
-            match known().find(|column| *column == name) {
+            let name = name_of(heading);
+            match known(&name) {
                 Some(column) if columns.contains_key(column) => {
                     let message = "a heading must stand only once (rename one)".to_owned();
                     errors.push(TableError { line: headings.line, column: name, message });
@@ -198,6 +230,10 @@ impl Reader {
                 None => read.ignored.push(typed::cut(heading)),
             }
         }
+        if columns.is_empty() {
+            let message = NO_TABLE.to_owned();
+            return Err(vec![TableError { line: headings.line, column: String::new(), message }]);
+        }
         for group in [&["note", "frequency_hz"], &["length_mm", "length"]] {
             if !group.iter().any(|column| columns.contains_key(column)) {
                 errors.push(missing(headings.line, group));
@@ -209,6 +245,34 @@ impl Reader {
         } else {
             Err(errors)
         }
+    }
+
+    /// Takes `string` as the make-up where nothing else says what the strings are made of and none of
+    /// its cells is a number to go by.
+    fn find_make_up(&mut self, rows: &[Row]) {
+        let said = ["make_up", "material", "linear_density_g_per_m"];
+        let Some(&place) = self.columns.get("string") else { return };
+        if said.iter().any(|column| self.columns.contains_key(column)) {
+            return;
+        }
+        let cells = rows.iter().filter_map(|row| row.cells.get(place));
+        let mut filled = cells.map(|cell| cell.trim()).filter(|cell| !cell.is_empty()).peekable();
+        if filled.peek().is_some() && !filled.any(is_label) {
+            self.columns.insert("make_up", place);
+            self.read.columns.push("make_up");
+            self.read.string_is_make_up = true;
+        }
+    }
+
+    fn finish(mut self) -> Result<TableRead, Vec<TableError>> {
+        if self.errors.is_empty() {
+            return Ok(self.read);
+        }
+        if self.read.string_is_make_up {
+            let of_make_up = self.errors.iter_mut().filter(|error| error.column == "make_up");
+            of_make_up.for_each(|error| "string".clone_into(&mut error.column));
+        }
+        Err(self.errors)
     }
 
     fn row(&mut self, row: &Row) {
@@ -296,6 +360,47 @@ mod tests {
         );
         assert_eq!(table.strings[1].make_up.diameter, "0.45");
         assert_eq!((table.ignored, table.lines), (vec!["colour".to_owned()], vec![2, 3]));
+    }
+
+    #[test]
+    fn headings_are_found_as_people_write_them() {
+        let table = good(
+            "Note,Length,Make-Up,GAUGE,Order  Code\nC5,300,nylon,32 thou,N1\nB4,32 cm,nylon 0.9,1,\n\
+             C3,900,steel 0.4 + bronze 0.25,0.9,\n",
+        );
+        let sizes: Vec<&str> = table.strings.iter().map(|s| &*s.make_up.diameter).collect();
+        assert_eq!(sizes, ["32 thou", "0.9", "0.4"]);
+        assert_eq!(table.strings[0].order_code, "N1");
+        assert!(table.ignored.is_empty());
+        let table = good("note,length,material,gauge\nC5,300,nylon,0.81\n");
+        assert_eq!(table.strings[0].make_up.diameter, "0.81");
+    }
+
+    #[test]
+    fn string_is_the_make_up_where_it_holds_no_numbers() {
+        let table = good("string,note,length\nnylon 0.81,C5,300\nsteel 0.4 + silk 0.1,C3,900\n");
+        assert!(table.string_is_make_up);
+        assert_eq!(table.strings[0].make_up.material, "nylon");
+        assert_eq!(table.strings[1].make_up.layers.len(), 1);
+        assert!(
+            wrong("string,note,length\nsteel 0.4 +,C5,300")[0]
+                .starts_with("line 2, column string: ")
+        );
+        for text in [
+            "string,note,length\n1,C5,300\n2,B4,330\n",
+            "string,note,length\n3C,C5,300\n3B,B4,330\n",
+            "string,note,length,material\nfirst,C5,300,\n",
+        ] {
+            let table = good(text);
+            assert!(!table.string_is_make_up && table.strings[0].make_up.material.is_empty());
+        }
+    }
+
+    #[test]
+    fn what_is_no_table_is_called_so() {
+        for text in ["a,b\n1,2", "\u{0}\u{1}\"\u{2}", "PK\u{3}\n\"", "dear maker, hello"] {
+            assert_eq!(wrong(text), [format!("line 1: {NO_TABLE}")], "{text:?}");
+        }
     }
 
     #[test]

@@ -82,8 +82,12 @@ fn of_cells<'a>(
 ) -> impl Iterator<Item = String> + 'a {
     let has = |column: &str| table.is_some_and(|table| table.columns.contains(&column));
     let length = if has("length_mm") { "length_mm" } else { "length" };
-    let make_up = if has("make_up") { "make_up" } else { "material" };
-    let gauge = if has("diameter_mm") { "diameter_mm" } else { make_up };
+    let make_up = match table {
+        Some(table) if table.string_is_make_up => "string",
+        _ if has("make_up") => "make_up",
+        _ => "material",
+    };
+    let gauge = ["diameter_mm", "gauge"].into_iter().find(|column| has(column)).unwrap_or(make_up);
     let line = table.and_then(|table| table.lines.get(index));
     [
         ("note", &cells.note),
