@@ -23,6 +23,23 @@ pub fn kept(key: &str) -> Option<String> {
     storage()?.get_item(key).ok().flatten()
 }
 
+/// What is kept under a key for as long as this tab is open.
+pub fn kept_in_tab(key: &str) -> Option<String> {
+    window().session_storage().ok().flatten()?.get_item(key).ok().flatten()
+}
+
+/// Keeps a text for as long as this tab is open.
+pub fn keep_in_tab(key: &str, text: &str) {
+    if let Ok(Some(storage)) = window().session_storage() {
+        let _ = storage.set_item(key, text);
+    }
+}
+
+/// Whether the user answers a question with yes.
+pub fn confirmed(question: &str) -> bool {
+    window().confirm_with_message(question).unwrap_or(false)
+}
+
 /// Every key that begins with `prefix`.
 pub fn kept_keys(prefix: &str) -> Vec<String> {
     let Some(storage) = storage() else { return Vec::new() };
@@ -217,6 +234,22 @@ pub fn show(id: &str) {
         options.set_inline(web_sys::ScrollLogicalPosition::Nearest);
         element.scroll_into_view_with_scroll_into_view_options(&options);
     }
+}
+
+/// As [`show`], when the page has been drawn anew.
+pub fn show_soon(id: &'static str) {
+    request_animation_frame(move || show(id));
+}
+
+/// Gives the keyboard to an element, when the page has been drawn anew, if no other element has it.
+pub fn focus_if_lost(id: &'static str) {
+    request_animation_frame(move || {
+        let body = document().body().map(web_sys::Element::from);
+        let active = document().active_element();
+        if active.is_none() || active == body {
+            focus(id);
+        }
+    });
 }
 
 /// Gives the keyboard to an element.

@@ -14,8 +14,8 @@ pub struct Shelved {
     pub id: String,
     /// What the instrument is called, and its client.
     pub title: String,
-    /// How many strings it has.
-    pub strings: usize,
+    /// Its strings, in words.
+    pub strings: String,
 }
 
 /// Where a design is kept.
@@ -25,11 +25,13 @@ pub fn key(id: &str) -> String {
 
 /// Keeps a design, and remembers it as the one that is open; whether the browser took it.
 pub fn keep(id: &str, design: &Design) -> bool {
-    browser::keep(&key(id), &persist::write(design)) && browser::keep(OPEN, id)
+    set_open(id);
+    browser::keep(&key(id), &persist::write(design))
 }
 
-/// Remembers which design is open.
+/// Remembers which design is open: in this tab, and for the next one that is opened.
 pub fn set_open(id: &str) {
+    browser::keep_in_tab(OPEN, id);
     browser::keep(OPEN, id);
 }
 
@@ -45,7 +47,7 @@ pub fn take(id: &str) -> Result<Design, String> {
 
 /// The design that was open last, with its name.
 pub fn last_open() -> Option<(String, Design)> {
-    let id = browser::kept(OPEN)?;
+    let id = browser::kept_in_tab(OPEN).or_else(|| browser::kept(OPEN))?;
     Some((id.clone(), take(&id).ok()?))
 }
 
@@ -56,9 +58,13 @@ pub fn all() -> Vec<Shelved> {
     let ids = ids.iter().filter_map(|key| key.strip_prefix(DESIGNS));
     ids.map(|id| match take(id) {
         Ok(design) => {
-            Shelved { id: id.to_owned(), strings: design.strings.len(), title: titled(&design) }
+            Shelved { id: id.to_owned(), strings: strings(&design), title: titled(&design) }
         }
-        Err(why) => Shelved { id: id.to_owned(), strings: 0, title: format!("Unreadable: {why}") },
+        Err(why) => Shelved {
+            id: id.to_owned(),
+            strings: String::new(),
+            title: format!("Unreadable: {why}"),
+        },
     })
     .collect()
 }
@@ -71,8 +77,30 @@ pub fn remove(id: &str) {
 /// What a design is called in a list.
 pub fn titled(design: &Design) -> String {
     match (design.title.trim(), design.client.trim()) {
-        ("", _) => "Untitled harp".to_owned(),
+        ("", _) => untitled(design),
         (title, "") => title.to_owned(),
         (title, client) => format!("{title}, for {client}"),
+    }
+}
+
+/// A design without a name goes by its strings.
+fn untitled(design: &Design) -> String {
+    match design.strings.len() {
+        0 => "Empty chart".to_owned(),
+        _ => format!("Harp of {}", strings(design)),
+    }
+}
+
+/// How many strings, and from where to where.
+fn strings(design: &Design) -> String {
+    let count = match design.strings.len() {
+        1 => "1 string".to_owned(),
+        count => format!("{count} strings"),
+    };
+    match (design.strings.last(), design.strings.first()) {
+        (Some(low), Some(high)) if !low.note.is_empty() && !high.note.is_empty() => {
+            format!("{count}, {} to {}", low.note, high.note)
+        }
+        _ => count,
     }
 }

@@ -17,6 +17,8 @@ use crate::design::resolve::{Resolved, resolve};
 use crate::design::{link, persist, table};
 use crate::engine::analysis::{Analysis, analyse};
 
+/// Asked before a design is let go that the browser does not keep.
+const NOT_KEPT: &str = "This browser does not keep the design that is open, so it will be gone. Open the other one all the same?";
 /// How long a change waits before it is kept, so that a run of keys is written once.
 const KEEP_AFTER: Duration = Duration::from_millis(300);
 
@@ -137,6 +139,7 @@ impl Store {
 
     /// Changes the design. An edit whose outcome could not be opened again is told and left out.
     pub fn send(self, edit: &Edit) {
+        self.notice.set(None);
         let key = edit.key();
         let next = self.history.with_untracked(|history| edit.apply(history.present()));
         match persist::check(&next) {
@@ -197,9 +200,13 @@ impl Store {
         self.notice.set(Some(Notice { text: text.into(), problem: true }));
     }
 
-    /// Opens a design in place of the one that is open, which stays on the shelf if it was kept.
+    /// Opens a design in place of the one that is open, which stays on the shelf if it was kept. One
+    /// that the browser does not keep is not let go.
     pub fn open(self, design: Design, origin: Origin) {
         self.keep_now();
+        if self.unkept.get_value() && !browser::confirmed(NOT_KEPT) {
+            return;
+        }
         self.unkept.set_value(false);
         self.changed_elsewhere.set_value(false);
         if let Origin::Kept(id) = &origin {
@@ -211,8 +218,10 @@ impl Store {
         self.typing.set(None);
         self.hover.set(None);
         self.selection.set(Selection::default());
+        self.notice.set(None);
         self.origin.set(origin);
         self.history.set(History::new(design));
+        browser::show_soon("cell-0-0");
     }
 
     /// Opens a design that begins here: it is kept at once.
@@ -329,6 +338,10 @@ impl Store {
             self.changed_elsewhere.set_value(false);
             let id = browser::fresh_name();
             self.origin.set(Origin::Kept(id.clone()));
+            self.history.update(|history| {
+                let title = format!("{} (copy)", history.present().title);
+                history.record(Design { title, ..history.present().clone() }, None);
+            });
             self.tell(
                 "This design was changed in another tab too. Both are kept: this tab goes on with a copy of its own.",
             );

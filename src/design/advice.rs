@@ -55,6 +55,10 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
     let gauge = |gauge| display::gauge_with_unit(gauge, units.gauge);
     let length = |length| display::length_with_unit(length, units.length);
     let tension = |force| display::tension_with_unit(force, units.force);
+    let stiff = |stiffness| {
+        let unit = display::stiffness_unit(units.force);
+        format!("{} {unit}", display::stiffness(stiffness, units.force))
+    };
     match *kind {
         FindingKind::Breaks { load_percent, longest } => format!(
             "{} % of its breaking load: it breaks before it is in tune. {}",
@@ -102,10 +106,28 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
             gauge(own),
             gauge(above)
         ),
-        FindingKind::Shorter { length: own, above } => format!(
-            "{} is shorter than the string above it ({}), though it sounds lower. Check the length.",
+        FindingKind::OutOfLine { length: own, neighbour, between } => format!(
+            "{} is {} ({}). {}",
             length(own),
-            length(above)
+            if own > neighbour {
+                "longer than the string below it"
+            } else {
+                "shorter than the string above it"
+            },
+            length(neighbour),
+            match between {
+                Some(between) =>
+                    format!("Midway between its neighbours lies {}.", midway(between, units.length)),
+                None => "Check the length.".to_owned(),
+            }
+        ),
+        FindingKind::Feel { stiffness, band } => format!(
+            "{} under the finger, {} than the {} to {} {} you ask for.",
+            stiff(stiffness),
+            if stiffness < band.0 { "softer" } else { "stiffer" },
+            display::stiffness(band.0, units.force),
+            display::stiffness(band.1, units.force),
+            display::stiffness_unit(units.force)
         ),
         FindingKind::Higher { pitch, above } => format!(
             "{} Hz is higher than the string above it ({} Hz). Check the note or the order.",
@@ -135,6 +157,14 @@ fn of_overload(plain: bool, longest: Length, unit: LengthUnit) -> String {
     }
 }
 
+/// A length midway, as it would be typed: to a millimetre, or a hundredth of an inch.
+fn midway(length: Length, unit: LengthUnit) -> String {
+    match unit {
+        LengthUnit::Mm => format!("{:.0} mm", length.to_mm()),
+        LengthUnit::Inch => format!("{:.2} in", length.to_inch()),
+    }
+}
+
 /// Whether the whole of a string carries the pull.
 fn is_plain(figures: &StringFigures) -> bool {
     matches!((figures.core, figures.gauge), (Ok(core), Ok(gauge)) if core == gauge)
@@ -158,6 +188,9 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
             let usual = nylon.then(|| usual_nylon(thinnest, units.gauge)).flatten();
             ("Use", Column::Gauge, usual.unwrap_or_else(|| thicker(thinnest, units.gauge)))
         }
+        FindingKind::OutOfLine { between: Some(between), .. } => {
+            ("Set it to", Column::Length, midway(between, units.length))
+        }
         FindingKind::Thinner { .. } => {
             let above = design.strings.get(finding.index.checked_sub(1)?)?;
             ("Use", Column::Gauge, above.make_up.diameter.trim().to_owned())
@@ -170,19 +203,20 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
     })
 }
 
-/// Whether a string with this text in its cell is rid of the finding. Looks at the string and the
-/// one above it only, as findings do.
+/// Whether a string with this text in its cell is rid of the finding, and no length then steps out of
+/// line. Looks at the string and two on each side, as far as findings look.
 fn mends(finding: &Finding, design: &Design, column: Column, text: &str) -> bool {
-    let first = finding.index.saturating_sub(1);
-    let mut strings: Vec<StringSpec> = design.strings[first..=finding.index].to_vec();
-    let Some(string) = strings.last_mut() else { return false };
+    let first = finding.index.saturating_sub(2);
+    let end = (finding.index + 3).min(design.strings.len());
+    let mut strings: Vec<StringSpec> = design.strings[first..end].to_vec();
+    let index = finding.index - first;
+    let Some(string) = strings.get_mut(index) else { return false };
     match column {
         Column::Length => string.length = text.to_owned(),
         // The gauge of a wound or a weighed string follows from other things.
         _ if string.make_up.is_wound() || string.make_up.weighed.is_some() => return false,
         _ => string.make_up.diameter = text.to_owned(),
     }
-    let index = strings.len() - 1;
     let part = Design {
         pitch: design.pitch.clone(),
         pluck_percent: design.pluck_percent,
@@ -193,7 +227,10 @@ fn mends(finding: &Finding, design: &Design, column: Column, text: &str) -> bool
     };
     let resolved = resolve(&part);
     let analysis = analyse(&resolved.harp);
-    let still = |found: &Finding| found.index == index && is_alike(&found.kind, &finding.kind);
+    let still = |found: &Finding| match found.kind {
+        FindingKind::OutOfLine { .. } => column == Column::Length,
+        _ => found.index == index && is_alike(&found.kind, &finding.kind),
+    };
     analysis.strings[index].tension.is_ok() && !analysis.findings.iter().any(still)
 }
 
@@ -318,7 +355,7 @@ mod tests {
     #[test]
     fn a_breaking_string_says_so_first() {
         let harp =
-            design(&[("E5", "300", "nylon 0.64"), ("C5", "560", "steel 0.30 + bronze 0.15")]);
+            design(&[("E5", "100", "nylon 0.64"), ("C5", "560", "steel 0.30 + bronze 0.15")]);
         let (sentence, cure) = said_of(&harp).remove(0);
         assert!(sentence.starts_with("String 2, C5: "), "{sentence}");
         assert!(sentence.contains("it breaks before it is in tune. Shorten it to "), "{sentence}");
@@ -378,7 +415,12 @@ mod tests {
             [("C5", "400", "nylon 0.76"), ("443 Hz", "380", "gut 0.9"), ("D5", "390", "gut 0.9")];
         let found = said_of(&Design { limits, ..design(&strings) });
         let has = |part: &str| found.iter().any(|(sentence, _)| sentence.contains(part));
-        assert!(has("String 2: 380 mm is shorter than the string above it (400 mm)"), "{found:#?}");
+        assert!(
+            has(
+                "String 1, C5: 400 mm is longer than the string below it (380 mm). Check the length."
+            ),
+            "{found:#?}"
+        );
         assert!(
             has("String 3, D5: 587.33 Hz is higher than the string above it (443.00 Hz)"),
             "{found:#?}"
@@ -388,6 +430,25 @@ mod tests {
             has("than the string above it, where the make-up changes (you allow 1 %)."),
             "{found:#?}"
         );
+    }
+
+    #[test]
+    fn a_length_out_of_line_is_found_where_it_is() {
+        for (wrong, word) in [("292", "longer than the string below it"), ("120", "shorter than")] {
+            let strings = [
+                ("C6", "155", "nylon 0.64"),
+                ("B5", "175", "nylon 0.64"),
+                ("A5", wrong, "nylon 0.64"),
+                ("G5", "210", "nylon 0.64"),
+                ("F5", "230", "nylon 0.64"),
+            ];
+            let found = said_of(&design(&strings));
+            let lengths: Vec<_> =
+                found.iter().filter(|(sentence, _)| sentence.contains(word)).collect();
+            assert_eq!(lengths.len(), 1, "{found:#?}");
+            assert!(lengths[0].0.starts_with("String 3, A5: "), "{found:#?}");
+            assert_eq!(lengths[0].1.as_deref(), Some("Set it to 192 mm"));
+        }
     }
 
     #[test]
@@ -442,7 +503,8 @@ mod tests {
         }
         assert!(cures > 200, "{cures}");
         for (finding, no_gauge_helps) in lacking {
-            let out_of_reach = |length: Length| !(20.0..=3000.0).contains(&length.to_mm());
+            // The strings above and below are 70 mm and 1500 mm long; a cure steps past neither.
+            let out_of_reach = |length: Length| !(71.0..=1499.0).contains(&length.to_mm());
             match finding.kind {
                 FindingKind::Breaks { longest, .. } | FindingKind::Overworked { longest, .. } => {
                     assert!(out_of_reach(longest), "{finding:?}");

@@ -123,7 +123,10 @@ impl Edit {
             Self::Block { row, columns, texts } => set_block(strings, *row, columns, texts),
             Self::MakeUp { rows, make_up } => {
                 let rows = clamp(rows, strings.len());
-                strings[rows].iter_mut().for_each(|string| string.make_up = make_up.clone());
+                for string in strings[rows].iter_mut().filter(|string| string.make_up != *make_up) {
+                    string.make_up = make_up.clone();
+                    string.order_code.clear();
+                }
             }
             Self::Insert { row, strings: new } => {
                 let at = (*row).min(strings.len());
@@ -177,6 +180,7 @@ fn set_cell(string: &mut StringSpec, column: Column, text: &str) {
     // The line of a make-up holds many cells.
     let most = if column == Column::MakeUp { LONGEST_TEXT } else { LONGEST_CELL };
     let text = cut(text.trim(), most);
+    let before = string.make_up.clone();
     match column {
         Column::Note => string.note = text,
         Column::Length => string.length = text,
@@ -198,6 +202,10 @@ fn set_cell(string: &mut StringSpec, column: Column, text: &str) {
                 string.make_up.diameter = diameter;
             }
         }
+    }
+    // A code stands for one string of a supplier: another string has another code.
+    if string.make_up != before {
+        string.order_code.clear();
     }
 }
 
@@ -341,6 +349,17 @@ mod tests {
         assert_eq!(cell_text(&next.strings[1], Column::MakeUp), text);
         let unreadable = cell(1, Column::MakeUp, &"+".repeat(5_000)).apply(&design());
         assert_eq!(unreadable.strings[1].make_up.material.len(), LONGEST_CELL);
+    }
+
+    #[test]
+    fn another_string_has_another_order_code() {
+        let mut base = design();
+        base.strings[0].order_code = "N64".to_owned();
+        assert_eq!(cell(0, Column::Length, "301").apply(&base).strings[0].order_code, "N64");
+        assert_eq!(cell(0, Column::Gauge, "0.64").apply(&base).strings[0].order_code, "N64");
+        assert_eq!(cell(0, Column::Gauge, "0.71").apply(&base).strings[0].order_code, "");
+        let gut = Edit::MakeUp { rows: 0..1, make_up: base.strings[2].make_up.clone() };
+        assert_eq!(gut.apply(&base).strings[0].order_code, "");
     }
 
     #[test]

@@ -4,7 +4,7 @@ use std::collections::VecDeque;
 use std::mem;
 
 /// The most steps that can be undone; the oldest are forgotten beyond it.
-pub const MOST_STEPS: usize = 2_000;
+pub const MOST_STEPS: usize = 500;
 
 /// A document with its past and its future. `K` says which changes belong together: a run of
 /// changes under one key is one step.
@@ -160,10 +160,10 @@ mod tests {
     #[test]
     fn the_oldest_steps_are_forgotten() {
         let mut history: Numbers = History::new(0);
-        for next in 1..=2_500 {
+        for next in 1..=700 {
             history.record(next, None);
         }
         let seen = undone(history);
-        assert_eq!((seen.len(), seen.last()), (MOST_STEPS + 1, Some(&500)));
+        assert_eq!((seen.len(), seen.last()), (MOST_STEPS + 1, Some(&200)));
     }
 }

@@ -3,7 +3,7 @@
 use super::analysis::{Harp, Limits, StringFigures};
 use super::construction::MakeUp;
 use super::mechanics::{Core, audible_inharmonicity, length_for_tension, tension};
-use super::units::{Force, Frequency, Length, LinearDensity};
+use super::units::{Force, Frequency, Length, LinearDensity, Stiffness};
 
 /// Inharmonicity over the audible threshold, above which it may be a finding. Real guitar strings
 /// lie up to 58 times over the threshold and the difference is only just noticeable to average
@@ -55,8 +55,11 @@ pub enum FindingKind {
     ThinCore { gauge_ratio: f64, limit_ratio: f64 },
     /// Thinner than the string above it, of the same material.
     Thinner { gauge: Length, above: Length },
-    /// Shorter than the string above it, though lower in pitch.
-    Shorter { length: Length, above: Length },
+    /// Its length steps out of line: longer than the string below it, or shorter than the one above.
+    /// `between` is the length midway (as a ratio) between its neighbours.
+    OutOfLine { length: Length, neighbour: Length, between: Option<Length> },
+    /// Outside the band of pluck stiffness that was asked for.
+    Feel { stiffness: Stiffness, band: (Stiffness, Stiffness) },
     /// Sounds higher than the string above it.
     Higher { pitch: Frequency, above: Frequency },
     /// The feel jumps where the make-up changes. Positive when this string is the stiffer.
@@ -73,8 +76,9 @@ impl FindingKind {
             | Self::LittlePull { .. }
             | Self::Inharmonic { .. }
             | Self::ThinCore { .. }
+            | Self::OutOfLine { .. }
             | Self::Higher { .. } => Weight::Warning,
-            Self::Thinner { .. } | Self::Shorter { .. } | Self::Jump { .. } => Weight::Remark,
+            Self::Thinner { .. } | Self::Feel { .. } | Self::Jump { .. } => Weight::Remark,
         }
     }
 }
@@ -94,6 +98,7 @@ pub(super) fn find(harp: &Harp, strings: &[StringFigures]) -> Vec<Finding> {
             of_neighbours(&strings[above], figures, make_ups, &harp.limits, &mut say);
         }
     }
+    out_of_line(strings, &mut found);
     found.sort_by_key(|finding| (finding.kind.weight(), finding.index));
     found
 }
@@ -109,6 +114,11 @@ fn of_load(
     else {
         return;
     };
+    if let Ok(stiffness) = figures.pluck_stiffness
+        && !(limits.stiffness_band.0..=limits.stiffness_band.1).contains(&stiffness)
+    {
+        say(FindingKind::Feel { stiffness, band: limits.stiffness_band });
+    }
     let least = limits.least_tension;
     if pull < least {
         let thinnest = thinnest_gauge(figures, make_up, least);
@@ -174,11 +184,6 @@ fn of_neighbours(
         (Ok(a), Ok(b)) => b.to_hz() < a.to_hz() * (1.0 - 1e-9),
         _ => false,
     };
-    if let (true, Ok(above), Ok(length)) = (lower, above.length, this.length)
-        && length < above
-    {
-        say(FindingKind::Shorter { length, above });
-    }
     let (Some(upper_make_up), Some(make_up)) = make_ups else { return };
     if same_kind(upper_make_up, make_up) {
         if let (true, Ok(above), Ok(gauge)) = (lower, above.gauge, this.gauge)
@@ -192,6 +197,46 @@ fn of_neighbours(
         if step_percent.abs() > limit_percent {
             say(FindingKind::Jump { step_percent, limit_percent });
         }
+    }
+}
+
+/// Finds lengths that step out of line. Of the two strings at such a step, the one is blamed without
+/// which the lengths would run on; where that is both or neither, the one that is farther from the
+/// middle of its neighbours.
+fn out_of_line(strings: &[StringFigures], found: &mut Vec<Finding>) {
+    let length = |index: usize| Some(strings.get(index)?.length.ok()?.to_m());
+    let pitch = |index: usize| Some(strings.get(index)?.frequency.ok()?.to_hz());
+    for upper in 0..strings.len().saturating_sub(1) {
+        let lower = upper + 1;
+        let (Some(long), Some(short)) = (length(upper), length(lower)) else { continue };
+        let falls =
+            matches!((pitch(upper), pitch(lower)), (Some(a), Some(b)) if b < a * (1.0 - 1e-9));
+        if !falls || short >= long {
+            continue;
+        }
+        let above = upper.checked_sub(1).and_then(length);
+        let below = length(lower + 1);
+        let without_upper = above.is_none_or(|above| above <= short);
+        let without_lower = below.is_none_or(|below| long <= below);
+        let middle = |a: Option<f64>, b: Option<f64>| Some((a? * b?).sqrt());
+        let (for_upper, for_lower) = (middle(above, Some(short)), middle(Some(long), below));
+        let off = |is: f64, should: Option<f64>| should.map_or(0.0, |s: f64| (is / s).ln().abs());
+        let blame_upper = match (without_upper, without_lower) {
+            (true, false) => true,
+            (false, true) => false,
+            _ => off(long, for_upper) > off(short, for_lower),
+        };
+        let (index, is, neighbour, between) = if blame_upper {
+            (upper, long, short, for_upper)
+        } else {
+            (lower, short, long, for_lower)
+        };
+        let kind = FindingKind::OutOfLine {
+            length: Length::from_m(is),
+            neighbour: Length::from_m(neighbour),
+            between: between.map(Length::from_m),
+        };
+        found.push(Finding { index, kind });
     }
 }
 

@@ -228,7 +228,16 @@ pub fn paste(store: Store, event: &ClipboardEvent) {
     if columns.iter().all(Option::is_none) {
         return store.tell("These columns are computed: there is nothing to paste into.");
     }
+    let gauges = columns.contains(&Some(Column::Gauge));
+    let wound = store.design.with_untracked(|design| {
+        let rows = design.strings.iter().skip(at.row).take(count);
+        rows.filter(|string| string.make_up.is_wound()).count()
+    });
+    let own_make_up = columns.contains(&Some(Column::MakeUp));
     store.send(&Edit::Block { row: at.row, columns, texts });
+    if gauges && !own_make_up && wound > 0 {
+        store.tell("The gauge of a wound string follows from its windings, so those were left as they are.");
+    }
     store.selection.set(Selection {
         anchor: at,
         cursor: Cell {

@@ -149,6 +149,7 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
             ></canvas>
             <div
                 class="picked"
+                class:off=move || count.get() == 0
                 style:left=move || format!("{:.1}px", picked.get().0)
                 style:width=move || format!("{:.1}px", picked.get().1)
             ></div>
@@ -188,7 +189,7 @@ fn Choose(store: Store) -> impl IntoView {
     view! {
         <details class="choose">
             <summary>"Curves"</summary>
-            <div class="choose-list">{boxes}</div>
+            <div class="choose-list">{boxes}<p class="hint">"At most five at once."</p></div>
         </details>
     }
 }

@@ -38,7 +38,7 @@ pub fn Header(store: Store) -> impl IntoView {
                 <Opens store=store/>
                 <span class="tool-group">
                     <button type="button" class="tool" id="save" title="Save the design as a file (Ctrl+S)" on:click=move |_| save(store)>"Save"</button>
-                    <button type="button" class="tool" id="table" title="Save the table of all figures as CSV" on:click=move |_| save_table(store)>"Table"</button>
+                    <button type="button" class="tool" id="table" title="Save the table of all figures as CSV, for a spreadsheet" on:click=move |_| save_table(store)>"Table"</button>
                     <button type="button" class="tool main" id="link" title="Copy a link that opens this very design" on:click=move |_| copy_link(store)>"Copy link"</button>
                     <button type="button" class="tool main" id="card" title="The stringing card, to print" on:click=move |_| store.window.set(Some(Window::Card))>"Card"</button>
                 </span>
@@ -108,17 +108,17 @@ pub fn open_files(store: Store, files: Option<FileList>) {
 /// Saves the design as a file.
 pub fn save(store: Store) {
     let design = store.design.get_untracked();
-    browser::offer_file(
-        &file_name(&design.title, "json"),
-        "application/json",
-        &persist::write(&design),
-    );
+    let name = file_name(&design.title, "json");
+    browser::offer_file(&name, "application/json", &persist::write(&design));
+    store.tell(format!("Saved as {name}, where this browser puts its downloads."));
 }
 
 fn save_table(store: Store) {
     let design = store.design.get_untracked();
     let text = store.analysis.with_untracked(|analysis| table::write(&design, analysis));
-    browser::offer_file(&file_name(&design.title, "csv"), "text/csv", &text);
+    let name = file_name(&design.title, "csv");
+    browser::offer_file(&name, "text/csv", &text);
+    store.tell(format!("Saved as {name}, where this browser puts its downloads."));
 }
 
 /// A name for a file: the title, with what file systems dislike taken out.

@@ -14,7 +14,10 @@ const KEYS: [(&str, &str); 18] = [
     ("Ctrl+Enter while typing", "take it for every selected string"),
     ("Escape", "give up what is being typed; then Tab leaves the chart"),
     ("Delete", "empty the selected cells"),
-    ("Alt+Up, Alt+Down", "length 1 mm longer or shorter, gauge one step; with Shift finer"),
+    (
+        "Alt+Up, Alt+Down",
+        "length 1 mm or 1/16 in longer or shorter, gauge one step; with Shift finer",
+    ),
     ("Ctrl+C, Ctrl+X, Ctrl+V", "copy, cut, paste blocks, also to and from a spreadsheet"),
     ("Ctrl+D", "fill the selection from its first row; a single row from the one above"),
     ("Ctrl+A", "select the whole chart"),

@@ -13,6 +13,7 @@ use crate::design::document::{Bare, Design, LayerSpec, MOST_LAYERS, MakeUpSpec, 
 use crate::design::edit::{Column, Edit};
 use crate::design::library;
 use crate::design::resolve::resolve;
+use crate::engine::material::key_of;
 
 /// The editor of a make-up. Nothing changes in the chart before it is taken.
 #[component]
@@ -28,6 +29,7 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
         }
         .into_any();
     };
+    let choices = StoredValue::new(materials(&design));
     let before = string.make_up.clone();
     let draft = RwSignal::new(before.clone());
     // The first of the selected strings, with the make-up as drafted, computed as in the chart.
@@ -42,21 +44,27 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
         format!("Make-up of strings {} to {}", first + 1, last + 1)
     };
     let take = move |_| {
-        store.send(&taken(first..last + 1, &before, draft.get_untracked()));
-        store.window.set(None);
+        store.notice.set(None);
+        let after = draft.get_untracked();
+        // What was not changed is left alone; a single string that is as it was too.
+        if let Some(edit) = taken(first..last + 1, &before, after) {
+            store.send(&edit);
+        }
+        if !store.notice.with_untracked(|told| told.as_ref().is_some_and(|told| told.problem)) {
+            store.window.set(None);
+        }
     };
     view! {
         <Window title=title wide=true on_close=move || store.window.set(None)>
             <div class="make-up">
                 <div class="make-up-form">
                     <Kind draft=draft/>
-                    <Core draft=draft/>
-                    <Layers draft=draft/>
+                    <Core draft=draft choices=choices/>
+                    <Layers draft=draft choices=choices/>
                     <Weighed draft=draft/>
                 </div>
                 <Tried tried=tried/>
             </div>
-            <Materials store=store/>
             <Show when=move || first != last>
                 <p class="hint">"Of several plain strings, a material or gauge that you leave as it is stays as each string has it."</p>
             </Show>
@@ -70,38 +78,62 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
     .into_any()
 }
 
-/// What the draft changes. Of several plain strings, what is left as it was stays as each of them
-/// has it: so a material can be set and every gauge kept, or the other way round.
-fn taken(rows: Range<usize>, before: &MakeUpSpec, after: MakeUpSpec) -> Edit {
+/// What the draft changes, if anything. Of several plain strings, what is left as it was stays as
+/// each of them has it: so a material can be set and every gauge kept, or the other way round.
+fn taken(rows: Range<usize>, before: &MakeUpSpec, after: MakeUpSpec) -> Option<Edit> {
     let plain = before.is_plain() && after.is_plain();
     let (material, gauge) = (before.material != after.material, before.diameter != after.diameter);
-    if rows.len() < 2 || !plain || (material && gauge) {
-        return Edit::MakeUp { rows, make_up: after };
+    if rows.len() < 2 || !plain || material == gauge {
+        let same = plain && !material && !gauge;
+        return (!same).then_some(Edit::MakeUp { rows, make_up: after });
     }
     let (column, text) =
         if material { (Column::MakeUp, after.material) } else { (Column::Gauge, after.diameter) };
-    let row = rows.start;
-    Edit::Block {
-        row,
-        columns: vec![Some(column)],
-        texts: rows.map(|_| vec![text.clone()]).collect(),
-    }
+    let texts = rows.clone().map(|_| vec![text.clone()]).collect();
+    Some(Edit::Block { row: rows.start, columns: vec![Some(column)], texts })
 }
 
-/// The names that a material field suggests.
+/// The materials that a string can be made of, each a key and its name: the design's, then the
+/// built-in ones.
+fn materials(design: &Design) -> Vec<(String, String)> {
+    let own = design.materials.iter();
+    let others = library::built_in()
+        .iter()
+        .filter(|material| design.materials.iter().all(|own| own.key != material.key));
+    own.chain(others).map(|material| (material.key.clone(), material.name.clone())).collect()
+}
+
+/// The choice of a material. A text that means none of them is kept and shown as it is.
 #[component]
-fn Materials(store: Store) -> impl IntoView {
-    let names = move || {
-        let own = store.design.read().materials.clone();
-        let built_in = library::built_in()
-            .iter()
-            .filter(|material| own.iter().all(|other| other.key != material.key));
-        let all: Vec<_> = own.iter().cloned().chain(built_in.cloned()).collect();
+fn MaterialChoice(
+    choices: StoredValue<Vec<(String, String)>>,
+    #[prop(into)] value: Signal<String>,
+    #[prop(into)] on_change: Callback<String>,
+) -> impl IntoView {
+    let key = move || {
+        let text = value.get();
+        let own = choices.with_value(|all| all.iter().any(|(key, _)| *key == text));
+        if own { text } else { key_of(&text).map_or(text, str::to_owned) }
+    };
+    let options = move || {
+        let now = key();
+        let mut all = choices.get_value();
+        if all.iter().all(|(key, _)| *key != now) {
+            let words = if now.is_empty() { "choose one".to_owned() } else { format!("{now}?") };
+            all.insert(0, (now.clone(), words));
+        }
         all.into_iter()
-            .map(|material| view! { <option value=material.key>{material.name}</option> })
+            .map(|(key, name)| view! { <option value=key.clone() selected=key == now>{name}</option> })
             .collect_view()
     };
-    view! { <datalist id="materials">{names}</datalist> }
+    view! {
+        <label class="field">
+            <span>"Material"</span>
+            <select prop:value=key on:change=move |event| on_change.run(event_target_value(&event))>
+                {options}
+            </select>
+        </label>
+    }
 }
 
 #[component]
@@ -175,28 +207,33 @@ fn Part(
 }
 
 #[component]
-fn Core(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
+fn Core(draft: RwSignal<MakeUpSpec>, choices: StoredValue<Vec<(String, String)>>) -> impl IntoView {
+    let material = Signal::derive(move || draft.with(|d| d.material.clone()));
+    let set_material = move |key| draft.update(|d| d.material = key);
     let legend = move || draft.with(|d| if d.is_plain() { "String" } else { "Core" });
     view! {
         <fieldset>
             <legend>{legend}</legend>
-            <Part draft=draft label="Material" of=|d| Some(&mut d.material) list="materials"/>
-            <Part draft=draft label="Diameter" of=|d| Some(&mut d.diameter) hint="0.81 or .032\""/>
+            <MaterialChoice choices=choices value=material on_change=set_material/>
+            <Part draft=draft label="Diameter, mm" of=|d| Some(&mut d.diameter) hint="0.81 or .032\""/>
             <Show when=move || draft.with(MakeUpSpec::is_wound)>
-                <Part draft=draft label="Bare core at the board" of=|d| Some(&mut d.bare.board) hint="0"/>
-                <Part draft=draft label="Bare core at the pin" of=|d| Some(&mut d.bare.pin) hint="0"/>
+                <Part draft=draft label="Bare core at the board, mm" of=|d| Some(&mut d.bare.board) hint="0"/>
+                <Part draft=draft label="Bare core at the pin, mm" of=|d| Some(&mut d.bare.pin) hint="0"/>
             </Show>
         </fieldset>
     }
 }
 
 #[component]
-fn Layers(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
+fn Layers(
+    draft: RwSignal<MakeUpSpec>,
+    choices: StoredValue<Vec<(String, String)>>,
+) -> impl IntoView {
     let count = Memo::new(move |_| draft.with(|d| d.layers.len()));
     let add = move |_| draft.update(|d| d.layers.push(new_layer()));
     view! {
         <For each=move || 0..count.get() key=|index| *index let:index>
-            <OneLayer draft=draft index=index/>
+            <OneLayer draft=draft index=index choices=choices/>
         </For>
         <Show when=move || (1..MOST_LAYERS).contains(&count.get())>
             <button type="button" class="tool" on:click=add>"Add a layer outside"</button>
@@ -205,7 +242,21 @@ fn Layers(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
 }
 
 #[component]
-fn OneLayer(draft: RwSignal<MakeUpSpec>, index: usize) -> impl IntoView {
+fn OneLayer(
+    draft: RwSignal<MakeUpSpec>,
+    index: usize,
+    choices: StoredValue<Vec<(String, String)>>,
+) -> impl IntoView {
+    let material = Signal::derive(move || {
+        draft.with(|d| d.layers.get(index).map(|layer| layer.material.clone())).unwrap_or_default()
+    });
+    let set_material = move |key: String| {
+        draft.update(|d| {
+            if let Some(layer) = d.layers.get_mut(index) {
+                layer.material = key;
+            }
+        });
+    };
     let text = move |label: &'static str,
                      of: fn(&mut LayerSpec) -> &mut String,
                      list: &'static str| {
@@ -233,7 +284,8 @@ fn OneLayer(draft: RwSignal<MakeUpSpec>, index: usize) -> impl IntoView {
         draft.with(|d| d.layers.get(index).map_or(100.0, |layer| layer.packing_percent)).to_string()
     });
     let set_packing = move |text: String| {
-        if let Ok(percent) = text.trim().replace(',', ".").parse() {
+        let percent = text.trim().replace(',', ".").parse::<f64>().ok();
+        if let Some(percent) = percent.filter(|percent| percent.is_finite()) {
             draft.update(|d| {
                 if let Some(layer) = d.layers.get_mut(index) {
                     layer.packing_percent = percent;
@@ -251,12 +303,12 @@ fn OneLayer(draft: RwSignal<MakeUpSpec>, index: usize) -> impl IntoView {
     view! {
         <fieldset class="layer">
             <legend><span class=format!("swatch layer-{}", index + 1)></span>{format!("Layer {}, counted from the core", index + 1)}</legend>
-            {text("Material", |l| &mut l.material, "materials")}
-            {text("Wire or thickness", |l| &mut l.size, "")}
-            {text("Ribbon's width", |l| &mut l.width, "")}
+            <MaterialChoice choices=choices value=material on_change=set_material/>
+            {text("Wire, mm", |l| &mut l.size, "")}
+            {text("Ribbon, mm", |l| &mut l.width, "")}
             <TextField label="Cover, %" value=packing on_input=set_packing/>
             <p class="hint">
-                "No width: round wire. Cover 100 %: the turns touch. "
+                "Ribbon is its width; leave it empty for round wire. Cover 100 %: the turns touch. "
                 <button type="button" class="quiet" on:click=remove>"Remove this layer"</button>
             </p>
         </fieldset>
@@ -270,7 +322,7 @@ fn Weighed(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
             <fieldset>
                 <legend>"Measured"</legend>
                 <Part draft=draft label="Mass per metre, g/m" of=|d| d.weighed.as_mut().map(|w| &mut w.g_per_m)/>
-                <Part draft=draft label="Overall diameter (if measured)" of=|d| d.weighed.as_mut().map(|w| &mut w.gauge)/>
+                <Part draft=draft label="Overall diameter, mm (if measured)" of=|d| d.weighed.as_mut().map(|w| &mut w.gauge)/>
                 <Part draft=draft label="Breaking load, N (if known)" of=|d| d.weighed.as_mut().map(|w| &mut w.breaks_n)/>
             </fieldset>
         </Show>

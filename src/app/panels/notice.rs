@@ -42,7 +42,7 @@ pub fn OriginLine(store: Store) -> impl IntoView {
                 <div class="origin" role="status">
                     <p>{text}</p>
                     <Show when=move || !action.is_empty()>
-                        <button type="button" on:click=move |_| store.keep_copy()>{action}</button>
+                        <button type="button" class="tool main" on:click=move |_| store.keep_copy()>{action}</button>
                     </Show>
                 </div>
             }

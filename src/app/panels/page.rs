@@ -22,7 +22,7 @@ use super::summary::Summary;
 use super::tools::{CellLine, Tools};
 use crate::app::browser;
 use crate::app::shelf::titled;
-use crate::app::store::{Store, Window};
+use crate::app::store::{Origin, Store, Window};
 
 /// The parts of the page that F6 goes through.
 const PARTS: [&str; 3] = ["chart", "findings", "new"];
@@ -46,6 +46,14 @@ fn Page(store: Store) -> impl IntoView {
         let title = store.design.with(|design| titled(design));
         browser::set_title(&format!("{title} · Stringloft"));
     });
+    // A panel that closed itself took the keyboard with it: the chart gets it back.
+    Effect::new(move |before: Option<bool>| {
+        let open = store.window.read().is_some();
+        if before == Some(true) && !open {
+            browser::focus_if_lost("chart");
+        }
+        open
+    });
     let dropping = RwSignal::new(false);
     let over = move |event: DragEvent| {
         event.prevent_default();
@@ -61,6 +69,7 @@ fn Page(store: Store) -> impl IntoView {
         <div
             id="app"
             class:dropping=move || dropping.get()
+            class:from-link=move || store.origin.get() == Origin::Link
             inert=move || card_open.get()
             on:dragover=over
             on:dragleave=move |_| dropping.set(false)

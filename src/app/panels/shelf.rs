@@ -30,7 +30,7 @@ pub fn ShelfWindow(store: Store) -> impl IntoView {
         view! {
             <li>
                 <button type="button" class="link" on:click=move |_| open(to_open.clone())>{title}</button>
-                <span class="unit">{strings} " strings"</span>
+                <span class="unit">{strings}</span>
                 <Show
                     when=move || !is_open(&here)
                     fallback=|| view! { <span class="unit">"open now"</span> }

@@ -47,8 +47,8 @@ pub fn spread(texts: Vec<Vec<String>>, selection: &Selection) -> Vec<Vec<String>
 }
 
 /// A length or gauge one step greater (`up`) or less, as it would be typed; `None` for other cells
-/// and for what does not read as a size. A step is 1 mm of length or 0.01 mm of gauge (a twentieth
-/// of an inch, a thousandth); a `fine` one a tenth of it, in the units of the page.
+/// and for what does not read as a size. A step is 1 mm of length or 0.01 mm of gauge (a
+/// sixteenth of an inch, a thousandth); a `fine` one a tenth of it, in the units of the page.
 pub fn nudged(
     string: &StringSpec,
     column: Column,
@@ -64,7 +64,7 @@ pub fn nudged(
     };
     let (now, step, digits, unit) = match (column, units.length, units.gauge) {
         (Column::Length, LengthUnit::Mm, _) => (size.to_mm(), 1.0, 1, ""),
-        (Column::Length, LengthUnit::Inch, _) => (size.to_inch(), 0.05, 3, " in"),
+        (Column::Length, LengthUnit::Inch, _) => (size.to_inch(), 0.0625, 4, " in"),
         (_, _, GaugeUnit::Mm) => (size.to_mm(), 0.01, 3, ""),
         (_, _, GaugeUnit::Thou) => (size.to_thou(), 1.0, 1, " thou"),
     };

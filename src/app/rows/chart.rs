@@ -87,9 +87,11 @@ fn head(shown: Shown, units: &Units) -> Head {
             },
             "Diameter; of a wound string the overall diameter, which follows from its make-up.",
         ),
-        Shown::Typed(Column::OrderCode) => {
-            ("Order code", "", "The supplier's code, for the card and the order.")
-        }
+        Shown::Typed(Column::OrderCode) => (
+            "Order code",
+            "",
+            "The supplier's code, for the card and the order. It is emptied when the string changes.",
+        ),
         Shown::Tension => (
             "Tension",
             force,

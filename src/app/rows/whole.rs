@@ -6,7 +6,8 @@ use crate::design::document::{Design, ForceUnit, Units};
 use crate::design::edit::Edit;
 use crate::design::resolve::Resolved;
 use crate::design::{advice, display};
-use crate::engine::analysis::{Analysis, StringFigures, analyse};
+use crate::engine::analysis::{Analysis, StringFigures, Unknown, analyse};
+use crate::engine::findings::{Finding, FindingKind};
 use crate::engine::units::Stiffness;
 
 /// The harp in one line.
@@ -107,17 +108,80 @@ pub fn findings(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Ve
         texts
             .map(move |error| unread(Some(row), format!("String {}: {}", row + 1, sentence(error))))
     });
-    let found = analysis.findings.iter().map(|finding| {
-        let weight = number_of(finding.kind.weight());
+    let whole = whole.chain(cells).chain(not_computed(resolved, analysis));
+    whole.chain(found(design, analysis)).collect()
+}
+
+/// The findings in words. Neighbours that all feel too soft, or all too stiff, share a line.
+fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
+    let side = |finding: &Finding| match finding.kind {
+        FindingKind::Feel { stiffness, band } => Some(stiffness < band.0),
+        _ => None,
+    };
+    let together = |one: &Finding, next: &Finding| {
+        side(one).is_some() && side(one) == side(next) && next.index == one.index + 1
+    };
+    let runs = analysis.findings.chunk_by(together);
+    runs.map(|run| {
+        let (first, last) = (&run[0], &run[run.len() - 1]);
+        let weight = number_of(first.kind.weight());
+        let sentence = match &first.kind {
+            FindingKind::Feel { stiffness, band } if run.len() > 1 => format!(
+                "Strings {} to {}: {} under the finger than the {} to {} {} you ask for.",
+                first.index + 1,
+                last.index + 1,
+                if *stiffness < band.0 { "softer" } else { "stiffer" },
+                display::stiffness(band.0, design.units.force),
+                display::stiffness(band.1, design.units.force),
+                display::stiffness_unit(design.units.force)
+            ),
+            _ => advice::sentence(first, analysis, &design.units),
+        };
         FindingWords {
-            row: Some(finding.index),
+            row: Some(first.index),
             weight,
             sign: ["!", "!", "i"][usize::from(weight)],
-            sentence: advice::sentence(finding, analysis, &design.units),
-            cure: advice::cure(finding, design, analysis).map(|cure| (cure.label, cure.edit)),
+            sentence,
+            cure: advice::cure(first, design, analysis).map(|cure| (cure.label, cure.edit)),
         }
+    })
+    .collect()
+}
+
+/// The strings that have no tension, or no load share, for a reason that no cell tells: a line for
+/// each reason.
+fn not_computed(resolved: &Resolved, analysis: &Analysis) -> Vec<FindingWords> {
+    let mut reasons: Vec<(Unknown, Vec<usize>)> = Vec::new();
+    for (index, figures) in analysis.strings.iter().enumerate() {
+        let told = resolved.cells.get(index).is_some_and(|errors| !errors.is_empty());
+        let missing = figures.tension.err().or(figures.load_share_percent.err());
+        if let (Some(why), false) = (missing, told) {
+            match reasons.iter_mut().find(|(other, _)| *other == why) {
+                Some((_, strings)) => strings.push(index),
+                None => reasons.push((why, vec![index])),
+            }
+        }
+    }
+    let line = |(why, strings): (Unknown, Vec<usize>)| FindingWords {
+        row: strings.first().copied(),
+        weight: 1,
+        sign: "–",
+        sentence: format!("{}: {}", numbered(&strings), sentence(&why.to_string())),
+        cure: None,
+    };
+    reasons.into_iter().map(line).collect()
+}
+
+/// `String 3`, or `Strings 3 to 5, 9`, from indices in their order.
+fn numbered(indices: &[usize]) -> String {
+    let runs = indices.chunk_by(|one, next| *next == one + 1);
+    let words = runs.map(|run| match run {
+        [one] => (one + 1).to_string(),
+        [one, two] => format!("{}, {}", one + 1, two + 1),
+        _ => format!("{} to {}", run[0] + 1, run[run.len() - 1] + 1),
     });
-    whole.chain(cells).chain(found).collect()
+    let words = words.collect::<Vec<_>>().join(", ");
+    if indices.len() == 1 { format!("String {words}") } else { format!("Strings {words}") }
 }
 
 /// The figures of one string, for the quantities whose curves are shown.
@@ -208,6 +272,37 @@ mod tests {
         let kgf = format!("{:.0} kgf", total.to_kgf());
         assert!(words.other_units.contains(&kgf), "{} in {}", kgf, words.other_units);
         assert!(words.tightest.is_some() && words.missing.is_empty());
+    }
+
+    #[test]
+    fn what_is_missing_is_told_in_one_line() {
+        let mut design = SAMPLES[0].design();
+        for index in [3, 4, 5, 9] {
+            design.strings[index].length.clear();
+        }
+        let resolved = resolve(&design);
+        let list = findings(&design, &resolved, &analyse(&resolved.harp));
+        assert!(
+            list[0].sentence.starts_with("Strings 4 to 6, 10: No vibrating length"),
+            "{}",
+            list[0].sentence
+        );
+        assert_eq!((list[0].row, list[0].weight), (Some(3), 1));
+    }
+
+    #[test]
+    fn neighbours_out_of_the_band_share_a_line() {
+        let mut design = SAMPLES[1].design();
+        design.limits.least_stiffness_n_per_mm = 20.0;
+        design.limits.most_stiffness_n_per_mm = 30.0;
+        let resolved = resolve(&design);
+        let list = findings(&design, &resolved, &analyse(&resolved.harp));
+        assert_eq!(list.len(), 1, "{list:?}");
+        assert!(
+            list[0].sentence.starts_with("Strings 1 to 26: softer under the finger"),
+            "{}",
+            list[0].sentence
+        );
     }
 
     #[test]

@@ -2,6 +2,8 @@
 
 use leptos::html;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
 /// A modal dialog with a title. `on_close` is called however it is closed.
 #[component]
@@ -22,8 +24,29 @@ pub fn Window(
         // It may not be in the page yet when it is made; then the next frame has it.
         request_animation_frame(move || {
             let _ = element.show_modal();
+            let first = ".window-body :is(input, select, textarea):not(:disabled)";
+            if let Ok(Some(field)) = element.query_selector(first)
+                && let Ok(field) = field.dyn_into::<HtmlElement>()
+            {
+                let _ = field.focus();
+            }
         });
     });
+    // The return key in a field does what the main button beside it, or below it, does.
+    let on_keys = move |event: KeyboardEvent| {
+        let target = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+        let (Some(field), "Enter") = (target, event.key().as_str()) else { return };
+        let near =
+            [field.closest("fieldset").ok().flatten(), dialog.get_untracked().map(Into::into)];
+        let button = near
+            .into_iter()
+            .flatten()
+            .find_map(|part: Element| part.query_selector("button.main").ok().flatten());
+        if let Some(button) = button.and_then(|button| button.dyn_into::<HtmlElement>().ok()) {
+            event.prevent_default();
+            button.click();
+        }
+    };
     let close = move |_| {
         if let Some(element) = dialog.get_untracked() {
             element.close();
@@ -36,6 +59,7 @@ pub fn Window(
             class:wide=wide
             aria-labelledby="window-title"
             on:close=move |_| on_close.run(())
+            on:keydown=on_keys
         >
             <div class="window-head">
                 <h2 id="window-title">{title}</h2>
