@@ -75,12 +75,12 @@ async fn make_a_harp(browser: &Browser) {
     assert_eq!(cell(browser, 2, 1).await, "336.5");
     // The last three lengths come from a spreadsheet, and so do the strings and gauges of all.
     go_to(browser, 5, 1).await;
-    paste(browser, "405\r\n432\r\n460\r\n").await;
-    assert_eq!(cell(browser, 7, 1).await, "460");
+    paste(browser, "410\r\n445\r\n485\r\n").await;
+    assert_eq!(cell(browser, 7, 1).await, "485");
     go_to(browser, 0, 2).await;
-    let strings = "nylon\t0.76\nnylon\t0.76\nnylon\t.032\"\nnylon\t0.81\nnylon\t0.91\nnylon\t0.91\nnylon\t1.02\nnylon\t1.02\n";
+    let strings = "nylon\t0.91\nnylon\t0.91\nnylon\t.036\"\nnylon\t1.02\nnylon\t1.02\nnylon\t1.14\nnylon\t1.14\nnylon\t1.22\n";
     paste(browser, strings).await;
-    assert_eq!(cell(browser, 2, 3).await, "0.813");
+    assert_eq!(cell(browser, 2, 3).await, "0.914");
 }
 
 #[tokio::test]
@@ -112,7 +112,7 @@ async fn from_a_compass_to_the_card_in_the_case() {
     assert_eq!(before.0, browser.ask(FIGURES).await);
     assert_eq!(before.1, browser.ask(SUMMARY).await);
     assert_eq!(before.2, browser.ask(CURVES).await, "the curves after undo");
-    type_over(&browser, 7, 3, "1.14").await;
+    type_over(&browser, 7, 3, "1.27").await;
     let figures = browser.ask(FIGURES).await;
     let summary = browser.ask(SUMMARY).await;
     assert_ne!(before.0[7], figures[7]);
@@ -244,7 +244,16 @@ async fn nothing_typed_is_lost_and_nonsense_is_told() {
     assert_eq!(cell(&browser, 4, 4).await, "–");
     command(&browser, "z").await;
 
+    // Going on to another cell takes what was typed, into the cell where it was typed.
     let before = browser.ask(FIGURES).await;
+    go_to(&browser, 5, 1).await;
+    browser.press("123").await;
+    go_to(&browser, 7, 1).await;
+    assert_eq!(cell(&browser, 5, 1).await, "123");
+    assert_eq!(browser.ask(FIGURES).await[7], before[7]);
+    command(&browser, "z").await;
+    assert_eq!(before, browser.ask(FIGURES).await);
+
     paste(&browser, &"612\t".repeat(1_300_000)).await;
     assert!(browser.text(".notice.problem").await.contains("MB"));
     paste(&browser, &"A4\n".repeat(5_000)).await;
