@@ -1,6 +1,8 @@
-//! The canvas on which plotters draws: its own backend, but for words, whose font is set only when it
-//! changes. A browser reads a font's name anew each time it is set, which would take longer than all the
-//! rest of a drawing.
+//! The canvas on which plotters draws. It is plotters' own backend, but for the shapes and words of
+//! which our drawings are made: for these a colour or a font is set only when it changes. A browser
+//! reads the name of a font or a colour anew each time it is set, which takes longer than the drawing.
+
+use std::f64::consts::TAU;
 
 use plotters_backend::text_anchor::{HPos, VPos};
 use plotters_backend::{
@@ -14,11 +16,32 @@ use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement};
 /// What can go wrong in drawing.
 type Failed = DrawingErrorKind<<CanvasBackend as DrawingBackend>::ErrorType>;
 
+/// What the context draws with now, as far as it is known.
+#[derive(Default)]
+struct Tools {
+    fill: Option<Ink>,
+    stroke: Option<(Ink, u32)>,
+    font: String,
+    place: Option<(&'static str, &'static str)>,
+}
+
+/// A colour that can be compared: red, green, blue, and the bits of its opacity.
+type Ink = (u8, u8, u8, u64);
+
+fn ink(color: BackendColor) -> Ink {
+    let (r, g, b) = color.rgb;
+    (r, g, b, color.alpha.to_bits())
+}
+
+fn css((r, g, b, alpha): Ink) -> String {
+    format!("rgba({r},{g},{b},{})", f64::from_bits(alpha))
+}
+
 /// A canvas to draw on.
 pub struct Canvas {
     inner: CanvasBackend,
     context: CanvasRenderingContext2d,
-    font: String,
+    now: Tools,
 }
 
 impl Canvas {
@@ -26,16 +49,70 @@ impl Canvas {
     pub fn on(element: &HtmlCanvasElement) -> Option<Self> {
         let context = element.get_context("2d").ok()??.dyn_into().ok()?;
         let inner = CanvasBackend::with_canvas_object(element.clone())?;
-        Some(Self { inner, context, font: String::new() })
+        Some(Self { inner, context, now: Tools::default() })
     }
 
-    fn set_font(&mut self, style: &impl BackendTextStyle) {
+    fn fill_with(&mut self, color: BackendColor) {
+        let ink = ink(color);
+        if self.now.fill != Some(ink) {
+            self.context.set_fill_style_str(&css(ink));
+            self.now.fill = Some(ink);
+        }
+    }
+
+    fn stroke_with(&mut self, style: &impl BackendStyle) {
+        let (ink, width) = (ink(style.color()), style.stroke_width());
+        if self.now.stroke != Some((ink, width)) {
+            self.context.set_stroke_style_str(&css(ink));
+            self.context.set_line_width(f64::from(width));
+            self.now.stroke = Some((ink, width));
+        }
+    }
+
+    fn write_with(&mut self, style: &impl BackendTextStyle) {
         let (name, size) = (style.family(), style.size());
         let font = format!("{} {size}px {}", style.style().as_str(), name.as_str());
-        if font != self.font {
+        if font != self.now.font {
             self.context.set_font(&font);
-            self.font = font;
+            self.now.font = font;
         }
+        let baseline = match style.anchor().v_pos {
+            VPos::Top => "top",
+            VPos::Center => "middle",
+            VPos::Bottom => "bottom",
+        };
+        let align = match style.anchor().h_pos {
+            HPos::Left => "start",
+            HPos::Right => "end",
+            HPos::Center => "center",
+        };
+        if self.now.place != Some((baseline, align)) {
+            self.context.set_text_baseline(baseline);
+            self.context.set_text_align(align);
+            self.now.place = Some((baseline, align));
+        }
+    }
+
+    /// Lays a path through points; false when there is none.
+    fn lay(&self, points: impl IntoIterator<Item = BackendCoord>) -> bool {
+        self.context.begin_path();
+        let mut any = false;
+        for (x, y) in points {
+            let (x, y) = (f64::from(x), f64::from(y));
+            if any {
+                self.context.line_to(x, y);
+            } else {
+                self.context.move_to(x, y);
+            }
+            any = true;
+        }
+        any
+    }
+
+    /// plotters' own backend, which sets what it needs and leaves it set.
+    fn plain(&mut self) -> &mut CanvasBackend {
+        self.now = Tools::default();
+        &mut self.inner
     }
 }
 
@@ -55,7 +132,7 @@ impl DrawingBackend for Canvas {
     }
 
     fn draw_pixel(&mut self, point: BackendCoord, color: BackendColor) -> Result<(), Failed> {
-        self.inner.draw_pixel(point, color)
+        self.plain().draw_pixel(point, color)
     }
 
     fn draw_line<S: BackendStyle>(
@@ -64,7 +141,7 @@ impl DrawingBackend for Canvas {
         to: BackendCoord,
         style: &S,
     ) -> Result<(), Failed> {
-        self.inner.draw_line(from, to, style)
+        self.plain().draw_line(from, to, style)
     }
 
     fn draw_rect<S: BackendStyle>(
@@ -74,7 +151,14 @@ impl DrawingBackend for Canvas {
         style: &S,
         fill: bool,
     ) -> Result<(), Failed> {
-        self.inner.draw_rect(upper_left, bottom_right, style, fill)
+        if !fill {
+            return self.plain().draw_rect(upper_left, bottom_right, style, fill);
+        }
+        self.fill_with(style.color());
+        let (left, top) = (f64::from(upper_left.0), f64::from(upper_left.1));
+        let (right, bottom) = (f64::from(bottom_right.0), f64::from(bottom_right.1));
+        self.context.fill_rect(left, top, right - left, bottom - top);
+        Ok(())
     }
 
     fn draw_path<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(
@@ -82,7 +166,11 @@ impl DrawingBackend for Canvas {
         path: I,
         style: &S,
     ) -> Result<(), Failed> {
-        self.inner.draw_path(path, style)
+        if self.lay(path) {
+            self.stroke_with(style);
+            self.context.stroke();
+        }
+        Ok(())
     }
 
     fn draw_circle<S: BackendStyle>(
@@ -92,7 +180,18 @@ impl DrawingBackend for Canvas {
         style: &S,
         fill: bool,
     ) -> Result<(), Failed> {
-        self.inner.draw_circle(center, radius, style, fill)
+        let (x, y) = (f64::from(center.0), f64::from(center.1));
+        self.context.begin_path();
+        // An arc fails for a negative radius only, and this one has no sign.
+        let _ = self.context.arc(x, y, f64::from(radius), 0.0, TAU);
+        if fill {
+            self.fill_with(style.color());
+            self.context.fill();
+        } else {
+            self.stroke_with(style);
+            self.context.stroke();
+        }
+        Ok(())
     }
 
     fn fill_polygon<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(
@@ -100,7 +199,12 @@ impl DrawingBackend for Canvas {
         corners: I,
         style: &S,
     ) -> Result<(), Failed> {
-        self.inner.fill_polygon(corners, style)
+        if self.lay(corners) {
+            self.fill_with(style.color());
+            self.context.close_path();
+            self.context.fill();
+        }
+        Ok(())
     }
 
     fn draw_text<S: BackendTextStyle>(
@@ -110,23 +214,11 @@ impl DrawingBackend for Canvas {
         at: BackendCoord,
     ) -> Result<(), Failed> {
         if !matches!(style.transform(), FontTransform::None) {
-            self.font.clear();
-            return self.inner.draw_text(text, style, at);
+            return self.plain().draw_text(text, style, at);
         }
-        self.set_font(style);
-        let BackendColor { alpha, rgb: (r, g, b) } = style.color();
-        self.context.set_fill_style_str(&format!("rgba({r},{g},{b},{alpha})"));
-        self.context.set_text_baseline(match style.anchor().v_pos {
-            VPos::Top => "top",
-            VPos::Center => "middle",
-            VPos::Bottom => "bottom",
-        });
-        self.context.set_text_align(match style.anchor().h_pos {
-            HPos::Left => "start",
-            HPos::Right => "end",
-            HPos::Center => "center",
-        });
-        // The context refuses no text; a canvas that is gone draws nothing.
+        self.write_with(style);
+        self.fill_with(style.color());
+        // The context refuses no text.
         let _ = self.context.fill_text(text, f64::from(at.0), f64::from(at.1));
         Ok(())
     }
