@@ -236,9 +236,11 @@ pub fn show(id: &str) {
     }
 }
 
-/// As [`show`], when the page has been drawn anew.
-pub fn show_soon(id: &'static str) {
-    request_animation_frame(move || show(id));
+/// Scrolls an element back to its top, and not the page around it.
+pub fn to_top(id: &str) {
+    if let Some(element) = document().get_element_by_id(id) {
+        element.set_scroll_top(0);
+    }
 }
 
 /// Gives the keyboard to an element, when the page has been drawn anew, if no other element has it.

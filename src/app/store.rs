@@ -221,7 +221,7 @@ impl Store {
         self.notice.set(None);
         self.origin.set(origin);
         self.history.set(History::new(design));
-        browser::show_soon("cell-0-0");
+        browser::to_top("chart-scroll");
     }
 
     /// Opens a design that begins here: it is kept at once.

@@ -273,10 +273,12 @@ fn titles<DB: DrawingBackend>(pen: &Pen<'_, DB>, panel: &Panel, plot: &Plot) -> 
     let s = pen.scale;
     let y = plot.top - 16.0 * s;
     pen.title(&panel.title, (plot.left, y), pen.palette.ink)?;
-    let needed = css_width(&panel.title, TITLE * 1.1) + css_width(&panel.band_words, SMALL) + 12.0;
+    // Beside the title and not at the right edge, where the highest string is pointed out.
+    let title = css_width(&panel.title, TITLE * 1.15) + 14.0;
+    let needed = title + css_width(&panel.band_words, SMALL);
     if !panel.band_words.is_empty() && needed * s <= plot.right - plot.left {
-        let at = (plot.right, y + 1.0 * s);
-        pen.word(&panel.band_words, at, Anchor::TopRight, pen.palette.faint)?;
+        let at = (plot.left + title * s, y + 1.0 * s);
+        pen.word(&panel.band_words, at, Anchor::TopLeft, pen.palette.faint)?;
     }
     if panel.points.is_empty() {
         let middle = ((plot.left + plot.right) / 2.0, (plot.top + plot.bottom) / 2.0);

@@ -67,7 +67,6 @@ pub fn safe_scale(scale: f64) -> f64 {
 pub(super) enum Anchor {
     TopLeft,
     TopCentre,
-    TopRight,
     BottomLeft,
     Centre,
     Right,
@@ -173,7 +172,6 @@ impl<'a, DB: DrawingBackend> Pen<'a, DB> {
         let pos = match anchor {
             Anchor::TopLeft => Pos::new(HPos::Left, VPos::Top),
             Anchor::TopCentre => Pos::new(HPos::Center, VPos::Top),
-            Anchor::TopRight => Pos::new(HPos::Right, VPos::Top),
             Anchor::BottomLeft => Pos::new(HPos::Left, VPos::Bottom),
             Anchor::Centre => Pos::new(HPos::Center, VPos::Center),
             Anchor::Right => Pos::new(HPos::Right, VPos::Center),

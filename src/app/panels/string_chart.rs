@@ -62,7 +62,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
         format!("cell-{row}-{column}")
     };
     view! {
-        <div class="chart-scroll">
+        <div class="chart-scroll" id="chart-scroll">
             <table
                 id="chart"
                 class="chart"
