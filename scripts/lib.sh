@@ -125,12 +125,28 @@ setup_build() {
     export PATH TRUNK_SKIP_VERSION_CHECK=true
 }
 
+# A Chromium and its driver. Debian has them as packages; Ubuntu has them as one snap.
+setup_browser() {
+    if ! grep -qs '^ID=ubuntu' /etc/os-release; then
+        debian chromium chromium-driver
+    elif [ -x /snap/bin/chromium.chromedriver ]; then
+        CHROMEDRIVER=/snap/bin/chromium.chromedriver
+    elif have snap; then
+        say "Installing Chromium with snap"
+        if [ "$(id -u)" = 0 ]; then snap install chromium; else sudo snap install chromium; fi </dev/null ||
+            die "snap could not install chromium; its own message is above."
+        CHROMEDRIVER=/snap/bin/chromium.chromedriver
+    else
+        die "Ubuntu has Chromium as a snap, and there is no snap here. Install a Chromium or Chrome with its chromedriver, put the driver's path into CHROMEDRIVER, then run this again."
+    fi
+}
+
 # All it takes to test it, beside setup_build.
 setup_test() {
     cargo fmt --version >/dev/null 2>&1 || rustup component add rustfmt </dev/null || die "cargo fmt is missing."
     cargo clippy --version >/dev/null 2>&1 || rustup component add clippy </dev/null || die "cargo clippy is missing."
     have node || debian nodejs
-    have chromedriver || [ -n "${CHROMEDRIVER-}" ] || debian chromium chromium-driver
+    have chromedriver || [ -n "${CHROMEDRIVER-}" ] || setup_browser
     have pdftotext || debian poppler-utils # it brings pdftoppm too
     node_package axe-core "$AXE_VERSION"
     CHROMEDRIVER=${CHROMEDRIVER:-$(command -v chromedriver)}

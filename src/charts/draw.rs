@@ -320,7 +320,6 @@ mod tests {
     use crate::charts::{band, samples};
     use crate::design::document::Units;
     use crate::engine::analysis::{Analysis, Harp, Unknown, analyse};
-    use crate::engine::findings::Weight;
     use crate::engine::units::Length;
     use crate::testing::assert_close;
 
@@ -341,10 +340,6 @@ mod tests {
         area.present().unwrap();
         drop(area);
         text
-    }
-
-    fn length_of(harp: &Harp, index: usize) -> f64 {
-        harp.strings[index].length.unwrap().to_mm()
     }
 
     fn count(text: &str, what: &str) -> usize {
@@ -478,70 +473,5 @@ mod tests {
         let (one, other) =
             (layout(700.0, 500.0, 2.0, &curves), band::layout(700.0, 200.0, 2.0, &strings));
         assert_eq!(one.compass, other.compass);
-    }
-
-    /// Writes pictures to look at: `cargo test --lib pictures -- --ignored`.
-    #[test]
-    #[ignore = "writes files to look at; it proves nothing"]
-    fn pictures() {
-        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/target/pictures");
-        std::fs::create_dir_all(folder).unwrap();
-        let palettes =
-            [("light", Palette::light()), ("dark", Palette::dark()), ("print", Palette::print())];
-        let mut slip = samples::harp(34);
-        slip.strings[12].length = Ok(Length::from_mm(4800.0));
-        slip.strings[20].length = Err(Unknown::Length);
-        let mut faulty = samples::harp(22);
-        for (index, times) in [(2, 1.14), (9, 1.3), (10, 1.3), (17, 0.4)] {
-            let length = length_of(&faulty, index);
-            faulty.strings[index].length = Ok(Length::from_mm(length * times));
-        }
-        let harps =
-            [("47", samples::harp(47)), ("22", faulty), ("34", slip), ("1", samples::harp(1))];
-        for (name, harp) in &harps {
-            let analysis = analyse(harp);
-            let of = |weight| -> Vec<usize> {
-                let found = analysis.findings.iter().filter(|f| f.kind.weight() == weight);
-                found.map(|f| f.index).collect()
-            };
-            let (grave, warned) = (of(Weight::Grave), of(Weight::Warning));
-            let mut other = harp.clone();
-            for string in &mut other.strings {
-                string.length =
-                    string.length.map(|length| Length::from_mm(length.to_mm() * 0.95 + 12.0));
-            }
-            let ghost = analyse(&other);
-            for (look, palette) in palettes {
-                for (width, height, scale) in [(640, 520, 1.0), (900, 700, 1.0), (1080, 1260, 3.0)]
-                {
-                    let style = Style {
-                        palette,
-                        scale,
-                        medium: Medium::Svg,
-                        selected: (*name != "22").then_some(6..7),
-                        grave: &grave,
-                        warned: &warned,
-                    };
-                    let three = curves(harp, &THREE, (look != "print").then_some(&ghost));
-                    let path = format!("{folder}/{name}-{look}-{width}");
-                    std::fs::write(format!("{path}.svg"), svg(&three, (width, height), &style))
-                        .unwrap();
-                    let all = curves(harp, &Quantity::ALL, None);
-                    std::fs::write(
-                        format!("{path}-all.svg"),
-                        svg(&all, (width, height * 2), &style),
-                    )
-                    .unwrap();
-                    let strings = band::build(&analysis, harp, &Units::default());
-                    let mut text = String::new();
-                    let area =
-                        SVGBackend::with_string(&mut text, (width, height / 3)).into_drawing_area();
-                    band::draw(&area, &strings, &style).unwrap();
-                    area.present().unwrap();
-                    drop(area);
-                    std::fs::write(format!("{path}-band.svg"), text).unwrap();
-                }
-            }
-        }
     }
 }
