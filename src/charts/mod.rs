@@ -1,5 +1,5 @@
 //! The curves across the compass and the strings to scale: data worked out first, then drawn on any
-//! plotters backend, so that the screen's canvas and paper's SVG come from the same code.
+//! plotters backend, a canvas or SVG alike.
 //!
 //! Knows the engine and the document's units, not the page. In order, each using those before it:
 //! `palette`, `axis`, `quantity`, `marks`, `compass`, `pen`, `series`, `layout`, `draw`, `band`.

@@ -47,27 +47,6 @@ impl Quantity {
         Self::Impedance,
     ];
 
-    /// A short text that stays the same, to save a choice by.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Tension => "tension",
-            Self::PluckStiffness => "pluck_stiffness",
-            Self::LoadShare => "load_share",
-            Self::SemitonesToBreak => "semitones_to_break",
-            Self::Length => "length",
-            Self::Gauge => "gauge",
-            Self::LinearDensity => "linear_density",
-            Self::Stress => "stress",
-            Self::Partial8 => "partial_8",
-            Self::Impedance => "impedance",
-        }
-    }
-
-    /// The quantity of a [`key`](Self::key).
-    pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|quantity| quantity.key() == key)
-    }
-
     /// The name without the unit.
     pub const fn name(self) -> &'static str {
         match self {
@@ -273,14 +252,6 @@ mod tests {
 
     fn imperial() -> Units {
         Units { length: LengthUnit::Inch, gauge: GaugeUnit::Thou, force: ForceUnit::Lbf }
-    }
-
-    #[test]
-    fn every_key_means_one_quantity() {
-        for quantity in Quantity::ALL {
-            assert_eq!(Quantity::from_key(quantity.key()), Some(quantity));
-        }
-        assert_eq!(Quantity::from_key("weight"), None);
     }
 
     #[test]

@@ -78,18 +78,6 @@ impl Curves {
     }
 }
 
-/// One panel. For several, [`Curves::build`] does what they share only once.
-pub fn build(
-    analysis: &Analysis,
-    harp: &Harp,
-    units: &Units,
-    quantity: Quantity,
-    ghost: Option<&Analysis>,
-) -> Panel {
-    let curves = Curves::build(analysis, harp, units, &[quantity], ghost);
-    curves.panels.into_iter().next().expect("one quantity was asked for, so there is one panel")
-}
-
 /// What all panels of a harp share.
 struct Ground<'a> {
     analysis: &'a Analysis,
@@ -177,6 +165,17 @@ mod tests {
     use super::*;
     use crate::charts::samples;
     use crate::engine::analysis::{Unknown, analyse};
+
+    fn build(
+        analysis: &Analysis,
+        harp: &Harp,
+        units: &Units,
+        quantity: Quantity,
+        ghost: Option<&Analysis>,
+    ) -> Panel {
+        let curves = Curves::build(analysis, harp, units, &[quantity], ghost);
+        curves.panels.into_iter().next().expect("one quantity was asked for, so there is one panel")
+    }
 
     fn build_one(harp: &Harp, quantity: Quantity) -> Panel {
         build(&analyse(harp), harp, &Units::default(), quantity, None)
