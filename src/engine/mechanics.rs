@@ -4,11 +4,14 @@
 //! `f_n = n f₀ √(1 + B n²)` with `f₀ = √(T/μ)/(2L)` and `B = π² E I/(T L²)`, and the first of them is
 //! what is tuned: `f₁ = f₀ √(1 + B)`.
 
-use std::f64::consts::PI;
+use std::f64::consts::{LN_2, PI};
 
 use super::construction::area_m2;
 use super::material::Modulus;
 use super::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
+
+/// Cents for each unit of the natural logarithm of a tension, as the pitch goes with its root.
+pub(super) const CENTS_PER_LOG: f64 = 600.0 / LN_2;
 
 /// The part of a string that resists bending: a round core and its modulus in vibration. The
 /// layers of a wound string are taken to add no stiffness.
@@ -22,7 +25,7 @@ pub struct Core {
 
 impl Core {
     /// Second moment of area, `π d⁴/64`, in m⁴.
-    fn inertia_m4(self) -> f64 {
+    pub(super) fn inertia_m4(self) -> f64 {
         PI / 64.0 * self.diameter.to_m().powi(4)
     }
 
@@ -119,13 +122,26 @@ pub fn inharmonicity(core: Core, length: Length, tension: Force) -> f64 {
 /// What a short bare end of the core adds to the inharmonicity coefficient of a wound string:
 /// `(2π²/3)(1 − r)(a/L)³`, with `r` the mass per metre of the core over that of the wound part.
 ///
-/// Rayleigh's perturbation for `n a ≪ L`; above a tenth of a wavelength it gives too much (by a
-/// quarter for partial 12 at `a/L` = 0.02).
+/// The small-end approximation of [`bare_end_cents`](super::stepped::bare_end_cents), which is exact
+/// for a flexible string: Rayleigh's perturbation for `n a ≪ L`. It gives a coefficient that adds to
+/// that of the core; above a tenth of a wavelength it gives too much (by a quarter for partial 12 at
+/// `a/L` = 0.02).
 ///
 /// # Source
 ///
 /// Perturbation of a stepped ideal string, derived for this project; checked against the exact
 /// stepped string in `tests/`.
+///
+/// # Example
+///
+/// A tenth of the string bare, its mass half of the wound part's, adds `π²/3000`.
+///
+/// ```
+/// use stringloft::engine::{mechanics::bare_end_inharmonicity, units::Length};
+///
+/// let added = bare_end_inharmonicity(Length::from_mm(100.0), Length::from_mm(1000.0), 0.5);
+/// assert!((added - 3.29e-3).abs() < 1e-5);
+/// ```
 pub fn bare_end_inharmonicity(bare: Length, length: Length, core_mass_ratio: f64) -> f64 {
     let share = bare.to_m() / length.to_m();
     2.0 * PI * PI / 3.0 * (1.0 - core_mass_ratio) * share.powi(3)
@@ -136,6 +152,32 @@ pub fn bare_end_inharmonicity(bare: Length, length: Length, core_mass_ratio: f64
 pub fn partial_cents(inharmonicity: f64, partial: u32) -> f64 {
     let n = f64::from(partial);
     600.0 * ((1.0 + inharmonicity * n * n) / (1.0 + inharmonicity)).log2()
+}
+
+/// Loss factor of partial `n` from the bending of the core: `B n² η_E`, which is
+/// `(E I/T) (n π/L)² η_E`.
+///
+/// `inharmonicity_of_core` is the `B` of [`inharmonicity`], without bare ends, and
+/// `material_loss_factor` that of the core's material, `η_E`. Holds while `B n²` is well below 1. The
+/// other losses are left out: to the air, into the ends, and by friction within a winding; so it
+/// is the least that a partial can lose.
+///
+/// # Source
+///
+/// J. Woodhouse, *Euphonics*, section 7.2.2, equation 1 (seen).
+///
+/// # Example
+///
+/// `B` = 0.0001 gives partial 10 a hundredth of the material's loss.
+///
+/// ```
+/// use stringloft::engine::mechanics::bending_loss;
+///
+/// assert!((bending_loss(1e-4, 10, 0.05) - 5e-4).abs() < 1e-15);
+/// ```
+pub fn bending_loss(inharmonicity_of_core: f64, partial: u32, material_loss_factor: f64) -> f64 {
+    let n = f64::from(partial);
+    inharmonicity_of_core * n * n * material_loss_factor
 }
 
 /// Inharmonicity at which listeners begin to hear a difference at a pitch:
@@ -229,6 +271,21 @@ mod tests {
         let stiff = tension(density, length, hz, Some(wire));
         let b = inharmonicity(wire, length, stiff);
         assert_close(stiff.to_n(), flexible / (1.0 + b), 1e-12, "T (1 + B)");
+    }
+
+    /// The second form of the source: `(n d/L)² π² E η_E/(64 ρ γ²)`, with `γ = L f` of the flexible string.
+    #[test]
+    fn bending_loss_is_the_same_from_gauge_and_pitch() {
+        let (d, length, rho, e, hz) = (1e-3, 0.448, 1140.0, 11.41e9, 440.0);
+        let density = LinearDensity::from_kg_per_m(PI / 4.0 * d * d * rho);
+        let pull = tension(density, Length::from_m(length), Frequency::from_hz(hz), None);
+        let b = inharmonicity(core(1.0, 11.41, 0.0), Length::from_m(length), pull);
+        for partial in [1_u32, 5, 12] {
+            let share = f64::from(partial) * d / length;
+            let speed = length * hz;
+            let expected = share * share * PI * PI * e * 0.02 / (64.0 * rho * speed * speed);
+            assert_close(bending_loss(b, partial, 0.02), expected, 1e-12, partial);
+        }
     }
 
     #[test]

@@ -1,13 +1,18 @@
 //! The physics: pure functions and plain data. No input or output, no clock, no global, no web.
 //!
 //! In order, each using those before it: `units`, `pitch`, `material`, `construction`,
-//! `mechanics`, `cut`, then `findings` and `analysis`, which know each other.
+//! `mechanics`, `stepped`, `lever`, `pluck`, `take_up`, `cut`, then `findings` and `analysis`, which
+//! know each other.
 
 pub mod analysis;
 pub mod construction;
 pub mod cut;
 pub mod findings;
+pub mod lever;
 pub mod material;
 pub mod mechanics;
 pub mod pitch;
+pub mod pluck;
+pub mod stepped;
+pub mod take_up;
 pub mod units;
