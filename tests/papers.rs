@@ -7,7 +7,9 @@ use std::sync::Arc;
 use stringloft::design::document::{
     Design, LayerSpec, LengthUnit, MakeUpSpec, StringSpec, WeighedSpec,
 };
-use stringloft::engine::analysis::{Analysis, Harp, HarpString, Known, Limits, Unknown, analyse};
+use stringloft::engine::analysis::{
+    Analysis, Conditions, Harp, HarpString, Known, Limits, Mechanism, Unknown, analyse,
+};
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::material::{Material, built_in};
 use stringloft::engine::pitch::{Letter, Note, Tuning};
@@ -46,7 +48,8 @@ impl Pair {
             partial_8_cents: 25.0,
             jump_percent: 30.0,
         };
-        let harp = Harp { strings: vec![], pluck_ratio: 0.4, limits };
+        let harp =
+            Harp { strings: vec![], pluck_ratio: 0.4, conditions: Conditions::default(), limits };
         Self { design: Design::default(), harp }
     }
 
@@ -61,10 +64,22 @@ impl Pair {
         let parsed: Option<Note> = note.parse().ok();
         let frequency = parsed.map(|n| Tuning::default().frequency(n)).ok_or(Unknown::Pitch);
         let length = if length_mm > 0.0 { Ok(mm(length_mm)) } else { Err(Unknown::Length) };
-        self.harp.strings.push(HarpString { note: parsed, frequency, length, make_up: made });
+        self.harp.strings.push(HarpString {
+            note: parsed,
+            frequency,
+            length,
+            make_up: made,
+            mechanism: Mechanism::None,
+        });
         let (note, order_code) = (note.to_owned(), code.to_owned());
         let length = length_mm.to_string();
-        self.design.strings.push(StringSpec { note, length, make_up: spec, order_code });
+        self.design.strings.push(StringSpec {
+            note,
+            length,
+            make_up: spec,
+            order_code,
+            mechanism: None,
+        });
     }
 
     fn plain(&mut self, note: &str, length_mm: f64, key: &str, gauge_mm: f64, code: &str) {

@@ -12,7 +12,7 @@ use std::sync::Arc;
 
 use stringloft::engine::construction::MakeUp;
 use stringloft::engine::material::{
-    Material, Modulus, Sourced, Standing, Strength, built_in, key_of,
+    Class, Material, Modulus, Sourced, Standing, Strength, built_in, key_of,
 };
 use stringloft::engine::units::{Density, Length, Stress};
 
@@ -52,9 +52,16 @@ fn material_of(kg_per_m3: f64, gpa: f64, strength_mpa: f64) -> Arc<Material> {
     Arc::new(Material {
         key: "test".to_owned(),
         name: "Material of a test".to_owned(),
+        class: Class::Metal,
         density: sourced(Density::from_kg_per_m3(kg_per_m3)),
         modulus: Some(sourced(Modulus::constant(Stress::from_gpa(gpa)))),
+        intermediate_modulus: None,
+        slow_modulus: None,
         strength: Some(sourced(Strength::Constant(Stress::from_mpa(strength_mpa)))),
+        expansion_per_k: None,
+        loss_factor: None,
+        diameter_tolerance: None,
+        density_tolerance_ratio: None,
     })
 }
 

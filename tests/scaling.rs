@@ -3,7 +3,9 @@
 
 use std::sync::Arc;
 
-use stringloft::engine::analysis::{Harp, HarpString, Limits, StringFigures, Unknown, analyse};
+use stringloft::engine::analysis::{
+    Conditions, Harp, HarpString, Limits, Mechanism, StringFigures, Unknown, analyse,
+};
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::material::{Material, built_in};
 use stringloft::engine::mechanics::{Core, inharmonicity, pitch, stress, tension};
@@ -178,7 +180,12 @@ fn no_harp_brings_a_figure_that_is_no_number() {
     let mut known = 0;
     for _ in 0..10_000 {
         let strings = (0..draws.below(8)).map(|_| draws.harp_string(&materials)).collect();
-        let harp = Harp { strings, pluck_ratio: draws.pluck_ratio(), limits: draws.limits() };
+        let harp = Harp {
+            strings,
+            pluck_ratio: draws.pluck_ratio(),
+            conditions: Conditions::default(),
+            limits: draws.limits(),
+        };
         let analysis = analyse(&harp);
         // The printed form has every field there is, and any that will be added.
         let printed = format!("{analysis:?}");
@@ -219,8 +226,14 @@ fn one_string(make_up: MakeUp, length_mm: f64, hz: f64) -> StringFigures {
         frequency: Ok(Frequency::from_hz(hz)),
         length: Ok(Length::from_mm(length_mm)),
         make_up: Ok(make_up),
+        mechanism: Mechanism::Lever,
     };
-    let harp = Harp { strings: vec![string], pluck_ratio: 0.4, limits: limits() };
+    let harp = Harp {
+        strings: vec![string],
+        pluck_ratio: 0.4,
+        conditions: Conditions::default(),
+        limits: limits(),
+    };
     analyse(&harp).strings.remove(0)
 }
 

@@ -7,7 +7,7 @@ use std::hint::black_box;
 use std::sync::Arc;
 use std::time::Instant;
 
-use stringloft::engine::analysis::{Harp, HarpString, Limits, analyse};
+use stringloft::engine::analysis::{Conditions, Harp, HarpString, Limits, Mechanism, analyse};
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::material::built_in;
 use stringloft::engine::pitch::{Note, Tuning};
@@ -25,6 +25,7 @@ fn harp() -> Harp {
             frequency: Ok(Tuning::default().frequency(note)),
             length: Ok(length),
             make_up: Ok(make_up(index, share)),
+            mechanism: Mechanism::DoubleDisc,
         }
     });
     let limits = Limits {
@@ -35,7 +36,7 @@ fn harp() -> Harp {
         partial_8_cents: 30.0,
         jump_percent: 25.0,
     };
-    Harp { strings: strings.collect(), pluck_ratio: 0.4, limits }
+    Harp { strings: strings.collect(), pluck_ratio: 0.4, conditions: Conditions::default(), limits }
 }
 
 fn make_up(index: i32, share: f64) -> MakeUp {

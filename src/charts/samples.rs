@@ -3,7 +3,7 @@
 use std::f64::consts::PI;
 use std::sync::Arc;
 
-use crate::engine::analysis::{Harp, HarpString, Limits, Unknown};
+use crate::engine::analysis::{Conditions, Harp, HarpString, Limits, Mechanism, Unknown};
 use crate::engine::construction::{Layer, MakeUp, Section};
 use crate::engine::material::{Material, built_in};
 use crate::engine::pitch::{Note, Tuning};
@@ -35,9 +35,15 @@ pub fn harp(count: usize) -> Harp {
             frequency: frequency.ok_or(Unknown::Pitch),
             length: Ok(Length::from_mm(length_mm(hz))),
             make_up: make_up(hz, length_mm(hz)).ok_or(Unknown::MakeUp),
+            mechanism: Mechanism::Lever,
         }
     });
-    Harp { strings: strings.collect(), pluck_ratio: 0.4, limits: limits() }
+    Harp {
+        strings: strings.collect(),
+        pluck_ratio: 0.4,
+        conditions: Conditions::default(),
+        limits: limits(),
+    }
 }
 
 fn length_mm(hz: f64) -> f64 {
@@ -83,8 +89,14 @@ pub fn unknown(count: usize) -> Harp {
         frequency: Err(Unknown::Pitch),
         length: Err(Unknown::Length),
         make_up: Err(Unknown::MakeUp),
+        mechanism: Mechanism::None,
     };
-    Harp { strings: vec![string; count], pluck_ratio: 0.4, limits: limits() }
+    Harp {
+        strings: vec![string; count],
+        pluck_ratio: 0.4,
+        conditions: Conditions::default(),
+        limits: limits(),
+    }
 }
 
 /// A built-in material.

@@ -4,7 +4,13 @@
 //! [`resolve`](super::resolve) says what it means. A bare number is in millimetres, whatever unit
 //! the page shows: the page adds the unit to what is typed in inches.
 
-use serde::{Deserialize, Serialize};
+mod material;
+
+use serde::{Deserialize, Deserializer, Serialize};
+
+pub use self::material::{
+    ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
+};
 
 /// The most strings a design may have. Far above any harp; it keeps a hostile file harmless.
 pub const MOST_STRINGS: usize = 150;
@@ -39,6 +45,17 @@ pub struct Design {
     pub units: Units,
     /// Where the finger plucks, in per cent of the vibrating length from the nearer end.
     pub pluck_percent: f64,
+    /// How far the finger pulls a string aside.
+    pub pluck_mm: f64,
+    /// The partial at which the loss factor is given.
+    pub damping_partial: u32,
+    /// Levers or discs: the rule of the harp, from which a string may differ.
+    pub mechanism: MechanismSpec,
+    /// Expansion of the frame along the strings in millionths per kelvin; 0 while it has not yet
+    /// followed the air.
+    pub frame_expansion_e6_per_k: f64,
+    /// How far things may be off.
+    pub tolerances: TolerancesSpec,
     /// What counts as a finding.
     pub limits: LimitsSpec,
     /// What a string needs beyond its vibrating length.
@@ -111,6 +128,47 @@ pub enum ForceUnit {
     Lbf,
 }
 
+/// Levers or discs.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct MechanismSpec {
+    /// What every string has, unless it says otherwise.
+    pub kind: MechanismKind,
+    /// How far a lever or a disc pushes the string aside.
+    pub push_mm: f64,
+}
+
+/// What raises a string by semitones.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum MechanismKind {
+    /// Nothing.
+    #[default]
+    None,
+    /// A lever: one semitone.
+    Lever,
+    /// One disc: one semitone.
+    SingleDisc,
+    /// Two discs: flat, natural, sharp.
+    DoubleDisc,
+}
+
+/// How far things may be off, to either side.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct TolerancesSpec {
+    /// Of the vibrating length.
+    pub length_mm: f64,
+    /// Of the pitch.
+    pub pitch_cents: f64,
+    /// Of the temperature since the string was tuned.
+    pub temperature_k: f64,
+    /// Of a diameter whose material states none.
+    pub diameter_mm: f64,
+    /// Of a density whose material states none.
+    pub density_percent: f64,
+}
+
 /// What counts as a finding, and the bands that the curves show.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
@@ -154,6 +212,9 @@ pub struct StringSpec {
     /// The supplier's code.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub order_code: String,
+    /// What raises it, where it differs from the rule of the harp.
+    #[serde(skip_serializing_if = "Option::is_none", deserialize_with = "or_empty")]
+    pub mechanism: Option<MechanismKind>,
 }
 
 /// The make-up of a string as typed. Without layers and weighing it is a plain string.
@@ -219,68 +280,24 @@ pub struct WeighedSpec {
     pub breaks_n: String,
 }
 
-/// A material with every figure and where it comes from.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct MaterialSpec {
-    /// Short and unique in a design; strings refer to it.
-    pub key: String,
-    /// As shown.
-    pub name: String,
-    /// Mass over volume.
-    pub density_kg_per_m3: Fact<f64>,
-    /// Modulus of elasticity in vibration.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub modulus: Option<Fact<ModulusSpec>>,
-    /// Least tensile strength.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub strength: Option<Fact<StrengthSpec>>,
-}
-
-/// A figure, its source, and how well it is known.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Fact<T> {
-    pub value: T,
-    pub source: String,
-    pub standing: StandingSpec,
-}
-
-/// How well a figure is known.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum StandingSpec {
-    /// Read in the source that is named.
-    Seen,
-    /// As another text quotes the source that is named.
-    SecondHand,
-    /// Worked out from figures that were read.
-    Computed,
-    /// From memory; verify before relying on it.
-    FromMemory,
-    /// Entered by the user.
-    #[default]
-    Own,
-}
-
-/// `E = base + per_stress · σ`.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub struct ModulusSpec {
-    pub base_gpa: f64,
-    /// Rise of the modulus with the stress, a pure number.
-    #[serde(default, skip_serializing_if = "is_zero")]
-    pub per_stress: f64,
-}
-
-/// Least tensile strength, by diameter where it depends on it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum StrengthSpec {
-    /// The same for every diameter.
-    Mpa(f64),
-    /// Pairs of diameter (mm) and strength (MPa), thinnest first, with straight lines between
-    /// them; no strength is known outside.
-    TableMmMpa(Vec<(f64, f64)>),
-    /// Pairs of the greatest diameter (mm) of a step and its strength (MPa), thinnest first.
-    StepsMmMpa(Vec<(f64, f64)>),
+/// A mechanism, or none for an empty text, as a link has it in a column of texts.
+fn or_empty<'de, D: Deserializer<'de>>(from: D) -> Result<Option<MechanismKind>, D::Error> {
+    #[derive(Deserialize)]
+    #[serde(untagged)]
+    enum Given {
+        Kind(MechanismKind),
+        Empty(Empty),
+        Nothing(()),
+    }
+    #[derive(Deserialize)]
+    enum Empty {
+        #[serde(rename = "")]
+        Text,
+    }
+    Ok(match Given::deserialize(from)? {
+        Given::Kind(kind) => Some(kind),
+        Given::Empty(Empty::Text) | Given::Nothing(()) => None,
+    })
 }
 
 fn close() -> f64 {
@@ -291,12 +308,8 @@ fn is_close(percent: &f64) -> bool {
     *percent == close()
 }
 
-fn is_zero(number: &f64) -> bool {
-    *number == 0.0
-}
-
 impl Default for Design {
-    /// An empty design. Plucked at 40 % of the length: common practice, no source.
+    /// An empty design. Plucked at 40 % of the length, by 4 mm: common practice, no source.
     fn default() -> Self {
         Self {
             title: String::new(),
@@ -309,6 +322,11 @@ impl Default for Design {
             pitch: PitchSpec::default(),
             units: Units::default(),
             pluck_percent: 40.0,
+            pluck_mm: 4.0,
+            damping_partial: 8,
+            mechanism: MechanismSpec::default(),
+            frame_expansion_e6_per_k: 0.0,
+            tolerances: TolerancesSpec::default(),
             limits: LimitsSpec::default(),
             allowances: Allowances::default(),
             materials: Vec::new(),
@@ -336,6 +354,27 @@ impl Default for LimitsSpec {
             most_stiffness_n_per_mm: 1.9,
             partial_8_cents: 25.0,
             jump_percent: 30.0,
+        }
+    }
+}
+
+impl Default for MechanismSpec {
+    /// No mechanism. A push of 1 mm: common practice, no source.
+    fn default() -> Self {
+        Self { kind: MechanismKind::None, push_mm: 1.0 }
+    }
+}
+
+impl Default for TolerancesSpec {
+    /// Common practice, no source, but for the pitch: 0.5 Hz in 440 Hz, as ISO 16 allows a tuning
+    /// device, are 2 cents.
+    fn default() -> Self {
+        Self {
+            length_mm: 1.0,
+            pitch_cents: 2.0,
+            temperature_k: 5.0,
+            diameter_mm: 0.01,
+            density_percent: 1.0,
         }
     }
 }

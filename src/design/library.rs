@@ -5,9 +5,13 @@ use std::sync::OnceLock;
 
 use thiserror::Error;
 
-use super::document::{Design, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec};
+use super::document::{
+    ClassSpec, Design, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
+};
 use super::typed::cut;
-use crate::engine::material::{self, Material, Modulus, Sourced, Standing, Strength, key_of};
+use crate::engine::material::{
+    self, Class, Material, Modulus, Sourced, Standing, Strength, Tolerance, key_of,
+};
 use crate::engine::units::{Density, Length, Stress};
 
 /// The longest key of a material, in characters.
@@ -22,6 +26,14 @@ pub const MODULUS_GPA: (f64, f64) = (0.01, 2_000.0);
 pub const PER_STRESS: (f64, f64) = (0.0, 200.0);
 /// The least and the greatest strength, in megapascals.
 pub const STRENGTH_MPA: (f64, f64) = (1.0, 10_000.0);
+/// The least and the greatest expansion, in millionths per kelvin.
+pub const EXPANSION_E6_PER_K: (f64, f64) = (0.0, 500.0);
+/// The least and the greatest loss factor.
+pub const LOSS_FACTOR: (f64, f64) = (0.0, 1.0);
+/// The least and the greatest deviation of a density or a diameter, in per cent.
+pub const DEVIATION_PERCENT: (f64, f64) = (0.0, 50.0);
+/// The least and the greatest deviation of a diameter, in millimetres.
+pub const DEVIATION_MM: (f64, f64) = (0.0, 1.0);
 /// The least and the greatest diameter in a table of strength, in millimetres.
 pub const ROW_MM: (f64, f64) = (0.001, 100.0);
 
@@ -36,12 +48,10 @@ pub enum MaterialError {
     #[error("the {what} of \"{key}\" must be from {least} to {most} {unit}, got {got}")]
     Figure { key: String, what: &'static str, least: f64, most: f64, unit: &'static str, got: f64 },
     /// A table without rows or with too many.
-    #[error("the table of strength of \"{key}\" must have 1 to {MOST_ROWS} rows, got {got}")]
+    #[error("a table of \"{key}\" must have 1 to {MOST_ROWS} rows, got {got}")]
     Rows { key: String, got: usize },
     /// A table whose diameters do not rise.
-    #[error(
-        "the diameters in the table of strength of \"{key}\" must rise, got {got_mm} mm after {after_mm} mm"
-    )]
+    #[error("the diameters in a table of \"{key}\" must rise, got {got_mm} mm after {after_mm} mm")]
     Order { key: String, got_mm: f64, after_mm: f64 },
 }
 
@@ -68,12 +78,36 @@ pub fn spec_of(material: &Material) -> MaterialSpec {
         base_gpa: tidy(modulus.base.to_gpa(), 1e6),
         per_stress: modulus.per_stress_ratio,
     };
+    let tolerance = |tolerance: &Tolerance| match tolerance {
+        Tolerance::Constant(off) => ToleranceSpec::Mm(tidy(off.to_mm(), 1e6)),
+        Tolerance::Ratio(ratio) => ToleranceSpec::Percent(tidy(100.0 * ratio, 1e6)),
+        Tolerance::Steps(steps) => {
+            let step =
+                |(most, off): &(Length, Length)| (tidy(most.to_mm(), 1e6), tidy(off.to_mm(), 1e6));
+            ToleranceSpec::StepsMm(steps.iter().map(step).collect())
+        }
+    };
+    let moduli = |of: &Option<Sourced<Modulus>>| of.as_ref().map(|sourced| fact(sourced, modulus));
+    let number = |of: &Option<Sourced<f64>>, times: f64| {
+        of.as_ref().map(|sourced| fact(sourced, |value| tidy(times * value, 1e6)))
+    };
     MaterialSpec {
         key: material.key.clone(),
         name: material.name.clone(),
+        class: match material.class {
+            Class::Metal => ClassSpec::Metal,
+            Class::Polymer => ClassSpec::Polymer,
+            Class::Natural => ClassSpec::Natural,
+        },
         density_kg_per_m3: fact(&material.density, |density| tidy(density.to_kg_per_m3(), 1e3)),
-        modulus: material.modulus.as_ref().map(|sourced| fact(sourced, modulus)),
+        density_tolerance_percent: number(&material.density_tolerance_ratio, 100.0),
+        diameter_tolerance: material.diameter_tolerance.as_ref().map(|s| fact(s, tolerance)),
+        modulus: moduli(&material.modulus),
+        intermediate_modulus: moduli(&material.intermediate_modulus),
+        slow_modulus: moduli(&material.slow_modulus),
         strength: material.strength.as_ref().map(|sourced| fact(sourced, strength)),
+        expansion_e6_per_k: number(&material.expansion_per_k, 1e6),
+        loss_factor: number(&material.loss_factor, 1.0),
     }
 }
 
@@ -91,15 +125,23 @@ pub fn material_of(spec: &MaterialSpec) -> Result<Material, MaterialError> {
     let check = |what, limits, unit, got| check(key, what, limits, unit, got);
     let density = &spec.density_kg_per_m3;
     check("density", DENSITY_KG_PER_M3, "kg/m³", density.value)?;
-    if let Some(Fact { value, .. }) = &spec.modulus {
+    for fact in [&spec.modulus, &spec.intermediate_modulus, &spec.slow_modulus] {
+        let Some(Fact { value, .. }) = fact else { continue };
         check("modulus", MODULUS_GPA, "GPa", value.base_gpa)?;
-        check(
-            "rise of the modulus with the stress",
-            PER_STRESS,
-            "times the stress",
-            value.per_stress,
-        )?;
+        let rise = "rise of the modulus with the stress";
+        check(rise, PER_STRESS, "times the stress", value.per_stress)?;
     }
+    let numbers = [
+        ("expansion", EXPANSION_E6_PER_K, "millionths per kelvin", &spec.expansion_e6_per_k),
+        ("loss factor", LOSS_FACTOR, "(a pure number)", &spec.loss_factor),
+        ("deviation of the density", DEVIATION_PERCENT, "%", &spec.density_tolerance_percent),
+    ];
+    for (what, limits, unit, fact) in numbers {
+        if let Some(fact) = fact {
+            check(what, limits, unit, fact.value)?;
+        }
+    }
+    check_tolerance(key, spec.diameter_tolerance.as_ref().map(|fact| &fact.value))?;
     match spec.strength.as_ref().map(|fact| &fact.value) {
         None => {}
         Some(StrengthSpec::Mpa(mpa)) => check("strength", STRENGTH_MPA, "MPa", *mpa)?,
@@ -111,12 +153,27 @@ pub fn material_of(spec: &MaterialSpec) -> Result<Material, MaterialError> {
         base: Stress::from_gpa(spec.base_gpa),
         per_stress_ratio: spec.per_stress,
     };
+    let moduli = |of: &Option<Fact<ModulusSpec>>| of.as_ref().map(|fact| sourced(fact, modulus));
+    let number = |of: &Option<Fact<f64>>, times: f64| {
+        of.as_ref().map(|fact| sourced(fact, |value| times * value))
+    };
     Ok(Material {
         key: key.to_owned(),
         name: spec.name.clone(),
+        class: match spec.class {
+            ClassSpec::Metal => Class::Metal,
+            ClassSpec::Polymer => Class::Polymer,
+            ClassSpec::Natural => Class::Natural,
+        },
         density: sourced(density, |value| Density::from_kg_per_m3(*value)),
-        modulus: spec.modulus.as_ref().map(|fact| sourced(fact, modulus)),
+        modulus: moduli(&spec.modulus),
+        intermediate_modulus: moduli(&spec.intermediate_modulus),
+        slow_modulus: moduli(&spec.slow_modulus),
         strength: spec.strength.as_ref().map(|fact| sourced(fact, strength_of)),
+        expansion_per_k: number(&spec.expansion_e6_per_k, 1e-6),
+        loss_factor: number(&spec.loss_factor, 1.0),
+        diameter_tolerance: spec.diameter_tolerance.as_ref().map(|f| sourced(f, tolerance_of)),
+        density_tolerance_ratio: number(&spec.density_tolerance_percent, 0.01),
     })
 }
 
@@ -164,12 +221,78 @@ pub fn embed(design: &mut Design) {
 
 /// Whether the user entered any figure of a material.
 pub fn is_own(material: &MaterialSpec) -> bool {
-    let standings = [
+    standings(material).contains(&Some(StandingSpec::Own))
+}
+
+/// How well each figure of a material is known; `None` for one that it lacks.
+fn standings(material: &MaterialSpec) -> [Option<StandingSpec>; 9] {
+    fn of<T>(fact: &Option<Fact<T>>) -> Option<StandingSpec> {
+        fact.as_ref().map(|fact| fact.standing)
+    }
+    [
         Some(material.density_kg_per_m3.standing),
-        material.modulus.as_ref().map(|fact| fact.standing),
-        material.strength.as_ref().map(|fact| fact.standing),
+        of(&material.density_tolerance_percent),
+        of(&material.diameter_tolerance),
+        of(&material.modulus),
+        of(&material.intermediate_modulus),
+        of(&material.slow_modulus),
+        of(&material.strength),
+        of(&material.expansion_e6_per_k),
+        of(&material.loss_factor),
+    ]
+}
+
+/// Every source that a material names.
+pub fn sources_of(material: &MaterialSpec) -> Vec<&String> {
+    fn of<T>(fact: &Option<Fact<T>>) -> Option<&String> {
+        fact.as_ref().map(|fact| &fact.source)
+    }
+    let rest = [
+        of(&material.density_tolerance_percent),
+        of(&material.diameter_tolerance),
+        of(&material.modulus),
+        of(&material.intermediate_modulus),
+        of(&material.slow_modulus),
+        of(&material.strength),
+        of(&material.expansion_e6_per_k),
+        of(&material.loss_factor),
     ];
-    standings.contains(&Some(StandingSpec::Own))
+    [Some(&material.density_kg_per_m3.source)].into_iter().chain(rest).flatten().collect()
+}
+
+/// Every source that a material names, to be mended.
+pub fn sources_mut(material: &mut MaterialSpec) -> Vec<&mut String> {
+    fn of<T>(fact: &mut Option<Fact<T>>) -> Option<&mut String> {
+        fact.as_mut().map(|fact| &mut fact.source)
+    }
+    let mut sources = vec![&mut material.density_kg_per_m3.source];
+    sources.extend(of(&mut material.density_tolerance_percent));
+    sources.extend(of(&mut material.diameter_tolerance));
+    sources.extend(of(&mut material.modulus));
+    sources.extend(of(&mut material.intermediate_modulus));
+    sources.extend(of(&mut material.slow_modulus));
+    sources.extend(of(&mut material.strength));
+    sources.extend(of(&mut material.expansion_e6_per_k));
+    sources.extend(of(&mut material.loss_factor));
+    sources
+}
+
+/// Gives the built-in materials of an older document the figures that came later. A material whose
+/// older figures differ from the built-in ones stays as it is.
+pub fn complete(materials: &mut [MaterialSpec]) {
+    for material in materials {
+        let Some(newest) = built_in().iter().find(|newest| newest.key == material.key) else {
+            continue;
+        };
+        let value = |m: &MaterialSpec| m.modulus.as_ref().map(|fact| fact.value);
+        let strength = |m: &MaterialSpec| m.strength.as_ref().map(|fact| fact.value.clone());
+        let same = material.density_kg_per_m3.value == newest.density_kg_per_m3.value
+            && value(material) == value(newest)
+            && strength(material) == strength(newest);
+        if same && !is_own(material) {
+            *material = newest.clone();
+        }
+    }
 }
 
 fn tidy(number: f64, parts: f64) -> f64 {
@@ -197,11 +320,45 @@ fn check_rows(key: &str, rows: &[(f64, f64)]) -> Result<(), MaterialError> {
         check(key, "diameter in the table of strength", ROW_MM, "mm", *mm)?;
         check(key, "strength", STRENGTH_MPA, "MPa", *mpa)?;
     }
+    rising(key, rows)
+}
+
+fn rising(key: &str, rows: &[(f64, f64)]) -> Result<(), MaterialError> {
     match rows.windows(2).find(|pair| pair[1].0 <= pair[0].0) {
         None => Ok(()),
         Some(pair) => {
             let (after_mm, got_mm) = (pair[0].0, pair[1].0);
             Err(MaterialError::Order { key: key.to_owned(), got_mm, after_mm })
+        }
+    }
+}
+
+fn check_tolerance(key: &str, spec: Option<&ToleranceSpec>) -> Result<(), MaterialError> {
+    let what = "deviation of the diameter";
+    match spec {
+        None => Ok(()),
+        Some(ToleranceSpec::Mm(mm)) => check(key, what, DEVIATION_MM, "mm", *mm),
+        Some(ToleranceSpec::Percent(percent)) => check(key, what, DEVIATION_PERCENT, "%", *percent),
+        Some(ToleranceSpec::StepsMm(steps)) => {
+            if !(1..=MOST_ROWS).contains(&steps.len()) {
+                return Err(MaterialError::Rows { key: key.to_owned(), got: steps.len() });
+            }
+            for (most, off) in steps {
+                check(key, "diameter in the table of deviations", ROW_MM, "mm", *most)?;
+                check(key, what, DEVIATION_MM, "mm", *off)?;
+            }
+            rising(key, steps)
+        }
+    }
+}
+
+fn tolerance_of(spec: &ToleranceSpec) -> Tolerance {
+    match spec {
+        ToleranceSpec::Mm(mm) => Tolerance::Constant(Length::from_mm(*mm)),
+        ToleranceSpec::Percent(percent) => Tolerance::Ratio(percent / 100.0),
+        ToleranceSpec::StepsMm(steps) => {
+            let step = |&(most, off): &(f64, f64)| (Length::from_mm(most), Length::from_mm(off));
+            Tolerance::Steps(steps.iter().map(step).collect())
         }
     }
 }
@@ -252,7 +409,7 @@ mod tests {
     fn own(key: &str, name: &str) -> MaterialSpec {
         let density = Fact { value: 1200.0, source: "weighed".into(), standing: StandingSpec::Own };
         let (key, name) = (key.to_owned(), name.to_owned());
-        MaterialSpec { key, name, density_kg_per_m3: density, modulus: None, strength: None }
+        MaterialSpec { key, name, density_kg_per_m3: density, ..MaterialSpec::default() }
     }
 
     fn string(material: &str, layer: &str) -> StringSpec {

@@ -14,7 +14,7 @@ use thiserror::Error;
 
 pub use self::check::{CheckError, MOST_MATERIALS, check, tidy};
 use super::document::Design;
-use super::library::embed;
+use super::library::{complete, embed};
 pub use super::migrate::VERSION;
 use super::migrate::lift;
 
@@ -96,16 +96,20 @@ pub fn read(text: &str) -> Result<Design, ReadError> {
     let Value::Object(mut document) = serde_json::from_str(text).map_err(unreadable)? else {
         return Err(ReadError::OtherKind);
     };
-    let mut design = match version(&document)? {
-        // Read from the text itself, so that a mistake is reported with its line.
-        VERSION => serde_json::from_str(text).map_err(unreadable)?,
-        found => {
-            lift(&mut document, found);
-            serde_json::from_str(&Value::Object(document).to_string()).map_err(unreadable)?
-        }
+    let found = version(&document)?;
+    let before = document.clone();
+    lift(&mut document, found);
+    // Read from the text itself where nothing was lifted, so that a mistake is reported with its line.
+    let mut design: Design = if document == before {
+        serde_json::from_str(text).map_err(unreadable)?
+    } else {
+        serde_json::from_str(&Value::Object(document).to_string()).map_err(unreadable)?
     };
     tidy(&mut design);
     check(&design)?;
+    if found < 2 {
+        complete(&mut design.materials);
+    }
     embed(&mut design);
     // Once more, as built-in materials were added: what is opened must also be what can be saved.
     check(&design)?;

@@ -7,19 +7,30 @@
 use std::sync::Arc;
 
 use super::document::{
-    Design, LayerSpec, LimitsSpec, MakeUpSpec, PitchSpec, StringSpec, TemperamentSpec, WeighedSpec,
+    Allowances, Design, LayerSpec, LimitsSpec, MakeUpSpec, MechanismKind, PitchSpec, StringSpec,
+    TemperamentSpec, WeighedSpec,
 };
 use super::library;
 use super::make_up_text;
 use super::typed::{self, Pitch, TypedError, cut};
-use crate::engine::analysis::{Harp, HarpString, Known, Limits, Unknown};
+use crate::engine::analysis::{
+    Conditions, Harp, HarpString, Known, Limits, Mechanism, Tolerances, Unknown,
+};
 use crate::engine::construction::{ConstructionError, Layer, MakeUp, Section};
+use crate::engine::cut::{Allowance, AllowanceError};
 use crate::engine::material::Material;
 use crate::engine::pitch::{Note, Temperament, Tuning};
 use crate::engine::units::{Force, Frequency, Length, Stiffness};
 
 /// The least and the greatest share of the length at which a string is plucked, in per cent.
 pub const PLUCK_PERCENT: (f64, f64) = (5.0, 95.0);
+
+/// The least and the greatest displacement of a pluck, in millimetres.
+pub const PLUCK_MM: (f64, f64) = (0.0, 50.0);
+/// The least and the greatest push of a lever or a disc, in millimetres.
+pub const PUSH_MM: (f64, f64) = (0.0, 10.0);
+/// The highest partial whose damping is asked for.
+pub const MOST_PARTIAL: u32 = 64;
 
 /// What a design means.
 #[derive(Clone, Debug, PartialEq)]
@@ -58,9 +69,10 @@ pub fn resolve(design: &Design) -> Resolved {
     let usual = Design::default().pluck_percent;
     let pluck_percent =
         within(design.pluck_percent, usual, "pluck point", PLUCK_PERCENT, "%", &mut errors);
+    let conditions = conditions(design, &mut errors);
     let mut shelf = Shelf { design, found: Vec::new() };
     let (strings, cells) = design.strings.iter().map(|s| string(s, tuning, &mut shelf)).unzip();
-    let harp = Harp { strings, pluck_ratio: pluck_percent / 100.0, limits };
+    let harp = Harp { strings, pluck_ratio: pluck_percent / 100.0, conditions, limits };
     Resolved { harp, cells, errors }
 }
 
@@ -80,7 +92,9 @@ fn string<'a>(
     let make_up = make_up(&spec.make_up, shelf, &mut errors);
     let frequency: Known<Frequency> = frequency.ok_or(Unknown::Pitch);
     let length = length.ok_or(Unknown::Length);
-    (HarpString { note, frequency, length, make_up: make_up.ok_or(Unknown::MakeUp) }, errors)
+    let mechanism = mechanism(spec.mechanism.unwrap_or(shelf.design.mechanism.kind));
+    let make_up = make_up.ok_or(Unknown::MakeUp);
+    (HarpString { note, frequency, length, make_up, mechanism }, errors)
 }
 
 /// The materials already looked up, by the text that names them: once for each design.
@@ -225,6 +239,79 @@ fn tuning(spec: &PitchSpec, errors: &mut Vec<String>) -> Tuning {
         errors.push(format!("{error} (taken as {} Hz)", usual.to_hz()));
         Tuning::new(usual, temperament).unwrap_or_default()
     })
+}
+
+/// The engine's mechanism.
+pub const fn mechanism(kind: MechanismKind) -> Mechanism {
+    match kind {
+        MechanismKind::None => Mechanism::None,
+        MechanismKind::Lever => Mechanism::Lever,
+        MechanismKind::SingleDisc => Mechanism::SingleDisc,
+        MechanismKind::DoubleDisc => Mechanism::DoubleDisc,
+    }
+}
+
+fn conditions(design: &Design, errors: &mut Vec<String>) -> Conditions {
+    let usual = Design::default();
+    let mut take = |got, usual, what, limits, unit| within(got, usual, what, limits, unit, errors);
+    let pluck = take(design.pluck_mm, usual.pluck_mm, "displacement of a pluck", PLUCK_MM, "mm");
+    let partial = take(
+        f64::from(design.damping_partial),
+        f64::from(usual.damping_partial),
+        "partial of the damping",
+        (1.0, f64::from(MOST_PARTIAL)),
+        "",
+    );
+    let damping_partial =
+        if f64::from(design.damping_partial) == partial { design.damping_partial } else { 8 };
+    let push = (design.mechanism.push_mm, usual.mechanism.push_mm);
+    let push = take(push.0, push.1, "push of a lever", PUSH_MM, "mm");
+    let frame = (design.frame_expansion_e6_per_k, usual.frame_expansion_e6_per_k);
+    let frame =
+        take(frame.0, frame.1, "expansion of the frame", (0.0, 200.0), "millionths per kelvin");
+    let (given, usual) = (&design.tolerances, &usual.tolerances);
+    let length = take(given.length_mm, usual.length_mm, "deviation of lengths", (0.0, 50.0), "mm");
+    let cents = (0.0, 100.0);
+    let pitch_cents =
+        take(given.pitch_cents, usual.pitch_cents, "deviation of the pitch", cents, "cents");
+    let kelvins = (0.0, 60.0);
+    let temperature_k =
+        take(given.temperature_k, usual.temperature_k, "change of temperature", kelvins, "K");
+    let diameter =
+        take(given.diameter_mm, usual.diameter_mm, "deviation of diameters", (0.0, 1.0), "mm");
+    let percent = (0.0, 50.0);
+    let density =
+        take(given.density_percent, usual.density_percent, "deviation of densities", percent, "%");
+    let tolerances = Tolerances {
+        length: Length::from_mm(length),
+        pitch_cents,
+        temperature_k,
+        diameter: Length::from_mm(diameter),
+        density_ratio: density / 100.0,
+    };
+    let allowance = allowance(&design.allowances).unwrap_or_else(|error| {
+        errors.push(format!("{error} (the usual allowances are taken)"));
+        Allowance::default()
+    });
+    Conditions {
+        pluck: Length::from_mm(pluck),
+        damping_partial,
+        allowance,
+        push: Length::from_mm(push),
+        frame_expansion_per_k: frame * 1e-6,
+        tolerances,
+    }
+}
+
+/// What a string needs beyond its vibrating length, as the engine takes it.
+///
+/// # Errors
+///
+/// When a part is out of reach.
+pub fn allowance(spec: &Allowances) -> Result<Allowance, AllowanceError> {
+    let mm = Length::from_mm;
+    let (after, pin) = (mm(spec.after_length_mm), mm(spec.pin_mm));
+    Allowance::new(after, spec.turns, pin, mm(spec.knot_mm), mm(spec.tail_mm))
 }
 
 fn limits(spec: &LimitsSpec, errors: &mut Vec<String>) -> Limits {

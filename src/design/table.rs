@@ -17,10 +17,11 @@ pub use self::read::{INPUT_COLUMNS, MOST_BYTES, TableError, TableRead, read};
 use super::document::{Design, MOST_STRINGS, StringSpec};
 use super::make_up_text;
 use crate::engine::analysis::{Analysis, Known, StringFigures};
-use crate::engine::units::{Force, Length};
+use crate::engine::figure::Figure;
+use crate::engine::units::Length;
 
 /// The headings of the table, in order.
-pub const COLUMNS: [&str; 18] = [
+pub const COLUMNS: [&str; 28] = [
     "string",
     "note",
     "harp_octave",
@@ -39,6 +40,16 @@ pub const COLUMNS: [&str; 18] = [
     "inharmonicity_b",
     "partial_8_cents",
     "impedance_kg_per_s",
+    "damping_eta",
+    "stretch_mm",
+    "pin_turns",
+    "cents_per_pin_degree",
+    "cents_per_kelvin",
+    "lever_mm",
+    "disc_natural_mm",
+    "disc_sharp_mm",
+    "cut_length_mm",
+    "order_code",
 ];
 
 /// The table of a design with its figures: [`COLUMNS`] and a line for each string.
@@ -57,34 +68,28 @@ pub fn write(design: &Design, analysis: &Analysis) -> String {
     out
 }
 
-fn row(spec: &StringSpec, figures: &StringFigures) -> [String; COLUMNS.len()] {
+fn row(spec: &StringSpec, figures: &StringFigures) -> Vec<String> {
     let note = match (figures.note, figures.frequency) {
         (Some(note), _) => note.to_string(),
         // A string that is given by its frequency alone.
         (None, Ok(_)) => String::new(),
         (None, Err(_)) => cells::guarded(&spec.note),
     };
-    let exact = |length: Known<Length>| length.map(exact_mm).unwrap_or_default();
-    [
-        figures.number.to_string(),
-        note,
-        figures.note.map(|note| note.harp_octave().to_string()).unwrap_or_default(),
-        number(figures.frequency.map(|pitch| pitch.to_hz())),
-        exact(figures.length),
-        cells::guarded(&make_up_text::write(&spec.make_up)),
-        number(figures.gauge.map(rounded_mm)),
-        number(figures.core.map(rounded_mm)),
-        number(figures.linear_density.map(|density| density.to_g_per_m())),
-        number(figures.tension.map(Force::to_n)),
-        number(figures.stress.map(|stress| stress.to_mpa())),
-        number(figures.breaking_load.map(Force::to_n)),
-        number(figures.load_share_percent),
-        number(figures.semitones_to_break),
-        number(figures.pluck_stiffness.map(|stiffness| stiffness.to_n_per_mm())),
-        number(figures.inharmonicity_b),
-        number(figures.partial_8_cents),
-        number(figures.impedance.map(|impedance| impedance.to_kg_per_s())),
-    ]
+    let cell = |heading: &&str| match *heading {
+        "string" => figures.number.to_string(),
+        "note" => note.clone(),
+        "harp_octave" => figures.note.map(|n| n.harp_octave().to_string()).unwrap_or_default(),
+        "length_mm" => figures.length.map(exact_mm).unwrap_or_default(),
+        "make_up" => cells::guarded(&make_up_text::write(&spec.make_up)),
+        "gauge_mm" => number(figures.gauge.map(rounded_mm)),
+        "core_mm" => number(figures.core.map(rounded_mm)),
+        "order_code" => cells::guarded(&spec.order_code),
+        heading => {
+            let figure = Figure::ALL.iter().find(|figure| figure.heading() == heading);
+            figure.map(|figure| number(figure.value(figures))).unwrap_or_default()
+        }
+    };
+    COLUMNS.iter().map(cell).collect()
 }
 
 fn number(value: Known<f64>) -> String {

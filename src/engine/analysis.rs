@@ -1,12 +1,14 @@
 //! Every number and every finding of a harp. [`analyse`] never fails: what cannot be computed
 //! says why, in place of the number.
 
+mod string;
+
+pub(super) use self::string::figures;
+pub use self::string::{partial_of, partial_parts, stopped};
 use super::construction::MakeUp;
-use super::findings::{Finding, core_of, find};
-use super::mechanics::{
-    bare_end_inharmonicity, impedance, inharmonicity, partial_cents, pluck_stiffness,
-    semitones_to_break, stress, tension,
-};
+use super::cut::Allowance;
+use super::findings::{Finding, find};
+use super::lever::Place;
 use super::pitch::Note;
 use super::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
 
@@ -51,6 +53,39 @@ pub enum Unknown {
     /// The material has no modulus of elasticity.
     #[error("no modulus of elasticity is known for this string")]
     Modulus,
+    /// The material has no modulus over minutes.
+    #[error("no modulus over minutes (for levers and tuning) is known for this material")]
+    IntermediateModulus,
+    /// The material has no modulus over weeks.
+    #[error("no modulus over weeks (for the take-up) is known for this material")]
+    SlowModulus,
+    /// The material has no loss factor.
+    #[error("no loss factor is known for this material")]
+    LossFactor,
+    /// The material has no coefficient of expansion.
+    #[error("no coefficient of expansion is known for this material")]
+    Expansion,
+    /// Expansion does not give the drift of a polymer.
+    #[error(
+        "no figure for polymers: they soften as they warm, which offsets or reverses the drift, and no published numbers were found"
+    )]
+    PolymerDrift,
+    /// Expansion does not give the drift of gut or silk.
+    #[error(
+        "no figure for gut and silk: the damp of the air moves them more than warmth, and no published numbers were found"
+    )]
+    NaturalDrift,
+    /// No lever is fitted to this string.
+    #[error("no lever is fitted to this string")]
+    NoLever,
+    /// No disc, or none for this semitone, is fitted to this string.
+    #[error("no such disc is fitted to this string")]
+    NoDisc,
+    /// The sideways push alone raises the string too far.
+    #[error(
+        "pushing this string aside so far raises it more than asked, wherever it is touched (set a smaller push)"
+    )]
+    TooMuchPush,
     /// A weighed string whose core was not measured.
     #[error("the core diameter of this weighed string was not given")]
     Core,
@@ -74,6 +109,83 @@ pub struct HarpString {
     pub length: Known<Length>,
     /// What the string is made of.
     pub make_up: Known<MakeUp>,
+    /// What raises it by semitones.
+    pub mechanism: Mechanism,
+}
+
+/// What raises a string by semitones.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Mechanism {
+    /// Nothing.
+    #[default]
+    None,
+    /// A lever: one semitone.
+    Lever,
+    /// One disc: one semitone.
+    SingleDisc,
+    /// Two discs: flat, natural and sharp.
+    DoubleDisc,
+}
+
+/// How the strings are plucked, raised, cut and kept: what the figures beyond pull and feel depend on.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Conditions {
+    /// How far a finger pulls a string aside before it lets go.
+    pub pluck: Length,
+    /// The partial at which the loss factor is given.
+    pub damping_partial: u32,
+    /// What a string needs beyond its vibrating length.
+    pub allowance: Allowance,
+    /// How far a lever or a disc pushes the string aside.
+    pub push: Length,
+    /// Share by which the frame lengthens along the strings for each kelvin; 0 for a frame that has
+    /// not yet followed the air.
+    pub frame_expansion_per_k: f64,
+    /// How far things may be off.
+    pub tolerances: Tolerances,
+}
+
+impl Default for Conditions {
+    /// A pull of 4 mm, partial 8 and a push of 1 mm are common practice, no source.
+    fn default() -> Self {
+        Self {
+            pluck: Length::from_mm(4.0),
+            damping_partial: 8,
+            allowance: Allowance::default(),
+            push: Length::from_mm(1.0),
+            frame_expansion_per_k: 0.0,
+            tolerances: Tolerances::default(),
+        }
+    }
+}
+
+/// How far things may be off, to either side.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Tolerances {
+    /// Of the vibrating length.
+    pub length: Length,
+    /// Of the pitch, in cents.
+    pub pitch_cents: f64,
+    /// Of the temperature since the string was tuned, in kelvins.
+    pub temperature_k: f64,
+    /// Of a diameter whose material states none.
+    pub diameter: Length,
+    /// Of a density whose material states none, as a share.
+    pub density_ratio: f64,
+}
+
+impl Default for Tolerances {
+    /// 1 mm of length, 0.01 mm of diameter, 1 % of density and 5 K are common practice, no source. 2
+    /// cents are the 0.5 Hz in 440 Hz that ISO 16 allows a tuning device, rounded.
+    fn default() -> Self {
+        Self {
+            length: Length::from_mm(1.0),
+            pitch_cents: 2.0,
+            temperature_k: 5.0,
+            diameter: Length::from_mm(0.01),
+            density_ratio: 0.01,
+        }
+    }
 }
 
 /// What the maker allows.
@@ -100,6 +212,8 @@ pub struct Harp {
     pub strings: Vec<HarpString>,
     /// Where the finger plucks, as a share of the vibrating length, above 0 and below 1.
     pub pluck_ratio: f64,
+    /// How the strings are plucked, raised, cut and kept.
+    pub conditions: Conditions,
     /// What counts as a finding.
     pub limits: Limits,
 }
@@ -139,6 +253,28 @@ pub struct StringFigures {
     pub partial_8_cents: Known<f64>,
     /// Characteristic impedance.
     pub impedance: Known<Impedance>,
+    /// Loss factor of bending at the partial asked for.
+    pub damping_eta: Known<f64>,
+    /// Take-up from slack to pitch, over all string between its fixings.
+    pub stretch: Known<Length>,
+    /// Turns of the tuning pin for the take-up.
+    pub pin_turns: Known<f64>,
+    /// How far a degree of the tuning pin moves the pitch.
+    pub cents_per_pin_degree: Known<f64>,
+    /// How far a kelvin of warming moves the pitch.
+    pub cents_per_kelvin: Known<f64>,
+    /// Where a lever touches, from the bridge pin.
+    pub lever: Known<Place>,
+    /// Where the disc of the first semitone touches, from the bridge pin.
+    pub disc_natural: Known<Place>,
+    /// Where the disc of the second semitone touches, from the bridge pin, the first still pressing.
+    pub disc_sharp: Known<Place>,
+    /// The length to cut.
+    pub cut_length: Known<Length>,
+    /// Force of a finger at the design's displacement, the stretching of the string included.
+    pub pluck_force: Known<Force>,
+    /// How sharp the string begins after such a pluck.
+    pub glide_cents: Known<f64>,
 }
 
 /// Everything that follows for a harp.
@@ -164,7 +300,7 @@ pub fn analyse(harp: &Harp) -> Analysis {
         .strings
         .iter()
         .enumerate()
-        .map(|(index, string)| figures(index + 1, string, harp.pluck_ratio))
+        .map(|(index, string)| figures(index + 1, string, harp))
         .collect();
     let known = |figures: &StringFigures| figures.tension.ok();
     let total_n: f64 = strings.iter().filter_map(known).map(Force::to_n).sum();
@@ -175,88 +311,4 @@ pub fn analyse(harp: &Harp) -> Analysis {
     let findings = find(harp, &strings);
     let without_tension = strings.iter().filter(|figures| figures.tension.is_err()).count();
     Analysis { strings, total_tension: Force::from_n(total_n), without_tension, tightest, findings }
-}
-
-fn figures(number: usize, string: &HarpString, pluck_ratio: f64) -> StringFigures {
-    let frequency = within(string.frequency, Frequency::to_hz, FREQUENCY_HZ, Unknown::Pitch);
-    let length = within(string.length, Length::to_m, LENGTH_M, Unknown::Length);
-    let make_up = string.make_up.as_ref().map_err(|why| *why);
-    let linear_density = finite(make_up.map(MakeUp::linear_density), LinearDensity::to_kg_per_m);
-    let tension = make_up.and_then(|make_up| tension_of(make_up, frequency?, length?));
-    let core = make_up.and_then(|m| m.core().map(|(_, d)| d).ok_or(Unknown::Core));
-    let breaking_load = make_up.and_then(|m| m.breaking_load().ok_or(Unknown::Strength));
-    let breaking_load = within(breaking_load, Force::to_n, BREAKING_LOAD_N, Unknown::OutOfReach);
-    let load = both(tension, breaking_load);
-    let inharmonicity_b = make_up.and_then(|m| inharmonicity_of(m, length?, tension?));
-    let inharmonicity_b = finite(inharmonicity_b, |b| b);
-    StringFigures {
-        number,
-        note: string.note,
-        frequency,
-        length,
-        gauge: make_up.and_then(|make_up| make_up.gauge().ok_or(Unknown::Gauge)),
-        core,
-        linear_density,
-        tension,
-        stress: finite(both(tension, core).map(|(pull, d)| stress(pull, d)), Stress::to_pa),
-        breaking_load,
-        load_share_percent: finite(load.map(|(t, most)| 100.0 * t.to_n() / most.to_n()), |x| x),
-        semitones_to_break: finite(load.map(|(t, most)| semitones_to_break(t, most)), |x| x),
-        pluck_stiffness: both(tension, length)
-            .and_then(|(pull, length)| pluck_stiffness_of(pull, length, pluck_ratio)),
-        inharmonicity_b,
-        partial_8_cents: finite(inharmonicity_b.map(|b| partial_cents(b, 8)), |x| x),
-        impedance: finite(
-            both(tension, linear_density).map(|(pull, density)| impedance(pull, density)),
-            Impedance::to_kg_per_s,
-        ),
-    }
-}
-
-fn tension_of(make_up: &MakeUp, frequency: Frequency, length: Length) -> Known<Force> {
-    let bare = make_up.bare_ends();
-    if bare.0.to_m() + bare.1.to_m() >= length.to_m() {
-        return Err(Unknown::BareEnds);
-    }
-    let pull = tension(make_up.linear_density(), length, frequency, core_of(make_up));
-    if pull.to_n() <= 0.0 { Err(Unknown::TooStiff) } else { finite(Ok(pull), Force::to_n) }
-}
-
-fn inharmonicity_of(make_up: &MakeUp, length: Length, tension: Force) -> Known<f64> {
-    let core = core_of(make_up).ok_or(Unknown::Modulus)?;
-    Ok(inharmonicity(core, length, tension) + of_bare_ends(make_up, length))
-}
-
-fn pluck_stiffness_of(tension: Force, length: Length, pluck_ratio: f64) -> Known<Stiffness> {
-    if !(pluck_ratio > 0.0 && pluck_ratio < 1.0) {
-        return Err(Unknown::OutOfReach);
-    }
-    finite(Ok(pluck_stiffness(tension, length, pluck_ratio)), Stiffness::to_n_per_m)
-}
-
-/// What the two bare ends of a wound string add to its inharmonicity.
-fn of_bare_ends(make_up: &MakeUp, length: Length) -> f64 {
-    let Some(core) = make_up.core_linear_density() else { return 0.0 };
-    let mass_ratio = core.to_kg_per_m() / make_up.linear_density().to_kg_per_m();
-    let ends = make_up.bare_ends();
-    [ends.0, ends.1].iter().map(|end| bare_end_inharmonicity(*end, length, mass_ratio)).sum()
-}
-
-fn both<A, B>(one: Known<A>, other: Known<B>) -> Known<(A, B)> {
-    Ok((one?, other?))
-}
-
-/// The value if its number is one that can be computed with; otherwise `why`.
-fn within<T: Copy>(
-    value: Known<T>,
-    number: impl Fn(T) -> f64,
-    (least, most): (f64, f64),
-    why: Unknown,
-) -> Known<T> {
-    value.and_then(|v| if (least..=most).contains(&number(v)) { Ok(v) } else { Err(why) })
-}
-
-/// The value if its number is finite.
-fn finite<T: Copy>(value: Known<T>, number: impl Fn(T) -> f64) -> Known<T> {
-    value.and_then(|v| if number(v).is_finite() { Ok(v) } else { Err(Unknown::OutOfReach) })
 }

@@ -64,6 +64,30 @@ impl Allowance {
         }
         Ok(Self { after_length, turns, pin, knot, tail })
     }
+
+    /// All string that stretches: the vibrating length and what lies between bridge pin and tuning
+    /// pin. The little between soundboard and knot is left out.
+    pub fn between_fixings(&self, length: Length) -> Length {
+        Length::from_m(length.to_m() + self.after_length.to_m())
+    }
+
+    /// Diameter of the tuning pin.
+    pub const fn pin(&self) -> Length {
+        self.pin
+    }
+}
+
+impl Default for Allowance {
+    /// Common practice, no source.
+    fn default() -> Self {
+        Self {
+            after_length: Length::from_mm(45.0),
+            turns: 3.0,
+            pin: Length::from_mm(5.5),
+            knot: Length::from_mm(90.0),
+            tail: Length::from_mm(120.0),
+        }
+    }
 }
 
 /// The length to cut a string to.

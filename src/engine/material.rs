@@ -1,6 +1,9 @@
-//! Materials of strings: density, modulus in vibration, strength; each figure with its source and
-//! how well it is known.
+//! Materials of strings: density, moduli, strength, expansion, damping, and how far they may be off;
+//! each figure with its source and how well it is known.
 
+mod built_in;
+
+pub use self::built_in::{MUSIC_WIRE_INCH_KSI, MUSIC_WIRE_TOLERANCE_INCH, built_in, key_of};
 use super::units::{Density, Length, Stress};
 
 /// How well a figure is known.
@@ -29,7 +32,7 @@ pub struct Sourced<T> {
     pub standing: Standing,
 }
 
-/// Modulus of elasticity in vibration: `E = base + per_stress_ratio · σ`.
+/// Modulus of elasticity: `E = base + per_stress_ratio · σ`.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Modulus {
     /// The modulus of the slack string.
@@ -96,6 +99,54 @@ fn within(value: f64, most: f64) -> bool {
     value <= most * (1.0 + 1e-9)
 }
 
+/// How far the diameter may be off what is printed on the packet, to either side.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Tolerance {
+    /// The same for every diameter.
+    Constant(Length),
+    /// The greatest diameter of each step with its deviation, thinnest first; beyond the last, the
+    /// last.
+    Steps(Vec<(Length, Length)>),
+    /// A share of the diameter.
+    Ratio(f64),
+}
+
+impl Tolerance {
+    /// The deviation at a diameter.
+    pub fn at(&self, diameter: Length) -> Length {
+        match self {
+            Self::Constant(off) => *off,
+            Self::Ratio(ratio) => Length::from_m(ratio * diameter.to_m()),
+            Self::Steps(steps) => {
+                let step = steps.iter().find(|(most, _)| within(diameter.to_m(), most.to_m()));
+                step.or(steps.last()).map(|(_, off)| *off).unwrap_or_default()
+            }
+        }
+    }
+}
+
+/// What kind of material it is, which decides how its figures may be used.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Class {
+    /// One modulus at every speed, and a drift with temperature that follows from expansion.
+    Metal,
+    /// Three moduli; the drift with temperature does not follow from expansion.
+    Polymer,
+    /// Gut or silk: as a polymer, and moved by the damp of the air besides.
+    Natural,
+}
+
+/// How fast a string is strained, which decides the modulus.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Pace {
+    /// Milliseconds: vibration, the finger.
+    Fast,
+    /// Minutes: a lever, a turn of the pin.
+    Intermediate,
+    /// Weeks, creep included: the whole take-up from slack.
+    Slow,
+}
+
 /// What a string or a layer is made of.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Material {
@@ -103,280 +154,38 @@ pub struct Material {
     pub key: String,
     /// The full name.
     pub name: String,
+    /// What kind it is.
+    pub class: Class,
     /// Mass over volume.
     pub density: Sourced<Density>,
     /// Modulus in vibration, where one is known.
     pub modulus: Option<Sourced<Modulus>>,
+    /// Modulus over minutes, where one is known.
+    pub intermediate_modulus: Option<Sourced<Modulus>>,
+    /// Tangent modulus over weeks, creep included, where one is known.
+    pub slow_modulus: Option<Sourced<Modulus>>,
     /// Least strength, where one is known.
     pub strength: Option<Sourced<Strength>>,
+    /// Share by which it lengthens for each kelvin, where it is known.
+    pub expansion_per_k: Option<Sourced<f64>>,
+    /// Loss factor in bending, where it is known.
+    pub loss_factor: Option<Sourced<f64>>,
+    /// How far the diameter may be off, where it is known.
+    pub diameter_tolerance: Option<Sourced<Tolerance>>,
+    /// Share by which the density may be off, where it is known.
+    pub density_tolerance_ratio: Option<Sourced<f64>>,
 }
 
-/// A row of the built-in table.
-struct Entry {
-    key: &'static str,
-    name: &'static str,
-    other_names: &'static [&'static str],
-    density: (f64, &'static str, Standing),
-    /// Base in GPa, rise with stress, source, standing.
-    modulus: (f64, f64, &'static str, Standing),
-    strength: (Row, &'static str, Standing),
-}
-
-enum Row {
-    Mpa(f64),
-    /// Inches and ksi, with straight lines between.
-    TableInchKsi(&'static [(f64, f64)]),
-    /// Inches up to which a strength in ksi holds.
-    StepsInchKsi(&'static [(f64, f64)]),
-}
-
-/// Least tensile strength of music wire, inches and ksi.
-///
-/// Source: ASTM A228/A228M, inch table, as a wire merchant reproduces it for tinned music wire.
-pub const MUSIC_WIRE_INCH_KSI: [(f64, f64); 36] = [
-    (0.004, 439.0),
-    (0.005, 426.0),
-    (0.006, 415.0),
-    (0.007, 407.0),
-    (0.008, 399.0),
-    (0.009, 393.0),
-    (0.010, 387.0),
-    (0.011, 382.0),
-    (0.012, 377.0),
-    (0.013, 373.0),
-    (0.014, 369.0),
-    (0.015, 365.0),
-    (0.016, 362.0),
-    (0.018, 356.0),
-    (0.020, 350.0),
-    (0.022, 345.0),
-    (0.024, 341.0),
-    (0.026, 337.0),
-    (0.028, 333.0),
-    (0.030, 330.0),
-    (0.032, 327.0),
-    (0.034, 324.0),
-    (0.036, 321.0),
-    (0.038, 318.0),
-    (0.040, 315.0),
-    (0.042, 313.0),
-    (0.045, 309.0),
-    (0.048, 306.0),
-    (0.051, 303.0),
-    (0.055, 300.0),
-    (0.059, 296.0),
-    (0.063, 293.0),
-    (0.067, 290.0),
-    (0.072, 287.0),
-    (0.080, 282.0),
-    (0.100, 271.0),
-];
-
-use Standing::{Computed, FromMemory, SecondHand, Seen};
-
-const A228: &str = "ASTM A228/A228M, inch table, as reproduced by a wire merchant";
-const B159: &str = "ASTM B159, spring wire (H08), minima, as reproduced by a wire merchant";
-const EN_SM: &str = "EN 10270-1, grade SM, as reproduced by a spring maker";
-const POLYMER_MODULUS: &str = "J. Woodhouse and N. Lynch-Aird, Choosing strings for plucked musical instruments, \
-     Acta Acustica united with Acustica 105 (2019) 516, as quoted in a public source code: 4.5 GPa + 39 times the stress";
-const NORTON: &str = "M. Norton and D. Karczub, Fundamentals of Noise and Vibration Analysis, 2nd ed., appendix 4A, as transcribed";
-const SPECIFIC_STRENGTH: &str = "an encyclopaedia's table of specific strength, copper";
-
-const ENTRIES: [Entry; 12] = [
-    Entry {
-        key: "nylon",
-        name: "Nylon monofilament",
-        other_names: &["polyamide", "pa"],
-        density: (
-            1140.0,
-            "nylon 6.6: W. E. Morton and J. W. S. Hearle, Physical Properties of Textile Fibres",
-            FromMemory,
-        ),
-        modulus: (4.5, 39.0, POLYMER_MODULUS, SecondHand),
-        strength: (
-            Row::Mpa(310.0),
-            "from the breaking lengths of one string in an essay on harp strings and design (2020), taking 1150 kg/m³",
-            Computed,
-        ),
-    },
-    Entry {
-        key: "gut",
-        name: "Gut",
-        other_names: &["catgut", "natural gut", "sheep gut"],
-        density: (1300.0, "a gut string maker's note on the product of pitch and length", Seen),
-        modulus: (
-            6.0,
-            0.0,
-            "J. Woodhouse and N. Lynch-Aird, Acta Acustica united with Acustica 105 (2019) 516, as quoted in a public source code",
-            SecondHand,
-        ),
-        strength: (
-            Row::Mpa(300.0),
-            "the least of the measured products of pitch and length, 240 m/s on 0.40 mm gut (a gut string maker's note)",
-            Computed,
-        ),
-    },
-    Entry {
-        key: "fluorocarbon",
-        name: "Fluorocarbon (PVDF)",
-        other_names: &["pvdf", "carbon", "fluoro"],
-        density: (1780.0, "an encyclopaedia's article on polyvinylidene fluoride", Seen),
-        modulus: (
-            4.5,
-            39.0,
-            "taken as for nylon: fast moduli of the two are almost identical against stress (N. Lynch-Aird and J. Woodhouse, \
-             Materials 11 (2018) 2160, abstract); nylon's law is second-hand",
-            SecondHand,
-        ),
-        strength: (Row::Mpa(400.0), "Source: to be found", FromMemory),
-    },
-    Entry {
-        key: "steel",
-        name: "Steel music wire",
-        other_names: &["music wire", "piano wire", "spring steel", "carbon steel", "a228"],
-        density: (7850.0, EN_SM, Seen),
-        modulus: (206.0, 0.0, EN_SM, Seen),
-        strength: (Row::TableInchKsi(&MUSIC_WIRE_INCH_KSI), A228, Seen),
-    },
-    Entry {
-        key: "bronze",
-        name: "Phosphor bronze C51000",
-        other_names: &["phosphor bronze", "phosphor-bronze", "phosphorbronze", "c51000"],
-        density: (8860.0, "ASTM B103, alloy sheet for C51000", Seen),
-        modulus: (110.0, 0.0, "ASTM B103, alloy sheet for C51000", Seen),
-        strength: (
-            Row::StepsInchKsi(&[(0.025, 145.0), (0.0625, 135.0), (0.125, 130.0)]),
-            B159,
-            Seen,
-        ),
-    },
-    Entry {
-        key: "yellow brass",
-        name: "Yellow brass 70/30, C26000, spring wire",
-        other_names: &["brass", "brass 70/30", "brass70/30", "brass 70-30", "c26000"],
-        density: (8530.0, "a copper-alloy wire mill's sheet for C26000 round wire", Seen),
-        modulus: (
-            110.0,
-            0.0,
-            "a copper-alloy wire mill's sheet for C26000 round wire (110 to 112 GPa)",
-            Seen,
-        ),
-        strength: (
-            Row::Mpa(830.0),
-            "a copper-alloy wire mill's sheet for C26000 round wire, spring temper",
-            Seen,
-        ),
-    },
-    Entry {
-        key: "red brass",
-        name: "Red brass 85/15, C23000, hard wire",
-        other_names: &["brass 85/15", "brass85/15", "brass 85-15", "c23000"],
-        density: (8750.0, "Source: to be found", FromMemory),
-        modulus: (115.0, 0.0, "Source: to be found", FromMemory),
-        strength: (Row::Mpa(600.0), "Source: to be found (600 to 725 MPa)", FromMemory),
-    },
-    Entry {
-        key: "copper",
-        name: "Copper, soft wire",
-        other_names: &["cu"],
-        density: (8920.0, SPECIFIC_STRENGTH, Seen),
-        modulus: (122.0, 0.0, NORTON, Seen),
-        strength: (Row::Mpa(220.0), SPECIFIC_STRENGTH, Seen),
-    },
-    Entry {
-        key: "silver",
-        name: "Sterling silver 92.5/7.5, spring hard wire",
-        other_names: &["sterling silver", "sterling", "ag"],
-        density: (10_360.0, "a precious-metal supplier's data for sterling silver", Seen),
-        modulus: (75.0, 0.0, "Source: to be found (75 to 83 GPa)", FromMemory),
-        strength: (
-            Row::Mpa(552.0),
-            "a precious-metal supplier's data for sterling silver wire, spring hard",
-            Seen,
-        ),
-    },
-    Entry {
-        key: "iron",
-        name: "Iron wire, historical (phosphorus, no carbon)",
-        other_names: &["soft iron", "historical iron"],
-        density: (7800.0, "Source: to be found (7700 to 7870 kg/m³)", FromMemory),
-        modulus: (195.0, 0.0, "Source: to be found (190 to 200 GPa)", FromMemory),
-        strength: (
-            Row::Mpa(700.0),
-            "Source: to be found (700 to 1100 MPa, rising as the gauge falls)",
-            FromMemory,
-        ),
-    },
-    Entry {
-        key: "silk",
-        name: "Silk (Bombyx mori)",
-        other_names: &["silk bedding"],
-        density: (1340.0, "a silk spinner's data sheet", Seen),
-        modulus: (5.0, 0.0, "a silk spinner's data sheet", Seen),
-        strength: (Row::Mpa(500.0), "a silk spinner's data sheet (500 to 600 MPa)", Seen),
-    },
-    Entry {
-        key: "polyester",
-        name: "Polyester fibre (PET)",
-        other_names: &["pet", "polyester fibre", "polyester fiber"],
-        density: (
-            1380.0,
-            "A. R. Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, table 1.1",
-            Seen,
-        ),
-        modulus: (
-            14.7,
-            0.0,
-            "from Morton and Hearle, table 13.2: 10.6 N/tex, taking 1390 kg/m³",
-            Computed,
-        ),
-        strength: (
-            Row::Mpa(653.0),
-            "from Morton and Hearle, table 13.2: 0.47 N/tex, taking 1390 kg/m³",
-            Computed,
-        ),
-    },
-];
-
-/// The materials that come with the program, in the order in which a list shows them.
-pub fn built_in() -> Vec<Material> {
-    ENTRIES.iter().map(material).collect()
-}
-
-/// The key of the built-in material that a text means: its key, its name, or a usual other name,
-/// whatever the case. `None` when there is none.
-pub fn key_of(text: &str) -> Option<&'static str> {
-    let wanted = text.trim().to_lowercase();
-    let means = |entry: &&Entry| {
-        entry.key == wanted
-            || entry.name.to_lowercase() == wanted
-            || entry.other_names.contains(&wanted.as_str())
-    };
-    ENTRIES.iter().find(means).map(|entry| entry.key)
-}
-
-fn material(entry: &Entry) -> Material {
-    fn sourced<T>(value: T, source: &str, standing: Standing) -> Sourced<T> {
-        Sourced { value, source: source.to_owned(), standing }
-    }
-    let pairs = |rows: &[(f64, f64)]| -> Vec<(Length, Stress)> {
-        rows.iter().map(|&(inch, ksi)| (Length::from_inch(inch), Stress::from_ksi(ksi))).collect()
-    };
-    let (density, density_source, density_standing) = entry.density;
-    let (base_gpa, per_stress_ratio, modulus_source, modulus_standing) = entry.modulus;
-    let (row, strength_source, strength_standing) = &entry.strength;
-    let strength = match row {
-        Row::Mpa(mpa) => Strength::Constant(Stress::from_mpa(*mpa)),
-        Row::TableInchKsi(rows) => Strength::Table(pairs(rows)),
-        Row::StepsInchKsi(rows) => Strength::Steps(pairs(rows)),
-    };
-    let modulus = Modulus { base: Stress::from_gpa(base_gpa), per_stress_ratio };
-    Material {
-        key: entry.key.to_owned(),
-        name: entry.name.to_owned(),
-        density: sourced(Density::from_kg_per_m3(density), density_source, density_standing),
-        modulus: Some(sourced(modulus, modulus_source, modulus_standing)),
-        strength: Some(sourced(strength, strength_source, *strength_standing)),
+impl Material {
+    /// The modulus for a pace. A metal has one for all; of the others each must be known by itself.
+    pub fn modulus_at(&self, pace: Pace) -> Option<Modulus> {
+        let own = match pace {
+            Pace::Fast => &self.modulus,
+            Pace::Intermediate => &self.intermediate_modulus,
+            Pace::Slow => &self.slow_modulus,
+        };
+        let fast = if self.class == Class::Metal { self.modulus.as_ref() } else { None };
+        own.as_ref().or(fast).map(|sourced| sourced.value)
     }
 }
 
@@ -384,36 +193,6 @@ fn material(entry: &Entry) -> Material {
 mod tests {
     use super::*;
     use crate::testing::assert_close;
-
-    #[test]
-    fn every_name_means_one_material() {
-        for entry in &ENTRIES {
-            for name in entry.other_names.iter().chain([&entry.key, &entry.name]) {
-                assert_eq!(
-                    key_of(&format!(" {} ", name.to_uppercase())),
-                    Some(entry.key),
-                    "{name}"
-                );
-            }
-        }
-        assert_eq!(key_of("mithril"), None);
-    }
-
-    #[test]
-    fn every_figure_says_where_it_comes_from() {
-        for entry in &ENTRIES {
-            let facts = [
-                (entry.density.1, entry.density.2),
-                (entry.modulus.2, entry.modulus.3),
-                (entry.strength.1, entry.strength.2),
-            ];
-            for (source, standing) in facts {
-                assert!(source.len() > 10, "{}: \"{source}\"", entry.key);
-                let unfound = source.starts_with("Source: to be found");
-                assert!(!unfound || standing == FromMemory, "{}: {source}", entry.key);
-            }
-        }
-    }
 
     #[test]
     fn a_table_gives_its_own_rows_and_straight_lines_between() {
@@ -432,14 +211,5 @@ mod tests {
             Strength::Table(vec![at(0.2, 7.0)]).at(Length::from_mm(0.2)),
             Some(Stress::from_mpa(7.0))
         );
-    }
-
-    #[test]
-    fn a_step_holds_up_to_its_greatest_diameter() {
-        let bronze = built_in().into_iter().find(|m| m.key == "bronze").unwrap().strength.unwrap();
-        let ksi = |inch: f64| bronze.value.at(Length::from_inch(inch)).map(Stress::to_ksi);
-        assert_close(ksi(0.025).unwrap(), 145.0, 1e-12, "on the edge");
-        assert_close(ksi(0.0251).unwrap(), 135.0, 1e-12, "past the edge");
-        assert_eq!(ksi(0.126), None);
     }
 }

@@ -2,11 +2,12 @@
 //!
 //! In order, each using those before it: `units`, `pitch`, `material`, `construction`,
 //! `mechanics`, `stepped`, `lever`, `pluck`, `take_up`, `cut`, then `findings` and `analysis`, which
-//! know each other.
+//! know each other, and `figure`, the list of what they give.
 
 pub mod analysis;
 pub mod construction;
 pub mod cut;
+pub mod figure;
 pub mod findings;
 pub mod lever;
 pub mod material;

@@ -3,6 +3,7 @@
 use crate::design::document::{
     Design, LayerSpec, LengthUnit, MakeUpSpec, MaterialSpec, StringSpec,
 };
+use crate::design::resolve;
 use crate::design::typed::with_unit;
 use crate::engine::analysis::{Analysis, StringFigures};
 use crate::engine::cut::{Allowance, cut_length};
@@ -59,7 +60,8 @@ pub fn columns(unit: LengthUnit) -> Vec<Column> {
 /// Every string of a design in words. A string that the analysis lacks is left out.
 pub fn strings(design: &Design, analysis: &Analysis) -> Strings {
     let names = Names { own: &design.materials, built_in: built_in() };
-    let allowance = allowance(design);
+    // Allowances that cannot be used give no length to cut: the usual ones might be too short.
+    let allowance = resolve::allowance(&design.allowances).ok();
     let inches = design.units.length == LengthUnit::Inch;
     let pairs = design.strings.iter().zip(&analysis.strings);
     let one = |(spec, figures)| string(spec, figures, &names, allowance.as_ref(), inches);
@@ -104,12 +106,6 @@ fn legend(strings: &[StringSpec], names: &Names<'_>) -> String {
 /// Whether the make-up needs more words than a material.
 fn is_composed(make_up: &MakeUpSpec) -> bool {
     make_up.is_wound() || make_up.weighed.is_some()
-}
-
-fn allowance(design: &Design) -> Option<Allowance> {
-    let (given, mm) = (&design.allowances, Length::from_mm);
-    let (after, pin) = (mm(given.after_length_mm), mm(given.pin_mm));
-    Allowance::new(after, given.turns, pin, mm(given.knot_mm), mm(given.tail_mm)).ok()
 }
 
 fn string(

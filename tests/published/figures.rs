@@ -4,7 +4,9 @@
 //! Their tensions are those of the flexible string, `T = 4 L² f² μ`. The engine tunes the stiff one, whose
 //! pull is less by the factor `1 + B`: the tests hold it to both.
 
-use stringloft::engine::analysis::{Harp, HarpString, Limits, StringFigures, Unknown, analyse};
+use stringloft::engine::analysis::{
+    Conditions, Harp, HarpString, Limits, Mechanism, StringFigures, Unknown, analyse,
+};
 use stringloft::engine::construction::MakeUp;
 use stringloft::engine::material::Modulus;
 use stringloft::engine::mechanics::{
@@ -234,6 +236,7 @@ fn figures_of(make_up: MakeUp, metres: f64, hz: f64) -> StringFigures {
         frequency: Ok(Frequency::from_hz(hz)),
         length: Ok(Length::from_m(metres)),
         make_up: Ok(make_up),
+        mechanism: Mechanism::Lever,
     };
     let limits = Limits {
         working_share_percent: 75.0,
@@ -243,6 +246,7 @@ fn figures_of(make_up: MakeUp, metres: f64, hz: f64) -> StringFigures {
         partial_8_cents: 30.0,
         jump_percent: 50.0,
     };
-    let harp = Harp { strings: vec![string], pluck_ratio: 0.5, limits };
+    let harp =
+        Harp { strings: vec![string], pluck_ratio: 0.5, conditions: Conditions::default(), limits };
     analyse(&harp).strings.remove(0)
 }

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use stringloft::engine::analysis::{HarpString, Known, Limits, Unknown};
+use stringloft::engine::analysis::{HarpString, Known, Limits, Mechanism, Unknown};
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::material::Material;
 use stringloft::engine::units::{Force, Frequency, Length, LinearDensity};
@@ -81,7 +81,13 @@ impl Draws {
             frequency: self.known(frequency, Unknown::Pitch),
             length: self.known(length, Unknown::Length),
             make_up: self.make_up(materials),
+            mechanism: self.mechanism(),
         }
+    }
+
+    fn mechanism(&mut self) -> Mechanism {
+        let all = [Mechanism::None, Mechanism::Lever, Mechanism::SingleDisc, Mechanism::DoubleDisc];
+        all[self.below(all.len())]
     }
 
     /// Whatever the constructors let through, and `MakeUp` where they let nothing through.

@@ -14,7 +14,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 31] = [
+const SHORT: [(&str, &str); 46] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -46,6 +46,21 @@ const SHORT: [(&str, &str); 31] = [
     ("value", "V"),
     ("source", "C"),
     ("standing", "G"),
+    ("mechanism", "h"),
+    ("kind", "j"),
+    ("push_mm", "x"),
+    ("pluck_mm", "f"),
+    ("damping_partial", "N"),
+    ("frame_expansion_e6_per_k", "F"),
+    ("tolerances", "T"),
+    ("class", "A"),
+    ("density_tolerance_percent", "B"),
+    ("diameter_tolerance", "E"),
+    ("intermediate_modulus", "I"),
+    ("slow_modulus", "J"),
+    ("expansion_e6_per_k", "K"),
+    ("loss_factor", "P"),
+    ("density_kg_per_m3", "R"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only

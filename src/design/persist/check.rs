@@ -7,7 +7,7 @@ use thiserror::Error;
 use crate::design::document::{
     Design, LONGEST_CELL, LONGEST_TEXT, MOST_LAYERS, MOST_STRINGS, MakeUpSpec, MaterialSpec,
 };
-use crate::design::library::{MaterialError, material_of};
+use crate::design::library::{MaterialError, material_of, sources_mut, sources_of};
 
 /// The most materials that a design may hold.
 pub const MOST_MATERIALS: usize = 300;
@@ -115,9 +115,23 @@ fn texts(design: &Design) -> Result<(), CheckError> {
 /// which settings make sense.
 fn numbers(design: &Design) -> Result<(), CheckError> {
     let (limits, allowances) = (&design.limits, &design.allowances);
+    let tolerances = &design.tolerances;
     let ranges = [
         ("the pitch of A4 in hertz", design.pitch.a4_hz, (1.0, 10_000.0)),
         ("the pluck point in per cent of the length", design.pluck_percent, (0.0, 100.0)),
+        ("the displacement of a pluck in mm", design.pluck_mm, (0.0, 1_000.0)),
+        ("the partial of the damping", f64::from(design.damping_partial), (0.0, 10_000.0)),
+        ("the push of a lever in mm", design.mechanism.push_mm, (0.0, 1_000.0)),
+        (
+            "the expansion of the frame in millionths per kelvin",
+            design.frame_expansion_e6_per_k,
+            (0.0, 10_000.0),
+        ),
+        ("the deviation of the lengths in mm", tolerances.length_mm, (0.0, 1_000.0)),
+        ("the deviation of the pitch in cents", tolerances.pitch_cents, (0.0, 10_000.0)),
+        ("the change of temperature in kelvins", tolerances.temperature_k, (0.0, 1_000.0)),
+        ("the deviation of the diameters in mm", tolerances.diameter_mm, (0.0, 100.0)),
+        ("the deviation of the densities in per cent", tolerances.density_percent, (0.0, 1_000.0)),
         ("the working share in per cent", limits.working_share_percent, (0.0, 1_000.0)),
         ("the slack share in per cent", limits.slack_share_percent, (0.0, 1_000.0)),
         ("the least tension in newtons", limits.least_tension_n, (0.0, 10_000.0)),
@@ -160,12 +174,7 @@ fn make_up(spec: &MakeUpSpec, number: usize) -> Result<(), CheckError> {
 fn material(spec: &MaterialSpec, number: usize) -> Result<(), CheckError> {
     let of = |field: &str| format!("the {field} of material {number}");
     short(&spec.name, || of("name"))?;
-    let sources = [
-        Some(&spec.density_kg_per_m3.source),
-        spec.modulus.as_ref().map(|fact| &fact.source),
-        spec.strength.as_ref().map(|fact| &fact.source),
-    ];
-    for source in sources.into_iter().flatten() {
+    for source in sources_of(spec) {
         fits(source, LONGEST_TEXT, || of("source"))?;
     }
     material_of(spec)?;
@@ -201,10 +210,9 @@ pub fn tidy(design: &mut Design) {
         texts.into_iter().for_each(|text| tidy_text(text, false));
     }
     for spec in &mut design.materials {
-        let mut texts = vec![&mut spec.key, &mut spec.name, &mut spec.density_kg_per_m3.source];
-        texts.extend(spec.modulus.as_mut().map(|fact| &mut fact.source));
-        texts.extend(spec.strength.as_mut().map(|fact| &mut fact.source));
-        texts.into_iter().for_each(|text| tidy_text(text, false));
+        tidy_text(&mut spec.key, false);
+        tidy_text(&mut spec.name, false);
+        sources_mut(spec).into_iter().for_each(|text| tidy_text(text, false));
     }
 }
 

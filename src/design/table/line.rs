@@ -50,7 +50,7 @@ impl Line<'_> {
         let order_code = self.short("order_code");
         let make_up = self.make_up();
         let own = self.own(&make_up.material).filter(|_| self.cell("make_up").is_empty());
-        (StringSpec { note, length, make_up, order_code }, own)
+        (StringSpec { note, length, make_up, order_code, ..StringSpec::default() }, own)
     }
 
     fn note(&mut self) -> String {
@@ -217,5 +217,6 @@ pub(super) fn own_material(
         density_kg_per_m3: density,
         modulus: modulus.or_else(|| base.and_then(|base| base.modulus.clone())),
         strength: strength.or_else(|| base.and_then(|base| base.strength.clone())),
+        ..base.cloned().unwrap_or_default()
     })
 }

@@ -1,0 +1,271 @@
+//! Every figure of one string.
+
+use super::{
+    BREAKING_LOAD_N, Conditions, FREQUENCY_HZ, Harp, HarpString, Known, LENGTH_M, Mechanism,
+    StringFigures, Unknown,
+};
+use crate::engine::construction::{MakeUp, area_m2};
+use crate::engine::cut::cut_length;
+use crate::engine::findings::core_of;
+use crate::engine::lever::{LeverError, Stopped};
+use crate::engine::material::{Class, Pace};
+use crate::engine::mechanics::{
+    bare_end_inharmonicity, bending_loss, impedance, inharmonicity, partial_cents, pluck_stiffness,
+    semitones_to_break, stress, tension,
+};
+use crate::engine::pluck::{pluck_force, pluck_glide_cents};
+use crate::engine::stepped::bare_end_cents;
+use crate::engine::take_up::{cents_per_kelvin, cents_per_pin_degree, pin_turns, strain, stretch};
+use crate::engine::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
+
+/// Every figure of one string of a harp.
+pub(in crate::engine) fn figures(number: usize, string: &HarpString, harp: &Harp) -> StringFigures {
+    let frequency = within(string.frequency, Frequency::to_hz, FREQUENCY_HZ, Unknown::Pitch);
+    let length = within(string.length, Length::to_m, LENGTH_M, Unknown::Length);
+    let make_up = string.make_up.as_ref().map_err(|why| *why);
+    let linear_density = finite(make_up.map(MakeUp::linear_density), LinearDensity::to_kg_per_m);
+    let tension = make_up.and_then(|make_up| tension_of(make_up, frequency?, length?));
+    let core = make_up.and_then(|m| m.core().map(|(_, d)| d).ok_or(Unknown::Core));
+    let breaking_load = make_up.and_then(|m| m.breaking_load().ok_or(Unknown::Strength));
+    let breaking_load = within(breaking_load, Force::to_n, BREAKING_LOAD_N, Unknown::OutOfReach);
+    let load = both(tension, breaking_load);
+    let inharmonicity_b = make_up.and_then(|m| inharmonicity_of(m, length?, tension?));
+    let inharmonicity_b = finite(inharmonicity_b, |b| b);
+    let stress = finite(both(tension, core).map(|(pull, d)| stress(pull, d)), Stress::to_pa);
+    let mut figures = StringFigures {
+        number,
+        note: string.note,
+        frequency,
+        length,
+        gauge: make_up.and_then(|make_up| make_up.gauge().ok_or(Unknown::Gauge)),
+        core,
+        linear_density,
+        tension,
+        stress,
+        breaking_load,
+        load_share_percent: finite(load.map(|(t, most)| 100.0 * t.to_n() / most.to_n()), |x| x),
+        semitones_to_break: finite(load.map(|(t, most)| semitones_to_break(t, most)), |x| x),
+        pluck_stiffness: both(tension, length)
+            .and_then(|(pull, length)| pluck_stiffness_of(pull, length, harp.pluck_ratio)),
+        inharmonicity_b,
+        partial_8_cents: make_up.and_then(|m| partial_of(m, length?, tension?, 8)),
+        impedance: finite(
+            both(tension, linear_density).map(|(pull, density)| impedance(pull, density)),
+            Impedance::to_kg_per_s,
+        ),
+        damping_eta: Err(Unknown::MakeUp),
+        stretch: Err(Unknown::MakeUp),
+        pin_turns: Err(Unknown::MakeUp),
+        cents_per_pin_degree: Err(Unknown::MakeUp),
+        cents_per_kelvin: Err(Unknown::MakeUp),
+        lever: Err(Unknown::NoLever),
+        disc_natural: Err(Unknown::NoDisc),
+        disc_sharp: Err(Unknown::NoDisc),
+        cut_length: Err(Unknown::MakeUp),
+        pluck_force: Err(Unknown::MakeUp),
+        glide_cents: Err(Unknown::MakeUp),
+    };
+    vibration(&mut figures, make_up, harp);
+    take_up(&mut figures, make_up, &harp.conditions);
+    raised(&mut figures, make_up, string.mechanism, &harp.conditions);
+    figures
+}
+
+/// Damping, and what a finger meets and leaves: the modulus of vibration.
+fn vibration(figures: &mut StringFigures, make_up: Known<&MakeUp>, harp: &Harp) {
+    let Conditions { pluck, damping_partial, .. } = harp.conditions;
+    figures.damping_eta = make_up.and_then(|make_up| {
+        let (length, tension) = both(figures.length, figures.tension)?;
+        let material = make_up.core().ok_or(Unknown::Core)?.0;
+        let core = core_of(make_up).ok_or(Unknown::Modulus)?;
+        let loss = material.loss_factor.as_ref().ok_or(Unknown::LossFactor)?.value;
+        let b = inharmonicity(core, length, tension);
+        finite(Ok(bending_loss(b, damping_partial, loss)), |eta| eta)
+    });
+    let stretched = make_up.and_then(|make_up| {
+        let (length, tension) = both(figures.length, figures.tension)?;
+        if !(harp.pluck_ratio > 0.0 && harp.pluck_ratio < 1.0) {
+            return Err(Unknown::OutOfReach);
+        }
+        Ok((length, tension, rigidity_n(make_up, tension, Pace::Fast)?))
+    });
+    let ratio = harp.pluck_ratio;
+    let force = stretched.map(|(l, t, rigidity)| pluck_force(t, l, ratio, rigidity, pluck));
+    figures.pluck_force = finite(force, Force::to_n);
+    let glide = stretched.map(|(l, t, rigidity)| pluck_glide_cents(t, l, ratio, rigidity, pluck));
+    figures.glide_cents = finite(glide, |cents| cents);
+}
+
+/// Take-up, tuning, temperature and the length to cut.
+fn take_up(figures: &mut StringFigures, make_up: Known<&MakeUp>, conditions: &Conditions) {
+    let Conditions { allowance, frame_expansion_per_k, .. } = conditions;
+    let material = make_up.and_then(|m| m.core().map(|(m, _)| m.as_ref()).ok_or(Unknown::Core));
+    let modulus = |pace: Pace, why: Unknown| {
+        material.and_then(|material| material.modulus_at(pace).ok_or(why))
+    };
+    let between = figures.length.map(|length| allowance.between_fixings(length));
+    figures.stretch = modulus(Pace::Slow, Unknown::SlowModulus).and_then(|slow| {
+        let strained = strain(slow, figures.stress?);
+        let strained = strained.ok_or(Unknown::OutOfReach)?;
+        finite(Ok(stretch(strained, between?)), Length::to_m)
+    });
+    let on_pin = both(figures.stretch, figures.gauge);
+    let turns = on_pin.map(|(stretch, gauge)| pin_turns(stretch, allowance.pin(), gauge));
+    figures.pin_turns = finite(turns, |turns| turns);
+    let degree = modulus(Pace::Intermediate, Unknown::IntermediateModulus).and_then(|modulus| {
+        let stress = figures.stress?;
+        let modulus = modulus.at(stress);
+        Ok(cents_per_pin_degree(modulus, stress, allowance.pin(), figures.gauge?, between?))
+    });
+    figures.cents_per_pin_degree = finite(degree, |cents| cents);
+    let kelvin = material.and_then(|material| {
+        match material.class {
+            Class::Metal => {}
+            Class::Polymer => return Err(Unknown::PolymerDrift),
+            Class::Natural => return Err(Unknown::NaturalDrift),
+        }
+        let expansion = material.expansion_per_k.as_ref().ok_or(Unknown::Expansion)?.value;
+        let modulus = material.modulus_at(Pace::Intermediate).ok_or(Unknown::Modulus)?;
+        let stress = figures.stress?;
+        Ok(cents_per_kelvin(modulus.at(stress), stress, expansion, *frame_expansion_per_k))
+    });
+    figures.cents_per_kelvin = finite(kelvin, |cents| cents);
+    figures.cut_length = both(figures.length, figures.gauge)
+        .map(|(length, gauge)| cut_length(length, gauge, allowance));
+}
+
+/// Where levers and discs touch.
+fn raised(
+    figures: &mut StringFigures,
+    make_up: Known<&MakeUp>,
+    mechanism: Mechanism,
+    conditions: &Conditions,
+) {
+    if mechanism == Mechanism::None {
+        return;
+    }
+    let stopped = make_up.and_then(|make_up| stopped(make_up, figures, conditions));
+    let first = stopped.as_ref().map_err(|why| *why).and_then(|s| s.place(1).map_err(why_no_place));
+    match mechanism {
+        Mechanism::None => {}
+        Mechanism::Lever => figures.lever = first,
+        Mechanism::SingleDisc => figures.disc_natural = first,
+        Mechanism::DoubleDisc => {
+            figures.disc_natural = first;
+            figures.disc_sharp =
+                stopped.and_then(|s| s.sharp_place(first?.distance).map_err(why_no_place));
+        }
+    }
+}
+
+/// A string as a lever or a disc meets it.
+pub fn stopped(
+    make_up: &MakeUp,
+    figures: &StringFigures,
+    conditions: &Conditions,
+) -> Known<Stopped> {
+    let (length, tension) = both(figures.length, figures.tension)?;
+    Ok(Stopped {
+        length,
+        tension,
+        core: core_of(make_up),
+        stretch_rigidity_n: rigidity_n(make_up, tension, Pace::Intermediate)?,
+        between_fixings: conditions.allowance.between_fixings(length),
+        push: conditions.push,
+    })
+}
+
+const fn why_no_place(error: LeverError) -> Unknown {
+    match error {
+        LeverError::TooMuchPush { .. } => Unknown::TooMuchPush,
+        _ => Unknown::OutOfReach,
+    }
+}
+
+/// Modulus times area of what carries the pull, in newtons: the pull per strain.
+fn rigidity_n(make_up: &MakeUp, tension: Force, pace: Pace) -> Known<f64> {
+    let (material, diameter) = make_up.core().ok_or(Unknown::Core)?;
+    let why = match pace {
+        Pace::Fast => Unknown::Modulus,
+        Pace::Intermediate => Unknown::IntermediateModulus,
+        Pace::Slow => Unknown::SlowModulus,
+    };
+    let modulus = material.modulus_at(pace).ok_or(why)?;
+    let area = area_m2(diameter);
+    finite(Ok(modulus.at(Stress::from_pa(tension.to_n() / area)).to_pa() * area), |n| n)
+}
+
+/// How sharp a partial of a string is against its multiple of the first, in cents: by the stiffness of
+/// the core, and exactly by the bare ends of a wound string.
+pub fn partial_of(make_up: &MakeUp, length: Length, tension: Force, partial: u32) -> Known<f64> {
+    let (stiff, bare) = partial_parts(make_up, length, tension, partial)?;
+    finite(Ok(stiff + bare), |cents| cents)
+}
+
+/// What the stiffness of the core and what the bare ends add to a partial, in cents.
+pub fn partial_parts(
+    make_up: &MakeUp,
+    length: Length,
+    tension: Force,
+    partial: u32,
+) -> Known<(f64, f64)> {
+    let core = core_of(make_up).ok_or(Unknown::Modulus)?;
+    let stiff = partial_cents(inharmonicity(core, length, tension), partial);
+    let (board, pin) = make_up.bare_ends();
+    let bare = match make_up.core_linear_density() {
+        Some(density) if board.to_m() + pin.to_m() > 0.0 => {
+            let ratio = density.to_kg_per_m() / make_up.linear_density().to_kg_per_m();
+            bare_end_cents((board, pin), length, ratio, partial).ok_or(Unknown::OutOfReach)?
+        }
+        _ => 0.0,
+    };
+    finite(Ok(stiff), |cents| cents).map(|stiff| (stiff, bare))
+}
+
+fn tension_of(make_up: &MakeUp, frequency: Frequency, length: Length) -> Known<Force> {
+    let bare = make_up.bare_ends();
+    if bare.0.to_m() + bare.1.to_m() >= length.to_m() {
+        return Err(Unknown::BareEnds);
+    }
+    let pull = tension(make_up.linear_density(), length, frequency, core_of(make_up));
+    if pull.to_n() <= 0.0 { Err(Unknown::TooStiff) } else { finite(Ok(pull), Force::to_n) }
+}
+
+fn inharmonicity_of(make_up: &MakeUp, length: Length, tension: Force) -> Known<f64> {
+    let core = core_of(make_up).ok_or(Unknown::Modulus)?;
+    Ok(inharmonicity(core, length, tension) + of_bare_ends(make_up, length))
+}
+
+fn pluck_stiffness_of(tension: Force, length: Length, pluck_ratio: f64) -> Known<Stiffness> {
+    if !(pluck_ratio > 0.0 && pluck_ratio < 1.0) {
+        return Err(Unknown::OutOfReach);
+    }
+    finite(Ok(pluck_stiffness(tension, length, pluck_ratio)), Stiffness::to_n_per_m)
+}
+
+/// What the two bare ends of a wound string add to its inharmonicity.
+fn of_bare_ends(make_up: &MakeUp, length: Length) -> f64 {
+    let Some(core) = make_up.core_linear_density() else { return 0.0 };
+    let mass_ratio = core.to_kg_per_m() / make_up.linear_density().to_kg_per_m();
+    let ends = make_up.bare_ends();
+    [ends.0, ends.1].iter().map(|end| bare_end_inharmonicity(*end, length, mass_ratio)).sum()
+}
+
+fn both<A, B>(one: Known<A>, other: Known<B>) -> Known<(A, B)> {
+    Ok((one?, other?))
+}
+
+/// The value if its number is one that can be computed with; otherwise `why`.
+fn within<T: Copy>(
+    value: Known<T>,
+    number: impl Fn(T) -> f64,
+    (least, most): (f64, f64),
+    why: Unknown,
+) -> Known<T> {
+    value.and_then(|v| if (least..=most).contains(&number(v)) { Ok(v) } else { Err(why) })
+}
+
+/// The value if its number is finite.
+fn finite<T: Copy>(value: Known<T>, number: impl Fn(T) -> f64) -> Known<T> {
+    value.and_then(|v| if number(v).is_finite() { Ok(v) } else { Err(Unknown::OutOfReach) })
+}

@@ -1,0 +1,149 @@
+//! A design that uses every field of the document.
+
+use stringloft::design::document::{
+    Allowances, Bare, ClassSpec, Design, Fact, ForceUnit, GaugeUnit, LayerSpec, LengthUnit,
+    LimitsSpec, MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, ModulusSpec, PitchSpec,
+    StandingSpec, StrengthSpec, StringSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units,
+    WeighedSpec,
+};
+use stringloft::design::library::embed;
+
+fn text(text: &str) -> String {
+    text.to_owned()
+}
+
+/// A design that uses every field, as `tests/designs/` holds it in every version.
+pub fn every_field() -> Design {
+    let plain = |material: &str, diameter: &str| MakeUpSpec {
+        material: text(material),
+        diameter: text(diameter),
+        ..MakeUpSpec::default()
+    };
+    let string = |note: &str, length: &str, make_up| StringSpec {
+        note: text(note),
+        length: text(length),
+        make_up,
+        ..StringSpec::default()
+    };
+    let wound = MakeUpSpec {
+        layers: vec![
+            LayerSpec {
+                material: text("silk"),
+                size: text("0.10"),
+                width: String::new(),
+                packing_percent: 90.0,
+            },
+            LayerSpec {
+                material: text("bronze"),
+                size: text("0.15"),
+                width: text("0.6"),
+                packing_percent: 100.0,
+            },
+        ],
+        bare: Bare { board: text("12"), pin: text("1/2 in") },
+        ..plain("steel", "0.45")
+    };
+    let weighed = WeighedSpec { g_per_m: text("6.75"), gauge: text("1.10"), breaks_n: text("480") };
+    let strings = vec![
+        StringSpec { order_code: text("N32"), ..string("C5", "12 in", plain("nylon", "32 thou")) },
+        StringSpec {
+            mechanism: Some(MechanismKind::DoubleDisc),
+            ..string("443.2 Hz", "31,2 cm", plain("oak gall", "0.5"))
+        },
+        string("A3", "612", wound),
+        string("G3", "700", MakeUpSpec { weighed: Some(weighed), ..MakeUpSpec::default() }),
+        string("not a note", "?", MakeUpSpec::default()),
+    ];
+    let mut design = Design {
+        title: text("Every field"),
+        maker: text("Quillbeck Harpworks"),
+        client: text("Ines Marrow"),
+        serial: text("QH-T-1"),
+        date: text("1 April 2026"),
+        open_tuning: text("C major"),
+        remarks: text("Two\nlines."),
+        pitch: PitchSpec { a4_hz: 415.0, temperament: TemperamentSpec::WerckmeisterThree },
+        units: Units { length: LengthUnit::Inch, gauge: GaugeUnit::Thou, force: ForceUnit::Lbf },
+        pluck_percent: 33.0,
+        pluck_mm: 3.5,
+        damping_partial: 12,
+        mechanism: MechanismSpec { kind: MechanismKind::Lever, push_mm: 1.25 },
+        frame_expansion_e6_per_k: 4.0,
+        tolerances: TolerancesSpec {
+            length_mm: 0.5,
+            pitch_cents: 3.0,
+            temperature_k: 8.0,
+            diameter_mm: 0.02,
+            density_percent: 2.0,
+        },
+        limits: LimitsSpec {
+            working_share_percent: 70.0,
+            slack_share_percent: 15.0,
+            least_tension_n: 25.0,
+            least_stiffness_n_per_mm: 0.8,
+            most_stiffness_n_per_mm: 1.7,
+            partial_8_cents: 20.0,
+            jump_percent: 25.0,
+        },
+        allowances: Allowances {
+            after_length_mm: 50.0,
+            turns: 3.5,
+            pin_mm: 6.0,
+            knot_mm: 100.0,
+            tail_mm: 110.0,
+        },
+        materials: vec![own_wire()],
+        strings,
+    };
+    embed(&mut design);
+    design
+}
+
+fn own_wire() -> MaterialSpec {
+    fn own<T>(value: T, source: &str) -> Fact<T> {
+        Fact { value, source: source.to_owned(), standing: StandingSpec::Own }
+    }
+    let steps = StrengthSpec::StepsMmMpa(vec![(0.5, 900.0), (1.0, 850.0)]);
+    MaterialSpec {
+        key: text("oak gall"),
+        name: text("Own wire"),
+        class: ClassSpec::Natural,
+        density_kg_per_m3: own(8_000.0, "weighed"),
+        density_tolerance_percent: Some(own(2.0, "several reels")),
+        diameter_tolerance: Some(own(ToleranceSpec::StepsMm(vec![(0.4, 0.01)]), "micrometer")),
+        modulus: Some(own(ModulusSpec { base_gpa: 120.0, per_stress: 0.5 }, "rung")),
+        intermediate_modulus: Some(own(ModulusSpec { base_gpa: 100.0, per_stress: 0.0 }, "turned")),
+        slow_modulus: Some(own(ModulusSpec { base_gpa: 80.0, per_stress: 1.0 }, "hung")),
+        strength: Some(own(steps, "broken")),
+        expansion_e6_per_k: Some(own(15.0, "warmed")),
+        loss_factor: Some(own(0.01, "listened")),
+    }
+}
+
+/// The design as version 1 could hold it. The figures that built-in materials got later come with it.
+pub fn without_later_fields(design: &Design) -> Design {
+    let Design { pluck_mm, damping_partial, mechanism, .. } = Design::default();
+    let Design { frame_expansion_e6_per_k, tolerances, .. } = Design::default();
+    let mut old = Design {
+        pluck_mm,
+        damping_partial,
+        mechanism,
+        frame_expansion_e6_per_k,
+        tolerances,
+        ..design.clone()
+    };
+    old.strings.iter_mut().for_each(|string| string.mechanism = None);
+    for material in old.materials.iter_mut().filter(|material| material.key == "oak gall") {
+        *material = MaterialSpec {
+            class: ClassSpec::default(),
+            density_tolerance_percent: None,
+            diameter_tolerance: None,
+            intermediate_modulus: None,
+            slow_modulus: None,
+            expansion_e6_per_k: None,
+            loss_factor: None,
+            ..material.clone()
+        };
+    }
+    old
+}
