@@ -27,7 +27,8 @@ fn the_headings_are_the_promised_ones() {
         "string,note,harp_octave,frequency_hz,length_mm,make_up,gauge_mm,core_mm,\
          linear_density_g_per_m,tension_n,stress_mpa,breaking_load_n,load_share_percent,\
          semitones_to_break,pluck_stiffness_n_per_mm,inharmonicity_b,partial_8_cents,\
-         impedance_kg_per_s"
+         impedance_kg_per_s,damping_eta,stretch_mm,pin_turns,cents_per_pin_degree,\
+         cents_per_kelvin,lever_mm,disc_natural_mm,disc_sharp_mm,cut_length_mm,order_code"
     );
     assert_eq!(report.csv.lines().count(), 23);
 }
@@ -83,9 +84,12 @@ fn what_is_exported_comes_back_the_same() {
         {\"note\": \"\", \"length\": \"\"}]}";
     for text in SAMPLES.map(|sample| sample.json).into_iter().chain([odd]) {
         let once = reported(text).csv;
-        let design = read(&once).unwrap().into_design(&Design::default());
-        // The pitch and the pluck point of a design are not in its table.
+        let mut design = read(&once).unwrap().into_design(&Design::default());
+        // The settings of a design are not in its table, nor is a string's lever or disc.
         let saved = stringloft::design::persist::read(text).unwrap();
+        for (string, saved) in design.strings.iter_mut().zip(&saved.strings) {
+            string.mechanism = saved.mechanism;
+        }
         let design = Design { strings: design.strings, ..saved };
         let again = write(&design, &analyse(&resolve(&design).harp));
         assert_eq!(once, again);

@@ -359,9 +359,9 @@ impl Default for LimitsSpec {
 }
 
 impl Default for MechanismSpec {
-    /// No mechanism. A push of 1 mm: common practice, no source.
+    /// No mechanism. A push of 0.5 mm: common practice, no source.
     fn default() -> Self {
-        Self { kind: MechanismKind::None, push_mm: 1.0 }
+        Self { kind: MechanismKind::None, push_mm: 0.5 }
     }
 }
 

@@ -146,13 +146,13 @@ pub struct Conditions {
 }
 
 impl Default for Conditions {
-    /// A pull of 4 mm, partial 8 and a push of 1 mm are common practice, no source.
+    /// A pull of 4 mm, partial 8 and a push of 0.5 mm are common practice, no source.
     fn default() -> Self {
         Self {
             pluck: Length::from_mm(4.0),
             damping_partial: 8,
             allowance: Allowance::default(),
-            push: Length::from_mm(1.0),
+            push: Length::from_mm(0.5),
             frame_expansion_per_k: 0.0,
             tolerances: Tolerances::default(),
         }
