@@ -1,5 +1,8 @@
-//! The engine against what stands outside the project: standards, handbooks, textbooks, and figures
-//! worked out apart from the code.
+//! The engine against what stands outside the project: standards, handbooks, textbooks, general-purpose
+//! libraries, and figures worked out apart from the code.
+//!
+//! Each check is a function that stands in the list of `published/register.rs` and in the register of
+//! `design::checks`; `published/README.md` says what they found.
 //!
 //! Each table says its source and how well it is known: **read** (in the named source, or in the
 //! reproduction that is named), **second-hand** (as another text quotes it), **from memory**, or
@@ -7,7 +10,6 @@
 //! the last printed digit; where the printed answer itself was reached with rounded numbers, the test
 //! says so and takes those.
 
-use std::fmt::Display;
 use std::sync::Arc;
 
 use stringloft::engine::construction::MakeUp;
@@ -16,27 +18,32 @@ use stringloft::engine::material::{
 };
 use stringloft::engine::units::{Density, Length, Stress};
 
+#[path = "published/beams.rs"]
+mod beams;
 #[path = "published/figures.rs"]
 mod figures;
+#[path = "published/laws.rs"]
+mod laws;
 #[path = "published/pitches.rs"]
 mod pitches;
+#[path = "published/record.rs"]
+mod record;
+#[path = "published/register.rs"]
+mod register;
 #[path = "published/stiffness.rs"]
 mod stiffness;
 #[path = "published/temperaments.rs"]
 mod temperaments;
 #[path = "published/textbooks.rs"]
 mod textbooks;
+#[path = "published/totals.rs"]
+mod totals;
 #[path = "published/windings.rs"]
 mod windings;
 #[path = "published/wire.rs"]
 mod wire;
 
-/// Fails unless `actual` rounds to what a source prints; `digit` is the worth of the last digit.
-#[track_caller]
-fn assert_prints(actual: f64, printed: f64, digit: f64, what: impl Display) {
-    let gap = (actual - printed).abs();
-    assert!(gap <= 0.500_001 * digit, "{what}: got {actual}, the source prints {printed}");
-}
+use record::{assert_cents, assert_near, assert_prints, assert_same, assert_within};
 
 /// A built-in material by any of its names.
 fn built_in_material(name: &str) -> Material {

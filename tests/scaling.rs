@@ -1,5 +1,6 @@
 //! What must hold for every string of the compass, tried on many that are drawn at random, always the same:
-//! the laws of scaling, and that no input brings a figure that is no number.
+//! what more length, mass or pitch does, and that no input brings a figure that is no number. Mersenne's laws are
+//! in `published/laws.rs`.
 
 use std::sync::Arc;
 
@@ -8,7 +9,7 @@ use stringloft::engine::analysis::{
 };
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::material::{Material, built_in};
-use stringloft::engine::mechanics::{Core, inharmonicity, pitch, stress, tension};
+use stringloft::engine::mechanics::{Core, inharmonicity, tension};
 use stringloft::engine::units::{Force, Frequency, Length, LinearDensity, Stiffness};
 
 #[path = "scaling/draws.rs"]
@@ -60,54 +61,6 @@ fn samples(count: usize) -> Vec<Sample> {
 
 fn times(length: Length, factor: f64) -> Length {
     Length::from_m(length.to_m() * factor)
-}
-
-fn same(one: f64, other: f64) -> bool {
-    (one / other - 1.0).abs() < 1e-12
-}
-
-#[test]
-fn twice_the_length_sounds_an_octave_lower() {
-    for sample in samples(2_000) {
-        let pull = Force::from_n(sample.pull(None));
-        let hz = |factor| pitch(sample.density(), times(sample.length, factor), pull, None).to_hz();
-        assert!(same(hz(1.0), 2.0 * hz(2.0)));
-        assert!(same(hz(1.0), sample.pitch.to_hz()));
-    }
-}
-
-#[test]
-fn the_pull_goes_with_the_square_of_length_pitch_and_gauge() {
-    for sample in samples(2_000) {
-        let pull = |length: f64, hz: f64| {
-            let pitch = Frequency::from_hz(sample.pitch.to_hz() * hz);
-            tension(sample.density(), times(sample.length, length), pitch, None).to_n()
-        };
-        assert!(same(pull(3.0, 1.0), 9.0 * pull(1.0, 1.0)));
-        assert!(same(pull(1.0, 2.0), 4.0 * pull(1.0, 1.0)));
-        let (material, diameter) = sample.make_up.core().expect("a plain string");
-        let thicker = MakeUp::plain(Arc::clone(material), times(diameter, 2.0)).expect("made");
-        let thick = tension(thicker.linear_density(), sample.length, sample.pitch, None).to_n();
-        assert!(same(thick, 4.0 * pull(1.0, 1.0)));
-    }
-}
-
-#[test]
-fn the_stress_of_a_flexible_string_is_the_same_for_every_gauge() {
-    for sample in samples(2_000) {
-        let (material, diameter) = sample.make_up.core().expect("a plain string");
-        let at = |factor: f64| {
-            let diameter = times(diameter, factor);
-            let string = MakeUp::plain(Arc::clone(material), diameter).expect("made");
-            let pull = tension(string.linear_density(), sample.length, sample.pitch, None);
-            stress(pull, diameter).to_pa()
-        };
-        assert!(same(at(0.5), at(1.0)) && same(at(3.0), at(1.0)));
-        // It is four times density times the square of length times pitch, and no more.
-        let product = sample.length.to_m() * sample.pitch.to_hz();
-        let by_hand = 4.0 * material.density.value.to_kg_per_m3() * product * product;
-        assert!(same(at(1.0), by_hand));
-    }
 }
 
 #[test]

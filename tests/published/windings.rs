@@ -7,7 +7,7 @@ use std::sync::Arc;
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::units::Length;
 
-use super::{assert_prints, material_of};
+use super::{assert_near, assert_prints, assert_within, material_of};
 
 const STEEL: f64 = 7850.0;
 const COPPER: f64 = 8930.0;
@@ -45,8 +45,7 @@ pub(super) fn usual_sum(core_mm: f64, kg_per_m3: f64, wire_mm: f64) -> f64 {
 const COPPER_ON_STEEL: [(f64, f64, f64, f64); 3] =
     [(0.50, 0.30, 6.8295, 6.8670), (0.40, 0.15, 2.8043, 2.8111), (1.00, 0.50, 22.6908, 22.7836)];
 
-#[test]
-fn close_turns_weigh_what_the_helix_says() {
+pub fn close_turns_weigh_what_the_helix_says() {
     for (core, wire, sum, helix) in COPPER_ON_STEEL {
         let what = format!("{wire} on {core} mm");
         assert_prints(usual_sum(core, COPPER, wire), sum, 1e-4, &what);
@@ -54,14 +53,13 @@ fn close_turns_weigh_what_the_helix_says() {
         assert_prints(ours, helix, 1e-4, &what);
         // The slant of the turns adds what the usual sum leaves out.
         let over_percent = 100.0 * (ours / sum - 1.0);
-        assert!((0.2..0.6).contains(&over_percent), "{what}: {over_percent} %");
+        assert_within(over_percent, 0.2..=0.6, what);
     }
 }
 
 /// Source: worked out likewise, for bronze of 8800 kg/m³: core 1.54134, wrap 5.21115 by the usual sum and
 /// 5.24814 g/m by the helix.
-#[test]
-fn core_and_wrap_weigh_what_was_worked_out() {
+pub fn core_and_wrap_weigh_what_was_worked_out() {
     let string = on_steel(0.50, vec![round(8800.0, 0.30)]);
     let core = string.core_linear_density().expect("a wound string has a core").to_g_per_m();
     assert_prints(core, 1.54134, 1e-5, "core");
@@ -72,8 +70,7 @@ fn core_and_wrap_weigh_what_was_worked_out() {
 /// Source: worked out likewise: 0.60 mm steel, 0.25 mm copper over it, 0.40 mm copper over that; 6.9017 and
 /// 20.1221 g/m by the usual sum, 1.900 mm over all. The helix adds to each layer the factor
 /// `√(1 + (w/π(D + w))²)` for wire `w` on the diameter `D` beneath.
-#[test]
-fn a_second_layer_lies_on_the_first() {
+pub fn a_second_layer_lies_on_the_first() {
     let string = on_steel(0.60, vec![round(COPPER, 0.25), round(COPPER, 0.40)]);
     assert_prints(string.gauge().expect("wound").to_mm(), 1.900, 1e-3, "over all");
     let (core, first, second) = (STEEL * PI / 4.0 * 0.36 / 1e3, 6.9017, 20.1221);
@@ -89,8 +86,7 @@ fn a_second_layer_lies_on_the_first() {
 /// A real ribbon slants. Of width `w` on the mean circumference `c = π (d + t)`, one turn is `√(c² + w²)`
 /// long and advances by `w`, so the wrap weighs `√(1 + (w/c)²)` times the tube. The narrower the ribbon,
 /// the nearer to the tube.
-#[test]
-fn a_ribbon_weighs_a_little_more_than_a_tube() {
+pub fn a_ribbon_weighs_a_little_more_than_a_tube() {
     let (tube, core) = (6.5699, STEEL * PI / 4.0 * 0.49 / 1e3);
     let circumference = PI * 0.85;
     for width in [0.05, 0.3, 0.6, 1.2] {
@@ -98,15 +94,14 @@ fn a_ribbon_weighs_a_little_more_than_a_tube() {
         let material = material_of(BRONZE, 110.0, 900.0);
         let ribbon = Layer { material, section, packing_ratio: 1.0 };
         let ours = g_per_m(&on_steel(0.70, vec![ribbon]));
-        assert!(ours > tube, "{width} mm: {ours}");
+        assert_within(ours, tube..=1.1 * tube, format_args!("{width} mm"));
         let slanted = core + (tube - core) * (1.0 + (width / circumference).powi(2)).sqrt();
         assert_prints(ours, slanted, 1.2e-4, format_args!("{width} mm"));
     }
 }
 
 /// The helix itself, walked in 20 000 chords a turn: nothing of the engine's formula is used.
-#[test]
-fn a_helix_walked_in_small_steps_is_as_long() {
+pub fn a_helix_walked_in_small_steps_is_as_long() {
     let steel = Arc::new((*material_of(STEEL, 206.0, 2000.0)).clone());
     for (core_mm, wire_mm, packing) in
         [(0.5, 0.3, 1.0), (0.5, 0.3, 0.5), (0.3, 0.8, 0.9), (1.0, 0.05, 0.2)]
@@ -119,9 +114,9 @@ fn a_helix_walked_in_small_steps_is_as_long() {
         let (radius, pitch) = ((core_mm + wire_mm) / 2.0, wire_mm / packing);
         let turn = walked(radius, pitch, 20_000);
         let wrap = COPPER * PI / 4.0 * wire_mm * wire_mm * turn / pitch / 1e3;
-        let ratio = (g_per_m(&string) - core) / wrap;
+        let ours = g_per_m(&string) - core;
         // A chord is short of its arc by the square of its angle over 24: here 4e-9.
-        assert!((ratio - 1.0).abs() < 1e-8, "{wire_mm} on {core_mm} mm: {ratio}");
+        assert_near(ours, wrap, 1e-8, format_args!("{wire_mm} on {core_mm} mm"));
     }
 }
 

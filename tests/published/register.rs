@@ -1,0 +1,198 @@
+//! The list of checks: each is a test of its own, and stands in the register that the page shows.
+//!
+//! `tests/published/README.md` says what each of them found; it is written by
+//! `RENEW=1 cargo test --test published every_listed_check`.
+
+use std::fmt::Write;
+use std::path::Path;
+use std::sync::OnceLock;
+
+use stringloft::design::checks::{CHECKS, Check, FIGURES};
+use stringloft::engine::material::Standing;
+
+use crate::record::{self, Record};
+
+/// A check: its key in the register, its function, and what it found.
+struct Listed {
+    id: &'static str,
+    run: fn(),
+    found: OnceLock<Record>,
+}
+
+impl Listed {
+    const fn new(id: &'static str, run: fn()) -> Self {
+        Self { id, run, found: OnceLock::new() }
+    }
+
+    /// Runs it, once in each run of the tests.
+    fn found(&self) -> &Record {
+        self.found.get_or_init(|| {
+            record::taken();
+            (self.run)();
+            record::taken()
+        })
+    }
+}
+
+fn listed(id: &str) -> &'static Listed {
+    LISTED.iter().find(|listed| listed.id == id).expect("the list makes tests of its own keys")
+}
+
+/// Makes the table of checks, and a test of each.
+macro_rules! checks {
+    ($($id:literal => $module:ident :: $name:ident,)+) => {
+        static LISTED: [Listed; [$($id),+].len()] = [$(Listed::new($id, crate::$module::$name)),+];
+
+        $(
+            #[test]
+            fn $name() {
+                let found = listed($id).found();
+                assert!(found.values() > 0, "the check compared nothing");
+            }
+        )+
+    };
+}
+
+checks! {
+    "music-wire-strength" => wire::music_wire_is_as_strong_as_the_standard_says,
+    "music-wire-load" => wire::music_wire_breaks_at_the_load_of_the_table,
+    "music-wire-laws" => wire::the_handbooks_laws_lie_about_the_table_as_found,
+    "spring-wire-below" => wire::music_wire_is_about_a_tenth_stronger_than_spring_wire,
+    "bronze-strength" => wire::phosphor_bronze_has_the_steps_of_the_standard,
+    "gut-strength" => wire::gut_breaks_at_the_least_product_that_was_measured,
+    "nylon-window" => textbooks::nylon_at_a4_has_its_window_of_lengths,
+    "specific-strength" => wire::breaking_loads_give_the_printed_specific_strengths,
+    "steel-highest-note" => textbooks::the_highest_note_of_so_much_steel,
+    "winding-mass" => windings::close_turns_weigh_what_the_helix_says,
+    "winding-parts" => windings::core_and_wrap_weigh_what_was_worked_out,
+    "second-layer-mass" => windings::a_second_layer_lies_on_the_first,
+    "ribbon-mass" => windings::a_ribbon_weighs_a_little_more_than_a_tube,
+    "helix-walked" => windings::a_helix_walked_in_small_steps_is_as_long,
+    "mersenne-length" => laws::twice_the_length_sounds_an_octave_lower,
+    "mersenne-pull" => laws::the_pull_goes_with_the_square_of_length_pitch_and_gauge,
+    "stress-of-pitch" => laws::the_stress_of_a_flexible_string_is_the_same_for_every_gauge,
+    "guitar-wave-speed" => textbooks::two_guitar_strings_of_one_wave_speed,
+    "piano-lowest-string" => textbooks::the_lowest_string_of_a_piano,
+    "violin-string" => textbooks::a_violin_string_pulls_fifteen_pounds,
+    "two-gram-string" => textbooks::a_string_of_two_grams_pulls_a_thousand_newtons,
+    "highest-harmonic" => textbooks::the_highest_harmonic_that_can_be_heard,
+    "harp-middle-c" => textbooks::a_harp_string_of_middle_c,
+    "light-string" => textbooks::a_light_string_with_slow_waves,
+    "hung-masses" => textbooks::two_masses_hung_on_one_string,
+    "flexible-rows" => figures::flexible_strings_pull_what_was_worked_out,
+    "stiff-rows" => figures::every_figure_of_a_row_is_the_one_worked_out,
+    "stiff-rows-tuned" => figures::the_analysis_tunes_the_stiff_string,
+    "steel-tenth-partial" => figures::the_tenth_partial_of_half_a_metre_of_steel,
+    "wound-row" => figures::a_wound_string_pulls_on_its_core_alone,
+    "weighed-row" => figures::a_weighed_string_without_a_core_has_a_pull_and_no_more,
+    "young-piano-wire" => stiffness::piano_wire_follows_youngs_law,
+    "feynman-pitch" => stiffness::stiffness_raises_the_pitch_as_feynman_wrote,
+    "guitar-notes" => stiffness::the_strings_of_a_guitar_sound_their_notes,
+    "guitar-inharmonicity" => stiffness::the_strings_of_a_guitar_have_their_inharmonicity,
+    "piano-middle-c" => stiffness::middle_c_of_a_piano_sounds_and_is_stiff,
+    "beam-pinned" => beams::a_beam_without_pull_sounds_as_euler_and_bernoulli_have_it,
+    "beam-refined" => beams::finer_elements_close_in_on_the_partials_of_a_stiff_string,
+    "beam-partials" => beams::twelve_partials_of_every_plain_string_are_those_of_the_beam,
+    "beam-tuned" => beams::the_tension_brings_the_beam_to_pitch,
+    "stepped-roots" => beams::the_roots_of_a_stepped_string_are_the_ones_worked_out,
+    "stepped-elements" => beams::elements_find_the_same_roots,
+    "bare-ends-law" => beams::the_law_of_bare_ends_is_true_for_low_partials_and_errs_upward,
+    "bare-ends-halved" => beams::half_the_bare_end_has_a_quarter_of_the_error,
+    "bare-ends-and-stiffness" => beams::stiffness_and_bare_ends_add_up,
+    "equal-compass" => pitches::the_equal_tempered_compass_is_the_printed_one,
+    "standard-pitch" => pitches::the_reference_pitch_is_that_of_the_standard,
+    "other-pitches" => pitches::other_reference_pitches_lie_where_they_should,
+    "temperaments-above-c" => temperaments::every_key_lies_where_its_temperament_puts_it,
+    "temperaments-from-equal" => temperaments::a_tuner_sets_every_key_as_far_from_equal_as_the_table_says,
+    "wolf-and-commas" => temperaments::the_wolf_and_the_commas_have_their_printed_size,
+    "harp-octaves" => pitches::the_harpists_octaves_are_counted_from_the_top,
+    "lever-harp-total" => totals::the_lever_harp_pulls_as_a_folk_harp_of_36_strings,
+    "pedal-harp-total" => totals::the_pedal_harp_pulls_between_ten_and_twelve_kilonewtons,
+    "suggested-harp-total" => totals::a_suggested_harp_of_34_strings_pulls_as_nylon_harps_do,
+    "working-load" => totals::every_string_of_the_samples_works_at_a_quarter_to_three_quarters_of_its_load,
+}
+
+#[test]
+fn every_listed_check_exists_and_passes() {
+    for listed in &LISTED {
+        let entries = CHECKS.iter().filter(|check| check.id == listed.id).count();
+        assert_eq!(entries, 1, "entries of {} in the register", listed.id);
+        let functions = LISTED.iter().filter(|other| other.id == listed.id).count();
+        assert_eq!(functions, 1, "functions of {}", listed.id);
+    }
+    for check in CHECKS {
+        assert!(LISTED.iter().any(|listed| listed.id == check.id), "{} has no check", check.id);
+    }
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/published/README.md");
+    let text = report();
+    if std::env::var_os("RENEW").is_some() {
+        std::fs::write(&path, &text).expect("the report can be written");
+    }
+    let kept = std::fs::read_to_string(&path).unwrap_or_default();
+    for (number, (kept, new)) in (1..).zip(kept.lines().zip(text.lines())) {
+        assert_eq!(kept, new, "line {number} of the report (renew it with RENEW=1)");
+    }
+    assert_eq!(kept.lines().count(), text.lines().count(), "lines (renew it with RENEW=1)");
+}
+
+#[test]
+fn every_entry_of_the_register_can_be_shown() {
+    for Check { id, what, source, figures, .. } in CHECKS {
+        let is_kebab = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
+        assert!(!id.is_empty() && id.chars().all(is_kebab), "{id}");
+        for text in [what, source] {
+            assert!(text.len() > 10 && !text.ends_with('.'), "{id}: {text}");
+            assert!(!text.contains('|') && text.trim() == *text, "{id}: {text}");
+        }
+        assert!(!figures.is_empty(), "{id} covers no figure");
+        for figure in *figures {
+            assert!(FIGURES.contains(figure), "{id} covers {figure}, which is no figure");
+        }
+    }
+}
+
+const INTRODUCTION: &str = "\
+# What the figures are checked against
+
+Every check compares what the program computes with a value from outside the project.
+
+- **Known**: *read* in the source named or in the reproduction named; *second-hand*, as another text quotes it; \
+*from memory*; or *worked out* from the formulas of the source, apart from this code.
+- **Values**: how many values were compared.
+- **Largest deviation**: the farthest of them. A printed table leaves room for half of its last digit, \
+so 0.50 of the last printed digit still rounds to what is printed. \
+Where nothing is printed, it is a share of the value or cents of pitch. \
+*Within the bounds stated* is a range that the source gives, or that its digits leave.
+
+The test `every_listed_check_exists_and_passes` compares this file with what the checks find. \
+To renew it: `RENEW=1 cargo test --test published every_listed_check`.
+
+| Check | What was compared | Source | Known | Values | Largest deviation |
+| --- | --- | --- | --- | ---: | --- |
+";
+
+fn report() -> String {
+    let mut text = INTRODUCTION.to_owned();
+    let mut values = 0;
+    for check in CHECKS {
+        let found = listed(check.id).found();
+        values += found.values();
+        let Check { id, what, source, standing, .. } = check;
+        let (known, count, off) = (known(*standing), found.values(), found.deviation());
+        writeln!(text, "| {id} | {what} | {source} | {known} | {count} | {off} |")
+            .expect("a text can be written to");
+    }
+    write!(text, "\n{} checks, {values} values.\n", CHECKS.len())
+        .expect("a text can be written to");
+    text
+}
+
+const fn known(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Seen => "read",
+        Standing::SecondHand => "second-hand",
+        Standing::Computed => "worked out",
+        Standing::FromMemory => "from memory",
+        Standing::Own => "own",
+    }
+}
