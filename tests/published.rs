@@ -24,10 +24,14 @@ mod beams;
 mod figures;
 #[path = "published/laws.rs"]
 mod laws;
+#[path = "published/materials.rs"]
+mod materials;
 #[path = "published/pitches.rs"]
 mod pitches;
 #[path = "published/record.rs"]
 mod record;
+#[path = "published/reference.rs"]
+mod reference;
 #[path = "published/register.rs"]
 mod register;
 #[path = "published/stiffness.rs"]

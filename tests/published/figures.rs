@@ -4,14 +4,16 @@
 //! Their tensions are those of the flexible string, `T = 4 L² f² μ`. The engine tunes the stiff one, whose
 //! pull is less by the factor `1 + B`: the tests hold it to both.
 
+use std::f64::consts::LN_2;
+
 use stringloft::engine::analysis::{
     Conditions, Harp, HarpString, Limits, Mechanism, StringFigures, Unknown, analyse,
 };
 use stringloft::engine::construction::MakeUp;
 use stringloft::engine::material::Modulus;
 use stringloft::engine::mechanics::{
-    Core, bare_end_inharmonicity, impedance, inharmonicity, partial_cents, pluck_stiffness, stress,
-    tension,
+    Core, bare_end_inharmonicity, impedance, inharmonicity, partial_cents, pluck_stiffness,
+    semitones_to_break, stress, tension,
 };
 use stringloft::engine::pitch::Tuning;
 use stringloft::engine::units::{Force, Frequency, Length, LinearDensity, Stiffness, Stress};
@@ -179,6 +181,7 @@ pub fn the_tenth_partial_of_half_a_metre_of_steel() {
     assert_prints(b, 8.4019e-5, 1e-9, "B");
     let of_the_first = 600.0 * (1.0 + b).log2();
     assert_prints(partial_cents(b, 10) + of_the_first, 7.24, 0.01, "tenth partial");
+    assert_prints(1200.0 * (50.0 * b).ln_1p() / LN_2, 7.26, 0.01, "by the first order");
 }
 
 /// Worked out: 0.60 mm steel core of 207 `GPa` with 0.25 mm copper over it, 1.200 m at 65.406 Hz. The mass,
@@ -244,4 +247,28 @@ fn figures_of(make_up: MakeUp, metres: f64, hz: f64) -> StringFigures {
     let harp =
         Harp { strings: vec![string], pluck_ratio: 0.5, conditions: Conditions::default(), limits };
     analyse(&harp).strings.remove(0)
+}
+
+/// Worked out: the share of the breaking load so many semitones below breaking, `2^(−s/6)`, printed to three
+/// digits.
+pub fn semitones_below_breaking_are_shares_of_the_load() {
+    let load = Force::from_n(1000.0);
+    for (semitones, share) in [(1.0, 0.891), (2.0, 0.794), (3.0, 0.707), (4.0, 0.630), (6.0, 0.500)]
+    {
+        let of = |share: f64| semitones_to_break(Force::from_n(share * load.to_n()), load);
+        // Half of the last digit of the share either way.
+        assert_within(semitones, of(share + 0.5e-3)..=of(share - 0.5e-3), format_args!("{share}"));
+    }
+}
+
+/// Worked out: bare ends of a fiftieth of the length at both ends, core of 0.3 of the mass: by the law of the
+/// cube partials 1, 6 and 12 rise by the shares 3.685e-5, 1.326e-3 and 5.306e-3.
+pub fn the_law_of_bare_ends_is_the_one_worked_out() {
+    let end = bare_end_inharmonicity(Length::from_mm(20.0), Length::from_mm(1000.0), 0.3);
+    for (n, printed, digit) in
+        [(1.0, 3.685e-5, 1e-8), (6.0, 1.326e-3, 1e-6), (12.0, 5.306e-3, 1e-6)]
+    {
+        // First order: half of the coefficient, once for each end.
+        assert_prints(end * n * n, printed, digit, format_args!("partial {n}"));
+    }
 }

@@ -109,3 +109,14 @@ pub fn the_harpists_octaves_are_counted_from_the_top() {
         assert_same(note.harp_octave(), octave, name);
     }
 }
+
+/// Source: the key numbers of the MIDI standard, from memory: C4 is 60, A4 is 69. C1 is 24 and G7 is 103,
+/// worked out. The octave of the name is the number over 12, less one.
+pub fn keys_have_their_numbers() {
+    for (name, number) in
+        [("C4", 60), ("A4", 69), ("C1", 24), ("G7", 103), ("Cb4", 59), ("B#3", 60)]
+    {
+        let note: Note = name.parse().expect("the test names a note");
+        assert_same(note.key_number(), number, name);
+    }
+}

@@ -2,12 +2,11 @@
 //!
 //! Left out, as the engine has nothing that answers them: mass over length of a weighed piece (0.06 kg on
 //! 2.00 m), which is only a division; power laws of strength at 7.25 mm and 0.105 in, thicker than the
-//! table (see `wire.rs`); the specific moduli of fibres; and the drift of the slackest string of a hammered
-//! dulcimer with temperature (0.24 % a degree), as long as `StringFigures` has no figure for it.
+//! table (see `wire.rs`); and the specific moduli of fibres.
 
 use std::f64::consts::PI;
 
-use stringloft::engine::mechanics::{pitch, tension};
+use stringloft::engine::mechanics::{pitch, pluck_stiffness, tension};
 use stringloft::engine::units::{Force, Frequency, Length, LinearDensity};
 
 use super::{assert_prints, assert_same, assert_within, material_of, plain};
@@ -121,5 +120,23 @@ pub fn nylon_at_a4_has_its_window_of_lengths() {
             let on_a_metre = pitch(density, Length::from_m(1.0), Force::from_n(share * load), None);
             assert_prints(on_a_metre.to_hz() / 440.0 * 1e3, printed, 10.0, "mm");
         }
+    }
+}
+
+/// The string of [`a_harp_string_of_middle_c`], 193.5 N on 0.56 m, under the finger: in the middle, at 0.4, a third
+/// and a quarter of its length, in N/m; then the force of a pull of 3 mm and of 5 mm, least and greatest.
+///
+/// Source: worked out from the statics of a string pulled aside, apart from this code.
+pub fn a_harp_string_of_middle_c_meets_the_finger() {
+    let feel = |share: f64| {
+        pluck_stiffness(Force::from_n(193.5), Length::from_m(0.56), share).to_n_per_m()
+    };
+    for (share, printed) in [(0.5, 1382.0), (0.4, 1440.0), (1.0 / 3.0, 1555.0), (0.25, 1843.0)] {
+        assert_prints(feel(share), printed, 1.0, format_args!("{share}, N/m"));
+    }
+    for (millimetres, least, most) in [(3.0, 4.1, 5.5), (5.0, 6.9, 9.2)] {
+        let what = format!("{millimetres} mm, N");
+        assert_prints(feel(0.5) * millimetres * 1e-3, least, 0.1, &what);
+        assert_prints(feel(0.25) * millimetres * 1e-3, most, 0.1, what);
     }
 }

@@ -1,10 +1,11 @@
 //! Strength of materials, mass per metre and breaking loads.
 
 use super::Check;
-use crate::engine::material::Standing::{Computed, Seen};
+use crate::engine::material::Standing::{Computed, FromMemory, Seen};
 
 const A228: &str = "ASTM A228/A228M, inch table, as reproduced by a wire merchant";
 const GEOMETRY: &str = "geometry of the helix, worked out apart from the program";
+const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/reference_values.py";
 
 pub(super) const CHECKS: &[Check] = &[
     Check {
@@ -27,6 +28,20 @@ pub(super) const CHECKS: &[Check] = &[
         source: "Shigley's Mechanical Engineering Design, solutions 10-1 and 10-3, and an engineering examination site, problem 141",
         standing: Seen,
         figures: &["materials", "breaking_load_n"],
+    },
+    Check {
+        id: "music-wire-refit",
+        what: "one power law fitted to the table of music wire, in inches and millimetres",
+        source: "a fit to ASTM A228/A228M, worked out apart from the program",
+        standing: Computed,
+        figures: &["materials", "breaking_load_n"],
+    },
+    Check {
+        id: "gauge-tolerance",
+        what: "how much the tolerance of the gauge moves the tension",
+        source: "tolerances of ASTM A228/A228M as reproduced by a wire merchant; tensions worked out",
+        standing: Computed,
+        figures: &["tolerance", "tension_n", "gauge_mm"],
     },
     Check {
         id: "spring-wire-below",
@@ -55,6 +70,34 @@ pub(super) const CHECKS: &[Check] = &[
         source: "an essay on harp strings and design, 2020",
         standing: Seen,
         figures: &["materials", "length_mm", "load_share_percent"],
+    },
+    Check {
+        id: "material-data",
+        what: "density and modulus of the built-in materials against what was printed",
+        source: "standards, data sheets and handbooks named beside each material",
+        standing: Seen,
+        figures: &["materials", "linear_density_g_per_m", "inharmonicity_b"],
+    },
+    Check {
+        id: "material-strengths",
+        what: "strength of the built-in materials against the ranges printed",
+        source: "data sheets and handbooks named beside each material",
+        standing: Seen,
+        figures: &["materials", "breaking_load_n"],
+    },
+    Check {
+        id: "nylon-modulus",
+        what: "how the modulus of nylon rises with the stress, on three guitar strings",
+        source: "J. Woodhouse, Acta Acustica united with Acustica 90 (2004) 928, as quoted, masses from memory; the law of J. Woodhouse and N. Lynch-Aird (2019), as quoted",
+        standing: FromMemory,
+        figures: &["materials", "inharmonicity_b"],
+    },
+    Check {
+        id: "unit-factors",
+        what: "pounds, kilograms, inches and ksi in newtons, millimetres and MPa",
+        source: "NIST SP 811 (2008), appendix B.8",
+        standing: FromMemory,
+        figures: &["tension_n", "breaking_load_n", "stress_mpa", "length_mm"],
     },
     Check {
         id: "specific-strength",
@@ -104,5 +147,19 @@ pub(super) const CHECKS: &[Check] = &[
         source: "chords along the helix, added up apart from the program",
         standing: Computed,
         figures: &["linear_density_g_per_m"],
+    },
+    Check {
+        id: "helix-integrated",
+        what: "mass of round and flat windings against the helix, integrated",
+        source: SCIPY,
+        standing: Computed,
+        figures: &["linear_density_g_per_m"],
+    },
+    Check {
+        id: "turns-integrated",
+        what: "string taken by the turns on a tuning pin",
+        source: SCIPY,
+        standing: Computed,
+        figures: &["cut_length_mm"],
     },
 ];

@@ -14,6 +14,13 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["frequency_hz"],
     },
     Check {
+        id: "key-numbers",
+        what: "numbers of the keys",
+        source: "the MIDI standard",
+        standing: FromMemory,
+        figures: &["frequency_hz"],
+    },
+    Check {
         id: "standard-pitch",
         what: "pitch of A4",
         source: "ISO 16:1975, as quoted on a piano technicians' list",

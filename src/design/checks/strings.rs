@@ -7,6 +7,7 @@ const WORKED: &str = "rows of figures worked out by hand from the formulas";
 const BEAM: &str = "a finite-element beam under tension, written for these checks";
 const ROOTS: &str = "exact roots of a string in three pieces, written for these checks";
 const GUITAR: &str = "J. Woodhouse, Acta Acustica united with Acustica 90 (2004) 928 and 945, as quoted, masses from memory";
+const MPMATH: &str = "mpmath 1.4.1 with 50 digits, by tests/published/scripts/reference_values.py";
 
 pub(super) const CHECKS: &[Check] = &[
     Check {
@@ -137,6 +138,47 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["tension_n"],
     },
     Check {
+        id: "semitone-shares",
+        what: "share of the breaking load so many semitones below breaking",
+        source: WORKED,
+        standing: Computed,
+        figures: &["semitones_to_break", "load_share_percent"],
+    },
+    Check {
+        id: "middle-c-feel",
+        what: "feel of a harp string for middle C at four places",
+        source: "statics of a string pulled aside, worked out apart from the program",
+        standing: Computed,
+        figures: &["pluck_stiffness_n_per_mm"],
+    },
+    Check {
+        id: "fifty-digits-tension",
+        what: "tension, stress, feel and impedance of stiff strings of four materials",
+        source: MPMATH,
+        standing: Computed,
+        figures: &[
+            "tension_n",
+            "stress_mpa",
+            "impedance_kg_per_s",
+            "pluck_stiffness_n_per_mm",
+            "linear_density_g_per_m",
+        ],
+    },
+    Check {
+        id: "fifty-digits-partials",
+        what: "inharmonicity and twelve partials of the same strings",
+        source: MPMATH,
+        standing: Computed,
+        figures: &["inharmonicity_b", "partials", "partial_8_cents"],
+    },
+    Check {
+        id: "fifty-digits-breaking",
+        what: "breaking load of the same strings, and semitones to breaking",
+        source: MPMATH,
+        standing: Computed,
+        figures: &["breaking_load_n", "semitones_to_break"],
+    },
+    Check {
         id: "young-piano-wire",
         what: "how sharp the partials of plain steel wire are",
         source: "R. W. Young, J. Acoust. Soc. Am. 24 (1952), abstract",
@@ -170,6 +212,13 @@ pub(super) const CHECKS: &[Check] = &[
         source: "A. Chaigne and A. Askenfelt, J. Acoust. Soc. Am. 95 (1994) 1112",
         standing: FromMemory,
         figures: &["frequency_hz", "inharmonicity_b"],
+    },
+    Check {
+        id: "audible-inharmonicity",
+        what: "from which inharmonicity listeners hear a difference",
+        source: "H. Järveläinen, V. Välimäki and M. Karjalainen, Acoustics Research Letters Online 2 (2001) 79",
+        standing: FromMemory,
+        figures: &["inharmonicity_b"],
     },
     Check {
         id: "beam-pinned",
@@ -212,6 +261,13 @@ pub(super) const CHECKS: &[Check] = &[
         source: ROOTS,
         standing: Computed,
         figures: &["partials"],
+    },
+    Check {
+        id: "bare-ends-worked",
+        what: "the simple law for bare ends at three partials",
+        source: WORKED,
+        standing: Computed,
+        figures: &["inharmonicity_b"],
     },
     Check {
         id: "bare-ends-law",
