@@ -18,16 +18,22 @@ use stringloft::engine::material::{
 };
 use stringloft::engine::units::{Density, Length, Stress};
 
+#[path = "published/bare_ends.rs"]
+mod bare_ends;
 #[path = "published/beams.rs"]
 mod beams;
 #[path = "published/figures.rs"]
 mod figures;
 #[path = "published/laws.rs"]
 mod laws;
+#[path = "published/levers.rs"]
+mod levers;
 #[path = "published/materials.rs"]
 mod materials;
 #[path = "published/pitches.rs"]
 mod pitches;
+#[path = "published/plucks.rs"]
+mod plucks;
 #[path = "published/record.rs"]
 mod record;
 #[path = "published/reference.rs"]
@@ -36,6 +42,8 @@ mod reference;
 mod register;
 #[path = "published/stiffness.rs"]
 mod stiffness;
+#[path = "published/take_up.rs"]
+mod take_up;
 #[path = "published/temperaments.rs"]
 mod temperaments;
 #[path = "published/textbooks.rs"]

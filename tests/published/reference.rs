@@ -6,13 +6,15 @@
 use std::sync::{Arc, LazyLock};
 
 use serde::Deserialize;
+use serde::de::DeserializeOwned;
+use serde_json::Value;
 use stringloft::design::checks::CHECKS;
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::cut::{Allowance, cut_length};
 use stringloft::engine::material::{Material, Modulus};
 use stringloft::engine::mechanics::{
-    Core, impedance, inharmonicity, partial_cents, pitch, pluck_stiffness, semitones_to_break,
-    stress, tension,
+    Core, bending_loss, impedance, inharmonicity, partial_cents, pitch, pluck_stiffness,
+    semitones_to_break, stress, tension,
 };
 use stringloft::engine::units::{Force, Frequency, Length, Stress};
 
@@ -21,31 +23,22 @@ use super::{assert_cents, assert_near, material_of, plain};
 /// What both sides compute with all their digits differs by rounding alone.
 pub const ROOM: f64 = 1e-11;
 
-#[derive(Deserialize)]
-pub struct Values {
-    versions: Versions,
-    stiff: Vec<Stiff>,
-    helices: Vec<Helix>,
-    turns: Vec<Turns>,
-}
-
-#[derive(Deserialize)]
-struct Versions {
-    scipy: String,
-    mpmath: String,
-}
-
-pub static VALUES: LazyLock<Values> = LazyLock::new(|| {
-    serde_json::from_str(include_str!("reference_values.json"))
-        .expect("the script writes this form")
+static VALUES: LazyLock<Value> = LazyLock::new(|| {
+    serde_json::from_str(include_str!("reference_values.json")).expect("the script writes JSON")
 });
+
+/// The rows of a group.
+pub fn rows<T: DeserializeOwned>(group: &str) -> Vec<T> {
+    serde_json::from_value(VALUES[group].clone()).expect("the script writes rows of this form")
+}
 
 #[test]
 fn the_register_names_the_versions_that_the_values_come_from() {
-    let Versions { scipy, mpmath, .. } = &VALUES.versions;
+    let version = |library: &str| VALUES["versions"][library].as_str().expect("a version");
+    let scipy = format!("SciPy {}", version("scipy"));
+    let mpmath = format!("mpmath {}", version("mpmath"));
     let named = CHECKS.iter().filter(|check| check.source.contains("reference_values.py"));
     for check in named {
-        let (scipy, mpmath) = (format!("SciPy {scipy}"), format!("mpmath {mpmath}"));
         assert!(check.source.contains(&scipy) || check.source.contains(&mpmath), "{}", check.id);
     }
 }
@@ -92,7 +85,7 @@ impl Stiff {
 }
 
 pub fn stiff_strings_pull_and_feel_as_with_fifty_digits() {
-    for row in &VALUES.stiff {
+    for row in rows::<Stiff>("stiff") {
         let string = plain(&row.material(), Length::from_mm(row.d_mm));
         let (density, length) = (string.linear_density(), Length::from_mm(row.length_mm));
         let what = row.what();
@@ -110,7 +103,7 @@ pub fn stiff_strings_pull_and_feel_as_with_fifty_digits() {
 }
 
 pub fn stiff_strings_are_inharmonic_as_with_fifty_digits() {
-    for row in &VALUES.stiff {
+    for row in rows::<Stiff>("stiff") {
         let length = Length::from_mm(row.length_mm);
         let b = inharmonicity(row.core(), length, Force::from_n(row.pull_n));
         assert_near(b, row.b, ROOM, row.what());
@@ -122,7 +115,7 @@ pub fn stiff_strings_are_inharmonic_as_with_fifty_digits() {
 }
 
 pub fn strings_break_as_with_fifty_digits() {
-    for row in &VALUES.stiff {
+    for row in rows::<Stiff>("stiff") {
         let string = plain(&row.material(), Length::from_mm(row.d_mm));
         let load = string.breaking_load().expect("a strength is given");
         assert_near(load.to_n(), row.load_n, ROOM, row.what());
@@ -145,7 +138,7 @@ struct Helix {
 pub fn windings_weigh_as_the_helix_integrated() {
     let steel = material_of(7850.0, 206.0, 2000.0);
     let mm = Length::from_mm;
-    for row in &VALUES.helices {
+    for row in rows::<Helix>("helices") {
         let (thickness, width) = (mm(row.thick_mm), mm(row.width_mm));
         let section = if row.round {
             Section::Round { diameter: thickness }
@@ -175,7 +168,7 @@ struct Turns {
 /// circumference.
 pub fn turns_on_a_pin_take_the_string_that_a_helix_takes() {
     let mm = Length::from_mm;
-    for row in &VALUES.turns {
+    for row in rows::<Turns>("turns") {
         let with = |turns| {
             let parts = Allowance::new(mm(40.0), turns, mm(row.pin_mm), mm(90.0), mm(120.0));
             cut_length(mm(600.0), mm(row.gauge_mm), &parts.expect("the test's allowance")).to_mm()
@@ -184,5 +177,23 @@ pub fn turns_on_a_pin_take_the_string_that_a_helix_takes() {
         let room = 0.5 * (row.gauge_mm / circumference).powi(2);
         let ours = with(row.turns) - with(0.0);
         assert_near(ours, row.wound_mm, room, format_args!("{} mm", row.gauge_mm));
+    }
+}
+
+#[derive(Deserialize)]
+struct Loss {
+    b: f64,
+    eta: f64,
+    partial: u32,
+    loss: f64,
+}
+
+/// The engine leaves out the `B n²` in the bottom of `B n² η/(1 + B n²)`.
+pub fn partials_lose_what_a_complex_modulus_says() {
+    for row in rows::<Loss>("losses") {
+        let n = f64::from(row.partial);
+        let ours = bending_loss(row.b, row.partial, row.eta);
+        let room = row.b * n * n * (1.0 + ROOM);
+        assert_near(ours, row.loss, room, format_args!("{}, partial {n}", row.b));
     }
 }

@@ -7,7 +7,7 @@ use std::fmt::Write;
 use std::path::Path;
 use std::sync::OnceLock;
 
-use stringloft::design::checks::{CHECKS, Check, FIGURES};
+use stringloft::design::checks::{CHECKS, Check, FIGURES, of_figure};
 use stringloft::engine::material::Standing;
 
 use crate::record::{self, Record};
@@ -114,6 +114,22 @@ checks! {
     "bare-ends-law" => beams::the_law_of_bare_ends_is_true_for_low_partials_and_errs_upward,
     "bare-ends-halved" => beams::half_the_bare_end_has_a_quarter_of_the_error,
     "bare-ends-and-stiffness" => beams::stiffness_and_bare_ends_add_up,
+    "bare-ends-exact" => bare_ends::partials_of_a_string_in_three_pieces_are_the_roots_with_fifty_digits,
+    "bare-ends-exact-worked" => bare_ends::exact_bare_ends_raise_the_partials_as_worked_out,
+    "bare-ends-added" => bare_ends::cents_of_stiffness_and_of_bare_ends_add_up,
+    "bending-loss" => reference::partials_lose_what_a_complex_modulus_says,
+    "levers-found" => levers::levers_stand_where_a_root_finder_puts_them,
+    "sharp-discs-found" => levers::sharp_discs_stand_where_a_root_finder_puts_them,
+    "lever-slopes" => levers::what_a_lever_does_at_its_place_is_the_same,
+    "lever-frets" => levers::without_a_push_levers_stand_as_frets_do,
+    "lever-push" => levers::a_push_of_a_millimetre_sharpens_as_worked_out,
+    "pluck-energy" => plucks::the_force_of_a_pluck_is_that_of_least_energy,
+    "pluck-nylon" => plucks::a_nylon_string_drawn_aside_is_as_worked_out,
+    "strain-integrated" => take_up::strings_stretch_as_their_modulus_integrated,
+    "slopes-of-pitch" => take_up::pin_and_warmth_move_the_pitch_by_its_slope,
+    "take-up-worked" => take_up::strings_are_taken_up_as_worked_out,
+    "dulcimer-warmth" => take_up::the_slackest_string_of_a_dulcimer_falls_as_printed,
+    "warmth-worked" => take_up::metal_strings_fall_with_warmth_as_worked_out,
     "equal-compass" => pitches::the_equal_tempered_compass_is_the_printed_one,
     "key-numbers" => pitches::keys_have_their_numbers,
     "standard-pitch" => pitches::the_reference_pitch_is_that_of_the_standard,
@@ -164,6 +180,9 @@ fn every_entry_of_the_register_can_be_shown() {
         for figure in *figures {
             assert!(FIGURES.contains(figure), "{id} covers {figure}, which is no figure");
         }
+    }
+    for figure in FIGURES {
+        assert!(of_figure(figure).next().is_some(), "nothing covers {figure}");
     }
 }
 

@@ -169,9 +169,11 @@ def beam_partials(pieces, rigidity, pull, count):
         stiffness[place, place] += bending + stretching
         mass[place, place] += inertia
     free = [i for i in range(size) if i not in (0, size - 2)]
-    values = eigh(stiffness[numpy.ix_(free, free)], mass[numpy.ix_(free, free)],
-                  eigvals_only=True, subset_by_index=[0, count - 1])
-    return numpy.sqrt(values) / (2 * numpy.pi)
+    # Mass over stiffness: the lowest partials are then the greatest values, and keep their digits.
+    last = len(free) - 1
+    values = eigh(mass[numpy.ix_(free, free)], stiffness[numpy.ix_(free, free)],
+                  eigvals_only=True, subset_by_index=[last - count + 1, last])
+    return 1 / (2 * numpy.pi * numpy.sqrt(values[::-1]))
 
 
 def stepped_stiff():
@@ -210,6 +212,17 @@ def contact(upper, raised_by, target_cents):
     if lowest.fun > 0:
         return None
     return brentq(over, lowest.x, upper, xtol=1e-15, rtol=1e-15, maxiter=200)
+
+
+def room(raised_by, place, upper, asked, error):
+    """The shortest way along the string from the place to where the pitch is off by the error, either side."""
+    lowest = minimize_scalar(raised_by, bounds=(1e-9, upper), method="bounded", options={"xatol": 1e-12}).x
+    ways = []
+    for cents in (asked - error, asked + error):
+        for low, high in ((1e-9, lowest), (lowest, place), (place, upper)):
+            if (raised_by(low) - cents) * (raised_by(high) - cents) < 0:
+                ways.append(abs(brentq(lambda x: raised_by(x) - cents, low, high, xtol=1e-15, rtol=1e-15) - place))
+    return min(ways)
 
 
 def levers():
@@ -254,11 +267,25 @@ def levers():
             if one is not None and cents(one, one) < 200.0:
                 sharp = brentq(lambda x: cents(x, one) - 200.0, one, upper, xtol=1e-15, rtol=1e-15)
             mm = [None if x is None else float(x) * 1e3 for x in (one, two, sharp)]
+            at_one = None
+            if one is not None:
+                nominal = length * (1 - 2 ** (-1 / 12))
+                step = 1e-4 * one
+                longer = numpy.hypot(one, d) + numpy.hypot(length - one, d) - length
+                at_one = {
+                    "cents_per_mm": float(
+                        (8 * (cents(one + step) - cents(one - step)) - cents(one + 2 * step) + cents(one - 2 * step))
+                        / (12 * step) * 1e-3),
+                    "pull_n": float(pull + rigidity_n * longer / (between_mm / 1e3)),
+                    "nominal_error_cents": float(cents(nominal) - 100.0),
+                    "room_mm": float(room(cents, one, upper, 100.0, 2.0)) * 1e3,
+                }
             rows.append(
                 {
                     "material": name, "gpa": gpa, "rise": rise, "d_mm": d_mm, "length_mm": l_mm,
                     "pull_n": pull, "rigidity_n": rigidity_n, "between_mm": between_mm, "push_mm": push_mm,
                     "one_mm": mm[0], "two_mm": mm[1], "sharp_mm": mm[2],
+                    "at_one": at_one,
                 }
             )
     return rows
