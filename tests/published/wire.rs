@@ -139,6 +139,19 @@ pub fn music_wire_is_about_a_tenth_stronger_than_spring_wire() {
         let below_percent = 100.0 * (1.0 - mpa / ours);
         assert_within(below_percent, 8.0..=10.0, format_args!("{mm} mm, % under"));
     }
+    // Thicker, no bound was found, but that it is weaker.
+    for (mm, mpa) in [
+        (1.1, 1950.0),
+        (1.2, 1920.0),
+        (1.3, 1900.0),
+        (1.4, 1870.0),
+        (1.5, 1850.0),
+        (1.6, 1830.0),
+        (2.0, 1760.0),
+    ] {
+        let ours = strength("steel", Length::from_mm(mm)).to_mpa();
+        assert_within(mpa, 0.0..=ours, format_args!("{mm} mm"));
+    }
     for (mm, mpa, newtons, digit) in
         [(0.3, 2370.0, 167.5, 0.1), (0.5, 2200.0, 432.0, 0.1), (1.0, 1980.0, 1555.0, 1.0)]
     {

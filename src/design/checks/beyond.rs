@@ -88,6 +88,13 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["pluck_force", "glide"],
     },
     Check {
+        id: "glide-swing",
+        what: "how sharp a pluck begins, against a string that swings in one plane: the estimate is on the low side",
+        source: SCIPY,
+        standing: Computed,
+        figures: &["glide"],
+    },
+    Check {
         id: "strain-integrated",
         what: "stretch of strings whose modulus changes with the stress",
         source: SCIPY,

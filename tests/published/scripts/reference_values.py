@@ -14,7 +14,7 @@ import mpmath
 import numpy
 import scipy
 from mpmath import mp, mpf
-from scipy.integrate import quad
+from scipy.integrate import quad, solve_ivp
 from scipy.linalg import eigh
 from scipy.optimize import brentq, minimize_scalar
 
@@ -388,6 +388,35 @@ def plucks():
     return rows
 
 
+def swings(rows_of_plucks):
+    """How sharp a plucked string begins while it swings in one plane, without loss: thirty modes from the triangle
+    of the pluck, all under the same pull T0 + (EA/2L) times the integral of the square of the slope, integrated
+    over ten periods. The cents are those of the first mode against its pitch at rest."""
+    rows, modes, periods = [], 30, 10
+    n = numpy.arange(1, modes + 1)
+    for row in rows_of_plucks:
+        if row["h_mm"] != 4.0 or row["length_mm"] not in (448.0, 700.0, 500.0, 900.0):
+            continue
+        # In units of the length and of the wave speed at rest: the period is 2.
+        k, share, h = n * numpy.pi, row["share"], row["h_mm"] / row["length_mm"]
+        start = 2 * h * numpy.sin(k * share) / (k**2 * share * (1 - share))
+        ratio = row["rigidity_n"] / row["pull_n"]
+
+        def motion(_, state):
+            q, speed = state[:modes], state[modes:]
+            return numpy.concatenate([speed, -(1 + ratio / 4 * numpy.sum((k * q) ** 2)) * k**2 * q])
+
+        solved = solve_ivp(motion, (0, 2 * periods), numpy.concatenate([start, 0 * start]), method="DOP853",
+                           rtol=1e-9, atol=1e-13, events=lambda _, state: state[0])
+        zeros = solved.t_events[0]
+        half_period = numpy.polyfit(numpy.arange(len(zeros)), zeros, 1)[0]
+        rows.append(
+            {key: row[key] for key in ("material", "length_mm", "pull_n", "rigidity_n", "share", "h_mm")}
+            | {"cents": round(float(-1200 * numpy.log2(half_period)), 3)}
+        )
+    return rows
+
+
 def tuning():
     """Cents for a degree of the pin and for a kelvin: the slope of the pitch of a flexible string, by mpmath."""
     pins, warmth = [], []
@@ -414,9 +443,10 @@ def tuning():
 
 def main():
     pins, warmth = tuning()
+    pulled = plucks()
     groups = {
         "stiff": stiff(), "losses": losses(), "stepped": stepped(), "stepped_stiff": stepped_stiff(),
-        "levers": levers(), "helices": helices(), "turns": turns(), "strains": strains(), "plucks": plucks(),
+        "levers": levers(), "helices": helices(), "turns": turns(), "strains": strains(), "plucks": pulled, "swings": swings(pulled),
         "pins": pins, "warmth": warmth,
     }
     versions = {
