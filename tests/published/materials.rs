@@ -12,7 +12,7 @@ type Printed = (&'static str, [f64; 2], Option<[f64; 2]>);
 /// D. Karczub, appendix 4A, and an encyclopaedia's table; a precious-metal supplier's data; an encyclopaedia's
 /// article; a silk spinner's sheet; W. E. Morton and J. W. S. Hearle, table 13.2 (10.6 N/tex at 1390 kg/m³), and the
 /// Handbook of Properties of Textile and Technical Fibres, table 1.1; a gut string maker's note and the 2019
-/// paper on choosing strings.
+/// paper on choosing strings. The loss factors are those of Norton and Karczub, table 6.1.
 const PRINTED: [Printed; 9] = [
     ("steel", [7800.0, 7850.0], Some([190.0, 206.0])),
     ("phosphor bronze", [8860.0, 8860.0], Some([110.0, 110.0])),
@@ -34,7 +34,22 @@ pub fn built_in_materials_have_what_their_sources_print() {
             assert_within(modulus.base.to_gpa(), soft..=stiff, name);
         }
     }
+    for (name, printed) in EXPANSION {
+        let expansion = built_in_material(name).expansion_per_k.expect("built in").value;
+        assert_prints(expansion * 1e6, printed, 0.1, format_args!("{name}, expansion"));
+    }
+    for (name, least, most) in [("steel", 1e-4, 6e-4), ("copper", 2e-3, 2e-3)] {
+        let loss = built_in_material(name).loss_factor.expect("built in").value;
+        assert_within(loss, least..=most, format_args!("{name}, loss factor"));
+    }
 }
+
+/// Expansion in millionths for each kelvin.
+///
+/// Source: a database of materials and T. D. Rossing (ed.), *The Science of String Instruments* (2010), page 379;
+/// ASTM B103, alloy sheet; a copper-alloy wire mill's sheet; a precious-metal supplier's data. All read.
+const EXPANSION: [(&str, f64); 4] =
+    [("steel", 12.0), ("phosphor bronze", 17.8), ("yellow brass", 19.9), ("silver", 19.0)];
 
 /// Strength in `MPa` of a built-in material that has one for every diameter, and the range that its source prints.
 ///

@@ -8,6 +8,7 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use stringloft::design::checks::{CHECKS, Check, FIGURES, of_figure};
+use stringloft::engine::figure::Figure;
 use stringloft::engine::material::Standing;
 
 use crate::record::{self, Record};
@@ -181,6 +182,9 @@ fn every_entry_of_the_register_can_be_shown() {
         for figure in *figures {
             assert!(FIGURES.contains(figure), "{id} covers {figure}, which is no figure");
         }
+    }
+    for figure in Figure::ALL {
+        assert!(FIGURES.contains(&figure.heading()), "{figure:?} can be covered");
     }
     for figure in FIGURES {
         assert!(of_figure(figure).next().is_some(), "nothing covers {figure}");

@@ -228,20 +228,38 @@ pub fn one_power_law_comes_within_half_a_percent_of_the_table() {
     assert_prints(ours, 2215.2, 0.1, "201/0.145");
 }
 
-/// Diameter and its tolerance in inches, and by how much the pull at a pitch may vary, in per cent.
+/// Least and greatest diameter of a range with its tolerance in inches, and the tolerance in mm.
 ///
-/// Source: tolerances of ASTM A228/A228M as a wire merchant reproduces them, read; the per cents are worked out.
-const TOLERANCES: [(f64, f64, f64); 4] =
-    [(0.010, 0.0002, 4.0), (0.020, 0.0003, 3.0), (0.040, 0.0004, 2.0), (0.063, 0.0004, 1.3)];
+/// Source: ASTM A228/A228M as a wire merchant reproduces it, read; the millimetres are worked out.
+const TOLERANCES: [(f64, f64, f64, f64); 5] = [
+    (0.004, 0.010, 0.0002, 0.0051),
+    (0.0101, 0.028, 0.0003, 0.0076),
+    (0.0281, 0.063, 0.0004, 0.0102),
+    (0.0631, 0.080, 0.0005, 0.0127),
+    (0.0801, 0.250, 0.001, 0.0254),
+];
+
+/// Diameter in inches, and by how much its tolerance moves the pull at a pitch, in per cent. Worked out.
+const SPREADS: [(f64, f64); 4] = [(0.010, 4.0), (0.020, 3.0), (0.040, 2.0), (0.063, 1.3)];
 
 pub fn the_tolerance_of_wire_shows_in_the_pull() {
     let steel = Arc::new(built_in_material("steel"));
-    for (inch, plus_minus, percent) in TOLERANCES {
-        let pull = |inch: f64| {
-            let density = plain(&steel, Length::from_inch(inch)).linear_density();
+    let tolerance = steel.diameter_tolerance.as_ref().expect("the standard gives one");
+    for (thin, thick, inch, mm) in TOLERANCES {
+        for diameter in [thin, thick] {
+            let ours = tolerance.value.at(Length::from_inch(diameter));
+            assert_prints(ours.to_inch(), inch, 1e-4, format_args!("{diameter} in, in"));
+            assert_prints(ours.to_mm(), mm, 1e-4, format_args!("{diameter} in, mm"));
+        }
+    }
+    for (inch, percent) in SPREADS {
+        let pull = |diameter_m: f64| {
+            let density = plain(&steel, Length::from_m(diameter_m)).linear_density();
             tension(density, Length::from_m(0.5), Frequency::from_hz(440.0), None).to_n()
         };
-        let spread = (pull(inch + plus_minus) - pull(inch - plus_minus)) / (2.0 * pull(inch));
+        let diameter = Length::from_inch(inch);
+        let (at, off) = (diameter.to_m(), tolerance.value.at(diameter).to_m());
+        let spread = (pull(at + off) - pull(at - off)) / (2.0 * pull(at));
         assert_prints(100.0 * spread, percent, 0.1, format_args!("{inch} in, %"));
     }
 }

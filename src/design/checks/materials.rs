@@ -38,9 +38,9 @@ pub(super) const CHECKS: &[Check] = &[
     },
     Check {
         id: "gauge-tolerance",
-        what: "how much the tolerance of the gauge moves the tension",
-        source: "tolerances of ASTM A228/A228M as reproduced by a wire merchant; tensions worked out",
-        standing: Computed,
+        what: "tolerance of the gauge of music wire, and how much it moves the tension",
+        source: "ASTM A228/A228M, as reproduced by a wire merchant; tensions worked out",
+        standing: Seen,
         figures: &["tolerance", "tension_n", "gauge_mm"],
     },
     Check {
@@ -73,10 +73,16 @@ pub(super) const CHECKS: &[Check] = &[
     },
     Check {
         id: "material-data",
-        what: "density and modulus of the built-in materials against what was printed",
+        what: "density, modulus, expansion and damping of the built-in materials against what was printed",
         source: "standards, data sheets and handbooks named beside each material",
         standing: Seen,
-        figures: &["materials", "linear_density_g_per_m", "inharmonicity_b"],
+        figures: &[
+            "materials",
+            "linear_density_g_per_m",
+            "inharmonicity_b",
+            "cents_per_kelvin",
+            "damping_eta",
+        ],
     },
     Check {
         id: "material-strengths",
