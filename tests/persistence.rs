@@ -307,7 +307,7 @@ fn numbers_of(material: &MaterialSpec, revision: u64) -> String {
     } else {
         serde_json::to_string(&(first, later))
     };
-    text.unwrap()
+    text.expect("plain numbers and names")
 }
 
 /// The numbers of the built-in materials at each revision, as links name them. A figure that changes

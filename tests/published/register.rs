@@ -126,7 +126,7 @@ checks! {
     "lever-push" => levers::a_push_of_a_millimetre_sharpens_as_worked_out,
     "pluck-energy" => plucks::the_force_of_a_pluck_is_that_of_least_energy,
     "pluck-nylon" => plucks::a_nylon_string_drawn_aside_is_as_worked_out,
-    "glide-swing" => plucks::the_estimate_of_the_glide_is_three_quarters_of_a_swing_in_one_plane,
+    "glide-swing" => plucks::the_glide_is_that_of_a_string_that_swings_in_one_plane,
     "strain-integrated" => take_up::strings_stretch_as_their_modulus_integrated,
     "slopes-of-pitch" => take_up::pin_and_warmth_move_the_pitch_by_its_slope,
     "take-up-worked" => take_up::strings_are_taken_up_as_worked_out,

@@ -89,7 +89,7 @@ pub(super) const CHECKS: &[Check] = &[
     },
     Check {
         id: "glide-swing",
-        what: "how sharp a pluck begins, against a string that swings in one plane: the estimate is on the low side",
+        what: "how sharp a pluck begins, against a string of thirty partials that swings in one plane",
         source: SCIPY,
         standing: Computed,
         figures: &["glide_cents"],
