@@ -11,6 +11,7 @@ use stringloft::engine::analysis::{Conditions, Harp, HarpString, Limits, Mechani
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::material::built_in;
 use stringloft::engine::pitch::{Note, Tuning};
+use stringloft::engine::tolerance::spreads_of_all;
 use stringloft::engine::units::{Force, Length, Stiffness};
 
 /// 47 strings from G7 down to C1 on a made-up curve: nylon, gut, and steel with a bronze wrap.
@@ -74,4 +75,26 @@ fn a_whole_harp_is_analysed_within_a_frame() {
     let (median, worst) = (runs[runs.len() / 2], runs[runs.len() * 99 / 100]);
     eprintln!("47 strings: median {median:.1} µs, 99 of 100 within {worst:.1} µs");
     assert!(median < 16_000.0, "an analysis takes {median} µs, over a frame");
+}
+
+#[test]
+#[ignore = "a measurement; it needs an optimised build and a quiet machine"]
+fn the_spreads_of_a_whole_harp_are_worked_out_within_a_frame() {
+    const RUNS: u32 = 500;
+    let harp = harp();
+    let median = |work: &dyn Fn() -> usize| {
+        let mut runs: Vec<f64> = (0..RUNS)
+            .map(|_| {
+                let start = Instant::now();
+                assert_eq!(black_box(work()), 47);
+                start.elapsed().as_secs_f64() * 1e6
+            })
+            .collect();
+        runs.sort_by(f64::total_cmp);
+        runs[runs.len() / 2]
+    };
+    let once = median(&|| analyse(black_box(&harp)).strings.len());
+    let all = median(&|| spreads_of_all(black_box(&harp)).len());
+    eprintln!("spreads: median {all:.1} µs, {:.1} times an analysis", all / once);
+    assert!(all < 16_000.0, "the spreads take {all} µs, over a frame");
 }

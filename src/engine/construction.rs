@@ -82,18 +82,18 @@ impl Layer {
 /// A core with what is wound on it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Wound {
-    core: Arc<Material>,
-    core_diameter: Length,
-    layers: Vec<Layer>,
+    pub(super) core: Arc<Material>,
+    pub(super) core_diameter: Length,
+    pub(super) layers: Vec<Layer>,
     bare: (Length, Length),
 }
 
 /// A bought string whose mass was found by weighing.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Weighed {
-    linear_density: LinearDensity,
-    core: Option<(Arc<Material>, Length)>,
-    gauge: Option<Length>,
+    pub(super) linear_density: LinearDensity,
+    pub(super) core: Option<(Arc<Material>, Length)>,
+    pub(super) gauge: Option<Length>,
     breaking_load: Option<Force>,
 }
 

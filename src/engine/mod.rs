@@ -2,7 +2,7 @@
 //!
 //! In order, each using those before it: `units`, `pitch`, `material`, `construction`,
 //! `mechanics`, `stepped`, `lever`, `pluck`, `take_up`, `cut`, then `findings` and `analysis`, which
-//! know each other, and `figure`, the list of what they give.
+//! know each other, then `figure`, the list of what they give, and `tolerance`, how far off it may be.
 
 pub mod analysis;
 pub mod construction;
@@ -16,4 +16,5 @@ pub mod pitch;
 pub mod pluck;
 pub mod stepped;
 pub mod take_up;
+pub mod tolerance;
 pub mod units;

@@ -1,0 +1,405 @@
+//! How far each figure of a string may be off, because a string is never quite as thick, as heavy, as
+//! long, as well tuned or as warm as the design says.
+//!
+//! Each thing that may be off is an input: the diameter of the plain string or of the core, the
+//! thickness of each layer, the density of each material, the vibrating length, the pitch, the
+//! temperature. Each is moved by its tolerance, up and down, all else staying as it is, and every figure
+//! is worked out anew; how far the figure goes is what this input does to it. As the whole string is
+//! worked out anew, what belongs together moves together: a thicker string pulls more and bears more, so
+//! that its load share hardly moves. What the inputs do adds up by squares, as they know nothing of each
+//! other: the root of the sum of the squares.
+//!
+//! What the result means is what the tolerances mean. If they are limits that 95 of 100 strings keep,
+//! so is the range; it is no limit that no string can pass. If every input were off by its whole
+//! tolerance at once, each to the worse side, the figure would be off by the sum of what they do, which
+//! is up to the root of their number times as much. For a question of safety, that sum is the one to
+//! take, as [`Spread::worst`] gives it.
+//!
+//! First order: a figure is taken to go straight from its value to its moved values, and to stay in the
+//! middle. This is poor where it does not: near a step of a table of strengths, and where a tolerance is a
+//! good part of the thing itself. It tells nothing of what is wrong with a formula or a modulus.
+//!
+//! The strings of a harp are not independent of each other: if a material is heavier than stated, it is so
+//! in all of them. So the spreads of strings must not be added by squares.
+
+use std::sync::Arc;
+
+use super::analysis::{Harp, HarpString, Known, StringFigures, Unknown, figures};
+use super::construction::{MakeUp, Section};
+use super::figure::Figure;
+use super::material::{Material, Sourced, Tolerance};
+use super::pitch;
+use super::units::{Density, Frequency, Length, LinearDensity};
+
+/// What makes a figure be off.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Cause {
+    /// Diameter of the string or the core, and the thickness of each layer.
+    Diameter,
+    /// Density of each material, or the weighed mass per metre.
+    Density,
+    /// Vibrating length.
+    Length,
+    /// How well it is tuned.
+    Pitch,
+    /// Warmth since it was tuned.
+    Temperature,
+}
+
+impl Cause {
+    /// All of them, in the order of [`Spread::causes`].
+    pub const ALL: [Self; 5] =
+        [Self::Diameter, Self::Density, Self::Length, Self::Pitch, Self::Temperature];
+}
+
+/// How far a figure may be off to either side, in the unit of its heading.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spread {
+    /// By all causes: the root of the sum of the squares.
+    pub total: f64,
+    /// By each cause alone, in the order of [`Cause::ALL`]; never below 0.
+    pub causes: [f64; Cause::ALL.len()],
+    /// By everything at once, each to the worse side: the sum. To first order, no string whose
+    /// inputs all keep their tolerances is further off.
+    pub worst: f64,
+}
+
+impl Spread {
+    /// By one cause alone.
+    pub const fn by(&self, cause: Cause) -> f64 {
+        self.causes[cause as usize]
+    }
+}
+
+/// How far each figure of one string may be off.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Spreads {
+    of: [Known<Spread>; Figure::ALL.len()],
+    /// What temperature does is not known and counts as nothing: true for gut, silk and polymers, and
+    /// where the expansion of a metal or the core of a weighed string is not known.
+    pub without_temperature: bool,
+}
+
+impl Spreads {
+    /// How far a figure may be off; why not, where the figure or its moved values are not known.
+    pub const fn of(&self, figure: Figure) -> Known<Spread> {
+        self.of[figure as usize]
+    }
+}
+
+/// How far each figure of each string of a harp may be off, in the harp's order.
+pub fn spreads_of_all(harp: &Harp) -> Vec<Spreads> {
+    harp.strings.iter().map(|string| spreads(string, harp)).collect()
+}
+
+/// How far each figure of a string may be off: `√Σ ½ (u² + v²)` over its inputs `x` with their tolerances
+/// `Δx`, with `u` = `F(x + Δx) − F(x)` and `v` = `F(x − Δx) − F(x)`.
+///
+/// Where the figure goes straight, `u` = `−v`, and each term is the square of `½ (u − v)`, half of the
+/// difference. Where it bends or steps, half of the difference could vanish although the figure moves; the
+/// squares of the two sides cannot.
+///
+/// - The diameter of a plain string or a core and the thickness of a layer are off by what their
+///   material states, else by [`Tolerances::diameter`](super::analysis::Tolerances), each by itself. A
+///   layer keeps its packing, and so its turns lie wider apart as its wire gets thicker.
+/// - The density of a material is off by what it states, else by `density_ratio`; the parts of one
+///   material are off together.
+/// - A weighed string has its mass per metre off by `density_ratio`, and its overall diameter by
+///   `diameter`; where it is as thick as its core, it is a plain string, and the two are off together.
+/// - Temperature moves the pitch, and with it the pull, by [`Figure::CentsPerKelvin`] times
+///   `temperature_k`, the string having been at pitch before: `ΔT = −E A (α − α_frame) θ`. What was done
+///   while tuning, the take-up and the turns of the pin, stays. See [`Spreads::without_temperature`].
+///
+/// An input that cannot go one way, as at the end of a table of strengths, counts by what it does the
+/// other way. A tolerance that is not above 0 counts as 0.
+///
+/// # Source
+///
+/// JCGM 100:2008, *Guide to the expression of uncertainty in measurement*, section 5.1: the law of
+/// propagation for uncorrelated inputs, with differences in place of the derivatives as a note there
+/// has it (from memory). To take the two sides by squares is of this project. Checked in `tests/` against
+/// strings drawn at random.
+///
+/// # Example
+///
+/// The pull of a flexible string goes with the square of its diameter, so that a hundredth of a
+/// millimetre in one is 2 %.
+///
+/// ```
+/// use std::sync::Arc;
+/// use stringloft::engine::analysis::{Conditions, Harp, HarpString, Limits, Mechanism, analyse};
+/// use stringloft::engine::construction::MakeUp;
+/// use stringloft::engine::figure::Figure;
+/// use stringloft::engine::material::{Tolerance, built_in};
+/// use stringloft::engine::tolerance::{Cause, spreads};
+/// use stringloft::engine::units::{Force, Frequency, Length, Stiffness};
+///
+/// let mut nylon = built_in().swap_remove(0);
+/// nylon.modulus = None;
+/// if let Some(stated) = &mut nylon.diameter_tolerance {
+///     stated.value = Tolerance::Constant(Length::from_mm(0.01));
+/// }
+/// let string = HarpString {
+///     note: None,
+///     frequency: Ok(Frequency::from_hz(200.0)),
+///     length: Ok(Length::from_mm(500.0)),
+///     make_up: Ok(MakeUp::plain(Arc::new(nylon), Length::from_mm(1.0))?),
+///     mechanism: Mechanism::None,
+/// };
+/// let harp = Harp {
+///     strings: vec![string],
+///     pluck_ratio: 0.5,
+///     conditions: Conditions::default(),
+///     limits: Limits {
+///         working_share_percent: 75.0,
+///         slack_share_percent: 20.0,
+///         least_tension: Force::from_n(10.0),
+///         stiffness_band: (Stiffness::from_n_per_m(200.0), Stiffness::from_n_per_m(1500.0)),
+///         partial_8_cents: 30.0,
+///         jump_percent: 25.0,
+///     },
+/// };
+/// let pull_n = analyse(&harp).strings[0].tension?.to_n();
+/// let off_n = spreads(&harp.strings[0], &harp).of(Figure::Tension)?.by(Cause::Diameter);
+/// assert!((off_n / pull_n - 0.02).abs() < 1e-6);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn spreads(string: &HarpString, harp: &Harp) -> Spreads {
+    let at_rest = figures(0, string, harp);
+    let values = Figure::ALL.map(|figure| figure.value(&at_rest));
+    let mut sums = values.map(|value| value.map(|_| Sum::default()));
+    for (cause, input, off) in inputs(string, harp, &at_rest) {
+        let moved = |by: f64| {
+            input.moved(string, by).map(|string| {
+                let moved = figures(0, &string, harp);
+                Figure::ALL.map(|figure| figure.value(&moved).ok())
+            })
+        };
+        let (up, down) = (moved(off), moved(-off));
+        for (place, figure) in Figure::ALL.into_iter().enumerate() {
+            let (Ok(value), Ok(sum)) = (values[place], sums[place].as_mut()) else { continue };
+            if cause == Cause::Temperature && done_while_tuning(figure) {
+                continue;
+            }
+            let side = |moved: &Option<[Option<f64>; Figure::ALL.len()]>| (*moved)?[place];
+            let (square, worst) = match (side(&up), side(&down)) {
+                (Some(up), Some(down)) => {
+                    let (up, down) = ((up - value).abs(), (down - value).abs());
+                    (0.5 * (up * up + down * down), up.max(down))
+                }
+                (Some(moved), None) | (None, Some(moved)) => {
+                    ((moved - value).powi(2), (moved - value).abs())
+                }
+                (None, None) => (f64::NAN, f64::NAN),
+            };
+            sum.squares[cause as usize] += square;
+            sum.worst += worst;
+        }
+    }
+    let of = sums.map(|sum| sum.and_then(Sum::spread));
+    Spreads { of, without_temperature: at_rest.cents_per_kelvin.is_err() }
+}
+
+/// Whether a figure is of what is done while the string is brought to pitch, which warmth cannot undo.
+const fn done_while_tuning(figure: Figure) -> bool {
+    matches!(figure, Figure::Stretch | Figure::PinTurns)
+}
+
+/// What the inputs looked at so far do to one figure.
+#[derive(Clone, Copy, Default)]
+struct Sum {
+    squares: [f64; Cause::ALL.len()],
+    worst: f64,
+}
+
+impl Sum {
+    fn spread(self) -> Known<Spread> {
+        let total = self.squares.iter().sum::<f64>().sqrt();
+        let Self { squares, worst } = self;
+        let is_number = total.is_finite() && worst.is_finite();
+        let spread = Spread { total, causes: squares.map(f64::sqrt), worst };
+        if is_number { Ok(spread) } else { Err(Unknown::OutOfReach) }
+    }
+}
+
+/// One thing that may be off.
+#[derive(Clone, Copy)]
+enum Input<'a> {
+    /// Diameter of a plain string or a core, in metres.
+    Core,
+    /// Thickness of a layer, in metres.
+    Layer(usize),
+    /// Overall diameter of a weighed string, in metres.
+    Gauge,
+    /// Density of a material in all parts that are of it, as a share.
+    Density(&'a Arc<Material>),
+    /// Mass per metre of a weighed string, as a share.
+    Mass,
+    /// Vibrating length, in metres.
+    Length,
+    /// Pitch, in cents.
+    Pitch,
+}
+
+/// What may be off, for which cause, and by how much.
+fn inputs<'a>(
+    string: &'a HarpString,
+    harp: &Harp,
+    figures: &StringFigures,
+) -> Vec<(Cause, Input<'a>, f64)> {
+    let usual = harp.conditions.tolerances;
+    let mut inputs = Vec::with_capacity(8);
+    if string.length.is_ok() {
+        inputs.push((Cause::Length, Input::Length, usual.length.to_m()));
+    }
+    if string.frequency.is_ok() {
+        inputs.push((Cause::Pitch, Input::Pitch, usual.pitch_cents));
+    }
+    if let Ok(cents) = figures.cents_per_kelvin {
+        inputs.push((Cause::Temperature, Input::Pitch, cents.abs() * usual.temperature_k));
+    }
+    let thickness = |material: &Material, diameter: Length| {
+        let stated = material.diameter_tolerance.as_ref();
+        stated.map_or(usual.diameter, |t: &Sourced<Tolerance>| t.value.at(diameter)).to_m()
+    };
+    let density = |material: &'a Arc<Material>| {
+        let stated = material.density_tolerance_ratio.as_ref();
+        (Cause::Density, Input::Density(material), stated.map_or(usual.density_ratio, |t| t.value))
+    };
+    let Ok(make_up) = &string.make_up else { return above_zero(inputs) };
+    if let Some((material, diameter)) = make_up.core() {
+        inputs.push((Cause::Diameter, Input::Core, thickness(material, diameter)));
+    }
+    match make_up {
+        MakeUp::Plain { material, .. } => inputs.push(density(material)),
+        MakeUp::Wound(wound) => {
+            let mut materials = vec![&wound.core];
+            for (place, layer) in wound.layers.iter().enumerate() {
+                let off = thickness(&layer.material, layer.section.thickness());
+                inputs.push((Cause::Diameter, Input::Layer(place), off));
+                if !materials.iter().any(|other| is_same(other, &layer.material)) {
+                    materials.push(&layer.material);
+                }
+            }
+            inputs.extend(materials.into_iter().map(density));
+        }
+        MakeUp::Weighed(weighed) => {
+            inputs.push((Cause::Density, Input::Mass, usual.density_ratio));
+            if weighed.gauge.is_some() && weighed.gauge != make_up.core().map(|core| core.1) {
+                inputs.push((Cause::Diameter, Input::Gauge, usual.diameter.to_m()));
+            }
+        }
+    }
+    above_zero(inputs)
+}
+
+fn above_zero(mut inputs: Vec<(Cause, Input<'_>, f64)>) -> Vec<(Cause, Input<'_>, f64)> {
+    inputs.retain(|(_, _, off)| *off > 0.0);
+    inputs
+}
+
+/// Whether two parts are of one material.
+fn is_same(one: &Arc<Material>, other: &Arc<Material>) -> bool {
+    Arc::ptr_eq(one, other) || one.key == other.key
+}
+
+impl Input<'_> {
+    /// The string with this input moved; `None` where it cannot be moved so far.
+    fn moved(self, string: &HarpString, by: f64) -> Option<HarpString> {
+        let mut moved = string.clone();
+        match self {
+            Self::Length => moved.length = shifted(moved.length.ok()?, by).ok_or(Unknown::Length),
+            Self::Pitch => {
+                let hz = moved.frequency.ok()?.to_hz() * pitch::ratio(by);
+                moved.frequency = Ok(Frequency::from_hz(hz));
+            }
+            Self::Core => match moved.make_up.as_mut().ok()? {
+                MakeUp::Plain { diameter, .. } => *diameter = shifted(*diameter, by)?,
+                MakeUp::Wound(wound) => wound.core_diameter = shifted(wound.core_diameter, by)?,
+                MakeUp::Weighed(weighed) => {
+                    let core = &mut weighed.core.as_mut()?.1;
+                    let is_plain = weighed.gauge == Some(*core);
+                    *core = shifted(*core, by)?;
+                    if is_plain {
+                        weighed.gauge = Some(*core);
+                    }
+                }
+            },
+            Self::Layer(place) => {
+                if let MakeUp::Wound(wound) = moved.make_up.as_mut().ok()? {
+                    match &mut wound.layers.get_mut(place)?.section {
+                        Section::Round { diameter: t } | Section::Ribbon { thickness: t, .. } => {
+                            *t = shifted(*t, by)?;
+                        }
+                    }
+                }
+            }
+            Self::Density(material) => {
+                let changed = with_density(material, 1.0 + by)?;
+                match moved.make_up.as_mut().ok()? {
+                    MakeUp::Plain { material, .. } => *material = changed,
+                    MakeUp::Wound(wound) => {
+                        let layers = wound.layers.iter_mut().map(|layer| &mut layer.material);
+                        for part in layers.chain([&mut wound.core]) {
+                            if is_same(part, material) {
+                                *part = Arc::clone(&changed);
+                            }
+                        }
+                    }
+                    MakeUp::Weighed(_) => {}
+                }
+            }
+            Self::Gauge => {
+                if let MakeUp::Weighed(weighed) = moved.make_up.as_mut().ok()? {
+                    weighed.gauge = Some(shifted(weighed.gauge?, by)?);
+                }
+            }
+            Self::Mass => {
+                if let MakeUp::Weighed(weighed) = moved.make_up.as_mut().ok()? {
+                    let kg_per_m = weighed.linear_density.to_kg_per_m() * (1.0 + by);
+                    weighed.linear_density = LinearDensity::from_kg_per_m(kg_per_m);
+                    if kg_per_m <= 0.0 {
+                        return None;
+                    }
+                }
+            }
+        }
+        Some(moved)
+    }
+}
+
+/// A length that is longer by some metres; `None` where nothing would be left.
+fn shifted(length: Length, by_m: f64) -> Option<Length> {
+    let m = length.to_m() + by_m;
+    (m > 0.0).then_some(Length::from_m(m))
+}
+
+/// A material of another density. The names and sources are left out, as no figure needs them and to
+/// copy them takes longer than to work out a string.
+fn with_density(material: &Material, factor: f64) -> Option<Arc<Material>> {
+    fn plain<T: Clone>(fact: &Option<Sourced<T>>) -> Option<Sourced<T>> {
+        let fact = fact.as_ref()?;
+        Some(Sourced { value: fact.value.clone(), source: String::new(), standing: fact.standing })
+    }
+    let kg_per_m3 = material.density.value.to_kg_per_m3() * factor;
+    (kg_per_m3 > 0.0).then(|| {
+        Arc::new(Material {
+            key: String::new(),
+            name: String::new(),
+            class: material.class,
+            density: Sourced {
+                value: Density::from_kg_per_m3(kg_per_m3),
+                source: String::new(),
+                standing: material.density.standing,
+            },
+            modulus: plain(&material.modulus),
+            intermediate_modulus: plain(&material.intermediate_modulus),
+            slow_modulus: plain(&material.slow_modulus),
+            strength: plain(&material.strength),
+            expansion_per_k: plain(&material.expansion_per_k),
+            loss_factor: plain(&material.loss_factor),
+            diameter_tolerance: None,
+            density_tolerance_ratio: None,
+        })
+    })
+}
