@@ -2,68 +2,78 @@
 
 use std::ops::RangeInclusive;
 
+use crate::design::document::{Design, MechanismKind};
 use crate::design::edit::Column;
+use crate::engine::figure::Figure;
 
 /// A column of the chart on the page, from left to right.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Shown {
     /// One that is typed into.
     Typed(Column),
-    /// Tension.
-    Tension,
-    /// Pluck stiffness.
-    PluckStiffness,
-    /// Load share.
-    LoadShare,
-    /// Semitones to breaking.
-    ToBreak,
-    /// Pitch in hertz.
-    Frequency,
-    /// Mass per metre.
-    LinearDensity,
-    /// Stress in the core.
-    Stress,
-    /// Breaking load.
-    BreakingLoad,
-    /// Inharmonicity coefficient.
-    Inharmonicity,
-    /// Sharpness of partial 8.
-    Partial8,
-    /// Impedance.
-    Impedance,
+    /// One that is computed.
+    Figure(Figure),
 }
 
-/// The columns of the chart, from left to right.
-pub const SHOWN: [Shown; 16] = [
+/// Every column of the chart, from left to right. Those that are typed into stand before those that
+/// only some harps have, so that the place of a typed column is the same on every harp.
+pub const SHOWN: [Shown; 25] = [
     Shown::Typed(Column::Note),
     Shown::Typed(Column::Length),
     Shown::Typed(Column::MakeUp),
     Shown::Typed(Column::Gauge),
-    Shown::Tension,
-    Shown::PluckStiffness,
-    Shown::LoadShare,
-    Shown::ToBreak,
+    Shown::Figure(Figure::Tension),
+    Shown::Figure(Figure::PluckStiffness),
+    Shown::Figure(Figure::LoadShare),
+    Shown::Figure(Figure::SemitonesToBreak),
     Shown::Typed(Column::OrderCode),
-    Shown::Frequency,
-    Shown::LinearDensity,
-    Shown::Stress,
-    Shown::BreakingLoad,
-    Shown::Inharmonicity,
-    Shown::Partial8,
-    Shown::Impedance,
+    Shown::Figure(Figure::Frequency),
+    Shown::Figure(Figure::LinearDensity),
+    Shown::Figure(Figure::Stress),
+    Shown::Figure(Figure::BreakingLoad),
+    Shown::Figure(Figure::Inharmonicity),
+    Shown::Figure(Figure::Partial8),
+    Shown::Figure(Figure::Impedance),
+    Shown::Figure(Figure::Damping),
+    Shown::Figure(Figure::Stretch),
+    Shown::Figure(Figure::PinTurns),
+    Shown::Figure(Figure::CentsPerPinDegree),
+    Shown::Figure(Figure::CentsPerKelvin),
+    Shown::Figure(Figure::Lever),
+    Shown::Figure(Figure::DiscNatural),
+    Shown::Figure(Figure::DiscSharp),
+    Shown::Figure(Figure::CutLength),
 ];
+
+/// The columns of a design: all of [`SHOWN`] but the places of levers and discs that no string has.
+pub fn shown(design: &Design) -> Vec<Shown> {
+    let usual = design.mechanism.kind;
+    let has = |kinds: &[MechanismKind]| {
+        let mut all = design.strings.iter().map(|string| string.mechanism.unwrap_or(usual));
+        all.any(|kind| kinds.contains(&kind))
+    };
+    let is_there = |shown: &Shown| match shown {
+        Shown::Figure(Figure::Lever) => has(&[MechanismKind::Lever]),
+        Shown::Figure(Figure::DiscNatural) => {
+            has(&[MechanismKind::SingleDisc, MechanismKind::DoubleDisc])
+        }
+        Shown::Figure(Figure::DiscSharp) => has(&[MechanismKind::DoubleDisc]),
+        _ => true,
+    };
+    SHOWN.into_iter().filter(is_there).collect()
+}
 
 impl Shown {
     /// The column of the document that is typed here.
     pub const fn typed(self) -> Option<Column> {
         match self {
             Self::Typed(column) => Some(column),
-            _ => None,
+            Self::Figure(_) => None,
         }
     }
 }
 
-/// A cell: row and index into [`SHOWN`], both from 0.
+/// A cell: row and index into the columns that are [`shown`], both from 0.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Cell {
     pub row: usize,
@@ -119,9 +129,10 @@ impl Selection {
         self.cursor != self.anchor
     }
 
-    /// The selection after a movement in a chart of `rows` rows; with `extend` the anchor stays.
-    pub fn moved(self, step: Step, rows: usize, extend: bool) -> Self {
-        let last = Cell { row: rows.saturating_sub(1), column: SHOWN.len() - 1 };
+    /// The selection after a movement in a chart of `rows` rows and `columns` columns; with `extend`
+    /// the anchor stays.
+    pub fn moved(self, step: Step, rows: usize, columns: usize, extend: bool) -> Self {
+        let last = Cell { row: rows.saturating_sub(1), column: columns.saturating_sub(1) };
         let Cell { row, column } = self.cursor;
         let cursor = match step {
             Step::Up => Cell { row: row.saturating_sub(1), column },
@@ -153,9 +164,12 @@ impl Selection {
         Some(Self::at(place / count, place % count))
     }
 
-    /// The selection inside a chart of `rows` rows.
-    pub fn within(self, rows: usize) -> Self {
-        let inside = |cell: Cell| Cell { row: cell.row.min(rows.saturating_sub(1)), ..cell };
+    /// The selection inside a chart of `rows` rows and `columns` columns.
+    pub fn within(self, rows: usize, columns: usize) -> Self {
+        let inside = |cell: Cell| Cell {
+            row: cell.row.min(rows.saturating_sub(1)),
+            column: cell.column.min(columns.saturating_sub(1)),
+        };
         Self { cursor: inside(self.cursor), anchor: inside(self.anchor) }
     }
 }
@@ -163,30 +177,38 @@ impl Selection {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::design::document::StringSpec;
+
+    const COLUMNS: usize = SHOWN.len();
 
     #[test]
     fn the_cursor_stays_inside_the_chart() {
         for step in [Step::Up, Step::Left, Step::PageUp, Step::RowStart, Step::ChartStart] {
             assert_eq!(
-                Selection::default().moved(step, 5, false),
+                Selection::default().moved(step, 5, COLUMNS, false),
                 Selection::default(),
                 "{step:?}"
             );
         }
         let end = Selection::at(4, SHOWN.len() - 1);
         for step in [Step::Down, Step::Right, Step::PageDown, Step::RowEnd, Step::ChartEnd] {
-            assert_eq!(end.moved(step, 5, false), end, "{step:?}");
+            assert_eq!(end.moved(step, 5, COLUMNS, false), end, "{step:?}");
         }
-        assert_eq!(Selection::default().moved(Step::Down, 0, false), Selection::default());
+        assert_eq!(Selection::default().moved(Step::Down, 0, COLUMNS, false), Selection::default());
     }
 
     #[test]
     fn a_block_grows_from_its_anchor_and_any_other_step_drops_it() {
-        let block = Selection::at(2, 3).moved(Step::Down, 9, true).moved(Step::Right, 9, true);
+        let block = Selection::at(2, 3).moved(Step::Down, 9, COLUMNS, true).moved(
+            Step::Right,
+            9,
+            COLUMNS,
+            true,
+        );
         assert_eq!((block.rows(), block.columns()), (2..=3, 3..=4));
-        let back = Selection::at(2, 3).moved(Step::Up, 9, true);
+        let back = Selection::at(2, 3).moved(Step::Up, 9, COLUMNS, true);
         assert_eq!(back.rows(), 1..=2);
-        assert!(block.is_block() && !block.moved(Step::Up, 9, false).is_block());
+        assert!(block.is_block() && !block.moved(Step::Up, 9, COLUMNS, false).is_block());
     }
 
     #[test]
@@ -207,7 +229,37 @@ mod tests {
 
     #[test]
     fn a_selection_follows_a_chart_that_shrinks() {
-        assert_eq!(Selection::at(40, 2).within(10), Selection::at(9, 2));
-        assert_eq!(Selection::at(40, 2).within(0), Selection::at(0, 2));
+        assert_eq!(Selection::at(40, 2).within(10, 25), Selection::at(9, 2));
+        assert_eq!(Selection::at(4, 24).within(10, 23), Selection::at(4, 22));
+        assert_eq!(Selection::at(40, 2).within(0, 25), Selection::at(0, 2));
+    }
+
+    #[test]
+    fn only_what_some_string_has_is_a_column() {
+        let columns = |harp, own: &[Option<MechanismKind>]| {
+            let mut design = Design::default();
+            design.mechanism.kind = harp;
+            let string =
+                |mechanism: &_| StringSpec { mechanism: *mechanism, ..StringSpec::default() };
+            design.strings = own.iter().map(string).collect();
+            let all = shown(&design);
+            let has = |figure| all.contains(&Shown::Figure(figure));
+            [has(Figure::Lever), has(Figure::DiscNatural), has(Figure::DiscSharp)]
+        };
+        use MechanismKind::{DoubleDisc, Lever, None as Bare, SingleDisc};
+        assert_eq!(columns(Bare, &[None, None]), [false, false, false]);
+        assert_eq!(columns(Lever, &[None, Some(Bare)]), [true, false, false]);
+        assert_eq!(columns(Lever, &[Some(Bare), Some(SingleDisc)]), [false, true, false]);
+        assert_eq!(columns(Bare, &[Some(Lever), Some(DoubleDisc)]), [true, true, true]);
+        assert_eq!(columns(DoubleDisc, &[]), [false, false, false]);
+    }
+
+    #[test]
+    fn what_is_typed_has_its_place_on_every_harp() {
+        let all = shown(&Design::default());
+        for (place, shown) in SHOWN.iter().enumerate().filter(|(_, shown)| shown.typed().is_some())
+        {
+            assert_eq!(all[place], *shown);
+        }
     }
 }

@@ -6,7 +6,7 @@ use std::time::Duration;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-use super::grid::Selection;
+use super::grid::{Selection, shown};
 use super::{browser, shelf};
 use crate::charts::quantity::Quantity;
 use crate::design::document::Design;
@@ -49,6 +49,7 @@ pub enum Window {
     Shelf,
     Instrument,
     MakeUp,
+    Details,
     Card,
     Link,
     Numbers,
@@ -307,8 +308,11 @@ impl Store {
 
     /// What every change of the design brings with it.
     fn changed(self) {
-        let count = self.history.with_untracked(|h| h.present().strings.len());
-        let inside = self.selection.get_untracked().within(count);
+        let (rows, columns) = self.history.with_untracked(|history| {
+            let design = history.present();
+            (design.strings.len(), shown(design).len())
+        });
+        let inside = self.selection.get_untracked().within(rows, columns);
         if inside != self.selection.get_untracked() {
             self.selection.set(inside);
         }

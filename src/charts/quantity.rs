@@ -3,8 +3,9 @@
 use crate::design::display;
 use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
 use crate::engine::analysis::{Limits, StringFigures};
+use crate::engine::figure::Figure;
 use crate::engine::mechanics::semitones_to_break;
-use crate::engine::units::{Force, Impedance, Length, LinearDensity, Stiffness, Stress};
+use crate::engine::units::{Force, Length, Stiffness};
 
 use super::axis::{Rule, is_usable};
 
@@ -21,6 +22,17 @@ pub enum Quantity {
     Stress,
     Partial8,
     Impedance,
+    Damping,
+    PluckForce,
+    Glide,
+    Stretch,
+    PinTurns,
+    CentsPerPinDegree,
+    CentsPerKelvin,
+    /// Where the lever or the disc of the first semitone touches.
+    SemitonePlace,
+    /// How sharp that semitone is with the contact at its nominal place.
+    NominalError,
 }
 
 /// What the maker allows, in the unit of the panel; an open side is `None`.
@@ -34,7 +46,7 @@ pub struct Band {
 
 impl Quantity {
     /// Every quantity, in the order in which a list shows them.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 19] = [
         Self::Tension,
         Self::PluckStiffness,
         Self::LoadShare,
@@ -45,6 +57,15 @@ impl Quantity {
         Self::Stress,
         Self::Partial8,
         Self::Impedance,
+        Self::Damping,
+        Self::PluckForce,
+        Self::Glide,
+        Self::Stretch,
+        Self::PinTurns,
+        Self::CentsPerPinDegree,
+        Self::CentsPerKelvin,
+        Self::SemitonePlace,
+        Self::NominalError,
     ];
 
     /// The name without the unit.
@@ -60,22 +81,52 @@ impl Quantity {
             Self::Stress => "Stress",
             Self::Partial8 => "Sharpness of partial 8",
             Self::Impedance => "Impedance",
+            Self::Damping => "Damping",
+            Self::PluckForce => "Force of a pluck",
+            Self::Glide => "Glide of a pluck",
+            Self::Stretch => "Stretch to pitch",
+            Self::PinTurns => "Turns of the pin",
+            Self::CentsPerPinDegree => "Pitch by the pin",
+            Self::CentsPerKelvin => "Pitch by warmth",
+            Self::SemitonePlace => "Lever or first disc",
+            Self::NominalError => "Error at the nominal place",
         }
+    }
+
+    /// The figure that it shows of a string; `None` for what is read off the place of a contact.
+    pub const fn figure(self) -> Option<Figure> {
+        Some(match self {
+            Self::Tension => Figure::Tension,
+            Self::PluckStiffness => Figure::PluckStiffness,
+            Self::LoadShare => Figure::LoadShare,
+            Self::SemitonesToBreak => Figure::SemitonesToBreak,
+            Self::Length => Figure::Length,
+            Self::Gauge => Figure::Gauge,
+            Self::LinearDensity => Figure::LinearDensity,
+            Self::Stress => Figure::Stress,
+            Self::Partial8 => Figure::Partial8,
+            Self::Impedance => Figure::Impedance,
+            Self::Damping => Figure::Damping,
+            Self::PluckForce => Figure::PluckForce,
+            Self::Glide => Figure::Glide,
+            Self::Stretch => Figure::Stretch,
+            Self::PinTurns => Figure::PinTurns,
+            Self::CentsPerPinDegree => Figure::CentsPerPinDegree,
+            Self::CentsPerKelvin => Figure::CentsPerKelvin,
+            Self::SemitonePlace | Self::NominalError => return None,
+        })
     }
 
     /// The unit in which it is shown; empty where the name says it.
     pub const fn unit(self, units: &Units) -> &'static str {
-        match (self, units.force) {
-            (Self::Tension, unit) => display::force_unit(unit),
-            (Self::PluckStiffness, unit) => display::stiffness_unit(unit),
-            (Self::LoadShare, _) => "%",
-            (Self::SemitonesToBreak, _) => "",
-            (Self::Length, _) => display::length_unit(units.length),
-            (Self::Gauge, _) => display::gauge_unit(units.gauge),
-            (Self::LinearDensity, _) => "g/m",
-            (Self::Stress, _) => "MPa",
-            (Self::Partial8, _) => "cents",
-            (Self::Impedance, _) => "kg/s",
+        match self {
+            Self::SemitonesToBreak => "",
+            Self::SemitonePlace => display::length_unit(units.length),
+            Self::NominalError => "cents",
+            _ => match self.figure() {
+                Some(figure) => display::figure_unit(figure, units),
+                None => "",
+            },
         }
     }
 
@@ -89,42 +140,35 @@ impl Quantity {
 
     /// The value of one string in the unit of [`unit`](Self::unit); `None` where it is not known.
     pub fn value(self, figures: &StringFigures, units: &Units) -> Option<f64> {
-        let value = match self {
-            Self::Tension => force(figures.tension.ok()?, units),
-            Self::PluckStiffness => stiffness(figures.pluck_stiffness.ok()?, units),
-            Self::LoadShare => figures.load_share_percent.ok()?,
-            Self::SemitonesToBreak => figures.semitones_to_break.ok()?,
-            Self::Length => length(figures.length.ok()?, units),
-            Self::Gauge => gauge(figures.gauge.ok()?, units),
-            Self::LinearDensity => figures.linear_density.map(LinearDensity::to_g_per_m).ok()?,
-            Self::Stress => figures.stress.map(Stress::to_mpa).ok()?,
-            Self::Partial8 => figures.partial_8_cents.ok()?,
-            Self::Impedance => figures.impedance.map(Impedance::to_kg_per_s).ok()?,
+        let value = match (self, self.figure()) {
+            (_, Some(figure)) => display::on_the_page(figure, figure.value(figures).ok()?, units),
+            (Self::NominalError, _) => {
+                figures.lever.or(figures.disc_natural).ok()?.nominal_error_cents
+            }
+            _ => length(figures.lever.or(figures.disc_natural).ok()?.distance, units),
         };
         is_usable(value).then_some(value)
     }
 
     /// The figure of one string in the words of the string chart; `None` where it is not known.
     pub fn words(self, figures: &StringFigures, units: &Units) -> Option<String> {
-        Some(match self {
-            Self::Tension => display::tension(figures.tension.ok()?, units.force),
-            Self::PluckStiffness => display::stiffness(figures.pluck_stiffness.ok()?, units.force),
-            Self::LoadShare => display::percent(figures.load_share_percent.ok()?),
-            Self::SemitonesToBreak => display::semitones(figures.semitones_to_break.ok()?),
-            Self::Length => display::length(figures.length.ok()?, units.length),
-            Self::Gauge => display::gauge(figures.gauge.ok()?, units.gauge),
-            Self::LinearDensity => display::linear_density(figures.linear_density.ok()?),
-            Self::Stress => display::stress(figures.stress.ok()?),
-            Self::Partial8 => display::cents(figures.partial_8_cents.ok()?),
-            Self::Impedance => display::impedance(figures.impedance.ok()?),
-        })
+        let of = |figure| display::figure(figure, figures, units).ok();
+        match (self, self.figure()) {
+            (_, Some(figure)) => of(figure),
+            (Self::NominalError, _) => self.value(figures, units).map(display::cents),
+            _ => of(Figure::Lever).or_else(|| of(Figure::DiscNatural)),
+        }
     }
 
     /// The axis that suits: of equal ratios where a harp spans a decade or more and an octave is a
     /// ratio; from zero where the value is a share.
     pub const fn rule(self) -> Rule {
         match self {
-            Self::Length | Self::LinearDensity | Self::Impedance => Rule::Log,
+            Self::Length
+            | Self::LinearDensity
+            | Self::Impedance
+            | Self::Damping
+            | Self::SemitonePlace => Rule::Log,
             Self::LoadShare => Rule::FromZero,
             _ => Rule::Free,
         }
@@ -132,10 +176,16 @@ impl Quantity {
 
     /// A value for an axis, plainly rounded: to three figures, and no finer than can be measured.
     pub fn format(self, value: f64, units: &Units) -> String {
+        if self == Self::Damping {
+            return display::rounded(Figure::Damping, value, units);
+        }
         let decimals = match self {
             Self::LoadShare => 0,
-            Self::SemitonesToBreak => 1,
-            Self::Length => match units.length {
+            Self::SemitonesToBreak
+            | Self::CentsPerPinDegree
+            | Self::CentsPerKelvin
+            | Self::NominalError => 1,
+            Self::Length | Self::SemitonePlace | Self::Stretch => match units.length {
                 LengthUnit::Mm => 0,
                 LengthUnit::Inch => 2,
             },
@@ -236,13 +286,6 @@ pub(super) fn length(length: Length, units: &Units) -> f64 {
     }
 }
 
-fn gauge(gauge: Length, units: &Units) -> f64 {
-    match units.gauge {
-        GaugeUnit::Mm => gauge.to_mm(),
-        GaugeUnit::Thou => gauge.to_thou(),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -302,6 +345,8 @@ mod tests {
         assert_eq!(say(Quantity::PluckStiffness, 1.234), "1.23");
         assert_eq!(say(Quantity::SemitonesToBreak, -2.04), "−2.0");
         assert_eq!(say(Quantity::SemitonesToBreak, -0.04), "0.0");
+        assert_eq!(say(Quantity::Damping, 3.14e-4), "3.1·10⁻⁴");
+        assert_eq!(say(Quantity::CentsPerKelvin, -6.04), "−6.0");
         let band = Quantity::PluckStiffness.band(&samples::harp(1).limits, &Units::default());
         let words = Quantity::PluckStiffness.band_words(&band, &Units::default());
         assert_eq!(words, "target 0.7 to 1.9");

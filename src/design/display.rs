@@ -5,7 +5,10 @@
 //! A minus is U+2212, and from 10 000 on a thin space parts the thousands. A number that is none
 //! becomes a dash.
 
-use super::document::{ForceUnit, GaugeUnit, LengthUnit, TemperamentSpec};
+mod figure;
+
+pub use self::figure::{figure, figure_unit, in_full, on_the_page, rounded, spread};
+use super::document::{ForceUnit, GaugeUnit, LengthUnit, MechanismKind, TemperamentSpec};
 use crate::engine::analysis::StringFigures;
 use crate::engine::units::{
     Density, Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress,
@@ -141,12 +144,12 @@ pub fn impedance(impedance: Impedance) -> String {
     if kg_per_s.abs() < 0.0995 { significant(kg_per_s, 2) } else { decimals(kg_per_s, 2) }
 }
 
-/// Inharmonicity in two digits and a power of ten: `2.0·10⁻⁴`.
-pub fn inharmonicity(b: f64) -> String {
-    if b == 0.0 || !b.is_finite() {
-        return decimals(b, 0);
+/// A number in so many digits and a power of ten: `2.0·10⁻⁴`.
+fn power(number: f64, digits: usize) -> String {
+    if number == 0.0 || !number.is_finite() {
+        return decimals(number, 0);
     }
-    let text = format!("{b:.1e}");
+    let text = format!("{number:.*e}", digits.saturating_sub(1));
     let (digits, power) = text.split_once('e').unwrap_or((&text, "0"));
     let raised = |c: char| match c.to_digit(10) {
         Some(digit) => RAISED.get(digit as usize).copied().unwrap_or('⁰'),
@@ -205,6 +208,16 @@ pub const fn temperament(temperament: TemperamentSpec) -> &'static str {
     }
 }
 
+/// What raises a string by semitones.
+pub const fn mechanism(kind: MechanismKind) -> &'static str {
+    match kind {
+        MechanismKind::None => "None",
+        MechanismKind::Lever => "Lever",
+        MechanismKind::SingleDisc => "Single disc",
+        MechanismKind::DoubleDisc => "Double disc",
+    }
+}
+
 /// A number with so many decimals.
 pub fn decimals(number: f64, places: usize) -> String {
     if !number.is_finite() {
@@ -218,16 +231,15 @@ pub fn decimals(number: f64, places: usize) -> String {
 }
 
 /// A number with so many digits that count, at most six decimals.
-fn significant(number: f64, digits: i32) -> String {
+pub fn significant(number: f64, digits: usize) -> String {
     if number == 0.0 || !number.is_finite() {
         return decimals(number, 0);
     }
-    // The power of ten of the rounded number: 9.996 in three digits is 10.0.
-    let power_of = |number: f64| number.abs().log10().floor();
-    let unit = 10_f64.powf(power_of(number) + 1.0 - f64::from(digits));
-    let places = f64::from(digits) - 1.0 - power_of((number / unit).round() * unit);
-    let places = (0..=6).rev().find(|place| f64::from(*place) <= places + 0.5).unwrap_or(0);
-    decimals(number, usize::try_from(places).unwrap_or(0))
+    // Written as a power of ten it is rounded as it will be: 9.996 in three digits is 10.0.
+    let text = format!("{number:.*e}", digits.saturating_sub(1));
+    let power: i32 = text.rsplit('e').next().and_then(|p| p.parse().ok()).unwrap_or(0);
+    let wanted = i32::try_from(digits).unwrap_or(6) - 1 - power;
+    decimals(number, usize::try_from(wanted.min(6)).unwrap_or(0))
 }
 
 /// Digits with a thin space between thousands, where there are five or more.
@@ -341,7 +353,7 @@ mod tests {
     }
 
     #[test]
-    fn inharmonicity_has_two_digits_and_a_power() {
+    fn a_coefficient_has_its_digits_and_a_power() {
         for (b, text) in [
             (2.04e-4, "2.0·10⁻⁴"),
             (9.96e-5, "1.0·10⁻⁴"),
@@ -351,7 +363,7 @@ mod tests {
             (0.0, "0"),
             (f64::NAN, "–"),
         ] {
-            assert_eq!(inharmonicity(b), text);
+            assert_eq!(power(b, 2), text);
         }
     }
 

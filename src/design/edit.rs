@@ -5,7 +5,7 @@ use std::ops::Range;
 
 use super::document::{
     Allowances, Design, LONGEST_CELL, LONGEST_TEXT, LimitsSpec, MOST_STRINGS, MakeUpSpec,
-    MaterialSpec, PitchSpec, StringSpec, Units,
+    MaterialSpec, MechanismKind, MechanismSpec, PitchSpec, StringSpec, TolerancesSpec, Units,
 };
 use super::library::embed;
 use super::make_up_text;
@@ -68,6 +68,18 @@ pub enum Edit {
     Units(Units),
     /// Where the finger plucks.
     Pluck { percent: f64 },
+    /// How far the finger pulls a string aside.
+    PluckBy { mm: f64 },
+    /// The partial at which the damping is given.
+    DampingPartial { partial: u32 },
+    /// Levers or discs: the rule of the harp.
+    Mechanism(MechanismSpec),
+    /// Levers or discs of the strings of a range; `None` for the rule of the harp.
+    StringMechanism { rows: Range<usize>, kind: Option<MechanismKind> },
+    /// Expansion of the frame, in millionths per kelvin.
+    FrameExpansion { e6_per_k: f64 },
+    /// How far things may be off.
+    Tolerances(TolerancesSpec),
     /// What counts as a finding.
     Limits(LimitsSpec),
     /// What a string needs beyond its vibrating length.
@@ -83,6 +95,11 @@ pub enum EditKey {
     Text(Field),
     Pitch,
     Pluck,
+    PluckBy,
+    DampingPartial,
+    Mechanism,
+    FrameExpansion,
+    Tolerances,
     Limits,
     Allowances,
 }
@@ -95,6 +112,11 @@ impl Edit {
             Self::Text { field, .. } => Some(EditKey::Text(*field)),
             Self::Pitch(_) => Some(EditKey::Pitch),
             Self::Pluck { .. } => Some(EditKey::Pluck),
+            Self::PluckBy { .. } => Some(EditKey::PluckBy),
+            Self::DampingPartial { .. } => Some(EditKey::DampingPartial),
+            Self::Mechanism(_) => Some(EditKey::Mechanism),
+            Self::FrameExpansion { .. } => Some(EditKey::FrameExpansion),
+            Self::Tolerances(_) => Some(EditKey::Tolerances),
             Self::Limits(_) => Some(EditKey::Limits),
             Self::Allowances(_) => Some(EditKey::Allowances),
             _ => None,
@@ -151,6 +173,17 @@ impl Edit {
             Self::Pitch(pitch) => design.pitch = pitch.clone(),
             Self::Units(units) => design.units = *units,
             Self::Pluck { percent } => design.pluck_percent = *percent,
+            Self::PluckBy { mm } => design.pluck_mm = *mm,
+            Self::DampingPartial { partial } => design.damping_partial = *partial,
+            Self::Mechanism(mechanism) => design.mechanism = mechanism.clone(),
+            Self::StringMechanism { rows, kind } => {
+                let rows = clamp(rows, strings.len());
+                for string in &mut strings[rows] {
+                    string.mechanism = *kind;
+                }
+            }
+            Self::FrameExpansion { e6_per_k } => design.frame_expansion_e6_per_k = *e6_per_k,
+            Self::Tolerances(tolerances) => design.tolerances = tolerances.clone(),
             Self::Limits(limits) => design.limits = limits.clone(),
             Self::Allowances(allowances) => design.allowances = allowances.clone(),
             Self::Material(material) => set_material(&mut design.materials, material),
@@ -425,5 +458,38 @@ mod tests {
         let columns = vec![Some(Column::Note)];
         let next = Edit::Block { row: 1, columns, texts }.apply(&design());
         assert_eq!(next.strings.len(), MOST_STRINGS);
+    }
+
+    #[test]
+    fn a_string_may_differ_from_the_rule_of_the_harp() {
+        let base = design();
+        let rule = MechanismSpec { kind: MechanismKind::DoubleDisc, push_mm: 1.2 };
+        let next = Edit::Mechanism(rule.clone()).apply(&base);
+        assert_eq!(next.mechanism, rule);
+        let own = Edit::StringMechanism { rows: 1..9, kind: Some(MechanismKind::None) };
+        let next = own.apply(&next);
+        let kinds: Vec<_> = next.strings.iter().map(|string| string.mechanism).collect();
+        assert_eq!(kinds, [None, Some(MechanismKind::None), Some(MechanismKind::None)]);
+        let back = Edit::StringMechanism { rows: 2..3, kind: None }.apply(&next);
+        assert_eq!(back.strings[2].mechanism, None);
+    }
+
+    #[test]
+    fn each_setting_is_a_step_of_its_own() {
+        let tolerances = TolerancesSpec { length_mm: 0.5, ..TolerancesSpec::default() };
+        let edits = [
+            Edit::Pluck { percent: 30.0 },
+            Edit::PluckBy { mm: 3.0 },
+            Edit::DampingPartial { partial: 4 },
+            Edit::FrameExpansion { e6_per_k: 4.0 },
+            Edit::Tolerances(tolerances.clone()),
+            Edit::Mechanism(MechanismSpec::default()),
+        ];
+        for (place, edit) in edits.iter().enumerate() {
+            assert!(edits[place + 1..].iter().all(|other| other.key() != edit.key()), "{edit:?}");
+        }
+        let all = edits.iter().fold(design(), |design, edit| edit.apply(&design));
+        assert_eq!((all.pluck_percent, all.pluck_mm, all.damping_partial), (30.0, 3.0, 4));
+        assert_eq!((all.frame_expansion_e6_per_k, all.tolerances), (4.0, tolerances));
     }
 }

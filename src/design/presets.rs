@@ -5,7 +5,7 @@ mod suggest;
 use thiserror::Error;
 
 pub use self::suggest::{TARGET_N_PER_MM, suggest, suggested_length};
-use super::document::{Design, MOST_STRINGS, StringSpec};
+use super::document::{Design, MOST_STRINGS, MechanismKind, StringSpec};
 use super::persist;
 use crate::engine::pitch::{Letter, Note};
 
@@ -92,6 +92,23 @@ impl OpenTuning {
     }
 }
 
+/// The mechanism that is usual for a compass: two discs for each string of a harp of 40 strings or
+/// more that is tuned all in flats, else levers. Common practice, no source.
+pub fn usual_mechanism(low: Note, high: Note, open: &OpenTuning) -> MechanismKind {
+    let all_flat = open.signs.len() == 7 && open.signs.iter().all(|(_, sign)| *sign == -1);
+    if all_flat && high.step() - low.step() + 1 >= 40 {
+        MechanismKind::DoubleDisc
+    } else {
+        MechanismKind::Lever
+    }
+}
+
+/// How many of the lowest strings of a harp have no discs: two on a pedal harp of 46 strings or more.
+/// Common practice, no source.
+pub const fn without_discs(strings: usize, kind: MechanismKind) -> usize {
+    if matches!(kind, MechanismKind::DoubleDisc) && strings >= 46 { 2 } else { 0 }
+}
+
 /// Why there are no strings for a compass.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 #[non_exhaustive]
@@ -162,6 +179,17 @@ mod tests {
         let pedal = OPEN_TUNINGS[7];
         let strings = by_compass(note("C1"), note("G7"), |letter| pedal.sign(letter)).unwrap();
         assert_eq!((strings.len(), &*strings[0].note, &*strings[46].note), (47, "Gb7", "Cb1"));
+    }
+
+    #[test]
+    fn a_large_harp_in_flats_has_discs_and_others_levers() {
+        let usual = |low, high, open| usual_mechanism(note(low), note(high), &OPEN_TUNINGS[open]);
+        assert_eq!(usual("C1", "G7", 7), MechanismKind::DoubleDisc);
+        assert_eq!(usual("C1", "G7", 5), MechanismKind::Lever);
+        assert_eq!(usual("C2", "C7", 7), MechanismKind::Lever);
+        assert_eq!(without_discs(47, MechanismKind::DoubleDisc), 2);
+        assert_eq!(without_discs(47, MechanismKind::Lever), 0);
+        assert_eq!(without_discs(40, MechanismKind::DoubleDisc), 0);
     }
 
     #[test]

@@ -21,7 +21,7 @@ pub fn displayed(key: &str) -> String {
     let design = sample.design();
     let resolved = resolve(&design);
     let analysis = analyse(&resolved.harp);
-    let heads = rows::heads(&design.units);
+    let heads = rows::heads(&design);
     let mut out: String =
         heads.iter().map(|head| format!("{} {}|", head.word, head.unit)).collect();
     out.push('\n');

@@ -5,7 +5,7 @@ use web_sys::ClipboardEvent;
 
 use super::chart_keys::Ask;
 use crate::app::browser;
-use crate::app::grid::{Cell, SHOWN, Selection, Step};
+use crate::app::grid::{Cell, SHOWN, Selection, Step, shown};
 use crate::app::rows::{self, CellWords};
 use crate::app::store::{Store, Typing, Window};
 use crate::design::document::MOST_STRINGS;
@@ -43,17 +43,20 @@ pub fn finish_rows(store: Store, column: usize, typed: &str) {
 /// Does what a key asked for; whether there was anything to do.
 pub fn act(store: Store, asked: &Ask) -> bool {
     let selection = store.selection.get_untracked();
-    let count = store.design.with_untracked(|design| design.strings.len());
+    let (count, columns) =
+        store.design.with_untracked(|design| (design.strings.len(), shown(design).len()));
     let rows = *selection.rows().start()..(*selection.rows().end() + 1).min(count);
     match asked {
-        Ask::Move { step, extend } => place(store, selection.moved(*step, count, *extend)),
+        Ask::Move { step, extend } => {
+            place(store, selection.moved(*step, count, columns, *extend));
+        }
         Ask::Tab { forward } => match selection.next_typed(count, *forward) {
             Some(next) => place(store, next),
             None => return false,
         },
         Ask::Drop => place(store, Selection { anchor: selection.cursor, ..selection }),
         Ask::All => {
-            let end = Selection::default().moved(Step::ChartEnd, count, true);
+            let end = Selection::default().moved(Step::ChartEnd, count, columns, true);
             store.selection.set(end);
         }
         Ask::Type => begin(store, None),
@@ -90,6 +93,7 @@ pub fn act(store: Store, asked: &Ask) -> bool {
         }
         Ask::Delete => store.send(&Edit::Delete { rows }),
         Ask::MakeUp => store.window.set(Some(Window::MakeUp)),
+        Ask::Details => store.window.set(Some(Window::Details)),
     }
     true
 }
@@ -242,7 +246,7 @@ pub fn paste(store: Store, event: &ClipboardEvent) {
         anchor: at,
         cursor: Cell {
             row: at.row + count - 1,
-            column: (at.column + width - 1).min(SHOWN.len() - 1),
+            column: (at.column + width - 1).min(shown(&design).len() - 1),
         },
     });
 }

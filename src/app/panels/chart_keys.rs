@@ -33,6 +33,8 @@ pub enum Ask {
     Delete,
     /// Open the make-up of the string.
     MakeUp,
+    /// Open the string in full.
+    Details,
 }
 
 /// What a key pressed in the chart (while no cell is typed into) asks for.
@@ -58,6 +60,7 @@ pub fn ask(event: &KeyboardEvent) -> Option<Ask> {
         ("End", true, _) => step(Step::ChartEnd),
         ("Tab", false, false) => Some(Ask::Tab { forward: !shift }),
         ("Enter", true, _) => Some(Ask::MakeUp),
+        ("Enter", false, true) => Some(Ask::Details),
         ("Enter" | "F2", false, _) => Some(Ask::Type),
         ("Delete", true, _) => Some(Ask::Delete),
         ("Delete" | "Backspace", false, _) => Some(Ask::Clear),

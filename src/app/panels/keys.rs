@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 
-const KEYS: [(&str, &str); 18] = [
+const KEYS: [(&str, &str); 19] = [
     ("Arrow keys, Page up and down", "move; with Shift they select a block"),
     ("Home, End", "first and last column; with Ctrl first and last cell"),
     ("Any letter or digit", "type anew into the cell"),
@@ -25,6 +25,7 @@ const KEYS: [(&str, &str); 18] = [
     ("Insert, Ctrl+Delete", "put in a string, take the selected strings out"),
     ("Ctrl+Shift+Up, Ctrl+Shift+Down", "move the selected strings"),
     ("Ctrl+Enter", "make-up of the selected strings"),
+    ("Alt+Enter", "the string in full; there Ctrl+Up and Ctrl+Down go to its neighbours"),
     ("Ctrl+S", "save the design as a file"),
     ("F6", "go on to the next part of the page"),
 ];

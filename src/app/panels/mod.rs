@@ -4,6 +4,7 @@ mod card;
 mod chart_acts;
 mod chart_keys;
 mod curves;
+mod details;
 mod findings;
 mod header;
 mod instrument;

@@ -2,12 +2,16 @@
 
 use leptos::prelude::*;
 
+use super::instrument::{mechanism_of, mechanisms};
 use crate::app::rows;
 use crate::app::store::{Origin, Store};
 use crate::app::widgets::fields::{Choice, TextField};
 use crate::app::widgets::window::Window;
-use crate::design::document::Design;
-use crate::design::presets::{OPEN_TUNINGS, SAMPLES, Sample, by_compass, suggest};
+use crate::design::display;
+use crate::design::document::{Design, MechanismKind, MechanismSpec};
+use crate::design::presets::{
+    OPEN_TUNINGS, OpenTuning, SAMPLES, Sample, by_compass, suggest, usual_mechanism, without_discs,
+};
 use crate::engine::pitch::Note;
 
 /// The panel.
@@ -42,13 +46,30 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
     let with_strings = RwSignal::new(true);
     let wrong = RwSignal::new(None::<String>);
     let note = |text: &str| text.parse::<Note>().map_err(|error| error.to_string());
+    let open = move || -> &'static OpenTuning {
+        let place: usize = tuning.with(|key| key.parse().unwrap_or(0));
+        OPEN_TUNINGS.get(place).unwrap_or(&OPEN_TUNINGS[0])
+    };
+    // What is usual for the compass, until another one is chosen.
+    let chosen = RwSignal::new(None::<MechanismKind>);
+    let kind = Memo::new(move |_| {
+        let ends = low.with(|t| note(t)).ok().zip(high.with(|t| note(t)).ok());
+        let usual = ends.map(|(low, high)| usual_mechanism(low, high, open()));
+        chosen.get().or(usual).unwrap_or(MechanismKind::Lever)
+    });
     let make = move || -> Result<Design, String> {
-        let place: usize = tuning.with_untracked(|key| key.parse().unwrap_or(0));
-        let open = OPEN_TUNINGS.get(place).unwrap_or(&OPEN_TUNINGS[0]);
+        let open = untrack(open);
         let (low, high) = (low.with_untracked(|t| note(t))?, high.with_untracked(|t| note(t))?);
         let strings =
             by_compass(low, high, |letter| open.sign(letter)).map_err(|e| e.to_string())?;
-        let design = Design { strings, open_tuning: open.name.to_owned(), ..Design::default() };
+        let kind = kind.get_untracked();
+        let mechanism = MechanismSpec { kind, ..MechanismSpec::default() };
+        let bare = without_discs(strings.len(), kind);
+        let mut design =
+            Design { strings, mechanism, open_tuning: open.name.to_owned(), ..Design::default() };
+        for string in design.strings.iter_mut().rev().take(bare) {
+            string.mechanism = Some(MechanismKind::None);
+        }
         Ok(if with_strings.get_untracked() {
             Design { strings: suggest(&design), ..design }
         } else {
@@ -70,6 +91,13 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
             <TextField label="Lowest string" value=low on_input=move |text| low.set(text) hint="C2"/>
             <TextField label="Highest string" value=high on_input=move |text| high.set(text) hint="C7"/>
             <Choice label="Open strings tuned to" choices=tunings value=tuning on_change=move |key| tuning.set(key)/>
+            <Choice
+                label="Each string has"
+                choices=mechanisms()
+                value=Signal::derive(move || display::mechanism(kind.get()).to_owned())
+                on_change=move |words: String| chosen.set(mechanism_of(&words))
+            />
+            <p class="hint">"Lever harps have levers, pedal harps two discs but for the two lowest strings, wire-strung harps none. Common practice, no source."</p>
             <label>
                 <input
                     type="checkbox"

@@ -7,6 +7,7 @@ use web_sys::{DragEvent, KeyboardEvent};
 
 use super::card::{CardBar, PRINT_ROOT};
 use super::curves::CurvesPanel;
+use super::details::DetailsWindow;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
 use super::instrument::InstrumentWindow;
@@ -112,6 +113,7 @@ fn Windows(store: Store) -> impl IntoView {
             Window::Shelf => view! { <ShelfWindow store=store/> }.into_any(),
             Window::Instrument => view! { <InstrumentWindow store=store/> }.into_any(),
             Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
+            Window::Details => view! { <DetailsWindow store=store/> }.into_any(),
             Window::Card => view! { <CardBar store=store/> }.into_any(),
             Window::Link => view! { <LinkWindow store=store/> }.into_any(),
             Window::Numbers => view! { <NumbersWindow store=store/> }.into_any(),

@@ -10,7 +10,7 @@ use web_sys::{ClipboardEvent, Element, KeyboardEvent, MouseEvent};
 use super::chart_acts::{act, finish, finish_rows, paste, put_on_clipboard, select};
 use super::chart_keys::{Ask, ask};
 use crate::app::browser;
-use crate::app::grid::{Cell, SHOWN, Step};
+use crate::app::grid::{Cell, SHOWN, Step, shown};
 use crate::app::rows::{self, Head, RowWords};
 use crate::app::store::{Store, Typing};
 use crate::design::edit::Column;
@@ -22,6 +22,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
         rows::rows(&store.design.read(), &store.resolved.read(), &store.analysis.read())
     });
     let count = Memo::new(move |_| rows.with(Vec::len));
+    let columns = Memo::new(move |_| shown(&store.design.read()).len());
     // After Escape the tab key leaves the chart, so that no one is caught in it.
     let leaving = StoredValue::new(false);
     let on_keys = move |event: KeyboardEvent| {
@@ -72,6 +73,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
                 aria-describedby="chart-help"
                 aria-multiselectable="true"
                 aria-rowcount=move || count.get() + 1
+                style=("--columns", move || columns.get().to_string())
                 aria-activedescendant=active
                 on:keydown=on_keys
                 on:mousedown=on_down
@@ -110,7 +112,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
 
 #[component]
 fn Heads(store: Store) -> impl IntoView {
-    let heads = Memo::new(move |_| rows::heads(&store.design.read().units));
+    let heads = Memo::new(move |_| rows::heads(&store.design.read()));
     let cells = move || {
         let head = |Head { word, unit, meaning }: Head| {
             view! {
@@ -178,7 +180,7 @@ fn Row(store: Store, index: usize, rows: Memo<Vec<Arc<RowWords>>>) -> impl IntoV
     let cells = move || {
         let (words, state) = (words.read(), state.read());
         let cell = |column| cell(store, Cell { row: index, column }, &words, &state);
-        (0..SHOWN.len()).map(cell).collect_view()
+        (0..words.cells.len()).map(cell).collect_view()
     };
     view! {
         <tr role="row" aria-rowindex=index + 2 class=class>

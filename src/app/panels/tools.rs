@@ -42,6 +42,14 @@ pub fn Tools(store: Store) -> impl IntoView {
                 >
                     "Make-up…"
                 </button>
+                <button
+                    type="button"
+                    class="tool"
+                    title="Every figure of the string, its partials and its levers (Alt+Enter)"
+                    on:click=move |_| store.window.set(Some(Window::Details))
+                >
+                    "Details…"
+                </button>
             </span>
         </div>
     }

@@ -2,12 +2,13 @@
 
 use std::sync::Arc;
 
-use crate::app::grid::{SHOWN, Shown};
+use crate::app::grid::{Shown, shown};
 use crate::design::display;
-use crate::design::document::{Design, GaugeUnit, StringSpec, Units};
+use crate::design::document::{Design, StringSpec, Units};
 use crate::design::edit::{Column, cell_text};
 use crate::design::resolve::{CellErrors, Resolved};
 use crate::engine::analysis::{Analysis, Known, StringFigures};
+use crate::engine::figure::Figure;
 use crate::engine::findings::Weight;
 use crate::engine::pitch::Letter;
 
@@ -45,7 +46,7 @@ pub struct RowWords {
     pub mark: Option<&'static str>,
     /// The weightiest finding: 0 grave, 1 warning, 2 remark.
     pub weight: Option<u8>,
-    /// One for each of [`SHOWN`].
+    /// One for each of the columns that are [`shown`].
     pub cells: Vec<CellWords>,
 }
 
@@ -58,87 +59,132 @@ pub struct Head {
     pub meaning: &'static str,
 }
 
-/// The heads of the columns, in the units of the page.
-pub fn heads(units: &Units) -> Vec<Head> {
-    SHOWN.iter().map(|shown| head(*shown, units)).collect()
+/// The heads of the columns of a design, in the units of the page.
+pub fn heads(design: &Design) -> Vec<Head> {
+    shown(design).into_iter().map(|shown| head(shown, &design.units)).collect()
 }
 
 fn head(shown: Shown, units: &Units) -> Head {
-    let force = display::force_unit(units.force);
-    let (word, unit, meaning) = match shown {
-        Shown::Typed(Column::Note) => (
+    let column = match shown {
+        Shown::Figure(figure) => {
+            let (word, meaning) = figure_words(figure);
+            return Head { word, unit: display::figure_unit(figure, units), meaning };
+        }
+        Shown::Typed(column) => column,
+    };
+    let (word, unit, meaning) = match column {
+        Column::Note => (
             "Note",
             "",
             "Scientific name: middle C is C4. A frequency may stand instead, such as 443.2 Hz.",
         ),
-        Shown::Typed(Column::Length) => (
+        Column::Length => (
             "Length",
             display::length_unit(units.length),
             "Vibrating length, from the soundboard (or string bar) to the bridge pin.",
         ),
-        Shown::Typed(Column::MakeUp) => {
+        Column::MakeUp => {
             ("String", "", "What it is made of: a material, or a core with what is wound on it.")
         }
-        Shown::Typed(Column::Gauge) => (
+        Column::Gauge => (
             "Gauge",
-            match units.gauge {
-                GaugeUnit::Mm => "mm",
-                GaugeUnit::Thou => "thou",
-            },
+            display::gauge_unit(units.gauge),
             "Diameter; of a wound string the overall diameter, which follows from its make-up.",
         ),
-        Shown::Typed(Column::OrderCode) => (
+        Column::OrderCode => (
             "Order code",
             "",
             "The supplier's code, for the card and the order. It is emptied when the string changes.",
         ),
-        Shown::Tension => (
-            "Tension",
-            force,
-            "The pull that brings the first partial of the stiff string to pitch.",
-        ),
-        Shown::PluckStiffness => (
-            "Pluck",
-            display::stiffness_unit(units.force),
-            "Pluck stiffness: the force that the finger meets for each millimetre or inch. The measure of feel.",
-        ),
-        Shown::LoadShare => ("Load", "%", "Tension over breaking load."),
-        Shown::ToBreak => {
-            ("To break", "semit.", "How far the pitch could rise before the string breaks.")
-        }
-        Shown::Frequency => ("Pitch", "Hz", "The frequency that the note has in this tuning."),
-        Shown::LinearDensity => ("Mass", "g/m", "Mass per metre."),
-        Shown::Stress => ("Stress", "MPa", "Tension over the section of the core."),
-        Shown::BreakingLoad => (
-            "Breaks at",
-            force,
-            "Least load that breaks the core. An estimate from the strength of its material.",
-        ),
-        Shown::Inharmonicity => {
-            ("Inharm. B", "", "Inharmonicity coefficient, bare core ends included.")
-        }
-        Shown::Partial8 => {
-            ("Partial 8", "cents", "How sharp the eighth partial is against eight times the first.")
-        }
-        Shown::Impedance => (
-            "Impedance",
-            "kg/s",
-            "Characteristic impedance, the root of tension times mass per metre.",
-        ),
     };
     Head { word, unit, meaning }
+}
+
+/// The word for a figure at the head of its column, and what it means.
+pub(super) const fn figure_words(figure: Figure) -> (&'static str, &'static str) {
+    match figure {
+        Figure::Length => {
+            ("Length", "Vibrating length, from the soundboard (or string bar) to the bridge pin.")
+        }
+        Figure::Gauge => ("Gauge", "Diameter of a plain string, overall diameter of a wound one."),
+        Figure::Core => ("Core", "Diameter of what bears the pull: the core of a wound string."),
+        Figure::Tension => {
+            ("Tension", "The pull that brings the first partial of the stiff string to pitch.")
+        }
+        Figure::PluckStiffness => (
+            "Pluck",
+            "Pluck stiffness: the force that the finger meets for each millimetre or inch. The measure of feel.",
+        ),
+        Figure::LoadShare => ("Load", "Tension over breaking load."),
+        Figure::SemitonesToBreak => {
+            ("To break", "How far the pitch could rise before the string breaks.")
+        }
+        Figure::Frequency => ("Pitch", "The frequency that the note has in this tuning."),
+        Figure::LinearDensity => ("Mass", "Mass per metre."),
+        Figure::Stress => ("Stress", "Tension over the section of the core."),
+        Figure::BreakingLoad => (
+            "Breaks at",
+            "Least load that breaks the core. An estimate from the strength of its material.",
+        ),
+        Figure::Inharmonicity => {
+            ("Inharm. B", "Inharmonicity coefficient, bare core ends included.")
+        }
+        Figure::Partial8 => {
+            ("Partial 8", "How sharp the eighth partial is against eight times the first.")
+        }
+        Figure::Impedance => {
+            ("Impedance", "Characteristic impedance, the root of tension times mass per metre.")
+        }
+        Figure::Damping => (
+            "Damping",
+            "Loss factor of the bending at the partial set under Instrument: the less, the longer it rings. Air and soundboard take their share too.",
+        ),
+        Figure::Stretch => {
+            ("Stretch", "How much the string lengthens from slack to pitch, once it has settled.")
+        }
+        Figure::PinTurns => ("Pin", "Turns of the tuning pin that take the stretch up."),
+        Figure::CentsPerPinDegree => {
+            ("Per degree", "How far one degree of the tuning pin moves the pitch.")
+        }
+        Figure::CentsPerKelvin => (
+            "Warmth",
+            "How far the pitch moves when the air is one degree Celsius warmer. Below zero it falls.",
+        ),
+        Figure::Lever => {
+            ("Lever", "From the bridge pin to where the lever touches, for one semitone.")
+        }
+        Figure::DiscNatural => {
+            ("Disc 1", "From the bridge pin to the disc of the first semitone, flat to natural.")
+        }
+        Figure::DiscSharp => (
+            "Disc 2",
+            "From the bridge pin to the disc of the second semitone, natural to sharp, while the first presses too.",
+        ),
+        Figure::CutLength => (
+            "Cut",
+            "The length to cut: vibrating length, knot, turns on the pin and a tail to pull by.",
+        ),
+        Figure::PluckForce => (
+            "Pluck force",
+            "The force of a finger that pulls the string as far aside as the design says.",
+        ),
+        Figure::Glide => {
+            ("Glide", "How sharp such a pluck begins, before the string settles to its pitch.")
+        }
+    }
 }
 
 /// Every row of the chart.
 pub fn rows(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Vec<Arc<RowWords>> {
     let none = CellErrors::default();
     let weights = weights(analysis);
+    let columns = shown(design);
     let strings = design.strings.iter().zip(&analysis.strings).enumerate();
     strings
         .map(|(index, (string, figures))| {
             let errors = resolved.cells.get(index).unwrap_or(&none);
             let cells =
-                SHOWN.iter().map(|shown| cell(*shown, string, figures, errors, &design.units));
+                columns.iter().map(|shown| cell(*shown, string, figures, errors, &design.units));
             Arc::new(RowWords {
                 octave: figures.note.map(|note| note.harp_octave().to_string()).unwrap_or_default(),
                 mark: figures.note.and_then(|note| mark(note.letter())),
@@ -187,29 +233,15 @@ fn cell(
 ) -> CellWords {
     match shown {
         Shown::Typed(column) => typed_cell(column, string, figures, errors, units),
-        Shown::Tension => known(figures.tension, |pull| display::tension(pull, units.force)),
-        Shown::PluckStiffness => {
-            known(figures.pluck_stiffness, |k| display::stiffness(k, units.force))
-        }
-        Shown::LoadShare => known(figures.load_share_percent, display::percent),
-        Shown::ToBreak => known(figures.semitones_to_break, display::semitones),
-        Shown::Frequency => known(figures.frequency, display::frequency),
-        Shown::LinearDensity => known(figures.linear_density, display::linear_density),
-        Shown::Stress => known(figures.stress, display::stress),
-        Shown::BreakingLoad => {
-            known(figures.breaking_load, |load| display::tension(load, units.force))
-        }
-        Shown::Inharmonicity => known(figures.inharmonicity_b, display::inharmonicity),
-        Shown::Partial8 => known(figures.partial_8_cents, display::cents),
-        Shown::Impedance => known(figures.impedance, display::impedance),
+        Shown::Figure(figure) => known(display::figure(figure, figures, units)),
     }
 }
 
-fn known<T>(figure: Known<T>, words: impl Fn(T) -> String) -> CellWords {
+fn known(figure: Known<String>) -> CellWords {
     match figure {
-        Ok(value) => CellWords { text: words(value), ..CellWords::default() },
+        Ok(text) => CellWords { text, ..CellWords::default() },
         Err(why) => CellWords {
-            text: "–".to_owned(),
+            text: display::NONE.to_owned(),
             unknown: true,
             reason: Some(sentence(&why.to_string())),
             ..CellWords::default()
@@ -254,14 +286,14 @@ pub fn explained(
     column: usize,
 ) -> (String, bool) {
     let (Some(shown), Some(string), Some(figures)) =
-        (SHOWN.get(column), design.strings.get(row), analysis.strings.get(row))
+        (shown(design).get(column).copied(), design.strings.get(row), analysis.strings.get(row))
     else {
         return (String::new(), false);
     };
     let none = CellErrors::default();
     let errors = resolved.cells.get(row).unwrap_or(&none);
-    let words = cell(*shown, string, figures, errors, &design.units);
-    let Head { word, meaning, .. } = head(*shown, &design.units);
+    let words = cell(shown, string, figures, errors, &design.units);
+    let Head { word, meaning, .. } = head(shown, &design.units);
     let place = match figures.note {
         Some(note) => format!("String {}, {}", row + 1, note.printed()),
         None => format!("String {}", row + 1),
@@ -284,6 +316,7 @@ pub(super) fn sentence(message: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::app::grid::SHOWN;
     use crate::design::document::{ForceUnit, LengthUnit, MakeUpSpec};
     use crate::design::resolve::resolve;
     use crate::engine::analysis::analyse;
@@ -315,8 +348,8 @@ mod tests {
         rows(design, &resolved, &analysis)
     }
 
-    fn place(shown: Shown) -> usize {
-        SHOWN.iter().position(|one| *one == shown).unwrap()
+    fn place(figure: Figure) -> usize {
+        SHOWN.iter().position(|one| *one == Shown::Figure(figure)).unwrap()
     }
 
     #[test]
@@ -327,13 +360,13 @@ mod tests {
         assert_eq!(first.cells[0].reason.as_deref(), Some("Typed: Eb5"));
         assert_eq!(first.octave, "3");
         assert_eq!(first.mark, None);
-        let metric = first.cells[place(Shown::Tension)].text.clone();
+        let metric = first.cells[place(Figure::Tension)].text.clone();
         design.units.length = LengthUnit::Inch;
         design.units.force = ForceUnit::Kgf;
         let inches = words(&design)[0].clone();
         assert_eq!(inches.cells[1].text, "11.81");
-        assert_ne!(inches.cells[place(Shown::Tension)].text, metric);
-        assert_eq!(heads(&design.units)[1].unit, "in");
+        assert_ne!(inches.cells[place(Figure::Tension)].text, metric);
+        assert_eq!(heads(&design)[1].unit, "in");
     }
 
     #[test]
@@ -342,7 +375,7 @@ mod tests {
         assert_eq!(row.cells[1].text, "about");
         assert!(row.cells[1].error.as_ref().unwrap().contains("about"));
         assert_eq!(row.mark, Some("C"));
-        let tension = &row.cells[place(Shown::Tension)];
+        let tension = &row.cells[place(Figure::Tension)];
         assert!(tension.unknown && tension.text == "–");
         assert_eq!(
             tension.reason.as_deref(),

@@ -36,12 +36,12 @@ pub fn NumberField(
 ) -> impl IntoView {
     let typed = RwSignal::new(None::<String>);
     let shown = move || typed.get().unwrap_or_else(|| value.get().to_string());
-    let unit_words = unit.clone();
+    let range = format!("{least} to {most} {unit}").trim_end().to_owned();
     let wrong = Memo::new(move |_| {
         let typed = typed.get()?;
-        number(&typed, least, most).err().map(|()| {
-            format!("Write a number from {least} to {most} {unit_words}, such as {}.", value.get())
-        })
+        number(&typed, least, most)
+            .err()
+            .map(|()| format!("Write a number from {range}, such as {}.", value.get()))
     });
     let on_input = move |event| {
         let text = event_target_value(&event);

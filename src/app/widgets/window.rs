@@ -10,7 +10,7 @@ use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 pub fn Window(
     /// What stands at the top.
     #[prop(into)]
-    title: String,
+    title: Signal<String>,
     /// Wide, for tables.
     #[prop(optional)]
     wide: bool,
@@ -62,7 +62,7 @@ pub fn Window(
             on:keydown=on_keys
         >
             <div class="window-head">
-                <h2 id="window-title">{title}</h2>
+                <h2 id="window-title">{move || title.get()}</h2>
                 <button type="button" class="quiet" on:click=close>"Close"</button>
             </div>
             <div class="window-body">{children()}</div>

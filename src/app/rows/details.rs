@@ -1,0 +1,521 @@
+//! One string in full, in tables of words: every figure and how far it may be off, its make-up, its
+//! partials, a pluck, and its levers or discs.
+
+use super::chart::{figure_words, sentence};
+use crate::design::document::{Design, StringSpec, Units};
+use crate::design::resolve::Resolved;
+use crate::design::{display, make_up_text};
+use crate::engine::analysis::{Analysis, HarpString, Known, StringFigures, partial_parts, stopped};
+use crate::engine::construction::{Layer, MakeUp, Section};
+use crate::engine::figure::Figure;
+use crate::engine::lever::Place;
+use crate::engine::material::Class;
+use crate::engine::mechanics::{bare_end_inharmonicity, partial_cents};
+use crate::engine::units::{Force, Length, LinearDensity};
+
+/// The most partials that are listed.
+pub const MOST_PARTIALS: u32 = 24;
+
+/// How far a figure may be off in the unit of its heading: in all, and by each of [`CAUSES`].
+pub type Off = (f64, [f64; CAUSES.len()]);
+
+/// What makes a figure be off.
+const CAUSES: [&str; 5] = ["the diameter", "the density", "the length", "the pitch", "the warmth"];
+
+/// A table with what there is to say about it.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Block {
+    pub title: &'static str,
+    pub heads: Vec<&'static str>,
+    /// The first cell of a row names it.
+    pub rows: Vec<Vec<String>>,
+    /// Whether the last column holds words and no numbers.
+    pub worded: bool,
+    pub notes: Vec<String>,
+}
+
+/// The figures of each group, in the order in which they are shown.
+const GROUPS: [(&str, &[Figure]); 4] = [
+    (
+        "Pull and feel",
+        &[
+            Figure::Length,
+            Figure::LinearDensity,
+            Figure::Tension,
+            Figure::Stress,
+            Figure::BreakingLoad,
+            Figure::LoadShare,
+            Figure::SemitonesToBreak,
+            Figure::PluckStiffness,
+            Figure::PluckForce,
+        ],
+    ),
+    (
+        "Tone",
+        &[
+            Figure::Frequency,
+            Figure::Inharmonicity,
+            Figure::Partial8,
+            Figure::Impedance,
+            Figure::Damping,
+            Figure::Glide,
+        ],
+    ),
+    (
+        "Tuning and levers",
+        &[
+            Figure::Stretch,
+            Figure::PinTurns,
+            Figure::CentsPerPinDegree,
+            Figure::CentsPerKelvin,
+            Figure::Lever,
+            Figure::DiscNatural,
+            Figure::DiscSharp,
+        ],
+    ),
+    ("Ordering", &[Figure::Gauge, Figure::Core, Figure::CutLength]),
+];
+
+/// What stands over the tables: `String 12, E♭5, in full`.
+pub fn details_title(analysis: &Analysis, row: usize) -> String {
+    analysis
+        .strings
+        .get(row)
+        .map(|figures| format!("{}, in full", display::string_name(figures)))
+        .unwrap_or_default()
+}
+
+/// Everything about the string of a row. `off` says how far a figure may be off, where that is known.
+pub fn details(
+    design: &Design,
+    resolved: &Resolved,
+    analysis: &Analysis,
+    row: usize,
+    partials: u32,
+    off: impl Fn(Figure) -> Option<Off>,
+) -> Vec<Block> {
+    let (Some(spec), Some(string), Some(figures)) =
+        (design.strings.get(row), resolved.harp.strings.get(row), analysis.strings.get(row))
+    else {
+        return Vec::new();
+    };
+    let units = &design.units;
+    let mut blocks: Vec<Block> = GROUPS
+        .iter()
+        .map(|(title, group)| {
+            let line = |figure: &Figure| line(*figure, figures, units, off(*figure));
+            Block {
+                title,
+                heads: vec![
+                    "Figure",
+                    "Value",
+                    "May be off by",
+                    "What for the most part, or why none",
+                ],
+                rows: group.iter().map(line).collect(),
+                worded: true,
+                notes: Vec::new(),
+            }
+        })
+        .collect();
+    if let Some(ordering) = blocks.last_mut() {
+        ordering.rows.extend(order(spec));
+    }
+    let Ok(make_up) = &string.make_up else { return blocks };
+    blocks.extend(wound(make_up, figures, units));
+    blocks.extend(self::partials(make_up, figures, partials.clamp(1, MOST_PARTIALS)));
+    blocks.extend(pluck(design, resolved, figures));
+    blocks.extend(contacts(string, make_up, resolved, figures, units));
+    blocks
+}
+
+/// A figure, how far it may be off, and by what.
+fn line(figure: Figure, figures: &StringFigures, units: &Units, off: Option<Off>) -> Vec<String> {
+    let unit = display::figure_unit(figure, units);
+    let with_unit = |number: String| format!("{number} {unit}").trim_end().to_owned();
+    let name = figure_words(figure).0.to_owned();
+    match figure.value(figures) {
+        Ok(value) => {
+            let value = with_unit(display::in_full(figure, value, units));
+            let off = off.filter(|off| off.0 > 0.0 && off.0.is_finite());
+            let spread = off.map(|(total, _)| {
+                format!("± {}", with_unit(display::spread(figure, total, units)))
+            });
+            vec![name, value, spread.unwrap_or_default(), off.map(cause).unwrap_or_default()]
+        }
+        Err(why) => {
+            vec![name, display::NONE.to_owned(), String::new(), sentence(&why.to_string())]
+        }
+    }
+}
+
+/// The largest cause in words.
+fn cause((total, causes): Off) -> String {
+    let largest = causes.iter().zip(CAUSES).max_by(|one, other| one.0.total_cmp(other.0));
+    largest.map_or_else(String::new, |(part, name)| {
+        // Causes add up by squares: one that has half of the sum outweighs all others.
+        if 2.0 * part * part > total * total {
+            name.to_owned()
+        } else {
+            format!("{name}, and others")
+        }
+    })
+}
+
+/// What is typed and ordered by.
+fn order(spec: &StringSpec) -> [Vec<String>; 2] {
+    let worded =
+        |name: &str, text: String| vec![name.to_owned(), String::new(), String::new(), text];
+    let code = match spec.order_code.as_str() {
+        "" => display::NONE.to_owned(),
+        code => code.to_owned(),
+    };
+    [worded("String", make_up_text::write(&spec.make_up)), worded("Order code", code)]
+}
+
+/// The make-up of a wound string, from the inside out.
+fn wound(make_up: &MakeUp, figures: &StringFigures, units: &Units) -> Option<Block> {
+    let MakeUp::Wound(_) = make_up else { return None };
+    let (material, diameter) = make_up.core()?;
+    let whole = make_up.linear_density().to_g_per_m();
+    let mut before = make_up.core_linear_density()?.to_g_per_m();
+    let row = |part: &str, of: &str, size: String, over_all: Length, g_per_m: f64| {
+        vec![
+            part.to_owned(),
+            of.to_owned(),
+            size,
+            display::gauge_with_unit(over_all, units.gauge),
+            format!("{} g/m", display::linear_density(LinearDensity::from_g_per_m(g_per_m))),
+            format!("{} %", display::percent(100.0 * g_per_m / whole)),
+        ]
+    };
+    let size = display::gauge_with_unit(diameter, units.gauge);
+    let mut rows = vec![row("Core", &material.name, size, diameter, before)];
+    let layers = make_up.layers();
+    let none = (Length::default(), Length::default());
+    for (index, layer) in layers.iter().enumerate() {
+        // The string as far as this layer: what it weighs more than without it is the layer.
+        let so_far = layers.get(..=index)?.to_vec();
+        let so_far = MakeUp::wound(material.clone(), diameter, so_far, none).ok()?;
+        let mass = so_far.linear_density().to_g_per_m();
+        let inner = index + 1 < layers.len() && layer.material.class != Class::Metal;
+        let part = if inner { "Bedding" } else { "Winding" };
+        let size = layer_size(layer, units);
+        rows.push(row(part, &layer.material.name, size, so_far.gauge()?, mass - before));
+        before = mass;
+    }
+    let mut notes = vec![
+        "The breaking load is that of the core alone: the windings bear nothing. What they add to the stiffness is left out."
+            .to_owned(),
+    ];
+    notes.extend(bare_words(make_up, figures, units));
+    Some(Block {
+        title: "Make-up, from the inside out",
+        heads: vec!["Part", "Material", "Size", "Over all", "Mass", "Share"],
+        rows,
+        worded: false,
+        notes,
+    })
+}
+
+fn layer_size(layer: &Layer, units: &Units) -> String {
+    let gauge = |length: Length| display::gauge(length, units.gauge);
+    let size = match layer.section {
+        Section::Round { diameter } => gauge(diameter),
+        Section::Ribbon { thickness, width } => format!("{} × {}", gauge(thickness), gauge(width)),
+    };
+    let size = format!("{size} {}", display::gauge_unit(units.gauge));
+    if layer.packing_ratio < 1.0 {
+        format!("{size} at {} %", display::percent(100.0 * layer.packing_ratio))
+    } else {
+        size
+    }
+}
+
+/// How long the bare ends are, and what of the sharpness of partial 8 is theirs.
+fn bare_words(make_up: &MakeUp, figures: &StringFigures, units: &Units) -> Option<String> {
+    let (board, pin) = make_up.bare_ends();
+    if board.to_m() + pin.to_m() <= 0.0 {
+        return Some("Wound from end to end: no bare core.".to_owned());
+    }
+    let long = |end| display::length_with_unit(end, units.length);
+    let ends = format!("Bare core: {} at the board, {} at the pin.", long(board), long(pin));
+    let parts = figures.length.ok().zip(figures.tension.ok());
+    let parts = parts.and_then(|(length, pull)| partial_parts(make_up, length, pull, 8).ok());
+    Some(match parts {
+        Some((stiff, bare)) => format!(
+            "{ends} Of the {} cents of partial 8, {} are by the bare ends.",
+            display::cents(stiff + bare),
+            display::cents(bare)
+        ),
+        None => ends,
+    })
+}
+
+/// The partials, and what makes them sharp.
+fn partials(make_up: &MakeUp, figures: &StringFigures, count: u32) -> Option<Block> {
+    let (length, tension) = (figures.length.ok()?, figures.tension.ok()?);
+    let first = figures.frequency.ok()?.to_hz();
+    let (board, pin) = make_up.bare_ends();
+    let has_ends = board.to_m() + pin.to_m() > 0.0;
+    let core = make_up.core_linear_density().map_or(1.0, LinearDensity::to_kg_per_m);
+    let ratio = core / make_up.linear_density().to_kg_per_m();
+    let law: f64 = [board, pin].map(|end| bare_end_inharmonicity(end, length, ratio)).iter().sum();
+    let row = |n: u32| {
+        let parts = partial_parts(make_up, length, tension, n);
+        let (stiff, bare) = match parts {
+            Ok(parts) => parts,
+            Err(why) => return Err(sentence(&why.to_string())),
+        };
+        let hz = f64::from(n) * first * ((stiff + bare) / 1200.0).exp2();
+        let mut row = vec![n.to_string(), display::decimals(hz, 1), display::cents(stiff)];
+        if has_ends {
+            row.extend([bare, stiff + bare, partial_cents(law, n)].map(display::cents));
+        }
+        Ok(row)
+    };
+    let rows: Result<Vec<_>, String> = (1..=count).map(row).collect();
+    let (rows, notes) = match rows {
+        Ok(rows) => (rows, Vec::new()),
+        Err(why) => (Vec::new(), vec![why]),
+    };
+    let mut block = Block {
+        title: "Partials: how sharp against the multiples of the first",
+        heads: vec!["Partial", "Hz", "By stiffness, cents"],
+        rows,
+        worded: false,
+        notes,
+    };
+    if has_ends {
+        block.heads.extend(["By bare ends", "Together", "Bare ends by the cubic law"]);
+        block.notes.push(
+            "By bare ends: exact. The cubic law is for short ends and gives too much for high partials."
+                .to_owned(),
+        );
+    }
+    Some(block)
+}
+
+/// What a finger meets, and what it leaves.
+fn pluck(design: &Design, resolved: &Resolved, figures: &StringFigures) -> Option<Block> {
+    let units = &design.units;
+    let aside = resolved.harp.conditions.pluck;
+    let whole = figures.pluck_force.ok()?.to_n();
+    let straight = figures.pluck_stiffness.ok()?.to_n_per_m() * aside.to_m();
+    let force = |n: f64| {
+        format!(
+            "{} {}",
+            display::rounded(Figure::PluckForce, n, units),
+            display::figure_unit(Figure::PluckForce, units)
+        )
+    };
+    let glide = figures.glide_cents.map(|cents| format!("{} cents", display::cents(cents)));
+    let row = |name: &str, text: String| vec![name.to_owned(), text];
+    Some(Block {
+        title: "A pluck",
+        heads: vec!["Of the finger", "Value"],
+        rows: vec![
+            row("Pulls aside by", display::length_with_unit(aside, units.length)),
+            row(
+                "At this share of the length",
+                format!("{} %", display::percent(100.0 * resolved.harp.pluck_ratio)),
+            ),
+            row("Needs a force of", force(whole)),
+            row("of it to bend the string from its line", force(straight)),
+            row("of it to stretch the string", force(whole - straight)),
+            row("Glide: it begins sharp by", glide.unwrap_or_else(|_| display::NONE.to_owned())),
+        ],
+        worded: false,
+        notes: Vec::new(),
+    })
+}
+
+/// Where the lever or the discs stand, and how exactly.
+fn contacts(
+    string: &HarpString,
+    make_up: &MakeUp,
+    resolved: &Resolved,
+    figures: &StringFigures,
+    units: &Units,
+) -> Option<Block> {
+    use crate::engine::analysis::Mechanism;
+    let fitted: &[(&str, Known<Place>)] = match string.mechanism {
+        Mechanism::None => return None,
+        Mechanism::Lever => &[("Lever", figures.lever)],
+        Mechanism::SingleDisc => &[("Disc", figures.disc_natural)],
+        Mechanism::DoubleDisc => {
+            &[("Disc 1, natural", figures.disc_natural), ("Disc 2, sharp", figures.disc_sharp)]
+        }
+    };
+    let string = stopped(make_up, figures, &resolved.harp.conditions);
+    let breaks = figures.breaking_load.ok().map(Force::to_n);
+    let (mut rows, mut notes) = (Vec::new(), Vec::new());
+    for (name, place) in fitted {
+        let (place, string) = match (place, &string) {
+            (Ok(place), Ok(string)) => (place, string),
+            (Err(why), _) | (_, Err(why)) => {
+                notes.push(format!("{name}: {}", sentence(&why.to_string())));
+                continue;
+            }
+        };
+        let mm = |length: Length| display::rounded(Figure::Lever, length.to_mm(), units);
+        let room = |cents| string.room(place, cents);
+        let room = |cents| room(cents).map_or_else(|| display::NONE.to_owned(), mm_fine(units));
+        let pull = string.pull(place);
+        let load = breaks.map(|most| format!("{} %", display::percent(100.0 * pull.to_n() / most)));
+        rows.push(vec![
+            (*name).to_owned(),
+            mm(place.distance),
+            mm(place.nominal),
+            display::cents(place.nominal_error_cents),
+            room(2.0),
+            room(5.0),
+            display::tension_with_unit(pull, units.force),
+            load.unwrap_or_else(|| display::NONE.to_owned()),
+        ]);
+    }
+    if let (Ok(first), Ok(second)) = (figures.disc_natural, figures.disc_sharp) {
+        let apart = second.distance.to_mm() - first.distance.to_mm();
+        notes.push(format!(
+            "From disc to disc: {} {}. The second is placed with the first pressing too.",
+            display::rounded(Figure::Lever, apart, units),
+            display::length_unit(units.length)
+        ));
+    }
+    notes.push(format!(
+        "Places and room in {}, from the bridge pin. The nominal place is that of a string that is only shortened; the error is how sharp the semitone would be there.",
+        display::length_unit(units.length)
+    ));
+    Some(Block {
+        title: "Levers and discs",
+        heads: vec![
+            "Contact",
+            "Place",
+            "Nominal",
+            "Error there, cents",
+            "Room for ± 2 cents",
+            "Room for ± 5 cents",
+            "Pull while it presses",
+            "Load",
+        ],
+        rows,
+        worded: false,
+        notes,
+    })
+}
+
+/// A room in two digits: it may be a hundredth of a millimetre.
+fn mm_fine(units: &Units) -> impl Fn(Length) -> String {
+    move |length| format!("± {}", display::spread(Figure::Lever, length.to_mm(), units))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::MechanismKind;
+    use crate::design::presets::SAMPLES;
+    use crate::design::resolve::resolve;
+    use crate::engine::analysis::analyse;
+
+    fn sample(key: &str) -> Design {
+        SAMPLES.iter().find(|sample| sample.key == key).unwrap().design()
+    }
+
+    fn blocks(design: &Design, row: usize, partials: u32) -> Vec<Block> {
+        let resolved = resolve(design);
+        let analysis = analyse(&resolved.harp);
+        let off = |figure| (figure == Figure::Tension).then_some((2.0, [1.8, 0.8, 0.3, 0.2, 0.1]));
+        details(design, &resolved, &analysis, row, partials, off)
+    }
+
+    fn titled<'a>(blocks: &'a [Block], start: &str) -> &'a Block {
+        blocks.iter().find(|block| block.title.starts_with(start)).unwrap()
+    }
+
+    #[test]
+    fn every_figure_stands_in_one_group() {
+        let mut all: Vec<Figure> = GROUPS.iter().flat_map(|group| group.1).copied().collect();
+        all.sort_unstable();
+        assert_eq!(all, Figure::ALL);
+    }
+
+    #[test]
+    fn a_table_has_as_many_cells_as_heads() {
+        for key in ["wire-22", "travel-26", "floor-36", "pedal-47"] {
+            let design = sample(key);
+            for row in 0..design.strings.len() {
+                for block in blocks(&design, row, 12) {
+                    let width = block.heads.len();
+                    assert!(block.rows.iter().all(|row| row.len() == width), "{key} {block:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_figure_tells_what_it_may_be_off_by_or_why_there_is_none() {
+        let list = blocks(&sample("wire-22"), 3, 12);
+        let pull = &titled(&list, "Pull").rows[2];
+        assert_eq!((&*pull[0], &*pull[2], &*pull[3]), ("Tension", "± 2.0 N", "the diameter"));
+        let tuning = titled(&list, "Tuning");
+        let lever = tuning.rows.iter().find(|row| row[0] == "Lever").unwrap();
+        assert_eq!((&*lever[1], &*lever[3]), ("–", "No lever is fitted to this string."));
+        assert_eq!(cause((2.0, [1.2, 1.2, 0.9, 0.5, 0.1])), "the density, and others");
+    }
+
+    #[test]
+    fn the_layers_of_a_wound_string_weigh_what_the_string_weighs() {
+        let design = sample("floor-36");
+        let list = blocks(&design, 35, 12);
+        let make_up = titled(&list, "Make-up");
+        assert_eq!(make_up.rows[0][0], "Core");
+        assert_eq!(make_up.rows[1][0], "Bedding");
+        assert_eq!(make_up.rows[2][0], "Winding");
+        let percent: u32 = make_up
+            .rows
+            .iter()
+            .map(|row| row[5].trim_end_matches(" %").parse::<u32>().unwrap())
+            .sum();
+        assert!((99..=101).contains(&percent), "{percent}");
+        assert!(list.iter().all(|block| !block.title.is_empty()));
+        assert!(blocks(&design, 0, 12).iter().all(|block| !block.title.starts_with("Make-up")));
+    }
+
+    #[test]
+    fn the_first_partial_is_in_tune_and_there_are_as_many_as_asked_for() {
+        let mut design = sample("floor-36");
+        design.strings[35].make_up.bare.board = "20".to_owned();
+        let list = blocks(&design, 35, 99);
+        let table = titled(&list, "Partials");
+        assert_eq!(table.rows.len(), 24);
+        assert_eq!(table.rows[0][2..], ["0.0", "0.0", "0.0", "0.0"].map(str::to_owned));
+        assert!(table.notes[0].contains("cubic law"));
+        let plain = blocks(&design, 0, 12);
+        assert_eq!(titled(&plain, "Partials").heads.len(), 3);
+    }
+
+    #[test]
+    fn discs_have_a_row_each_and_a_string_without_has_none() {
+        let mut design = sample("pedal-47");
+        let list = blocks(&design, 20, 12);
+        let discs = titled(&list, "Levers");
+        assert_eq!(discs.rows.len(), 2, "{discs:?}");
+        assert!(discs.notes[0].starts_with("From disc to disc: "));
+        design.strings[20].mechanism = Some(MechanismKind::None);
+        assert!(blocks(&design, 20, 12).iter().all(|block| !block.title.starts_with("Levers")));
+        design.strings[20].mechanism = Some(MechanismKind::Lever);
+        assert_eq!(titled(&blocks(&design, 20, 12), "Levers").rows.len(), 1);
+    }
+
+    #[test]
+    fn a_string_that_cannot_be_computed_has_its_reasons() {
+        let mut design = sample("floor-36");
+        design.strings[4].length.clear();
+        let list = blocks(&design, 4, 12);
+        let pull = &titled(&list, "Pull").rows[2];
+        assert_eq!(pull[3], "No vibrating length: it is missing or cannot be read.");
+        design.strings[4].make_up = Default::default();
+        assert_eq!(blocks(&design, 4, 12).len(), GROUPS.len());
+        assert!(blocks(&design, 400, 12).is_empty());
+    }
+}
