@@ -11,11 +11,13 @@ use super::{browser, shelf};
 use crate::charts::quantity::Quantity;
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
+use crate::design::explain::Topic;
 use crate::design::history::History;
 use crate::design::presets::SAMPLES;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::{link, persist, table};
 use crate::engine::analysis::{Analysis, analyse};
+use crate::engine::figure::Figure;
 
 /// Asked before a design is let go that the browser does not keep.
 const NOT_KEPT: &str = "This browser does not keep the design that is open, so it will be gone. Open the other one all the same?";
@@ -89,6 +91,8 @@ pub struct Store {
     pub notice: RwSignal<Option<Notice>>,
     /// The panel that lies over the page.
     pub window: RwSignal<Option<Window>>,
+    /// What the page of the numbers is about.
+    pub topic: RwSignal<Topic>,
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
     timer: StoredValue<Option<TimeoutHandle>>,
@@ -120,6 +124,7 @@ impl Store {
             ]),
             notice: RwSignal::new(None),
             window: RwSignal::new(None),
+            topic: RwSignal::new(Topic::Figure(Figure::Tension)),
             dark: RwSignal::new(false),
             timer: StoredValue::new(None),
             unkept: StoredValue::new(false),
@@ -199,6 +204,12 @@ impl Store {
     /// Tells what went wrong and what to do.
     pub fn complain(self, text: impl Into<String>) {
         self.notice.set(Some(Notice { text: text.into(), problem: true }));
+    }
+
+    /// Opens the page about a topic.
+    pub fn explain(self, topic: Topic) {
+        self.topic.set(topic);
+        self.window.set(Some(Window::Numbers));
     }
 
     /// Opens a design in place of the one that is open, which stays on the shelf if it was kept. One

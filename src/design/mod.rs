@@ -2,13 +2,15 @@
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `pieces`, `make_up_text`, `library`, `migrate`, `persist`, `link`, `edit`, `history`,
-//! `resolve`, `display`, `advice`, `table`, `presets`; and `checks`, which uses none of them.
+//! `resolve`, `display`, `advice`, `table`, `presets`, `explain`; and `checks`, which
+//! uses none of them.
 
 pub mod advice;
 pub mod checks;
 pub mod display;
 pub mod document;
 pub mod edit;
+pub mod explain;
 pub mod history;
 pub mod library;
 pub mod link;

@@ -8,9 +8,9 @@ use super::units::{Force, Frequency, Length, LinearDensity, Stiffness};
 /// Inharmonicity over the audible threshold, above which it may be a finding. Real guitar strings
 /// lie up to 58 times over the threshold and the difference is only just noticeable to average
 /// listeners (H. Järveläinen and M. Karjalainen, Importance of inharmonicity in the acoustic guitar).
-const AUDIBLE_TIMES: f64 = 60.0;
+pub const AUDIBLE_TIMES: f64 = 60.0;
 /// Overall diameter over core diameter from which a core is called thin. Common practice, no source.
-const THIN_CORE_RATIO: f64 = 4.0;
+pub const THIN_CORE_RATIO: f64 = 4.0;
 
 /// Two gauges are the same within what a micrometer tells apart: 0.005 mm, the error bar of
 /// N. Lynch-Aird and J. Woodhouse, Mechanical properties of nylon harp strings, Materials 10 (2017)

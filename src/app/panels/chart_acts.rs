@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use web_sys::ClipboardEvent;
 
 use super::chart_keys::Ask;
+use super::numbers::topic_at;
 use crate::app::browser;
 use crate::app::grid::{Cell, SHOWN, Selection, Step, shown};
 use crate::app::rows::{self, CellWords};
@@ -60,6 +61,16 @@ pub fn act(store: Store, asked: &Ask) -> bool {
             store.selection.set(end);
         }
         Ask::Type => begin(store, None),
+        // In a column that no page is about, the question mark is typed as any other sign.
+        Ask::TypeAnew(text)
+            if text == "?"
+                && store
+                    .design
+                    .with_untracked(|design| topic_at(design, selection.cursor.column))
+                    .is_some() =>
+        {
+            return act(store, &Ask::Explain);
+        }
         Ask::TypeAnew(text) => begin(store, Some(text)),
         Ask::Clear => fill(store, |_| String::new()),
         Ask::FillDown => {
@@ -92,6 +103,12 @@ pub fn act(store: Store, asked: &Ask) -> bool {
             }
         }
         Ask::Delete => store.send(&Edit::Delete { rows }),
+        Ask::Explain => {
+            match store.design.with_untracked(|design| topic_at(design, selection.cursor.column)) {
+                Some(topic) => store.explain(topic),
+                None => return false,
+            }
+        }
         Ask::MakeUp => store.window.set(Some(Window::MakeUp)),
         Ask::Details => store.window.set(Some(Window::Details)),
     }

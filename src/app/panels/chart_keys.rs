@@ -35,6 +35,8 @@ pub enum Ask {
     MakeUp,
     /// Open the string in full.
     Details,
+    /// Say how the figure of this column is worked out.
+    Explain,
 }
 
 /// What a key pressed in the chart (while no cell is typed into) asks for.
@@ -61,6 +63,7 @@ pub fn ask(event: &KeyboardEvent) -> Option<Ask> {
         ("Tab", false, false) => Some(Ask::Tab { forward: !shift }),
         ("Enter", true, _) => Some(Ask::MakeUp),
         ("Enter", false, true) => Some(Ask::Details),
+        ("F1", false, _) => Some(Ask::Explain),
         ("Enter" | "F2", false, _) => Some(Ask::Type),
         ("Delete", true, _) => Some(Ask::Delete),
         ("Delete" | "Backspace", false, _) => Some(Ask::Clear),

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 
-const KEYS: [(&str, &str); 19] = [
+const KEYS: [(&str, &str); 20] = [
     ("Arrow keys, Page up and down", "move; with Shift they select a block"),
     ("Home, End", "first and last column; with Ctrl first and last cell"),
     ("Any letter or digit", "type anew into the cell"),
@@ -26,6 +26,7 @@ const KEYS: [(&str, &str); 19] = [
     ("Ctrl+Shift+Up, Ctrl+Shift+Down", "move the selected strings"),
     ("Ctrl+Enter", "make-up of the selected strings"),
     ("Alt+Enter", "the string in full; there Ctrl+Up and Ctrl+Down go to its neighbours"),
+    ("F1 or ?", "how the figure of this column is worked out"),
     ("Ctrl+S", "save the design as a file"),
     ("F6", "go on to the next part of the page"),
 ];

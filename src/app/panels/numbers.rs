@@ -1,138 +1,177 @@
-//! Where the numbers come from: the formulas, and every material figure with its source.
+//! The numbers, explained: a list of topics, and the page about the one that is chosen.
 
 use leptos::prelude::*;
 
+use crate::app::browser;
+use crate::app::grid::{Shown, shown};
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 use crate::design::advice;
-use crate::design::document::{Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec};
+use crate::design::document::Design;
+use crate::design::edit::Column;
+use crate::design::explain::{self, Group, Page, Table, Topic};
+use crate::engine::figure::Figure;
 
-/// A quantity, its formula, and what it rests on.
-const FORMULAS: [(&str, &str, &str); 9] = [
-    (
-        "Tension",
-        "T = 4 L² f² μ − π² E I / L²",
-        "The stiff string pinned at both ends; its first partial is at pitch. Mersenne's law with Fletcher's stiffness (J. Acoust. Soc. Am. 36, 1964).",
-    ),
-    (
-        "Mass per metre",
-        "μ = ρ π d² / 4, and for each layer ρ a √((π(D + t))² + p²) / p",
-        "Geometry: the core, and the exact helix of each winding with section a, thickness t and pitch p over the diameter D.",
-    ),
-    ("Stress", "σ = 4 T / (π d²)", "In the core alone: windings carry no pull."),
-    (
-        "Load share",
-        "T / breaking load",
-        "The breaking load is the least strength of the core's material at its diameter.",
-    ),
-    ("Semitones to break", "6 log₂(breaking load / T)", "Mass per metre taken as constant."),
-    (
-        "Pluck stiffness",
-        "T / (L β (1 − β))",
-        "Statics of a string pulled aside at the share β of its length, by a little.",
-    ),
-    (
-        "Inharmonicity",
-        "B = π² E I / (T L²), and (2π²/3)(1 − r)(a/L)³ for each bare end a",
-        "Partials at n f₀ √(1 + B n²). Fletcher 1964; bare ends by a perturbation of the stepped string, r being the core's share of the mass per metre.",
-    ),
-    ("Partial 8", "600 log₂((1 + 64 B) / (1 + B))", "Cents above eight times the first partial."),
-    ("Impedance", "√(T μ)", "Characteristic impedance of the string."),
-];
+/// The element that holds the page.
+const PAGE: &str = "numbers-page";
+
+/// The topic of a column of a design's chart, if there is a page about it.
+pub fn topic_at(design: &Design, column: usize) -> Option<Topic> {
+    match shown(design).get(column)? {
+        Shown::Typed(Column::Note) => Some(Topic::Pitch),
+        Shown::Typed(Column::MakeUp) => Some(Topic::Materials),
+        Shown::Typed(Column::OrderCode) => None,
+        Shown::Typed(Column::Length) => Some(Topic::Figure(Figure::Length)),
+        Shown::Typed(Column::Gauge) => Some(Topic::Figure(Figure::Gauge)),
+        Shown::Figure(figure) => Some(Topic::Figure(*figure)),
+    }
+}
 
 /// The panel.
 #[component]
 pub fn NumbersWindow(store: Store) -> impl IntoView {
-    let formulas = FORMULAS
-        .map(|(name, formula, basis)| {
-            view! { <tr><th scope="row">{name}</th><td class="formula">{formula}</td><td>{basis}</td></tr> }
-        })
-        .collect_view();
-    let materials = move || {
-        store
-            .design
-            .read()
-            .materials
-            .iter()
-            .map(|m| view! { <Material material=m.clone()/> })
-            .collect_view()
+    let choose = move |event| {
+        let chosen = event_target_value(&event).parse::<usize>().ok();
+        if let Some(topic) = chosen.and_then(|place| Topic::ALL.get(place)) {
+            store.topic.set(*topic);
+            browser::to_top(PAGE);
+        }
+    };
+    let groups = Group::ALL.map(|group| {
+        let topics = Topic::ALL.into_iter().enumerate().filter(|(_, topic)| topic.group() == group);
+        let options = topics.map(|(place, topic)| {
+            view! {
+                <option value=place prop:selected=move || store.topic.get() == topic>{topic.title()}</option>
+            }
+        });
+        view! { <optgroup label=group.title()>{options.collect_view()}</optgroup> }
+    });
+    let tables = move |topic: Topic, page: &mut Page| {
+        let mut tables = std::mem::take(&mut page.tables);
+        if topic == Topic::Materials {
+            tables.extend(explain::materials(&store.design.read().materials));
+        }
+        tables
+    };
+    let page = move || {
+        let topic = store.topic.get();
+        let mut page = explain::page(topic);
+        let tables = tables(topic, &mut page);
+        article(page, tables, topic.of_loads())
     };
     view! {
-        <Window title="Where the numbers come from" wide=true on_close=move || store.window.set(None)>
-            <table class="sources">
-                <thead><tr><th scope="col">"Quantity"</th><th scope="col">"Formula"</th><th scope="col">"Holds for"</th></tr></thead>
-                <tbody>{formulas}</tbody>
-            </table>
-            <h3>"Materials of this design"</h3>
-            <table class="sources">
-                <thead><tr><th scope="col">"Material"</th><th scope="col">"Figure"</th><th scope="col">"Source"</th><th scope="col">"Known"</th></tr></thead>
-                <tbody>{materials}</tbody>
-            </table>
-            <p class="caution">{advice::caution()}</p>
+        <Window title="The numbers, explained" wide=true on_close=move || store.window.set(None)>
+            <div class="numbers">
+                <select id="topics" size="37" aria-label="Topics" aria-controls=PAGE on:change=choose>
+                    {groups.collect_view()}
+                </select>
+                <article id=PAGE tabindex="0" aria-labelledby="numbers-title">{page}</article>
+            </div>
         </Window>
     }
 }
 
-#[component]
-fn Material(material: MaterialSpec) -> impl IntoView {
-    let MaterialSpec { name, density_kg_per_m3, modulus, strength, .. } = material;
-    let density = cells(format!("{} kg/m³", density_kg_per_m3.value), &density_kg_per_m3);
-    let modulus = modulus.map(|fact| cells(modulus_words(fact.value), &fact));
-    let strength = strength.map(|fact| cells(strength_words(&fact.value), &fact));
-    let rows = 1 + usize::from(modulus.is_some()) + usize::from(strength.is_some());
+/// A page, from its data.
+fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
+    let Page { title, heading, unit, lead, formula, symbols, example, .. } = page;
+    let column = match (heading, unit) {
+        ("", _) => String::new(),
+        (heading, "") => format!("Column {heading} of the table, a pure number."),
+        (heading, unit) => format!("Column {heading} of the table, in {unit}."),
+    };
+    let formula = formula.into_iter().map(|(what, text)| {
+        view! {
+            <p>
+                {(!what.is_empty()).then(|| view! { <span class="hint">{what}": "</span> })}
+                <span class="formula">{text}</span>
+            </p>
+        }
+    });
+    let worked = example.given.iter().any(|given| !given.is_empty());
+    let letters = symbols.into_iter().zip(example.given).map(|((sign, meaning), given)| {
+        view! {
+            <tr>
+                <th scope="row" class="formula">{sign}</th>
+                <td>{meaning}</td>
+                {worked.then(|| view! { <td class="given">{given}</td> })}
+            </tr>
+        }
+    });
+    let result = (!example.result.is_empty()).then(|| {
+        view! {
+            <p>"Example, worked out here with the usual settings: " {example.string} ". " <strong>{example.result}</strong></p>
+        }
+    });
+    let known = |what: &str, standing| format!("{what} ({})", explain::standing(standing));
+    let checks = page.checks.iter().map(|check| {
+        let what = format!("{}. Source: {}", capital(check.what), check.source);
+        known(&what, check.standing)
+    });
+    let sources = page.sources.iter().map(|(source, standing)| known(source, *standing));
+    let lists = [
+        ("Taken for granted", page.assumptions),
+        ("How far it holds", page.range),
+        ("When there is no figure", page.missing),
+        ("How it was checked", checks.collect()),
+        ("Sources", sources.collect()),
+    ];
+    let lists = lists.into_iter().filter(|(_, lines)| !lines.is_empty()).map(|(title, lines)| {
+        let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
+        view! { <h4>{title}</h4><ul>{lines}</ul> }
+    });
     view! {
-        <tr>
-            <th scope="rowgroup" rowspan=rows.to_string()>{name}</th>
-            {density}
-        </tr>
-        {modulus.map(|cells| view! { <tr>{cells}</tr> })}
-        {strength.map(|cells| view! { <tr>{cells}</tr> })}
+        <h3 id="numbers-title">{title}</h3>
+        <p>{lead}</p>
+        {caution.then(|| view! { <p class="caution">{advice::caution()}</p> })}
+        <div class="formulas">{formula.collect_view()}</div>
+        <p class="hint">{column} " In the formulas, put lengths in m, masses in kg, pulls in N, stresses and moduli in Pa."</p>
+        <table class="sources">
+            <thead>
+                <tr>
+                    <th scope="col">"Letter"</th>
+                    <th scope="col">"Stands for"</th>
+                    {worked.then(|| view! { <th scope="col" class="given">"In the example"</th> })}
+                </tr>
+            </thead>
+            <tbody>{letters.collect_view()}</tbody>
+        </table>
+        {result}
+        {tables.into_iter().map(sheet).collect_view()}
+        {lists.collect_view()}
     }
 }
 
-fn cells<T>(figure: String, fact: &Fact<T>) -> impl IntoView + use<T> {
+/// A table with named groups of rows.
+fn sheet(table: Table) -> impl IntoView {
+    let Table { caption, heads, groups } = table;
+    let heads = heads.into_iter().map(|head| view! { <th scope="col">{head}</th> }).collect_view();
+    let groups = groups.into_iter().map(|(name, rows)| {
+        let count = rows.len().to_string();
+        let mut name = Some(name);
+        let rows = rows.into_iter().map(|cells| {
+            let name = name.take().map(|name| {
+                view! { <th scope="rowgroup" rowspan=count.clone()>{name}</th> }
+            });
+            let cells = cells.into_iter().map(|cell| view! { <td>{cell}</td> }).collect_view();
+            view! { <tr>{name}{cells}</tr> }
+        });
+        let rows = rows.collect_view();
+        view! { <tbody>{rows}</tbody> }
+    });
     view! {
-        <td>{figure}</td>
-        <td>{fact.source.clone()}</td>
-        <td>{standing(fact.standing)}</td>
+        <h4>{caption}</h4>
+        <div class="sheet" role="region" tabindex="0" aria-label=caption>
+            <table class="sources">
+                <thead><tr>{heads}</tr></thead>
+                {groups.collect_view()}
+            </table>
+        </div>
     }
 }
 
-fn modulus_words(modulus: ModulusSpec) -> String {
-    match modulus.per_stress {
-        0.0 => format!("E = {} GPa", modulus.base_gpa),
-        rise => format!("E = {} GPa + {rise} σ", modulus.base_gpa),
-    }
-}
-
-fn strength_words(strength: &StrengthSpec) -> String {
-    match strength {
-        StrengthSpec::Mpa(mpa) => format!("breaks at {mpa} MPa"),
-        StrengthSpec::TableMmMpa(rows) => match (rows.first(), rows.last()) {
-            (Some(thin), Some(thick)) => format!(
-                "breaks at {:.0} MPa ({:.2} mm) to {:.0} MPa ({:.2} mm), {} diameters",
-                thin.1,
-                thin.0,
-                thick.1,
-                thick.0,
-                rows.len()
-            ),
-            _ => "no strength".to_owned(),
-        },
-        StrengthSpec::StepsMmMpa(rows) => rows
-            .iter()
-            .map(|(mm, mpa)| format!("{mpa:.0} MPa up to {mm:.2} mm"))
-            .collect::<Vec<_>>()
-            .join(", "),
-    }
-}
-
-const fn standing(standing: StandingSpec) -> &'static str {
-    match standing {
-        StandingSpec::Seen => "read in the source",
-        StandingSpec::SecondHand => "second-hand",
-        StandingSpec::Computed => "computed from read figures",
-        StandingSpec::FromMemory => "from memory",
-        StandingSpec::Own => "entered by you",
-    }
+/// With a capital at its beginning.
+fn capital(text: &str) -> String {
+    let mut signs = text.chars();
+    let first = signs.next().map(|sign| sign.to_uppercase().to_string()).unwrap_or_default();
+    format!("{first}{}", signs.as_str())
 }

@@ -9,6 +9,7 @@ use web_sys::{ClipboardEvent, Element, KeyboardEvent, MouseEvent};
 
 use super::chart_acts::{act, finish, finish_rows, paste, put_on_clipboard, select};
 use super::chart_keys::{Ask, ask};
+use super::numbers::topic_at;
 use crate::app::browser;
 use crate::app::grid::{Cell, SHOWN, Step, shown};
 use crate::app::rows::{self, Head, RowWords};
@@ -114,7 +115,26 @@ pub fn StringChart(store: Store) -> impl IntoView {
 fn Heads(store: Store) -> impl IntoView {
     let heads = Memo::new(move |_| rows::heads(&store.design.read()));
     let cells = move || {
-        let head = |Head { word, unit, meaning }: Head| {
+        let heads = heads.get();
+        // Which columns there are is told by the heads.
+        let design = store.design.get_untracked();
+        let head = |(column, Head { word, unit, meaning }): (usize, Head)| {
+            // Reached by the mouse, and by F1 from the cells below; so no stop of the tab key.
+            let word = match topic_at(&design, column) {
+                Some(topic) => view! {
+                    <button
+                        type="button"
+                        class="head-link"
+                        tabindex="-1"
+                        on:mousedown=|event| event.prevent_default()
+                        on:click=move |_| store.explain(topic)
+                    >
+                        {word}
+                    </button>
+                }
+                .into_any(),
+                None => word.into_any(),
+            };
             view! {
                 <th scope="col" role="columnheader" title=meaning>
                     {word}
@@ -122,7 +142,7 @@ fn Heads(store: Store) -> impl IntoView {
                 </th>
             }
         };
-        heads.get().into_iter().map(head).collect_view()
+        heads.into_iter().enumerate().map(head).collect_view()
     };
     view! {
         <thead role="rowgroup">

@@ -4,10 +4,12 @@ use leptos::prelude::*;
 
 use super::chart_acts::{act, go_to, room};
 use super::chart_keys::Ask;
+use super::numbers::topic_at;
 use crate::app::browser;
 use crate::app::rows;
 use crate::app::store::{Store, Window};
 use crate::design::edit::Edit;
+use crate::design::explain::Topic;
 
 /// The row of actions above the string chart.
 #[component]
@@ -76,7 +78,8 @@ fn extend(store: Store, up: bool) {
     go_to(store, if up { 0 } else { last });
 }
 
-/// Says what the cell under the cursor means, or what is wrong with it.
+/// Says what the cell under the cursor means, or what is wrong with it, and leads on to how a figure is
+/// worked out.
 #[component]
 pub fn CellLine(store: Store) -> impl IntoView {
     let words = move || {
@@ -90,9 +93,25 @@ pub fn CellLine(store: Store) -> impl IntoView {
         )
     };
     let words = Memo::new(move |_| words());
+    let topic = Memo::new(move |_| {
+        match topic_at(&store.design.read(), store.selection.get().cursor.column) {
+            Some(topic @ Topic::Figure(_)) if store.count() > 0 => Some(topic),
+            _ => None,
+        }
+    });
+    let more = move || {
+        topic.get().map(|topic| {
+            view! {
+                <button type="button" class="quiet" title="F1" on:click=move |_| store.explain(topic)>
+                    "How it is worked out"
+                </button>
+            }
+        })
+    };
     view! {
-        <p class="cell-line" aria-live="polite" class:wrong=move || words.read().1>
-            {move || words.read().0.clone()}
-        </p>
+        <div class="cell-line" class:wrong=move || words.read().1>
+            <p aria-live="polite">{move || words.read().0.clone()}</p>
+            {more}
+        </div>
     }
 }

@@ -1,0 +1,599 @@
+//! The numbers, explained: for each figure, and for a few things besides, what it means, how it is
+//! worked out, what is taken for granted, how far it holds, where it comes from and how it was checked.
+//!
+//! What the engine knows is taken from the engine: headings and units, limits, usual settings, the
+//! reasons for a missing figure, and a worked example that the engine itself works out.
+
+mod example;
+mod fill;
+mod more;
+mod ordering;
+mod pull;
+mod sheet;
+mod sources;
+mod symbols;
+mod tone;
+mod tuning;
+
+use self::example::Worked;
+use self::fill::Values;
+use self::sheet::temperaments;
+pub use self::sheet::{Table, materials};
+use self::symbols::Symbol;
+use super::checks::{CHECKS, Check};
+use crate::engine::analysis::Unknown;
+use crate::engine::figure::Figure;
+use crate::engine::material::Standing;
+
+/// What there is a page about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Topic {
+    /// A figure of a string.
+    Figure(Figure),
+    /// The partials of a stiff string, bare ends included.
+    Partials,
+    /// How far the figures may be off.
+    Tolerance,
+    /// What is known of each material.
+    Materials,
+    /// How the findings are found.
+    Findings,
+    /// Notes, octaves and temperaments.
+    Pitch,
+}
+
+/// Where a topic stands in the list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Group {
+    Pull,
+    Tone,
+    Tuning,
+    Ordering,
+    More,
+}
+
+impl Group {
+    /// All of them, in order.
+    pub const ALL: [Self; 5] = [Self::Pull, Self::Tone, Self::Tuning, Self::Ordering, Self::More];
+
+    /// What stands over the topics.
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Pull => "Pull and feel",
+            Self::Tone => "Tone",
+            Self::Tuning => "Tuning and levers",
+            Self::Ordering => "Ordering",
+            Self::More => "More",
+        }
+    }
+}
+
+const COUNT: usize = Figure::ALL.len() + BESIDES.len();
+const BESIDES: [Topic; 5] =
+    [Topic::Partials, Topic::Tolerance, Topic::Materials, Topic::Findings, Topic::Pitch];
+
+impl Topic {
+    /// All of them: the figures in the order of the table, then the others.
+    pub const ALL: [Self; COUNT] = {
+        let mut all = [Self::Partials; COUNT];
+        let mut place = 0;
+        while place < COUNT {
+            all[place] = if place < Figure::ALL.len() {
+                Self::Figure(Figure::ALL[place])
+            } else {
+                BESIDES[place - Figure::ALL.len()]
+            };
+            place += 1;
+        }
+        all
+    };
+
+    /// What it is called.
+    pub const fn title(self) -> &'static str {
+        self.words().title
+    }
+
+    /// Where it stands in the list.
+    pub const fn group(self) -> Group {
+        match self {
+            Self::Figure(figure) => match figure {
+                Figure::Tension
+                | Figure::Stress
+                | Figure::BreakingLoad
+                | Figure::LoadShare
+                | Figure::SemitonesToBreak
+                | Figure::PluckStiffness
+                | Figure::PluckForce => Group::Pull,
+                Figure::Inharmonicity
+                | Figure::Partial8
+                | Figure::Impedance
+                | Figure::Damping
+                | Figure::Glide => Group::Tone,
+                Figure::Frequency
+                | Figure::Stretch
+                | Figure::PinTurns
+                | Figure::CentsPerPinDegree
+                | Figure::CentsPerKelvin
+                | Figure::Lever
+                | Figure::DiscNatural
+                | Figure::DiscSharp => Group::Tuning,
+                Figure::Length
+                | Figure::Gauge
+                | Figure::Core
+                | Figure::LinearDensity
+                | Figure::CutLength => Group::Ordering,
+            },
+            Self::Partials => Group::Tone,
+            Self::Pitch => Group::Tuning,
+            Self::Tolerance | Self::Materials | Self::Findings => Group::More,
+        }
+    }
+
+    /// Whether loads or breaking are spoken of, so that the cautions stand there too.
+    pub const fn of_loads(self) -> bool {
+        matches!(self.group(), Group::Pull)
+            || matches!(self, Self::Findings | Self::Materials | Self::Tolerance)
+            || matches!(self, Self::Figure(Figure::Stretch | Figure::PinTurns | Figure::CutLength))
+    }
+
+    /// The words by which the register of checks knows it.
+    const fn known_as(self) -> &'static [&'static str] {
+        match self {
+            Self::Figure(_) => &[],
+            Self::Partials => &["partials"],
+            Self::Tolerance => &["tolerance"],
+            Self::Materials => &["materials"],
+            Self::Findings => &["findings"],
+            Self::Pitch => &["harp_octave", "frequency_hz"],
+        }
+    }
+
+    const fn words(self) -> &'static Words {
+        match self {
+            Self::Figure(figure) => match figure {
+                Figure::Frequency => &tuning::FREQUENCY,
+                Figure::Length => &ordering::LENGTH,
+                Figure::Gauge => &ordering::GAUGE,
+                Figure::Core => &ordering::CORE,
+                Figure::LinearDensity => &ordering::LINEAR_DENSITY,
+                Figure::Tension => &pull::TENSION,
+                Figure::Stress => &pull::STRESS,
+                Figure::BreakingLoad => &pull::BREAKING_LOAD,
+                Figure::LoadShare => &pull::LOAD_SHARE,
+                Figure::SemitonesToBreak => &pull::SEMITONES_TO_BREAK,
+                Figure::PluckStiffness => &pull::PLUCK_STIFFNESS,
+                Figure::Inharmonicity => &tone::INHARMONICITY,
+                Figure::Partial8 => &tone::PARTIAL_8,
+                Figure::Impedance => &tone::IMPEDANCE,
+                Figure::Damping => &tone::DAMPING,
+                Figure::Stretch => &tuning::STRETCH,
+                Figure::PinTurns => &tuning::PIN_TURNS,
+                Figure::CentsPerPinDegree => &tuning::CENTS_PER_PIN_DEGREE,
+                Figure::CentsPerKelvin => &tuning::CENTS_PER_KELVIN,
+                Figure::Lever => &tuning::LEVER,
+                Figure::DiscNatural => &tuning::DISC_NATURAL,
+                Figure::DiscSharp => &tuning::DISC_SHARP,
+                Figure::CutLength => &ordering::CUT_LENGTH,
+                Figure::PluckForce => &pull::PLUCK_FORCE,
+                Figure::Glide => &tone::GLIDE,
+            },
+            Self::Partials => &tone::PARTIALS,
+            Self::Tolerance => &more::TOLERANCE,
+            Self::Materials => &more::MATERIALS,
+            Self::Findings => &more::FINDINGS,
+            Self::Pitch => &more::PITCH,
+        }
+    }
+}
+
+/// A source and how well it is known.
+pub type Source = (&'static str, Standing);
+
+/// What was written about a topic. A name in braces stands for a number of the engine's.
+struct Words {
+    title: &'static str,
+    lead: &'static str,
+    /// What each formula is for, if that must be said, and the formula.
+    formula: &'static [(&'static str, &'static str)],
+    symbols: &'static [Symbol],
+    assumptions: &'static [&'static str],
+    range: &'static [&'static str],
+    sources: &'static [Source],
+    missing: &'static [&'static [Unknown]],
+    worked: Worked,
+}
+
+/// A topic, explained.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Page {
+    /// What it is called.
+    pub title: &'static str,
+    /// The heading of its column in the table of all figures; empty where it has none.
+    pub heading: &'static str,
+    /// The unit that the heading ends with; empty for a pure number.
+    pub unit: &'static str,
+    /// What it means for the maker.
+    pub lead: String,
+    /// What each formula is for, if that must be said, and the formula.
+    pub formula: Vec<(&'static str, String)>,
+    /// Every letter of the formulas: what it stands for, with its unit.
+    pub symbols: Vec<(&'static str, String)>,
+    /// What is taken for granted.
+    pub assumptions: Vec<String>,
+    /// Where it holds, and how far it can be off.
+    pub range: Vec<String>,
+    /// When there is no figure: each reason as the page tells it.
+    pub missing: Vec<String>,
+    /// Where it comes from.
+    pub sources: &'static [Source],
+    /// How it was checked.
+    pub checks: Vec<&'static Check>,
+    /// What belongs to it in columns.
+    pub tables: Vec<Table>,
+    /// The example, worked out by the engine.
+    pub example: Example,
+}
+
+/// A string and what the engine makes of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Example {
+    /// The string in words.
+    pub string: &'static str,
+    /// What each letter is in the example, in the order of [`Page::symbols`]; empty where it has none.
+    pub given: Vec<String>,
+    /// The figure with its unit; empty for a topic that is no figure.
+    pub result: String,
+}
+
+/// The page about a topic.
+pub fn page(topic: Topic) -> Page {
+    let words = topic.words();
+    let values = Values::new();
+    let filled = |texts: &[&str]| texts.iter().map(|text| values.fill(text)).collect();
+    let heading = match topic {
+        Topic::Figure(figure) => figure.heading(),
+        _ => "",
+    };
+    let unit = unit_of(heading);
+    let string = words.worked.string();
+    let given = words.symbols.iter().map(|symbol| symbol.in_example(&string)).collect();
+    let result = match topic {
+        Topic::Figure(figure) => figure.value(&string.figures).map(|value| fill::with(value, unit)),
+        _ => Ok(String::new()),
+    };
+    Page {
+        title: words.title,
+        heading,
+        unit,
+        lead: values.fill(words.lead),
+        formula: words.formula.iter().map(|(what, text)| (*what, values.fill(text))).collect(),
+        symbols: words.symbols.iter().map(|symbol| (symbol.sign, symbol.meaning())).collect(),
+        assumptions: filled(words.assumptions),
+        range: filled(words.range),
+        missing: words.missing.iter().flat_map(|some| *some).map(|why| sentence(*why)).collect(),
+        sources: words.sources,
+        checks: CHECKS.iter().filter(|check| covers(check, topic, heading)).collect(),
+        tables: if topic == Topic::Pitch { vec![temperaments()] } else { Vec::new() },
+        example: Example {
+            string: words.worked.in_words(),
+            given,
+            result: result.unwrap_or_else(sentence),
+        },
+    }
+}
+
+/// The units that headings end with; of two that fit, the first.
+const UNITS: [(&str, &str); 14] = [
+    ("_hz", "Hz"),
+    ("_n_per_mm", "N/mm"),
+    ("_mm", "mm"),
+    ("_kg_per_s", "kg/s"),
+    ("_g_per_m", "g/m"),
+    ("_n", "N"),
+    ("_mpa", "MPa"),
+    ("_percent", "%"),
+    ("semitones_to_break", "semitones"),
+    ("_cents", "cents"),
+    ("cents_per_pin_degree", "cents per degree"),
+    ("cents_per_kelvin", "cents per kelvin"),
+    ("pin_turns", "turns"),
+    ("", ""),
+];
+
+/// The unit that a heading ends with; empty for a pure number.
+pub fn unit_of(heading: &str) -> &'static str {
+    UNITS.iter().find(|(end, _)| heading.ends_with(end)).map_or("", |(_, unit)| unit)
+}
+
+/// Whether a check covers a topic. A check may leave off the unit of a heading.
+fn covers(check: &Check, topic: Topic, heading: &str) -> bool {
+    check.figures.iter().any(|figure| {
+        topic.known_as().contains(figure) || !figure.is_empty() && heading.starts_with(figure)
+    })
+}
+
+/// How well something is known, in words.
+pub const fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Seen => "read in the source",
+        Standing::SecondHand => "second-hand: as another text quotes it",
+        Standing::Computed => "worked out",
+        Standing::FromMemory => "from memory: verify before you rely on it",
+        Standing::Own => "entered by you",
+    }
+}
+
+/// A reason of the engine's as a sentence.
+fn sentence(why: Unknown) -> String {
+    let text = why.to_string();
+    let mut signs = text.chars();
+    let first = signs.next().map(|sign| sign.to_uppercase().to_string()).unwrap_or_default();
+    format!("{first}{}.", signs.as_str())
+}
+
+#[cfg(test)]
+mod tests {
+    use std::f64::consts::PI;
+
+    use super::*;
+    use crate::design::document::{Design, MechanismKind, StringSpec};
+    use crate::design::make_up_text;
+    use crate::design::resolve::resolve;
+    use crate::engine::analysis::analyse;
+    use crate::testing::assert_close;
+
+    /// What a formula may hold besides the letters that are explained.
+    const KNOWN: [&str; 4] = ["π", "Σ", "ln", "log₂"];
+
+    /// The letters of a formula, each with its signs: `E₀`, `L′`, `F⁺`.
+    fn letters(formula: &str) -> Vec<String> {
+        let mut letters: Vec<String> = Vec::new();
+        let mut open = false;
+        for sign in formula.chars() {
+            let hangs_on = matches!(sign, '₀'..='₉' | '′' | '⁺' | '⁻');
+            match letters.last_mut() {
+                Some(last) if open && (hangs_on || sign.is_alphabetic()) => last.push(sign),
+                _ if sign.is_alphabetic() => letters.push(sign.to_string()),
+                _ => {}
+            }
+            open = (open && hangs_on) || sign.is_alphabetic();
+        }
+        letters
+    }
+
+    #[test]
+    fn every_topic_has_a_whole_page() {
+        for topic in Topic::ALL {
+            let page = page(topic);
+            let title = page.title;
+            assert!(!page.lead.is_empty() && page.lead.ends_with('.'), "{title}");
+            assert!(!page.formula.is_empty(), "{title} has a formula");
+            assert!(!page.symbols.is_empty(), "{title} has letters");
+            assert!(!page.assumptions.is_empty(), "{title} has assumptions");
+            assert!(!page.range.is_empty(), "{title} says where it holds");
+            assert!(!page.sources.is_empty(), "{title} has a source");
+            assert!(matches!(topic, Topic::Figure(_)) != page.heading.is_empty(), "{title}");
+            assert_eq!(page.example.given.len(), page.symbols.len(), "{title}");
+            let texts = page.assumptions.iter().chain(&page.range).chain([&page.lead]);
+            for text in texts.chain(page.formula.iter().map(|(_, text)| text)) {
+                assert!(!text.contains(['{', '}']), "{title}: a number is missing in \"{text}\"");
+                assert!(!text.contains("  "), "{title}: {text}");
+            }
+        }
+    }
+
+    #[test]
+    fn titles_are_told_apart() {
+        for (place, topic) in Topic::ALL.iter().enumerate() {
+            for other in &Topic::ALL[place + 1..] {
+                assert_ne!(topic.title(), other.title());
+            }
+        }
+    }
+
+    #[test]
+    fn letters_of_a_formula_are_found() {
+        assert_eq!(letters("−(600/ln 2) (Eₘ/σ) π L′²/x₁³"), ["ln", "Eₘ", "σ", "π", "L′", "x₁"]);
+        assert_eq!(letters("U = √(Σ ((F⁺ − F⁻)/2)²)"), ["U", "Σ", "F⁺", "F⁻"]);
+    }
+
+    #[test]
+    fn every_letter_is_explained_and_no_other() {
+        for topic in Topic::ALL {
+            let page = page(topic);
+            let used: Vec<String> =
+                page.formula.iter().flat_map(|(_, formula)| letters(formula)).collect();
+            for letter in used.iter().filter(|letter| !KNOWN.contains(&letter.as_str())) {
+                let times = page.symbols.iter().filter(|(sign, _)| sign == letter).count();
+                assert_eq!(times, 1, "{}: {letter}", page.title);
+            }
+            for (sign, _) in &page.symbols {
+                assert!(used.iter().any(|letter| letter == sign), "{}: {sign}", page.title);
+            }
+        }
+    }
+
+    #[test]
+    fn a_source_that_was_not_found_is_from_memory() {
+        let shown = Topic::ALL.iter().flat_map(|topic| page(*topic).sources);
+        for (source, known) in shown {
+            let unfound = source.contains("to be found") || source.contains("no source");
+            assert!(!unfound || *known == Standing::FromMemory, "{source}");
+        }
+        for table in materials(&[]) {
+            for row in table.groups.iter().flat_map(|(_, rows)| rows) {
+                let unfound = row[2].starts_with("Source: to be found");
+                assert!(!unfound || row[3].starts_with("from memory"), "{row:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn an_example_shows_what_the_engine_gives() {
+        for figure in Figure::ALL {
+            let topic = Topic::Figure(figure);
+            let page = page(topic);
+            let expected = match figure.value(&topic.words().worked.string().figures) {
+                Ok(value) => fill::with(value, page.unit),
+                Err(why) => sentence(why),
+            };
+            assert_eq!(page.example.result, expected, "{}", page.title);
+        }
+    }
+
+    /// A number of a page in its basic unit.
+    fn basic(text: &str) -> f64 {
+        let (number, unit) = text.split_once(' ').unwrap_or((text, ""));
+        let number = number.replace('−', "-").replace('\u{2009}', "");
+        let (digits, power) = number.split_once("·10").unwrap_or((&number, ""));
+        let power: String = power
+            .chars()
+            .map(|sign| "⁰¹²³⁴⁵⁶⁷⁸⁹".chars().position(|raised| raised == sign))
+            .map(|digit| digit.map_or("-".to_owned(), |digit| digit.to_string()))
+            .collect();
+        let number = format!("{digits}e{}", if power.is_empty() { "0" } else { &power });
+        let times = match unit {
+            "mm" | "g/m" => 1e-3,
+            "mm²" => 1e-6,
+            "mm⁴" => 1e-12,
+            "GPa" => 1e9,
+            "MPa" => 1e6,
+            "N/mm" => 1e3,
+            _ => 1.0,
+        };
+        times * number.parse::<f64>().unwrap_or_else(|_| panic!("\"{text}\" is no number"))
+    }
+
+    /// The formula, worked out with the rounded numbers that stand on the page, gives the result that
+    /// stands there: four digits, each letter off by half of its last.
+    #[test]
+    fn a_reader_comes_to_the_result_with_the_numbers_of_the_page() {
+        type Formula = fn(&dyn Fn(&str) -> f64) -> f64;
+        let formulas: [(Figure, Formula); 11] = [
+            (Figure::Frequency, |v| v("fₐ") * (v("C") / 1200.0).exp2()),
+            (Figure::Length, |v| {
+                let bend = 16.0 * v("f").powi(2) * v("μ") * PI * PI * v("E") * v("I");
+                let root = (v("T") * v("T") + bend).sqrt();
+                ((v("T") + root) / (8.0 * v("f").powi(2) * v("μ"))).sqrt()
+            }),
+            (Figure::Gauge, |v| v("d") + 2.0 * v("t")),
+            (Figure::Core, |v| (4.0 * v("T") / (PI * v("σ"))).sqrt()),
+            (Figure::LinearDensity, |v| {
+                let turn = (PI * (v("D") + v("t"))).hypot(v("p"));
+                v("ρ") * PI * v("d").powi(2) / 4.0 + v("ρ₁") * v("S") * turn / v("p")
+            }),
+            (Figure::Tension, |v| {
+                4.0 * v("L").powi(2) * v("f").powi(2) * v("μ")
+                    - PI * PI * v("E") * v("I") / v("L").powi(2)
+            }),
+            (Figure::Stress, |v| v("T") / v("A")),
+            (Figure::BreakingLoad, |v| v("R") * v("A")),
+            (Figure::LoadShare, |v| 100.0 * v("T") / v("F")),
+            (Figure::SemitonesToBreak, |v| 6.0 * (v("F") / v("T")).log2()),
+            (Figure::PluckStiffness, |v| v("T") / (v("L") * v("β") * (1.0 - v("β")))),
+        ];
+        for (figure, formula) in formulas {
+            let page = page(Topic::Figure(figure));
+            let value = |sign: &str| {
+                let place = page.symbols.iter().position(|(own, _)| *own == sign).unwrap();
+                basic(&page.example.given[place])
+            };
+            assert_close(formula(&value), basic(&page.example.result), 2e-3, page.title);
+        }
+    }
+
+    #[test]
+    fn a_page_names_every_reason_that_can_occur() {
+        let make_ups = [
+            "",
+            "nylon 0.81",
+            "steel 5",
+            "steel 3",
+            "gut 0.9",
+            "silk 0.5",
+            "polyester 0.5",
+            "red brass 0.3",
+            "weighed 6.75",
+            "weighed 6.75, core steel 0.50",
+            "weighed 6.75, gauge 1.10",
+            "steel 0.45 + bronze 0.3, bare 60 board 60 pin",
+            "nylon 0.6 + copper 0.2",
+        ];
+        let lengths = ["", "60", "448", "1500"];
+        let kinds = [MechanismKind::None, MechanismKind::Lever, MechanismKind::DoubleDisc];
+        let mut strings = Vec::new();
+        for make_up in make_ups {
+            for length in lengths {
+                for (note, kind) in ["", "A4", "A1"].into_iter().zip(kinds.into_iter().cycle()) {
+                    let make_up = make_up_text::read(make_up).unwrap_or_default();
+                    let (note, length) = (note.to_owned(), length.to_owned());
+                    let mechanism = Some(kind);
+                    strings.push(StringSpec {
+                        note,
+                        length,
+                        make_up,
+                        mechanism,
+                        ..StringSpec::default()
+                    });
+                }
+            }
+        }
+        let analysis = analyse(&resolve(&Design { strings, ..Design::default() }).harp);
+        for figure in Figure::ALL {
+            let page = page(Topic::Figure(figure));
+            for why in analysis.strings.iter().filter_map(|string| figure.value(string).err()) {
+                assert!(page.missing.contains(&sentence(why)), "{}: {why}", page.title);
+            }
+        }
+    }
+
+    #[test]
+    fn units_are_those_of_the_headings() {
+        for (heading, unit) in [
+            ("tension_n", "N"),
+            ("pluck_stiffness_n_per_mm", "N/mm"),
+            ("impedance_kg_per_s", "kg/s"),
+            ("lever_mm", "mm"),
+            ("inharmonicity_b", ""),
+            ("partial_8_cents", "cents"),
+        ] {
+            assert_eq!(unit_of(heading), unit, "{heading}");
+        }
+    }
+
+    #[test]
+    fn a_check_is_shown_with_the_figures_it_covers() {
+        let check = |figures| Check {
+            id: "one",
+            what: "one thing against another",
+            source: "a handbook",
+            standing: Standing::Seen,
+            figures,
+        };
+        let of = |figures, topic| match topic {
+            Topic::Figure(figure) => covers(&check(figures), topic, figure.heading()),
+            _ => covers(&check(figures), topic, ""),
+        };
+        assert!(of(&["stress_mpa", "tension_n"], Topic::Figure(Figure::Tension)));
+        assert!(!of(&["tension_n"], Topic::Figure(Figure::Stress)));
+        assert!(of(&["glide"], Topic::Figure(Figure::Glide)));
+        assert!(of(&["harp_octave"], Topic::Pitch) && !of(&["harp_octave"], Topic::Partials));
+    }
+
+    #[test]
+    fn numbers_have_four_digits() {
+        for (value, text) in [
+            (0.0, "0"),
+            (0.81, "0.81"),
+            (90.8765, "90.88"),
+            (-2.0604, "−2.06"),
+            (1234.56, "1235"),
+            (0.000_347_4, "3.474·10⁻⁴"),
+            (0.001, "0.001"),
+            (0.012_345, "0.01235"),
+            (1e9, "10⁹"),
+        ] {
+            assert_eq!(fill::number(value), text);
+        }
+    }
+}

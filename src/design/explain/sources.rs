@@ -1,0 +1,92 @@
+//! Where the formulas come from, each with how well it is known, and the reasons that go with a pull.
+
+use super::Source;
+use crate::engine::analysis::Unknown;
+use crate::engine::material::Standing::{Computed, FromMemory, SecondHand, Seen};
+
+pub(super) const GEOMETRY: Source = ("Geometry, worked out for this project", Computed);
+pub(super) const STATICS: Source =
+    ("Statics of a string pulled aside at one point, worked out for this project", Computed);
+pub(super) const HOOKE: Source =
+    ("Hooke's law and geometry, worked out for this project", Computed);
+pub(super) const WAVES: Source =
+    ("OpenStax, University Physics 1, section 16.3: waves on a string run at √(T/μ)", Seen);
+pub(super) const FLETCHER: Source = (
+    "H. Fletcher, Normal vibration frequencies of a stiff piano string, J. Acoust. Soc. Am. 36 (1964) 203; \
+     N. H. Fletcher and T. D. Rossing, The Physics of Musical Instruments, 2nd ed., section 2.18: both as the \
+     documentation of a library cites them",
+    SecondHand,
+);
+pub(super) const YOUNG: Source = (
+    "R. W. Young, J. Acoust. Soc. Am. 24 (1952), abstract: the same law for steel, measured on pianos",
+    Seen,
+);
+pub(super) const PHYSICS: Source = (
+    "N. H. Fletcher and T. D. Rossing, The Physics of Musical Instruments, 2nd ed., chapter 2",
+    FromMemory,
+);
+pub(super) const STRESS_LAW: Source = (
+    "N. Lynch-Aird and J. Woodhouse, Mechanical properties of nylon harp strings, Materials 10 (2017) 497, \
+     equation 1",
+    Seen,
+);
+pub(super) const PACES: Source = (
+    "N. Lynch-Aird and J. Woodhouse, Materials 11 (2018) 2160, abstract: moduli over weeks, minutes and \
+     milliseconds; for polymers warmth moves pitch both ways",
+    Seen,
+);
+pub(super) const BENDING: Source = ("J. Woodhouse, Euphonics, section 7.2.2, equation 1", Seen);
+pub(super) const STRETCHING: Source = (
+    "J. Woodhouse, Euphonics, section 7.4.1, equations 1 to 4: how a plucked string is stretched",
+    Seen,
+);
+pub(super) const STEPPED: Source =
+    ("The ideal string in three pieces, worked out for this project and solved exactly", Computed);
+pub(super) const KEMP: Source = (
+    "J. A. Kemp, SN Applied Sciences 2 (2020) 636: the step at the end of a winding may be treated so for design",
+    Seen,
+);
+pub(super) const AUDIBLE: Source = (
+    "H. Järveläinen, V. Välimäki and M. Karjalainen, Acoustics Research Letters Online 2 (2001) 79",
+    FromMemory,
+);
+pub(super) const GUITARS: Source = (
+    "H. Järveläinen and M. Karjalainen, Importance of inharmonicity in the acoustic guitar: real strings lie \
+     up to 58 times over that threshold, and average listeners only just notice",
+    Seen,
+);
+pub(super) const WARMTH: Source = (
+    "T. Rossing (ed.), The Science of String Instruments, 2010, chapter 21, equation 21.1, page 379",
+    Seen,
+);
+pub(super) const PRACTICE: Source = ("Common practice, no source", FromMemory);
+pub(super) const RULE_OF_FEEL: Source = (
+    "A rule of builders, 1 to 2.5 lbf/in for tension over length (a harp makers' mailing list, 2005), taken to \
+     a pluck at 40 % of the length and rounded: the band of pluck stiffness",
+    Seen,
+);
+pub(super) const MATERIALS: Source =
+    ("The strength of each material has a source of its own: see the page of the materials", Seen);
+pub(super) const STANDARD_PITCH: Source =
+    ("ISO 16:1975, as quoted on a piano technicians' list: A4 is 440 Hz, held within 0.5 Hz", Seen);
+pub(super) const TEMPERAMENTS: Source =
+    ("The definitions of the temperaments, worked out for this project", Computed);
+pub(super) const ORGAN: Source = (
+    "The tables of an open-source organ program agree for Pythagorean, meantone and Werckmeister III",
+    Seen,
+);
+pub(super) const HARP_OCTAVES: Source = ("An article on how harp strings are numbered, 2024", Seen);
+pub(super) const UNCERTAINTY: Source = (
+    "JCGM 100:2008, Guide to the expression of uncertainty in measurement, section 5.1",
+    FromMemory,
+);
+
+/// Why there may be no pull.
+pub(super) const NO_PULL: &[Unknown] = &[
+    Unknown::Pitch,
+    Unknown::Length,
+    Unknown::MakeUp,
+    Unknown::BareEnds,
+    Unknown::TooStiff,
+    Unknown::OutOfReach,
+];
