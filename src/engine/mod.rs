@@ -3,6 +3,7 @@
 //! In order, each using those before it: `units`, `pitch`, `material`, `construction`,
 //! `mechanics`, `stepped`, `lever`, `pluck`, `take_up`, `cut`, then `findings` and `analysis`, which
 //! know each other, then `figure`, the list of what they give, and `tolerance`, how far off it may be.
+//! `structure`, what the frame of a harp bears, uses only `units` and `material`.
 
 pub mod analysis;
 pub mod construction;
@@ -15,6 +16,7 @@ pub mod mechanics;
 pub mod pitch;
 pub mod pluck;
 pub mod stepped;
+pub mod structure;
 pub mod take_up;
 pub mod tolerance;
 pub mod units;

@@ -69,6 +69,16 @@ quantity! {
 }
 
 quantity! {
+    /// A bending moment or a torque.
+    Moment {
+        from_n_m / to_n_m = 1.0,
+        from_n_mm / to_n_mm = 1e-3,
+        from_lbf_inch / to_lbf_inch = LBF_N * INCH_M,
+        from_lbf_foot / to_lbf_foot = LBF_N * INCH_M * 12.0,
+    }
+}
+
+quantity! {
     /// Mass over volume.
     Density { from_kg_per_m3 / to_kg_per_m3 = 1.0 }
 }
@@ -100,6 +110,7 @@ mod tests {
             assert_close(Length::from_thou(value).to_thou(), value, 1e-15, "thou");
             assert_close(Force::from_lbf(value).to_lbf(), value, 1e-15, "lbf");
             assert_close(Stress::from_ksi(value).to_ksi(), value, 1e-15, "ksi");
+            assert_close(Moment::from_lbf_foot(value).to_lbf_foot(), value, 1e-15, "lbf ft");
         }
     }
 

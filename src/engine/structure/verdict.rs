@@ -1,0 +1,324 @@
+//! How far each part of the frame is used up: stress over what may be allowed, and which part leads.
+//!
+//! Only numbers; the words for them stand elsewhere. A use of 1 is all that may be allowed.
+
+use super::column::{
+    SAWN, Strut, bending_with_compression, bending_with_tension, critical_stress, stability_ratio,
+};
+use super::frame::Station;
+use super::section::{Rectangle, SectionError, curved_stress, radial_stress};
+use super::wood::Allowable;
+use crate::engine::units::{Force, Length, Moment, Stress};
+
+/// What of a part was looked at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Aspect {
+    /// Bending with a push along the part.
+    BendingAndPush,
+    /// Bending with a pull along the part.
+    BendingAndPull,
+    /// Shear of the shear force and of the twist together.
+    ShearAndTwist,
+    /// Tension across the grain of a curve that is opened.
+    AcrossTheCurve,
+    /// Compression along the grain, with buckling.
+    Buckling,
+    /// A push beside the middle of a pillar: greatest stress of the secant formula.
+    BesideTheMiddle,
+    /// Two faces pressed together, along the grain.
+    PressedAlong,
+    /// Two faces pressed together, across the grain.
+    PressedAcross,
+    /// Two faces that would slide.
+    Sliding,
+}
+
+/// One aspect with its numbers.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Use {
+    /// What was looked at.
+    pub aspect: Aspect,
+    /// The stress that leads in it.
+    pub stress: Stress,
+    /// What may be allowed of it, where it is known.
+    pub limit: Option<Stress>,
+    /// How far it is used up, where a limit is known; endless where the part has given way.
+    pub ratio: Option<f64>,
+}
+
+/// All aspects of a part.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Verdict {
+    /// One by one.
+    pub uses: Vec<Use>,
+}
+
+impl Verdict {
+    /// The aspect that is used up farthest; the first of equals, and `None` where no limit is known.
+    pub fn governing(&self) -> Option<&Use> {
+        let mut known = self.uses.iter().filter_map(|used| Some((used.ratio?, used)));
+        let first = known.next()?;
+        Some(known.fold(first, |most, next| if next.0 > most.0 { next } else { most }).1)
+    }
+
+    /// Whether every aspect has a limit that is known.
+    pub fn is_complete(&self) -> bool {
+        self.uses.iter().all(|used| used.ratio.is_some())
+    }
+}
+
+/// A stress against its limit.
+fn simple(aspect: Aspect, stress: Stress, limit: Option<Stress>) -> Use {
+    let limit = limit.filter(|limit| limit.to_pa() > 0.0);
+    let ratio = limit.map(|limit| stress.to_pa() / limit.to_pa());
+    Use { aspect, stress, limit, ratio: ratio.filter(|ratio| !ratio.is_nan()) }
+}
+
+/// A curve of the neck at a cut.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Curve {
+    /// Radius of the middle line.
+    pub mean_radius: Length,
+    /// Whether the middle line turns to the left on the way from shoulder to pillar.
+    pub to_the_left: bool,
+}
+
+/// The neck at a cut: bending both ways with push or pull, shear with twist, and tension across the grain where
+/// a curve is opened.
+///
+/// Bending in the plane and sideways are added, as both are greatest at one corner. A push is not checked for
+/// buckling, as the neck is stout. In a curve the stresses of a curved bar count. Shear and twist are added and
+/// held against the limit for shear, which is the careful way; standards allow more in twist.
+///
+/// # Errors
+///
+/// When the curve is tighter than the neck is deep.
+pub fn neck(
+    station: &Station,
+    allowable: &Allowable,
+    curve: Option<Curve>,
+) -> Result<Verdict, SectionError> {
+    let section = station.section;
+    let moment = Moment::from_n_m(station.moment_n_m);
+    let mut in_plane = section.bending_stress(moment).to_pa().abs();
+    let mut across = None;
+    if let Some(Curve { mean_radius, to_the_left }) = curve {
+        // The part beyond turned from x to y bends the neck to the left, which closes a curve to the left.
+        let opening = Moment::from_n_m(station.moment_n_m * if to_the_left { -1.0 } else { 1.0 });
+        let faces = curved_stress(section, mean_radius, opening)?;
+        in_plane = faces.inner.to_pa().abs().max(faces.outer.to_pa().abs());
+        let radial = radial_stress(section, mean_radius, opening)?;
+        across = (radial.to_pa() > 0.0).then_some(radial);
+    }
+    let sideways = section.on_its_side().bending_stress(Moment::from_n_m(station.sideways_n_m));
+    let bending = Stress::from_pa(in_plane + sideways.to_pa().abs());
+    let axial = section.axial_stress(Force::from_n(station.axial_n.abs()));
+    let mut uses = vec![bent(station.axial_n, axial, bending, allowable)];
+    let shear = section.shear_stress(Force::from_n(station.shear_n.abs())).to_pa();
+    let twist = section.torsion_stress(Moment::from_n_m(station.torque_n_m.abs())).to_pa();
+    let sliding = Stress::from_pa(shear + twist);
+    uses.push(simple(Aspect::ShearAndTwist, sliding, allowable.shear));
+    uses.extend(
+        across.map(|radial| simple(Aspect::AcrossTheCurve, radial, allowable.tension_across)),
+    );
+    Ok(Verdict { uses })
+}
+
+/// Bending with the force along the part. The stress that leads is the sum of both.
+fn bent(axial_n: f64, axial: Stress, bending: Stress, allowable: &Allowable) -> Use {
+    let stress = Stress::from_pa(axial.to_pa() + bending.to_pa());
+    let limit = allowable.bending;
+    if axial_n < 0.0 {
+        let endless = Stress::from_pa(f64::INFINITY);
+        let ratio = limit.zip(allowable.compression_along).and_then(|(limit, along)| {
+            bending_with_compression((axial, along), (bending, limit), endless)
+        });
+        return Use { aspect: Aspect::BendingAndPush, stress, limit, ratio };
+    }
+    // The allowable stress for tension along the grain is taken as that of bending.
+    let ratio = limit.and_then(|limit| bending_with_tension((axial, limit), (bending, limit)));
+    Use { aspect: Aspect::BendingAndPull, stress, limit, ratio }
+}
+
+/// How a pillar stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Pillar {
+    /// Its section.
+    pub section: Rectangle,
+    /// Its length between points without bending.
+    pub free_length: Length,
+    /// How far beside its middle the push acts, over the side that bends.
+    pub eccentricity: Length,
+}
+
+/// A pillar under a push: with buckling by the stability ratio of wooden columns, and beside its middle by the
+/// secant formula with the modulus for buckling, against the stress allowed along the grain.
+///
+/// A pull, which a pillar of a harp does not get, uses nothing up here. `None` where no modulus is known or a
+/// measure is not above 0.
+pub fn pillar(push: Force, pillar: Pillar, allowable: &Allowable) -> Option<Verdict> {
+    let section = pillar.section.weaker_way();
+    let least = allowable.least_modulus?;
+    let edge = Length::from_m(0.5 * section.depth().to_m());
+    let (area, inertia) = (section.area_m2(), section.inertia_m4());
+    let strut = Strut::new(area, inertia, edge, pillar.free_length, least).ok()?;
+    let push = Force::from_n(push.to_n().max(0.0));
+    let mean = strut.mean_stress(push);
+    let slender = pillar.free_length.to_m() / section.depth().to_m();
+    let limit = allowable.compression_along.and_then(|along| {
+        let alpha = critical_stress(least, slender).to_pa() / along.to_pa();
+        Some(Stress::from_pa(along.to_pa() * stability_ratio(alpha, SAWN)?))
+    });
+    let beside = match strut.eccentric_stress(push, pillar.eccentricity) {
+        Some(stress) => simple(Aspect::BesideTheMiddle, stress, allowable.compression_along),
+        None => Use {
+            aspect: Aspect::BesideTheMiddle,
+            stress: Stress::from_pa(f64::INFINITY),
+            limit: allowable.compression_along,
+            ratio: Some(f64::INFINITY),
+        },
+    };
+    Some(Verdict { uses: vec![simple(Aspect::Buckling, mean, limit), beside] })
+}
+
+/// A joint: the force square to the faces that are pressed, and along those that would slide.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Joint {
+    /// Push on the faces.
+    pub push: Force,
+    /// Area of the faces that are pressed, in m².
+    pub pressed_m2: f64,
+    /// Whether the grain runs across the push.
+    pub across_the_grain: bool,
+    /// Force that would slide the faces.
+    pub slide: Force,
+    /// Area of the wood that holds it, in m².
+    pub held_m2: f64,
+}
+
+/// A joint of two parts: pressed faces and sliding, against what the weaker wood may be allowed. The glue is
+/// taken to hold as much as the wood, which a sound joint of long grain does and one of end grain does not.
+///
+/// `None` where an area is not above 0.
+pub fn joint(joint: Joint, allowable: &Allowable) -> Option<Verdict> {
+    let lawful = |area: f64| area > 0.0 && area.is_finite();
+    if !lawful(joint.pressed_m2) || !lawful(joint.held_m2) {
+        return None;
+    }
+    let (aspect, limit) = if joint.across_the_grain {
+        (Aspect::PressedAcross, allowable.compression_across)
+    } else {
+        (Aspect::PressedAlong, allowable.compression_along)
+    };
+    let pressed = Stress::from_pa(joint.push.to_n().max(0.0) / joint.pressed_m2);
+    // As in a beam, the shear is half as much again where it is greatest.
+    let sliding = Stress::from_pa(1.5 * joint.slide.to_n().abs() / joint.held_m2);
+    let uses =
+        vec![simple(aspect, pressed, limit), simple(Aspect::Sliding, sliding, allowable.shear)];
+    Some(Verdict { uses })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::engine::structure::frame::Point;
+    use crate::testing::assert_close;
+
+    fn mpa(value: f64) -> Option<Stress> {
+        Some(Stress::from_mpa(value))
+    }
+
+    fn allowable() -> Allowable {
+        Allowable {
+            bending: mpa(30.0),
+            compression_along: mpa(15.0),
+            compression_across: mpa(5.0),
+            shear: mpa(5.0),
+            tension_across: None,
+            modulus: Some(Stress::from_gpa(12.0)),
+            least_modulus: Some(Stress::from_gpa(5.0)),
+        }
+    }
+
+    fn section(breadth_mm: f64, depth_mm: f64) -> Rectangle {
+        Rectangle::new(Length::from_mm(breadth_mm), Length::from_mm(depth_mm)).unwrap()
+    }
+
+    fn station(axial_n: f64, moment_n_m: f64) -> Station {
+        Station {
+            at: Point::from_mm(0.0, 0.0),
+            s_m: 0.0,
+            section: section(60.0, 100.0),
+            axial_n,
+            shear_n: 4000.0,
+            moment_n_m,
+            torque_n_m: 0.0,
+            sideways_n_m: 0.0,
+        }
+    }
+
+    #[test]
+    fn bending_of_a_straight_neck_is_moment_over_modulus() {
+        let verdict = neck(&station(6000.0, -1000.0), &allowable(), None).unwrap();
+        let bending = verdict.governing().unwrap();
+        assert_eq!(bending.aspect, Aspect::BendingAndPull);
+        assert_close(bending.stress.to_mpa(), 11.0, 1e-12, "stress");
+        assert_close(bending.ratio.unwrap(), 11.0 / 30.0, 1e-12, "use");
+        assert_close(verdict.uses[1].stress.to_mpa(), 1.0, 1e-12, "shear");
+        let pushed = neck(&station(-6000.0, -1000.0), &allowable(), None).unwrap();
+        assert_eq!(pushed.uses[0].aspect, Aspect::BendingAndPush);
+        assert_close(pushed.uses[0].ratio.unwrap(), 1.0 / 225.0 + 1.0 / 3.0, 1e-12, "pushed");
+    }
+
+    #[test]
+    fn only_a_curve_that_is_opened_is_torn_across() {
+        let curve = |to_the_left| Some(Curve { mean_radius: Length::from_mm(500.0), to_the_left });
+        let closed = neck(&station(0.0, 1000.0), &allowable(), curve(true)).unwrap();
+        assert_eq!(closed.uses.len(), 2);
+        let opened = neck(&station(0.0, 1000.0), &allowable(), curve(false)).unwrap();
+        let across = opened.uses[2];
+        assert_eq!((across.aspect, across.ratio), (Aspect::AcrossTheCurve, None));
+        assert_close(across.stress.to_mpa(), 0.5, 1e-12, "across");
+        assert!(!opened.is_complete() && closed.is_complete());
+        assert!(opened.uses[0].stress > Stress::from_mpa(10.0), "a curve adds to the bending");
+        let tight = Curve { mean_radius: Length::from_mm(20.0), to_the_left: true };
+        assert!(neck(&station(0.0, 1.0), &allowable(), Some(tight)).is_err());
+    }
+
+    #[test]
+    fn a_pillar_loaded_beside_its_middle_leads() {
+        let stands = Pillar {
+            section: section(45.0, 60.0),
+            free_length: Length::from_m(1.1),
+            eccentricity: Length::from_mm(10.0),
+        };
+        let verdict = pillar(Force::from_n(1900.0), stands, &allowable()).unwrap();
+        assert_eq!(verdict.governing().map(|used| used.aspect), Some(Aspect::BesideTheMiddle));
+        let buckling = verdict.uses[0];
+        assert!(buckling.limit < mpa(15.0) && buckling.ratio < Some(1.0));
+        let fallen = pillar(Force::from_n(1e6), stands, &allowable()).unwrap();
+        assert_eq!(fallen.governing().and_then(|used| used.ratio), Some(f64::INFINITY));
+        let unknown = Allowable { least_modulus: None, ..allowable() };
+        assert_eq!(pillar(Force::from_n(1.0), stands, &unknown), None);
+        let flat = Pillar { free_length: Length::from_m(f64::NAN), ..stands };
+        assert_eq!(pillar(Force::from_n(1.0), flat, &allowable()), None);
+        let pulled = pillar(Force::from_n(-50.0), stands, &allowable()).unwrap();
+        assert_eq!(pulled.governing().and_then(|used| used.ratio), Some(0.0));
+    }
+
+    #[test]
+    fn a_joint_presses_and_slides() {
+        let held = Joint {
+            push: Force::from_n(2000.0),
+            pressed_m2: 2e-3,
+            across_the_grain: true,
+            slide: Force::from_n(-1000.0),
+            held_m2: 1e-3,
+        };
+        let verdict = joint(held, &allowable()).unwrap();
+        assert_close(verdict.uses[0].ratio.unwrap(), 0.2, 1e-12, "pressed");
+        assert_close(verdict.uses[1].ratio.unwrap(), 0.3, 1e-12, "sliding");
+        assert_eq!(joint(Joint { held_m2: 0.0, ..held }, &allowable()), None);
+        assert_eq!(joint(held, &Allowable::default()).unwrap().governing(), None);
+    }
+}
