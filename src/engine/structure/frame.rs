@@ -35,7 +35,7 @@ impl Point {
     }
 
     /// The way from `from` to here, in metres.
-    const fn from_there_m(self, from: Self) -> (f64, f64) {
+    const fn since_m(self, from: Self) -> (f64, f64) {
         (self.x.to_m() - from.x.to_m(), self.y.to_m() - from.y.to_m())
     }
 }
@@ -64,7 +64,7 @@ pub struct Pull {
 impl Pull {
     /// The pull of a string from `at` towards `to`. `None` where the two are one place.
     pub fn of_string(at: Point, to: Point, tension: Force, offset: Length) -> Option<Self> {
-        let way = to.from_there_m(at);
+        let way = to.since_m(at);
         let length = way.0.hypot(way.1);
         let part = |way: f64| Force::from_n(tension.to_n() * way / length);
         (length > 0.0 && length.is_finite()).then(|| Self {
@@ -258,19 +258,18 @@ pub fn reactions(supports: Supports, pulls: &[Pull]) -> Result<Reactions, FrameE
     if pulls.is_empty() {
         return Err(FrameError::NoPulls);
     }
-    let pillar = pillar_top.from_there_m(pillar_foot);
+    let pillar = pillar_top.since_m(pillar_foot);
     let height = pillar.0.hypot(pillar.1);
     if height <= 0.0 || height.is_infinite() {
         return Err(FrameError::Pillar { gap_mm: 1e3 * height });
     }
     let up = (pillar.0 / height, pillar.1 / height);
-    let span = pillar_top.from_there_m(shoulder);
+    let span = pillar_top.since_m(shoulder);
     let arm = cross(span, up);
     if arm.abs() <= LEAST_ARM * span.0.hypot(span.1) {
         return Err(FrameError::Collinear { gap_mm: 1e3 * arm.abs() });
     }
-    let moment: f64 =
-        pulls.iter().map(|pull| cross(pull.at.from_there_m(shoulder), pull.n())).sum();
+    let moment: f64 = pulls.iter().map(|pull| cross(pull.at.since_m(shoulder), pull.n())).sum();
     let push = -moment / arm;
     let all = resultant(pulls);
     let (x, y) = (push * up.0, push * up.1);
@@ -329,7 +328,7 @@ mod tests {
         let (many, one) = (reactions(supports(), &pulls), reactions(supports(), &[one]));
         assert_close(one.unwrap().pillar.to_n(), many.unwrap().pillar.to_n(), 1e-12, "pillar");
         let crossing = all.crosses_level(Length::from_mm(60.0)).unwrap();
-        let gap = cross(crossing.from_there_m(place), (all.x.to_n(), all.y.to_n()));
+        let gap = cross(crossing.since_m(place), (all.x.to_n(), all.y.to_n()));
         assert!(gap.abs() < 1e-12, "{gap}");
         let couple = [pull(0.0, 0.0, 0.0, 1.0), pull(9.0, 0.0, 0.0, -1.0)];
         assert_eq!(resultant(&couple).nearest_to_origin(), None);

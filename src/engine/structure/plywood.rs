@@ -200,12 +200,12 @@ impl Panel {
         if plies > MOST_PLIES {
             return Err(PanelError::Plies { got: plies });
         }
-        if plies < 3 || plies % 2 == 0 {
+        if plies < 3 || plies.is_multiple_of(2) {
             return Err(PanelError::Even { got: plies });
         }
         let ply = |at: usize| {
             let thick = if at == 0 || at + 1 == plies { FACE_MM } else { INNER_MM };
-            let way = if at % 2 == 0 { Way::Along } else { Way::Across };
+            let way = if at.is_multiple_of(2) { Way::Along } else { Way::Across };
             Ply::birch(Length::from_mm(thick), way)
         };
         let mut panel = Self::new((0..plies).map(ply).collect())?;

@@ -76,7 +76,7 @@ impl Piece {
 
     /// Share of the piece at which a place lies beside it, and how far off.
     fn beside(&self, place: Point) -> (f64, f64) {
-        let way = place.from_there_m(self.from.at);
+        let way = place.since_m(self.from.at);
         let share = (dot(way, self.along) / self.length_m()).clamp(0.0, 1.0);
         let reached = share * self.length_m();
         let (dx, dy) = (way.0 - reached * self.along.0, way.1 - reached * self.along.1);
@@ -92,7 +92,7 @@ impl Piece {
             return self.to;
         }
         let share = (s_m - self.start_m) / self.length_m();
-        let (from, way) = (self.from.at, self.to.at.from_there_m(self.from.at));
+        let (from, way) = (self.from.at, self.to.at.since_m(self.from.at));
         let between = |from: f64, way: f64| 1e3 * (from + share * way);
         let (x, y) = (between(from.x.to_m(), way.0), between(from.y.to_m(), way.1));
         AxisPoint {
@@ -121,7 +121,7 @@ impl Neck {
         axis.dedup_by(|next, last| next.at == last.at);
         let ends = axis.first().zip(axis.last());
         let reach = ends.map_or(0.0, |(first, last)| {
-            let chord = last.at.from_there_m(first.at);
+            let chord = last.at.since_m(first.at);
             chord.0.hypot(chord.1)
         });
         if !(reach > 0.0 && reach.is_finite()) {
@@ -134,7 +134,7 @@ impl Neck {
         let mut start_m = 0.0;
         let pairs = self.axis.windows(2).map(|pair| {
             let (from, to) = (pair[0], pair[1]);
-            let way = to.at.from_there_m(from.at);
+            let way = to.at.since_m(from.at);
             let length = way.0.hypot(way.1);
             let piece = Piece {
                 from,
@@ -197,7 +197,7 @@ impl Neck {
     /// Adds the moment with which the pillar keeps its end from turning about the line from end to end.
     fn hold_the_end(&self, pieces: &[Piece], stations: &mut [Station]) {
         let (Some(first), Some(last)) = (self.axis.first(), self.axis.last()) else { return };
-        let way = last.at.from_there_m(first.at);
+        let way = last.at.since_m(first.at);
         let length = way.0.hypot(way.1);
         let chord = (way.0 / length, way.1 / length);
         let along_at = |s_m: f64| {
@@ -251,7 +251,7 @@ fn station(piece: &Piece, s_m: f64, hung: &[(f64, Pull)], before: bool) -> Stati
     for (_, pull) in hung.iter().skip(beyond) {
         let (x, y) = pull.n();
         force = (force.0 + x, force.1 + y);
-        moment += cross(pull.at.from_there_m(at), (x, y));
+        moment += cross(pull.at.since_m(at), (x, y));
         let offset = pull.offset.to_m();
         aside = (aside.0 - offset * y, aside.1 + offset * x);
     }
