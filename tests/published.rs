@@ -42,6 +42,12 @@ mod reference;
 mod register;
 #[path = "published/stiffness.rs"]
 mod stiffness;
+#[path = "published/structure_frames.rs"]
+mod structure_frames;
+#[path = "published/structure_sections.rs"]
+mod structure_sections;
+#[path = "published/structure_woods.rs"]
+mod structure_woods;
 #[path = "published/take_up.rs"]
 mod take_up;
 #[path = "published/temperaments.rs"]

@@ -9,6 +9,7 @@ mod beyond;
 mod materials;
 mod pitches;
 mod strings;
+mod structure;
 
 /// A comparison of figures with a source outside the project.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,6 +46,7 @@ pub const FIGURES: &[&str] = &[
     "lever_mm",
     "linear_density_g_per_m",
     "load_share_percent",
+    "loads",
     "materials",
     "partial_8_cents",
     "partials",
@@ -56,9 +58,11 @@ pub const FIGURES: &[&str] = &[
     "stretch_mm",
     "tension_n",
     "tolerance",
+    "woods",
 ];
 
-const GROUPS: [&[Check]; 4] = [materials::CHECKS, strings::CHECKS, beyond::CHECKS, pitches::CHECKS];
+const GROUPS: [&[Check]; 5] =
+    [materials::CHECKS, strings::CHECKS, beyond::CHECKS, pitches::CHECKS, structure::CHECKS];
 
 /// Every check, in the order in which a list shows them.
 pub const CHECKS: &[Check] = &joined::<{ count() }>();

@@ -1,0 +1,176 @@
+//! The frame of a harp: its woods, sections, neck and pillar.
+
+use super::Check;
+use crate::engine::material::Standing::{Computed, FromMemory, Seen};
+
+const BY_HAND: &str =
+    "figures worked out by hand from the formulas; they only show that nothing has changed";
+const BEER: &str = "F. P. Beer and E. R. Johnston, Mechanics of Materials";
+const HIBBELER: &str = "R. C. Hibbeler, Engineering Mechanics: Statics";
+const PYNITE: &str = "PyNite 3.2.0, a frame solver, by tests/published/scripts/frame_values.py";
+const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/frame_values.py";
+
+pub(super) const CHECKS: &[Check] = &[
+    Check {
+        id: "wood-data",
+        what: "density, strength and stiffness of thirteen woods, and which of them were read",
+        source: "Wood Handbook, FPL-GTR-190, tables 5-3 and 5-5, in copies; about a quarter from memory",
+        standing: FromMemory,
+        figures: &["woods"],
+    },
+    Check {
+        id: "wood-ratios",
+        what: "stiffness across the grain and in shear of ten woods",
+        source: "Wood Handbook, table 5-1; sugar maple read in a copy",
+        standing: FromMemory,
+        figures: &["woods"],
+    },
+    Check {
+        id: "wood-allowance",
+        what: "scatter of wood, what slanting grain leaves, and divisors for allowable stresses",
+        source: "Wood Handbook, tables 5-6 and 5-12, and ASTM D245",
+        standing: FromMemory,
+        figures: &["woods"],
+    },
+    Check {
+        id: "wood-at-an-angle",
+        what: "strength of maple at an angle to the grain, for regression only",
+        source: BY_HAND,
+        standing: Computed,
+        figures: &["woods"],
+    },
+    Check {
+        id: "birch-plywood",
+        what: "thickness, strength and stiffness of birch plywood of 3 to 17 plies",
+        source: "Handbook of Finnish Plywood, 2002",
+        standing: FromMemory,
+        figures: &["woods"],
+    },
+    Check {
+        id: "wood-under-time",
+        what: "what wood bears from a second to fifty years",
+        source: "formulas of L. Wood, 1947 and 1951, as quoted in Forests 12 (2021) 1148; percents worked out",
+        standing: Seen,
+        figures: &["woods", "loads"],
+    },
+    Check {
+        id: "time-factors",
+        what: "factors of two standards for lasting loads, and creep",
+        source: "National Design Specification and EN 1995-1-1; creep of solid wood as quoted",
+        standing: FromMemory,
+        figures: &["woods", "loads"],
+    },
+    Check {
+        id: "torsion-table",
+        what: "twist and stress of rectangular bars, from square to thin",
+        source: "S. Timoshenko and J. N. Goodier, Theory of Elasticity; the series summed apart from the program",
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "torsion-handbook",
+        what: "twist of rectangular bars against a short formula",
+        source: "R. J. Roark, Formulas for Stress and Strain",
+        standing: FromMemory,
+        figures: &["loads"],
+    },
+    Check {
+        id: "torsion-differences",
+        what: "twist of rectangular bars against finite differences",
+        source: SCIPY,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "torsion-brass",
+        what: "torque that two brass bars bear",
+        source: BEER,
+        standing: FromMemory,
+        figures: &["loads"],
+    },
+    Check {
+        id: "curved-bar",
+        what: "stresses at both faces of a curved bar",
+        source: BEER,
+        standing: FromMemory,
+        figures: &["loads"],
+    },
+    Check {
+        id: "timber-columns",
+        what: "slenderness and stress of two timber columns",
+        source: "two design examples to BS 5268",
+        standing: Seen,
+        figures: &["loads"],
+    },
+    Check {
+        id: "column-euler",
+        what: "load at which two columns give way",
+        source: "a worked example on a strength-of-materials site, and R. C. Hibbeler, Mechanics of Materials, \
+                 from memory",
+        standing: FromMemory,
+        figures: &["loads"],
+    },
+    Check {
+        id: "column-beside",
+        what: "deflection and stress of a tube loaded beside its middle",
+        source: BEER,
+        standing: FromMemory,
+        figures: &["loads"],
+    },
+    Check {
+        id: "column-roots",
+        what: "what wooden columns bear, straight and loaded beside the middle, against root finding",
+        source: SCIPY,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "board-strip",
+        what: "pull of the strings on the board, and its stress and rise, for regression only",
+        source: BY_HAND,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "parallel-forces",
+        what: "place of the force that stands for four",
+        source: HIBBELER,
+        standing: FromMemory,
+        figures: &["loads"],
+    },
+    Check {
+        id: "propped-upright",
+        what: "forces in an upright with a diagonal prop",
+        source: HIBBELER,
+        standing: FromMemory,
+        figures: &["loads"],
+    },
+    Check {
+        id: "timber-beams",
+        what: "forces and stresses of two timber beams",
+        source: "an online sample problem, and J. M. Gere, Mechanics of Materials, from memory",
+        standing: FromMemory,
+        figures: &["loads"],
+    },
+    Check {
+        id: "frame-solved",
+        what: "what pillar and shoulder bear of three harps of 36 strings",
+        source: PYNITE,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "neck-solved",
+        what: "pull, shear, bending and twist at every string of three necks, as shares of the greatest",
+        source: PYNITE,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "frame-rows",
+        what: "a frame, a twisted neck and a pillar, for regression only",
+        source: BY_HAND,
+        standing: Computed,
+        figures: &["loads"],
+    },
+];
