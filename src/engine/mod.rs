@@ -3,7 +3,8 @@
 //! In order, each using those before it: `units`, `pitch`, `material`, `construction`,
 //! `mechanics`, `stepped`, `lever`, `pluck`, `take_up`, `cut`, then `findings` and `analysis`, which
 //! know each other, then `figure`, the list of what they give, and `tolerance`, how far off it may be.
-//! `structure`, what the frame of a harp bears, uses only `units` and `material`.
+//! `structure`, what the frame of a harp bears, uses only `units` and `material`; `measured`, what a
+//! balance and a breaking test say of a material, only `units`.
 
 pub mod analysis;
 pub mod construction;
@@ -12,6 +13,7 @@ pub mod figure;
 pub mod findings;
 pub mod lever;
 pub mod material;
+pub mod measured;
 pub mod mechanics;
 pub mod pitch;
 pub mod pluck;

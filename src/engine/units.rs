@@ -79,6 +79,11 @@ quantity! {
 }
 
 quantity! {
+    /// A mass.
+    Mass { from_kg / to_kg = 1.0, from_g / to_g = 1e-3 }
+}
+
+quantity! {
     /// Mass over volume.
     Density { from_kg_per_m3 / to_kg_per_m3 = 1.0 }
 }
