@@ -50,6 +50,7 @@ pub enum Window {
     New,
     Shelf,
     Instrument,
+    Materials,
     MakeUp,
     Details,
     Card,

@@ -9,6 +9,8 @@ use super::document::{
 };
 use super::library::embed;
 use super::make_up_text;
+use super::material_edit::{remove, rename};
+use super::material_facts::Property;
 use super::persist::tidy;
 use crate::engine::pitch::Note;
 
@@ -86,12 +88,21 @@ pub enum Edit {
     Allowances(Allowances),
     /// One material is added, or takes the place of the one with its key.
     Material(MaterialSpec),
+    /// One property of a material changes: a run of typing in its fields is one step.
+    Fact { material: MaterialSpec, property: Option<Property> },
+    /// A material gets another key; the strings that use it follow.
+    RenameMaterial { from: String, to: String },
+    /// A material goes, if no string uses it.
+    RemoveMaterial { key: String },
 }
 
 /// Which changes belong together: a run of edits under one key is one step of undo.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub enum EditKey {
-    Cell { row: usize, column: Column },
+    Cell {
+        row: usize,
+        column: Column,
+    },
     Text(Field),
     Pitch,
     Pluck,
@@ -102,6 +113,11 @@ pub enum EditKey {
     Tolerances,
     Limits,
     Allowances,
+    /// A property of a material, or its name and kind.
+    Fact {
+        key: String,
+        property: Option<Property>,
+    },
 }
 
 impl Edit {
@@ -119,6 +135,9 @@ impl Edit {
             Self::Tolerances(_) => Some(EditKey::Tolerances),
             Self::Limits(_) => Some(EditKey::Limits),
             Self::Allowances(_) => Some(EditKey::Allowances),
+            Self::Fact { material, property } => {
+                Some(EditKey::Fact { key: material.key.clone(), property: *property })
+            }
             _ => None,
         }
     }
@@ -186,7 +205,11 @@ impl Edit {
             Self::Tolerances(tolerances) => design.tolerances = tolerances.clone(),
             Self::Limits(limits) => design.limits = limits.clone(),
             Self::Allowances(allowances) => design.allowances = allowances.clone(),
-            Self::Material(material) => set_material(&mut design.materials, material),
+            Self::Material(material) | Self::Fact { material, .. } => {
+                set_material(&mut design.materials, material);
+            }
+            Self::RenameMaterial { from, to } => rename(design, from, to),
+            Self::RemoveMaterial { key } => remove(design, key),
         }
     }
 }

@@ -214,7 +214,12 @@ pub fn embed(design: &mut Design) {
     let used: Vec<&MaterialSpec> =
         texts.iter().filter_map(|text| find(&design.materials, text)).collect();
     let is_used = |material: &&MaterialSpec| used.iter().any(|used| std::ptr::eq(*used, *material));
-    let kept = design.materials.iter().filter(|material| is_own(material) || is_used(material));
+    // One under a key of the user's is the user's, even where all its figures are copied.
+    let is_built_in = |key: &str| built_in().iter().any(|material| material.key == key);
+    let kept = design
+        .materials
+        .iter()
+        .filter(|material| is_own(material) || is_used(material) || !is_built_in(&material.key));
     let materials = kept.chain(built_in().iter().filter(is_used)).cloned().collect();
     design.materials = materials;
 }

@@ -1,9 +1,9 @@
 //! The document: what was typed, the edits that change it, its versions, and the words for numbers.
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
-//! `typed`, `pieces`, `make_up_text`, `library`, `migrate`, `persist`, `link`, `edit`, `history`,
-//! `resolve`, `display`, `advice`, `table`, `presets`, `explain`; and `checks`, which
-//! uses none of them.
+//! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
+//! `persist`, `link`, `material_edit`, `edit`, `history`, `resolve`, `display`, `advice`, `table`,
+//! `presets`, `explain`; and `checks`, which uses none of them.
 
 pub mod advice;
 pub mod checks;
@@ -15,6 +15,9 @@ pub mod history;
 pub mod library;
 pub mod link;
 pub mod make_up_text;
+pub mod material_edit;
+pub mod material_facts;
+mod measure;
 pub mod migrate;
 mod number;
 pub mod persist;
@@ -22,4 +25,5 @@ mod pieces;
 pub mod presets;
 pub mod resolve;
 pub mod table;
+pub mod trial;
 pub mod typed;

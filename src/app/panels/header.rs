@@ -49,6 +49,7 @@ pub fn Header(store: Store) -> impl IntoView {
                 <span class="tool-group">
                     <UnitChoices store=store/>
                     <button type="button" class="tool" id="instrument" title="Pitch, client, limits, allowances" on:click=move |_| store.window.set(Some(Window::Instrument))>"Instrument"</button>
+                    <button type="button" class="tool" id="materials" title="Figures of the materials, materials of your own, weighing and breaking tests" on:click=move |_| store.window.set(Some(Window::Materials))>"Materials"</button>
                     <button type="button" class="tool" id="numbers" title="Where the numbers come from" on:click=move |_| store.window.set(Some(Window::Numbers))>"Numbers"</button>
                     <button type="button" class="tool" id="keys" title="Keys of the chart" on:click=move |_| store.window.set(Some(Window::Keys))>"Keys"</button>
                     <button type="button" class="tool" id="theme" title="Light or dark" on:click=move |_| turn_theme(store)>

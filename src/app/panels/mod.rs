@@ -11,6 +11,7 @@ mod instrument;
 mod keys;
 mod link;
 mod make_up;
+mod materials;
 mod new_design;
 mod notice;
 mod numbers;

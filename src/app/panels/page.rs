@@ -14,6 +14,7 @@ use super::instrument::InstrumentWindow;
 use super::keys::KeysWindow;
 use super::link::LinkWindow;
 use super::make_up::MakeUpWindow;
+use super::materials::MaterialsWindow;
 use super::new_design::NewWindow;
 use super::notice::{NoticeLine, OriginLine};
 use super::numbers::NumbersWindow;
@@ -112,6 +113,7 @@ fn Windows(store: Store) -> impl IntoView {
             Window::New => view! { <NewWindow store=store/> }.into_any(),
             Window::Shelf => view! { <ShelfWindow store=store/> }.into_any(),
             Window::Instrument => view! { <InstrumentWindow store=store/> }.into_any(),
+            Window::Materials => view! { <MaterialsWindow store=store/> }.into_any(),
             Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
             Window::Details => view! { <DetailsWindow store=store/> }.into_any(),
             Window::Card => view! { <CardBar store=store/> }.into_any(),

@@ -306,7 +306,7 @@ pub fn explained(
 }
 
 /// An engine's message as a sentence of the page.
-pub(super) fn sentence(message: &str) -> String {
+pub fn sentence(message: &str) -> String {
     let mut signs = message.chars();
     let first = signs.next().map(|sign| sign.to_uppercase().to_string()).unwrap_or_default();
     let end = if message.ends_with(['.', '?', '!']) { "" } else { "." };

@@ -1,0 +1,133 @@
+//! The materials: the design's own copies of the built-in ones, and those of the user; every figure
+//! with its source, to be typed or taken from a weighing or a test.
+
+mod desk;
+mod facts;
+mod naming;
+mod tests_of;
+
+use leptos::prelude::*;
+
+use self::desk::{Desk, Line};
+use self::facts::fact_row;
+use self::naming::{Naming, NewMaterial};
+use self::tests_of::trial_form;
+use crate::app::store::Store;
+use crate::app::widgets::window::Window;
+use crate::design::edit::Edit;
+use crate::design::library::built_in;
+use crate::design::material_edit::{is_built_in, uses};
+use crate::design::material_facts::Property;
+use crate::design::trial::Trial;
+
+/// The panel of the materials.
+#[component]
+pub fn MaterialsWindow(store: Store) -> impl IntoView {
+    let desk = Desk::new(store);
+    let close = move || {
+        store.close_step();
+        store.window.set(None);
+        let left = desk.unfinished();
+        if !left.is_empty() {
+            store.complain(format!("Left out, as it could not be used: {}.", left.join("; ")));
+        }
+    };
+    let problem = move || {
+        store.notice.with(|told| told.as_ref().filter(|told| told.problem).map(|t| t.text.clone()))
+    };
+    view! {
+        <Window title="Materials" wide=true on_close=close>
+            <div class="materials">
+                <div class="materials-list">
+                    <ul aria-label="Materials">
+                        <For each=move || desk.lines.get() key=Line::clone let:line>
+                            {list_line(desk, line)}
+                        </For>
+                    </ul>
+                    <NewMaterial desk=desk/>
+                </div>
+                <div class="material-form">
+                    <h3>{move || desk.current.with(|spec| spec.name.clone())}</h3>
+                    <Standing desk=desk/>
+                    <p class="wrong" role="alert">{problem}</p>
+                    <p role="status">{move || desk.told.get()}</p>
+                    <Naming desk=desk/>
+                    <div class="facts">
+                        {Property::ALL.map(|property| fact_row(desk, property)).collect_view()}
+                    </div>
+                    <p class="hint">"An empty field means not known: what follows from it is then not known either. A table has a row for each diameter, such as 0.50 310."</p>
+                    {Trial::ALL.map(|trial| trial_form(desk, trial)).collect_view()}
+                </div>
+            </div>
+        </Window>
+    }
+}
+
+fn list_line(desk: Desk, line: Line) -> impl IntoView {
+    let Line { key, name, words } = line;
+    let choose = {
+        let key = key.clone();
+        move |_| desk.choose(key.clone())
+    };
+    let this = key.clone();
+    let unfinished = move || desk.is_unfinished(&key).then_some(", unfinished");
+    view! {
+        <li>
+            <button
+                type="button"
+                class="material-line"
+                aria-current=move || desk.current.with(|spec| spec.key == this).then_some("true")
+                on:click=choose
+            >
+                {name}
+                <span class="hint">{words}{unfinished}</span>
+            </button>
+        </li>
+    }
+}
+
+/// Whose figures these are, and what can be done with the whole.
+#[component]
+fn Standing(desk: Desk) -> impl IntoView {
+    let store = desk.store;
+    let state = Memo::new(move |_| {
+        let key = desk.current.with(|spec| spec.key.clone());
+        let changed = desk.current.with(|spec| built_in().iter().all(|other| other != spec));
+        (store.design.with(|design| uses(design, &key)), is_built_in(&key), changed)
+    });
+    let words = move || match state.get() {
+        (_, true, false) => {
+            "Built in. A change here changes the copy of this design only; other designs keep theirs."
+        }
+        (_, true, true) => {
+            "Built in, with figures changed in this design only; other designs keep theirs."
+        }
+        (0, false, _) => "Of this design; no string uses it yet.",
+        (_, false, _) => "Of this design. Give its strings another material before you remove it.",
+    };
+    let back = move |_| {
+        let key = desk.key();
+        if let Some(first) = built_in().iter().find(|material| material.key == key) {
+            desk.forget(&key);
+            store.send(&Edit::Material(first.clone()));
+            desk.told.set("Back to the built-in figures.".to_owned());
+        }
+    };
+    let remove = move |_| {
+        let key = desk.key();
+        desk.forget(&key);
+        store.send(&Edit::RemoveMaterial { key: key.clone() });
+        desk.told.set(format!("Removed {key}. Undo brings it back."));
+    };
+    view! {
+        <p class="hint">{words}</p>
+        <p class="window-actions">
+            <Show when=move || matches!(state.get(), (_, true, true))>
+                <button type="button" class="tool" on:click=back>"Back to the built-in figures"</button>
+            </Show>
+            <Show when=move || matches!(state.get(), (0, false, _))>
+                <button type="button" class="tool" on:click=remove>"Remove"</button>
+            </Show>
+        </p>
+    }
+}

@@ -1,0 +1,279 @@
+//! What lies on the desk: the chosen material, and what was typed and is not in the design.
+
+use std::collections::BTreeMap;
+
+use leptos::prelude::*;
+
+use crate::app::rows::sentence;
+use crate::app::store::Store;
+use crate::design::document::MaterialSpec;
+use crate::design::edit::Edit;
+use crate::design::library::{built_in, find, is_own};
+use crate::design::material_edit::{free_name, is_built_in, uses};
+use crate::design::material_facts::{BY_HAND, FactError, Property};
+
+/// A field: key of the material, property, and place in its row. Without a property: the name in
+/// place 0, the key in place 1.
+type Field = (String, Option<Property>, usize);
+/// The place of the source in a row.
+pub(super) const SOURCE: usize = 2;
+
+/// A line of the list.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub(super) struct Line {
+    pub(super) key: String,
+    pub(super) name: String,
+    pub(super) words: String,
+}
+
+/// The signals of the panel.
+#[derive(Clone, Copy)]
+pub(super) struct Desk {
+    pub(super) store: Store,
+    chosen: RwSignal<String>,
+    drafts: RwSignal<BTreeMap<Field, String>>,
+    /// The material that the form shows.
+    pub(super) current: Memo<MaterialSpec>,
+    pub(super) lines: Memo<Vec<Line>>,
+    /// What was done.
+    pub(super) told: RwSignal<String>,
+    /// Key, name and density of a material to be added.
+    pub(super) new: RwSignal<[String; 3]>,
+}
+
+impl Desk {
+    /// A desk with the material of the string under the cursor.
+    pub(super) fn new(store: Store) -> Self {
+        let row = *store.selection.get_untracked().rows().start();
+        let chosen = store.design.with_untracked(|design| {
+            let string = design.strings.get(row);
+            let found = string.and_then(|s| find(&design.materials, &s.make_up.material));
+            found.or(design.materials.first()).map(|material| material.key.clone())
+        });
+        let chosen = RwSignal::new(chosen.unwrap_or_default());
+        let current = Memo::new(move |_| {
+            let key = chosen.get();
+            store.design.with(|design| {
+                let all = || design.materials.iter().chain(built_in());
+                all().find(|spec| spec.key == key).or(all().next()).cloned().unwrap_or_default()
+            })
+        });
+        let lines = Memo::new(move |_| {
+            store.design.with(|design| {
+                let own = design.materials.iter().map(|spec| {
+                    let used = match uses(design, &spec.key) {
+                        0 => "not used".to_owned(),
+                        1 => "used by 1 string".to_owned(),
+                        count => format!("used by {count} strings"),
+                    };
+                    let whose = match (is_built_in(&spec.key), is_own(spec)) {
+                        (true, false) => "",
+                        (true, true) => ", changed",
+                        (false, _) => ", your own",
+                    };
+                    (spec, format!("{used}{whose}"))
+                });
+                let others = built_in().iter().filter(|spec| {
+                    design.materials.iter().all(|own| !own.key.eq_ignore_ascii_case(&spec.key))
+                });
+                let others = others.map(|spec| (spec, "built in, not used".to_owned()));
+                let line = |(spec, words): (&MaterialSpec, String)| Line {
+                    key: spec.key.clone(),
+                    name: spec.name.clone(),
+                    words,
+                };
+                own.chain(others).map(line).collect()
+            })
+        });
+        Self {
+            store,
+            chosen,
+            drafts: RwSignal::default(),
+            current,
+            lines,
+            told: RwSignal::default(),
+            new: RwSignal::default(),
+        }
+    }
+
+    /// The key of the material in the form.
+    pub(super) fn key(self) -> String {
+        self.current.with_untracked(|spec| spec.key.clone())
+    }
+
+    /// Shows another material. What was typed and not used stays in its fields.
+    pub(super) fn choose(self, key: String) {
+        self.store.close_step();
+        self.told.set(String::new());
+        self.chosen.set(key);
+    }
+
+    /// What the fields of a row say, and its source where it was typed.
+    fn row(self, spec: &MaterialSpec, property: Property) -> ([String; 2], Option<String>) {
+        self.drafts.with(|drafts| {
+            let draft = |place| drafts.get(&(spec.key.clone(), Some(property), place)).cloned();
+            let [first, second] = property.texts(spec);
+            let texts = [draft(0).unwrap_or(first), draft(1).unwrap_or(second)];
+            (texts, draft(SOURCE))
+        })
+    }
+
+    /// The material as a row's fields have it.
+    fn typed(self, spec: &MaterialSpec, property: Property) -> Result<MaterialSpec, FactError> {
+        let (texts, source) = self.row(spec, property);
+        property.typed(spec, [&texts[0], &texts[1]], source.as_deref())
+    }
+
+    /// What stands in a field: what was typed, until it is another thing in the design, as after an
+    /// undo.
+    pub(super) fn shown(self, property: Property, place: usize) -> String {
+        self.current.with(|spec| {
+            let field = (spec.key.clone(), Some(property), place);
+            let draft = self.drafts.with(|drafts| drafts.get(&field).cloned());
+            if let Some(draft) = draft
+                && self.typed(spec, property).as_ref().map_or(true, |typed| typed == spec)
+            {
+                return draft;
+            }
+            match place {
+                SOURCE => property.source(spec).map(|known| known.0.to_owned()).unwrap_or_default(),
+                place => property.texts(spec).into_iter().nth(place).unwrap_or_default(),
+            }
+        })
+    }
+
+    /// What is wrong with a row, in a sentence.
+    pub(super) fn wrong(self, property: Property) -> Option<String> {
+        let wrong = self.current.with(|spec| self.typed(spec, property).err());
+        wrong.map(|error| sentence(&error.to_string()))
+    }
+
+    /// Takes what is typed into a field, and into the design where it can be used.
+    pub(super) fn input(self, property: Property, place: usize, text: String) {
+        let spec = self.current.get_untracked();
+        self.told.set(String::new());
+        self.drafts.update(|drafts| {
+            drafts.insert((spec.key.clone(), Some(property), place), text);
+        });
+        if let Ok(material) = untrack(|| self.typed(&spec, property))
+            && material != spec
+        {
+            self.store.send(&Edit::Fact { material, property: Some(property) });
+        }
+    }
+
+    /// A row is left: what is in the design is shown as the design has it.
+    pub(super) fn leave(self, property: Property) {
+        self.store.close_step();
+        let spec = self.current.get_untracked();
+        if untrack(|| self.typed(&spec, property)).is_err() {
+            return;
+        }
+        let known = property.source(&spec).is_some();
+        self.drafts.update(|drafts| {
+            drafts.retain(|(key, of, place), _| {
+                *key != spec.key || *of != Some(property) || (*place == SOURCE && !known)
+            });
+        });
+    }
+
+    /// Puts a measured figure into the design.
+    pub(super) fn take(self, property: Property, text: &str, source: &str) {
+        let spec = self.current.get_untracked();
+        self.store.close_step();
+        match property.typed(&spec, [text, ""], Some(source)) {
+            Ok(material) => {
+                self.drafts.update(|drafts| {
+                    drafts.retain(|(key, of, _), _| *key != spec.key || *of != Some(property));
+                });
+                self.store.send(&Edit::Fact { material, property: Some(property) });
+                self.store.close_step();
+                let (label, unit) = (property.label().to_lowercase(), property.unit());
+                self.told.set(format!("Taken as the {label} of {}: {text} {unit}.", spec.name));
+            }
+            Err(error) => self.told.set(sentence(&error.to_string())),
+        }
+    }
+
+    /// What was typed for name (0) or key (1) of the material in the form.
+    pub(super) fn naming(self, place: usize) -> Option<String> {
+        let field = (self.current.with(|spec| spec.key.clone()), None, place);
+        self.drafts.with(|drafts| drafts.get(&field).cloned())
+    }
+
+    /// Keeps what is typed for name or key, or forgets it.
+    pub(super) fn set_naming(self, place: usize, text: Option<String>) {
+        let field = (self.key(), None, place);
+        self.drafts.update(|drafts| match text {
+            Some(text) => {
+                drafts.insert(field, text);
+            }
+            None => {
+                drafts.remove(&field);
+            }
+        });
+    }
+
+    /// What was typed for a material goes with it under its new key.
+    pub(super) fn carry(self, from: &str, to: &str) {
+        self.set_naming(1, None);
+        self.drafts.update(|drafts| {
+            let all = std::mem::take(drafts);
+            let moved = all.into_iter().map(|((key, property, place), text)| {
+                let key = if key == from { to.to_owned() } else { key };
+                ((key, property, place), text)
+            });
+            *drafts = moved.collect();
+        });
+    }
+
+    /// Forgets what was typed for a material.
+    pub(super) fn forget(self, key: &str) {
+        self.store.close_step();
+        self.drafts.update(|drafts| drafts.retain(|field, _| field.0 != key));
+    }
+
+    /// Whether a field of a material holds something that is not in the design.
+    pub(super) fn is_unfinished(self, key: &str) -> bool {
+        let fields = self.drafts.with(|drafts| drafts.keys().cloned().collect::<Vec<_>>());
+        fields.iter().any(|field| field.0 == key && self.open(field).is_some())
+    }
+
+    /// What was typed and is not in the design, in words.
+    pub(super) fn unfinished(self) -> Vec<String> {
+        untrack(|| {
+            let fields = self.drafts.with(|drafts| drafts.keys().cloned().collect::<Vec<_>>());
+            let mut left: Vec<String> =
+                fields.iter().filter_map(|field| self.open(field)).collect();
+            if self.new.with(|new| new.iter().any(|text| !text.trim().is_empty())) {
+                left.push("a new material that was not added".to_owned());
+            }
+            left.dedup();
+            left
+        })
+    }
+
+    /// The words for a field that holds something that is not in the design.
+    fn open(self, field: &Field) -> Option<String> {
+        let (key, property, place) = field;
+        let text = self.drafts.with(|drafts| drafts.get(field).cloned())?;
+        self.store.design.with(|design| {
+            let spec = design.materials.iter().chain(built_in()).find(|spec| spec.key == *key)?;
+            let what = match property {
+                Some(property) => {
+                    let unusable = self.typed(spec, *property).is_err();
+                    let idle = *place == SOURCE
+                        && property.source(spec).is_none()
+                        && !text.trim().is_empty()
+                        && text.trim() != BY_HAND;
+                    (unusable || idle).then(|| property.label().to_lowercase())?
+                }
+                None if *place == 0 => {
+                    free_name(design, key, &text).is_err().then(|| "name".to_owned())?
+                }
+                None => (text.trim() != key).then(|| "new key".to_owned())?,
+            };
+            Some(format!("{what} of {}", spec.name))
+        })
+    }
+}

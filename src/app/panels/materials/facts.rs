@@ -1,0 +1,104 @@
+//! A row of the form: a figure, its source, and how well it is known. One for all properties.
+
+use leptos::prelude::*;
+
+use super::desk::{Desk, SOURCE};
+use crate::design::document::{LONGEST_TEXT, StandingSpec};
+use crate::design::material_facts::{Property, STEPS, Second, known};
+
+/// The row of a property.
+pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
+    let label = property.label();
+    let wrong = Memo::new(move |_| desk.wrong(property));
+    let invalid = move || wrong.with(Option::is_some).then_some("true");
+    let id = format!("fact-{property:?}-wrong");
+    let described = id.clone();
+    let line = move |place: usize, name: String, hint: &'static str| {
+        view! {
+            <input
+                type="text"
+                autocomplete="off"
+                maxlength=LONGEST_TEXT.to_string()
+                aria-label=name
+                placeholder=hint
+                prop:value=move || desk.shown(property, place)
+                on:input=move |event| desk.input(property, place, event_target_value(&event))
+                on:blur=move |_| desk.leave(property)
+            />
+        }
+    };
+    let rows = Memo::new(move |_| desk.shown(property, 0).lines().count().clamp(1, 8));
+    let unit = property.unit();
+    let name = if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") };
+    let first = if property.is_table() {
+        view! {
+            <textarea
+                rows=move || rows.get().to_string()
+                aria-label=name
+                aria-invalid=invalid
+                aria-describedby=described
+                placeholder="not known"
+                prop:value=move || desk.shown(property, 0)
+                on:input=move |event| desk.input(property, 0, event_target_value(&event))
+                on:blur=move |_| desk.leave(property)
+            ></textarea>
+        }
+        .into_any()
+    } else {
+        let hint = "not known";
+        line(0, name, hint)
+            .attr("aria-invalid", invalid)
+            .attr("aria-describedby", described)
+            .into_any()
+    };
+    let second = match property.second() {
+        Second::None => ().into_any(),
+        Second::Rise => view! {
+            <span class="unit">"+"</span>
+            {line(1, format!("{label}: rise with the stress"), "0")}
+            <span class="unit">"times the stress"</span>
+        }
+        .into_any(),
+        Second::Between => {
+            let steps = move || desk.shown(property, 1) == STEPS;
+            let set = move |event| {
+                desk.input(property, 1, event_target_value(&event));
+                desk.leave(property);
+            };
+            view! {
+                <select
+                    aria-label="Between the rows of the table"
+                    class:off=move || rows.get() < 2
+                    prop:value=move || if steps() { STEPS } else { "" }
+                    on:change=set
+                >
+                    <option value="" selected=move || !steps()>"Straight lines between rows"</option>
+                    <option value=STEPS selected=steps>"Each row holds up to its diameter"</option>
+                </select>
+            }
+            .into_any()
+        }
+    };
+    let standing = move || {
+        let standing = desk.current.with(|spec| property.source(spec).map(|known| known.1));
+        let words = standing.map_or("not known", known);
+        // A source that was typed before its figure waits for it.
+        let waits = standing.is_none() && !desk.shown(property, SOURCE).trim().is_empty();
+        if waits { "source without a figure" } else { words }
+    };
+    let from_memory = move || {
+        desk.current.with(|spec| property.source(spec).map(|known| known.1))
+            == Some(StandingSpec::FromMemory)
+    };
+    view! {
+        <div class="fact" role="group" aria-label=label>
+            <span class="fact-name">{label}</span>
+            <span class="with-unit">{first}<span class="unit">{unit}</span></span>
+            <span class="with-unit fact-second">{second}</span>
+            {line(SOURCE, format!("Source of: {label}"), "source: where the figure comes from")}
+            <span class="hint" class:warned=from_memory>{standing}</span>
+            <span class="wrong" role="alert" id=id>{move || wrong.get()}</span>
+        </div>
+    }
+    .into_any()
+}

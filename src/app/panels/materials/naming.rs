@@ -1,0 +1,192 @@
+//! Key, name and kind of a material, and a material that is added.
+
+use leptos::ev::KeyboardEvent;
+use leptos::prelude::*;
+
+use super::desk::Desk;
+use crate::app::rows::sentence;
+use crate::app::widgets::fields::{Choice, TextField};
+use crate::design::document::{ClassSpec, MaterialSpec};
+use crate::design::edit::Edit;
+use crate::design::material_edit::{copy, free_key, free_name, is_built_in};
+use crate::design::material_facts::{CLASSES, Property};
+
+fn classes() -> Vec<(String, String)> {
+    CLASSES.map(|(_, key, words)| (key.to_owned(), words.to_owned())).to_vec()
+}
+
+fn class_key(class: ClassSpec) -> String {
+    CLASSES.iter().find(|row| row.0 == class).map_or("", |row| row.1).to_owned()
+}
+
+fn class_of(key: &str) -> ClassSpec {
+    CLASSES.iter().find(|row| row.1 == key).map(|row| row.0).unwrap_or_default()
+}
+
+/// A field whose texts are no edits has the undo of the browser.
+pub(super) fn own_undo(event: KeyboardEvent) {
+    let command = event.ctrl_key() || event.meta_key();
+    if command && matches!(event.key().to_lowercase().as_str(), "z" | "y") {
+        event.stop_propagation();
+    }
+}
+
+/// Key, name and kind. Those of a built-in material stay; a copy has its own.
+#[component]
+pub(super) fn Naming(desk: Desk) -> impl IntoView {
+    let store = desk.store;
+    let own = Memo::new(move |_| desk.current.with(|spec| !is_built_in(&spec.key)));
+    let name_error = Memo::new(move |_| {
+        let text = desk.naming(0)?;
+        let key = desk.current.with(|spec| spec.key.clone());
+        store.design.with(|design| free_name(design, &key, &text).err())
+    });
+    let name = Signal::derive(move || {
+        let own = desk.current.with(|spec| spec.name.clone());
+        match desk.naming(0) {
+            // As typed, until it is another thing in the design, as after an undo.
+            Some(text) if name_error.with(Option::is_some) || text.trim() == own => text,
+            _ => own,
+        }
+    });
+    let set_name = move |text: String| {
+        desk.set_naming(0, Some(text.clone()));
+        let spec = desk.current.get_untracked();
+        let free = store.design.with_untracked(|design| free_name(design, &spec.key, &text));
+        if free.is_ok() {
+            let material = MaterialSpec { name: text.trim().to_owned(), ..spec };
+            store.send(&Edit::Fact { material, property: None });
+        }
+    };
+    let leave_name = move |_| {
+        store.close_step();
+        if name_error.with_untracked(Option::is_none) {
+            desk.set_naming(0, None);
+        }
+    };
+    let class = Signal::derive(move || desk.current.with(|spec| class_key(spec.class)));
+    let set_class = move |key: String| {
+        let material = MaterialSpec { class: class_of(&key), ..desk.current.get_untracked() };
+        store.close_step();
+        store.send(&Edit::Fact { material, property: None });
+        store.close_step();
+    };
+    let wrong = RwSignal::new(String::new());
+    let key = Signal::derive(move || {
+        desk.naming(1).unwrap_or_else(|| desk.current.with(|spec| spec.key.clone()))
+    });
+    let set_key = move |text| {
+        wrong.set(String::new());
+        desk.set_naming(1, Some(text));
+    };
+    // What is done with the key that was typed, if it is free.
+    let with_key = move |act: &dyn Fn(MaterialSpec, String)| {
+        let spec = desk.current.get_untracked();
+        let free = store.design.with_untracked(|d| free_key(d, &key.get_untracked()));
+        match free {
+            Ok(to) => {
+                wrong.set(String::new());
+                act(spec, to);
+            }
+            Err(error) => wrong.set(sentence(&error.to_string())),
+        }
+    };
+    let rename = move |_| {
+        with_key(&|spec, to| {
+            desk.carry(&spec.key, &to);
+            store.send(&Edit::RenameMaterial { from: spec.key.clone(), to: to.clone() });
+            desk.choose(to.clone());
+            desk.told.set(format!("{} now has the key {to}; its strings follow.", spec.name));
+        });
+    };
+    let copy_it = move |_| {
+        with_key(&|spec, to| {
+            let copied = store.design.with_untracked(|design| copy(design, &spec, &to));
+            desk.set_naming(1, None);
+            store.send(&Edit::Material(copied));
+            desk.choose(to);
+            desk.told.set(format!("A copy of {}, of this design.", spec.name));
+        });
+    };
+    Effect::new(move |_| {
+        desk.current.with(|_| ());
+        wrong.set(String::new());
+    });
+    view! {
+        <div class="naming">
+            <Show when=move || own.get()>
+                <div on:focusout=leave_name>
+                    <TextField label="Name" value=name on_input=set_name/>
+                </div>
+                <Choice label="Kind" choices=classes() value=class on_change=set_class/>
+            </Show>
+            <div on:keydown=own_undo>
+                <TextField label="Key (what a cell of the chart shows)" value=key on_input=set_key/>
+            </div>
+            <p class="window-actions">
+                <Show when=move || own.get()>
+                    <button type="button" class="tool" on:click=rename>"Give this key"</button>
+                </Show>
+                <button type="button" class="tool" on:click=copy_it>"Copy under this key"</button>
+            </p>
+            <p class="wrong" role="alert">
+                {move || name_error.get().map(|error| sentence(&error.to_string()))}
+                {move || wrong.get()}
+            </p>
+        </div>
+        <Show when=move || !own.get()>
+            <p class="hint">"A built-in material keeps its key, its name and its kind. Write another key and copy it, to have one of your own."</p>
+        </Show>
+    }
+}
+
+/// A material of the user's from its first figure.
+#[component]
+pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
+    let store = desk.store;
+    let class = RwSignal::new(class_key(ClassSpec::default()));
+    let wrong = RwSignal::new(String::new());
+    let field = move |place: usize, label: &'static str, hint: &'static str| {
+        let value = Signal::derive(move || desk.new.with(|new| new[place].clone()));
+        let on_input = move |text| {
+            wrong.set(String::new());
+            desk.new.update(|new| new[place] = text);
+        };
+        view! { <TextField label=label value=value on_input=on_input hint=hint/> }
+    };
+    let made = move || -> Result<MaterialSpec, String> {
+        let [key, name, density] = desk.new.get_untracked();
+        store.design.with_untracked(|design| {
+            let key = free_key(design, &key).map_err(|error| error.to_string())?;
+            let name = if name.trim().is_empty() { key.clone() } else { name.trim().to_owned() };
+            free_name(design, &key, &name).map_err(|error| error.to_string())?;
+            let class = class_of(&class.get_untracked());
+            let blank = MaterialSpec { key, name, class, ..MaterialSpec::default() };
+            let with = Property::Density.typed(&blank, [&density, ""], Some(""));
+            with.map_err(|error| error.to_string())
+        })
+    };
+    let add = move |_| match made() {
+        Ok(material) => {
+            let (key, name) = (material.key.clone(), material.name.clone());
+            store.send(&Edit::Material(material));
+            desk.new.set(Default::default());
+            desk.choose(key);
+            desk.told.set(format!("Added {name}."));
+        }
+        Err(error) => wrong.set(sentence(&error)),
+    };
+    view! {
+        <details class="new-material">
+            <summary>"New material"</summary>
+            <fieldset aria-label="New material" on:keydown=own_undo>
+                {field(0, "Key, a short word", "horsehair")}
+                {field(1, "Name", "")}
+                <Choice label="Kind" choices=classes() value=class on_change=move |key| class.set(key)/>
+                {field(2, "Density, kg/m³", "1320")}
+                <p class="wrong" role="alert">{move || wrong.get()}</p>
+                <button type="button" class="tool" on:click=add>"Add"</button>
+            </fieldset>
+        </details>
+    }
+}

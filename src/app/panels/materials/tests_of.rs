@@ -1,0 +1,61 @@
+//! Weighing, breaking, stretching: readings go in, and a figure with its source goes to its row.
+
+use leptos::prelude::*;
+
+use super::desk::Desk;
+use super::naming::own_undo;
+use crate::app::rows::sentence;
+use crate::app::widgets::fields::TextField;
+use crate::design::trial::Trial;
+
+/// The form of a test.
+pub(super) fn trial_form(desk: Desk, trial: Trial) -> AnyView {
+    let asked = trial.asked();
+    let usual = |(label, example): &(&str, &str)| {
+        if label.starts_with('±') { (*example).to_owned() } else { String::new() }
+    };
+    let readings = RwSignal::new(asked.iter().map(usual).collect::<Vec<_>>());
+    let outcome = Memo::new(move |_| {
+        let units = desk.store.design.with(|design| design.units);
+        readings.with(|texts| {
+            let given = asked.iter().zip(texts).filter(|(asked, _)| !asked.0.starts_with('±'));
+            let begun = given.into_iter().any(|(_, text)| !text.trim().is_empty());
+            begun.then(|| trial.outcome(texts, &units))
+        })
+    });
+    let fields = asked.iter().enumerate().map(|(place, (label, example))| {
+        let value = Signal::derive(move || readings.with(|texts| texts[place].clone()));
+        let on_input = move |text| readings.update(|texts| texts[place] = text);
+        view! { <TextField label=*label value=value on_input=on_input hint=*example/> }
+    });
+    let fields = fields.collect_view();
+    let uses = trial.gives().iter().map(|property| {
+        let property = *property;
+        let take = move |_| {
+            if let Some(Ok(outcome)) = outcome.get_untracked() {
+                desk.take(property, &outcome.text, &outcome.source);
+            }
+        };
+        let off = move || outcome.with(|outcome| !matches!(outcome, Some(Ok(_))));
+        let words = format!("Use as {}", property.label().to_lowercase());
+        view! { <button type="button" class="tool" disabled=off on:click=take>{words}</button> }
+    });
+    let uses = uses.collect_view();
+    let words = move || match outcome.get() {
+        None => String::new(),
+        Some(Ok(outcome)) => outcome.words,
+        Some(Err(error)) => sentence(&error.to_string()),
+    };
+    view! {
+        <details class="trial">
+            <summary>{trial.title()}</summary>
+            <fieldset aria-label=trial.title() on:keydown=own_undo>
+                <p class="caution">{trial.advice()}</p>
+                <div class="trial-fields">{fields}</div>
+                <p role="status" class:wrong=move || outcome.with(|o| matches!(o, Some(Err(_))))>{words}</p>
+                <p class="window-actions">{uses}</p>
+            </fieldset>
+        </details>
+    }
+    .into_any()
+}

@@ -1,0 +1,309 @@
+//! What was read off a balance or at a test, as typed, and what it says of a material: a figure in
+//! words, and the text and source to use it with.
+
+use super::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
+use super::material_facts::Property;
+use super::measure::{LENGTHS_MM, MASSES_G, MASSES_G_PER_M, Measure};
+use super::typed::{self, TypedError, cut};
+use crate::engine::measured::{
+    Reading, density_error, density_of_length, density_of_mass_per_metre, modulus_of_stretch,
+    strength_of_breaks,
+};
+use crate::engine::units::{Force, Length, LinearDensity, Mass, Stress};
+
+/// The most strings of one breaking test.
+pub const MOST_BREAKS: usize = 50;
+
+/// What a test gives.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outcome {
+    /// The figure in words, with its doubts.
+    pub words: String,
+    /// What goes into the field of the property.
+    pub text: String,
+    /// What goes into its source.
+    pub source: String,
+}
+
+/// A test that gives a figure of a material.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Trial {
+    /// A length is weighed.
+    Weighing,
+    /// Strings are loaded until they break.
+    Breaking,
+    /// A string is loaded further and grows longer.
+    Stretching,
+}
+
+/// A reading that a test asks for: its label and an example.
+type Asked = (&'static str, &'static str);
+
+const LENGTH: Measure = Measure {
+    what: "length",
+    example: "10 m",
+    limits: (10.0, 1_000_000.0),
+    unit: "mm",
+    units: LENGTHS_MM,
+};
+const STRETCH: Measure =
+    Measure { what: "lengthening", example: "5 mm", limits: (0.001, 10_000.0), ..LENGTH };
+const ERROR: Measure =
+    Measure { what: "error of a reading", example: "0.01", limits: (0.0, 10_000.0), ..LENGTH };
+const MASS: Measure = Measure {
+    what: "mass",
+    example: "12.3 g, or 1.23 g/m",
+    limits: (0.001, 100_000.0),
+    unit: "g",
+    units: MASSES_G,
+};
+const MASS_ERROR: Measure =
+    Measure { limits: (0.0, 10_000.0), what: "error of the mass", example: "0.1", ..MASS };
+const PER_METRE: Measure = Measure {
+    what: "mass per metre",
+    example: "1.23 g/m",
+    limits: (0.000_1, 10_000.0),
+    unit: "g/m",
+    units: MASSES_G_PER_M,
+};
+
+impl Trial {
+    /// All, as a form shows them.
+    pub const ALL: [Self; 3] = [Self::Weighing, Self::Breaking, Self::Stretching];
+
+    /// The heading.
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Weighing => "From weighing",
+            Self::Breaking => "From a breaking test",
+            Self::Stretching => "From a stretch test",
+        }
+    }
+
+    /// How it is done, and what to mind.
+    pub const fn advice(self) -> &'static str {
+        match self {
+            Self::Weighing => {
+                "Weigh a long piece of plain string and measure its diameter at several places. The diameter counts twice, so it decides how good the figure is. Write the mass with g/m if that is what you know; the length is then not needed."
+            }
+            Self::Breaking => {
+                "Write the load at which each string broke, with semicolons between them. The weakest counts. A breaking string whips and hurts: wear eye protection, keep your face out of the plane of the string, stand aside, keep others away, and let the load fall a short way onto something soft."
+            }
+            Self::Stretching => {
+                "Hang a load on a long piece, add a known load, and read by how much a measured length grows. Read after minutes for the modulus over minutes, after weeks for the one over weeks. Stay well below the breaking load. The string may break all the same: wear eye protection, keep your face out of its plane, stand aside, and let the load fall a short way onto something soft."
+            }
+        }
+    }
+
+    /// The readings that it asks for; those that begin with ± have a usual value.
+    pub const fn asked(self) -> &'static [Asked] {
+        match self {
+            Self::Weighing => &[
+                ("Length", "10 m"),
+                ("Mass, g", "12.3"),
+                ("Diameter", "1.02"),
+                ("± length, mm", "1"),
+                ("± mass, g", "0.1"),
+                ("± diameter, mm", "0.01"),
+            ],
+            Self::Breaking => &[("Diameter", "0.70"), ("Loads at break", "118; 121; 120")],
+            Self::Stretching => &[
+                ("Load added", "20"),
+                ("Grows by", "5 mm"),
+                ("Measured length", "2 m"),
+                ("Diameter", "0.70"),
+            ],
+        }
+    }
+
+    /// The properties that it can give.
+    pub const fn gives(self) -> &'static [Property] {
+        match self {
+            Self::Weighing => &[Property::Density],
+            Self::Breaking => &[Property::Strength],
+            Self::Stretching => &[Property::IntermediateModulus, Property::SlowModulus],
+        }
+    }
+
+    /// What the readings say; bare numbers are in the units of the page.
+    ///
+    /// # Errors
+    ///
+    /// When a reading is missing or cannot be used.
+    pub fn outcome(self, readings: &[String], units: &Units) -> Result<Outcome, TypedError> {
+        let text = |place: usize| readings.get(place).map_or("", |text| text.trim());
+        let size = |place| {
+            let unit = if units.gauge == GaugeUnit::Thou { "thou" } else { "mm" };
+            let text = typed::with_unit(text(place), unit);
+            typed::gauge(&text).map(|size| (size, text))
+        };
+        let length = |measure: &Measure, place| {
+            let unit = if units.length == LengthUnit::Inch { "in" } else { "mm" };
+            let text = typed::with_unit(text(place), unit);
+            measure.read(&text).map(|mm| (Length::from_mm(mm), text))
+        };
+        match self {
+            Self::Weighing if PER_METRE.is_unit_of(text(1)) => {
+                let mass = LinearDensity::from_g_per_m(PER_METRE.read(text(1))?);
+                let (diameter, size_text) = size(2)?;
+                let density = density_of_mass_per_metre(mass, diameter).to_kg_per_m3();
+                Ok(Outcome {
+                    words: format!("{density:.0} kg/m³"),
+                    text: format!("{density:.1}"),
+                    source: format!("weighed: {}, {size_text}", text(1)),
+                })
+            }
+            Self::Weighing => {
+                let (long, long_text) = length(&LENGTH, 0)?;
+                let mass_text = typed::with_unit(text(1), "g");
+                let mass = Mass::from_g(MASS.read(&mass_text)?);
+                let (diameter, size_text) = size(2)?;
+                let error = |place, measure: &Measure| match text(place) {
+                    "" => measure.read(self.asked()[place].1),
+                    text => measure.read(text),
+                };
+                let off = density_error(
+                    Reading { value: mass, error: Mass::from_g(error(4, &MASS_ERROR)?) },
+                    Reading { value: long, error: Length::from_mm(error(3, &ERROR)?) },
+                    Reading { value: diameter, error: Length::from_mm(error(5, &ERROR)?) },
+                );
+                let density = density_of_length(mass, long, diameter).to_kg_per_m3();
+                let off = off.to_kg_per_m3();
+                let percent = 100.0 * off / density;
+                Ok(Outcome {
+                    words: format!("{density:.0} ± {off:.0} kg/m³ (± {percent:.1} %)"),
+                    text: format!("{density:.1}"),
+                    source: format!("weighed: {mass_text} of {long_text}, {size_text}"),
+                })
+            }
+            Self::Breaking => {
+                let (diameter, size_text) = size(0)?;
+                let loads = loads(text(1), units)?;
+                let forces: Vec<Force> = loads.iter().map(|load| load.0).collect();
+                let missing =
+                    TypedError::Empty { what: "load at break", example: self.asked()[1].1 };
+                let breaks = strength_of_breaks(&forces, diameter).ok_or(missing)?;
+                let mpa = |stress: Stress| format!("{:.0}", stress.to_mpa());
+                let least = mpa(breaks.least);
+                let words = match breaks.deviation {
+                    None => {
+                        format!("{least} MPa, from one string: break several, as strings differ")
+                    }
+                    Some(deviation) => format!(
+                        "least {least} MPa of {} strings (mean {}, standard deviation {} MPa)",
+                        loads.len(),
+                        mpa(breaks.mean),
+                        mpa(deviation)
+                    ),
+                };
+                let least_load = loads.iter().min_by(|a, b| a.0.to_n().total_cmp(&b.0.to_n()));
+                let load = least_load.map(|load| load.1.as_str()).unwrap_or_default();
+                let count = loads.len();
+                let strings = if count == 1 { "string" } else { "strings" };
+                let source =
+                    format!("breaking test: least of {count} {strings}, {load} at {size_text}");
+                Ok(Outcome { words, text: least, source })
+            }
+            Self::Stretching => {
+                let load_text = typed::with_unit(text(0), force_unit(units));
+                let load = typed::load(&load_text)?;
+                let (stretch, stretch_text) = length(&STRETCH, 1)?;
+                let (long, long_text) = length(&LENGTH, 2)?;
+                let (diameter, size_text) = size(3)?;
+                let gpa = modulus_of_stretch(load, stretch, long, diameter).to_gpa();
+                let text = if gpa < 10.0 { format!("{gpa:.2}") } else { format!("{gpa:.1}") };
+                Ok(Outcome {
+                    words: format!("{text} GPa"),
+                    text,
+                    source: format!(
+                        "stretch test: {load_text} more, {stretch_text} of {long_text}, {size_text}"
+                    ),
+                })
+            }
+        }
+    }
+}
+
+fn force_unit(units: &Units) -> &'static str {
+    match units.force {
+        ForceUnit::Newton => "N",
+        ForceUnit::Kgf => "kgf",
+        ForceUnit::Lbf => "lbf",
+    }
+}
+
+/// The loads between semicolons or on lines, each with its text.
+fn loads(text: &str, units: &Units) -> Result<Vec<(Force, String)>, TypedError> {
+    let pieces = text.split([';', '\n']).map(str::trim).filter(|piece| !piece.is_empty());
+    let read = |piece: &str| {
+        let text = typed::with_unit(piece, force_unit(units));
+        typed::load(&text).map(|load| (load, text))
+    };
+    let loads = pieces.map(read).collect::<Result<Vec<_>, _>>()?;
+    if loads.len() > MOST_BREAKS {
+        let got = cut(&loads.len().to_string());
+        let (what, unit, hint) = ("number of loads", "", String::new());
+        let (least, most) = (1.0, 50.0);
+        return Err(TypedError::Range { what, least, most, unit, got, hint });
+    }
+    Ok(loads)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn outcome(trial: Trial, readings: &[&str]) -> Outcome {
+        let readings: Vec<String> = readings.iter().map(|&text| text.to_owned()).collect();
+        trial.outcome(&readings, &Units::default()).unwrap_or_else(|error| panic!("{error}"))
+    }
+
+    /// 12.3 g of 10 m are 1.23 g/m; 1.02 mm are 0.8171 mm²; 1.23/0.8171 = 1.505 g/cm³. Errors of
+    /// 0.81 %, 0.01 % and 2 · 0.98 % make 2.1 %.
+    #[test]
+    fn weighing_gives_a_density_with_its_doubt_and_its_source() {
+        let got = outcome(Trial::Weighing, &["10 m", "12,3", "1.02"]);
+        assert_eq!(got.words, "1505 ± 32 kg/m³ (± 2.1 %)");
+        assert_eq!(got.source, "weighed: 12,3 g of 10 m, 1.02 mm");
+        assert_eq!(got.text, "1505.3");
+        let exact = outcome(Trial::Weighing, &["10 m", "12.3", "1.02", "0", "0", "0"]);
+        assert_eq!(exact.words, "1505 ± 0 kg/m³ (± 0.0 %)");
+        let known = outcome(Trial::Weighing, &["", "1.23 g/m", "1.02"]);
+        assert_eq!((known.text.as_str(), known.words.as_str()), ("1505.3", "1505 kg/m³"));
+        assert_eq!(known.source, "weighed: 1.23 g/m, 1.02 mm");
+    }
+
+    /// 0.70 mm are 0.38485 mm²; 118 N on them 306.6 MPa.
+    #[test]
+    fn of_several_breaks_the_least_is_used() {
+        let got = outcome(Trial::Breaking, &["0.70", "121 N; 118; 120"]);
+        assert_eq!(got.text, "307");
+        assert_eq!(got.source, "breaking test: least of 3 strings, 118 N at 0.70 mm");
+        assert!(got.words.starts_with("least 307 MPa of 3 strings (mean 311"), "{}", got.words);
+        let one = outcome(Trial::Breaking, &["0.70", "12 kgf"]);
+        assert!(one.words.contains("break several"), "{}", one.words);
+    }
+
+    /// 20 N on 0.38485 mm² are 51.97 MPa; 5 mm of 2 m are 0.25 %; 20.8 GPa.
+    #[test]
+    fn a_stretch_gives_a_modulus() {
+        let got = outcome(Trial::Stretching, &["20", "5", "2 m", "0.70"]);
+        assert_eq!(got.text, "20.8");
+        assert_eq!(got.source, "stretch test: 20 N more, 5 mm of 2 m, 0.70 mm");
+    }
+
+    #[test]
+    fn what_is_missing_or_out_of_reach_is_told() {
+        let wrong = |trial: Trial, readings: &[&str]| {
+            let readings: Vec<String> = readings.iter().map(|&text| text.to_owned()).collect();
+            trial.outcome(&readings, &Units::default()).unwrap_err().to_string()
+        };
+        assert!(wrong(Trial::Weighing, &[]).starts_with("the length is missing"));
+        assert!(wrong(Trial::Weighing, &["10 m", "a lot", "1"]).contains("got \"a lot\""));
+        assert!(
+            wrong(Trial::Breaking, &["0.7", " ; "]).starts_with("the load at break is missing")
+        );
+        assert!(wrong(Trial::Breaking, &["0.7", &"9;".repeat(60)]).contains("from 1 to 50"));
+        assert!(wrong(Trial::Stretching, &["20", "0", "2 m", "0.7"]).contains("lengthening"));
+    }
+}
