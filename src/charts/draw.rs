@@ -9,8 +9,7 @@ use crate::engine::pitch::Letter;
 
 use super::axis::Reach;
 use super::compass::{Compass, LabelKind, as_f64};
-use super::layout::{LEGEND_ROW, Layout, Plot, TOP, css_width, layout, legend_labels};
-use super::marks::LegendEntry;
+use super::layout::{Explained, LEGEND_ROW, Layout, Plot, TOP, css_width, layout, legend_entries};
 use super::pen::{Anchor, Drawn, Pen, SMALL, Style, TITLE, px};
 use super::series::{Curves, Panel, Point};
 
@@ -50,6 +49,7 @@ pub fn draw<DB: DrawingBackend>(
             selection(&pen, &layout.compass, style, (plot.top, plot.bottom))?;
             ground(&pen, panel, plot, curves, &layout.compass)?;
             limits(&pen, panel, plot)?;
+            ranges(&pen, panel, plot, &layout.compass)?;
             ghost(&pen, panel, plot, &layout.compass)?;
             line(&pen, panel, plot, &layout.compass)?;
             marks(&pen, panel, plot, &layout.compass, style)?;
@@ -61,12 +61,16 @@ pub fn draw<DB: DrawingBackend>(
 
 fn legend<DB: DrawingBackend>(pen: &Pen<'_, DB>, curves: &Curves, layout: &Layout) -> Drawn<DB> {
     let s = pen.scale;
-    for (place, label) in legend_labels(curves).enumerate() {
+    for (place, (explained, label)) in legend_entries(curves).enumerate() {
         let Some((row, x)) = layout.legend.get(place) else { break };
         let y = ((TOP + (as_f64(*row) + 0.5) * LEGEND_ROW) * s).round();
-        match curves.legend.get(place) {
-            Some(LegendEntry { mark, .. }) => pen.mark(*mark, (x + 6.0 * s, y), 4.2 * s)?,
-            None => {
+        match explained {
+            Explained::Mark(mark) => pen.mark(mark, (x + 6.0 * s, y), 4.2 * s)?,
+            Explained::Range => {
+                let run = [-1.0, 6.0, 13.0].map(|at| (x + at * s, y - 5.0 * s, y + 5.0 * s));
+                range_run(pen, &run, 2.0 * s)?;
+            }
+            Explained::Ghost => {
                 let dash = |from: f64, to: f64| {
                     pen.level((x + from * s, x + to * s), y, 1.0, pen.palette.ghost.to_rgba())
                 };
@@ -154,6 +158,56 @@ fn limits<DB: DrawingBackend>(pen: &Pen<'_, DB>, panel: &Panel, plot: &Plot) -> 
         let (y, anchor) =
             if under { (y + 3.0 * s, Anchor::TopLeft) } else { (y - 2.0 * s, Anchor::BottomLeft) };
         pen.word("breaks", (plot.left + 4.0 * s, y), anchor, pen.palette.warn)?;
+    }
+    Ok(())
+}
+
+/// The ranges about a curve, each run of strings by itself.
+fn ranges<DB: DrawingBackend>(
+    pen: &Pen<'_, DB>,
+    panel: &Panel,
+    plot: &Plot,
+    compass: &Compass,
+) -> Drawn<DB> {
+    let cap = (0.3 * compass.slot()).min(4.0 * pen.scale);
+    for segment in &panel.segments {
+        let points = panel.points.get(segment.clone()).unwrap_or_default();
+        let place = |point: &Point| {
+            let (low, high) = panel.range_of(point.index)?;
+            let y = |value: f64| plot.y_of(&panel.axis, value);
+            Some((compass.x_of(point.index), y(high), y(low)))
+        };
+        let places: Vec<_> = points.iter().map(place).collect();
+        for run in places.split(Option::is_none) {
+            let run: Vec<_> = run.iter().copied().flatten().collect();
+            range_run(pen, &run, cap)?;
+        }
+    }
+    Ok(())
+}
+
+/// A wash from the upper to the lower ends, a thin line along each, and at every string an upright bar
+/// with caps, so that it is not taken for the band of the limits. `run` is `x`, top and bottom of each
+/// string.
+fn range_run<DB: DrawingBackend>(
+    pen: &Pen<'_, DB>,
+    run: &[(f64, f64, f64)],
+    cap: f64,
+) -> Drawn<DB> {
+    let tops = run.iter().map(|(x, top, _)| (*x, *top));
+    let bottoms = run.iter().map(|(x, _, bottom)| (*x, *bottom));
+    if run.len() > 1 {
+        let round = tops.clone().chain(bottoms.clone().rev());
+        let corners = round.map(|(x, y)| (px(x), px(y))).collect();
+        pen.wash(corners, pen.palette.ghost.mix(0.22))?;
+        pen.path(tops, 1.0, pen.palette.ghost)?;
+        pen.path(bottoms, 1.0, pen.palette.ghost)?;
+    }
+    let color = pen.palette.ghost.to_rgba();
+    for (x, top, bottom) in run {
+        pen.upright(*x, (*top, *bottom), 1.0, color)?;
+        pen.level((x - cap, x + cap), *top, 1.0, color)?;
+        pen.level((x - cap, x + cap), *bottom, 1.0, color)?;
     }
     Ok(())
 }
@@ -320,13 +374,20 @@ mod tests {
     use crate::charts::{band, samples};
     use crate::design::document::Units;
     use crate::engine::analysis::{Analysis, Harp, Unknown, analyse};
+    use crate::engine::tolerance::spreads_of_all;
     use crate::engine::units::Length;
     use crate::testing::assert_close;
 
     const THREE: [Quantity; 3] = [Quantity::Tension, Quantity::PluckStiffness, Quantity::LoadShare];
 
     fn curves(harp: &Harp, quantities: &[Quantity], ghost: Option<&Analysis>) -> Curves {
-        Curves::build(&analyse(harp), harp, &Units::default(), quantities, ghost)
+        Curves::build(&analyse(harp), harp, &Units::default(), quantities, ghost, None)
+    }
+
+    fn with_range(harp: &Harp, quantities: &[Quantity]) -> Curves {
+        let spreads = spreads_of_all(harp);
+        let units = Units::default();
+        Curves::build(&analyse(harp), harp, &units, quantities, None, Some(&spreads))
     }
 
     fn plain(scale: f64) -> Style<'static> {
@@ -424,6 +485,38 @@ mod tests {
     }
 
     #[test]
+    fn a_range_is_washed_edged_barred_and_named() {
+        let mut harp = samples::harp(47);
+        // A string alone between two of other materials has a bar and no wash.
+        harp.strings[20].make_up = harp.strings[0].make_up.clone();
+        let (bare, ranged) =
+            (curves(&harp, &[Quantity::Tension], None), with_range(&harp, &[Quantity::Tension]));
+        let runs = ranged.panels[0].segments.iter().filter(|run| run.len() > 1).count();
+        assert_eq!(runs + 1, ranged.panels[0].segments.len());
+        for palette in [Palette::light(), Palette::dark(), Palette::print()] {
+            let style = Style { palette, ..plain(1.0) };
+            let (bare, ranged) = (svg(&bare, (900, 400), &style), svg(&ranged, (900, 400), &style));
+            let more = |what: &str| count(&ranged, what) - count(&bare, what);
+            // One more of each is the sample in the legend.
+            assert_eq!(more("<polygon opacity=\"0.22\""), runs + 1);
+            assert_eq!(more("<polyline"), 2 * (runs + 1));
+            assert_eq!(more("<rect"), 3 * (47 + 3));
+            assert_eq!(more("how far off it can be"), 1);
+        }
+    }
+
+    #[test]
+    fn a_range_lies_under_line_and_marks() {
+        let text =
+            svg(&with_range(&samples::harp(22), &[Quantity::Tension]), (640, 300), &plain(1.0));
+        let (_, plot) =
+            text.split_once("Tension (N)").map_or(("", text.as_str()), |(a, _)| ("", a));
+        let last_wash = plot.rfind("opacity=\"0.22\"").unwrap();
+        let first_line = plot.find("stroke=\"#0F6B62\" stroke-width=\"2\"").unwrap();
+        assert!(last_wash < first_line);
+    }
+
+    #[test]
     fn nothing_typed_is_said_quietly() {
         let none = svg(&curves(&samples::harp(0), &THREE, None), (640, 300), &plain(1.0));
         assert!(none.contains("No strings yet"));
@@ -438,7 +531,7 @@ mod tests {
         odd.strings[9].length = Err(Unknown::Length);
         let harps = [samples::harp(0), samples::harp(1), samples::harp(150), odd];
         for harp in &harps {
-            let curves = curves(harp, &Quantity::ALL, None);
+            let curves = with_range(harp, &Quantity::ALL);
             let strings = band::build(&analyse(harp), harp, &Units::default());
             for size in [(0, 0), (1, 1), (40, 30), (90, 700), (900, 60), (640, 520)] {
                 for scale in [0.0, 1.0, 3.0, f64::NAN] {

@@ -3,6 +3,7 @@
 
 use super::axis::Axis;
 use super::compass::{CHARACTER, Compass, as_f64};
+use super::marks::Mark;
 use super::pen::{SMALL, safe_scale};
 use super::series::Curves;
 
@@ -18,6 +19,8 @@ pub(super) const AXIS_STRIP: f64 = 36.0;
 pub(super) const TOP: f64 = 3.0;
 /// What the legend says of the ghost.
 const COMPARED: &str = "compared design";
+/// What the legend says of the range about a curve.
+const RANGE: &str = "how far off it can be";
 
 /// A plot's rectangle, in pixels of the drawing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -81,16 +84,31 @@ fn has_ghost(curves: &Curves) -> bool {
     curves.panels.iter().any(|panel| !panel.ghost.is_empty())
 }
 
-/// The labels of the legend; the ghost's comes last.
-pub(super) fn legend_labels(curves: &Curves) -> impl Iterator<Item = &str> {
-    let compared = has_ghost(curves).then_some(COMPARED);
-    curves.legend.iter().map(|entry| entry.label.as_str()).chain(compared)
+fn has_range(curves: &Curves) -> bool {
+    curves.panels.iter().any(|panel| !panel.range.is_empty())
+}
+
+/// What an entry of the legend explains.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Explained {
+    Mark(Mark),
+    /// The design compared with.
+    Ghost,
+    /// The range about a curve.
+    Range,
+}
+
+/// What the legend explains, with its labels; the ghost and the range come last.
+pub(super) fn legend_entries(curves: &Curves) -> impl Iterator<Item = (Explained, &str)> {
+    let marks = curves.legend.iter().map(|e| (Explained::Mark(e.mark), e.label.as_str()));
+    let ghost = has_ghost(curves).then_some((Explained::Ghost, COMPARED));
+    marks.chain(ghost).chain(has_range(curves).then_some((Explained::Range, RANGE)))
 }
 
 fn legend_places(curves: &Curves, left: f64, right: f64, scale: f64) -> Vec<(usize, f64)> {
     let (mut row, mut x) = (0, left);
     let mut places = Vec::new();
-    for label in legend_labels(curves) {
+    for (_, label) in legend_entries(curves) {
         let wide = (css_width(label, SMALL) + 32.0) * scale;
         if x > left && x + wide > right {
             (row, x) = (row + 1, left);

@@ -151,6 +151,11 @@ impl<'a, DB: DrawingBackend> Pen<'a, DB> {
         self.area.draw(&Polygon::new(points, color.filled()))
     }
 
+    /// A filled region that shows what lies under it.
+    pub fn wash(&self, points: Vec<(i32, i32)>, color: RGBAColor) -> Drawn<DB> {
+        self.area.draw(&Polygon::new(points, color.filled()))
+    }
+
     /// A word in the small size.
     pub fn word(&self, text: &str, at: (f64, f64), anchor: Anchor, color: RGBColor) -> Drawn<DB> {
         self.write(text, at, anchor, color, &self.small)

@@ -5,10 +5,12 @@ use std::ops::Range;
 
 use crate::design::document::Units;
 use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures};
+use crate::engine::figure::Figure;
 use crate::engine::findings::same_kind;
 use crate::engine::pitch::Note;
+use crate::engine::tolerance::Spreads;
 
-use super::axis::Axis;
+use super::axis::{Axis, Rule, is_usable};
 use super::marks::{LegendEntry, Mark, Marks};
 use super::quantity::{Band, Quantity};
 
@@ -38,9 +40,34 @@ pub struct Panel {
     pub segments: Vec<Range<usize>>,
     /// Index of the string in this harp and value in the design compared with.
     pub ghost: Vec<(usize, f64)>,
+    /// Index of the string, and between which values it may be; of `points`, in their order, where it is
+    /// known and asked for.
+    pub range: Vec<(usize, f64, f64)>,
     pub band: Band,
     /// The value at which a string breaks.
     pub breaks_at: Option<f64>,
+}
+
+impl Panel {
+    /// Between which values a string may be.
+    pub fn range_of(&self, index: usize) -> Option<(f64, f64)> {
+        let place = self.range.binary_search_by_key(&index, |(index, ..)| *index).ok()?;
+        self.range.get(place).map(|(_, low, high)| (*low, *high))
+    }
+
+    /// How far a string may be off to either side, with the two digits that such a figure bears.
+    pub fn off_words(&self, index: usize) -> Option<String> {
+        self.range_of(index).map(|(low, high)| two_digits(0.5 * (high - low)))
+    }
+}
+
+/// A number of 0 or more in plain digits, two of them counting, but no more than six decimals.
+fn two_digits(value: f64) -> String {
+    if value < 5e-7 {
+        return "0".to_owned();
+    }
+    let decimals = (0..6).find(|n| value * 10f64.powi(*n) >= 9.95).unwrap_or(6);
+    format!("{value:.*}", usize::try_from(decimals).unwrap_or(0))
 }
 
 /// Panels over one compass.
@@ -54,13 +81,15 @@ pub struct Curves {
 }
 
 impl Curves {
-    /// The panels of `quantities`, in that order. `ghost` is the design compared with.
+    /// The panels of `quantities`, in that order. `ghost` is the design compared with; `spreads` says
+    /// for each string how far its figures may be off, where that is to be shown.
     pub fn build(
         analysis: &Analysis,
         harp: &Harp,
         units: &Units,
         quantities: &[Quantity],
         ghost: Option<&Analysis>,
+        spreads: Option<&[Spreads]>,
     ) -> Self {
         let marks = Marks::of(harp);
         let ground = Ground {
@@ -71,6 +100,7 @@ impl Curves {
             changes: &changes(harp),
             ghost: &ghost.map(|ghost| matches(analysis, ghost)).unwrap_or_default(),
             ghost_analysis: ghost,
+            spreads: spreads.unwrap_or_default(),
         };
         let panels = quantities.iter().map(|quantity| panel(&ground, *quantity)).collect();
         let notes = analysis.strings.iter().map(|figures| figures.note).collect();
@@ -89,6 +119,8 @@ struct Ground<'a> {
     /// Index here and index there of the strings compared.
     ghost: &'a [(usize, usize)],
     ghost_analysis: Option<&'a Analysis>,
+    /// For each string, or empty.
+    spreads: &'a [Spreads],
 }
 
 fn panel(ground: &Ground<'_>, quantity: Quantity) -> Panel {
@@ -103,10 +135,15 @@ fn panel(ground: &Ground<'_>, quantity: Quantity) -> Panel {
         there(*index).and_then(|figures| quantity.value(figures, units)).map(|value| (*here, value))
     };
     let ghost: Vec<(usize, f64)> = ground.ghost.iter().filter_map(ghost_point).collect();
+    let range = range(ground, quantity, &points);
     let band = quantity.band(&harp.limits, units);
     let breaks_at = quantity.breaks_at();
-    let values: Vec<f64> =
-        points.iter().map(|p| p.value).chain(ghost.iter().map(|(_, value)| *value)).collect();
+    // A range that reaches below nothing would cost an axis of ratios its ratios.
+    let is_log = quantity.rule() == Rule::Log;
+    let ends = range.iter().flat_map(|(_, low, high)| [*low, *high]);
+    let ends = ends.filter(|value| !is_log || *value > 0.0);
+    let ghosts = ghost.iter().map(|(_, value)| *value);
+    let values: Vec<f64> = points.iter().map(|p| p.value).chain(ghosts).chain(ends).collect();
     let wanted: Vec<f64> = [band.low, band.high, breaks_at].into_iter().flatten().collect();
     Panel {
         quantity,
@@ -116,9 +153,43 @@ fn panel(ground: &Ground<'_>, quantity: Quantity) -> Panel {
         segments: segments(&points, ground.changes),
         points,
         ghost,
+        range,
         band,
         breaks_at,
     }
+}
+
+/// Between which values each string may be, in the unit of the panel.
+fn range(ground: &Ground<'_>, quantity: Quantity, points: &[Point]) -> Vec<(usize, f64, f64)> {
+    let Some(figure) = figure_of(quantity) else { return Vec::new() };
+    let strings = &ground.analysis.strings;
+    // Every unit is a factor, the same for all strings; one that is at 0 does not show it.
+    let factor = points.iter().find_map(|point| {
+        let factor = point.value / figure.value(strings.get(point.index)?).ok()?;
+        (factor.is_finite() && factor > 0.0).then_some(factor)
+    });
+    let end = |point: &Point| {
+        let off = factor.unwrap_or(1.0) * ground.spreads.get(point.index)?.of(figure).ok()?.total;
+        let (low, high) = (point.value - off, point.value + off);
+        (is_usable(low) && is_usable(high)).then_some((point.index, low, high))
+    };
+    points.iter().filter_map(end).collect()
+}
+
+/// The figure that a quantity shows; `None` where it shows none of them as it is.
+const fn figure_of(quantity: Quantity) -> Option<Figure> {
+    Some(match quantity {
+        Quantity::Tension => Figure::Tension,
+        Quantity::PluckStiffness => Figure::PluckStiffness,
+        Quantity::LoadShare => Figure::LoadShare,
+        Quantity::SemitonesToBreak => Figure::SemitonesToBreak,
+        Quantity::Length => Figure::Length,
+        Quantity::Gauge => Figure::Gauge,
+        Quantity::LinearDensity => Figure::LinearDensity,
+        Quantity::Stress => Figure::Stress,
+        Quantity::Partial8 => Figure::Partial8,
+        Quantity::Impedance => Figure::Impedance,
+    })
 }
 
 /// For each string, whether its materials differ from those of the string above it.
@@ -164,7 +235,11 @@ fn matches(here: &Analysis, there: &Analysis) -> Vec<(usize, usize)> {
 mod tests {
     use super::*;
     use crate::charts::samples;
+    use crate::design::document::ForceUnit;
     use crate::engine::analysis::{Unknown, analyse};
+    use crate::engine::tolerance::spreads_of_all;
+    use crate::engine::units::Length;
+    use crate::testing::assert_close;
 
     fn build(
         analysis: &Analysis,
@@ -173,7 +248,7 @@ mod tests {
         quantity: Quantity,
         ghost: Option<&Analysis>,
     ) -> Panel {
-        let curves = Curves::build(analysis, harp, units, &[quantity], ghost);
+        let curves = Curves::build(analysis, harp, units, &[quantity], ghost, None);
         curves.panels.into_iter().next().expect("one quantity was asked for, so there is one panel")
     }
 
@@ -234,15 +309,83 @@ mod tests {
         assert_eq!(panel.ghost.len(), 9);
     }
 
+    fn with_range(harp: &Harp, units: &Units, quantity: Quantity) -> Panel {
+        let (analysis, spreads) = (analyse(harp), spreads_of_all(harp));
+        let curves = Curves::build(&analysis, harp, units, &[quantity], None, Some(&spreads));
+        curves.panels.into_iter().next().expect("one quantity was asked for, so there is one panel")
+    }
+
+    #[test]
+    fn a_range_lies_about_its_string_in_the_unit_of_the_panel() {
+        let harp = samples::harp(34);
+        let spreads = spreads_of_all(&harp);
+        let pounds = Units { force: ForceUnit::Lbf, ..Units::default() };
+        for (units, newtons) in [(Units::default(), 1.0), (pounds, 4.448_221_615_260_5)] {
+            let panel = with_range(&harp, &units, Quantity::Tension);
+            assert_eq!(panel.range.len(), 34);
+            for (point, (index, low, high)) in panel.points.iter().zip(&panel.range) {
+                assert_eq!(point.index, *index);
+                let total_n = spreads[*index].of(Figure::Tension).unwrap().total;
+                assert_close(0.5 * (high - low) * newtons, total_n, 1e-9, index);
+                assert_close(0.5 * (high + low), point.value, 1e-12, index);
+                assert_eq!(panel.range_of(*index), Some((*low, *high)));
+            }
+        }
+        assert_eq!(build_one(&harp, Quantity::Tension).range, [], "only when asked for");
+    }
+
+    #[test]
+    fn the_axis_makes_room_for_the_range() {
+        let mut harp = samples::harp(34);
+        harp.conditions.tolerances.length = Length::from_mm(20.0);
+        for quantity in Quantity::ALL {
+            let panel = with_range(&harp, &Units::default(), quantity);
+            let (low, high) = panel.axis.range();
+            assert!(
+                panel.range.iter().all(|(_, least, most)| low <= *least && *most <= high),
+                "{quantity:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_range_down_to_nothing_leaves_equal_ratios() {
+        let mut harp = samples::harp(34);
+        harp.conditions.tolerances.length = Length::from_mm(200.0);
+        let panel = with_range(&harp, &Units::default(), Quantity::Length);
+        assert!(panel.range.iter().any(|(_, low, _)| *low < 0.0));
+        assert!(panel.axis.is_log());
+    }
+
+    #[test]
+    fn what_a_string_may_be_off_has_two_digits() {
+        for (value, words) in [
+            (0.0, "0"),
+            (0.001_234, "0.0012"),
+            (0.0996, "0.10"),
+            (0.36, "0.36"),
+            (3.44, "3.4"),
+            (9.96, "10"),
+            (31.4, "31"),
+            (1234.0, "1234"),
+        ] {
+            assert_eq!(two_digits(value), words);
+        }
+    }
+
     #[test]
     fn any_number_of_strings_makes_panels_of_numbers() {
         for harp in [samples::harp(0), samples::harp(1), samples::harp(150), samples::unknown(8)] {
             let analysis = analyse(&harp);
             let units = Units::default();
-            let curves = Curves::build(&analysis, &harp, &units, &Quantity::ALL, Some(&analysis));
+            let spreads = spreads_of_all(&harp);
+            let (ghost, spreads) = (Some(&analysis), Some(spreads.as_slice()));
+            let all = &Quantity::ALL;
+            let curves = Curves::build(&analysis, &harp, &units, all, ghost, spreads);
             assert_eq!(curves.panels.len(), Quantity::ALL.len());
             for panel in &curves.panels {
                 assert!(panel.points.iter().all(|point| point.value.is_finite()));
+                assert!(panel.range.iter().all(|(_, low, high)| low <= high && high.is_finite()));
                 let joined: usize = panel.segments.iter().map(Range::len).sum();
                 assert_eq!(joined, panel.points.len());
                 let (low, high) = panel.axis.range();

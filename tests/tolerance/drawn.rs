@@ -14,7 +14,7 @@ use stringloft::engine::units::{Density, Force, Frequency, Length, LinearDensity
 
 /// A generator of numbers that look random, the same ones from the same seed.
 ///
-/// Source: SplitMix64 of G. L. Steele, D. Lea and C. H. Flood, Fast splittable pseudorandom number
+/// Source: `SplitMix64` of G. L. Steele, D. Lea and C. H. Flood, Fast splittable pseudorandom number
 /// generators, OOPSLA 2014 (from memory); nothing here rests on more than its evenness, which
 /// `the_draws_are_even` holds.
 pub struct Draws(u64);

@@ -23,6 +23,7 @@ use crate::charts::quantity::Quantity;
 use crate::charts::series::Curves;
 use crate::charts::{band, draw};
 use crate::engine::findings::Weight;
+use crate::engine::tolerance::spreads_of_all;
 
 /// The most curves at once: more would be too low to read.
 const MOST_CURVES: usize = 5;
@@ -42,14 +43,18 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
             }
         });
     });
+    let tolerances = RwSignal::new(false);
+    // Ten times the work of the figures themselves, so only where it is looked at.
+    let spreads = Memo::new(move |_| {
+        tolerances.get().then(|| Arc::new(spreads_of_all(&store.resolved.read().harp)))
+    });
     let curves = Memo::new(move |_| {
         let (resolved, design) = (store.resolved.read(), store.design.read());
-        let analysis = store.analysis.read();
-        Arc::new(
-            store
-                .curves
-                .with(|shown| Curves::build(&analysis, &resolved.harp, &design.units, shown, None)),
-        )
+        let (analysis, spreads) = (store.analysis.read(), spreads.read());
+        let spreads = spreads.as_ref().map(|spreads| spreads.as_slice());
+        Arc::new(store.curves.with(|shown| {
+            Curves::build(&analysis, &resolved.harp, &design.units, shown, None, spreads)
+        }))
     });
     let strings = Memo::new(move |_| {
         let (resolved, design) = (store.resolved.read(), store.design.read());
@@ -114,16 +119,27 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
     let readout = move || {
         cross().map(|index| {
             let design = store.design.read();
-            store
-                .curves
-                .with(|shown| rows::readout(&store.analysis.read(), &design.units, shown, index))
+            rows::readout(&store.analysis.read(), &design.units, &curves.read(), index)
         })
     };
     view! {
         <div class="curves-head">
             <p class="readout" id="readout">{readout}</p>
+            <label class="tolerances">
+                <input
+                    type="checkbox"
+                    id="tolerances"
+                    prop:checked=tolerances
+                    aria-describedby="tolerances-hint"
+                    on:change=move |event| tolerances.set(event_target_checked(&event))
+                />
+                "Tolerances"
+            </label>
             <Choose store=store/>
         </div>
+        <p class="hint" id="tolerances-hint" hidden=move || !tolerances.get()>
+            {move || rows::tolerance_words(spreads.read().as_ref().map_or(&[], |all| all.as_slice()))}
+        </p>
         <div
             node_ref=frame
             class="curves-frame"

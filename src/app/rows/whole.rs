@@ -1,13 +1,14 @@
 //! The whole harp in words: summary, findings, the readout of the cross-hair, a make-up on trial.
 
 use super::chart::{number_of, sentence};
-use crate::charts::quantity::Quantity;
+use crate::charts::series::{Curves, Panel};
 use crate::design::document::{Design, ForceUnit, Units};
 use crate::design::edit::Edit;
 use crate::design::resolve::Resolved;
 use crate::design::{advice, display};
 use crate::engine::analysis::{Analysis, StringFigures, Unknown, analyse};
 use crate::engine::findings::{Finding, FindingKind};
+use crate::engine::tolerance::Spreads;
 use crate::engine::units::Stiffness;
 
 /// The harp in one line.
@@ -184,24 +185,38 @@ fn numbered(indices: &[usize]) -> String {
     if indices.len() == 1 { format!("String {words}") } else { format!("Strings {words}") }
 }
 
-/// The figures of one string, for the quantities whose curves are shown.
-pub fn readout(
-    analysis: &Analysis,
-    units: &Units,
-    quantities: &[Quantity],
-    index: usize,
-) -> String {
+/// The figures of one string, for the quantities whose curves are shown, each with how far off it may
+/// be where the curves show that.
+pub fn readout(analysis: &Analysis, units: &Units, curves: &Curves, index: usize) -> String {
     let Some(figures) = analysis.strings.get(index) else { return String::new() };
-    let figure = |quantity: &Quantity| match quantity.unit(units) {
-        "" => quantity.words(figures, units),
-        unit => Some(format!("{} {unit}", quantity.words(figures, units)?)),
+    let figure = |panel: &Panel| {
+        let value = panel.quantity.words(figures, units)?;
+        let off = panel.off_words(index).map(|off| format!(" ± {off}")).unwrap_or_default();
+        Some(match panel.quantity.unit(units) {
+            "" => format!("{value}{off}"),
+            unit => format!("{value}{off} {unit}"),
+        })
     };
     let name = display::string_name(figures);
-    let words: Vec<String> = quantities.iter().filter_map(figure).collect();
+    let words: Vec<String> = curves.panels.iter().filter_map(figure).collect();
     if words.is_empty() {
         format!("{name}: –")
     } else {
         format!("{name}: {}", words.join(" · "))
+    }
+}
+
+/// What the ranges about the curves mean, and what they leave out.
+pub fn tolerance_words(spreads: &[Spreads]) -> String {
+    let left_out = spreads.iter().filter(|spreads| spreads.without_temperature).count();
+    let all = "How far off each string can be: the usual case, not the worst.";
+    match left_out {
+        0 => all.to_owned(),
+        _ if left_out == spreads.len() => {
+            format!("{all} Warmth is left out: nothing is known of what it does to these strings.")
+        }
+        1 => format!("{all} Warmth is left out for 1 string, of which nothing is known."),
+        _ => format!("{all} Warmth is left out for {left_out} strings, of which nothing is known."),
     }
 }
 
@@ -258,8 +273,10 @@ pub fn tried(design: &Design, resolved: &Resolved) -> TriedWords {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::charts::quantity::Quantity;
     use crate::design::presets::SAMPLES;
     use crate::design::resolve::resolve;
+    use crate::engine::tolerance::spreads_of_all;
 
     #[test]
     fn the_summary_gives_the_total_in_three_units() {
@@ -272,6 +289,23 @@ mod tests {
         let kgf = format!("{:.0} kgf", total.to_kgf());
         assert!(words.other_units.contains(&kgf), "{} in {}", kgf, words.other_units);
         assert!(words.tightest.is_some() && words.missing.is_empty());
+    }
+
+    #[test]
+    fn the_readout_says_how_far_off_a_figure_may_be_when_the_curves_show_it() {
+        let design = SAMPLES[1].design();
+        let harp = resolve(&design).harp;
+        let (analysis, spreads) = (analyse(&harp), spreads_of_all(&harp));
+        let units = &design.units;
+        let words = |spreads: Option<&[Spreads]>| {
+            let shown = [Quantity::Tension, Quantity::SemitonesToBreak];
+            let curves = Curves::build(&analysis, &harp, units, &shown, None, spreads);
+            readout(&analysis, units, &curves, 3)
+        };
+        let (bare, off) = (words(None), words(Some(&spreads)));
+        assert!(!bare.contains('±') && bare.ends_with(|c: char| c.is_ascii_digit()), "{bare}");
+        assert_eq!(off.matches(" ± ").count(), 2, "{off}");
+        assert_eq!(off.matches(" N ·").count(), 1, "{off}");
     }
 
     #[test]
