@@ -67,8 +67,8 @@ fn legend<DB: DrawingBackend>(pen: &Pen<'_, DB>, curves: &Curves, layout: &Layou
         match explained {
             Explained::Mark(mark) => pen.mark(mark, (x + 6.0 * s, y), 4.2 * s)?,
             Explained::Range => {
-                let run = [-1.0, 6.0, 13.0].map(|at| (x + at * s, y - 5.0 * s, y + 5.0 * s));
-                range_run(pen, &run, 2.0 * s)?;
+                let run = [1.0, 6.0, 11.0].map(|at| (x + at * s, y - 5.0 * s, y + 5.0 * s));
+                range_run(pen, &run, 1.5 * s)?;
             }
             Explained::Ghost => {
                 let dash = |from: f64, to: f64| {
@@ -262,7 +262,9 @@ fn marks<DB: DrawingBackend>(
     compass: &Compass,
     style: &Style<'_>,
 ) -> Drawn<DB> {
-    let radius = mark_radius(compass, pen.scale);
+    // A range is often no higher than a mark, which would hide it.
+    let smaller = if panel.range.is_empty() { 1.0 } else { 0.7 };
+    let radius = smaller * mark_radius(compass, pen.scale);
     for point in &panel.points {
         let at = (compass.x_of(point.index), plot.y_of(&panel.axis, point.value));
         let beyond = match panel.axis.reach(point.value) {
