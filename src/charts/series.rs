@@ -161,7 +161,7 @@ fn panel(ground: &Ground<'_>, quantity: Quantity) -> Panel {
 
 /// Between which values each string may be, in the unit of the panel.
 fn range(ground: &Ground<'_>, quantity: Quantity, points: &[Point]) -> Vec<(usize, f64, f64)> {
-    let Some(figure) = figure_of(quantity) else { return Vec::new() };
+    let Some(figure) = quantity.figure() else { return Vec::new() };
     let strings = &ground.analysis.strings;
     // Every unit is a factor, the same for all strings; one that is at 0 does not show it.
     let factor = points.iter().find_map(|point| {
@@ -174,22 +174,6 @@ fn range(ground: &Ground<'_>, quantity: Quantity, points: &[Point]) -> Vec<(usiz
         (is_usable(low) && is_usable(high)).then_some((point.index, low, high))
     };
     points.iter().filter_map(end).collect()
-}
-
-/// The figure that a quantity shows; `None` where it shows none of them as it is.
-const fn figure_of(quantity: Quantity) -> Option<Figure> {
-    Some(match quantity {
-        Quantity::Tension => Figure::Tension,
-        Quantity::PluckStiffness => Figure::PluckStiffness,
-        Quantity::LoadShare => Figure::LoadShare,
-        Quantity::SemitonesToBreak => Figure::SemitonesToBreak,
-        Quantity::Length => Figure::Length,
-        Quantity::Gauge => Figure::Gauge,
-        Quantity::LinearDensity => Figure::LinearDensity,
-        Quantity::Stress => Figure::Stress,
-        Quantity::Partial8 => Figure::Partial8,
-        Quantity::Impedance => Figure::Impedance,
-    })
 }
 
 /// For each string, whether its materials differ from those of the string above it.

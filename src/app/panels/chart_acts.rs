@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use web_sys::ClipboardEvent;
 
 use super::chart_keys::Ask;
-use super::numbers::topic_at;
+use super::numbers::topic_here;
 use crate::app::browser;
 use crate::app::grid::{Cell, SHOWN, Selection, Step, shown};
 use crate::app::rows::{self, CellWords};
@@ -63,11 +63,7 @@ pub fn act(store: Store, asked: &Ask) -> bool {
         Ask::Type => begin(store, None),
         // In a column that no page is about, the question mark is typed as any other sign.
         Ask::TypeAnew(text)
-            if text == "?"
-                && store
-                    .design
-                    .with_untracked(|design| topic_at(design, selection.cursor.column))
-                    .is_some() =>
+            if text == "?" && topic_here(store, selection.cursor.column).is_some() =>
         {
             return act(store, &Ask::Explain);
         }
@@ -103,12 +99,10 @@ pub fn act(store: Store, asked: &Ask) -> bool {
             }
         }
         Ask::Delete => store.send(&Edit::Delete { rows }),
-        Ask::Explain => {
-            match store.design.with_untracked(|design| topic_at(design, selection.cursor.column)) {
-                Some(topic) => store.explain(topic),
-                None => return false,
-            }
-        }
+        Ask::Explain => match topic_here(store, selection.cursor.column) {
+            Some(topic) => store.explain(topic),
+            None => return false,
+        },
         Ask::MakeUp => store.window.set(Some(Window::MakeUp)),
         Ask::Details => store.window.set(Some(Window::Details)),
     }

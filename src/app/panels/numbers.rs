@@ -7,7 +7,6 @@ use crate::app::grid::{Shown, shown};
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 use crate::design::advice;
-use crate::design::document::Design;
 use crate::design::edit::Column;
 use crate::design::explain::{self, Group, Page, Table, Topic};
 use crate::engine::figure::Figure;
@@ -15,16 +14,21 @@ use crate::engine::figure::Figure;
 /// The element that holds the page.
 const PAGE: &str = "numbers-page";
 
-/// The topic of a column of a design's chart, if there is a page about it.
-pub fn topic_at(design: &Design, column: usize) -> Option<Topic> {
-    match shown(design).get(column)? {
-        Shown::Typed(Column::Note) => Some(Topic::Pitch),
-        Shown::Typed(Column::MakeUp) => Some(Topic::Materials),
-        Shown::Typed(Column::OrderCode) => None,
-        Shown::Typed(Column::Length) => Some(Topic::Figure(Figure::Length)),
-        Shown::Typed(Column::Gauge) => Some(Topic::Figure(Figure::Gauge)),
-        Shown::Figure(figure) => Some(Topic::Figure(*figure)),
-    }
+/// The topic of a column of the chart, if there is a page about it.
+pub const fn topic_of(shown: Shown) -> Option<Topic> {
+    Some(match shown {
+        Shown::Figure(figure) => Topic::Figure(figure),
+        Shown::Typed(Column::Note) => Topic::Pitch,
+        Shown::Typed(Column::Length) => Topic::Figure(Figure::Length),
+        Shown::Typed(Column::MakeUp) => Topic::Materials,
+        Shown::Typed(Column::Gauge) => Topic::Figure(Figure::Gauge),
+        Shown::Typed(Column::OrderCode) => return None,
+    })
+}
+
+/// The topic of the column under the cursor.
+pub fn topic_here(store: Store, column: usize) -> Option<Topic> {
+    store.design.with(|design| shown(design).get(column).copied().and_then(topic_of))
 }
 
 /// The panel.

@@ -9,12 +9,13 @@ use web_sys::{ClipboardEvent, Element, KeyboardEvent, MouseEvent};
 
 use super::chart_acts::{act, finish, finish_rows, paste, put_on_clipboard, select};
 use super::chart_keys::{Ask, ask};
-use super::numbers::topic_at;
+use super::numbers::topic_of;
 use crate::app::browser;
 use crate::app::grid::{Cell, SHOWN, Step, shown};
 use crate::app::rows::{self, Head, RowWords};
 use crate::app::store::{Store, Typing};
 use crate::design::edit::Column;
+use crate::design::explain::Topic;
 
 /// The string chart.
 #[component]
@@ -113,14 +114,14 @@ pub fn StringChart(store: Store) -> impl IntoView {
 
 #[component]
 fn Heads(store: Store) -> impl IntoView {
-    let heads = Memo::new(move |_| rows::heads(&store.design.read()));
+    let heads = Memo::new(move |_| {
+        let design = store.design.read();
+        shown(&design).into_iter().map(topic_of).zip(rows::heads(&design)).collect::<Vec<_>>()
+    });
     let cells = move || {
-        let heads = heads.get();
-        // Which columns there are is told by the heads.
-        let design = store.design.get_untracked();
-        let head = |(column, Head { word, unit, meaning }): (usize, Head)| {
+        let head = |(topic, Head { word, unit, meaning }): (Option<Topic>, Head)| {
             // Reached by the mouse, and by F1 from the cells below; so no stop of the tab key.
-            let word = match topic_at(&design, column) {
+            let word = match topic {
                 Some(topic) => view! {
                     <button
                         type="button"
@@ -142,7 +143,7 @@ fn Heads(store: Store) -> impl IntoView {
                 </th>
             }
         };
-        heads.into_iter().enumerate().map(head).collect_view()
+        heads.get().into_iter().map(head).collect_view()
     };
     view! {
         <thead role="rowgroup">

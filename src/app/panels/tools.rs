@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::chart_acts::{act, go_to, room};
 use super::chart_keys::Ask;
-use super::numbers::topic_at;
+use super::numbers::topic_here;
 use crate::app::browser;
 use crate::app::rows;
 use crate::app::store::{Store, Window};
@@ -93,11 +93,9 @@ pub fn CellLine(store: Store) -> impl IntoView {
         )
     };
     let words = Memo::new(move |_| words());
-    let topic = Memo::new(move |_| {
-        match topic_at(&store.design.read(), store.selection.get().cursor.column) {
-            Some(topic @ Topic::Figure(_)) if store.count() > 0 => Some(topic),
-            _ => None,
-        }
+    let topic = Memo::new(move |_| match topic_here(store, store.selection.get().cursor.column) {
+        Some(topic @ Topic::Figure(_)) if store.count() > 0 => Some(topic),
+        _ => None,
     });
     let more = move || {
         topic.get().map(|topic| {

@@ -16,6 +16,8 @@ use crate::engine::units::Stress;
 pub(super) enum Worked {
     /// Nylon, as in the middle of a harp, with a lever.
     Nylon,
+    /// The same with one disc.
+    Disc,
     /// The same with two discs.
     Discs,
     /// Music wire.
@@ -30,6 +32,7 @@ impl Worked {
         const NYLON: &str = "nylon 0.81";
         match self {
             Self::Nylon => ("A4", "448", NYLON, MechanismKind::Lever),
+            Self::Disc => ("A4", "448", NYLON, MechanismKind::SingleDisc),
             Self::Discs => ("A4", "448", NYLON, MechanismKind::DoubleDisc),
             Self::Steel => ("A5", "250", "steel 0.30", MechanismKind::Lever),
             Self::Wound => (
@@ -45,6 +48,7 @@ impl Worked {
     pub(super) const fn in_words(self) -> &'static str {
         match self {
             Self::Nylon => "A4, 448 mm long, nylon 0.81 mm, with a lever",
+            Self::Disc => "A4, 448 mm long, nylon 0.81 mm, with one disc",
             Self::Discs => "A4, 448 mm long, nylon 0.81 mm, with two discs",
             Self::Steel => "A5, 250 mm long, steel music wire 0.30 mm",
             Self::Wound => {
@@ -70,6 +74,14 @@ impl Worked {
     }
 }
 
+/// A string with a lever or a disc pressing.
+pub(super) struct Contact {
+    pub(super) semitones: f64,
+    pub(super) sounds_mm: f64,
+    pub(super) stretch_mm: f64,
+    pub(super) pull_n: f64,
+}
+
 /// A string of an example and its figures.
 pub(super) struct Strung {
     pub(super) harp: Harp,
@@ -77,6 +89,24 @@ pub(super) struct Strung {
 }
 
 impl Strung {
+    /// What lever or disc do, at the place that the engine found: geometry, as on the page.
+    pub(super) fn contact(&self) -> Option<Contact> {
+        let figures = &self.figures;
+        let (length, push) = (figures.length.ok()?.to_mm(), self.harp.conditions.push.to_mm());
+        let natural = figures.disc_natural.ok().map(|place| place.distance.to_mm());
+        let sharp = figures.disc_sharp.ok().map(|place| place.distance.to_mm());
+        let lever = figures.lever.ok().map(|place| place.distance.to_mm());
+        let first = natural.or(lever)?;
+        let place = sharp.unwrap_or(first);
+        let sounds_mm = (length - place).hypot(push);
+        let stretch_mm = first.hypot(push) + (place - first) + sounds_mm - length;
+        let between = self.harp.conditions.allowance.between_fixings(figures.length.ok()?);
+        let rigidity = 1e9 * self.modulus_gpa(Pace::Intermediate)? * self.area_m2()?;
+        let pull_n = figures.tension.ok()?.to_n() + rigidity * stretch_mm / between.to_mm();
+        let semitones = if sharp.is_some() { 2.0 } else { 1.0 };
+        Some(Contact { semitones, sounds_mm, stretch_mm, pull_n })
+    }
+
     fn string(&self) -> &HarpString {
         &self.harp.strings[0]
     }

@@ -9,14 +9,11 @@ pub(super) const TOLERANCE: Words = Words {
     title: "Tolerance",
     lead: "How far a figure may be off, because no string is quite as thick, as heavy, as long, as well tuned or as \
            warm as the design says.",
-    formula: &[
-        ("", "U = √(Σ ((F⁺ − F⁻)/2)²)"),
-        ("everything at its worst at once", "W = Σ |F⁺ − F⁻|/2"),
-    ],
-    symbols: &[is::SPREAD, is::MOVED_UP, is::MOVED_DOWN, is::WORST],
+    formula: &[("", "U = √(Σ (u² + v²)/2)"), ("everything at its worst at once", "W = Σ m")],
+    symbols: &[is::SPREAD, is::MOVED_UP, is::MOVED_DOWN, is::MOVED_MOST, is::WORST],
     assumptions: &[
         "Each thing is moved by its tolerance to either side, all else staying as it is, and the whole string is \
-         worked out anew. Half of the difference is what it does.",
+         worked out anew. How far the figure goes is what it does.",
         "What the things do adds up by squares, as they know nothing of each other.",
         "Unless you set others, lengths are off by {off_length} mm, the pitch by {off_pitch} cents, the warmth since \
          tuning by {off_kelvins} kelvins. Where a material states none, its diameter is off by {off_diameter} mm and its \

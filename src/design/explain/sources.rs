@@ -35,7 +35,23 @@ pub(super) const PACES: Source = (
      milliseconds; for polymers warmth moves pitch both ways",
     Seen,
 );
-pub(super) const BENDING: Source = ("J. Woodhouse, Euphonics, section 7.2.2, equation 1", Seen);
+pub(super) const BENDING: Source = (
+    "J. Woodhouse, Euphonics, section 7.2.2, equation 1: the same where B n² is small, and the limit of a good tone",
+    Seen,
+);
+pub(super) const BENDING_LAW: Source = (
+    "J. Woodhouse, Plucked guitar transients, Acta Acustica united with Acustica 90 (2004) 945, equation 8, as \
+     quoted in two public source codes",
+    SecondHand,
+);
+pub(super) const HARDENING: Source = (
+    "A spring that hardens, averaged over a period (G. Duffing, 1918), worked out for this project",
+    FromMemory,
+);
+pub(super) const ENERGY: Source = (
+    "J. Ripplinger, thesis, Brigham Young University, 2009, abstract: the rise goes with the energy",
+    Seen,
+);
 pub(super) const STRETCHING: Source = (
     "J. Woodhouse, Euphonics, section 7.4.1, equations 1 to 4: how a plucked string is stretched",
     Seen,

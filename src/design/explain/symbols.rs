@@ -111,6 +111,10 @@ symbols! {
         Some(s.harp.conditions.pluck.to_mm())
     };
     SLOPES = "κ", "slopes of the two sides for each metre pulled aside", "1/m", Strung::slopes_per_m;
+    IN_STEP = "q", "how much the swing of the pull tells on the first partial", "", |s| {
+        let (at, first) = (s.harp.pluck_ratio, (PI * s.harp.pluck_ratio).sin() / PI);
+        Some(1.0 + first * first / (at * (1.0 - at)))
+    };
     SHARPNESS = "B", "inharmonicity coefficient, a pure number", "", |s| of(s, Figure::Inharmonicity);
     SHARPNESS_OF_CORE = "B", "inharmonicity by the stiffness of the core alone", "", Strung::stiffness_b;
     BARE = "b", "bare core at one end", "mm", NONE;
@@ -129,7 +133,7 @@ symbols! {
         Some(of(s, Figure::Stretch)? / (of(s, Figure::Length)? + allowances().after_length_mm))
     };
     STRETCH = "ΔL", "what the string is stretched by", "mm", |s| of(s, Figure::Stretch);
-    CONTACT_STRETCH = "ΔL", "how much longer the way of the string is with the contact pressing", "mm", NONE;
+    CONTACT_STRETCH = "ΔL", "how much longer the way of the string is with the contact pressing", "mm", |s| Some(s.contact()?.stretch_mm);
     AFTER = "a", "string between bridge pin and tuning pin", "mm", |_| Some(allowances().after_length_mm);
     PIN = "P", "diameter of the tuning pin", "mm", |_| Some(allowances().pin_mm);
     TURNS = "N", "turns on the tuning pin", "", |_| Some(allowances().turns);
@@ -144,16 +148,17 @@ symbols! {
     PLACE = "x", "distance from the bridge pin to the lever or disc", "mm", |s| {
         of(s, Figure::DiscSharp).or_else(|| of(s, Figure::DiscNatural)).or_else(|| of(s, Figure::Lever))
     };
-    FIRST_PLACE = "x", "distance from the bridge pin to the disc", "mm", |s| of(s, Figure::DiscNatural);
     NATURAL = "x₁", "distance from the bridge pin to the natural disc", "mm", |s| {
         of(s, Figure::DiscNatural)
     };
     PUSH = "δ", "how far lever or disc pushes the string aside", "mm", |s| {
         Some(s.harp.conditions.push.to_mm())
     };
-    SOUNDS = "L′", "part of the string that still sounds", "mm", NONE;
-    RAISED_PULL = "T′", "pull with the contact pressing", "N", NONE;
-    RAISED = "f′", "pitch with the contact pressing", "Hz", NONE;
+    SOUNDS = "L′", "part of the string that still sounds", "mm", |s| Some(s.contact()?.sounds_mm);
+    RAISED_PULL = "T′", "pull with the contact pressing", "N", |s| Some(s.contact()?.pull_n);
+    RAISED = "f′", "pitch with the contact pressing", "Hz", |s| {
+        Some(of(s, Figure::Frequency)? * (s.contact()?.semitones / 12.0).exp2())
+    };
     UNDER = "D", "diameter that the layer is wound on", "mm", |s| {
         layer(s).and_then(|_| of(s, Figure::Core))
     };
@@ -174,8 +179,9 @@ symbols! {
     HARP_OCTAVE = "H", "the harpist's octave", "", NONE;
     OCTAVE = "O", "octave of the scientific name, as the 4 in A4", "", NONE;
     AUDIBLE = "Bₕ", "inharmonicity that listeners begin to hear", "", NONE;
-    MOVED_UP = "F⁺", "the figure with one thing off to one side", "", NONE;
-    MOVED_DOWN = "F⁻", "the figure with the same thing off to the other side", "", NONE;
+    MOVED_UP = "u", "what the figure moves by with one thing off to one side", "", NONE;
+    MOVED_DOWN = "v", "what it moves by with the same thing off to the other side", "", NONE;
+    MOVED_MOST = "m", "the greater of the two, whatever its sign", "", NONE;
     SPREAD = "U", "how far the figure may be off, to either side", "", NONE;
     WORST = "W", "how far it may be off with everything at its worst at once", "", NONE;
 }

@@ -125,7 +125,7 @@ pub(super) const DAMPING: Words = Words {
     title: "Damping",
     lead: "How fast a high partial dies away by the bending of the string itself. The higher, the duller the \
            string.",
-    formula: &[("", "η = B n² ηₑ")],
+    formula: &[("", "η = ηₑ B n²/(1 + B n²)")],
     symbols: &[is::DAMPING, is::SHARPNESS_OF_CORE, is::PARTIAL, is::LOSS],
     assumptions: &[
         "It is given for partial {partial} unless you set another (up to {most_partial}). That choice is ours and \
@@ -135,12 +135,12 @@ pub(super) const DAMPING: Words = Words {
         "The inharmonicity is that of the stiffness alone, without bare ends.",
     ],
     range: &[
-        "Right while B n² is well below 1.",
+        "Right for every partial, as far as bending goes.",
         "Nylon strings that were found good showed partials up to a loss factor of about 0.001, and 0.002 was taken as \
          the limit of a good tone. Take that as an order of magnitude.",
         "The loss factors of gut and most metals are not known here, and then there is no figure.",
     ],
-    sources: &[from::BENDING],
+    sources: &[from::BENDING_LAW, from::BENDING],
     missing: &[from::NO_PULL, &[Unknown::Core, Unknown::Modulus, Unknown::LossFactor]],
     worked: Worked::Nylon,
 };
@@ -149,19 +149,34 @@ pub(super) const GLIDE: Words = Words {
     title: "Glide",
     lead: "How sharp the string begins after a pluck, before it settles. A slack string that is plucked hard \
            audibly falls in pitch.",
-    formula: &[("", "600 log₂(1 + E A κ h²/(4 L T))"), ("", "κ = 1/(L β (1 − β))")],
-    symbols: &[is::MODULUS, is::AREA, is::SLOPES, is::ASIDE, is::LENGTH, is::PULL, is::PLUCK_AT],
+    formula: &[
+        ("", "600 log₂(1 + q E A κ h²/(4 L T))"),
+        ("", "κ = 1/(L β (1 − β))"),
+        ("", "q = 1 + sin²(π β)/(π² β (1 − β))"),
+    ],
+    symbols: &[
+        is::IN_STEP,
+        is::MODULUS,
+        is::AREA,
+        is::SLOPES,
+        is::ASIDE,
+        is::LENGTH,
+        is::PULL,
+        is::PLUCK_AT,
+    ],
     assumptions: &[
         "The string is pulled {pluck} mm aside unless you set another way.",
-        "While it swings, half of the stretch of the pluck is left on average, and the mean pull sets the pitch.",
+        "While it swings, half of the stretch of the pluck is left on average. The pull is greatest whenever the \
+         string is farthest out, which tells on the first partial by the factor q.",
+        "It swings in one plane, as it does after a pluck. A string that has turned to circling sounds lower.",
         "All the stretch stays within the vibrating length: the string does not slip over the bridge pin.",
     ],
     range: &[
         "An estimate of the very beginning. The rise falls as the sound dies, so what the ear takes for the pitch \
-         lies below it. Other ways to reckon the mean give up to twice as much.",
+         lies below it.",
         "Ways of {plucks}.",
     ],
-    sources: &[from::STRETCHING, from::STATICS],
+    sources: &[from::STRETCHING, from::HARDENING, from::ENERGY],
     missing: &[from::NO_PULL, &[Unknown::Core, Unknown::Modulus]],
     worked: Worked::Nylon,
 };

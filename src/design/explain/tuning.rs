@@ -173,7 +173,7 @@ pub(super) const DISC_NATURAL: Words = Words {
            single disc, this is the one.",
     formula: STOPPED,
     symbols: &[
-        is::FIRST_PLACE,
+        is::PLACE,
         is::RAISED,
         is::PITCH,
         is::RAISED_PULL,
@@ -203,7 +203,7 @@ pub(super) const DISC_NATURAL: Words = Words {
         from::NO_PULL,
         &[Unknown::NoDisc, Unknown::Core, Unknown::IntermediateModulus, Unknown::TooMuchPush],
     ],
-    worked: Worked::Discs,
+    worked: Worked::Disc,
 };
 
 pub(super) const DISC_SHARP: Words = Words {
