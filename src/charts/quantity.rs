@@ -164,11 +164,7 @@ impl Quantity {
     /// ratio; from zero where the value is a share.
     pub const fn rule(self) -> Rule {
         match self {
-            Self::Length
-            | Self::LinearDensity
-            | Self::Impedance
-            | Self::Damping
-            | Self::SemitonePlace => Rule::Log,
+            Self::Length | Self::LinearDensity | Self::Impedance | Self::Damping => Rule::Log,
             Self::LoadShare => Rule::FromZero,
             _ => Rule::Free,
         }

@@ -5,7 +5,6 @@ use std::ops::Range;
 
 use crate::design::document::Units;
 use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures};
-use crate::engine::figure::Figure;
 use crate::engine::findings::same_kind;
 use crate::engine::pitch::Note;
 use crate::engine::tolerance::Spreads;

@@ -23,7 +23,7 @@ pub fn DetailsWindow(store: Store) -> impl IntoView {
     let title = Signal::derive(move || rows::details_title(&store.analysis.read(), row()));
     let blocks = Memo::new(move |_| {
         let (design, resolved) = (store.design.read(), store.resolved.read());
-        rows::details(&design, &resolved, &store.analysis.read(), row(), partials.get(), |_| None)
+        rows::details(&design, &resolved, &store.analysis.read(), row(), partials.get())
     });
     let step = move |down: bool| {
         let row = store.selection.get_untracked().cursor.row;

@@ -144,7 +144,7 @@ pub(super) const fn figure_words(figure: Figure) -> (&'static str, &'static str)
         }
         Figure::PinTurns => ("Pin", "Turns of the tuning pin that take the stretch up."),
         Figure::CentsPerPinDegree => {
-            ("Per degree", "How far one degree of the tuning pin moves the pitch.")
+            ("By pin", "How far one degree of the tuning pin moves the pitch.")
         }
         Figure::CentsPerKelvin => (
             "Warmth",

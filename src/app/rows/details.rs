@@ -11,16 +11,11 @@ use crate::engine::figure::Figure;
 use crate::engine::lever::Place;
 use crate::engine::material::Class;
 use crate::engine::mechanics::{bare_end_inharmonicity, partial_cents};
+use crate::engine::tolerance::{Cause, Spread, spreads};
 use crate::engine::units::{Force, Length, LinearDensity};
 
 /// The most partials that are listed.
 pub const MOST_PARTIALS: u32 = 24;
-
-/// How far a figure may be off in the unit of its heading: in all, and by each of [`CAUSES`].
-pub type Off = (f64, [f64; CAUSES.len()]);
-
-/// What makes a figure be off.
-const CAUSES: [&str; 5] = ["the diameter", "the density", "the length", "the pitch", "the warmth"];
 
 /// A table with what there is to say about it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -85,14 +80,13 @@ pub fn details_title(analysis: &Analysis, row: usize) -> String {
         .unwrap_or_default()
 }
 
-/// Everything about the string of a row. `off` says how far a figure may be off, where that is known.
+/// Everything about the string of a row, with so many partials.
 pub fn details(
     design: &Design,
     resolved: &Resolved,
     analysis: &Analysis,
     row: usize,
     partials: u32,
-    off: impl Fn(Figure) -> Option<Off>,
 ) -> Vec<Block> {
     let (Some(spec), Some(string), Some(figures)) =
         (design.strings.get(row), resolved.harp.strings.get(row), analysis.strings.get(row))
@@ -100,18 +94,14 @@ pub fn details(
         return Vec::new();
     };
     let units = &design.units;
+    let off = spreads(string, &resolved.harp);
     let mut blocks: Vec<Block> = GROUPS
         .iter()
         .map(|(title, group)| {
-            let line = |figure: &Figure| line(*figure, figures, units, off(*figure));
+            let line = |figure: &Figure| line(*figure, figures, units, off.of(*figure));
             Block {
                 title,
-                heads: vec![
-                    "Figure",
-                    "Value",
-                    "May be off by",
-                    "What for the most part, or why none",
-                ],
+                heads: vec!["Figure", "Value", "May be off by", "Mostly from, or why none"],
                 rows: group.iter().map(line).collect(),
                 worded: true,
                 notes: Vec::new(),
@@ -120,6 +110,7 @@ pub fn details(
         .collect();
     if let Some(ordering) = blocks.last_mut() {
         ordering.rows.extend(order(spec));
+        ordering.notes.push(off_words(off.without_temperature));
     }
     let Ok(make_up) = &string.make_up else { return blocks };
     blocks.extend(wound(make_up, figures, units));
@@ -130,17 +121,16 @@ pub fn details(
 }
 
 /// A figure, how far it may be off, and by what.
-fn line(figure: Figure, figures: &StringFigures, units: &Units, off: Option<Off>) -> Vec<String> {
+fn line(figure: Figure, figures: &StringFigures, units: &Units, off: Known<Spread>) -> Vec<String> {
     let unit = display::figure_unit(figure, units);
     let with_unit = |number: String| format!("{number} {unit}").trim_end().to_owned();
     let name = figure_words(figure).0.to_owned();
     match figure.value(figures) {
         Ok(value) => {
             let value = with_unit(display::in_full(figure, value, units));
-            let off = off.filter(|off| off.0 > 0.0 && off.0.is_finite());
-            let spread = off.map(|(total, _)| {
-                format!("± {}", with_unit(display::spread(figure, total, units)))
-            });
+            let off = off.ok().filter(|off| off.total > 0.0);
+            let total = |off: Spread| display::spread(figure, off.total, units);
+            let spread = off.map(|off| format!("± {}", with_unit(total(off))));
             vec![name, value, spread.unwrap_or_default(), off.map(cause).unwrap_or_default()]
         }
         Err(why) => {
@@ -150,16 +140,36 @@ fn line(figure: Figure, figures: &StringFigures, units: &Units, off: Option<Off>
 }
 
 /// The largest cause in words.
-fn cause((total, causes): Off) -> String {
-    let largest = causes.iter().zip(CAUSES).max_by(|one, other| one.0.total_cmp(other.0));
-    largest.map_or_else(String::new, |(part, name)| {
-        // Causes add up by squares: one that has half of the sum outweighs all others.
-        if 2.0 * part * part > total * total {
-            name.to_owned()
-        } else {
-            format!("{name}, and others")
-        }
-    })
+fn cause(off: Spread) -> String {
+    let largest =
+        Cause::ALL.into_iter().max_by(|one, other| off.by(*one).total_cmp(&off.by(*other)));
+    let Some(largest) = largest else { return String::new() };
+    let name = match largest {
+        Cause::Diameter => "the diameter",
+        Cause::Density => "the density",
+        Cause::Length => "the length",
+        Cause::Pitch => "the pitch",
+        Cause::Temperature => "the warmth",
+    };
+    // Causes add up by squares: one that has half of the sum outweighs all others.
+    let part = off.by(largest);
+    if 2.0 * part * part > off.total * off.total {
+        name.to_owned()
+    } else {
+        format!("{name}, and others")
+    }
+}
+
+/// What "may be off" means.
+fn off_words(without_temperature: bool) -> String {
+    let warmth = if without_temperature {
+        " What warmth does to this string is not known, and counts as nothing."
+    } else {
+        ""
+    };
+    format!(
+        "May be off by: what the tolerances under Instrument and those of the materials add up to, by squares. Formulas and moduli may be off too.{warmth}"
+    )
 }
 
 /// What is typed and ordered by.
@@ -302,12 +312,10 @@ fn pluck(design: &Design, resolved: &Resolved, figures: &StringFigures) -> Optio
     let aside = resolved.harp.conditions.pluck;
     let whole = figures.pluck_force.ok()?.to_n();
     let straight = figures.pluck_stiffness.ok()?.to_n_per_m() * aside.to_m();
+    let unit = display::figure_unit(Figure::PluckForce, units);
     let force = |n: f64| {
-        format!(
-            "{} {}",
-            display::rounded(Figure::PluckForce, n, units),
-            display::figure_unit(Figure::PluckForce, units)
-        )
+        let n = display::on_the_page(Figure::PluckForce, n, units);
+        format!("{} {unit}", display::significant(n, 3))
     };
     let glide = figures.glide_cents.map(|cents| format!("{} cents", display::cents(cents)));
     let row = |name: &str, text: String| vec![name.to_owned(), text];
@@ -424,8 +432,7 @@ mod tests {
     fn blocks(design: &Design, row: usize, partials: u32) -> Vec<Block> {
         let resolved = resolve(design);
         let analysis = analyse(&resolved.harp);
-        let off = |figure| (figure == Figure::Tension).then_some((2.0, [1.8, 0.8, 0.3, 0.2, 0.1]));
-        details(design, &resolved, &analysis, row, partials, off)
+        details(design, &resolved, &analysis, row, partials)
     }
 
     fn titled<'a>(blocks: &'a [Block], start: &str) -> &'a Block {
@@ -456,11 +463,13 @@ mod tests {
     fn a_figure_tells_what_it_may_be_off_by_or_why_there_is_none() {
         let list = blocks(&sample("wire-22"), 3, 12);
         let pull = &titled(&list, "Pull").rows[2];
-        assert_eq!((&*pull[0], &*pull[2], &*pull[3]), ("Tension", "± 2.0 N", "the diameter"));
+        assert_eq!((&*pull[0], &*pull[3]), ("Tension", "the diameter"));
+        assert!(pull[2].starts_with("± ") && pull[2].ends_with(" N"), "{pull:?}");
         let tuning = titled(&list, "Tuning");
         let lever = tuning.rows.iter().find(|row| row[0] == "Lever").unwrap();
         assert_eq!((&*lever[1], &*lever[3]), ("–", "No lever is fitted to this string."));
-        assert_eq!(cause((2.0, [1.2, 1.2, 0.9, 0.5, 0.1])), "the density, and others");
+        let several = Spread { total: 2.0, causes: [1.2, 1.2, 0.9, 0.5, 0.1], worst: 3.9 };
+        assert_eq!(cause(several), "the density, and others");
     }
 
     #[test]

@@ -8,7 +8,7 @@ mod whole;
 
 pub use cells::{as_stored, nudged, pasted, spread};
 pub use chart::{CellWords, Head, RowWords, explained, heads, rows, sentence};
-pub use details::{Block, MOST_PARTIALS, Off, details, details_title};
+pub use details::{Block, MOST_PARTIALS, details, details_title};
 pub use measured::measured;
 pub use whole::{
     FindingWords, SummaryWords, TriedWords, findings, readout, summary, tolerance_words, tried,
