@@ -220,6 +220,7 @@ mod tests {
     use crate::charts::samples;
     use crate::design::document::ForceUnit;
     use crate::engine::analysis::{Unknown, analyse};
+    use crate::engine::figure::Figure;
     use crate::engine::tolerance::spreads_of_all;
     use crate::engine::units::Length;
     use crate::testing::assert_close;

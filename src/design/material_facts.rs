@@ -334,9 +334,12 @@ impl Property {
     }
 }
 
-const PER_KELVIN: &[(&[&str], fn(f64) -> f64)] =
+/// Units by their spellings, and how to bring a number to the one that is kept.
+type Spellings = &'static [(&'static [&'static str], fn(f64) -> f64)];
+
+const PER_KELVIN: Spellings =
     &[(&["e-6/k", "ppm/k", "millionths per kelvin", "µm/(m k)", "µm/m/k"], |n| n)];
-const PERCENT_NONE: &[(&[&str], fn(f64) -> f64)] = &[];
+const PERCENT_NONE: Spellings = &[];
 
 /// The words for how well a figure is known.
 pub const fn known(standing: StandingSpec) -> &'static str {

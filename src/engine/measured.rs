@@ -217,7 +217,7 @@ mod tests {
         }
     }
 
-    /// Source: OpenStax University Physics, volume 1, section 16.3: 2.00 m of a string of 0.06 kg,
+    /// Source: `OpenStax` University Physics, volume 1, section 16.3: 2.00 m of a string of 0.06 kg,
     /// as the reference file describes it (seen): 0.03 kg/m.
     #[test]
     fn a_length_and_its_mass_per_metre_are_one_thing() {
