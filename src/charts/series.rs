@@ -54,18 +54,21 @@ impl Panel {
         self.range.get(place).map(|(_, low, high)| (*low, *high))
     }
 
-    /// How far a string may be off to either side, with the two digits that such a figure bears.
+    /// How far a string may be off to either side, with the one or two digits that such a figure bears.
     pub fn off_words(&self, index: usize) -> Option<String> {
-        self.range_of(index).map(|(low, high)| two_digits(0.5 * (high - low)))
+        self.range_of(index).map(|(low, high)| few_digits(0.5 * (high - low)))
     }
 }
 
-/// A number of 0 or more in plain digits, two of them counting, but no more than six decimals.
-fn two_digits(value: f64) -> String {
+/// A number of 0 or more in plain digits, with one that counts, or two where the first is a 1, but no more
+/// than six decimals.
+fn few_digits(value: f64) -> String {
     if value < 5e-7 {
         return "0".to_owned();
     }
-    let decimals = (0..6).find(|n| value * 10f64.powi(*n) >= 9.95).unwrap_or(6);
+    // From 1.95 up one digit is as near as two are for 1.
+    let first = (0..6).find(|n| value * 10f64.powi(*n) >= 0.95).unwrap_or(6);
+    let decimals = if value * 10f64.powi(first) < 1.95 { (first + 1).min(6) } else { first };
     format!("{value:.*}", usize::try_from(decimals).unwrap_or(0))
 }
 
@@ -342,18 +345,21 @@ mod tests {
     }
 
     #[test]
-    fn what_a_string_may_be_off_has_two_digits() {
+    fn what_a_string_may_be_off_has_few_digits() {
         for (value, words) in [
             (0.0, "0"),
             (0.001_234, "0.0012"),
+            (0.055, "0.06"),
             (0.0996, "0.10"),
-            (0.36, "0.36"),
-            (3.44, "3.4"),
+            (0.14, "0.14"),
+            (0.36, "0.4"),
+            (1.3, "1.3"),
+            (3.44, "3"),
             (9.96, "10"),
             (31.4, "31"),
             (1234.0, "1234"),
         ] {
-            assert_eq!(two_digits(value), words);
+            assert_eq!(few_digits(value), words);
         }
     }
 

@@ -209,14 +209,14 @@ pub fn readout(analysis: &Analysis, units: &Units, curves: &Curves, index: usize
 /// What the ranges about the curves mean, and what they leave out.
 pub fn tolerance_words(spreads: &[Spreads]) -> String {
     let left_out = spreads.iter().filter(|spreads| spreads.without_temperature).count();
-    let all = "How far off each string can be: the usual case, not the worst.";
+    let all = "How far off strings can be: the usual case, not the worst.";
     match left_out {
         0 => all.to_owned(),
         _ if left_out == spreads.len() => {
-            format!("{all} Warmth is left out: nothing is known of what it does to these strings.")
+            format!("{all} Warmth is left out: the drift of these strings is not known.")
         }
-        1 => format!("{all} Warmth is left out for 1 string, of which nothing is known."),
-        _ => format!("{all} Warmth is left out for {left_out} strings, of which nothing is known."),
+        1 => format!("{all} Warmth is left out for 1 string: its drift is not known."),
+        _ => format!("{all} Warmth is left out for {left_out} strings: their drift is not known."),
     }
 }
 
