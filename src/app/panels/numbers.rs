@@ -116,8 +116,8 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
         ("Taken for granted", page.assumptions),
         ("How far it holds", page.range),
         ("When there is no figure", page.missing),
-        ("How it was checked", checks.collect()),
         ("Sources", sources.collect()),
+        ("How it was checked", checks.collect()),
     ];
     let lists = lists.into_iter().filter(|(_, lines)| !lines.is_empty()).map(|(title, lines)| {
         let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
@@ -127,6 +127,7 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
         <h3 id="numbers-title">{title}</h3>
         <p>{lead}</p>
         {caution.then(|| view! { <p class="caution">{advice::caution()}</p> })}
+        {tables.into_iter().map(sheet).collect_view()}
         <div class="formulas">{formula.collect_view()}</div>
         <p class="hint">{column} " In the formulas, put lengths in m, masses in kg, pulls in N, stresses and moduli in Pa."</p>
         <table class="sources">
@@ -140,7 +141,6 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
             <tbody>{letters.collect_view()}</tbody>
         </table>
         {result}
-        {tables.into_iter().map(sheet).collect_view()}
         {lists.collect_view()}
     }
 }
@@ -148,6 +148,8 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
 /// A table with named groups of rows.
 fn sheet(table: Table) -> impl IntoView {
     let Table { caption, heads, groups } = table;
+    // On a phone the few wide columns of a data sheet stand below each other.
+    let stacked = heads.len() < 8;
     let heads = heads.into_iter().map(|head| view! { <th scope="col">{head}</th> }).collect_view();
     let groups = groups.into_iter().map(|(name, rows)| {
         let count = rows.len().to_string();
@@ -164,7 +166,7 @@ fn sheet(table: Table) -> impl IntoView {
     });
     view! {
         <h4>{caption}</h4>
-        <div class="sheet" role="region" tabindex="0" aria-label=caption>
+        <div class="sheet" class:stacked=stacked role="region" tabindex="0" aria-label=caption>
             <table class="sources">
                 <thead><tr>{heads}</tr></thead>
                 {groups.collect_view()}

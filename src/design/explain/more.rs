@@ -92,7 +92,7 @@ pub(super) const FINDINGS: Words = Words {
 };
 
 pub(super) const PITCH: Words = Words {
-    title: "Notes, octaves and temperaments",
+    title: "Notes and temperaments",
     lead: "Notes have their scientific names: middle C is C4, and the number changes between B and C. Harpists \
            count octaves from the top, each from E down to F.",
     formula: &[

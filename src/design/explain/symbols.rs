@@ -78,7 +78,7 @@ symbols! {
     INERTIA = "I", "second moment of area of the core", "mm⁴", |s| {
         of(s, Figure::Core).map(|mm| PI / 64.0 * mm.powi(4))
     };
-    DENSITY = "ρ", "density of the core, or of the layer", "kg/m³", |s| {
+    DENSITY = "ρ", "density of the core, or of the plain string", "kg/m³", |s| {
         Some(s.material()?.density.value.to_kg_per_m3())
     };
     MODULUS = "E", "modulus of elasticity in vibration, at the stress of the string", "GPa", |s| {
