@@ -42,7 +42,7 @@ pub fn Tools(store: Store) -> impl IntoView {
                     title="Material, gauge and windings of the selected strings (Ctrl+Enter)"
                     on:click=move |_| store.window.set(Some(Window::MakeUp))
                 >
-                    "Make-up…"
+                    "Make-up"
                 </button>
                 <button
                     type="button"
@@ -50,7 +50,7 @@ pub fn Tools(store: Store) -> impl IntoView {
                     title="Every figure of the string, its partials and its levers (Alt+Enter)"
                     on:click=move |_| store.window.set(Some(Window::Details))
                 >
-                    "Details…"
+                    "Details"
                 </button>
             </span>
         </div>
