@@ -108,7 +108,7 @@ pub(super) const PITCH: Words = Words {
         "Octaves are pure: they are not stretched for the inharmonicity of the strings.",
     ],
     range: &[
-        "Cents are given to a hundredth; a tuning device holds half a hertz at A4, which is 2 cents.",
+        "Cents are given to a tenth; a tuning device holds half a hertz at A4, which is 2 cents.",
     ],
     sources: &[from::STANDARD_PITCH, from::TEMPERAMENTS, from::ORGAN, from::HARP_OCTAVES],
     missing: &[],
