@@ -11,7 +11,8 @@ use super::library::{
     MODULUS_GPA, MaterialError, PER_STRESS, ROW_MM, STRENGTH_MPA, built_in, material_of,
 };
 use super::measure::{
-    DENSITIES, LENGTHS_MM, Measure, PERCENT, STRESSES_GPA, STRESSES_MPA, without_tail,
+    DENSITIES, LENGTHS_MM, Measure, NO_UNITS, PER_KELVIN, PERCENT, STRESSES_GPA, STRESSES_MPA,
+    without_tail,
 };
 use super::number::{plain, take_number};
 use super::typed::{TypedError, cut};
@@ -160,7 +161,7 @@ impl Property {
             }
             Self::Strength => ("strength", "310 or 45 ksi", STRENGTH_MPA, STRESSES_MPA),
             Self::Expansion => ("expansion", "11.5", EXPANSION_E6_PER_K, PER_KELVIN),
-            Self::LossFactor => ("loss factor", "0.02", LOSS_FACTOR, PERCENT_NONE),
+            Self::LossFactor => ("loss factor", "0.02", LOSS_FACTOR, NO_UNITS),
         };
         let unit = match self {
             Self::DiameterSpread => "%",
@@ -333,13 +334,6 @@ impl Property {
         }
     }
 }
-
-/// Units by their spellings, and how to bring a number to the one that is kept.
-type Spellings = &'static [(&'static [&'static str], fn(f64) -> f64)];
-
-const PER_KELVIN: Spellings =
-    &[(&["e-6/k", "ppm/k", "millionths per kelvin", "µm/(m k)", "µm/m/k"], |n| n)];
-const PERCENT_NONE: Spellings = &[];
 
 /// The words for how well a figure is known.
 pub const fn known(standing: StandingSpec) -> &'static str {

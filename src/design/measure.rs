@@ -6,7 +6,7 @@ use super::typed::{TypedError, cut};
 use crate::engine::units::{Length, LinearDensity, Mass, Stress};
 
 /// The names of a unit, and what a number of it is in the unit of the limits.
-type Unit = (&'static [&'static str], fn(f64) -> f64);
+pub(super) type Unit = (&'static [&'static str], fn(f64) -> f64);
 
 /// A kind of figure.
 pub(super) struct Measure {
@@ -44,6 +44,9 @@ pub(super) const MASSES_G: &[Unit] =
     &[(&["g"], |n| n), (&["kg"], |n| Mass::from_kg(n).to_g()), (&["mg"], |n| n / 1000.0)];
 pub(super) const MASSES_G_PER_M: &[Unit] =
     &[(&["g/m", "mg/mm"], |n| n), (&["kg/m"], |n| LinearDensity::from_kg_per_m(n).to_g_per_m())];
+pub(super) const PER_KELVIN: &[Unit] =
+    &[(&["e-6/k", "ppm/k", "millionths per kelvin", "µm/(m k)", "µm/m/k"], |n| n)];
+pub(super) const NO_UNITS: &[Unit] = &[];
 pub(super) const PERCENT: &[Unit] = &[(&["%", "percent", "per cent"], |n| n)];
 
 impl Measure {

@@ -6,6 +6,9 @@ use super::desk::{Desk, SOURCE};
 use crate::design::document::{LONGEST_TEXT, StandingSpec};
 use crate::design::material_facts::{Property, STEPS, Second, known};
 
+/// How many letters of a source fit a line on a wide page.
+const SOURCE_WIDTH: usize = 68;
+
 /// The row of a property.
 pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
     let label = property.label();
@@ -18,7 +21,6 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
             <input
                 type="text"
                 autocomplete="off"
-                maxlength=LONGEST_TEXT.to_string()
                 aria-label=name
                 placeholder=hint
                 prop:value=move || desk.shown(property, place)
@@ -86,6 +88,15 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
         let waits = standing.is_none() && !desk.shown(property, SOURCE).trim().is_empty();
         if waits { "source without a figure" } else { words }
     };
+    // As many lines as it takes on a wide page; the field can be drawn larger.
+    let source_rows = Memo::new(move |_| {
+        let letters = desk.shown(property, SOURCE).chars().count();
+        letters.div_ceil(SOURCE_WIDTH).clamp(1, 4)
+    });
+    let set_source = move |event| {
+        // One line to the document, however it was pasted.
+        desk.input(property, SOURCE, event_target_value(&event).replace('\n', " "));
+    };
     let from_memory = move || {
         desk.current.with(|spec| property.source(spec).map(|known| known.1))
             == Some(StandingSpec::FromMemory)
@@ -95,7 +106,15 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
             <span class="fact-name">{label}</span>
             <span class="with-unit">{first}<span class="unit">{unit}</span></span>
             <span class="with-unit fact-second">{second}</span>
-            {line(SOURCE, format!("Source of: {label}"), "source: where the figure comes from")}
+            <textarea
+                rows=move || source_rows.get().to_string()
+                maxlength=LONGEST_TEXT.to_string()
+                aria-label=format!("Source of: {label}")
+                placeholder="source: where the figure comes from"
+                prop:value=move || desk.shown(property, SOURCE)
+                on:input=set_source
+                on:blur=move |_| desk.leave(property)
+            ></textarea>
             <span class="hint" class:warned=from_memory>{standing}</span>
             <span class="wrong" role="alert" id=id>{move || wrong.get()}</span>
         </div>

@@ -43,7 +43,7 @@ pub(super) fn trial_form(desk: Desk, trial: Trial) -> AnyView {
     let uses = uses.collect_view();
     let words = move || match outcome.get() {
         None => String::new(),
-        Some(Ok(outcome)) => outcome.words,
+        Some(Ok(outcome)) => sentence(&outcome.words),
         Some(Err(error)) => sentence(&error.to_string()),
     };
     view! {
