@@ -357,7 +357,7 @@ async fn a_screen_reader_finds_no_barrier() {
         let browser = Browser::open(screen).await;
         browser.open_app(&site.url()).await;
         browser.check_barriers().await;
-        for window in ["#new", "#instrument", "#numbers", "#keys", "#shelf"] {
+        for window in ["#new", "#instrument", "#materials", "#numbers", "#keys", "#shelf"] {
             browser.click(window).await;
             let _ = browser.find("dialog[open]").await;
             browser.check_barriers().await;
