@@ -288,13 +288,13 @@ impl Browser {
     pub async fn downloaded(&self, file: &Path) -> Vec<u8> {
         let begun = Instant::now();
         loop {
-            // Chromium gives a file its name only when it is whole.
+            // Chromium may keep the name free with an empty file, and puts the whole one in its place.
             match std::fs::read(file) {
-                Ok(bytes) => return bytes,
-                Err(e) if begun.elapsed() > PATIENCE => {
-                    panic!("waited for {}: {e}", file.display())
+                Ok(bytes) if !bytes.is_empty() => return bytes,
+                other if begun.elapsed() > PATIENCE => {
+                    panic!("waited for {}: {other:?}", file.display())
                 }
-                Err(_) => tokio::time::sleep(Duration::from_millis(50)).await,
+                _ => tokio::time::sleep(Duration::from_millis(50)).await,
             }
         }
     }
