@@ -3,6 +3,7 @@
 use super::browser;
 use crate::design::document::Design;
 use crate::design::persist;
+use crate::engine::order::sort;
 
 const DESIGNS: &str = "stringloft/design/";
 const OPEN: &str = "stringloft/open";
@@ -54,7 +55,7 @@ pub fn last_open() -> Option<(String, Design)> {
 /// Everything on the shelf, the newest first.
 pub fn all() -> Vec<Shelved> {
     let mut ids: Vec<String> = browser::kept_keys(DESIGNS);
-    ids.sort_by(|a, b| b.cmp(a));
+    sort(&mut ids, |one, other| one < other);
     let ids = ids.iter().filter_map(|key| key.strip_prefix(DESIGNS));
     ids.map(|id| match take(id) {
         Ok(design) => {

@@ -1,5 +1,7 @@
 //! The upright axis of a panel: its range, and ticks at 1, 2 and 5 times a power of ten.
 
+use crate::engine::order::sort;
+
 /// A value over this many times the 90th percentile is drawn at the edge, so that one slip of the
 /// pen does not flatten the curve of all the others.
 const OFF_SCALE: f64 = 8.0;
@@ -42,7 +44,7 @@ impl Axis {
     /// little longer than the greatest value is high.
     pub fn around(values: &[f64], wanted: &[f64], rule: Rule) -> Self {
         let mut sorted: Vec<f64> = values.iter().copied().filter(|v| is_usable(*v)).collect();
-        sorted.sort_by(f64::total_cmp);
+        sort(&mut sorted, |one, other| one > other);
         let (Some(first), Some(last)) = (sorted.first(), sorted.last()) else {
             return Self { low: 0.0, high: 1.0, log: false };
         };

@@ -9,6 +9,7 @@ use plotters::style::{Color, RGBColor};
 use crate::design::document::{LengthUnit, Units};
 use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures};
 use crate::engine::construction::MakeUp;
+use crate::engine::order::sort;
 use crate::engine::pitch::{Letter, Note};
 use crate::engine::units::Length;
 
@@ -73,7 +74,7 @@ pub fn build(analysis: &Analysis, harp: &Harp, units: &Units) -> Band {
     let strings = analysis.strings.iter().zip(&harp.strings).enumerate();
     let strings: Vec<Upright> = strings.filter_map(upright).collect();
     let mut sorted: Vec<f64> = strings.iter().map(|string| string.length_mm).collect();
-    sorted.sort_by(f64::total_cmp);
+    sort(&mut sorted, |one, other| one > other);
     let notes = analysis.strings.iter().map(|figures| figures.note).collect();
     Band { longest_mm: robust_top(&sorted, OFF_SCALE), strings, notes, unit: units.length }
 }

@@ -6,6 +6,7 @@
 
 mod material;
 
+use serde::de::IntoDeserializer;
 use serde::{Deserialize, Deserializer, Serialize};
 
 pub use self::material::{
@@ -200,7 +201,7 @@ pub struct Allowances {
 
 /// One string as typed.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(from = "FlatString")]
 pub struct StringSpec {
     /// A note name (`A4`, `Eb3`) or a frequency (`443.2 Hz`).
     pub note: String,
@@ -213,13 +214,36 @@ pub struct StringSpec {
     #[serde(skip_serializing_if = "String::is_empty")]
     pub order_code: String,
     /// What raises it, where it differs from the rule of the harp.
-    #[serde(skip_serializing_if = "Option::is_none", deserialize_with = "or_empty")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub mechanism: Option<MechanismKind>,
 }
 
-/// The make-up of a string as typed. Without layers and weighing it is a plain string.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+/// A string as it is read: the fields of its make-up beside its own.
+#[derive(Default, Deserialize)]
 #[serde(default)]
+struct FlatString {
+    note: String,
+    length: String,
+    material: String,
+    diameter: String,
+    layers: Vec<LayerSpec>,
+    bare: Bare,
+    weighed: Option<WeighedSpec>,
+    order_code: String,
+    #[serde(deserialize_with = "or_empty")]
+    mechanism: Option<MechanismKind>,
+}
+
+impl From<FlatString> for StringSpec {
+    fn from(flat: FlatString) -> Self {
+        let FlatString { note, length, material, diameter, layers, bare, weighed, .. } = flat;
+        let make_up = MakeUpSpec { material, diameter, layers, bare, weighed };
+        Self { note, length, make_up, order_code: flat.order_code, mechanism: flat.mechanism }
+    }
+}
+
+/// The make-up of a string as typed. Without layers and weighing it is a plain string.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct MakeUpSpec {
     /// Material of a plain string or of the core, by key, name or a usual other name.
     pub material: String,
@@ -282,22 +306,10 @@ pub struct WeighedSpec {
 
 /// A mechanism, or none for an empty text, as a link has it in a column of texts.
 fn or_empty<'de, D: Deserializer<'de>>(from: D) -> Result<Option<MechanismKind>, D::Error> {
-    #[derive(Deserialize)]
-    #[serde(untagged)]
-    enum Given {
-        Kind(MechanismKind),
-        Empty(Empty),
-        Nothing(()),
+    match Option::<String>::deserialize(from)?.as_deref() {
+        None | Some("") => Ok(None),
+        Some(kind) => MechanismKind::deserialize(kind.into_deserializer()).map(Some),
     }
-    #[derive(Deserialize)]
-    enum Empty {
-        #[serde(rename = "")]
-        Text,
-    }
-    Ok(match Given::deserialize(from)? {
-        Given::Kind(kind) => Some(kind),
-        Given::Empty(Empty::Text) | Given::Nothing(()) => None,
-    })
 }
 
 fn close() -> f64 {

@@ -21,6 +21,7 @@ use self::sheet::temperaments;
 pub use self::sheet::{Table, materials};
 use self::symbols::Symbol;
 use super::checks::{CHECKS, Check};
+use super::letters::capital;
 use crate::engine::analysis::Unknown;
 use crate::engine::figure::Figure;
 use crate::engine::material::Standing;
@@ -325,10 +326,7 @@ pub const fn standing(standing: Standing) -> &'static str {
 
 /// A reason of the engine's as a sentence.
 fn sentence(why: Unknown) -> String {
-    let text = why.to_string();
-    let mut signs = text.chars();
-    let first = signs.next().map(|sign| sign.to_uppercase().to_string()).unwrap_or_default();
-    format!("{first}{}.", signs.as_str())
+    capital(&format!("{why}."))
 }
 
 #[cfg(test)]

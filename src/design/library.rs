@@ -8,6 +8,7 @@ use thiserror::Error;
 use super::document::{
     ClassSpec, Design, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
 };
+use super::letters::small;
 use super::typed::cut;
 use crate::engine::material::{
     self, Class, Material, Modulus, Sourced, Standing, Strength, Tolerance, key_of,
@@ -180,13 +181,13 @@ pub fn material_of(spec: &MaterialSpec) -> Result<Material, MaterialError> {
 /// The material that a text means: of the given ones by key or name, whatever the case; then, by a
 /// usual other name, of the given ones and of those that come with the program.
 pub fn find<'a>(materials: &'a [MaterialSpec], text: &str) -> Option<&'a MaterialSpec> {
-    let wanted = text.trim().to_lowercase();
+    let wanted = small(text.trim());
     if wanted.is_empty() {
         return None;
     }
     let is = |text: &str, wanted: &str| match text.trim() {
         text if text.is_ascii() => text.eq_ignore_ascii_case(wanted),
-        text => text.to_lowercase() == wanted,
+        text => small(text) == wanted,
     };
     let by_key = |wanted: &str| materials.iter().find(|material| is(&material.key, wanted));
     by_key(&wanted)

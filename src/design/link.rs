@@ -17,6 +17,7 @@ use thiserror::Error;
 use super::document::{Design, MaterialSpec};
 use super::library;
 use super::persist::{self, CheckError, MOST_MATERIALS, ReadError, check};
+use super::sum::crc_32;
 
 /// The longest fragment that is written or read, in characters.
 pub const MOST_CHARACTERS: usize = 60_000;
@@ -80,7 +81,7 @@ pub fn write(design: &Design) -> Result<String, LinkError> {
         return Err(LinkError::TooLarge);
     }
     let packed = compress_to_vec(text.as_bytes(), LEVEL);
-    let mut bytes = crc32fast::hash(&packed).to_be_bytes().to_vec();
+    let mut bytes = crc_32(&packed).to_be_bytes().to_vec();
     bytes.extend(packed);
     let fragment = format!("{FORM}.{}", URL_SAFE_NO_PAD.encode(bytes));
     if fragment.len() > MOST_CHARACTERS { Err(LinkError::TooLarge) } else { Ok(fragment) }
@@ -105,7 +106,7 @@ pub fn read(text: &str) -> Result<Design, LinkError> {
     }
     let bytes = URL_SAFE_NO_PAD.decode(rest).map_err(|_| LinkError::Altered)?;
     let (sum, packed) = bytes.split_first_chunk::<4>().ok_or(LinkError::Altered)?;
-    if crc32fast::hash(packed) != u32::from_be_bytes(*sum) {
+    if crc_32(packed) != u32::from_be_bytes(*sum) {
         return Err(LinkError::Altered);
     }
     let text = decompress_to_vec_with_limit(packed, MOST_BYTES).map_err(|error| {

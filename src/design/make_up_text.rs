@@ -14,6 +14,7 @@
 
 use thiserror::Error;
 
+use super::decimal::decimal;
 use super::document::{Bare, LayerSpec, MOST_LAYERS, MakeUpSpec, WeighedSpec};
 use super::pieces::{CLAUSES, Piece, pieces};
 use super::typed::{cut, gauge, is_size};
@@ -159,7 +160,7 @@ fn read_layer(pieces: &[Piece]) -> Result<LayerSpec, MakeUpTextError> {
     let packing_percent = packing.map_or(Ok(100.0), |pieces| {
         let got = shown(pieces);
         let number = got.trim_end_matches('%').trim_end().replace(',', ".");
-        let number = number.parse().ok().filter(|percent: &f64| percent.is_finite());
+        let number = decimal(&number).filter(|percent| percent.is_finite());
         number.ok_or(MakeUpTextError::Packing { got: cut(&got) })
     })?;
     Ok(LayerSpec { material, size, width, packing_percent })

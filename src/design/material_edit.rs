@@ -4,6 +4,7 @@
 use thiserror::Error;
 
 use super::document::{Design, MaterialSpec, StringSpec};
+use super::letters::small;
 use super::library::{LONGEST_KEY, built_in, find};
 use super::make_up_text;
 use super::typed::cut;
@@ -89,11 +90,11 @@ fn free(
     what: &'static str,
     mine: Option<&str>,
 ) -> Result<(), NamingError> {
-    let wanted = text.trim().to_lowercase();
+    let wanted = small(text.trim());
     if wanted.is_empty() {
         return Err(NamingError::Empty { what });
     }
-    let same = |text: &str| text.trim().to_lowercase() == wanted;
+    let same = |text: &str| small(text.trim()) == wanted;
     let own = design.materials.iter().find(|material| {
         Some(material.key.as_str()) != mine && (same(&material.key) || same(&material.name))
     });

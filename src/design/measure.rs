@@ -1,6 +1,8 @@
 //! Reading figures of materials and readings of balances and testers, with or without a unit. As
 //! `typed`, for units whose names hold a power: `g/cm³`, `N/mm²`.
 
+use super::decimal::decimal;
+use super::letters::small;
 use super::number::{plain, take_number};
 use super::typed::{TypedError, cut};
 use crate::engine::units::{Length, LinearDensity, Mass, Stress};
@@ -79,7 +81,7 @@ impl Measure {
     }
 
     pub(super) fn in_unit(&self, number: f64, unit: &str) -> Option<f64> {
-        let unit: String = unit.trim().trim_end_matches('.').to_lowercase();
+        let unit = small(unit.trim().trim_end_matches('.'));
         if unit.is_empty() {
             return Some(number);
         }
@@ -103,5 +105,5 @@ impl Measure {
 
 /// A number without the last digits of a conversion: twelve digits are kept.
 pub(super) fn without_tail(number: f64) -> f64 {
-    format!("{number:.11e}").parse().unwrap_or(number)
+    decimal(&format!("{number:.11e}")).unwrap_or(number)
 }

@@ -7,11 +7,13 @@
 
 pub mod advice;
 pub mod checks;
+pub mod decimal;
 pub mod display;
 pub mod document;
 pub mod edit;
 pub mod explain;
 pub mod history;
+pub mod letters;
 pub mod library;
 pub mod link;
 pub mod make_up_text;
@@ -24,6 +26,7 @@ pub mod persist;
 mod pieces;
 pub mod presets;
 pub mod resolve;
+pub mod sum;
 pub mod table;
 pub mod trial;
 pub mod typed;

@@ -3,6 +3,8 @@
 //! A number is a decimal, a fraction or a whole number with a fraction. Powers of ten (`1e3`),
 //! infinities and the like are not numbers here.
 
+use super::decimal::decimal;
+
 use std::borrow::Cow;
 
 /// A text with the signs of print made plain: one kind of blank, of quote and of dash, the decimal
@@ -60,7 +62,7 @@ pub(super) fn take_number(text: &str) -> Option<(f64, &str)> {
     }
     let end = text.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(text.len());
     let (digits, rest) = text.split_at(end);
-    let value: f64 = digits.parse().ok()?;
+    let value = decimal(digits)?;
     let rest = rest.trim_start();
     if !digits.contains('.')
         && let Some((part, after)) =
@@ -82,7 +84,7 @@ fn take_fraction(text: &str) -> Option<(f64, &str)> {
     let rest = rest.strip_prefix('/')?;
     let (below, rest) =
         rest.split_at(rest.find(|c: char| !c.is_ascii_digit()).unwrap_or(rest.len()));
-    let (above, below): (f64, f64) = (above.parse().ok()?, below.parse().ok()?);
+    let (above, below) = (decimal(above)?, decimal(below)?);
     (below > 0.0).then(|| (above / below, rest))
 }
 

@@ -8,7 +8,6 @@
 mod check;
 mod layout;
 
-use serde::Serialize;
 use serde_json::{Map, Value};
 use thiserror::Error;
 
@@ -56,13 +55,6 @@ pub enum ReadError {
     Check(#[from] CheckError),
 }
 
-#[derive(Serialize)]
-struct Saved<'a> {
-    stringloft: usize,
-    #[serde(flatten)]
-    design: &'a Design,
-}
-
 /// The text of a design: JSON for people to read, a line for each string, with the materials that
 /// it uses.
 pub fn write(design: &Design) -> String {
@@ -73,10 +65,13 @@ pub fn write(design: &Design) -> String {
 pub(super) fn plain(design: &Design) -> String {
     let mut whole = design.clone();
     embed(&mut whole);
-    let saved = Saved { stringloft: VERSION, design: &whole };
     // Only a map whose keys are no texts can fail, and there is none; an empty object is read back
     // as "not a design", so that nothing passes in silence even then.
-    serde_json::to_string(&saved).unwrap_or_else(|_| "{}".to_owned())
+    let text = serde_json::to_string(&whole).unwrap_or_default();
+    match text.strip_prefix('{') {
+        Some(fields) => format!("{{\"{MARK}\":{VERSION},{fields}"),
+        None => "{}".to_owned(),
+    }
 }
 
 /// The design that a text holds, whatever version wrote it.

@@ -14,6 +14,7 @@ pub mod report;
 use thiserror::Error;
 
 pub use self::read::{INPUT_COLUMNS, MOST_BYTES, TableError, TableRead, read};
+use super::decimal::decimal;
 use super::document::{Design, MOST_STRINGS, StringSpec};
 use super::make_up_text;
 use crate::engine::analysis::{Analysis, Known, StringFigures};
@@ -101,7 +102,7 @@ fn number(value: Known<f64>) -> String {
 fn exact_mm(length: Length) -> String {
     let mm = length.to_mm();
     let shortest = (0..17).find_map(|digits| {
-        let near: f64 = format!("{mm:.digits$e}").parse().ok()?;
+        let near = decimal(&format!("{mm:.digits$e}"))?;
         (Length::from_mm(near) == length).then_some(near)
     });
     shortest.unwrap_or(mm).to_string()

@@ -3,6 +3,7 @@
 use super::analysis::{Harp, Limits, StringFigures};
 use super::construction::MakeUp;
 use super::mechanics::{Core, audible_inharmonicity, length_for_tension, tension};
+use super::order::sort;
 use super::units::{Force, Frequency, Length, LinearDensity, Stiffness};
 
 /// Inharmonicity over the audible threshold, above which it may be a finding. Real guitar strings
@@ -99,7 +100,8 @@ pub(super) fn find(harp: &Harp, strings: &[StringFigures]) -> Vec<Finding> {
         }
     }
     out_of_line(strings, &mut found);
-    found.sort_by_key(|finding| (finding.kind.weight(), finding.index));
+    let place = |finding: &Finding| (finding.kind.weight(), finding.index);
+    sort(&mut found, |one, other| place(one) > place(other));
     found
 }
 

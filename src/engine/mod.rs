@@ -15,6 +15,7 @@ pub mod lever;
 pub mod material;
 pub mod measured;
 pub mod mechanics;
+pub mod order;
 pub mod pitch;
 pub mod pluck;
 pub mod stepped;

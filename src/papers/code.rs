@@ -1,5 +1,7 @@
 //! The square code that a telephone scans, and the short mark that people compare.
 
+use crate::design::sum::crc_32;
+
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 
 /// White modules that must surround the code (ISO/IEC 18004, from memory).
@@ -89,7 +91,7 @@ fn largest_version(side_mm: f64, least_mm: f64) -> Version {
 /// `#` of its link, as `3F2A-91C0`. A link without `#` is taken whole.
 pub fn design_mark(link: &str) -> String {
     let design = link.split_once('#').map_or(link, |(_, design)| design);
-    let sum = crc32fast::hash(design.as_bytes());
+    let sum = crc_32(design.as_bytes());
     format!("{:04X}-{:04X}", sum >> 16, sum & 0xffff)
 }
 

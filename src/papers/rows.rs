@@ -1,8 +1,10 @@
 //! The strings of a design as rows of words, one cell a column.
 
+use crate::design::decimal::decimal;
 use crate::design::document::{
     Design, LayerSpec, LengthUnit, MakeUpSpec, MaterialSpec, StringSpec,
 };
+use crate::design::letters::small;
 use crate::design::resolve;
 use crate::design::typed::with_unit;
 use crate::engine::analysis::{Analysis, StringFigures};
@@ -78,7 +80,7 @@ fn legend(strings: &[StringSpec], names: &Names<'_>) -> String {
         let shown = if wound { &name.key } else { &name.short };
         // The short name of a plain string begins the full one.
         let words = if wound { format!("{shown}: {}", name.full) } else { name.full.clone() };
-        if shown.to_lowercase() != name.full.to_lowercase() && !materials.contains(&words) {
+        if small(shown) != small(&name.full) && !materials.contains(&words) {
             materials.push(words);
         }
     };
@@ -215,8 +217,8 @@ fn layer_words(layer: &LayerSpec, names: &Names<'_>) -> String {
 /// A size as typed; a bare number, which is in millimetres, with two decimals or three.
 fn size(text: &str) -> String {
     let typed = clean(text);
-    match typed.replace(',', ".").parse::<f64>() {
-        Ok(mm) if mm.is_finite() && mm.abs() < 1_000.0 => {
+    match decimal(&typed.replace(',', ".")) {
+        Some(mm) if mm.is_finite() && mm.abs() < 1_000.0 => {
             let (two, three) = (fixed(mm, 2), fixed(mm, 3));
             if three.ends_with('0') { two } else { three }
         }
@@ -263,8 +265,8 @@ impl Names<'_> {
     /// The material that a cell means; as typed where it means none.
     fn of(&self, typed: &str) -> Name {
         let typed = clean(typed);
-        let wanted = typed.to_lowercase();
-        let same = |text: &str| text.trim().to_lowercase() == wanted;
+        let wanted = small(&typed);
+        let same = |text: &str| small(text.trim()) == wanted;
         if let Some(own) = self.own.iter().find(|own| same(&own.key) || same(&own.name)) {
             return Name::new(&own.key, &own.name);
         }

@@ -6,6 +6,7 @@ use super::chart_acts::go_to;
 use crate::app::browser;
 use crate::app::rows::{self, FindingWords};
 use crate::app::store::Store;
+use crate::app::widgets::list::{list, part};
 use crate::design::advice;
 
 /// The list of findings.
@@ -23,9 +24,13 @@ pub fn Findings(store: Store) -> impl IntoView {
         <section class="findings" aria-label="Findings" id="findings" tabindex="-1">
             <h2>{headline}</h2>
             <ul>
-                <For each=move || found.get() key=|finding| finding.clone() let:finding>
-                    <Line store=store finding=finding/>
-                </For>
+                {list(move || {
+                    let line = |finding: FindingWords| {
+                        let key = finding.clone();
+                        part(&key, move || Line(LineProps { store, finding }).into_any())
+                    };
+                    found.get().into_iter().map(line).collect()
+                })}
             </ul>
             <p class="caution">{advice::caution()}</p>
         </section>

@@ -10,6 +10,7 @@ use crate::app::browser;
 use crate::app::store::{Store, Window};
 use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
 use crate::design::edit::{Edit, Field};
+use crate::design::letters::small;
 use crate::design::{persist, table};
 
 /// The top of the page.
@@ -126,7 +127,7 @@ fn save_table(store: Store) {
 fn file_name(title: &str, ending: &str) -> String {
     let kept = |c: char| if c.is_alphanumeric() || c == '-' { c } else { ' ' };
     let words: String = title.chars().map(kept).collect();
-    let stem = words.split_whitespace().collect::<Vec<_>>().join("-").to_lowercase();
+    let stem = small(&words.split_whitespace().collect::<Vec<_>>().join("-"));
     let stem = if stem.is_empty() { "harp".to_owned() } else { stem };
     format!("{stem}.{ending}")
 }

@@ -8,7 +8,9 @@ use crate::app::rows;
 use crate::app::section::{self, SectionDrawing, Shape};
 use crate::app::store::Store;
 use crate::app::widgets::fields::TextField;
+use crate::app::widgets::list::{list, part, while_so};
 use crate::app::widgets::window::Window;
+use crate::design::decimal::decimal;
 use crate::design::document::{Bare, Design, LayerSpec, MOST_LAYERS, MakeUpSpec, WeighedSpec};
 use crate::design::edit::{Column, Edit};
 use crate::design::library;
@@ -65,9 +67,7 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
                 </div>
                 <Tried tried=tried/>
             </div>
-            <Show when=move || first != last>
-                <p class="hint">"Of several plain strings, a material or gauge that you leave as it is stays as each string has it."</p>
-            </Show>
+            {(first != last).then(|| view! { <p class="hint">"Of several plain strings, a material or gauge that you leave as it is stays as each string has it."</p> })}
             <p class="window-actions at-hand">
                 <button type="button" class="tool main" id="take-make-up" on:click=take>
                     {if first == last { "Use for this string" } else { "Use for these strings" }}
@@ -216,10 +216,13 @@ fn Core(draft: RwSignal<MakeUpSpec>, choices: StoredValue<Vec<(String, String)>>
             <legend>{legend}</legend>
             <MaterialChoice choices=choices value=material on_change=set_material/>
             <Part draft=draft label="Diameter, mm" of=|d| Some(&mut d.diameter) hint="0.81 or .032\""/>
-            <Show when=move || draft.with(MakeUpSpec::is_wound)>
-                <Part draft=draft label="Bare core at the board, mm" of=|d| Some(&mut d.bare.board) hint="0"/>
-                <Part draft=draft label="Bare core at the pin, mm" of=|d| Some(&mut d.bare.pin) hint="0"/>
-            </Show>
+            {while_so(
+                move || draft.with(MakeUpSpec::is_wound),
+                move || view! {
+                    <Part draft=draft label="Bare core at the board, mm" of=|d| Some(&mut d.bare.board) hint="0"/>
+                    <Part draft=draft label="Bare core at the pin, mm" of=|d| Some(&mut d.bare.pin) hint="0"/>
+                }.into_any(),
+            )}
         </fieldset>
     }
 }
@@ -232,12 +235,14 @@ fn Layers(
     let count = Memo::new(move |_| draft.with(|d| d.layers.len()));
     let add = move |_| draft.update(|d| d.layers.push(new_layer()));
     view! {
-        <For each=move || 0..count.get() key=|index| *index let:index>
-            <OneLayer draft=draft index=index choices=choices/>
-        </For>
-        <Show when=move || (1..MOST_LAYERS).contains(&count.get())>
-            <button type="button" class="tool" on:click=add>"Add a layer outside"</button>
-        </Show>
+        {list(move || {
+            let layer = |index| part(&index, move || OneLayer(OneLayerProps { draft, index, choices }).into_any());
+            (0..count.get()).map(layer).collect()
+        })}
+        {while_so(
+            move || (1..MOST_LAYERS).contains(&count.get()),
+            move || view! { <button type="button" class="tool" on:click=add>"Add a layer outside"</button> }.into_any(),
+        )}
     }
 }
 
@@ -284,7 +289,7 @@ fn OneLayer(
         draft.with(|d| d.layers.get(index).map_or(100.0, |layer| layer.packing_percent)).to_string()
     });
     let set_packing = move |text: String| {
-        let percent = text.trim().replace(',', ".").parse::<f64>().ok();
+        let percent = decimal(&text.trim().replace(',', "."));
         if let Some(percent) = percent.filter(|percent| percent.is_finite()) {
             draft.update(|d| {
                 if let Some(layer) = d.layers.get_mut(index) {
@@ -318,14 +323,15 @@ fn OneLayer(
 #[component]
 fn Weighed(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
     view! {
-        <Show when=move || draft.with(|d| d.weighed.is_some())>
-            <fieldset>
+        {while_so(
+            move || draft.with(|d| d.weighed.is_some()),
+            move || view! { <fieldset>
                 <legend>"Measured"</legend>
                 <Part draft=draft label="Mass per metre, g/m" of=|d| d.weighed.as_mut().map(|w| &mut w.g_per_m)/>
                 <Part draft=draft label="Overall diameter, mm (if measured)" of=|d| d.weighed.as_mut().map(|w| &mut w.gauge)/>
                 <Part draft=draft label="Breaking load, N (if known)" of=|d| d.weighed.as_mut().map(|w| &mut w.breaks_n)/>
-            </fieldset>
-        </Show>
+            </fieldset> }.into_any(),
+        )}
     }
 }
 

@@ -41,9 +41,9 @@ pub fn OriginLine(store: Store) -> impl IntoView {
             view! {
                 <div class="origin" role="status">
                     <p>{text}</p>
-                    <Show when=move || !action.is_empty()>
+                    {(!action.is_empty()).then(|| view! {
                         <button type="button" class="tool main" on:click=move |_| store.keep_copy()>{action}</button>
-                    </Show>
+                    })}
                 </div>
             }
         })

@@ -9,6 +9,7 @@ use crate::app::widgets::window::Window;
 use crate::design::advice;
 use crate::design::edit::Column;
 use crate::design::explain::{self, Group, Page, Table, Topic};
+use crate::design::letters::capital;
 use crate::engine::figure::Figure;
 
 /// The element that holds the page.
@@ -173,11 +174,4 @@ fn sheet(table: Table) -> impl IntoView {
             </table>
         </div>
     }
-}
-
-/// With a capital at its beginning.
-fn capital(text: &str) -> String {
-    let mut signs = text.chars();
-    let first = signs.next().map(|sign| sign.to_uppercase().to_string()).unwrap_or_default();
-    format!("{first}{}", signs.as_str())
 }

@@ -127,7 +127,7 @@ fn Windows(store: Store) -> impl IntoView {
 /// Keys that work wherever the keyboard is.
 fn keys(store: Store, event: &KeyboardEvent) {
     let command = event.ctrl_key() || event.meta_key();
-    let done = match (event.key().to_lowercase().as_str(), command) {
+    let done = match (event.key().to_ascii_lowercase().as_str(), command) {
         // A field that is being typed into has an undo of its own, and so have the fields of a draft.
         ("z" | "y", true) if store.typing.with_untracked(Option::is_some) || drafts(store) => false,
         ("z", true) if event.shift_key() => {

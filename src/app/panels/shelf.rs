@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::shelf::{self, Shelved};
 use crate::app::store::{Origin, Store};
+use crate::app::widgets::list::{either, list, part, while_so};
 use crate::app::widgets::window::Window;
 
 /// The list of kept designs: open one, or take one away.
@@ -31,21 +32,21 @@ pub fn ShelfWindow(store: Store) -> impl IntoView {
             <li>
                 <button type="button" class="link" on:click=move |_| open(to_open.clone())>{title}</button>
                 <span class="unit">{strings}</span>
-                <Show
-                    when=move || !is_open(&here)
-                    fallback=|| view! { <span class="unit">"open now"</span> }
-                >
-                    {
+                {either(
+                    move || is_open(&here),
+                    || view! { <span class="unit">"open now"</span> }.into_any(),
+                    move || {
                         let (this, to_ask, to_remove) = (this.clone(), to_ask.clone(), to_remove.clone());
-                        move || if asked.get().as_deref() == Some(this.as_str()) {
+                        (move || if asked.get().as_deref() == Some(this.as_str()) {
                             let to_remove = to_remove.clone();
                             view! { <button type="button" class="cure" on:click=move |_| remove(to_remove.clone())>"Delete for good"</button> }.into_any()
                         } else {
                             let to_ask = to_ask.clone();
                             view! { <button type="button" class="quiet" on:click=move |_| asked.set(Some(to_ask.clone()))>"Delete"</button> }.into_any()
-                        }
-                    }
-                </Show>
+                        })
+                        .into_any()
+                    },
+                )}
             </li>
         }
     };
@@ -53,11 +54,15 @@ pub fn ShelfWindow(store: Store) -> impl IntoView {
         <Window title="Designs kept in this browser" on_close=move || store.window.set(None)>
             <p>"They stay on this device. Save a design as a file to keep it for good or to move it."</p>
             <ul class="shelf">
-                <For each=move || designs.get() key=|design| design.id.clone() children=line/>
+                {list(move || {
+                    let line = |design: Shelved| part(&design.id.clone(), move || line(design).into_any());
+                    designs.get().into_iter().map(line).collect()
+                })}
             </ul>
-            <Show when=move || designs.with(Vec::is_empty)>
-                <p>"None yet. A design is kept here as soon as you change it."</p>
-            </Show>
+            {while_so(
+                move || designs.with(Vec::is_empty),
+                || view! { <p>"None yet. A design is kept here as soon as you change it."</p> }.into_any(),
+            )}
         </Window>
     }
 }

@@ -14,6 +14,7 @@ use crate::app::browser;
 use crate::app::grid::{Cell, SHOWN, Step, shown};
 use crate::app::rows::{self, Head, RowWords};
 use crate::app::store::{Store, Typing};
+use crate::app::widgets::list::{list, part, while_so};
 use crate::design::edit::Column;
 use crate::design::explain::Topic;
 
@@ -98,16 +99,20 @@ pub fn StringChart(store: Store) -> impl IntoView {
             >
                 <Heads store=store/>
                 <tbody role="rowgroup">
-                    <For each=move || 0..count.get() key=|index| *index let:index>
-                        <Row store=store index=index rows=rows/>
-                    </For>
+                    {list(move || {
+                        let row = |index| part(&index, move || Row(RowProps { store, index, rows }).into_any());
+                        (0..count.get()).map(row).collect()
+                    })}
                 </tbody>
             </table>
-            <Show when=move || count.get() == 0>
-                <p class="chart-empty">
-                    "No strings yet. Paste notes and lengths from a spreadsheet here, or choose New above."
-                </p>
-            </Show>
+            {while_so(
+                move || count.get() == 0,
+                || view! {
+                    <p class="chart-empty">
+                        "No strings yet. Paste notes and lengths from a spreadsheet here, or choose New above."
+                    </p>
+                }.into_any(),
+            )}
         </div>
     }
 }

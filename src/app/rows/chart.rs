@@ -6,6 +6,7 @@ use crate::app::grid::{Shown, shown};
 use crate::design::display;
 use crate::design::document::{Design, StringSpec, Units};
 use crate::design::edit::{Column, cell_text};
+use crate::design::letters::capital;
 use crate::design::resolve::{CellErrors, Resolved};
 use crate::engine::analysis::{Analysis, Known, StringFigures};
 use crate::engine::figure::Figure;
@@ -307,10 +308,8 @@ pub fn explained(
 
 /// An engine's message as a sentence of the page.
 pub fn sentence(message: &str) -> String {
-    let mut signs = message.chars();
-    let first = signs.next().map(|sign| sign.to_uppercase().to_string()).unwrap_or_default();
     let end = if message.ends_with(['.', '?', '!']) { "" } else { "." };
-    format!("{first}{}{end}", signs.as_str())
+    capital(&format!("{message}{end}"))
 }
 
 #[cfg(test)]

@@ -3,6 +3,7 @@
 use super::cells::as_stored;
 use crate::design::document::{Design, MOST_STRINGS, StringSpec, Units};
 use crate::design::edit::{Column, Edit};
+use crate::design::letters::small;
 use crate::design::table;
 
 /// The columns of a line without headings, in their order.
@@ -22,7 +23,7 @@ pub fn measured(text: &str, base: &Design) -> Result<Design, String> {
             "Nothing was pasted yet. Paste a line for each string, such as: C4 612".to_owned()
         );
     };
-    let heads = first.to_lowercase();
+    let heads = small(first);
     if heads.contains("note") || heads.contains("length") || heads.contains("frequency") {
         return match table::read(text) {
             Ok(read) => Ok(read.into_design(base)),

@@ -90,6 +90,9 @@ impl std::hash::Hash for FindingWords {
     fn hash<H: std::hash::Hasher>(&self, state: &mut H) {
         (self.row, self.weight, &self.sentence).hash(state);
         self.cure.as_ref().map(|cure| &cure.0).hash(state);
+        if let Some((_, Edit::Cell { row, column, text })) = &self.cure {
+            (row, *column as usize, text).hash(state);
+        }
     }
 }
 

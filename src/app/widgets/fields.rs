@@ -1,5 +1,7 @@
 //! Labelled fields. What was typed stays in its field; what is wrong with it stands under it.
 
+use crate::design::decimal::decimal;
+
 use leptos::prelude::*;
 
 /// A line of text.
@@ -76,7 +78,7 @@ pub fn NumberField(
 }
 
 fn number(text: &str, least: f64, most: f64) -> Result<f64, ()> {
-    let number: f64 = text.trim().replace(',', ".").parse().map_err(|_| ())?;
+    let number = decimal(&text.trim().replace(',', ".")).ok_or(())?;
     if (least..=most).contains(&number) { Ok(number) } else { Err(()) }
 }
 

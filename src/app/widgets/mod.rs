@@ -1,4 +1,5 @@
 //! Pieces that show and report, and know no design.
 
 pub mod fields;
+pub mod list;
 pub mod window;

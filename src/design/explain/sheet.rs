@@ -7,6 +7,7 @@ use crate::design::document::{
     ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, TemperamentSpec,
     ToleranceSpec,
 };
+use crate::design::letters::{capital, small};
 use crate::design::library::built_in;
 use crate::design::resolve::temperament;
 use crate::engine::material::Standing;
@@ -70,7 +71,7 @@ fn rows(material: &MaterialSpec) -> Vec<Vec<String>> {
             Some([value, source, known]) => rows.push(vec![what.to_owned(), value, source, known]),
             // A metal has one modulus for every pace.
             None if metal && what.starts_with("Modulus over") => {}
-            None => missing.push(what.to_lowercase()),
+            None => missing.push(small(what)),
         }
     }
     if !missing.is_empty() {
@@ -170,10 +171,7 @@ pub(super) fn temperaments() -> Table {
         let a = off(Letter::A, 0);
         KEYS.map(|(letter, alter, _)| display::decimals(off(letter, alter) - a, 1)).into()
     };
-    let name = |spec| {
-        let word = display::temperament(spec);
-        format!("{}{}", word[..1].to_uppercase(), &word[1..])
-    };
+    let name = |spec| capital(display::temperament(spec));
     Table {
         caption: "Cents from equal temperament, A being the same",
         heads: ["Temperament"]

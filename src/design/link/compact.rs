@@ -1,6 +1,7 @@
 //! The document made short: short names for fields, no field that has its usual value, strings by
 //! columns, built-in materials by name. Works on any version of the document, whatever its fields.
 
+use serde::Serialize;
 use serde_json::{Map, Value};
 
 use super::{LIBRARY_REVISION, built_in_at};
@@ -70,16 +71,22 @@ pub(super) struct Named {
     pub(super) keys: Vec<(String, bool)>,
 }
 
+/// A part of a document as JSON. By way of its text, as is everything that is kept: a second way would
+/// double the code.
+fn as_value(part: &impl Serialize) -> Value {
+    let text = serde_json::to_string(part).unwrap_or_default();
+    serde_json::from_str(&text).unwrap_or_default()
+}
+
 /// Makes a document short.
 pub(super) fn squeeze(mut document: Value) -> Value {
     if let Value::Object(fields) = &mut document {
         // A field that cannot be told from its usual value comes back as that.
-        let usual = serde_json::to_value(Design::default()).unwrap_or_default();
+        let usual = as_value(&Design::default());
         drop_usual(fields, &usual);
         if let Some(Value::Array(materials)) = fields.get_mut("materials") {
             let built_in = built_in_at(LIBRARY_REVISION).unwrap_or_default();
-            let built_in: Vec<Value> =
-                built_in.iter().filter_map(|spec| serde_json::to_value(spec).ok()).collect();
+            let built_in: Vec<Value> = built_in.iter().map(as_value).collect();
             for material in materials.iter_mut().filter(|material| built_in.contains(material)) {
                 *material = material.get("key").cloned().unwrap_or_default();
             }
@@ -129,16 +136,17 @@ fn drop_usual(fields: &mut Map<String, Value>, usual: &Value) {
 /// Gives the fields of all objects other names; a name that `other` does not know stays.
 fn renamed(value: Value, other: &impl Fn(&str) -> Option<&'static str>) -> Value {
     match value {
-        Value::Object(fields) => Value::Object(
-            fields
-                .into_iter()
-                .map(|(name, value)| {
-                    let name = other(&name).map_or(name, str::to_owned);
-                    (name, renamed(value, other))
-                })
-                .collect(),
-        ),
-        Value::Array(values) => values.into_iter().map(|value| renamed(value, other)).collect(),
+        Value::Object(fields) => {
+            let mut others = Map::new();
+            for (name, value) in fields {
+                let name = other(&name).map_or(name, str::to_owned);
+                others.insert(name, renamed(value, other));
+            }
+            Value::Object(others)
+        }
+        Value::Array(values) => {
+            Value::Array(values.into_iter().map(|value| renamed(value, other)).collect())
+        }
         other => other,
     }
 }
@@ -186,7 +194,7 @@ fn by_strings(columns: &Map<String, Value>) -> Value {
             }
         }
     }
-    strings.into_iter().map(Value::Object).collect()
+    Value::Array(strings.into_iter().map(Value::Object).collect())
 }
 
 #[cfg(test)]

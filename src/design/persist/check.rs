@@ -1,12 +1,11 @@
 //! What a design must hold to, whether it comes from a file, from a link or out of an edit.
 
-use std::collections::HashSet;
-
 use thiserror::Error;
 
 use crate::design::document::{
     Design, LONGEST_CELL, LONGEST_TEXT, MOST_LAYERS, MOST_STRINGS, MakeUpSpec, MaterialSpec,
 };
+use crate::design::letters::small;
 use crate::design::library::{MaterialError, material_of, sources_mut, sources_of};
 
 /// The most materials that a design may hold.
@@ -57,12 +56,14 @@ pub fn check(design: &Design) -> Result<(), CheckError> {
         short(&string.order_code, || of("order code"))?;
         make_up(&string.make_up, number)?;
     }
-    let mut keys = HashSet::new();
+    let mut keys = Vec::new();
     for (index, spec) in design.materials.iter().enumerate() {
         material(spec, index + 1)?;
-        if !keys.insert(spec.key.trim().to_lowercase()) {
+        let key = small(spec.key.trim());
+        if keys.contains(&key) {
             return Err(CheckError::SameKey { key: spec.key.clone() });
         }
+        keys.push(key);
     }
     Ok(())
 }

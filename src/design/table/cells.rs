@@ -1,6 +1,8 @@
 //! Text in rows and cells, as spreadsheets write it: cells in quotes may hold the delimiter, line
 //! ends and doubled quotes.
 
+use crate::design::decimal::decimal;
+
 /// A row with the line on which it begins, counted from 1.
 pub(super) struct Row {
     pub(super) line: usize,
@@ -91,7 +93,7 @@ pub(super) fn unguarded(cell: &str) -> &str {
 
 fn is_formula(text: &str) -> bool {
     let bare = text.trim_start_matches('\'');
-    bare.starts_with(['=', '+', '-', '@', '\t', '\r']) && text.parse::<f64>().is_err()
+    bare.starts_with(['=', '+', '-', '@', '\t', '\r']) && decimal(text).is_none()
 }
 
 #[cfg(test)]

@@ -1,6 +1,5 @@
 //! One row of a table: its cells as a string.
 
-use std::collections::HashMap;
 use std::fmt;
 
 use super::cells::{Row, unguarded};
@@ -9,6 +8,7 @@ use crate::design::document::{
     Fact, LONGEST_CELL, LayerSpec, MakeUpSpec, MaterialSpec, ModulusSpec, StandingSpec,
     StrengthSpec, StringSpec, WeighedSpec,
 };
+use crate::design::letters::small;
 use crate::design::library::{DENSITY_KG_PER_M3, MODULUS_GPA, STRENGTH_MPA};
 use crate::design::{make_up_text, typed};
 use crate::engine::material::key_of;
@@ -35,7 +35,7 @@ pub(super) type Own = (String, [String; 3]);
 pub(super) struct Line<'a> {
     pub(super) row: &'a Row,
     /// Where each known heading stands.
-    pub(super) columns: &'a HashMap<&'static str, usize>,
+    pub(super) columns: &'a [(&'static str, usize)],
     pub(super) errors: &'a mut Vec<TableError>,
 }
 
@@ -57,7 +57,7 @@ impl Line<'_> {
         let (note, hz) = (self.cell("note"), self.cell("frequency_hz"));
         if !note.is_empty() {
             self.text("note", typed::pitch)
-        } else if hz.is_empty() || hz.to_lowercase().ends_with("hz") {
+        } else if hz.is_empty() || small(hz).ends_with("hz") {
             self.text("frequency_hz", typed::pitch)
         } else {
             let with_unit = format!("{hz} Hz");
@@ -66,7 +66,7 @@ impl Line<'_> {
     }
 
     fn cell(&self, column: &'static str) -> &str {
-        let place = self.columns.get(column);
+        let place = self.columns.iter().find(|known| known.0 == column).map(|known| &known.1);
         let cell = place.and_then(|place| self.row.cells.get(*place)).map_or("", String::as_str);
         unguarded(cell.trim())
     }

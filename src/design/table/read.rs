@@ -1,12 +1,12 @@
 //! Strings out of a table: our own export or a plain list with headings, in any order of columns.
 
-use std::collections::HashMap;
 use std::fmt;
 
 use super::COLUMNS;
 use super::cells::{Row, rows};
 use super::line::{LAYER_COLUMNS, Line, Own, own_material};
 use crate::design::document::{Design, MOST_STRINGS, MaterialSpec, StringSpec};
+use crate::design::letters::small;
 use crate::design::library::{LONGEST_KEY, built_in};
 use crate::design::number::{is_bare, plain};
 use crate::design::typed;
@@ -167,7 +167,7 @@ pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
 fn name_of(heading: &str) -> String {
     let between = |c: char| c.is_whitespace() || matches!(c, '-' | '_' | '"');
     let words = heading.split(between).filter(|word| !word.is_empty());
-    words.collect::<Vec<_>>().join("_").to_lowercase()
+    small(&words.collect::<Vec<_>>().join("_"))
 }
 
 fn known(name: &str) -> Option<&'static str> {
@@ -201,7 +201,7 @@ fn delimiter(line: &str) -> char {
 
 struct Reader {
     /// Where each known heading stands.
-    columns: HashMap<&'static str, usize>,
+    columns: Vec<(&'static str, usize)>,
     /// How many headings there are.
     width: usize,
     own: Vec<(Own, String)>,
@@ -211,19 +211,19 @@ struct Reader {
 
 impl Reader {
     fn new(headings: &Row) -> Result<Self, Vec<TableError>> {
-        let mut columns = HashMap::new();
+        let mut columns: Vec<(&str, usize)> = Vec::new();
         let mut read = TableRead::default();
         let mut errors = Vec::new();
         for (place, heading) in headings.cells.iter().enumerate() {
             let name = name_of(heading);
             match known(&name) {
-                Some(column) if columns.contains_key(column) => {
+                Some(column) if columns.iter().any(|known| known.0 == column) => {
                     let message = "a heading must stand only once (rename one)".to_owned();
                     errors.push(TableError { line: headings.line, column: name, message });
                 }
                 Some(column) => {
                     read.columns.push(column);
-                    columns.insert(column, place);
+                    columns.push((column, place));
                 }
                 // What this program works out itself is known, but not read.
                 None if name.is_empty() || COLUMNS.contains(&name.as_str()) => {}
@@ -235,7 +235,7 @@ impl Reader {
             return Err(vec![TableError { line: headings.line, column: String::new(), message }]);
         }
         for group in [&["note", "frequency_hz"], &["length_mm", "length"]] {
-            if !group.iter().any(|column| columns.contains_key(column)) {
+            if !group.iter().any(|column| columns.iter().any(|known| known.0 == *column)) {
                 errors.push(missing(headings.line, group));
             }
         }
@@ -251,14 +251,16 @@ impl Reader {
     /// its cells is a number to go by.
     fn find_make_up(&mut self, rows: &[Row]) {
         let said = ["make_up", "material", "linear_density_g_per_m"];
-        let Some(&place) = self.columns.get("string") else { return };
-        if said.iter().any(|column| self.columns.contains_key(column)) {
+        let Some(&(_, place)) = self.columns.iter().find(|known| known.0 == "string") else {
+            return;
+        };
+        if said.iter().any(|column| self.columns.iter().any(|known| known.0 == *column)) {
             return;
         }
         let cells = rows.iter().filter_map(|row| row.cells.get(place));
         let mut filled = cells.map(|cell| cell.trim()).filter(|cell| !cell.is_empty()).peekable();
         if filled.peek().is_some() && !filled.any(is_label) {
-            self.columns.insert("make_up", place);
+            self.columns.push(("make_up", place));
             self.read.columns.push("make_up");
             self.read.string_is_make_up = true;
         }

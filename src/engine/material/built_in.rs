@@ -391,10 +391,10 @@ pub fn built_in() -> Vec<Material> {
 /// The key of the built-in material that a text means: its key, its name, or a usual other name,
 /// whatever the case. `None` when there is none.
 pub fn key_of(text: &str) -> Option<&'static str> {
-    let wanted = text.trim().to_lowercase();
+    let wanted = text.trim().to_ascii_lowercase();
     let means = |entry: &&Entry| {
         entry.key == wanted
-            || entry.name.to_lowercase() == wanted
+            || entry.name.eq_ignore_ascii_case(&wanted)
             || entry.other_names.contains(&wanted.as_str())
     };
     ENTRIES.iter().find(means).map(|entry| entry.key)

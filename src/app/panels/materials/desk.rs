@@ -8,6 +8,7 @@ use crate::app::rows::sentence;
 use crate::app::store::Store;
 use crate::design::document::MaterialSpec;
 use crate::design::edit::Edit;
+use crate::design::letters::small;
 use crate::design::library::{built_in, find, is_own};
 use crate::design::material_edit::{free_name, is_built_in, uses};
 use crate::design::material_facts::{BY_HAND, FactError, Property};
@@ -188,7 +189,7 @@ impl Desk {
                 });
                 self.store.send(&Edit::Fact { material, property: Some(property) });
                 self.store.close_step();
-                let (label, unit) = (property.label().to_lowercase(), property.unit());
+                let (label, unit) = (small(property.label()), property.unit());
                 self.told.set(format!("Taken as the {label} of {}: {text} {unit}.", spec.name));
             }
             Err(error) => self.told.set(sentence(&error.to_string())),
@@ -266,7 +267,7 @@ impl Desk {
                         && property.source(spec).is_none()
                         && !text.trim().is_empty()
                         && text.trim() != BY_HAND;
-                    (unusable || idle).then(|| property.label().to_lowercase())?
+                    (unusable || idle).then(|| small(property.label()))?
                 }
                 None if *place == 0 => {
                     free_name(design, key, &text).is_err().then(|| "name".to_owned())?

@@ -26,7 +26,7 @@ fn class_of(key: &str) -> ClassSpec {
 /// A field whose texts are no edits has the undo of the browser.
 pub(super) fn own_undo(event: KeyboardEvent) {
     let command = event.ctrl_key() || event.meta_key();
-    if command && matches!(event.key().to_lowercase().as_str(), "z" | "y") {
+    if command && matches!(event.key().to_ascii_lowercase().as_str(), "z" | "y") {
         event.stop_propagation();
     }
 }

@@ -6,6 +6,7 @@ use super::desk::Desk;
 use super::naming::own_undo;
 use crate::app::rows::sentence;
 use crate::app::widgets::fields::TextField;
+use crate::design::letters::small;
 use crate::design::trial::Trial;
 
 /// The form of a test.
@@ -37,7 +38,7 @@ pub(super) fn trial_form(desk: Desk, trial: Trial) -> AnyView {
             }
         };
         let off = move || outcome.with(|outcome| !matches!(outcome, Some(Ok(_))));
-        let words = format!("Use as {}", property.label().to_lowercase());
+        let words = format!("Use as {}", small(property.label()));
         view! { <button type="button" class="tool" disabled=off on:click=take>{words}</button> }
     });
     let uses = uses.collect_view();
