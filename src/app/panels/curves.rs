@@ -15,6 +15,7 @@ use super::chart_acts::go_to;
 use crate::app::canvas::Canvas;
 use crate::app::rows;
 use crate::app::store::Store;
+use crate::app::widgets::list::words;
 use crate::app::{browser, grid::Selection};
 use crate::charts::compass::Compass;
 use crate::charts::palette::Palette;
@@ -117,14 +118,15 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
         (left - compass.slot() / 2.0, right - left + compass.slot())
     });
     let readout = move || {
-        cross().map(|index| {
+        let words = cross().map(|index| {
             let design = store.design.read();
             rows::readout(&store.analysis.read(), &design.units, &curves.read(), index)
-        })
+        });
+        words.unwrap_or_default()
     };
     view! {
         <div class="curves-head">
-            <p class="readout" id="readout">{readout}</p>
+            <p class="readout" id="readout">{words(readout)}</p>
             <label class="tolerances">
                 <input
                     type="checkbox"
@@ -138,7 +140,7 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
             <Choose store=store/>
         </div>
         <p class="hint" id="tolerances-hint" hidden=move || !tolerances.get()>
-            {move || rows::tolerance_words(spreads.read().as_ref().map_or(&[], |all| all.as_slice()))}
+            {words(move || rows::tolerance_words(spreads.read().as_ref().map_or(&[], |all| all.as_slice())))}
         </p>
         <div
             node_ref=frame

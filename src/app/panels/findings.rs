@@ -6,7 +6,7 @@ use super::chart_acts::go_to;
 use crate::app::browser;
 use crate::app::rows::{self, FindingWords};
 use crate::app::store::Store;
-use crate::app::widgets::list::{list, part};
+use crate::app::widgets::list::{list, part, words};
 use crate::design::advice;
 
 /// The list of findings.
@@ -22,7 +22,7 @@ pub fn Findings(store: Store) -> impl IntoView {
     };
     view! {
         <section class="findings" aria-label="Findings" id="findings" tabindex="-1">
-            <h2>{headline}</h2>
+            <h2>{words(headline)}</h2>
             <ul>
                 {list(move || {
                     let line = |finding: FindingWords| {

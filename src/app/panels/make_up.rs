@@ -8,7 +8,7 @@ use crate::app::rows;
 use crate::app::section::{self, SectionDrawing, Shape};
 use crate::app::store::Store;
 use crate::app::widgets::fields::TextField;
-use crate::app::widgets::list::{list, part, while_so};
+use crate::app::widgets::list::{self, list, part, while_so};
 use crate::app::widgets::window::Window;
 use crate::design::decimal::decimal;
 use crate::design::document::{Bare, Design, LayerSpec, MOST_LAYERS, MakeUpSpec, WeighedSpec};
@@ -355,7 +355,7 @@ fn Tried(tried: Memo<Design>) -> impl IntoView {
     view! {
         <div class="tried">
             {move || drawing().map(|drawing| view! { <SectionView drawing=drawing/> })}
-            <p class="wrong" role="alert">{move || words().wrong}</p>
+            <p class="wrong" role="alert">{list::words(move || words().wrong.unwrap_or_default())}</p>
             <dl class="figures">{lines}</dl>
             <p class="hint">"Windings are taken to add mass but no strength and no stiffness."</p>
         </div>

@@ -13,6 +13,7 @@ use self::facts::fact_row;
 use self::naming::{Naming, NewMaterial};
 use self::tests_of::trial_form;
 use crate::app::store::Store;
+use crate::app::widgets::list::{list, part, while_so, words};
 use crate::app::widgets::window::Window;
 use crate::design::edit::Edit;
 use crate::design::library::built_in;
@@ -40,17 +41,18 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
             <div class="materials">
                 <div class="materials-list">
                     <ul aria-label="Materials">
-                        <For each=move || desk.lines.get() key=Line::clone let:line>
-                            {list_line(desk, line)}
-                        </For>
+                        {list(move || {
+                            let line = |line: Line| part(&line.clone(), move || list_line(desk, line).into_any());
+                            desk.lines.get().into_iter().map(line).collect()
+                        })}
                     </ul>
                     <NewMaterial desk=desk/>
                 </div>
                 <div class="material-form">
-                    <h3>{move || desk.current.with(|spec| spec.name.clone())}</h3>
+                    <h3>{words(move || desk.current.with(|spec| spec.name.clone()))}</h3>
                     <Standing desk=desk/>
                     <p class="wrong" role="alert">{problem}</p>
-                    <p role="status">{move || desk.told.get()}</p>
+                    <p role="status">{words(move || desk.told.get())}</p>
                     <Naming desk=desk/>
                     <div class="facts">
                         {Property::ALL.map(|property| fact_row(desk, property)).collect_view()}
@@ -122,12 +124,14 @@ fn Standing(desk: Desk) -> impl IntoView {
     view! {
         <p class="hint">{words}</p>
         <p class="window-actions">
-            <Show when=move || matches!(state.get(), (_, true, true))>
-                <button type="button" class="tool" on:click=back>"Back to the built-in figures"</button>
-            </Show>
-            <Show when=move || matches!(state.get(), (0, false, _))>
-                <button type="button" class="tool" on:click=remove>"Remove"</button>
-            </Show>
+            {while_so(
+                move || matches!(state.get(), (_, true, true)),
+                move || view! { <button type="button" class="tool" on:click=back>"Back to the built-in figures"</button> }.into_any(),
+            )}
+            {while_so(
+                move || matches!(state.get(), (0, false, _)),
+                move || view! { <button type="button" class="tool" on:click=remove>"Remove"</button> }.into_any(),
+            )}
         </p>
     }
 }

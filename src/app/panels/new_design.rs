@@ -6,6 +6,7 @@ use super::instrument::{mechanism_of, mechanisms};
 use crate::app::rows;
 use crate::app::store::{Origin, Store};
 use crate::app::widgets::fields::{Choice, TextField};
+use crate::app::widgets::list::words;
 use crate::app::widgets::window::Window;
 use crate::design::display;
 use crate::design::document::{Design, MechanismKind, MechanismSpec};
@@ -106,7 +107,7 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
                 />
                 " Suggest lengths and strings to start from"
             </label>
-            <p class="wrong" role="alert">{move || wrong.get()}</p>
+            <p class="wrong" role="alert">{words(move || wrong.get().unwrap_or_default())}</p>
             <p><button type="button" class="tool main" id="start-compass" on:click=start>"Start"</button></p>
         </fieldset>
     }
@@ -138,7 +139,7 @@ fn FromMeasurements(store: Store, begin: Callback<Design>) -> impl IntoView {
                     on:input=move |event| text.set(event_target_value(&event))
                 ></textarea>
             </label>
-            <p class="wrong" role="alert">{move || wrong.get()}</p>
+            <p class="wrong" role="alert">{words(move || wrong.get().unwrap_or_default())}</p>
             <p><button type="button" class="tool main" id="start-measurements" on:click=start>"Start"</button></p>
         </fieldset>
     }

@@ -14,7 +14,7 @@ use crate::app::browser;
 use crate::app::grid::{Cell, SHOWN, Step, shown};
 use crate::app::rows::{self, Head, RowWords};
 use crate::app::store::{Store, Typing};
-use crate::app::widgets::list::{list, part, while_so};
+use crate::app::widgets::list::{self, list, part, while_so};
 use crate::design::edit::Column;
 use crate::design::explain::Topic;
 
@@ -211,7 +211,7 @@ fn Row(store: Store, index: usize, rows: Memo<Vec<Arc<RowWords>>>) -> impl IntoV
     view! {
         <tr role="row" aria-rowindex=index + 2 class=class>
             <th scope="row" role="rowheader">{index + 1}</th>
-            <td class="octave" role="rowheader">{move || words.with(|w| w.octave.clone())}</td>
+            <td class="octave" role="rowheader">{list::words(move || words.with(|w| w.octave.clone()))}</td>
             {cells}
         </tr>
     }

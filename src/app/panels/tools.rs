@@ -8,6 +8,7 @@ use super::numbers::topic_here;
 use crate::app::browser;
 use crate::app::rows;
 use crate::app::store::{Store, Window};
+use crate::app::widgets::list;
 use crate::design::edit::Edit;
 use crate::design::explain::Topic;
 
@@ -108,7 +109,7 @@ pub fn CellLine(store: Store) -> impl IntoView {
     };
     view! {
         <div class="cell-line" class:wrong=move || words.read().1>
-            <p aria-live="polite">{move || words.read().0.clone()}</p>
+            <p aria-live="polite">{list::words(move || words.read().0.clone())}</p>
             {more}
         </div>
     }

@@ -1,5 +1,6 @@
 //! Labelled fields. What was typed stays in its field; what is wrong with it stands under it.
 
+use super::list::words;
 use crate::design::decimal::decimal;
 
 use leptos::prelude::*;
@@ -72,7 +73,7 @@ pub fn NumberField(
                 />
                 <span class="unit">{unit}</span>
             </span>
-            <span class="wrong" role="alert">{move || wrong.get()}</span>
+            <span class="wrong" role="alert">{words(move || wrong.get().unwrap_or_default())}</span>
         </label>
     }
 }

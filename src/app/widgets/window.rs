@@ -1,5 +1,6 @@
 //! A panel over the page: a modal dialog that gives the keyboard back when it closes.
 
+use super::list::words;
 use leptos::html;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -62,7 +63,7 @@ pub fn Window(
             on:keydown=on_keys
         >
             <div class="window-head">
-                <h2 id="window-title">{move || title.get()}</h2>
+                <h2 id="window-title">{words(move || title.get())}</h2>
                 <button type="button" class="quiet" on:click=close>"Close"</button>
             </div>
             <div class="window-body">{children()}</div>

@@ -1,7 +1,5 @@
 //! What lies on the desk: the chosen material, and what was typed and is not in the design.
 
-use std::collections::BTreeMap;
-
 use leptos::prelude::*;
 
 use crate::app::rows::sentence;
@@ -19,6 +17,30 @@ type Field = (String, Option<Property>, usize);
 /// The place of the source in a row.
 pub(super) const SOURCE: usize = 2;
 
+/// What was typed into fields, in the order of the fields. There are few, so they are looked through.
+#[derive(Clone, Debug, Default)]
+struct Drafts(Vec<(Field, String)>);
+
+impl Drafts {
+    fn get(&self, field: &Field) -> Option<&String> {
+        self.0.iter().find(|draft| draft.0 == *field).map(|draft| &draft.1)
+    }
+
+    fn insert(&mut self, field: Field, text: String) {
+        self.retain(|other| *other != field);
+        let place = self.0.iter().take_while(|draft| draft.0 < field).count();
+        self.0.insert(place, (field, text));
+    }
+
+    fn retain(&mut self, keep: impl Fn(&Field) -> bool) {
+        self.0.retain(|draft| keep(&draft.0));
+    }
+
+    fn keys(&self) -> impl Iterator<Item = &Field> {
+        self.0.iter().map(|draft| &draft.0)
+    }
+}
+
 /// A line of the list.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub(super) struct Line {
@@ -32,7 +54,7 @@ pub(super) struct Line {
 pub(super) struct Desk {
     pub(super) store: Store,
     chosen: RwSignal<String>,
-    drafts: RwSignal<BTreeMap<Field, String>>,
+    drafts: RwSignal<Drafts>,
     /// The material that the form shows.
     pub(super) current: Memo<MaterialSpec>,
     pub(super) lines: Memo<Vec<Line>>,
@@ -153,9 +175,7 @@ impl Desk {
     pub(super) fn input(self, property: Property, place: usize, text: String) {
         let spec = self.current.get_untracked();
         self.told.set(String::new());
-        self.drafts.update(|drafts| {
-            drafts.insert((spec.key.clone(), Some(property), place), text);
-        });
+        self.drafts.update(|drafts| drafts.insert((spec.key.clone(), Some(property), place), text));
         if let Ok(material) = untrack(|| self.typed(&spec, property))
             && material != spec
         {
@@ -172,7 +192,7 @@ impl Desk {
         }
         let known = property.source(&spec).is_some();
         self.drafts.update(|drafts| {
-            drafts.retain(|(key, of, place), _| {
+            drafts.retain(|(key, of, place)| {
                 *key != spec.key || *of != Some(property) || (*place == SOURCE && !known)
             });
         });
@@ -185,7 +205,7 @@ impl Desk {
         match property.typed(&spec, [text, ""], Some(source)) {
             Ok(material) => {
                 self.drafts.update(|drafts| {
-                    drafts.retain(|(key, of, _), _| *key != spec.key || *of != Some(property));
+                    drafts.retain(|(key, of, _)| *key != spec.key || *of != Some(property));
                 });
                 self.store.send(&Edit::Fact { material, property: Some(property) });
                 self.store.close_step();
@@ -206,12 +226,8 @@ impl Desk {
     pub(super) fn set_naming(self, place: usize, text: Option<String>) {
         let field = (self.key(), None, place);
         self.drafts.update(|drafts| match text {
-            Some(text) => {
-                drafts.insert(field, text);
-            }
-            None => {
-                drafts.remove(&field);
-            }
+            Some(text) => drafts.insert(field, text),
+            None => drafts.retain(|other| *other != field),
         });
     }
 
@@ -220,18 +236,17 @@ impl Desk {
         self.set_naming(1, None);
         self.drafts.update(|drafts| {
             let all = std::mem::take(drafts);
-            let moved = all.into_iter().map(|((key, property, place), text)| {
+            for ((key, property, place), text) in all.0 {
                 let key = if key == from { to.to_owned() } else { key };
-                ((key, property, place), text)
-            });
-            *drafts = moved.collect();
+                drafts.insert((key, property, place), text);
+            }
         });
     }
 
     /// Forgets what was typed for a material.
     pub(super) fn forget(self, key: &str) {
         self.store.close_step();
-        self.drafts.update(|drafts| drafts.retain(|field, _| field.0 != key));
+        self.drafts.update(|drafts| drafts.retain(|field| field.0 != key));
     }
 
     /// Whether a field of a material holds something that is not in the design.

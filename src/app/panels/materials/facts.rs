@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::desk::{Desk, SOURCE};
+use crate::app::widgets::list::words;
 use crate::design::document::{LONGEST_TEXT, StandingSpec};
 use crate::design::material_facts::{Property, STEPS, Second, known};
 
@@ -116,7 +117,7 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
                 on:blur=move |_| desk.leave(property)
             ></textarea>
             <span class="hint" class:warned=from_memory>{standing}</span>
-            <span class="wrong" role="alert" id=id>{move || wrong.get()}</span>
+            <span class="wrong" role="alert" id=id>{words(move || wrong.get().unwrap_or_default())}</span>
         </div>
     }
     .into_any()

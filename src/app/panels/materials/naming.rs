@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::desk::Desk;
 use crate::app::rows::sentence;
 use crate::app::widgets::fields::{Choice, TextField};
+use crate::app::widgets::list::{while_so, words};
 use crate::design::document::{ClassSpec, MaterialSpec};
 use crate::design::edit::Edit;
 use crate::design::material_edit::{copy, free_key, free_name, is_built_in};
@@ -114,29 +115,34 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
     });
     view! {
         <div class="naming">
-            <Show when=move || own.get()>
-                <div on:focusout=leave_name>
-                    <TextField label="Name" value=name on_input=set_name/>
-                </div>
-                <Choice label="Kind" choices=classes() value=class on_change=set_class/>
-            </Show>
+            {while_so(
+                move || own.get(),
+                move || view! {
+                    <div on:focusout=leave_name>
+                        <TextField label="Name" value=name on_input=set_name/>
+                    </div>
+                    <Choice label="Kind" choices=classes() value=class on_change=set_class/>
+                }.into_any(),
+            )}
             <div on:keydown=own_undo>
                 <TextField label="Key (what a cell of the chart shows)" value=key on_input=set_key/>
             </div>
             <p class="window-actions">
-                <Show when=move || own.get()>
-                    <button type="button" class="tool" on:click=rename>"Give this key"</button>
-                </Show>
+                {while_so(
+                    move || own.get(),
+                    move || view! { <button type="button" class="tool" on:click=rename>"Give this key"</button> }.into_any(),
+                )}
                 <button type="button" class="tool" on:click=copy_it>"Copy under this key"</button>
             </p>
             <p class="wrong" role="alert">
-                {move || name_error.get().map(|error| sentence(&error.to_string()))}
-                {move || wrong.get()}
+                {words(move || name_error.get().map(|error| sentence(&error.to_string())).unwrap_or_default())}
+                {words(move || wrong.get())}
             </p>
         </div>
-        <Show when=move || !own.get()>
-            <p class="hint">"A built-in material keeps its key, its name and its kind. Write another key and copy it, to have one of your own."</p>
-        </Show>
+        {while_so(
+            move || !own.get(),
+            || view! { <p class="hint">"A built-in material keeps its key, its name and its kind. Write another key and copy it, to have one of your own."</p> }.into_any(),
+        )}
     }
 }
 
@@ -184,7 +190,7 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
                 {field(1, "Name", "")}
                 <Choice label="Kind" choices=classes() value=class on_change=move |key| class.set(key)/>
                 {field(2, "Density, kg/m³", "1320")}
-                <p class="wrong" role="alert">{move || wrong.get()}</p>
+                <p class="wrong" role="alert">{words(move || wrong.get())}</p>
                 <button type="button" class="tool" on:click=add>"Add"</button>
             </fieldset>
         </details>
