@@ -24,6 +24,8 @@ mod bare_ends;
 mod beams;
 #[path = "published/figures.rs"]
 mod figures;
+#[path = "published/geometry.rs"]
+mod geometry;
 #[path = "published/laws.rs"]
 mod laws;
 #[path = "published/levers.rs"]

@@ -28,7 +28,7 @@ fn the_headings_are_the_promised_ones() {
          linear_density_g_per_m,tension_n,stress_mpa,breaking_load_n,load_share_percent,\
          semitones_to_break,pluck_stiffness_n_per_mm,inharmonicity_b,partial_8_cents,\
          impedance_kg_per_s,damping_eta,stretch_mm,pin_turns,cents_per_pin_degree,\
-         cents_per_kelvin,lever_mm,disc_natural_mm,disc_sharp_mm,cut_length_mm,order_code"
+         cents_per_kelvin,lever_mm,disc_natural_mm,disc_sharp_mm,lift_n,along_board_n,cut_length_mm,order_code"
     );
     assert_eq!(report.csv.lines().count(), 23);
 }

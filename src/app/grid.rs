@@ -17,7 +17,7 @@ pub enum Shown {
 
 /// Every column of the chart, from left to right. Those that are typed into stand before those that
 /// only some harps have, so that the place of a typed column is the same on every harp.
-pub const SHOWN: [Shown; 25] = [
+pub const SHOWN: [Shown; 27] = [
     Shown::Typed(Column::Note),
     Shown::Typed(Column::Length),
     Shown::Typed(Column::MakeUp),
@@ -42,6 +42,8 @@ pub const SHOWN: [Shown; 25] = [
     Shown::Figure(Figure::Lever),
     Shown::Figure(Figure::DiscNatural),
     Shown::Figure(Figure::DiscSharp),
+    Shown::Figure(Figure::Lift),
+    Shown::Figure(Figure::AlongBoard),
     Shown::Figure(Figure::CutLength),
 ];
 

@@ -28,6 +28,7 @@ pub struct Check {
 
 /// What a check may cover: headings of the CSV table, and topics.
 pub const FIGURES: &[&str] = &[
+    "along_board_n",
     "breaking_load_n",
     "cents_per_kelvin",
     "cents_per_pin_degree",
@@ -44,6 +45,7 @@ pub const FIGURES: &[&str] = &[
     "inharmonicity_b",
     "length_mm",
     "lever_mm",
+    "lift_n",
     "linear_density_g_per_m",
     "load_share_percent",
     "loads",

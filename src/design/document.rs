@@ -4,11 +4,16 @@
 //! [`resolve`](super::resolve) says what it means. A bare number is in millimetres, whatever unit
 //! the page shows: the page adds the unit to what is typed in inches.
 
+mod geometry;
 mod material;
 
 use serde::de::IntoDeserializer;
 use serde::{Deserialize, Deserializer, Serialize};
 
+pub use self::geometry::{
+    BoardSpec, DrivesSpec, GapsSpec, GeometrySpec, MOST_NODES, MeasuredSpec, NeckSpec, PLYWOOD,
+    PillarSpec, SpacingSpec,
+};
 pub use self::material::{
     ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
 };
@@ -55,6 +60,8 @@ pub struct Design {
     /// Expansion of the frame along the strings in millionths per kelvin; 0 while it has not yet
     /// followed the air.
     pub frame_expansion_e6_per_k: f64,
+    /// The shape of the harp.
+    pub geometry: GeometrySpec,
     /// How far things may be off.
     pub tolerances: TolerancesSpec,
     /// What counts as a finding.
@@ -338,6 +345,7 @@ impl Default for Design {
             damping_partial: 8,
             mechanism: MechanismSpec::default(),
             frame_expansion_e6_per_k: 0.0,
+            geometry: GeometrySpec::default(),
             tolerances: TolerancesSpec::default(),
             limits: LimitsSpec::default(),
             allowances: Allowances::default(),

@@ -4,6 +4,7 @@
 //! What the engine knows is taken from the engine: headings and units, limits, usual settings, the
 //! reasons for a missing figure, and a worked example that the engine itself works out.
 
+mod board;
 mod example;
 mod fill;
 mod more;
@@ -104,7 +105,9 @@ impl Topic {
                 | Figure::LoadShare
                 | Figure::SemitonesToBreak
                 | Figure::PluckStiffness
-                | Figure::PluckForce => Group::Pull,
+                | Figure::PluckForce
+                | Figure::Lift
+                | Figure::AlongBoard => Group::Pull,
                 Figure::Inharmonicity
                 | Figure::Partial8
                 | Figure::Impedance
@@ -174,6 +177,8 @@ impl Topic {
                 Figure::Lever => &tuning::LEVER,
                 Figure::DiscNatural => &tuning::DISC_NATURAL,
                 Figure::DiscSharp => &tuning::DISC_SHARP,
+                Figure::Lift => &board::LIFT,
+                Figure::AlongBoard => &board::ALONG_BOARD,
                 Figure::CutLength => &ordering::CUT_LENGTH,
                 Figure::PluckForce => &pull::PLUCK_FORCE,
                 Figure::Glide => &tone::GLIDE,
@@ -341,7 +346,7 @@ mod tests {
     use crate::testing::assert_close;
 
     /// What a formula may hold besides the letters that are explained.
-    const KNOWN: [&str; 5] = ["π", "Σ", "ln", "log₂", "sin"];
+    const KNOWN: [&str; 6] = ["π", "Σ", "ln", "log₂", "sin", "cos"];
 
     /// The letters of a formula, each with its signs: `E₀`, `L′`, `F⁺`.
     fn letters(formula: &str) -> Vec<String> {

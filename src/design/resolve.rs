@@ -4,8 +4,11 @@
 //! Nothing fails. An empty cell is no error; it only leaves a figure unknown. A setting out of reach
 //! gives way to the usual one, with a sentence.
 
+mod geometry;
+
 use std::sync::Arc;
 
+pub use self::geometry::{GAP_MM, MEASURE_MM, SIDEWAYS_MM, SOLID_MM, START_MM, curve};
 use super::document::{
     Allowances, Design, LayerSpec, LimitsSpec, MakeUpSpec, MechanismKind, PitchSpec, StringSpec,
     TemperamentSpec, WeighedSpec,
@@ -18,6 +21,7 @@ use crate::engine::analysis::{
 };
 use crate::engine::construction::{ConstructionError, Layer, MakeUp, Section};
 use crate::engine::cut::{Allowance, AllowanceError};
+use crate::engine::geometry::Geometry;
 use crate::engine::material::Material;
 use crate::engine::pitch::{Note, Temperament, Tuning};
 use crate::engine::units::{Force, Frequency, Length, Stiffness};
@@ -37,6 +41,8 @@ pub const MOST_PARTIAL: u32 = 64;
 pub struct Resolved {
     /// The harp as the engine takes it.
     pub harp: Harp,
+    /// The shape of the harp.
+    pub geometry: Geometry,
     /// What is wrong with the cells of each string, in the design's order.
     pub cells: Vec<CellErrors>,
     /// What is wrong with the settings of the whole design.
@@ -69,11 +75,14 @@ pub fn resolve(design: &Design) -> Resolved {
     let usual = Design::default().pluck_percent;
     let pluck_percent =
         within(design.pluck_percent, usual, "pluck point", PLUCK_PERCENT, "%", &mut errors);
-    let conditions = conditions(design, &mut errors);
+    let geometry = geometry::geometry(design, &mut errors);
+    let conditions = conditions(design, geometry.board_angle_rad, &mut errors);
     let mut shelf = Shelf { design, found: Vec::new() };
-    let (strings, cells) = design.strings.iter().map(|s| string(s, tuning, &mut shelf)).unzip();
+    let (mut strings, cells): (Vec<HarpString>, _) =
+        design.strings.iter().map(|s| string(s, tuning, &mut shelf)).unzip();
+    geometry::follow_curve(&design.geometry, &geometry, &mut strings, &mut errors);
     let harp = Harp { strings, pluck_ratio: pluck_percent / 100.0, conditions, limits };
-    Resolved { harp, cells, errors }
+    Resolved { harp, geometry, cells, errors }
 }
 
 fn string<'a>(
@@ -251,7 +260,7 @@ pub const fn mechanism(kind: MechanismKind) -> Mechanism {
     }
 }
 
-fn conditions(design: &Design, errors: &mut Vec<String>) -> Conditions {
+fn conditions(design: &Design, board_angle_rad: f64, errors: &mut Vec<String>) -> Conditions {
     let usual = Design::default();
     let mut take = |got, usual, what, limits, unit| within(got, usual, what, limits, unit, errors);
     let pluck = take(design.pluck_mm, usual.pluck_mm, "displacement of a pluck", PLUCK_MM, "mm");
@@ -299,6 +308,7 @@ fn conditions(design: &Design, errors: &mut Vec<String>) -> Conditions {
         allowance,
         push: Length::from_mm(push),
         frame_expansion_per_k: frame * 1e-6,
+        board_angle_rad,
         tolerances,
     }
 }

@@ -22,7 +22,7 @@ use crate::engine::figure::Figure;
 use crate::engine::units::Length;
 
 /// The headings of the table, in order.
-pub const COLUMNS: [&str; 28] = [
+pub const COLUMNS: [&str; 30] = [
     "string",
     "note",
     "harp_octave",
@@ -49,6 +49,8 @@ pub const COLUMNS: [&str; 28] = [
     "lever_mm",
     "disc_natural_mm",
     "disc_sharp_mm",
+    "lift_n",
+    "along_board_n",
     "cut_length_mm",
     "order_code",
 ];

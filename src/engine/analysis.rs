@@ -36,6 +36,9 @@ pub enum Unknown {
     /// Or the length is outside [`LENGTH_M`].
     #[error("no vibrating length: it is missing or cannot be read")]
     Length,
+    /// The pins follow a drawn curve, and here it leaves no length.
+    #[error("the drawn curve of the pins leaves this string no length (move its nodes)")]
+    OffCurve,
     /// The make-up cannot be used as written.
     #[error("no make-up: the material or the gauge is missing or cannot be used")]
     MakeUp,
@@ -141,12 +144,14 @@ pub struct Conditions {
     /// Share by which the frame lengthens along the strings for each kelvin; 0 for a frame that has
     /// not yet followed the air.
     pub frame_expansion_per_k: f64,
+    /// Angle between strings and soundboard, above 0 and below a straight line.
+    pub board_angle_rad: f64,
     /// How far things may be off.
     pub tolerances: Tolerances,
 }
 
 impl Default for Conditions {
-    /// A pull of 4 mm, partial 8 and a push of 0.5 mm are common practice, no source.
+    /// A pull of 4 mm, partial 8, a push of 0.5 mm and an angle of 34 degrees are common practice, no source.
     fn default() -> Self {
         Self {
             pluck: Length::from_mm(4.0),
@@ -154,6 +159,7 @@ impl Default for Conditions {
             allowance: Allowance::default(),
             push: Length::from_mm(0.5),
             frame_expansion_per_k: 0.0,
+            board_angle_rad: 34.0_f64.to_radians(),
             tolerances: Tolerances::default(),
         }
     }
@@ -269,6 +275,10 @@ pub struct StringFigures {
     pub disc_natural: Known<Place>,
     /// Where the disc of the second semitone touches, from the bridge pin, the first still pressing.
     pub disc_sharp: Known<Place>,
+    /// Pull square to the soundboard.
+    pub lift: Known<Force>,
+    /// Pull along the soundboard, towards its treble end.
+    pub along_board: Known<Force>,
     /// The length to cut.
     pub cut_length: Known<Length>,
     /// Force of a finger at the design's displacement, the stretching of the string included.

@@ -29,6 +29,8 @@ pub enum Figure {
     Lever,
     DiscNatural,
     DiscSharp,
+    Lift,
+    AlongBoard,
     CutLength,
     PluckForce,
     Glide,
@@ -36,7 +38,7 @@ pub enum Figure {
 
 impl Figure {
     /// All of them, in order.
-    pub const ALL: [Self; 25] = [
+    pub const ALL: [Self; 27] = [
         Self::Frequency,
         Self::Length,
         Self::Gauge,
@@ -59,6 +61,8 @@ impl Figure {
         Self::Lever,
         Self::DiscNatural,
         Self::DiscSharp,
+        Self::Lift,
+        Self::AlongBoard,
         Self::CutLength,
         Self::PluckForce,
         Self::Glide,
@@ -90,6 +94,8 @@ impl Figure {
             Self::Lever => "lever_mm",
             Self::DiscNatural => "disc_natural_mm",
             Self::DiscSharp => "disc_sharp_mm",
+            Self::Lift => "lift_n",
+            Self::AlongBoard => "along_board_n",
             Self::CutLength => "cut_length_mm",
             Self::PluckForce => "pluck_force_n",
             Self::Glide => "glide_cents",
@@ -121,6 +127,8 @@ impl Figure {
             Self::Lever => of.lever.map(|place| place.distance.to_mm()),
             Self::DiscNatural => of.disc_natural.map(|place| place.distance.to_mm()),
             Self::DiscSharp => of.disc_sharp.map(|place| place.distance.to_mm()),
+            Self::Lift => of.lift.map(Force::to_n),
+            Self::AlongBoard => of.along_board.map(Force::to_n),
             Self::CutLength => of.cut_length.map(Length::to_mm),
             Self::PluckForce => of.pluck_force.map(Force::to_n),
             Self::Glide => of.glide_cents,

@@ -4,13 +4,15 @@
 //! `mechanics`, `stepped`, `lever`, `pluck`, `take_up`, `cut`, then `findings` and `analysis`, which
 //! know each other, then `figure`, the list of what they give, and `tolerance`, how far off it may be.
 //! `structure`, what the frame of a harp bears, uses only `units` and `material`; `measured`, what a
-//! balance and a breaking test say of a material, only `units`.
+//! balance and a breaking test say of a material, only `units`. `geometry`, where everything stands,
+//! uses `structure` and `analysis`.
 
 pub mod analysis;
 pub mod construction;
 pub mod cut;
 pub mod figure;
 pub mod findings;
+pub mod geometry;
 pub mod lever;
 pub mod material;
 pub mod measured;

@@ -1,10 +1,11 @@
 //! A design that uses every field of the document.
 
 use stringloft::design::document::{
-    Allowances, Bare, ClassSpec, Design, Fact, ForceUnit, GaugeUnit, LayerSpec, LengthUnit,
-    LimitsSpec, MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, ModulusSpec, PitchSpec,
-    StandingSpec, StrengthSpec, StringSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units,
-    WeighedSpec,
+    Allowances, Bare, BoardSpec, ClassSpec, Design, DrivesSpec, Fact, ForceUnit, GapsSpec,
+    GaugeUnit, GeometrySpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec,
+    MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, PillarSpec, PitchSpec,
+    SpacingSpec, StandingSpec, StrengthSpec, StringSpec, TemperamentSpec, ToleranceSpec,
+    TolerancesSpec, Units, WeighedSpec,
 };
 use stringloft::design::library::embed;
 
@@ -69,6 +70,7 @@ pub fn every_field() -> Design {
         damping_partial: 12,
         mechanism: MechanismSpec { kind: MechanismKind::Lever, push_mm: 1.25 },
         frame_expansion_e6_per_k: 4.0,
+        geometry: shape(),
         tolerances: TolerancesSpec {
             length_mm: 0.5,
             pitch_cents: 3.0,
@@ -99,6 +101,45 @@ pub fn every_field() -> Design {
     design
 }
 
+fn shape() -> GeometrySpec {
+    GeometrySpec {
+        board_angle_deg: 33.0,
+        lean_deg: -2.0,
+        spacing: SpacingSpec {
+            measured: MeasuredSpec::AlongBoard,
+            gaps: GapsSpec::ZonesMm(vec![(1, 28.0), (4, 26.5)]),
+        },
+        start_mm: 4.0,
+        pin_sideways_mm: -6.0,
+        strings_from_neck_mm: 31.0,
+        drives: DrivesSpec::NeckCurve,
+        nodes_mm: vec![(0.0, 720.0), (30.5, 600.0), (60.0, 420.0)],
+        neck: NeckSpec {
+            below_pins_mm: 14.0,
+            above_pins_mm: 17.0,
+            thickness_mm: 37.2,
+            wood: text("birch-plywood"),
+            plies: 25,
+        },
+        pillar: PillarSpec {
+            gap_mm: 28.0,
+            width_mm: 48.0,
+            depth_mm: 44.0,
+            wood: text("black-walnut"),
+        },
+        board: BoardSpec {
+            below_mm: 90.0,
+            above_mm: 50.0,
+            bass_width_mm: 310.0,
+            treble_width_mm: 100.0,
+            bass_thickness_mm: 4.5,
+            treble_thickness_mm: 3.0,
+            wood: text("european-spruce"),
+            plies: 5,
+        },
+    }
+}
+
 fn own_wire() -> MaterialSpec {
     fn own<T>(value: T, source: &str) -> Fact<T> {
         Fact { value, source: source.to_owned(), standing: StandingSpec::Own }
@@ -123,12 +164,13 @@ fn own_wire() -> MaterialSpec {
 /// The design as version 1 could hold it. The figures that built-in materials got later come with it.
 pub fn without_later_fields(design: &Design) -> Design {
     let Design { pluck_mm, damping_partial, mechanism, .. } = Design::default();
-    let Design { frame_expansion_e6_per_k, tolerances, .. } = Design::default();
+    let Design { frame_expansion_e6_per_k, geometry, tolerances, .. } = Design::default();
     let mut old = Design {
         pluck_mm,
         damping_partial,
         mechanism,
         frame_expansion_e6_per_k,
+        geometry,
         tolerances,
         ..design.clone()
     };

@@ -162,6 +162,8 @@ checks! {
     "column-beside" => structure_sections::a_tube_loaded_beside_its_middle_has_its_stress,
     "column-roots" => structure_frames::struts_bear_what_root_finding_gives,
     "board-strip" => structure_sections::a_strip_of_the_board_stays_as_worked_out,
+    "string-on-board" => geometry::strings_lift_the_board_and_stand_on_it_as_worked_out,
+    "pin-curve" => geometry::a_curve_through_three_nodes_is_the_textbooks,
     "parallel-forces" => structure_frames::parallel_forces_are_one_at_their_centre,
     "propped-upright" => structure_frames::a_propped_upright_is_a_truss,
     "timber-beams" => structure_frames::two_timber_beams_bear_what_their_books_say,

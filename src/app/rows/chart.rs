@@ -161,6 +161,10 @@ pub(super) const fn figure_words(figure: Figure) -> (&'static str, &'static str)
             "Disc 2",
             "From the bridge pin to the disc of the second semitone, natural to sharp, while the first presses too.",
         ),
+        Figure::Lift => ("Lift", "The part of the pull that lifts the soundboard, square to it."),
+        Figure::AlongBoard => {
+            ("Along", "The part of the pull along the soundboard, towards its treble end.")
+        }
         Figure::CutLength => (
             "Cut",
             "The length to cut: vibrating length, knot, turns on the pin and a tail to pull by.",

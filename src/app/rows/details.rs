@@ -43,6 +43,8 @@ const GROUPS: [(&str, &[Figure]); 4] = [
             Figure::SemitonesToBreak,
             Figure::PluckStiffness,
             Figure::PluckForce,
+            Figure::Lift,
+            Figure::AlongBoard,
         ],
     ),
     (

@@ -132,6 +132,20 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["loads"],
     },
     Check {
+        id: "string-on-board",
+        what: "lift of a string and pitch of the strings along the board, for regression only",
+        source: BY_HAND,
+        standing: Computed,
+        figures: &["lift_n", "along_board_n", "loads"],
+    },
+    Check {
+        id: "pin-curve",
+        what: "a smooth curve through three places",
+        source: "R. L. Burden and J. D. Faires, Numerical Analysis, section 3.5",
+        standing: FromMemory,
+        figures: &["length_mm"],
+    },
+    Check {
         id: "parallel-forces",
         what: "place of the force that stands for four",
         source: HIBBELER,

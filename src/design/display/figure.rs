@@ -22,7 +22,11 @@ pub const fn figure_unit(figure: Figure, units: &Units) -> &'static str {
         | Figure::CutLength => length_unit(units.length),
         Figure::Gauge | Figure::Core => gauge_unit(units.gauge),
         Figure::LinearDensity => "g/m",
-        Figure::Tension | Figure::BreakingLoad | Figure::PluckForce => force_unit(units.force),
+        Figure::Tension
+        | Figure::BreakingLoad
+        | Figure::PluckForce
+        | Figure::Lift
+        | Figure::AlongBoard => force_unit(units.force),
         Figure::Stress => "MPa",
         Figure::LoadShare => "%",
         Figure::SemitonesToBreak => "semit.",
@@ -52,7 +56,11 @@ pub const fn on_the_page(figure: Figure, value: f64, units: &Units) -> f64 {
             GaugeUnit::Mm => value,
             GaugeUnit::Thou => Length::from_mm(value).to_thou(),
         },
-        Figure::Tension | Figure::BreakingLoad | Figure::PluckForce => match units.force {
+        Figure::Tension
+        | Figure::BreakingLoad
+        | Figure::PluckForce
+        | Figure::Lift
+        | Figure::AlongBoard => match units.force {
             ForceUnit::Newton => value,
             ForceUnit::Kgf => Force::from_n(value).to_kgf(),
             ForceUnit::Lbf => Force::from_n(value).to_lbf(),
@@ -82,7 +90,9 @@ pub fn rounded(figure: Figure, value: f64, units: &Units) -> String {
         Figure::Length => length(Length::from_mm(value), units.length),
         Figure::Gauge | Figure::Core => gauge(Length::from_mm(value), units.gauge),
         Figure::LinearDensity => linear_density(LinearDensity::from_g_per_m(value)),
-        Figure::Tension | Figure::BreakingLoad => tension(Force::from_n(value), units.force),
+        Figure::Tension | Figure::BreakingLoad | Figure::Lift | Figure::AlongBoard => {
+            tension(Force::from_n(value), units.force)
+        }
         Figure::Stress => stress(Stress::from_mpa(value)),
         Figure::LoadShare => percent(value),
         Figure::SemitonesToBreak => semitones(value),

@@ -50,6 +50,7 @@ impl Values {
             ("offset", -at(1.0)),
             ("times", AUDIBLE_TIMES),
             ("thin", THIN_CORE_RATIO),
+            ("angle", usual.board_angle_rad.to_degrees()),
             ("a4", design.pitch.a4_hz),
         ];
         let ranges = [

@@ -5,6 +5,8 @@ use crate::engine::analysis::Unknown;
 use crate::engine::material::Standing::{Computed, FromMemory, SecondHand, Seen};
 
 pub(super) const GEOMETRY: Source = ("Geometry, worked out for this project", Computed);
+pub(super) const PARTS_OF_A_FORCE: Source =
+    ("Statics: the parts of a force along two directions, worked out for this project", Computed);
 pub(super) const STATICS: Source =
     ("Statics of a string pulled aside at one point, worked out for this project", Computed);
 pub(super) const HOOKE: Source =
@@ -101,6 +103,7 @@ pub(super) const UNCERTAINTY: Source = (
 pub(super) const NO_PULL: &[Unknown] = &[
     Unknown::Pitch,
     Unknown::Length,
+    Unknown::OffCurve,
     Unknown::MakeUp,
     Unknown::BareEnds,
     Unknown::TooStiff,

@@ -68,6 +68,10 @@ macro_rules! symbols {
 }
 
 symbols! {
+    BOARD_ANGLE = "θ", "angle between string and soundboard", "degrees", |s| {
+        Some(s.harp.conditions.board_angle_rad.to_degrees())
+    };
+    LIFT = "Q", "pull square to the soundboard", "N", |s| of(s, Figure::Lift);
     PULL = "T", "pull of the string at pitch", "N", |s| of(s, Figure::Tension);
     LENGTH = "L", "vibrating length", "mm", |s| of(s, Figure::Length);
     PITCH = "f", "pitch, that of the first partial", "Hz", |s| of(s, Figure::Frequency);

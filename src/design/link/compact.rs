@@ -15,7 +15,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 46] = [
+const SHORT: [(&str, &str); 77] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -62,6 +62,37 @@ const SHORT: [(&str, &str); 46] = [
     ("expansion_e6_per_k", "K"),
     ("loss_factor", "P"),
     ("density_kg_per_m3", "R"),
+    ("geometry", "H"),
+    ("spacing", "Q"),
+    ("neck", "U"),
+    ("pillar", "X"),
+    ("board", "Y"),
+    ("nodes_mm", "Z"),
+    ("board_angle_deg", "0"),
+    ("lean_deg", "1"),
+    ("drives", "2"),
+    ("measured", "3"),
+    ("gaps", "4"),
+    ("zones_mm", "5"),
+    ("each_mm", "6"),
+    ("uniform_mm", "7"),
+    ("wood", "8"),
+    ("plies", "9"),
+    ("start_mm", "!"),
+    ("pin_sideways_mm", "#"),
+    ("strings_from_neck_mm", "$"),
+    ("below_pins_mm", "%"),
+    ("above_pins_mm", "&"),
+    ("thickness_mm", "("),
+    ("gap_mm", ")"),
+    ("width_mm", "*"),
+    ("depth_mm", "+"),
+    ("below_mm", ","),
+    ("above_mm", "-"),
+    ("bass_width_mm", "."),
+    ("treble_width_mm", "/"),
+    ("bass_thickness_mm", ":"),
+    ("treble_thickness_mm", ";"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only

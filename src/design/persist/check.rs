@@ -1,5 +1,7 @@
 //! What a design must hold to, whether it comes from a file, from a link or out of an edit.
 
+mod geometry;
+
 use thiserror::Error;
 
 use crate::design::document::{
@@ -48,6 +50,7 @@ pub fn check(design: &Design) -> Result<(), CheckError> {
     many("materials", design.materials.len(), MOST_MATERIALS)?;
     texts(design)?;
     numbers(design)?;
+    geometry::geometry(&design.geometry)?;
     for (index, string) in design.strings.iter().enumerate() {
         let number = index + 1;
         let of = |field: &str| format!("the {field} of string {number}");
@@ -197,6 +200,10 @@ pub fn tidy(design: &mut Design) {
         tidy_text(text, false);
     }
     tidy_text(&mut design.remarks, true);
+    let shape = &mut design.geometry;
+    for wood in [&mut shape.neck.wood, &mut shape.pillar.wood, &mut shape.board.wood] {
+        tidy_text(wood, false);
+    }
     for string in &mut design.strings {
         let make_up = &mut string.make_up;
         let mut texts = vec![&mut string.note, &mut string.length, &mut string.order_code];
@@ -235,7 +242,7 @@ fn tidy_text(text: &mut String, lines: bool) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::document::StringSpec;
+    use crate::design::document::{GapsSpec, StringSpec};
 
     fn refused(change: impl Fn(&mut Design)) -> String {
         let mut design = Design { strings: vec![StringSpec::default()], ..Design::default() };
@@ -260,6 +267,11 @@ mod tests {
         );
         assert!(refused(|d| d.allowances.turns = f64::INFINITY).starts_with("the turns"));
         assert!(refused(|d| d.limits.jump_percent = -1.0).contains("step of stiffness"));
+        assert!(refused(|d| d.geometry.nodes_mm = vec![(0.0, f64::NAN)]).starts_with("node 1 of"));
+        let gaps = GapsSpec::EachMm(vec![14.0; 151]);
+        let text = refused(|d| d.geometry.spacing.gaps = gaps.clone());
+        assert_eq!(text, "a design must have at most 150 gaps between strings, got 151");
+        assert!(refused(|d| d.geometry.pillar.wood = "x".repeat(201)).contains("of the pillar"));
         assert!(refused(|d| d.remarks = "x".repeat(4_001)).starts_with("the remarks"));
     }
 

@@ -1,5 +1,7 @@
 //! Every figure of one string.
 
+use std::f64::consts::PI;
+
 use super::{
     BREAKING_LOAD_N, Conditions, FREQUENCY_HZ, Harp, HarpString, Known, LENGTH_M, Mechanism,
     StringFigures, Unknown,
@@ -61,11 +63,14 @@ pub(in crate::engine) fn figures(number: usize, string: &HarpString, harp: &Harp
         lever: Err(Unknown::NoLever),
         disc_natural: Err(Unknown::NoDisc),
         disc_sharp: Err(Unknown::NoDisc),
+        lift: Err(Unknown::MakeUp),
+        along_board: Err(Unknown::MakeUp),
         cut_length: Err(Unknown::MakeUp),
         pluck_force: Err(Unknown::MakeUp),
         glide_cents: Err(Unknown::MakeUp),
     };
     vibration(&mut figures, make_up, harp);
+    on_board(&mut figures, harp.conditions.board_angle_rad);
     take_up(&mut figures, make_up, &harp.conditions);
     raised(&mut figures, make_up, string.mechanism, &harp.conditions);
     figures
@@ -94,6 +99,20 @@ fn vibration(figures: &mut StringFigures, make_up: Known<&MakeUp>, harp: &Harp) 
     figures.pluck_force = finite(force, Force::to_n);
     let glide = stretched.map(|(l, t, rigidity)| pluck_glide_cents(t, l, ratio, rigidity, pluck));
     figures.glide_cents = finite(glide, |cents| cents);
+}
+
+/// What the string does to the soundboard: the parts of its pull, `T sin θ` and `T cos θ`.
+fn on_board(figures: &mut StringFigures, angle_rad: f64) {
+    let (sine, cosine) = angle_rad.sin_cos();
+    let lawful = angle_rad > 0.0 && angle_rad < PI;
+    let part = |share: f64| {
+        let tension = figures.tension?;
+        if !lawful {
+            return Err(Unknown::OutOfReach);
+        }
+        finite(Ok(Force::from_n(share * tension.to_n())), Force::to_n)
+    };
+    (figures.lift, figures.along_board) = (part(sine), part(cosine));
 }
 
 /// Take-up, tuning, temperature and the length to cut.

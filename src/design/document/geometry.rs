@@ -1,0 +1,196 @@
+//! The shape of the harp as typed: how the strings stand on the board, where their pins go, and what neck, pillar
+//! and soundboard are made of.
+//!
+//! Usual values are common practice, from memory, unless something else is said.
+
+use serde::{Deserialize, Serialize};
+
+pub use crate::engine::geometry::MOST_NODES;
+
+/// The shape of the harp.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct GeometrySpec {
+    /// Angle between strings and soundboard.
+    pub board_angle_deg: f64,
+    /// How far the strings lean from upright, towards the treble; below 0 towards the pillar.
+    pub lean_deg: f64,
+    /// From string to string.
+    pub spacing: SpacingSpec,
+    /// How far above the board the vibrating length begins, along the string: a bar or an eyelet.
+    pub start_mm: f64,
+    /// How far the tuning pin stands beside the line of its string, towards the treble; below 0 towards the
+    /// pillar.
+    pub pin_sideways_mm: f64,
+    /// From the middle plane of the neck to the strings.
+    pub strings_from_neck_mm: f64,
+    /// Whether the lengths make the curve of the pins, or the curve the lengths.
+    pub drives: DrivesSpec,
+    /// The drawn curve of the bridge pins, from the bass: pairs of the distance square to the strings and of that
+    /// along them, in mm, from where the lowest string meets the board.
+    pub nodes_mm: Vec<(f64, f64)>,
+    /// The neck.
+    pub neck: NeckSpec,
+    /// The pillar.
+    pub pillar: PillarSpec,
+    /// The soundboard.
+    pub board: BoardSpec,
+}
+
+/// From string to string.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SpacingSpec {
+    /// How it is measured.
+    pub measured: MeasuredSpec,
+    /// How wide.
+    pub gaps: GapsSpec,
+}
+
+/// How the distance of two strings is measured.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum MeasuredSpec {
+    /// Square to the strings.
+    #[default]
+    Square,
+    /// Along the board, from hole to hole.
+    AlongBoard,
+}
+
+/// The gaps, counted from the bass: gap 1 lies between the lowest string and the next one.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum GapsSpec {
+    /// All alike.
+    UniformMm(f64),
+    /// Pairs of the number of a gap and its width, with even steps between them.
+    ZonesMm(Vec<(u32, f64)>),
+    /// Each by itself; where there are too few, the last goes on.
+    EachMm(Vec<f64>),
+}
+
+/// What is drawn and what follows.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum DrivesSpec {
+    /// The lengths are typed, and the pins follow.
+    #[default]
+    Lengths,
+    /// The curve of the pins is drawn, and the lengths follow.
+    NeckCurve,
+}
+
+/// The neck.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct NeckSpec {
+    /// From the bridge pins, or the levers and discs below them, to the lower edge.
+    pub below_pins_mm: f64,
+    /// From the tuning pins to the upper edge.
+    pub above_pins_mm: f64,
+    /// Through the neck, square to the plane of the strings.
+    pub thickness_mm: f64,
+    /// Key of a wood, or `birch-plywood`.
+    pub wood: String,
+    /// Plies, where it is plywood.
+    pub plies: u32,
+}
+
+/// The pillar.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct PillarSpec {
+    /// From the lowest string to the face of the pillar, square to the string, at the neck.
+    pub gap_mm: f64,
+    /// In the plane of the strings.
+    pub width_mm: f64,
+    /// Square to that plane.
+    pub depth_mm: f64,
+    /// Key of a wood.
+    pub wood: String,
+}
+
+/// The soundboard.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct BoardSpec {
+    /// From its lower end to the lowest string, along it.
+    pub below_mm: f64,
+    /// From the highest string to its upper end, along it.
+    pub above_mm: f64,
+    /// Width at the lowest string.
+    pub bass_width_mm: f64,
+    /// Width at the highest string.
+    pub treble_width_mm: f64,
+    /// Thickness at the lowest string.
+    pub bass_thickness_mm: f64,
+    /// Thickness at the highest string.
+    pub treble_thickness_mm: f64,
+    /// Key of a wood, or `birch-plywood`.
+    pub wood: String,
+    /// Plies, where it is plywood.
+    pub plies: u32,
+}
+
+/// What stands for plywood where a wood is named.
+pub const PLYWOOD: &str = "birch-plywood";
+
+impl Default for GeometrySpec {
+    fn default() -> Self {
+        Self {
+            board_angle_deg: 34.0,
+            lean_deg: 0.0,
+            spacing: SpacingSpec::default(),
+            start_mm: 0.0,
+            pin_sideways_mm: 8.0,
+            strings_from_neck_mm: 30.0,
+            drives: DrivesSpec::default(),
+            nodes_mm: Vec::new(),
+            neck: NeckSpec::default(),
+            pillar: PillarSpec::default(),
+            board: BoardSpec::default(),
+        }
+    }
+}
+
+impl Default for SpacingSpec {
+    /// A lever harp's spacing in the middle: a maker's note on spacing has 14.5 to 16 mm at middle C.
+    fn default() -> Self {
+        Self { measured: MeasuredSpec::Square, gaps: GapsSpec::UniformMm(14.5) }
+    }
+}
+
+impl Default for NeckSpec {
+    fn default() -> Self {
+        Self {
+            below_pins_mm: 15.0,
+            above_pins_mm: 18.0,
+            thickness_mm: 40.0,
+            wood: "sugar-maple".to_owned(),
+            plies: 27,
+        }
+    }
+}
+
+impl Default for PillarSpec {
+    fn default() -> Self {
+        Self { gap_mm: 30.0, width_mm: 50.0, depth_mm: 45.0, wood: "sugar-maple".to_owned() }
+    }
+}
+
+impl Default for BoardSpec {
+    /// The lowest string 100 mm from the lower end: a book on making harps.
+    fn default() -> Self {
+        Self {
+            below_mm: 100.0,
+            above_mm: 60.0,
+            bass_width_mm: 330.0,
+            treble_width_mm: 110.0,
+            bass_thickness_mm: 5.5,
+            treble_thickness_mm: 2.8,
+            wood: "sitka-spruce".to_owned(),
+            plies: 3,
+        }
+    }
+}

@@ -1,0 +1,318 @@
+//! Smooth curves: natural cubic splines, and the drawn curve of the bridge pins from which lengths follow.
+
+use kurbo::{BezPath, Point as Node};
+use thiserror::Error;
+
+use super::{Axes, Geometry};
+use crate::engine::analysis::{Known, Unknown};
+use crate::engine::units::Length;
+
+/// The most nodes of a drawn curve.
+pub const MOST_NODES: usize = 40;
+/// The least distance of two nodes, square to the strings.
+const LEAST_STEP_MM: f64 = 0.1;
+
+/// A natural cubic spline: of all smooth curves through its points the one that bends least, with no bending at
+/// its ends, where it goes on straight.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Spline {
+    knots: Vec<f64>,
+    values: Vec<f64>,
+    /// Second derivative at each knot.
+    seconds: Vec<f64>,
+}
+
+impl Spline {
+    /// Through values at knots that rise; `None` below two.
+    pub(super) fn new(knots: Vec<f64>, values: Vec<f64>) -> Option<Self> {
+        let rises = knots.windows(2).all(|pair| pair[0] < pair[1]);
+        (knots.len() >= 2 && knots.len() == values.len() && rises).then(|| {
+            let seconds = seconds(&knots, &values);
+            Self { knots, values, seconds }
+        })
+    }
+
+    pub(super) fn knots(&self) -> &[f64] {
+        &self.knots
+    }
+
+    /// The index of the piece that holds a place, and the place from its start as a share.
+    fn piece(&self, at: f64) -> (usize, f64) {
+        let last = self.knots.len() - 2;
+        let place = self.knots.partition_point(|knot| *knot <= at).saturating_sub(1).min(last);
+        let (from, to) = (self.knots[place], self.knots[place + 1]);
+        (place, (at - from) / (to - from))
+    }
+
+    pub(super) fn at(&self, at: f64) -> f64 {
+        let inside = at.clamp(self.knots[0], self.knots[self.knots.len() - 1]);
+        let (place, share) = self.piece(inside);
+        let step = self.knots[place + 1] - self.knots[place];
+        let bend = |share: f64, second: f64| (share.powi(3) - share) * second * step * step / 6.0;
+        let value = (1.0 - share) * self.values[place]
+            + share * self.values[place + 1]
+            + bend(1.0 - share, self.seconds[place])
+            + bend(share, self.seconds[place + 1]);
+        value + (at - inside) * self.slope(inside)
+    }
+
+    pub(super) fn slope(&self, at: f64) -> f64 {
+        let inside = at.clamp(self.knots[0], self.knots[self.knots.len() - 1]);
+        let (place, share) = self.piece(inside);
+        let step = self.knots[place + 1] - self.knots[place];
+        let bend = |share: f64, second: f64| (3.0 * share * share - 1.0) * second * step / 6.0;
+        (self.values[place + 1] - self.values[place]) / step
+            - bend(1.0 - share, self.seconds[place])
+            + bend(share, self.seconds[place + 1])
+    }
+
+    pub(super) fn second(&self, at: f64) -> f64 {
+        if at < self.knots[0] || at > self.knots[self.knots.len() - 1] {
+            return 0.0;
+        }
+        let (place, share) = self.piece(at);
+        (1.0 - share) * self.seconds[place] + share * self.seconds[place + 1]
+    }
+}
+
+/// Second derivatives at the knots, by elimination in the band of three.
+fn seconds(knots: &[f64], values: &[f64]) -> Vec<f64> {
+    let count = knots.len();
+    let (mut over, mut right) = (vec![0.0; count], vec![0.0; count]);
+    for here in 1..count - 1 {
+        let (before, after) = (knots[here] - knots[here - 1], knots[here + 1] - knots[here]);
+        let turn =
+            (values[here + 1] - values[here]) / after - (values[here] - values[here - 1]) / before;
+        let pivot = 2.0 * (before + after) - before * over[here - 1];
+        over[here] = after / pivot;
+        right[here] = (6.0 * turn - before * right[here - 1]) / pivot;
+    }
+    right[count - 1] = 0.0;
+    for here in (0..count - 1).rev() {
+        right[here] -= over[here] * right[here + 1];
+    }
+    right
+}
+
+/// Why there is no curve of the pins.
+#[derive(Clone, Copy, Debug, PartialEq, Error)]
+#[non_exhaustive]
+pub enum CurveError {
+    /// Too few or too many nodes.
+    #[error(
+        "a curve of the pins must have from 2 to {MOST_NODES} nodes, got {got} (add or remove some)"
+    )]
+    Count {
+        /// What was given.
+        got: usize,
+    },
+    /// A node that is no number.
+    #[error("node {number} of the curve must be a number (mend it)")]
+    NotANumber {
+        /// Which, from 1.
+        number: usize,
+    },
+    /// A node that does not lie beyond the one before.
+    #[error(
+        "node {number} must lie at least {LEAST_STEP_MM} mm further towards the treble than the one before, got \
+         {got_mm} mm (move it)"
+    )]
+    Order {
+        /// Which, from 1.
+        number: usize,
+        /// How far it lies beyond the one before.
+        got_mm: f64,
+    },
+}
+
+/// The curve of the bridge pins, drawn through nodes that are given square to the strings and along them: a
+/// natural cubic spline, beyond its ends straight. Every string meets it just once.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PinCurve {
+    spline: Spline,
+}
+
+/// A curve with few nodes and how well it keeps to the pins.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Fitted {
+    /// The curve.
+    pub curve: PinCurve,
+    /// How far the farthest pin would move along its string.
+    pub miss: Length,
+}
+
+impl PinCurve {
+    /// Through nodes from the bass up: how far square to the strings from the lowest one, and how far along them
+    /// from its hole.
+    ///
+    /// # Errors
+    ///
+    /// When there are too few or too many nodes, or one is no number or does not lie beyond the one before.
+    pub fn new(nodes: &[(Length, Length)]) -> Result<Self, CurveError> {
+        if !(2..=MOST_NODES).contains(&nodes.len()) {
+            return Err(CurveError::Count { got: nodes.len() });
+        }
+        Self::of_any_count(nodes)
+    }
+
+    fn of_any_count(nodes: &[(Length, Length)]) -> Result<Self, CurveError> {
+        let is_number = |(across, along): &(Length, Length)| {
+            across.to_m().is_finite() && along.to_m().is_finite()
+        };
+        if let Some(place) = nodes.iter().position(|node| !is_number(node)) {
+            return Err(CurveError::NotANumber { number: place + 1 });
+        }
+        let step_mm = |pair: &[(Length, Length)]| pair[1].0.to_mm() - pair[0].0.to_mm();
+        // A step that was typed as the least may come out a little less.
+        let wrong = |pair: &[(Length, Length)]| step_mm(pair) < LEAST_STEP_MM - 1e-9;
+        if let Some(place) = nodes.windows(2).position(wrong) {
+            let got_mm = step_mm(&nodes[place..]);
+            return Err(CurveError::Order { number: place + 2, got_mm });
+        }
+        let (knots, values) = nodes.iter().map(|(a, b)| (a.to_m(), b.to_m())).unzip();
+        let spline = Spline::new(knots, values).ok_or(CurveError::Count { got: nodes.len() })?;
+        Ok(Self { spline })
+    }
+
+    /// The nodes.
+    pub fn nodes(&self) -> Vec<(Length, Length)> {
+        let pairs = self.spline.knots.iter().zip(&self.spline.values);
+        pairs.map(|(across, along)| (Length::from_m(*across), Length::from_m(*along))).collect()
+    }
+
+    /// How far along its string the curve meets a string at a distance from the lowest one.
+    pub fn along_at(&self, across: Length) -> Length {
+        Length::from_m(self.spline.at(across.to_m()))
+    }
+
+    /// The curve from its first node to its last: metres square to the strings and along them.
+    pub fn path(&self) -> BezPath {
+        let spline = &self.spline;
+        let mut path = BezPath::new();
+        for (place, from) in spline.knots.iter().enumerate() {
+            let node = Node::new(*from, spline.values[place]);
+            if place == 0 {
+                path.move_to(node);
+                continue;
+            }
+            let before = Node::new(spline.knots[place - 1], spline.values[place - 1]);
+            let third = (from - before.x) / 3.0;
+            let one = Node::new(before.x + third, before.y + third * spline.slope(before.x));
+            let two = Node::new(from - third, node.y - third * spline.slope(*from));
+            path.curve_to(one, two, node);
+        }
+        path
+    }
+
+    /// The vibrating lengths of so many strings, the highest first: from the bar to the curve, `f(x) − x cot θ − s`.
+    /// A string that the curve leaves no length has none.
+    ///
+    /// # Example
+    ///
+    /// Strings at 45 degrees to the board, 10 mm apart, under a level curve: each is 10 mm shorter than the next
+    /// lower one.
+    ///
+    /// ```
+    /// use stringloft::engine::geometry::{Gaps, Geometry, PinCurve};
+    /// use stringloft::engine::units::Length;
+    ///
+    /// let mm = Length::from_mm;
+    /// let curve = PinCurve::new(&[(mm(0.0), mm(500.0)), (mm(100.0), mm(500.0))])?;
+    /// let geometry = Geometry {
+    ///     board_angle_rad: 45.0_f64.to_radians(),
+    ///     gaps: Gaps::Uniform(mm(10.0)),
+    ///     ..Geometry::default()
+    /// };
+    /// let lengths = curve.lengths(3, &geometry);
+    /// assert!((lengths[0].expect("a length").to_mm() - 480.0).abs() < 1e-9);
+    /// # Ok::<(), stringloft::engine::geometry::CurveError>(())
+    /// ```
+    pub fn lengths(&self, count: usize, geometry: &Geometry) -> Vec<Known<Length>> {
+        let axes = Axes::new(geometry.board_angle_rad, geometry.lean_rad);
+        let places = geometry.gaps.places(count, geometry.measured, &axes);
+        let length = |(along_board_m, _): (f64, _)| {
+            let (across, on_board) = axes.on_board(along_board_m);
+            let length_m = self.spline.at(across) - on_board - geometry.start.to_m();
+            if length_m > 0.0 && length_m.is_finite() {
+                Ok(Length::from_m(length_m))
+            } else {
+                Err(Unknown::OffCurve)
+            }
+        };
+        places.into_iter().map(length).collect()
+    }
+
+    /// The curve with so many nodes that comes nearest to pins, given from the bass up: by least squares of the
+    /// distances along the strings, with nodes at pins that lie evenly among all. With as many nodes as pins, or
+    /// more, it goes through all of them. Pins that do not lie beyond the one before are left out.
+    ///
+    /// # Errors
+    ///
+    /// When there are fewer than two pins, or one is no number.
+    pub fn through(pins: &[(Length, Length)], nodes: usize) -> Result<Fitted, CurveError> {
+        let mut pins = pins.to_vec();
+        pins.dedup_by(|next, last| next.0.to_mm() - last.0.to_mm() < LEAST_STEP_MM);
+        let count = nodes.clamp(2, MOST_NODES).min(pins.len());
+        let curve = if count == pins.len() {
+            Self::new(&pins)?
+        } else {
+            // Checks the numbers and the order of all.
+            Self::of_any_count(&pins)?;
+            let places = (0..count).map(|node| node * (pins.len() - 1) / (count - 1));
+            let knots: Vec<f64> = places.map(|place| pins[place].0.to_m()).collect();
+            let values = least_squares(&knots, &pins);
+            let nodes: Vec<(Length, Length)> = knots
+                .iter()
+                .zip(values)
+                .map(|(across, along)| (Length::from_m(*across), Length::from_m(along)))
+                .collect();
+            Self::new(&nodes)?
+        };
+        let off = |(across, along): &(Length, Length)| {
+            (curve.along_at(*across).to_m() - along.to_m()).abs()
+        };
+        let miss = Length::from_m(pins.iter().map(off).fold(0.0, f64::max));
+        Ok(Fitted { curve, miss })
+    }
+}
+
+/// The values at the knots with which a spline comes nearest to all pins. As every knot lies at a pin, there is
+/// just one answer.
+fn least_squares(knots: &[f64], pins: &[(Length, Length)]) -> Vec<f64> {
+    let count = knots.len();
+    // What a rise of each node by one does to the spline at each pin.
+    let rises: Vec<Vec<f64>> = (0..count)
+        .filter_map(|node| {
+            let values = (0..count).map(|other| if other == node { 1.0 } else { 0.0 }).collect();
+            let spline = Spline::new(knots.to_vec(), values)?;
+            Some(pins.iter().map(|(across, _)| spline.at(across.to_m())).collect())
+        })
+        .collect();
+    let dot = |one: &[f64], other: &mut dyn Iterator<Item = f64>| {
+        one.iter().zip(other).map(|(one, other)| one * other).sum::<f64>()
+    };
+    let mut rows: Vec<Vec<f64>> = rises
+        .iter()
+        .map(|rise| {
+            let mut row: Vec<f64> =
+                rises.iter().map(|other| dot(rise, &mut other.iter().copied())).collect();
+            row.push(dot(rise, &mut pins.iter().map(|(_, along)| along.to_m())));
+            row
+        })
+        .collect();
+    // The matrix is symmetric and above 0, so that no pivots need be sought.
+    for here in 0..rows.len() {
+        let pivot = rows[here].clone();
+        for row in rows.iter_mut().skip(here + 1) {
+            let times = row[here] / pivot[here];
+            row.iter_mut().zip(&pivot).for_each(|(cell, above)| *cell -= times * above);
+        }
+    }
+    let mut values = vec![0.0; rows.len()];
+    for here in (0..rows.len()).rev() {
+        let known: f64 =
+            (here + 1..rows.len()).map(|other| rows[here][other] * values[other]).sum();
+        values[here] = (rows[here][rows.len()] - known) / rows[here][here];
+    }
+    values
+}
