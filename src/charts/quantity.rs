@@ -79,18 +79,26 @@ impl Quantity {
             Self::Gauge => "Gauge",
             Self::LinearDensity => "Mass per metre",
             Self::Stress => "Stress",
-            Self::Partial8 => "Sharpness of partial 8",
+            Self::Partial8 => "Partial 8",
             Self::Impedance => "Impedance",
             Self::Damping => "Damping",
             Self::PluckForce => "Force of a pluck",
             Self::Glide => "Glide of a pluck",
-            Self::Stretch => "Stretch to pitch",
+            Self::Stretch => "Stretch",
             Self::PinTurns => "Turns of the pin",
-            Self::CentsPerPinDegree => "Pitch by the pin",
-            Self::CentsPerKelvin => "Pitch by warmth",
+            Self::CentsPerPinDegree => "Cents per degree of the pin",
+            Self::CentsPerKelvin => "Cents per °C of warmth",
             Self::SemitonePlace => "Lever or first disc",
             Self::NominalError => "Error at the nominal place",
         }
+    }
+
+    /// Whether it may be below nothing.
+    pub const fn is_signed(self) -> bool {
+        matches!(
+            self,
+            Self::SemitonesToBreak | Self::Partial8 | Self::CentsPerKelvin | Self::NominalError
+        )
     }
 
     /// The figure that it shows of a string; `None` for what is read off the place of a contact.

@@ -172,7 +172,10 @@ fn range(ground: &Ground<'_>, quantity: Quantity, points: &[Point]) -> Vec<(usiz
     });
     let end = |point: &Point| {
         let off = factor.unwrap_or(1.0) * ground.spreads.get(point.index)?.of(figure).ok()?.total;
-        let (low, high) = (point.value - off, point.value + off);
+        // What is above nothing by its nature stays there, however far off it may be.
+        let low = point.value - off;
+        let low = if quantity.is_signed() { low } else { low.max(0.0) };
+        let high = point.value + off;
         (is_usable(low) && is_usable(high)).then_some((point.index, low, high))
     };
     points.iter().filter_map(end).collect()
@@ -340,7 +343,7 @@ mod tests {
         let mut harp = samples::harp(34);
         harp.conditions.tolerances.length = Length::from_mm(200.0);
         let panel = with_range(&harp, &Units::default(), Quantity::Length);
-        assert!(panel.range.iter().any(|(_, low, _)| *low < 0.0));
+        assert!(panel.range.iter().any(|(_, low, _)| *low == 0.0));
         assert!(panel.axis.is_log());
     }
 

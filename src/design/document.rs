@@ -171,6 +171,8 @@ pub struct TolerancesSpec {
     pub pitch_cents: f64,
     /// Of the temperature since the string was tuned.
     pub temperature_k: f64,
+    /// Of the push of a lever or a disc.
+    pub push_mm: f64,
     /// Of a diameter whose material states none.
     pub diameter_mm: f64,
     /// Of a density whose material states none.
@@ -393,6 +395,7 @@ impl Default for TolerancesSpec {
             length_mm: 1.0,
             pitch_cents: 2.0,
             temperature_k: 5.0,
+            push_mm: 0.1,
             diameter_mm: 0.01,
             density_percent: 1.0,
         }

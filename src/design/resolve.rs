@@ -286,6 +286,7 @@ fn conditions(design: &Design, board_angle_rad: f64, errors: &mut Vec<String>) -
     let kelvins = (0.0, 60.0);
     let temperature_k =
         take(given.temperature_k, usual.temperature_k, "change of temperature", kelvins, "K");
+    let push_off = take(given.push_mm, usual.push_mm, "deviation of the push", (0.0, 5.0), "mm");
     let diameter =
         take(given.diameter_mm, usual.diameter_mm, "deviation of diameters", (0.0, 1.0), "mm");
     let percent = (0.0, 50.0);
@@ -295,6 +296,7 @@ fn conditions(design: &Design, board_angle_rad: f64, errors: &mut Vec<String>) -
         length: Length::from_mm(length),
         pitch_cents,
         temperature_k,
+        push: Length::from_mm(push_off),
         diameter: Length::from_mm(diameter),
         density_ratio: density / 100.0,
     };
@@ -340,6 +342,16 @@ fn limits(spec: &LimitsSpec, errors: &mut Vec<String>) -> Limits {
         take(spec.partial_8_cents, usual.partial_8_cents, "sharpness of partial 8", cents, "cents");
     let jump =
         take(spec.jump_percent, usual.jump_percent, "jump of the feel", (0.0, 10_000.0), "%");
+    if slack >= working {
+        errors.push(format!(
+            "the lowest load share must be below the highest, got {slack} % and {working} % (change one of them)"
+        ));
+    }
+    if low > high {
+        errors.push(format!(
+            "the least pluck stiffness must be below the greatest, got {low} and {high} N/mm (taken the other way round)"
+        ));
+    }
     let stiffness = Stiffness::from_n_per_mm;
     Limits {
         working_share_percent: working,

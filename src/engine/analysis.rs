@@ -65,6 +65,11 @@ pub enum Unknown {
     /// The material has no loss factor.
     #[error("no loss factor is known for this material")]
     LossFactor,
+    /// Friction within a winding outweighs what bending loses.
+    #[error(
+        "no figure for wound strings: they lose most by friction within the winding, and no published numbers were found"
+    )]
+    WoundDamping,
     /// The material has no coefficient of expansion.
     #[error("no coefficient of expansion is known for this material")]
     Expansion,
@@ -130,10 +135,15 @@ pub enum Mechanism {
     DoubleDisc,
 }
 
+/// The most that a finger pulls a string aside, as a share of its length, whatever is asked: short
+/// strings are plucked by less. Common practice, no source.
+pub const MOST_PLUCK_RATIO: f64 = 0.02;
+
 /// How the strings are plucked, raised, cut and kept: what the figures beyond pull and feel depend on.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Conditions {
-    /// How far a finger pulls a string aside before it lets go.
+    /// How far a finger pulls a string aside before it lets go, up to [`MOST_PLUCK_RATIO`] of its
+    /// length.
     pub pluck: Length,
     /// The partial at which the loss factor is given.
     pub damping_partial: u32,
@@ -165,6 +175,13 @@ impl Default for Conditions {
     }
 }
 
+impl Conditions {
+    /// How far a finger pulls a string of this length aside.
+    pub fn pluck_of(&self, length: Length) -> Length {
+        Length::from_m(self.pluck.to_m().min(MOST_PLUCK_RATIO * length.to_m()))
+    }
+}
+
 /// How far things may be off, to either side.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Tolerances {
@@ -174,6 +191,8 @@ pub struct Tolerances {
     pub pitch_cents: f64,
     /// Of the temperature since the string was tuned, in kelvins.
     pub temperature_k: f64,
+    /// Of the push of a lever or a disc.
+    pub push: Length,
     /// Of a diameter whose material states none.
     pub diameter: Length,
     /// Of a density whose material states none, as a share.
@@ -181,13 +200,15 @@ pub struct Tolerances {
 }
 
 impl Default for Tolerances {
-    /// 1 mm of length, 0.01 mm of diameter, 1 % of density and 5 K are common practice, no source. 2
+    /// 1 mm of length, 0.01 mm of diameter, 1 % of density, 5 K and a push that is off by 0.1 mm are common
+    /// practice, no source. 2
     /// cents are the 0.5 Hz in 440 Hz that ISO 16 allows a tuning device, rounded.
     fn default() -> Self {
         Self {
             length: Length::from_mm(1.0),
             pitch_cents: 2.0,
             temperature_k: 5.0,
+            push: Length::from_mm(0.1),
             diameter: Length::from_mm(0.01),
             density_ratio: 0.01,
         }

@@ -24,7 +24,7 @@
 
 use std::sync::Arc;
 
-use super::analysis::{Harp, HarpString, Known, StringFigures, Unknown, figures};
+use super::analysis::{Harp, HarpString, Known, Mechanism, StringFigures, Unknown, figures};
 use super::construction::{MakeUp, Section};
 use super::figure::Figure;
 use super::material::{Material, Sourced, Tolerance};
@@ -44,12 +44,14 @@ pub enum Cause {
     Pitch,
     /// Warmth since it was tuned.
     Temperature,
+    /// How far a lever or a disc pushes it aside.
+    Push,
 }
 
 impl Cause {
     /// All of them, in the order of [`Spread::causes`].
-    pub const ALL: [Self; 5] =
-        [Self::Diameter, Self::Density, Self::Length, Self::Pitch, Self::Temperature];
+    pub const ALL: [Self; 6] =
+        [Self::Diameter, Self::Density, Self::Length, Self::Pitch, Self::Temperature, Self::Push];
 }
 
 /// How far a figure may be off to either side, in the unit of its heading.
@@ -106,6 +108,7 @@ pub fn spreads_of_all(harp: &Harp) -> Vec<Spreads> {
 ///   material are off together.
 /// - A weighed string has its mass per metre off by `density_ratio`, and its overall diameter by
 ///   `diameter`; where it is as thick as its core, it is a plain string, and the two are off together.
+/// - The push of a lever or a disc is off by `push`; it moves their places and nothing else.
 /// - Temperature moves the pitch, and with it the pull, by [`Figure::CentsPerKelvin`] times
 ///   `temperature_k`, the string having been at pitch before: `ΔT = −E A (α − α_frame) θ`. What was done
 ///   while tuning, the take-up and the turns of the pin, stays. See [`Spreads::without_temperature`].
@@ -170,10 +173,11 @@ pub fn spreads(string: &HarpString, harp: &Harp) -> Spreads {
     let mut sums = values.map(|value| value.map(|_| Sum::default()));
     for (cause, input, off) in inputs(string, harp, &at_rest) {
         let moved = |by: f64| {
-            input.moved(string, by).map(|string| {
-                let moved = figures(0, &string, harp);
-                Figure::ALL.map(|figure| figure.value(&moved).ok())
-            })
+            let moved = match input {
+                Input::Push => figures(0, string, &pushed(harp, by)?),
+                _ => figures(0, &input.moved(string, by)?, harp),
+            };
+            Some(Figure::ALL.map(|figure| figure.value(&moved).ok()))
         };
         let (up, down) = (moved(off), moved(-off));
         for (place, figure) in Figure::ALL.into_iter().enumerate() {
@@ -198,6 +202,16 @@ pub fn spreads(string: &HarpString, harp: &Harp) -> Spreads {
     }
     let of = sums.map(|sum| sum.and_then(Sum::spread));
     Spreads { of, without_temperature: at_rest.cents_per_kelvin.is_err() }
+}
+
+/// The conditions of a harp with another push; `None` for a push below nothing.
+fn pushed(harp: &Harp, by_m: f64) -> Option<Harp> {
+    let mut conditions = harp.conditions.clone();
+    let push_m = conditions.push.to_m() + by_m;
+    conditions.push = Length::from_m(push_m);
+    let Harp { pluck_ratio, limits, .. } = harp;
+    let (pluck_ratio, limits) = (*pluck_ratio, limits.clone());
+    (push_m >= 0.0).then_some(Harp { strings: Vec::new(), pluck_ratio, conditions, limits })
 }
 
 /// Whether a figure is of what is done while the string is brought to pitch, which warmth cannot undo.
@@ -239,6 +253,8 @@ enum Input<'a> {
     Length,
     /// Pitch, in cents.
     Pitch,
+    /// Push of a lever or a disc, in metres.
+    Push,
 }
 
 /// What may be off, for which cause, and by how much.
@@ -254,6 +270,9 @@ fn inputs<'a>(
     }
     if string.frequency.is_ok() {
         inputs.push((Cause::Pitch, Input::Pitch, usual.pitch_cents));
+    }
+    if string.mechanism != Mechanism::None {
+        inputs.push((Cause::Push, Input::Push, usual.push.to_m()));
     }
     if let Ok(cents) = figures.cents_per_kelvin {
         inputs.push((Cause::Temperature, Input::Pitch, cents.abs() * usual.temperature_k));
@@ -349,6 +368,8 @@ impl Input<'_> {
                     MakeUp::Weighed(_) => {}
                 }
             }
+            // Not of the string: it is moved with the conditions.
+            Self::Push => {}
             Self::Gauge => {
                 if let MakeUp::Weighed(weighed) = moved.make_up.as_mut().ok()? {
                     weighed.gauge = Some(shifted(weighed.gauge?, by)?);

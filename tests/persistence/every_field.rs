@@ -75,6 +75,7 @@ pub fn every_field() -> Design {
             length_mm: 0.5,
             pitch_cents: 3.0,
             temperature_k: 8.0,
+            push_mm: 0.2,
             diameter_mm: 0.02,
             density_percent: 2.0,
         },

@@ -4,7 +4,7 @@
 
 use std::sync::Arc;
 
-use stringloft::engine::analysis::{Harp, HarpString, StringFigures, analyse};
+use stringloft::engine::analysis::{Conditions, Harp, HarpString, StringFigures, analyse};
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::figure::Figure;
 use stringloft::engine::material::{Class, Material, Pace, Sourced};
@@ -90,8 +90,10 @@ pub fn drawn(lot: &mut Lot<'_>, harp: &Harp) -> Vec<Option<f64>> {
     };
     let warmth_k = lot.off(Cause::Temperature, off.temperature_k);
     let frequency = warmed(&tuned, warmth_k, harp);
-    let cold = all_figures(harp, tuned.clone());
-    let warm = all_figures(harp, HarpString { frequency: Ok(frequency), ..tuned });
+    let push_mm = harp.conditions.push.to_mm() + lot.off(Cause::Push, off.push.to_mm());
+    let push = Length::from_mm(push_mm);
+    let cold = all_figures(harp, tuned.clone(), push);
+    let warm = all_figures(harp, HarpString { frequency: Ok(frequency), ..tuned }, push);
     let values = Figure::ALL.into_iter().map(|figure| {
         // What was done while tuning is done.
         let then = matches!(figure, Figure::Stretch | Figure::PinTurns);
@@ -158,11 +160,11 @@ fn warmed(tuned: &HarpString, warmth_k: f64, harp: &Harp) -> Frequency {
     pitch(density, length, left, core)
 }
 
-fn all_figures(harp: &Harp, string: HarpString) -> StringFigures {
+fn all_figures(harp: &Harp, string: HarpString, push: Length) -> StringFigures {
     let harp = Harp {
         strings: vec![string],
         pluck_ratio: harp.pluck_ratio,
-        conditions: harp.conditions.clone(),
+        conditions: Conditions { push, ..harp.conditions.clone() },
         limits: harp.limits.clone(),
     };
     analyse(&harp).strings.remove(0)

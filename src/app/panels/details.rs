@@ -92,8 +92,8 @@ fn Raised(store: Store) -> impl IntoView {
     let label = move || {
         let rows = store.selection.get().rows();
         match (rows.start() + 1, rows.end() + 1) {
-            (first, last) if first == last => format!("Raises string {first}"),
-            (first, last) => format!("Raises strings {first} to {last}"),
+            (first, last) if first == last => format!("Lever or disc of string {first}"),
+            (first, last) => format!("Levers or discs of strings {first} to {last}"),
         }
     };
     // The label names the strings, so it is made anew with the selection, and the choice with it.

@@ -130,7 +130,7 @@ fn Pitch(store: Store) -> impl IntoView {
                 most=f64::from(MOST_PARTIAL)
                 on_change=set_partial
             />
-            <p class="hint">"Common practice, no source: harps are plucked near 40 % of the length."</p>
+            <p class="hint">"Common practice, no source: harps are plucked near 40 % of the length. A string is pulled aside by no more than 2 % of its length."</p>
         </fieldset>
     }
 }
@@ -274,7 +274,8 @@ fn Tolerances(store: Store) -> impl IntoView {
             <legend>"May be off, to either side"</legend>
             {field("Vibrating length", "mm", 50.0, |t| t.length_mm, |t, x| t.length_mm = x)}
             {field("Pitch", "cents", 100.0, |t| t.pitch_cents, |t, x| t.pitch_cents = x)}
-            {field("Warmth since tuning", "K", 60.0, |t| t.temperature_k, |t, x| t.temperature_k = x)}
+            {field("Warmth since tuning", "°C", 60.0, |t| t.temperature_k, |t, x| t.temperature_k = x)}
+            {field("Push of lever or disc", "mm", 5.0, |t| t.push_mm, |t, x| t.push_mm = x)}
             {field("Diameter", "mm", 1.0, |t| t.diameter_mm, |t, x| t.diameter_mm = x)}
             {field("Density", "%", 50.0, |t| t.density_percent, |t, x| t.density_percent = x)}
             <p class="hint">"Diameter and density hold where the material states none. Common practice, no source; the pitch after ISO 16."</p>

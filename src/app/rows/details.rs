@@ -2,7 +2,7 @@
 //! partials, a pluck, and its levers or discs.
 
 use super::chart::{figure_words, sentence};
-use crate::design::document::{Design, StringSpec, Units};
+use crate::design::document::{Design, LengthUnit, StringSpec, Units};
 use crate::design::resolve::Resolved;
 use crate::design::{display, make_up_text};
 use crate::engine::analysis::{Analysis, HarpString, Known, StringFigures, partial_parts, stopped};
@@ -110,6 +110,15 @@ pub fn details(
             }
         })
         .collect();
+    if let (Ok(turns), Some(tuning)) = (figures.pin_turns, blocks.get_mut(2)) {
+        let wound = design.allowances.turns;
+        if turns > wound {
+            tuning.notes.push(format!(
+                "The take-up alone is {} turns of the pin, and the cut length counts on {wound} at pitch: pull the string through by hand before you wind it, or allow more turns.",
+                display::decimals(turns, 1)
+            ));
+        }
+    }
     if let Some(ordering) = blocks.last_mut() {
         ordering.rows.extend(order(spec));
         ordering.notes.push(off_words(off.without_temperature));
@@ -129,8 +138,12 @@ fn line(figure: Figure, figures: &StringFigures, units: &Units, off: Known<Sprea
     let name = figure_words(figure).0.to_owned();
     match figure.value(figures) {
         Ok(value) => {
-            let value = with_unit(display::in_full(figure, value, units));
             let off = off.ok().filter(|off| off.total > 0.0);
+            // No digits beyond those of what it may be off by.
+            let value = with_unit(match off {
+                Some(off) => display::beside(figure, value, off.total, units),
+                None => display::in_full(figure, value, units),
+            });
             let total = |off: Spread| display::spread(figure, off.total, units);
             let spread = off.map(|off| format!("± {}", with_unit(total(off))));
             vec![name, value, spread.unwrap_or_default(), off.map(cause).unwrap_or_default()]
@@ -152,6 +165,7 @@ fn cause(off: Spread) -> String {
         Cause::Length => "the length",
         Cause::Pitch => "the pitch",
         Cause::Temperature => "the warmth",
+        Cause::Push => "the push",
     };
     // Causes add up by squares: one that has half of the sum outweighs all others.
     let part = off.by(largest);
@@ -311,7 +325,7 @@ fn partials(make_up: &MakeUp, figures: &StringFigures, count: u32) -> Option<Blo
 /// What a finger meets, and what it leaves.
 fn pluck(design: &Design, resolved: &Resolved, figures: &StringFigures) -> Option<Block> {
     let units = &design.units;
-    let aside = resolved.harp.conditions.pluck;
+    let aside = resolved.harp.conditions.pluck_of(figures.length.ok()?);
     let whole = figures.pluck_force.ok()?.to_n();
     let straight = figures.pluck_stiffness.ok()?.to_n_per_m() * aside.to_m();
     let unit = display::figure_unit(Figure::PluckForce, units);
@@ -393,8 +407,8 @@ fn contacts(
         ));
     }
     notes.push(format!(
-        "Places and room in {}, from the bridge pin. The nominal place is that of a string that is only shortened; the error is how sharp the semitone would be there.",
-        display::length_unit(units.length)
+        "Places and room are {} from the bridge pin. The nominal place is that of a string that is only shortened; the error is how sharp the semitone would be there.",
+        if units.length == LengthUnit::Mm { "in millimetres" } else { "in inches" }
     ));
     Some(Block {
         title: "Levers and discs",
@@ -470,7 +484,7 @@ mod tests {
         let tuning = titled(&list, "Tuning");
         let lever = tuning.rows.iter().find(|row| row[0] == "Lever").unwrap();
         assert_eq!((&*lever[1], &*lever[3]), ("–", "No lever is fitted to this string."));
-        let several = Spread { total: 2.0, causes: [1.2, 1.2, 0.9, 0.5, 0.1], worst: 3.9 };
+        let several = Spread { total: 2.0, causes: [1.2, 1.2, 0.9, 0.5, 0.1, 0.0], worst: 3.9 };
         assert_eq!(cause(several), "the density, and others");
     }
 

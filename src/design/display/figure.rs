@@ -36,7 +36,7 @@ pub const fn figure_unit(figure: Figure, units: &Units) -> &'static str {
         Figure::Impedance => "kg/s",
         Figure::PinTurns => "turns",
         Figure::CentsPerPinDegree => "cents/°",
-        Figure::CentsPerKelvin => "cents/K",
+        Figure::CentsPerKelvin => "cents/°C",
     }
 }
 
@@ -79,8 +79,8 @@ pub fn figure(figure: Figure, of: &StringFigures, units: &Units) -> Known<String
     figure.value(of).map(|value| rounded(figure, value, units))
 }
 
-/// A figure in the unit of its heading, in the words of the chart. A stretch, and the place of a lever
-/// or disc, to a tenth of a millimetre or a hundredth of an inch; a cut length to a millimetre or a
+/// A figure in the unit of its heading, in the words of the chart. A stretch to a tenth of a
+/// millimetre or a hundredth of an inch, the place of a lever or disc to a tenth of that; a cut length to a millimetre or a
 /// tenth of an inch; turns to a hundredth; the force of a pluck to a tenth of a newton or pound-force;
 /// damping to two digits.
 pub fn rounded(figure: Figure, value: f64, units: &Units) -> String {
@@ -102,8 +102,9 @@ pub fn rounded(figure: Figure, value: f64, units: &Units) -> String {
         Figure::Partial8 | Figure::Glide | Figure::CentsPerPinDegree | Figure::CentsPerKelvin => {
             cents(value)
         }
-        Figure::Stretch | Figure::Lever | Figure::DiscNatural | Figure::DiscSharp => {
-            decimals(shown, if units.length == LengthUnit::Mm { 1 } else { 2 })
+        Figure::Stretch => decimals(shown, if units.length == LengthUnit::Mm { 1 } else { 2 }),
+        Figure::Lever | Figure::DiscNatural | Figure::DiscSharp => {
+            decimals(shown, if units.length == LengthUnit::Mm { 2 } else { 3 })
         }
         Figure::CutLength => decimals(shown, if units.length == LengthUnit::Mm { 0 } else { 1 }),
         Figure::PinTurns => decimals(value, 2),
@@ -114,6 +115,16 @@ pub fn rounded(figure: Figure, value: f64, units: &Units) -> String {
 /// A figure in the unit of its heading, with more digits than are sure: to compare, not to build by.
 pub fn in_full(figure: Figure, value: f64, units: &Units) -> String {
     digits(figure, value, units, 5)
+}
+
+/// A figure in the unit of its heading, down to the last digit of how far it may be off.
+pub fn beside(figure: Figure, value: f64, off: f64, units: &Units) -> String {
+    let (shown, off) = (on_the_page(figure, value, units), on_the_page(figure, off, units));
+    let power_of = |number: f64| number.abs().log10().floor();
+    // Two digits of the one; of the other, as many as reach as far, at least two and at most six.
+    let count = (power_of(shown) - power_of(off) + 2.0).clamp(2.0, 6.0);
+    let count = (2_u8..=6).rev().find(|most| f64::from(*most) <= count).unwrap_or(2);
+    digits(figure, value, units, usize::from(count))
 }
 
 /// How far a figure may be off, in the unit of its heading: two digits.
@@ -141,7 +152,7 @@ mod tests {
             (Figure::PinTurns, 1.357, "1.36"),
             (Figure::CentsPerPinDegree, 4.36, "4.4"),
             (Figure::CentsPerKelvin, -6.78, "−6.8"),
-            (Figure::Lever, 21.44, "21.4"),
+            (Figure::Lever, 21.444, "21.44"),
             (Figure::CutLength, 924.6, "925"),
             (Figure::PluckForce, 4.44, "4.4"),
             (Figure::LoadShare, 41.7, "42"),
@@ -156,7 +167,7 @@ mod tests {
             Units { length: LengthUnit::Inch, gauge: GaugeUnit::Thou, force: ForceUnit::Lbf };
         // The inch is 25.4 mm and the pound-force 4.448 N.
         assert_eq!(rounded(Figure::CutLength, 254.0, &units), "10.0");
-        assert_eq!(rounded(Figure::Lever, 25.4, &units), "1.00");
+        assert_eq!(rounded(Figure::Lever, 25.4, &units), "1.000");
         assert_eq!(rounded(Figure::PluckForce, 4.448, &units), "1.0");
         assert_eq!(figure_unit(Figure::Stretch, &units), "in");
         assert_eq!(spread(Figure::Gauge, 0.0254, &units), "1.0");
@@ -170,5 +181,14 @@ mod tests {
         assert_eq!(in_full(Figure::Inharmonicity, 2.043_71e-4, &metric), "2.0437·10⁻⁴");
         assert_eq!(spread(Figure::Tension, -2.345, &metric), "2.3");
         assert_eq!(spread(Figure::Damping, 4.56e-6, &metric), "4.6·10⁻⁶");
+        for (value, off, text) in [
+            (1594.43, 104.2, "1594"),
+            (0.827_9, 0.053, "0.828"),
+            (3.005, 0.2, "3.00"),
+            (25.0, 30.0, "25"),
+        ] {
+            assert_eq!(beside(Figure::Glide, value, off, &metric), text, "{value} ± {off}");
+        }
+        assert_eq!(beside(Figure::Inharmonicity, 2.0437e-4, 3e-6, &metric), "2.044·10⁻⁴");
     }
 }

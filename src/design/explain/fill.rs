@@ -3,7 +3,9 @@
 use crate::design::display;
 use crate::design::document::{Allowances, Design, LimitsSpec};
 use crate::design::resolve::{MOST_PARTIAL, PLUCK_MM, PLUCK_PERCENT, PUSH_MM};
-use crate::engine::analysis::{BREAKING_LOAD_N, Conditions, FREQUENCY_HZ, LENGTH_M};
+use crate::engine::analysis::{
+    BREAKING_LOAD_N, Conditions, FREQUENCY_HZ, LENGTH_M, MOST_PLUCK_RATIO,
+};
 use crate::engine::construction::{DIAMETER_MM, PACKING, WEIGHED_G_PER_M};
 use crate::engine::findings::{AUDIBLE_TIMES, THIN_CORE_RATIO};
 use crate::engine::mechanics::audible_inharmonicity;
@@ -24,6 +26,8 @@ impl Values {
         let at = |hz: f64| audible_inharmonicity(Frequency::from_hz(hz)).ln();
         let numbers = [
             ("pluck", usual.pluck.to_mm()),
+            ("most_pluck", 100.0 * MOST_PLUCK_RATIO),
+            ("off_push", off.push.to_mm()),
             ("at", design.pluck_percent),
             ("partial", f64::from(usual.damping_partial)),
             ("most_partial", f64::from(MOST_PARTIAL)),

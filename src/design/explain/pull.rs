@@ -162,7 +162,8 @@ pub(super) const PLUCK_FORCE: Words = Words {
     formula: &[("", "T κ h + (E A/(2 L)) κ² h³"), ("", "κ = 1/(L β (1 − β))")],
     symbols: &[is::PULL, is::SLOPES, is::ASIDE, is::MODULUS, is::AREA, is::LENGTH, is::PLUCK_AT],
     assumptions: &[
-        "The string is pulled {pluck} mm aside unless you set another way.",
+        "The string is pulled {pluck} mm aside unless you set another way, but never more than {most_pluck} % of its length: \
+         short strings are plucked by less. Common practice, no source.",
         "All the stretch stays within the vibrating length: the string does not slip over the bridge pin.",
         SMALL,
         CORE_ALONE,

@@ -132,7 +132,8 @@ pub(super) const DAMPING: Words = Words {
          has no source.",
         "Only bending counts. Losses to the air, into soundboard and neck, and by friction in a winding are left \
          out, so this is the least that the partial loses.",
-        "The inharmonicity is that of the stiffness alone, without bare ends.",
+        "The inharmonicity is that of the stiffness alone.",
+        "Wound strings get no figure: friction within the winding outweighs the bending of the core.",
     ],
     range: &[
         "Right for every partial, as far as bending goes.",
@@ -141,7 +142,10 @@ pub(super) const DAMPING: Words = Words {
         "The loss factors of gut and most metals are not known here, and then there is no figure.",
     ],
     sources: &[from::BENDING_LAW, from::BENDING],
-    missing: &[from::NO_PULL, &[Unknown::Core, Unknown::Modulus, Unknown::LossFactor]],
+    missing: &[
+        from::NO_PULL,
+        &[Unknown::Core, Unknown::WoundDamping, Unknown::Modulus, Unknown::LossFactor],
+    ],
     worked: Worked::Nylon,
 };
 
@@ -165,7 +169,8 @@ pub(super) const GLIDE: Words = Words {
         is::PLUCK_AT,
     ],
     assumptions: &[
-        "The string is pulled {pluck} mm aside unless you set another way.",
+        "The string is pulled {pluck} mm aside unless you set another way, but never more than {most_pluck} % of its length: \
+         short strings are plucked by less. Common practice, no source.",
         "While it swings, half of the stretch of the pluck is left on average. The pull is greatest whenever the \
          string is farthest out, which tells on the first partial by the factor q.",
         "It swings in one plane, as it does after a pluck. A string that has turned to circling sounds lower.",

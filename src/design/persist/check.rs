@@ -134,6 +134,7 @@ fn numbers(design: &Design) -> Result<(), CheckError> {
         ("the deviation of the lengths in mm", tolerances.length_mm, (0.0, 1_000.0)),
         ("the deviation of the pitch in cents", tolerances.pitch_cents, (0.0, 10_000.0)),
         ("the change of temperature in kelvins", tolerances.temperature_k, (0.0, 1_000.0)),
+        ("the deviation of the push of a lever in mm", tolerances.push_mm, (0.0, 100.0)),
         ("the deviation of the diameters in mm", tolerances.diameter_mm, (0.0, 100.0)),
         ("the deviation of the densities in per cent", tolerances.density_percent, (0.0, 1_000.0)),
         ("the working share in per cent", limits.working_share_percent, (0.0, 1_000.0)),

@@ -78,8 +78,11 @@ pub(in crate::engine) fn figures(number: usize, string: &HarpString, harp: &Harp
 
 /// Damping, and what a finger meets and leaves: the modulus of vibration.
 fn vibration(figures: &mut StringFigures, make_up: Known<&MakeUp>, harp: &Harp) {
-    let Conditions { pluck, damping_partial, .. } = harp.conditions;
+    let damping_partial = harp.conditions.damping_partial;
     figures.damping_eta = make_up.and_then(|make_up| {
+        if !make_up.layers().is_empty() {
+            return Err(Unknown::WoundDamping);
+        }
         let (length, tension) = both(figures.length, figures.tension)?;
         let material = make_up.core().ok_or(Unknown::Core)?.0;
         let core = core_of(make_up).ok_or(Unknown::Modulus)?;
@@ -95,9 +98,11 @@ fn vibration(figures: &mut StringFigures, make_up: Known<&MakeUp>, harp: &Harp) 
         Ok((length, tension, rigidity_n(make_up, tension, Pace::Fast)?))
     });
     let ratio = harp.pluck_ratio;
-    let force = stretched.map(|(l, t, rigidity)| pluck_force(t, l, ratio, rigidity, pluck));
+    let aside = |length: Length| harp.conditions.pluck_of(length);
+    let force = stretched.map(|(l, t, rigidity)| pluck_force(t, l, ratio, rigidity, aside(l)));
     figures.pluck_force = finite(force, Force::to_n);
-    let glide = stretched.map(|(l, t, rigidity)| pluck_glide_cents(t, l, ratio, rigidity, pluck));
+    let glide =
+        stretched.map(|(l, t, rigidity)| pluck_glide_cents(t, l, ratio, rigidity, aside(l)));
     figures.glide_cents = finite(glide, |cents| cents);
 }
 
