@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use crate::app::browser;
 use crate::app::store::Store;
+use crate::app::widgets::button::button;
 use crate::papers::card::card;
 use crate::papers::html::html;
 use crate::papers::sheet::Paper;
@@ -53,8 +54,8 @@ pub fn CardBar(store: Store) -> impl IntoView {
                 "Print at 100 %, with no margins added."
                 {browser::is_local().then_some(" The code leads to this computer alone: before you print cards for others, open Stringloft at its address on the web.")}
             </p>
-            <button type="button" class="tool main" id="print" on:click=|_| browser::print()>"Print"</button>
-            <button type="button" class="tool" id="close-card" on:click=move |_| close()>"Close"</button>
+            {button("tool main", "print", "", "Print", browser::print)}
+            {button("tool", "close-card", "", "Close", close)}
         </div>
     }
 }

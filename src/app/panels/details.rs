@@ -7,6 +7,7 @@ use super::chart_acts::go_to;
 use super::instrument::{mechanism_of, mechanisms};
 use crate::app::rows::{self, Block, MOST_PARTIALS};
 use crate::app::store::Store;
+use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, NumberField};
 use crate::app::widgets::window::Window;
 use crate::design::edit::Edit;
@@ -50,12 +51,8 @@ pub fn DetailsWindow(store: Store) -> impl IntoView {
             <div class="details" on:keydown=on_keys>
                 <div class="details-head">
                     <span class="tool-group">
-                        <button type="button" class="tool" title="The string above (Ctrl+Up)" on:click=move |_| step(false)>
-                            "Previous string"
-                        </button>
-                        <button type="button" class="tool" title="The string below (Ctrl+Down)" on:click=move |_| step(true)>
-                            "Next string"
-                        </button>
+                        {button("tool", "", "The string above (Ctrl+Up)", "Previous string", move || step(false))}
+                        {button("tool", "", "The string below (Ctrl+Down)", "Next string", move || step(true))}
                     </span>
                     <NumberField
                         label="Partials"

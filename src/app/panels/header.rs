@@ -8,6 +8,7 @@ use web_sys::FileList;
 use super::link::copy_link;
 use crate::app::browser;
 use crate::app::store::{Store, Window};
+use crate::app::widgets::button::button;
 use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
 use crate::design::edit::{Edit, Field};
 use crate::design::letters::small;
@@ -38,10 +39,10 @@ pub fn Header(store: Store) -> impl IntoView {
             <nav class="actions" aria-label="Design">
                 <Opens store=store/>
                 <span class="tool-group">
-                    <button type="button" class="tool" id="save" title="Save the design as a file (Ctrl+S)" on:click=move |_| save(store)>"Save"</button>
-                    <button type="button" class="tool" id="table" title="Save the table of all figures as CSV, for a spreadsheet" on:click=move |_| save_table(store)>"Table"</button>
-                    <button type="button" class="tool main" id="link" title="Copy a link that opens this very design" on:click=move |_| copy_link(store)>"Copy link"</button>
-                    <button type="button" class="tool main" id="card" title="The stringing card, to print" on:click=move |_| store.window.set(Some(Window::Card))>"Card"</button>
+                    {button("tool", "save", "Save the design as a file (Ctrl+S)", "Save", move || save(store))}
+                    {button("tool", "table", "Save the table of all figures as CSV, for a spreadsheet", "Table", move || save_table(store))}
+                    {button("tool main", "link", "Copy a link that opens this very design", "Copy link", move || copy_link(store))}
+                    {button("tool main", "card", "The stringing card, to print", "Card", move || store.window.set(Some(Window::Card)))}
                 </span>
                 <span class="tool-group">
                     <button type="button" class="tool" id="undo" title="Undo (Ctrl+Z)" disabled=move || !store.can_undo() on:click=move |_| store.undo()>"Undo"</button>
@@ -49,10 +50,10 @@ pub fn Header(store: Store) -> impl IntoView {
                 </span>
                 <span class="tool-group">
                     <UnitChoices store=store/>
-                    <button type="button" class="tool" id="instrument" title="Pitch, client, limits, allowances" on:click=move |_| store.window.set(Some(Window::Instrument))>"Instrument"</button>
-                    <button type="button" class="tool" id="materials" title="Figures of the materials, materials of your own, weighing and breaking tests" on:click=move |_| store.window.set(Some(Window::Materials))>"Materials"</button>
-                    <button type="button" class="tool" id="numbers" title="Where the numbers come from" on:click=move |_| store.window.set(Some(Window::Numbers))>"Numbers"</button>
-                    <button type="button" class="tool" id="keys" title="Keys of the chart" on:click=move |_| store.window.set(Some(Window::Keys))>"Keys"</button>
+                    {button("tool", "instrument", "Pitch, client, limits, allowances", "Instrument", move || store.window.set(Some(Window::Instrument)))}
+                    {button("tool", "materials", "Figures of the materials, materials of your own, weighing and breaking tests", "Materials", move || store.window.set(Some(Window::Materials)))}
+                    {button("tool", "numbers", "Where the numbers come from", "Numbers", move || store.window.set(Some(Window::Numbers)))}
+                    {button("tool", "keys", "Keys of the chart", "Keys", move || store.window.set(Some(Window::Keys)))}
                     <button type="button" class="tool" id="theme" title="Light or dark" on:click=move |_| turn_theme(store)>
                         {move || if store.dark.get() { "Light" } else { "Dark" }}
                     </button>
@@ -65,7 +66,7 @@ pub fn Header(store: Store) -> impl IntoView {
 #[component]
 fn Opens(store: Store) -> impl IntoView {
     let file = NodeRef::<html::Input>::new();
-    let choose = move |_| {
+    let choose = move || {
         if let Some(input) = file.get_untracked() {
             input.click();
         }
@@ -78,9 +79,9 @@ fn Opens(store: Store) -> impl IntoView {
     };
     view! {
         <span class="tool-group">
-            <button type="button" class="tool" id="new" title="Start a harp of your own" on:click=move |_| store.window.set(Some(Window::New))>"New"</button>
-            <button type="button" class="tool" id="open" title="Open a design file or a CSV table; you can also drag it onto the page" on:click=choose>"Open"</button>
-            <button type="button" class="tool" id="shelf" title="Designs kept in this browser" on:click=move |_| store.window.set(Some(Window::Shelf))>"Designs"</button>
+            {button("tool", "new", "Start a harp of your own", "New", move || store.window.set(Some(Window::New)))}
+            {button("tool", "open", "Open a design file or a CSV table; you can also drag it onto the page", "Open", choose)}
+            {button("tool", "shelf", "Designs kept in this browser", "Designs", move || store.window.set(Some(Window::Shelf)))}
             <input
                 node_ref=file
                 id="file"

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use crate::app::rows;
 use crate::app::section::{self, SectionDrawing, Shape};
 use crate::app::store::Store;
+use crate::app::widgets::button::button;
 use crate::app::widgets::fields::TextField;
 use crate::app::widgets::list::{self, list, part, while_so};
 use crate::app::widgets::window::Window;
@@ -233,7 +234,7 @@ fn Layers(
     choices: StoredValue<Vec<(String, String)>>,
 ) -> impl IntoView {
     let count = Memo::new(move |_| draft.with(|d| d.layers.len()));
-    let add = move |_| draft.update(|d| d.layers.push(new_layer()));
+    let add = move || draft.update(|d| d.layers.push(new_layer()));
     view! {
         {list(move || {
             let layer = |index| part(&index, move || OneLayer(OneLayerProps { draft, index, choices }).into_any());
@@ -241,7 +242,7 @@ fn Layers(
         })}
         {while_so(
             move || (1..MOST_LAYERS).contains(&count.get()),
-            move || view! { <button type="button" class="tool" on:click=add>"Add a layer outside"</button> }.into_any(),
+            move || button("tool", "", "", "Add a layer outside", add),
         )}
     }
 }
@@ -298,7 +299,7 @@ fn OneLayer(
             });
         }
     };
-    let remove = move |_| {
+    let remove = move || {
         draft.update(|d| {
             if index < d.layers.len() {
                 d.layers.remove(index);
@@ -314,7 +315,7 @@ fn OneLayer(
             <TextField label="Cover, %" value=packing on_input=set_packing/>
             <p class="hint">
                 "Ribbon is its width; leave it empty for round wire. Cover 100 %: the turns touch. "
-                <button type="button" class="quiet" on:click=remove>"Remove this layer"</button>
+                {button("quiet", "", "", "Remove this layer", remove)}
             </p>
         </fieldset>
     }

@@ -13,6 +13,7 @@ use self::facts::fact_row;
 use self::naming::{Naming, NewMaterial};
 use self::tests_of::trial_form;
 use crate::app::store::Store;
+use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part, while_so, words};
 use crate::app::widgets::window::Window;
 use crate::design::edit::Edit;
@@ -107,7 +108,7 @@ fn Standing(desk: Desk) -> impl IntoView {
         (0, false, _) => "Of this design; no string uses it yet.",
         (_, false, _) => "Of this design. Give its strings another material before you remove it.",
     };
-    let back = move |_| {
+    let back = move || {
         let key = desk.key();
         if let Some(first) = built_in().iter().find(|material| material.key == key) {
             desk.forget(&key);
@@ -115,7 +116,7 @@ fn Standing(desk: Desk) -> impl IntoView {
             desk.told.set("Back to the built-in figures.".to_owned());
         }
     };
-    let remove = move |_| {
+    let remove = move || {
         let key = desk.key();
         desk.forget(&key);
         store.send(&Edit::RemoveMaterial { key: key.clone() });
@@ -126,11 +127,11 @@ fn Standing(desk: Desk) -> impl IntoView {
         <p class="window-actions">
             {while_so(
                 move || matches!(state.get(), (_, true, true)),
-                move || view! { <button type="button" class="tool" on:click=back>"Back to the built-in figures"</button> }.into_any(),
+                move || button("tool", "", "", "Back to the built-in figures", back),
             )}
             {while_so(
                 move || matches!(state.get(), (0, false, _)),
-                move || view! { <button type="button" class="tool" on:click=remove>"Remove"</button> }.into_any(),
+                move || button("tool", "", "", "Remove", remove),
             )}
         </p>
     }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::instrument::{mechanism_of, mechanisms};
 use crate::app::rows;
 use crate::app::store::{Origin, Store};
+use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
 use crate::app::widgets::list::words;
 use crate::app::widgets::window::Window;
@@ -23,7 +24,7 @@ pub fn NewWindow(store: Store) -> impl IntoView {
         store.notice.set(None);
         store.window.set(None);
     });
-    let empty = move |_| begin.run(Design::default());
+    let empty = move || begin.run(Design::default());
     view! {
         <Window title="New harp" wide=true on_close=move || store.window.set(None)>
             <div class="form-columns">
@@ -32,7 +33,7 @@ pub fn NewWindow(store: Store) -> impl IntoView {
                 <FromSample store=store/>
             </div>
             <p class="window-actions">
-                <button type="button" class="tool" on:click=empty>"Begin with an empty chart"</button>
+                {button("tool", "", "", "Begin with an empty chart", empty)}
                 <span class="hint">"What is open now stays under Designs, if you changed it."</span>
             </p>
         </Window>
@@ -77,7 +78,7 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
             design
         })
     };
-    let start = move |_| match make() {
+    let start = move || match make() {
         Ok(design) => begin.run(design),
         Err(why) => wrong.set(Some(format!("Not started: {why}."))),
     };
@@ -108,7 +109,7 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
                 " Suggest lengths and strings to start from"
             </label>
             <p class="wrong" role="alert">{words(move || wrong.get().unwrap_or_default())}</p>
-            <p><button type="button" class="tool main" id="start-compass" on:click=start>"Start"</button></p>
+            <p>{button("tool main", "start-compass", "", "Start", start)}</p>
         </fieldset>
     }
 }
@@ -117,7 +118,7 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
 fn FromMeasurements(store: Store, begin: Callback<Design>) -> impl IntoView {
     let text = RwSignal::new(String::new());
     let wrong = RwSignal::new(None::<String>);
-    let start = move |_| {
+    let start = move || {
         let units = store.design.with_untracked(|design| design.units);
         let base = Design { units, ..Design::default() };
         match text.with_untracked(|text| rows::measured(text, &base)) {
@@ -140,7 +141,7 @@ fn FromMeasurements(store: Store, begin: Callback<Design>) -> impl IntoView {
                 ></textarea>
             </label>
             <p class="wrong" role="alert">{words(move || wrong.get().unwrap_or_default())}</p>
-            <p><button type="button" class="tool main" id="start-measurements" on:click=start>"Start"</button></p>
+            <p>{button("tool main", "start-measurements", "", "Start", start)}</p>
         </fieldset>
     }
 }

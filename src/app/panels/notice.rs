@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::store::{Notice, Origin, Store};
+use crate::app::widgets::button::button;
 
 /// The line that tells what was done, or what went wrong and what to do.
 #[component]
@@ -12,9 +13,7 @@ pub fn NoticeLine(store: Store) -> impl IntoView {
             view! {
                 <div class="notice" class:problem=problem role=if problem { "alert" } else { "status" }>
                     <p>{text}</p>
-                    <button type="button" class="quiet" on:click=move |_| store.notice.set(None)>
-                        "Dismiss"
-                    </button>
+                    {button("quiet", "", "", "Dismiss", move || store.notice.set(None))}
                 </div>
             }
         })

@@ -8,6 +8,7 @@ use super::numbers::topic_here;
 use crate::app::browser;
 use crate::app::rows;
 use crate::app::store::{Store, Window};
+use crate::app::widgets::button::button;
 use crate::app::widgets::list;
 use crate::design::edit::Edit;
 use crate::design::explain::Topic;
@@ -15,44 +16,29 @@ use crate::design::explain::Topic;
 /// The row of actions above the string chart.
 #[component]
 pub fn Tools(store: Store) -> impl IntoView {
-    let button = move |words: &'static str, hint: &'static str, action: fn(Store)| {
-        let run = move |_| {
+    let of_chart = move |words: &'static str, hint: &'static str, action: fn(Store)| {
+        button("tool", "", hint, words, move || {
             action(store);
             browser::focus("chart");
-        };
-        view! { <button type="button" class="tool" title=hint on:click=run>{words}</button> }
+        })
     };
     view! {
         <div class="tools" role="toolbar" aria-label="Selected strings">
             <span class="tool-group">
-                {button("Insert", "Put in a string above the cursor (Insert key)", |s| { act(s, &Ask::Insert); })}
-                {button("Duplicate", "Repeat the selected strings below", duplicate)}
-                {button("Delete", "Take the selected strings out (Ctrl+Delete)", |s| { act(s, &Ask::Delete); })}
-                {button("Up", "Move the selected strings up (Ctrl+Shift+Up)", |s| { act(s, &Ask::Shift { up: true }); })}
-                {button("Down", "Move the selected strings down (Ctrl+Shift+Down)", |s| { act(s, &Ask::Shift { up: false }); })}
+                {of_chart("Insert", "Put in a string above the cursor (Insert key)", |s| { act(s, &Ask::Insert); })}
+                {of_chart("Duplicate", "Repeat the selected strings below", duplicate)}
+                {of_chart("Delete", "Take the selected strings out (Ctrl+Delete)", |s| { act(s, &Ask::Delete); })}
+                {of_chart("Up", "Move the selected strings up (Ctrl+Shift+Up)", |s| { act(s, &Ask::Shift { up: true }); })}
+                {of_chart("Down", "Move the selected strings down (Ctrl+Shift+Down)", |s| { act(s, &Ask::Shift { up: false }); })}
             </span>
             <span class="tool-group">
-                {button("Add treble", "Extend the compass by one note above string 1", |s| extend(s, true))}
-                {button("Add bass", "Extend the compass by one note below the last string", |s| extend(s, false))}
+                {of_chart("Add treble", "Extend the compass by one note above string 1", |s| extend(s, true))}
+                {of_chart("Add bass", "Extend the compass by one note below the last string", |s| extend(s, false))}
             </span>
             <span class="tool-group">
-                {button("Fill down", "Fill the selection from its first row (Ctrl+D)", |s| { act(s, &Ask::FillDown); })}
-                <button
-                    type="button"
-                    class="tool"
-                    title="Material, gauge and windings of the selected strings (Ctrl+Enter)"
-                    on:click=move |_| store.window.set(Some(Window::MakeUp))
-                >
-                    "Make-up"
-                </button>
-                <button
-                    type="button"
-                    class="tool"
-                    title="Every figure of the string, its partials and its levers (Alt+Enter)"
-                    on:click=move |_| store.window.set(Some(Window::Details))
-                >
-                    "Details"
-                </button>
+                {of_chart("Fill down", "Fill the selection from its first row (Ctrl+D)", |s| { act(s, &Ask::FillDown); })}
+                {button("tool", "", "Material, gauge and windings of the selected strings (Ctrl+Enter)", "Make-up", move || store.window.set(Some(Window::MakeUp)))}
+                {button("tool", "", "Every figure of the string, its partials and its levers (Alt+Enter)", "Details", move || store.window.set(Some(Window::Details)))}
             </span>
         </div>
     }
@@ -101,9 +87,7 @@ pub fn CellLine(store: Store) -> impl IntoView {
     let more = move || {
         topic.get().map(|topic| {
             view! {
-                <button type="button" class="quiet" title="F1" on:click=move |_| store.explain(topic)>
-                    "How it is worked out"
-                </button>
+                {button("quiet", "", "F1", "How it is worked out", move || store.explain(topic))}
             }
         })
     };

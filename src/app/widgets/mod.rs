@@ -1,5 +1,6 @@
 //! Pieces that show and report, and know no design.
 
+pub mod button;
 pub mod fields;
 pub mod list;
 pub mod window;

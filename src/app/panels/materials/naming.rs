@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::desk::Desk;
 use crate::app::rows::sentence;
+use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
 use crate::app::widgets::list::{while_so, words};
 use crate::design::document::{ClassSpec, MaterialSpec};
@@ -92,7 +93,7 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
             Err(error) => wrong.set(sentence(&error.to_string())),
         }
     };
-    let rename = move |_| {
+    let rename = move || {
         with_key(&|spec, to| {
             desk.carry(&spec.key, &to);
             store.send(&Edit::RenameMaterial { from: spec.key.clone(), to: to.clone() });
@@ -100,7 +101,7 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
             desk.told.set(format!("{} now has the key {to}; its strings follow.", spec.name));
         });
     };
-    let copy_it = move |_| {
+    let copy_it = move || {
         with_key(&|spec, to| {
             let copied = store.design.with_untracked(|design| copy(design, &spec, &to));
             desk.set_naming(1, None);
@@ -130,9 +131,9 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
             <p class="window-actions">
                 {while_so(
                     move || own.get(),
-                    move || view! { <button type="button" class="tool" on:click=rename>"Give this key"</button> }.into_any(),
+                    move || button("tool", "", "", "Give this key", rename),
                 )}
-                <button type="button" class="tool" on:click=copy_it>"Copy under this key"</button>
+                {button("tool", "", "", "Copy under this key", copy_it)}
             </p>
             <p class="wrong" role="alert">
                 {words(move || name_error.get().map(|error| sentence(&error.to_string())).unwrap_or_default())}
@@ -172,7 +173,7 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
             with.map_err(|error| error.to_string())
         })
     };
-    let add = move |_| match made() {
+    let add = move || match made() {
         Ok(material) => {
             let (key, name) = (material.key.clone(), material.name.clone());
             store.send(&Edit::Material(material));
@@ -191,7 +192,7 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
                 <Choice label="Kind" choices=classes() value=class on_change=move |key| class.set(key)/>
                 {field(2, "Density, kg/m³", "1320")}
                 <p class="wrong" role="alert">{words(move || wrong.get())}</p>
-                <button type="button" class="tool" on:click=add>"Add"</button>
+                {button("tool", "", "", "Add", add)}
             </fieldset>
         </details>
     }
