@@ -50,11 +50,16 @@ mod tests {
 
     #[test]
     fn letters_of_european_scripts_are_made_small_as_the_standard_library_does() {
-        let ranges =
-            [0..0x130, 0x131..0x180, 0x386..0x3cf, 0x400..0x4c0, 0x4c1..0x530, 0x1e00..0x1e9e];
-        for letter in
-            ranges.into_iter().chain([0x1ea0..0x1f00]).flatten().filter_map(char::from_u32)
-        {
+        let ranges = [
+            0..0x130,
+            0x131..0x180,
+            0x386..0x3cf,
+            0x400..0x4c0,
+            0x4c1..0x530,
+            0x1e00..0x1e9e,
+            0x1ea0..0x1f00,
+        ];
+        for letter in ranges.into_iter().flatten().filter_map(char::from_u32) {
             assert_eq!(small(&letter.to_string()), letter.to_lowercase().to_string(), "{letter}");
         }
         assert_eq!(small("Ängsö Ø, ČESKÁ Ž, Ωδή, Ёлка 7"), "ängsö ø, česká ž, ωδή, ёлка 7");
