@@ -6,6 +6,12 @@ set -eu
 shell=$TRUNK_SOURCE_DIR/src/shell
 cd "$TRUNK_STAGING_DIR"
 
+# Trunk's minifier cannot read what wasm-bindgen writes ("Failed to minify JS"): here go comments and indents.
+for file in stringloft-*.js; do
+    sed -E '/^ *\/\*\*/,/\*\//d; /^ *\/\//d; s/^ +//' "$file" >"$file.small"
+    mv "$file.small" "$file"
+done
+
 cat "$shell/offline.js" >>boot.js
 
 # The version is the sum of all files, so that any change makes a new one.
