@@ -23,6 +23,8 @@ pub struct Outcome {
     pub text: String,
     /// What goes into its source.
     pub source: String,
+    /// How far it may be off in per cent, where the readings say so.
+    pub off_percent: Option<String>,
 }
 
 /// A test that gives a figure of a material.
@@ -101,19 +103,32 @@ impl Trial {
             Self::Weighing => &[
                 ("Length", "10 m"),
                 ("Mass, g", "12.3"),
-                ("Diameter", "1.02"),
+                ("Diameter", "1.02 mm"),
                 ("± length, mm", "1"),
                 ("± mass, g", "0.1"),
                 ("± diameter, mm", "0.01"),
             ],
-            Self::Breaking => &[("Diameter", "0.70"), ("Loads at break", "118; 121; 120")],
+            Self::Breaking => &[("Diameter", "0.70 mm"), ("Loads at break", "118 N; 121 N; 120 N")],
             Self::Stretching => &[
-                ("Load added", "20"),
+                ("Load added", "20 N"),
                 ("Grows by", "5 mm"),
                 ("Measured length", "2 m"),
-                ("Diameter", "0.70"),
+                ("Diameter", "0.70 mm"),
             ],
         }
+    }
+
+    /// The label of a reading with the unit that a bare number of it is in.
+    pub fn label(self, place: usize, units: &Units) -> String {
+        let label = self.asked().get(place).map_or("", |asked| asked.0);
+        let unit = match label {
+            "Diameter" if units.gauge == GaugeUnit::Thou => "thou",
+            "Diameter" => "mm",
+            "Length" | "Measured length" | "Grows by" => length_unit(units),
+            "Loads at break" | "Load added" => force_unit(units),
+            _ => "",
+        };
+        if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") }
     }
 
     /// The properties that it can give.
@@ -138,8 +153,7 @@ impl Trial {
             typed::gauge(&text).map(|size| (size, text))
         };
         let length = |measure: &Measure, place| {
-            let unit = if units.length == LengthUnit::Inch { "in" } else { "mm" };
-            let text = typed::with_unit(text(place), unit);
+            let text = typed::with_unit(text(place), length_unit(units));
             measure.read(&text).map(|mm| (Length::from_mm(mm), text))
         };
         match self {
@@ -151,6 +165,7 @@ impl Trial {
                     words: format!("{density:.0} kg/m³"),
                     text: format!("{density:.1}"),
                     source: format!("weighed: {}, {size_text}", text(1)),
+                    off_percent: None,
                 })
             }
             Self::Weighing => {
@@ -174,6 +189,7 @@ impl Trial {
                     words: format!("{density:.0} ± {off:.0} kg/m³ (± {percent:.1} %)"),
                     text: format!("{density:.1}"),
                     source: format!("weighed: {mass_text} of {long_text}, {size_text}"),
+                    off_percent: (off > 0.0).then(|| format!("{percent:.1}")),
                 })
             }
             Self::Breaking => {
@@ -202,7 +218,7 @@ impl Trial {
                 let strings = if count == 1 { "string" } else { "strings" };
                 let source =
                     format!("breaking test: least of {count} {strings}, {load} at {size_text}");
-                Ok(Outcome { words, text: least, source })
+                Ok(Outcome { words, text: least, source, off_percent: None })
             }
             Self::Stretching => {
                 let load_text = typed::with_unit(text(0), force_unit(units));
@@ -218,9 +234,17 @@ impl Trial {
                     source: format!(
                         "stretch test: {load_text} more, {stretch_text} of {long_text}, {size_text}"
                     ),
+                    off_percent: None,
                 })
             }
         }
+    }
+}
+
+const fn length_unit(units: &Units) -> &'static str {
+    match units.length {
+        LengthUnit::Inch => "in",
+        LengthUnit::Mm => "mm",
     }
 }
 

@@ -104,7 +104,8 @@ pub fn act(store: Store, asked: &Ask) -> bool {
             None => return false,
         },
         Ask::MakeUp => store.window.set(Some(Window::MakeUp)),
-        Ask::Details => store.window.set(Some(Window::Details)),
+        Ask::Details if store.count() > 0 => store.window.set(Some(Window::Details)),
+        Ask::Details => return false,
     }
     true
 }

@@ -3,8 +3,8 @@
 
 use std::sync::Arc;
 
-use leptos::html;
 use leptos::prelude::*;
+use leptos::{ev, html};
 use plotters::coord::Shift;
 use plotters::drawing::{DrawingArea, IntoDrawingArea};
 use wasm_bindgen::JsCast;
@@ -204,8 +204,27 @@ fn Choose(store: Store) -> impl IntoView {
             }
         })
         .collect_view();
+    let list = NodeRef::<html::Details>::new();
+    let close = move || {
+        if let Some(list) = list.get_untracked() {
+            let _ = list.remove_attribute("open");
+        }
+    };
+    // A click anywhere else closes it, and so does Escape, which leaves the keyboard where it was.
+    let _ = window_event_listener(ev::mousedown, move |event| {
+        let target = event.target().and_then(|target| target.dyn_into::<web_sys::Node>().ok());
+        let inside = list.get_untracked().is_some_and(|list| list.contains(target.as_ref()));
+        if !inside {
+            close();
+        }
+    });
+    let escape = move |event: web_sys::KeyboardEvent| {
+        if event.key() == "Escape" {
+            close();
+        }
+    };
     view! {
-        <details class="choose">
+        <details class="choose" node_ref=list on:keydown=escape>
             <summary>"Curves"</summary>
             <div class="choose-list">{boxes}<p class="hint">"At most five at once."</p></div>
         </details>

@@ -112,7 +112,7 @@ fn table(block: Block) -> impl IntoView {
     });
     let notes = block.notes.into_iter().map(|note| view! { <p class="hint">{note}</p> });
     view! {
-        <div class="details-block">
+        <div class="details-block" role="region" tabindex="0" aria-label=block.title>
             <table class="sources" class:worded=block.worded>
                 <caption>{block.title}</caption>
                 <thead><tr>{heads.collect_view()}</tr></thead>

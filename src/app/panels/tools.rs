@@ -38,7 +38,7 @@ pub fn Tools(store: Store) -> impl IntoView {
             <span class="tool-group">
                 {of_chart("Fill down", "Fill the selection from its first row (Ctrl+D)", |s| { act(s, &Ask::FillDown); })}
                 {button("tool", "", "Material, gauge and windings of the selected strings (Ctrl+Enter)", "Make-up", move || store.window.set(Some(Window::MakeUp)))}
-                {button("tool", "", "Every figure of the string, its partials and its levers (Alt+Enter)", "Details", move || store.window.set(Some(Window::Details)))}
+                {button("tool", "", "Every figure of the string, its partials and its levers (Alt+Enter)", "Details", move || if store.count() > 0 { store.window.set(Some(Window::Details)) })}
             </span>
         </div>
     }

@@ -7,6 +7,7 @@ use super::naming::own_undo;
 use crate::app::rows::sentence;
 use crate::app::widgets::fields::TextField;
 use crate::design::letters::small;
+use crate::design::material_facts::Property;
 use crate::design::trial::Trial;
 
 /// The form of a test.
@@ -24,10 +25,12 @@ pub(super) fn trial_form(desk: Desk, trial: Trial) -> AnyView {
             begun.then(|| trial.outcome(texts, &units))
         })
     });
-    let fields = asked.iter().enumerate().map(|(place, (label, example))| {
+    let units = desk.store.design.with_untracked(|design| design.units);
+    let fields = asked.iter().enumerate().map(|(place, (_, example))| {
         let value = Signal::derive(move || readings.with(|texts| texts[place].clone()));
         let on_input = move |text| readings.update(|texts| texts[place] = text);
-        view! { <TextField label=*label value=value on_input=on_input hint=*example/> }
+        let label = trial.label(place, &units);
+        view! { <TextField label=label value=value on_input=on_input hint=*example/> }
     });
     let fields = fields.collect_view();
     let uses = trial.gives().iter().map(|property| {
@@ -35,6 +38,10 @@ pub(super) fn trial_form(desk: Desk, trial: Trial) -> AnyView {
         let take = move |_| {
             if let Some(Ok(outcome)) = outcome.get_untracked() {
                 desk.take(property, &outcome.text, &outcome.source);
+                // How far it may be off belongs to it.
+                if let (Property::Density, Some(percent)) = (property, &outcome.off_percent) {
+                    desk.take(Property::DensitySpread, percent, &outcome.source);
+                }
             }
         };
         let off = move || outcome.with(|outcome| !matches!(outcome, Some(Ok(_))));
