@@ -6,7 +6,7 @@
 //! that a spreadsheet would run as a formula gets an apostrophe before it, which is taken off again
 //! when it is read; plain numbers, also negative ones, never do.
 
-mod cells;
+pub(crate) mod cells;
 mod line;
 mod read;
 pub mod report;

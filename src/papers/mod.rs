@@ -1,7 +1,8 @@
 //! What is printed: sheets of words and figures, laid out in millimetres, and their writing as HTML.
 //!
 //! Knows the design and the engine, not the screen. In order, each using those before it: `sheet`,
-//! `measure`, `code`, `words`, `rows`, `layout`, `card`, `html`.
+//! `measure`, `code`, `words`, `rows`, `layout`, `card`, `html`. `template`
+//! draws at full size and stands apart.
 
 pub mod card;
 pub mod code;
@@ -10,4 +11,5 @@ pub mod layout;
 pub mod measure;
 pub mod rows;
 pub mod sheet;
+pub mod template;
 pub mod words;

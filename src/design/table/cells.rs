@@ -66,7 +66,7 @@ fn quoted(
 }
 
 /// Adds a cell to a text, in quotes where it needs them.
-pub(super) fn push(out: &mut String, cell: &str, delimiter: char) {
+pub(crate) fn push(out: &mut String, cell: &str, delimiter: char) {
     let special = |c: char| c == delimiter || matches!(c, '"' | '\n' | '\r');
     if cell.contains(special) {
         out.push('"');
@@ -79,7 +79,7 @@ pub(super) fn push(out: &mut String, cell: &str, delimiter: char) {
 
 /// A user's text made harmless for a spreadsheet, which would run it as a formula when it begins with
 /// `=`, `+`, `-` or `@`: an apostrophe before it says that it is text. A number stays as it is.
-pub(super) fn guarded(text: &str) -> String {
+pub(crate) fn guarded(text: &str) -> String {
     if is_formula(text) { format!("'{text}") } else { text.to_owned() }
 }
 

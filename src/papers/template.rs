@@ -1,0 +1,18 @@
+//! Templates at full size: a drawing of pins, holes, levers and outlines in millimetres, written as DXF
+//! for a cutter, as SVG for a drawing program and as PDF for a printer, and a schedule of the points.
+//!
+//! Everything here takes a neutral [`Template`](model::Template) and knows no harp. In order, each using
+//! those before it: `model`, `check`, `letters`, `dxf`, `svg`, `schedule`, `tiling`, `canvas`, `sheet`,
+//! `map`, `pdf`.
+
+mod canvas;
+mod check;
+pub mod dxf;
+pub mod letters;
+mod map;
+pub mod model;
+pub mod pdf;
+pub mod schedule;
+mod sheet;
+pub mod svg;
+pub mod tiling;

@@ -1,0 +1,252 @@
+//! The first pages of a tiled template: a map of the sheets, how to join them, what to check, and what
+//! is on each.
+
+use crate::papers::measure::{clean, width_mm, wrap};
+
+use super::canvas::{Canvas, View};
+use super::model::{Extent, Layer, LayerKind, Point, Shape, Template, type_pt};
+use super::sheet::{SCALE_NOTE, bars, frame_on_page};
+use super::tiling::{Place, Plan, TilePaper, crosses};
+
+const TITLE_MM: f64 = 4.2;
+const HEAD_MM: f64 = 2.6;
+const WORDS_MM: f64 = 2.1;
+/// From one line of words to the next.
+const LINE_MM: f64 = 4.0;
+/// The map is at most so high.
+const MAP_MM: f64 = 112.0;
+/// Lines of notes that are kept.
+const MOST_NOTE_LINES: usize = 8;
+/// White between two columns.
+const GUTTER_MM: f64 = 8.0;
+
+/// How to join the sheets.
+const JOIN: [&str; 5] = [
+    "Cut each sheet along its full line: at the left, at the bottom, or both. A sheet without such a \
+     line is not cut.",
+    "Join each row from left to right: lay the cut edge on the dotted line of the sheet at its left, \
+     so that both halves of the numbered diamonds meet.",
+    "Then join the rows from the bottom up, each over the one below it, in the same way.",
+    "Before the glue sets, lay a straight edge along a long line that crosses the seam: it must not \
+     step.",
+    "A name with its number stands at the lower left of every sheet.",
+];
+
+/// What to check, and to beware of.
+const CHECK: [&str; 5] = [
+    "Measure both bars on every sheet with a steel rule before you cut. Each must be 100 mm; if one \
+     is off by more than 0.3 mm, set the printer to 100 % and print that sheet again.",
+    "Paper grows and shrinks with the damp in the air. Measure from the first to the last pin on the \
+     joined sheets and compare with the schedule on the day that you drill.",
+    "Try each drill and pin in scrap of the same wood first. Wear eye protection.",
+    "A template says where things go, not that the wood will bear the strings: have neck, pillar and \
+     soundboard checked for their load.",
+    "The cross in a circle marks the origin, x 0, y 0. All lengths on the sheets count from there.",
+];
+
+/// The contents of the pages before the sheets, at least one.
+pub(super) fn draw(
+    template: &Template,
+    layers: &[Layer],
+    plan: &Plan,
+    paper: TilePaper,
+    extent: &Extent,
+) -> Vec<Vec<u8>> {
+    let page_mm = paper.size_mm();
+    let frame = frame_on_page(page_mm);
+    let mut pages = Vec::new();
+    let mut canvas = Canvas::new();
+    let mut y_mm = heading(&mut canvas, template, plan, paper, &frame);
+    y_mm = map(&mut canvas, layers, plan, extent, &frame, y_mm);
+    let half_mm = 0.5 * (frame.width_mm() - GUTTER_MM);
+    let left = column(&mut canvas, "How to join the sheets", &JOIN, frame.left_mm, half_mm, y_mm);
+    let right_mm = frame.left_mm + half_mm + GUTTER_MM;
+    let right = column(&mut canvas, "Before you cut", &CHECK, right_mm, half_mm, y_mm);
+    y_mm = left.min(right) - 3.0;
+    let lists: Vec<Vec<String>> = plan
+        .sheets()
+        .map(|place| wrap(&on_sheet(layers, plan, place), half_mm, type_pt(WORDS_MM), 3))
+        .collect();
+    let mut lists = lists.iter().peekable();
+    while lists.peek().is_some() {
+        // A page that has room for the head and some lines.
+        if y_mm - frame.bottom_mm > 5.0 * LINE_MM {
+            canvas.bold(Point::new(frame.left_mm, y_mm), HEAD_MM, "What is on each sheet");
+            for x_mm in [frame.left_mm, right_mm] {
+                let mut line_mm = y_mm - 1.3 * LINE_MM;
+                while let Some(lines) = lists.next_if(|lines| {
+                    line_mm - LINE_MM * lines.len().saturating_sub(1) as f64 > frame.bottom_mm + 1.0
+                }) {
+                    for line in lines {
+                        canvas.text(Point::new(x_mm, line_mm), WORDS_MM, line);
+                        line_mm -= LINE_MM;
+                    }
+                }
+            }
+        }
+        if lists.peek().is_some() {
+            bars(&mut canvas, &frame);
+            pages.push(std::mem::replace(&mut canvas, Canvas::new()).finish());
+            y_mm = frame.top_mm - HEAD_MM;
+        }
+    }
+    bars(&mut canvas, &frame);
+    pages.push(canvas.finish());
+    pages
+}
+
+/// Title, count of sheets and notes. Gives the height below them.
+fn heading(
+    canvas: &mut Canvas,
+    template: &Template,
+    plan: &Plan,
+    paper: TilePaper,
+    frame: &Extent,
+) -> f64 {
+    let wide_mm = frame.width_mm();
+    let mut y_mm = frame.top_mm - TITLE_MM;
+    let title = clean(&template.title);
+    let title = if title.is_empty() { "Template".to_owned() } else { title };
+    for line in wrap(&title, wide_mm, type_pt(TITLE_MM) * 1.08, 2) {
+        canvas.bold(Point::new(frame.left_mm, y_mm), TITLE_MM, &line);
+        y_mm -= TITLE_MM + 2.4;
+    }
+    let count = plan.count();
+    let sheets = if count == 1 { "sheet" } else { "sheets" };
+    let side = if plan.is_lying() { "landscape" } else { "portrait" };
+    let mut words = vec![format!(
+        "Full size on {count} {sheets} of {}, {side}, with {} mm overlap. {SCALE_NOTE}",
+        paper.name(),
+        plan.overlap_mm
+    )];
+    if !template.origin.is_empty() {
+        words.push(format!("Origin (x 0, y 0): {}", template.origin));
+    }
+    words.extend(template.notes.iter().cloned());
+    let lines = words.iter().flat_map(|text| wrap(text, wide_mm, type_pt(WORDS_MM), 3));
+    for line in lines.take(MOST_NOTE_LINES) {
+        canvas.text(Point::new(frame.left_mm, y_mm), WORDS_MM, &line);
+        y_mm -= LINE_MM;
+    }
+    y_mm
+}
+
+/// The whole drawing, small, under the frames of the sheets. Gives the height below it.
+fn map(
+    canvas: &mut Canvas,
+    layers: &[Layer],
+    plan: &Plan,
+    extent: &Extent,
+    frame: &Extent,
+    top_mm: f64,
+) -> f64 {
+    let last = Place { row: plan.rows - 1, column: plan.columns - 1 };
+    let first = plan.frame(Place { row: 0, column: 0 });
+    let end = plan.frame(last);
+    let whole = Extent::new(first.left_mm, end.bottom_mm, end.right_mm, first.top_mm);
+    let scale = (frame.width_mm() / whole.width_mm()).min(MAP_MM / whole.height_mm());
+    let left_mm = frame.left_mm + 0.5 * (frame.width_mm() - scale * whole.width_mm());
+    let bottom_mm = top_mm - scale * whole.height_mm();
+    let shift = Point::new(left_mm - scale * whole.left_mm, bottom_mm - scale * whole.bottom_mm);
+    let view = View { scale: scale.min(0.999), shift };
+    let own = |place: Place| {
+        let frame = plan.frame(place);
+        let (right, top) = (place.column + 1 < plan.columns, place.row > 0);
+        let less = |is_covered: bool| if is_covered { plan.overlap_mm } else { 0.0 };
+        let corner = |x_mm: f64, y_mm: f64| view.at(Point::new(x_mm, y_mm));
+        let (right_mm, top_mm) = (frame.right_mm - less(right), frame.top_mm - less(top));
+        [
+            corner(frame.left_mm, frame.bottom_mm),
+            corner(right_mm, frame.bottom_mm),
+            corner(right_mm, top_mm),
+            corner(frame.left_mm, top_mm),
+        ]
+    };
+    let empty = || plan.places().filter(|place| !plan.is_printed(*place));
+    canvas.shade(0.9);
+    empty().for_each(|place| canvas.filled(&own(place)));
+    canvas.shade(0.55);
+    canvas.pen(0.13, &[]);
+    plan.places().for_each(|place| canvas.path(&own(place), true));
+    for place in empty() {
+        let corners = own(place);
+        canvas.line(corners[0], corners[2]);
+        canvas.line(corners[1], corners[3]);
+    }
+    canvas.shade(0.0);
+    canvas.layers(layers, view, extent);
+    for place in plan.sheets() {
+        let [low, right, high, _] = own(place);
+        let name = place.label();
+        let height_mm = (0.3 * (high.y_mm - low.y_mm)).min(3.2);
+        let wide_mm = width_mm(&name, type_pt(height_mm));
+        let height_mm = height_mm.min(height_mm * 0.8 * (right.x_mm - low.x_mm) / wide_mm);
+        canvas.bold(Point::new(low.x_mm + 1.0, low.y_mm + 1.0), height_mm, &name);
+    }
+    let mut y_mm = bottom_mm - 4.0;
+    if empty().next().is_some() {
+        let words = "Grey and crossed out: nothing to draw, no sheet is printed.";
+        canvas.text(Point::new(frame.left_mm, y_mm), WORDS_MM, words);
+        y_mm -= LINE_MM;
+    }
+    y_mm - 3.0
+}
+
+/// A head and numbered sentences. Gives the height below them.
+fn column(
+    canvas: &mut Canvas,
+    head: &str,
+    sentences: &[&str],
+    x_mm: f64,
+    wide_mm: f64,
+    top_mm: f64,
+) -> f64 {
+    const INDENT_MM: f64 = 4.5;
+    canvas.bold(Point::new(x_mm, top_mm), HEAD_MM, head);
+    let mut y_mm = top_mm - 1.3 * LINE_MM;
+    for (number, sentence) in (1..).zip(sentences) {
+        canvas.text(Point::new(x_mm, y_mm), WORDS_MM, &format!("{number}."));
+        for line in wrap(sentence, wide_mm - INDENT_MM, type_pt(WORDS_MM), 9) {
+            canvas.text(Point::new(x_mm + INDENT_MM, y_mm), WORDS_MM, &line);
+            y_mm -= LINE_MM;
+        }
+    }
+    y_mm
+}
+
+/// `A1: outline, strings, pins; labels 1 to 9`: the layers that reach into the frame of a sheet and the
+/// first and last of its short texts.
+fn on_sheet(layers: &[Layer], plan: &Plan, place: Place) -> String {
+    let frame = plan.frame(place);
+    let reaches = |shape: &&Shape| plan_reaches(shape, &frame);
+    let mut names = Vec::new();
+    let mut labels: Vec<&str> = Vec::new();
+    for layer in layers {
+        let mut inside = layer.shapes.iter().filter(reaches).peekable();
+        if inside.peek().is_some() {
+            names.push(layer.kind.name());
+        }
+        for shape in inside {
+            if let Shape::Text { text, .. } = shape
+                && !labels.contains(&text.as_str())
+                && text.chars().count() <= 8
+                && text.chars().any(|sign| sign.is_ascii_digit())
+                && layer.kind != LayerKind::Marks
+            {
+                labels.push(text);
+            }
+        }
+    }
+    let labels = match labels[..] {
+        [] => String::new(),
+        [only] => format!("; label {only}"),
+        [first, .., last] => format!("; labels {first} to {last}"),
+    };
+    format!("{}: {}{labels}", place.label(), names.join(", "))
+}
+
+fn plan_reaches(shape: &Shape, frame: &Extent) -> bool {
+    let lines = shape.lines();
+    let mut pieces = lines.iter().flat_map(|line| line.windows(2));
+    pieces.any(|ends| crosses(ends[0], ends[1], frame))
+}

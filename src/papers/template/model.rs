@@ -1,0 +1,433 @@
+//! A drawing at full size, before it is written as any file: layers of shapes in millimetres, x to the
+//! right and y up.
+
+use thiserror::Error;
+
+use crate::papers::measure::{POINT_MM, width_mm};
+
+/// No coordinate is further from the origin, and no side of the drawing longer.
+pub const MOST_MM: f64 = 20_000.0;
+/// Shapes in all layers together.
+pub const MOST_SHAPES: usize = 20_000;
+/// Points in all shapes together.
+pub const MOST_POINTS: usize = 100_000;
+/// Letters of one text, of the title or of a note, and the number of notes.
+pub const MOST_LETTERS: usize = 400;
+/// The highest letters that are drawn.
+pub const MOST_LETTER_MM: f64 = 200.0;
+/// How far a line that stands for a curve may be from it.
+pub const FLATNESS_MM: f64 = 0.005;
+/// Height of a capital letter over the size of the type. Helvetica, from memory.
+const CAPITAL: f64 = 0.718;
+/// Arms of the cross at the origin.
+const ORIGIN_ARM_MM: f64 = 6.0;
+
+/// A place in millimetres from the origin, x to the right and y up.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Point {
+    pub x_mm: f64,
+    pub y_mm: f64,
+}
+
+impl Point {
+    pub const fn new(x_mm: f64, y_mm: f64) -> Self {
+        Self { x_mm, y_mm }
+    }
+
+    pub(super) fn is_lawful(self) -> bool {
+        // Not a number is in no range.
+        [self.x_mm, self.y_mm].iter().all(|mm| mm.abs() <= MOST_MM)
+    }
+}
+
+/// What is drawn at full size, for the bench, a cutter or a plotter.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Template {
+    pub title: String,
+    pub notes: Vec<String>,
+    /// What the point (0, 0) is on the harp: `lower bass end of the soundboard`.
+    pub origin: String,
+    pub layers: Vec<Layer>,
+}
+
+/// Shapes that belong together; two layers of a kind are written as one.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Layer {
+    pub kind: LayerKind,
+    pub shapes: Vec<Shape>,
+}
+
+/// What the shapes of a layer are.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LayerKind {
+    Outline,
+    Board,
+    Pillar,
+    Strings,
+    Pins,
+    Holes,
+    Levers,
+    Marks,
+    Dimensions,
+    Text,
+}
+
+impl LayerKind {
+    /// All kinds, as they are drawn one over the other.
+    pub const ALL: [Self; 10] = [
+        Self::Outline,
+        Self::Board,
+        Self::Pillar,
+        Self::Strings,
+        Self::Pins,
+        Self::Holes,
+        Self::Levers,
+        Self::Marks,
+        Self::Dimensions,
+        Self::Text,
+    ];
+
+    /// The name in files and on sheets; one ASCII word.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Outline => "outline",
+            Self::Board => "board",
+            Self::Pillar => "pillar",
+            Self::Strings => "strings",
+            Self::Pins => "pins",
+            Self::Holes => "holes",
+            Self::Levers => "levers",
+            Self::Marks => "marks",
+            Self::Dimensions => "dimensions",
+            Self::Text => "text",
+        }
+    }
+
+    /// Width of the lines on paper. Thin where a centre is read off, thick where one cuts.
+    pub const fn line_mm(self) -> f64 {
+        match self {
+            Self::Outline | Self::Board | Self::Pillar => 0.35,
+            Self::Pins | Self::Holes | Self::Levers | Self::Text => 0.18,
+            Self::Strings | Self::Marks | Self::Dimensions => 0.13,
+        }
+    }
+
+    pub const fn stroke(self) -> Stroke {
+        match self {
+            Self::Pillar => Stroke::Dashed,
+            Self::Strings => Stroke::Chain,
+            _ => Stroke::Full,
+        }
+    }
+}
+
+/// How a line is broken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stroke {
+    Full,
+    Dashed,
+    /// Long and short in turn, as for centre lines.
+    Chain,
+}
+
+impl Stroke {
+    /// Lengths of pen down and pen up in turn.
+    pub const fn dashes_mm(self) -> &'static [f64] {
+        match self {
+            Self::Full => &[],
+            Self::Dashed => &[4.0, 2.0],
+            Self::Chain => &[12.0, 2.0, 2.0, 2.0],
+        }
+    }
+}
+
+/// Which part of a text lies at its place.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Anchor {
+    #[default]
+    Start,
+    Middle,
+    End,
+}
+
+/// One thing to draw.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Shape {
+    Line(Point, Point),
+    Polyline {
+        points: Vec<Point>,
+        closed: bool,
+    },
+    /// Cubic curves, each beginning where the one before ends: two handles and an end.
+    Bezier {
+        start: Point,
+        curves: Vec<[Point; 3]>,
+    },
+    Circle {
+        centre: Point,
+        radius_mm: f64,
+    },
+    /// Two lines that cross at `centre`, each going `arm_mm` to both sides.
+    Cross {
+        centre: Point,
+        arm_mm: f64,
+    },
+    /// `height_mm` is that of a capital letter; the base line goes up by `angle_deg` from the right.
+    Text {
+        at: Point,
+        height_mm: f64,
+        text: String,
+        angle_deg: f64,
+        anchor: Anchor,
+    },
+}
+
+/// Why a template is not written.
+#[derive(Clone, Debug, PartialEq, Error)]
+#[non_exhaustive]
+pub enum TemplateError {
+    #[error("a template must have something to draw, got no shape (add a layer)")]
+    Empty,
+    #[error(
+        "every point of a template must be a number within {MOST_MM} mm of the origin, got \
+         {x_mm} mm and {y_mm} mm in the layer {layer} (check the lengths)"
+    )]
+    Point { layer: &'static str, x_mm: f64, y_mm: f64 },
+    #[error(
+        "the drawing must be at most {MOST_MM} mm wide and high, got {width_mm:.0} mm by \
+         {height_mm:.0} mm (check the lengths)"
+    )]
+    Size { width_mm: f64, height_mm: f64 },
+    #[error(
+        "a {what} in the layer {layer} must be greater than 0 and at most {most_mm} mm, got \
+         {got_mm} mm (change it)"
+    )]
+    Measure { layer: &'static str, what: &'static str, most_mm: f64, got_mm: f64 },
+    #[error("an angle in the layer {layer} must be a number, got {got_deg} (change it)")]
+    Angle { layer: &'static str, got_deg: f64 },
+    #[error(
+        "a line in the layer {layer} must have at least two points, got fewer (leave the line out)"
+    )]
+    Short { layer: &'static str },
+    #[error(
+        "a template must have at most {MOST_SHAPES} shapes and {MOST_POINTS} points, got \
+         {shapes} and {points} (draw fewer layers)"
+    )]
+    Many { shapes: usize, points: usize },
+    #[error(
+        "a text, a title and a note must have at most {MOST_LETTERS} letters, and there must be at most \
+         {MOST_LETTERS} notes, got {got} (shorten it)"
+    )]
+    Letters { got: usize },
+    #[error(
+        "sheets must overlap by {least_mm} mm to {most_mm} mm, got {got_mm} mm (choose another \
+         overlap)"
+    )]
+    Overlap { least_mm: f64, most_mm: f64, got_mm: f64 },
+    #[error(
+        "a template must fit on at most {most} sheets, got more (print on one large sheet instead, \
+         or draw fewer layers)"
+    )]
+    Sheets { most: usize },
+    #[error(
+        "one large sheet must be at most {most_mm:.0} mm wide and high, got {width_mm:.0} mm by \
+         {height_mm:.0} mm (print on small sheets instead)"
+    )]
+    LargeSheet { most_mm: f64, width_mm: f64, height_mm: f64 },
+}
+
+/// A rectangle with its sides along the axes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Extent {
+    pub left_mm: f64,
+    pub bottom_mm: f64,
+    pub right_mm: f64,
+    pub top_mm: f64,
+}
+
+impl Extent {
+    pub const fn new(left_mm: f64, bottom_mm: f64, right_mm: f64, top_mm: f64) -> Self {
+        Self { left_mm, bottom_mm, right_mm, top_mm }
+    }
+
+    pub const fn width_mm(&self) -> f64 {
+        self.right_mm - self.left_mm
+    }
+
+    pub const fn height_mm(&self) -> f64 {
+        self.top_mm - self.bottom_mm
+    }
+
+    /// Larger by `mm` on each side.
+    pub const fn padded(self, mm: f64) -> Self {
+        Self::new(self.left_mm - mm, self.bottom_mm - mm, self.right_mm + mm, self.top_mm + mm)
+    }
+
+    pub const fn meets(&self, other: &Self) -> bool {
+        self.left_mm <= other.right_mm
+            && other.left_mm <= self.right_mm
+            && self.bottom_mm <= other.top_mm
+            && other.bottom_mm <= self.top_mm
+    }
+
+    /// The least that holds all points; `None` for none.
+    pub fn of(points: impl IntoIterator<Item = Point>) -> Option<Self> {
+        points.into_iter().fold(None, |extent: Option<Self>, at| {
+            let old = extent.unwrap_or(Self::new(at.x_mm, at.y_mm, at.x_mm, at.y_mm));
+            Some(Self::new(
+                old.left_mm.min(at.x_mm),
+                old.bottom_mm.min(at.y_mm),
+                old.right_mm.max(at.x_mm),
+                old.top_mm.max(at.y_mm),
+            ))
+        })
+    }
+}
+
+/// Size of type, in points, whose capitals are as high as asked.
+pub fn type_pt(height_mm: f64) -> f64 {
+    height_mm / CAPITAL / POINT_MM
+}
+
+impl Shape {
+    /// Points that lie round the shape or on it: all of it is within their extent. Of a text about.
+    pub fn corners(&self) -> Vec<Point> {
+        let around = |centre: &Point, mm: f64| {
+            let at = |x: f64, y: f64| Point::new(centre.x_mm + x, centre.y_mm + y);
+            vec![at(-mm, 0.0), at(mm, 0.0), at(0.0, -mm), at(0.0, mm)]
+        };
+        match self {
+            Self::Line(from, to) => vec![*from, *to],
+            Self::Polyline { points, .. } => points.clone(),
+            Self::Bezier { start, curves } => {
+                std::iter::once(*start).chain(curves.iter().flatten().copied()).collect()
+            }
+            Self::Circle { centre, radius_mm } => around(centre, *radius_mm),
+            Self::Cross { centre, arm_mm } => around(centre, *arm_mm),
+            Self::Text { at, height_mm, text, angle_deg, anchor } => {
+                let long_mm = width_mm(text, type_pt(*height_mm));
+                let from_mm = match anchor {
+                    Anchor::Start => 0.0,
+                    Anchor::Middle => -0.5 * long_mm,
+                    Anchor::End => -long_mm,
+                };
+                let (sin, cos) = angle_deg.to_radians().sin_cos();
+                let corner = |along: f64, up: f64| {
+                    Point::new(at.x_mm + along * cos - up * sin, at.y_mm + along * sin + up * cos)
+                };
+                let (low, high) = (-0.3 * height_mm, 1.1 * height_mm);
+                let to_mm = from_mm + long_mm;
+                let ends = [(from_mm, low), (to_mm, low), (to_mm, high), (from_mm, high)];
+                ends.map(|(along, up)| corner(along, up)).to_vec()
+            }
+        }
+    }
+
+    /// The shape as lines, at most [`FLATNESS_MM`] off; a text as the box round it.
+    pub fn lines(&self) -> Vec<Vec<Point>> {
+        let closed = |mut points: Vec<Point>| {
+            points.extend(points.first().copied());
+            vec![points]
+        };
+        match self {
+            Self::Line(..) => vec![self.corners()],
+            Self::Polyline { points, closed: false } => vec![points.clone()],
+            Self::Polyline { points, closed: true } => closed(points.clone()),
+            Self::Bezier { start, curves } => vec![flattened(*start, curves)],
+            Self::Circle { centre, radius_mm } => closed(round(*centre, *radius_mm)),
+            Self::Cross { .. } => self.corners().chunks(2).map(<[Point]>::to_vec).collect(),
+            Self::Text { .. } => closed(self.corners()),
+        }
+    }
+}
+
+/// The curves as one line of many points, at most [`FLATNESS_MM`] off.
+///
+/// A cubic of `n` even steps is off by at most `max|B''| / (8 n²)`, and
+/// `max|B''| = 6 max(|P0 - 2 P1 + P2|, |P1 - 2 P2 + P3|)`.
+///
+/// # Source
+///
+/// The error of linear interpolation, any textbook of numerical analysis; from memory.
+pub fn flattened(start: Point, curves: &[[Point; 3]]) -> Vec<Point> {
+    let mut points = vec![start];
+    let mut from = start;
+    for [first, second, end] in curves {
+        let bend = |a: Point, b: Point, c: Point| {
+            (a.x_mm - 2.0 * b.x_mm + c.x_mm).hypot(a.y_mm - 2.0 * b.y_mm + c.y_mm)
+        };
+        let bend_mm = bend(from, *first, *second).max(bend(*first, *second, *end));
+        let steps = (0.75 * bend_mm / FLATNESS_MM).sqrt().ceil().max(1.0);
+        let mut step = 1.0;
+        while step < steps {
+            let t = step / steps;
+            let u = 1.0 - t;
+            let mix = |p: f64, q: f64, r: f64, s: f64| {
+                u * u * u * p + 3.0 * u * u * t * q + 3.0 * u * t * t * r + t * t * t * s
+            };
+            points.push(Point::new(
+                mix(from.x_mm, first.x_mm, second.x_mm, end.x_mm),
+                mix(from.y_mm, first.y_mm, second.y_mm, end.y_mm),
+            ));
+            step += 1.0;
+        }
+        points.push(*end);
+        from = *end;
+    }
+    points
+}
+
+/// Points on a circle. Only to find the sheets that it touches, so even a great one has few.
+fn round(centre: Point, radius_mm: f64) -> Vec<Point> {
+    let turn = std::f64::consts::TAU / 180.0;
+    let at = |step: i32| {
+        let (sin, cos) = (turn * f64::from(step)).sin_cos();
+        Point::new(centre.x_mm + radius_mm * cos, centre.y_mm + radius_mm * sin)
+    };
+    (0..180).map(at).collect()
+}
+
+impl Template {
+    /// The layers as they are written: one of each kind that has shapes, in the order of
+    /// [`LayerKind::ALL`], with a mark at the origin.
+    pub fn drawn(&self) -> Vec<Layer> {
+        let zero = Point::default();
+        let origin = [
+            Shape::Cross { centre: zero, arm_mm: ORIGIN_ARM_MM },
+            Shape::Circle { centre: zero, radius_mm: 0.5 * ORIGIN_ARM_MM },
+            Shape::Text {
+                at: Point::new(0.6 * ORIGIN_ARM_MM, 0.35 * ORIGIN_ARM_MM),
+                height_mm: 2.0,
+                text: "0, 0".to_owned(),
+                angle_deg: 0.0,
+                anchor: Anchor::Start,
+            },
+        ];
+        let of_kind = |kind: LayerKind| {
+            let own = self.layers.iter().filter(|layer| layer.kind == kind);
+            let mut shapes: Vec<Shape> = own.flat_map(|layer| layer.shapes.clone()).collect();
+            if kind == LayerKind::Marks {
+                shapes.extend(origin.clone());
+            }
+            Layer { kind, shapes }
+        };
+        LayerKind::ALL.map(of_kind).into_iter().filter(|layer| !layer.shapes.is_empty()).collect()
+    }
+
+    /// How far the drawing reaches, with the mark at the origin.
+    ///
+    /// # Errors
+    ///
+    /// When there is nothing to draw, or a number that cannot be drawn.
+    pub fn extent(&self) -> Result<Extent, TemplateError> {
+        super::check::check(self)?;
+        let layers = self.drawn();
+        let points = layers.iter().flat_map(|layer| &layer.shapes).flat_map(Shape::corners);
+        let extent = Extent::of(points).ok_or(TemplateError::Empty)?;
+        let (width_mm, height_mm) = (extent.width_mm(), extent.height_mm());
+        if width_mm > MOST_MM || height_mm > MOST_MM {
+            return Err(TemplateError::Size { width_mm, height_mm });
+        }
+        Ok(extent)
+    }
+}

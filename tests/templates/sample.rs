@@ -1,0 +1,169 @@
+//! An invented harp of 36 strings, from sums and products alone, so that every machine draws the same.
+
+use stringloft::papers::template::model::{Anchor, Layer, LayerKind, Point, Shape, Template};
+use stringloft::papers::template::schedule::{Feature, Schedule, ScheduleRow};
+
+pub const STRINGS: usize = 36;
+const NOTES: [&str; 7] = ["C", "D", "E", "F", "G", "A", "B"];
+
+/// Where one string is held and turned.
+pub struct At {
+    pub string: usize,
+    pub note: String,
+    pub hole: Point,
+    pub bridge: Point,
+    pub tuning: Point,
+    pub lever: Point,
+}
+
+/// The strings, string 1 being the shortest. They stand 17.5 mm apart in the bass and 12.25 in the treble;
+/// the board rises by 0.7, each string has 0.925 of the length of the one below it.
+pub fn strings() -> Vec<At> {
+    let (mut x_mm, mut spacing_mm, mut length_mm) = (100.0, 17.5, 1_250.0);
+    let mut all = Vec::new();
+    for index in 0..STRINGS {
+        let hole = Point::new(x_mm, 0.7 * x_mm);
+        let bridge = Point::new(x_mm, hole.y_mm + length_mm);
+        let side = if index % 2 == 0 { 0.0 } else { 12.0 };
+        all.push(At {
+            string: STRINGS - index,
+            note: format!("{}{}", NOTES[index % 7], 2 + index / 7),
+            hole,
+            bridge,
+            tuning: Point::new(x_mm + 9.0, bridge.y_mm + 34.0 + side),
+            lever: Point::new(x_mm, bridge.y_mm - 0.056 * length_mm),
+        });
+        x_mm += spacing_mm;
+        spacing_mm -= 0.15;
+        length_mm *= 0.925;
+    }
+    all
+}
+
+const fn text(at: Point, height_mm: f64, text: String, angle_deg: f64, anchor: Anchor) -> Shape {
+    Shape::Text { at, height_mm, text, angle_deg, anchor }
+}
+
+fn moved(at: Point, x_mm: f64, y_mm: f64) -> Point {
+    Point::new(at.x_mm + x_mm, at.y_mm + y_mm)
+}
+
+/// Neck, board, pillar, and all points.
+pub fn template() -> Template {
+    let strings = strings();
+    let (first, last) = (&strings[0], &strings[STRINGS - 1]);
+    let layer = |kind, shapes| Layer { kind, shapes };
+    let mut pins = Vec::new();
+    let mut holes = Vec::new();
+    let mut levers = Vec::new();
+    let mut lines = Vec::new();
+    let mut words = Vec::new();
+    for at in &strings {
+        for (centre, radius_mm) in [(at.bridge, 2.5), (at.tuning, 3.0)] {
+            pins.push(Shape::Circle { centre, radius_mm });
+            pins.push(Shape::Cross { centre, arm_mm: 4.0 });
+        }
+        holes.push(Shape::Circle { centre: at.hole, radius_mm: 1.5 });
+        holes.push(Shape::Cross { centre: at.hole, arm_mm: 3.0 });
+        levers.push(Shape::Line(moved(at.lever, -4.0, 0.0), moved(at.lever, 4.0, 0.0)));
+        lines.push(Shape::Line(at.hole, at.bridge));
+        let label =
+            text(moved(at.tuning, 0.0, 5.0), 2.5, at.string.to_string(), 0.0, Anchor::Middle);
+        words.push(label);
+        words.push(text(moved(at.hole, 2.0, -7.0), 2.0, at.note.clone(), -35.0, Anchor::Start));
+    }
+    let neck = Shape::Bezier {
+        start: moved(first.bridge, -70.0, 95.0),
+        curves: vec![
+            [
+                moved(first.bridge, 60.0, 120.0),
+                moved(first.bridge, 150.0, -380.0),
+                moved(last.bridge, -60.0, 62.0),
+            ],
+            [
+                moved(last.bridge, -20.0, 70.0),
+                moved(last.bridge, 25.0, 75.0),
+                moved(last.bridge, 60.0, 50.0),
+            ],
+            [
+                moved(last.bridge, 62.0, 20.0),
+                moved(last.bridge, 50.0, -20.0),
+                moved(last.bridge, 20.0, -30.0),
+            ],
+            [
+                moved(last.bridge, -120.0, -60.0),
+                moved(first.bridge, 180.0, -480.0),
+                moved(first.bridge, -70.0, -40.0),
+            ],
+        ],
+    };
+    let pillar = Shape::Polyline {
+        points: vec![
+            Point::new(-20.0, 30.0),
+            Point::new(30.0, 30.0),
+            moved(first.bridge, -70.0, -40.0),
+            moved(first.bridge, -120.0, -40.0),
+        ],
+        closed: true,
+    };
+    let board = Shape::Polyline {
+        points: vec![Point::default(), Point::new(700.0, 490.0), Point::new(706.0, 482.0)],
+        closed: false,
+    };
+    let reach = [first.bridge, moved(first.bridge, -160.0, 0.0)];
+    let dimensions = vec![
+        Shape::Line(reach[0], reach[1]),
+        Shape::Line(first.hole, moved(first.hole, -260.0, 0.0)),
+        text(moved(reach[1], 0.0, 1.5), 3.0, "1250 mm ⌀ 5.0 ±0.1".to_owned(), 0.0, Anchor::Start),
+        text(
+            moved(reach[1], 2.0, -400.0),
+            3.0,
+            "100 %%d of ^A \\U+0041".to_owned(),
+            90.0,
+            Anchor::End,
+        ),
+    ];
+    Template {
+        title: "Hárfa “Übung” of 36 strings & <neck>".to_owned(),
+        notes: vec![
+            "Bridge pins 5.0 mm, tuning pins 6.0 mm at the bridge side.".to_owned(),
+            "An invented harp for trying the printer.".to_owned(),
+        ],
+        origin: "lower bass end of the soundboard".to_owned(),
+        layers: vec![
+            layer(LayerKind::Outline, vec![neck]),
+            layer(LayerKind::Pins, pins),
+            layer(LayerKind::Holes, holes),
+            layer(LayerKind::Levers, levers),
+            layer(LayerKind::Strings, lines),
+            layer(LayerKind::Board, vec![board]),
+            layer(LayerKind::Pillar, vec![pillar]),
+            layer(LayerKind::Dimensions, dimensions),
+            layer(LayerKind::Text, words),
+        ],
+    }
+}
+
+/// The points of [`template`], string by string.
+pub fn schedule() -> Schedule {
+    let mut rows = Vec::new();
+    for at in strings().iter().rev() {
+        for (feature, place, drill_mm) in [
+            (Feature::BridgePin, at.bridge, Some(5.0)),
+            (Feature::TuningPin, at.tuning, Some(6.0)),
+            (Feature::BoardHole, at.hole, Some(3.0)),
+            (Feature::Lever, at.lever, None),
+        ] {
+            rows.push(ScheduleRow {
+                string: at.string,
+                note: at.note.clone(),
+                feature,
+                x_mm: place.x_mm,
+                y_mm: place.y_mm,
+                drill_mm,
+                remark: String::new(),
+            });
+        }
+    }
+    Schedule { origin: template().origin, rows }
+}
