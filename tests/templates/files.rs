@@ -1,7 +1,12 @@
 //! DXF, SVG and CSV hold the points of the drawing, and agree with one another.
 
-use stringloft::papers::template::model::{FLATNESS_MM, LayerKind, Point, flattened};
-use stringloft::papers::template::{dxf, schedule, svg};
+use std::time::Instant;
+
+use stringloft::papers::template::model::{
+    FLATNESS_MM, Layer, LayerKind, Point, Shape, Template, flattened,
+};
+use stringloft::papers::template::tiling::Tiling;
+use stringloft::papers::template::{dxf, pdf, schedule, svg};
 
 use crate::readers::{attribute, csv, dxf_circles, svg_circles, tags};
 use crate::sample;
@@ -57,7 +62,7 @@ fn a_dxf_is_plain_ascii_in_pairs_of_lines() {
     // Nothing typed is a command.
     let texts: Vec<&str> = tags.iter().filter(|tag| tag.0 == 1).map(|tag| tag.1).collect();
     assert!(texts.contains(&"100 % %d of 'A /U+0041"), "{texts:?}");
-    assert!(texts.contains(&"1250 mm dia  5.0 +/-0.1"), "{texts:?}");
+    assert!(texts.contains(&"1250 mm dia 5.0 +/-0.1"), "{texts:?}");
 }
 
 #[test]
@@ -97,4 +102,31 @@ fn a_curve_of_lines_keeps_to_the_curve() {
         assert!(off_mm > -FLATNESS_MM && off_mm < 0.000_28 * radius_mm, "{off_mm}");
     }
     assert_eq!(points.last(), Some(&quarter[2]));
+}
+
+/// What a hostile design might bring: every limit is met at once, and each answer is a file or a sentence.
+#[test]
+fn the_largest_drawings_are_written_or_refused_in_a_moment() {
+    let line = |step: usize| {
+        let y_mm = if step.is_multiple_of(2) { -9_990.0 } else { 9_990.0 };
+        Point::new(0.1 * step as f64, y_mm)
+    };
+    let shape = |count| Shape::Polyline { points: (0..count).map(line).collect(), closed: false };
+    let wide = Point::new(20_000.0, 20_000.0);
+    let low = Point::new(-20_000.0, -20_000.0);
+    let curve = |count| Shape::Bezier { start: low, curves: vec![[wide, low, wide]; count] };
+    let begun = Instant::now();
+    for shapes in [vec![shape(99_000)], vec![curve(10)], vec![curve(30_000)]] {
+        let layers = vec![Layer { kind: LayerKind::Outline, shapes }];
+        let template = Template { layers, ..sample::template() };
+        for error in [pdf::tiled(&template, Tiling::default()).err(), pdf::single(&template).err()]
+        {
+            let words = error.expect("far too large for paper").to_string();
+            assert!(words.contains("must"), "{words}");
+        }
+        let written = (dxf::write(&template), svg::write(&template));
+        assert_eq!(written.0.is_ok(), written.1.is_ok());
+    }
+    // Without optimisation, on a slow machine; a freeze would be minutes.
+    assert!(begun.elapsed().as_secs() < 30, "{:?}", begun.elapsed());
 }

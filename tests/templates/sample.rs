@@ -48,10 +48,32 @@ fn moved(at: Point, x_mm: f64, y_mm: f64) -> Point {
     Point::new(at.x_mm + x_mm, at.y_mm + y_mm)
 }
 
+/// A smooth line round the pins: over every seventh tuning pin from bass to treble, and back under the
+/// bridge pins.
+fn neck(strings: &[At]) -> Shape {
+    let every: Vec<&At> = strings.iter().step_by(7).collect();
+    let mut through: Vec<Point> = every.iter().map(|at| moved(at.tuning, 15.0, 22.0)).collect();
+    through.push(moved(strings[STRINGS - 1].bridge, 48.0, 14.0));
+    through.extend(every.iter().rev().map(|at| moved(at.bridge, -12.0, -26.0)));
+    through.push(moved(strings[0].bridge, -75.0, 20.0));
+    through.push(moved(strings[0].tuning, -60.0, 40.0));
+    let count = through.len();
+    let at = |index: usize| through[index % count];
+    // The curve passes each point in the direction from the one before it to the one after it.
+    let handle = |index: usize, share: f64| {
+        let (before, after) = (at(index + count - 1), at(index + 1));
+        let along = (share * (after.x_mm - before.x_mm), share * (after.y_mm - before.y_mm));
+        moved(at(index), along.0, along.1)
+    };
+    let curve =
+        |index: usize| [handle(index, 1.0 / 6.0), handle(index + 1, -1.0 / 6.0), at(index + 1)];
+    Shape::Bezier { start: at(0), curves: (0..count).map(curve).collect() }
+}
+
 /// Neck, board, pillar, and all points.
 pub fn template() -> Template {
     let strings = strings();
-    let (first, last) = (&strings[0], &strings[STRINGS - 1]);
+    let first = &strings[0];
     let layer = |kind, shapes| Layer { kind, shapes };
     let mut pins = Vec::new();
     let mut holes = Vec::new();
@@ -72,31 +94,7 @@ pub fn template() -> Template {
         words.push(label);
         words.push(text(moved(at.hole, 2.0, -7.0), 2.0, at.note.clone(), -35.0, Anchor::Start));
     }
-    let neck = Shape::Bezier {
-        start: moved(first.bridge, -70.0, 95.0),
-        curves: vec![
-            [
-                moved(first.bridge, 60.0, 120.0),
-                moved(first.bridge, 150.0, -380.0),
-                moved(last.bridge, -60.0, 62.0),
-            ],
-            [
-                moved(last.bridge, -20.0, 70.0),
-                moved(last.bridge, 25.0, 75.0),
-                moved(last.bridge, 60.0, 50.0),
-            ],
-            [
-                moved(last.bridge, 62.0, 20.0),
-                moved(last.bridge, 50.0, -20.0),
-                moved(last.bridge, 20.0, -30.0),
-            ],
-            [
-                moved(last.bridge, -120.0, -60.0),
-                moved(first.bridge, 180.0, -480.0),
-                moved(first.bridge, -70.0, -40.0),
-            ],
-        ],
-    };
+    let neck = neck(&strings);
     let pillar = Shape::Polyline {
         points: vec![
             Point::new(-20.0, 30.0),
@@ -113,7 +111,7 @@ pub fn template() -> Template {
     let reach = [first.bridge, moved(first.bridge, -160.0, 0.0)];
     let dimensions = vec![
         Shape::Line(reach[0], reach[1]),
-        Shape::Line(first.hole, moved(first.hole, -260.0, 0.0)),
+        Shape::Line(first.hole, moved(first.hole, -180.0, 0.0)),
         text(moved(reach[1], 0.0, 1.5), 3.0, "1250 mm ⌀ 5.0 ±0.1".to_owned(), 0.0, Anchor::Start),
         text(
             moved(reach[1], 2.0, -400.0),

@@ -6,7 +6,7 @@ use pdf_writer::{Content, Name, Str};
 use crate::papers::measure::{POINT_MM, width_mm};
 
 use super::letters::latin;
-use super::model::{Anchor, Extent, Layer, Point, Shape, type_pt};
+use super::model::{Anchor, Extent, Layer, Point, Shape, is_closed, type_pt};
 
 /// Names of the two fonts in the resources of every page.
 pub(super) const FONTS: [(Name<'static>, Name<'static>); 2] =
@@ -209,6 +209,9 @@ impl Canvas {
                 self.trace(&[view.at(*start)]);
                 for curve in curves {
                     self.curve(curve.map(|at| view.at(at)));
+                }
+                if is_closed(*start, curves) {
+                    self.content.close_path();
                 }
                 self.content.stroke();
             }

@@ -2,7 +2,7 @@
 
 use super::model::{
     LayerKind, MOST_LETTER_MM, MOST_LETTERS, MOST_MM, MOST_POINTS, MOST_SHAPES, Point, Shape,
-    Template, TemplateError,
+    Template, TemplateError, steps,
 };
 
 /// Fails with the first thing that cannot be drawn.
@@ -12,10 +12,6 @@ pub(super) fn check(template: &Template) -> Result<(), TemplateError> {
     if count == 0 {
         return Err(TemplateError::Empty);
     }
-    let points = shapes().map(point_count).sum();
-    if count > MOST_SHAPES || points > MOST_POINTS {
-        return Err(TemplateError::Many { shapes: count, points });
-    }
     let words = template.notes.iter().chain([&template.title, &template.origin]);
     words
         .chain(shapes().filter_map(words_of))
@@ -24,7 +20,12 @@ pub(super) fn check(template: &Template) -> Result<(), TemplateError> {
     template
         .layers
         .iter()
-        .try_for_each(|layer| layer.shapes.iter().try_for_each(|shape| one(layer.kind, shape)))
+        .try_for_each(|layer| layer.shapes.iter().try_for_each(|shape| one(layer.kind, shape)))?;
+    let points = shapes().map(point_count).sum();
+    if count > MOST_SHAPES || points > MOST_POINTS {
+        return Err(TemplateError::Many { shapes: count, points });
+    }
+    Ok(())
 }
 
 fn letters(got: usize) -> Result<(), TemplateError> {
@@ -38,10 +39,14 @@ fn words_of(shape: &Shape) -> Option<&String> {
     }
 }
 
-const fn point_count(shape: &Shape) -> usize {
+fn point_count(shape: &Shape) -> usize {
     match shape {
         Shape::Polyline { points, .. } => points.len(),
-        Shape::Bezier { curves, .. } => 1 + 3 * curves.len(),
+        // As many as it will have as a line.
+        Shape::Bezier { start, curves } => {
+            let starts = std::iter::once(start).chain(curves.iter().map(|curve| &curve[2]));
+            starts.zip(curves).map(|(from, curve)| steps(*from, curve)).sum()
+        }
         Shape::Line(..) => 2,
         Shape::Circle { .. } | Shape::Cross { .. } | Shape::Text { .. } => 1,
     }

@@ -7,7 +7,7 @@ use std::fmt::{Display, Write as _};
 
 use super::letters::ascii;
 use super::model::{
-    Anchor, Extent, LayerKind, Point, Shape, Stroke, Template, TemplateError, flattened,
+    Anchor, Extent, LayerKind, Point, Shape, Stroke, Template, TemplateError, flattened, is_closed,
 };
 
 /// The line types that layers use. The first is one that every program has.
@@ -239,7 +239,12 @@ impl Dxf {
             Shape::Line(from, to) => self.line(kind, *from, *to),
             Shape::Polyline { points, closed } => self.polyline(kind, points, *closed),
             Shape::Bezier { start, curves } => {
-                self.polyline(kind, &flattened(*start, curves), false);
+                let mut points = flattened(*start, curves);
+                let closed = is_closed(*start, curves);
+                if closed {
+                    points.pop();
+                }
+                self.polyline(kind, &points, closed);
             }
             Shape::Circle { centre, radius_mm } => {
                 self.begin("CIRCLE", kind);

@@ -7,7 +7,12 @@ use crate::papers::measure::clean;
 pub fn ascii(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for sign in clean(text).chars() {
-        if sign.is_ascii() { out.push(sign) } else { out.push_str(plain(sign)) }
+        match sign {
+            // A word that stands for a sign brings its own blank.
+            ' ' if out.ends_with("dia ") => {}
+            sign if sign.is_ascii() => out.push(sign),
+            sign => out.push_str(plain(sign)),
+        }
     }
     out
 }
@@ -29,6 +34,7 @@ fn latin_code(sign: char) -> Option<u8> {
     match sign {
         ' '..='~' | '\u{a0}'..='\u{ff}' => u8::try_from(u32::from(sign)).ok(),
         '€' => Some(0x80),
+        '⌀' => Some(0xd8),
         'Š' => Some(0x8a),
         'Œ' => Some(0x8c),
         'Ž' => Some(0x8e),
@@ -132,6 +138,7 @@ mod tests {
     fn accents_go_and_letters_stay() {
         assert_eq!(ascii("Hárfa für Łucja, Ö½″ – C♯4"), "Harfa fur Lucja, O1/2\" - C#4");
         assert_eq!(ascii("e\u{301}"), "e");
+        assert_eq!(ascii("⌀5 and ⌀ 6"), "dia 5 and dia 6");
         assert_eq!(ascii("琴"), "?");
         assert!(
             (0..=0x10ffff).filter_map(char::from_u32).all(|c| ascii(&c.to_string()).is_ascii())

@@ -17,6 +17,8 @@ const LINE_MM: f64 = 4.0;
 const MAP_MM: f64 = 112.0;
 /// Lines of notes that are kept.
 const MOST_NOTE_LINES: usize = 8;
+/// Width of a sheet's name in the list.
+const NAME_MM: f64 = 9.0;
 /// White between two columns.
 const GUTTER_MM: f64 = 8.0;
 
@@ -29,7 +31,7 @@ const JOIN: [&str; 5] = [
     "Then join the rows from the bottom up, each over the one below it, in the same way.",
     "Before the glue sets, lay a straight edge along a long line that crosses the seam: it must not \
      step.",
-    "A name with its number stands at the lower left of every sheet.",
+    "The name of a sheet, as on the map, stands at its lower left.",
 ];
 
 /// What to check, and to beware of.
@@ -63,28 +65,30 @@ pub(super) fn draw(
     let right_mm = frame.left_mm + half_mm + GUTTER_MM;
     let right = column(&mut canvas, "Before you cut", &CHECK, right_mm, half_mm, y_mm);
     y_mm = left.min(right) - 3.0;
-    let lists: Vec<Vec<String>> = plan
-        .sheets()
-        .map(|place| wrap(&on_sheet(layers, plan, place), half_mm, type_pt(WORDS_MM), 3))
-        .collect();
-    let mut lists = lists.iter().peekable();
-    while lists.peek().is_some() {
+    let list_mm = half_mm - NAME_MM;
+    let on_sheets = plan.sheets().map(|place| {
+        (place.label(), wrap(&on_sheet(layers, plan, place), list_mm, type_pt(WORDS_MM), 3))
+    });
+    let mut on_sheets = on_sheets.peekable();
+    while on_sheets.peek().is_some() {
         // A page that has room for the head and some lines.
         if y_mm - frame.bottom_mm > 5.0 * LINE_MM {
             canvas.bold(Point::new(frame.left_mm, y_mm), HEAD_MM, "What is on each sheet");
             for x_mm in [frame.left_mm, right_mm] {
                 let mut line_mm = y_mm - 1.3 * LINE_MM;
-                while let Some(lines) = lists.next_if(|lines| {
-                    line_mm - LINE_MM * lines.len().saturating_sub(1) as f64 > frame.bottom_mm + 1.0
-                }) {
+                let most = |lines: &[String]| lines.iter().skip(1).map(|_| LINE_MM).sum::<f64>();
+                while let Some((name, lines)) =
+                    on_sheets.next_if(|(_, lines)| line_mm - most(lines) > frame.bottom_mm + 1.0)
+                {
+                    canvas.bold(Point::new(x_mm, line_mm), WORDS_MM, &name);
                     for line in lines {
-                        canvas.text(Point::new(x_mm, line_mm), WORDS_MM, line);
+                        canvas.text(Point::new(x_mm + NAME_MM, line_mm), WORDS_MM, &line);
                         line_mm -= LINE_MM;
                     }
                 }
             }
         }
-        if lists.peek().is_some() {
+        if on_sheets.peek().is_some() {
             bars(&mut canvas, &frame);
             pages.push(std::mem::replace(&mut canvas, Canvas::new()).finish());
             y_mm = frame.top_mm - HEAD_MM;
@@ -150,16 +154,13 @@ fn map(
     let shift = Point::new(left_mm - scale * whole.left_mm, bottom_mm - scale * whole.bottom_mm);
     let view = View { scale: scale.min(0.999), shift };
     let own = |place: Place| {
-        let frame = plan.frame(place);
-        let (right, top) = (place.column + 1 < plan.columns, place.row > 0);
-        let less = |is_covered: bool| if is_covered { plan.overlap_mm } else { 0.0 };
+        let own = plan.own(place);
         let corner = |x_mm: f64, y_mm: f64| view.at(Point::new(x_mm, y_mm));
-        let (right_mm, top_mm) = (frame.right_mm - less(right), frame.top_mm - less(top));
         [
-            corner(frame.left_mm, frame.bottom_mm),
-            corner(right_mm, frame.bottom_mm),
-            corner(right_mm, top_mm),
-            corner(frame.left_mm, top_mm),
+            corner(own.left_mm, own.bottom_mm),
+            corner(own.right_mm, own.bottom_mm),
+            corner(own.right_mm, own.top_mm),
+            corner(own.left_mm, own.top_mm),
         ]
     };
     let empty = || plan.places().filter(|place| !plan.is_printed(*place));
@@ -178,10 +179,17 @@ fn map(
     for place in plan.sheets() {
         let [low, right, high, _] = own(place);
         let name = place.label();
-        let height_mm = (0.3 * (high.y_mm - low.y_mm)).min(3.2);
+        let height_mm = (0.3 * (high.y_mm - low.y_mm)).min(2.8);
         let wide_mm = width_mm(&name, type_pt(height_mm));
-        let height_mm = height_mm.min(height_mm * 0.8 * (right.x_mm - low.x_mm) / wide_mm);
-        canvas.bold(Point::new(low.x_mm + 1.0, low.y_mm + 1.0), height_mm, &name);
+        let fit = (0.7 * (right.x_mm - low.x_mm) / wide_mm).min(1.0);
+        let (height_mm, wide_mm) = (fit * height_mm, fit * wide_mm);
+        let at = |x_mm: f64, y_mm: f64| Point::new(low.x_mm + x_mm, low.y_mm + y_mm);
+        // White under the name, as the drawing may pass there.
+        let (right_mm, top_mm) = (1.15 * wide_mm + 1.4, height_mm + 1.6);
+        canvas.shade(1.0);
+        canvas.filled(&[at(0.3, 0.3), at(right_mm, 0.3), at(right_mm, top_mm), at(0.3, top_mm)]);
+        canvas.shade(0.0);
+        canvas.bold(at(1.0, 1.0), height_mm, &name);
     }
     let mut y_mm = bottom_mm - 4.0;
     if empty().next().is_some() {
@@ -214,39 +222,44 @@ fn column(
     y_mm
 }
 
-/// `A1: outline, strings, pins; labels 1 to 9`: the layers that reach into the frame of a sheet and the
-/// first and last of its short texts.
+/// `outline, strings, pins; labels 1 to 9`: the layers on a sheet, without what its neighbours lie over,
+/// and the first and last of its short texts with a figure.
 fn on_sheet(layers: &[Layer], plan: &Plan, place: Place) -> String {
-    let frame = plan.frame(place);
-    let reaches = |shape: &&Shape| plan_reaches(shape, &frame);
+    let own = plan.own(place);
     let mut names = Vec::new();
     let mut labels: Vec<&str> = Vec::new();
     for layer in layers {
-        let mut inside = layer.shapes.iter().filter(reaches).peekable();
-        if inside.peek().is_some() {
+        let mut inside = layer.shapes.iter().filter(|shape| reaches(shape, &own)).peekable();
+        if inside.peek().is_some() && layer.kind != LayerKind::Text {
             names.push(layer.kind.name());
+        }
+        if layer.kind == LayerKind::Marks {
+            continue;
         }
         for shape in inside {
             if let Shape::Text { text, .. } = shape
-                && !labels.contains(&text.as_str())
                 && text.chars().count() <= 8
-                && text.chars().any(|sign| sign.is_ascii_digit())
-                && layer.kind != LayerKind::Marks
+                && text.bytes().any(|sign| sign.is_ascii_digit())
             {
                 labels.push(text);
             }
         }
     }
-    let labels = match labels[..] {
-        [] => String::new(),
-        [only] => format!("; label {only}"),
-        [first, .., last] => format!("; labels {first} to {last}"),
-    };
-    format!("{}: {}{labels}", place.label(), names.join(", "))
+    let names = if names.is_empty() { LayerKind::Text.name().to_owned() } else { names.join(", ") };
+    // Numbers and notes do not go together in one list.
+    let is_number = |text: &str| text.bytes().all(|sign| sign.is_ascii_digit());
+    if labels.iter().any(|text| is_number(text)) {
+        labels.retain(|text| is_number(text));
+    }
+    match labels[..] {
+        [] => names,
+        [only] => format!("{names}; label {only}"),
+        [first, .., last] => format!("{names}; labels {first} to {last}"),
+    }
 }
 
-fn plan_reaches(shape: &Shape, frame: &Extent) -> bool {
+fn reaches(shape: &Shape, extent: &Extent) -> bool {
     let lines = shape.lines();
     let mut pieces = lines.iter().flat_map(|line| line.windows(2));
-    pieces.any(|ends| crosses(ends[0], ends[1], frame))
+    pieces.any(|ends| crosses(ends[0], ends[1], extent))
 }

@@ -9,7 +9,7 @@ use crate::papers::measure::{POINT_MM, width_mm};
 pub const MOST_MM: f64 = 20_000.0;
 /// Shapes in all layers together.
 pub const MOST_SHAPES: usize = 20_000;
-/// Points in all shapes together.
+/// Points in all shapes together, those of curves counted as lines.
 pub const MOST_POINTS: usize = 100_000;
 /// Letters of one text, of the title or of a note, and the number of notes.
 pub const MOST_LETTERS: usize = 400;
@@ -352,15 +352,11 @@ impl Shape {
 pub fn flattened(start: Point, curves: &[[Point; 3]]) -> Vec<Point> {
     let mut points = vec![start];
     let mut from = start;
-    for [first, second, end] in curves {
-        let bend = |a: Point, b: Point, c: Point| {
-            (a.x_mm - 2.0 * b.x_mm + c.x_mm).hypot(a.y_mm - 2.0 * b.y_mm + c.y_mm)
-        };
-        let bend_mm = bend(from, *first, *second).max(bend(*first, *second, *end));
-        let steps = (0.75 * bend_mm / FLATNESS_MM).sqrt().ceil().max(1.0);
-        let mut step = 1.0;
-        while step < steps {
-            let t = step / steps;
+    for curve in curves {
+        let [first, second, end] = curve;
+        let steps = steps(from, curve);
+        for step in 1..steps {
+            let t = step as f64 / steps as f64;
             let u = 1.0 - t;
             let mix = |p: f64, q: f64, r: f64, s: f64| {
                 u * u * u * p + 3.0 * u * u * t * q + 3.0 * u * t * t * r + t * t * t * s
@@ -369,12 +365,32 @@ pub fn flattened(start: Point, curves: &[[Point; 3]]) -> Vec<Point> {
                 mix(from.x_mm, first.x_mm, second.x_mm, end.x_mm),
                 mix(from.y_mm, first.y_mm, second.y_mm, end.y_mm),
             ));
-            step += 1.0;
         }
         points.push(*end);
         from = *end;
     }
     points
+}
+
+/// How many even steps of a curve keep within [`FLATNESS_MM`]; see [`flattened`].
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "the cast saturates, and NaN becomes 0"
+)]
+pub(super) fn steps(from: Point, [first, second, end]: &[Point; 3]) -> usize {
+    let bend = |a: Point, b: Point, c: Point| {
+        (a.x_mm - 2.0 * b.x_mm + c.x_mm).hypot(a.y_mm - 2.0 * b.y_mm + c.y_mm)
+    };
+    let bend_mm = bend(from, *first, *second).max(bend(*first, *second, *end));
+    // Wide of any curve that is allowed, and small enough to be added up.
+    let steps = (0.75 * bend_mm / FLATNESS_MM).sqrt().ceil().clamp(1.0, 1e9);
+    steps as usize
+}
+
+/// Whether curves end where they began, so that they go round an area.
+pub(super) fn is_closed(start: Point, curves: &[[Point; 3]]) -> bool {
+    curves.last().is_some_and(|curve| curve[2] == start)
 }
 
 /// Points on a circle. Only to find the sheets that it touches, so even a great one has few.

@@ -72,14 +72,13 @@ pub(super) fn draw(
     };
     let room_mm = frame.right_mm - BAR_MM - 4.0 - words_left_mm;
     let title = wrap(&clean(&template.title), room_mm, type_pt(SMALL_MM), 1);
-    let scale = format!("{SCALE_NOTE} {BAR_NOTE}");
     let mut lines = title;
     lines.push(format!("{sheet}; {corner}"));
+    lines.extend([SCALE_NOTE.to_owned(), BAR_NOTE.to_owned()]);
     let mut height_mm = MARGIN_MM + 9.3;
-    lines.extend(wrap(&scale, room_mm, type_pt(SMALL_MM), 2));
     for line in lines {
         canvas.text(Point::new(words_left_mm, height_mm), SMALL_MM, &line);
-        height_mm -= 3.0;
+        height_mm -= 2.9;
     }
     canvas.finish()
 }
@@ -117,7 +116,7 @@ pub(super) fn bars(canvas: &mut Canvas, frame: &Extent) {
 fn seams(canvas: &mut Canvas, plan: &Plan, place: Place, frame: &Extent) {
     let at = Point::new;
     let cut = |canvas: &mut Canvas| canvas.pen(FINE_MM, &[]);
-    let lay = |canvas: &mut Canvas| canvas.pen(FINE_MM, &[1.0, 1.0]);
+    let lay = |canvas: &mut Canvas| canvas.pen(2.0 * FINE_MM, &[0.3, 1.2]);
     canvas.shade(0.0);
     if plan.left_of(place).is_some() {
         cut(canvas);
@@ -137,7 +136,8 @@ fn seams(canvas: &mut Canvas, plan: &Plan, place: Place, frame: &Extent) {
         canvas.line(at(x_mm, frame.bottom_mm), at(x_mm, frame.top_mm));
         let words = format!("edge of {} to the dotted line", upper.label());
         let middle_mm = 0.5 * (frame.bottom_mm + frame.top_mm);
-        let base_mm = frame.right_mm - 0.5 * plan.overlap_mm + 0.5 * SMALL_MM;
+        // Outside the frame, where nothing is drawn; it will be covered.
+        let base_mm = frame.right_mm + 2.6;
         canvas.turned(at(base_mm, middle_mm), SMALL_MM, &words, 90.0, Anchor::Middle);
     }
     if let Some(upper) = plan.above(place) {
@@ -146,7 +146,7 @@ fn seams(canvas: &mut Canvas, plan: &Plan, place: Place, frame: &Extent) {
         canvas.line(at(frame.left_mm, y_mm), at(frame.right_mm, y_mm));
         let words = format!("edge of {} to the dotted line", upper.label());
         let middle_mm = 0.5 * (frame.left_mm + frame.right_mm);
-        let base_mm = frame.top_mm - 0.5 * plan.overlap_mm - 0.5 * SMALL_MM;
+        let base_mm = frame.top_mm + 0.9;
         canvas.turned(at(middle_mm, base_mm), SMALL_MM, &words, 0.0, Anchor::Middle);
     }
 }

@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 use crate::papers::html::escape;
 use crate::papers::measure::{POINT_MM, clean};
 
-use super::model::{Anchor, LayerKind, Point, Shape, Template, TemplateError, type_pt};
+use super::model::{Anchor, LayerKind, Point, Shape, Template, TemplateError, is_closed, type_pt};
 
 /// White round the drawing.
 pub const EDGE_MM: f64 = 5.0;
@@ -109,8 +109,9 @@ fn write_shape(out: &mut String, shape: &Shape, colour: &str) {
             writeln!(out, "<polygon points=\"{}\"/>", pairs(points))
         }
         Shape::Bezier { start, curves } => {
+            let end = if is_closed(*start, curves) { " Z" } else { "" };
             let curves: Vec<String> = curves.iter().map(|curve| pairs(curve)).collect();
-            writeln!(out, "<path d=\"M{} C{}\"/>", pair(*start), curves.join(" "))
+            writeln!(out, "<path d=\"M{} C{}{end}\"/>", pair(*start), curves.join(" "))
         }
         Shape::Circle { centre, radius_mm } => {
             let (x, y) = (mm(centre.x_mm), mm(-centre.y_mm));

@@ -104,6 +104,10 @@ def check_dxf():
                 fault(f"{what}: closed is wrong")
         elif kind == "bezier":
             points = [(p.x, p.y) for p in entity.points()]
+            if entity.is_closed != (numbers[:2] == numbers[-2:]):
+                fault(f"{what}: closed is wrong")
+            if entity.is_closed:
+                points.append(points[0])
             near(points[0], numbers[:2], what)
             near(points[-1], numbers[-2:], what)
             nodes = pairs(numbers)
@@ -162,7 +166,7 @@ def check_svg():
             for part in shape:
                 if isinstance(part, svgelements.Move):
                     path_points += up(part.end)
-                else:
+                elif isinstance(part, svgelements.CubicBezier):
                     path_points += up(part.control1) + up(part.control2) + up(part.end)
             near(path_points, numbers, what)
         elif kind == "text":
