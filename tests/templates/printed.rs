@@ -7,7 +7,9 @@ use std::process::Command;
 use image::GrayImage;
 use stringloft::papers::template::model::{Layer, LayerKind, Point, Shape, Template};
 use stringloft::papers::template::pdf;
-use stringloft::papers::template::tiling::{FOOT_MM, MARGIN_MM, Place, Plan, SIDE_MM, Tiling};
+use stringloft::papers::template::tiling::{
+    FOOT_MM, MARGIN_MM, MOST_SHEETS, Place, Plan, SIDE_MM, Tiling,
+};
 
 use crate::{audited, sample};
 
@@ -186,5 +188,33 @@ fn the_first_page_names_every_sheet_and_the_cautions() {
         for told in ["100 %", "100 mm", &place.label(), &format!("sheet {} of", index + 1)] {
             assert!(page.contains(told), "{told} on {}: {page}", place.label());
         }
+    }
+}
+
+#[test]
+fn every_sheet_of_a_very_large_drawing_is_on_the_list() {
+    if !has_poppler() {
+        return;
+    }
+    let line = |step: i32| {
+        let y_mm = 250.0 * f64::from(step);
+        Shape::Line(Point::new(0.0, y_mm), Point::new(2_300.0, y_mm))
+    };
+    let layers = vec![Layer { kind: LayerKind::Board, shapes: (0..12).map(line).collect() }];
+    let template = Template { layers, ..Template::default() };
+    let plan = Plan::of(&template, Tiling::default()).expect("a plan");
+    assert!(plan.count() > 100 && plan.count() <= MOST_SHEETS, "{}", plan.count());
+    let path = audited::file("a4.pdf").with_extension("large.pdf");
+    std::fs::write(&path, pdf::tiled(&template, Tiling::default()).expect("a PDF"))
+        .expect("a file can be written");
+    let before = count_pages(&path) - plan.count();
+    let told = run(Command::new("pdftotext")
+        .args(["-layout", "-l", &before.to_string()])
+        .arg(&path)
+        .arg("-"));
+    for place in plan.sheets() {
+        let name = format!("{} ", place.label());
+        let listed = told.lines().filter(|line| line.contains("board") && line.contains(&name));
+        assert_eq!(listed.count(), 1, "{name}");
     }
 }

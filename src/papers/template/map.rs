@@ -14,7 +14,7 @@ const WORDS_MM: f64 = 2.1;
 /// From one line of words to the next.
 const LINE_MM: f64 = 4.0;
 /// The map is at most so high.
-const MAP_MM: f64 = 112.0;
+const MAP_MM: f64 = 100.0;
 /// Lines of notes that are kept.
 const MOST_NOTE_LINES: usize = 8;
 /// Width of a sheet's name in the list.
@@ -33,6 +33,9 @@ const JOIN: [&str; 5] = [
      step.",
     "The name of a sheet, as on the map, stands at its lower left.",
 ];
+
+/// The same for one sheet.
+const ALONE: [&str; 1] = ["There is one sheet: nothing is joined."];
 
 /// What to check, and to beware of.
 const CHECK: [&str; 5] = [
@@ -61,10 +64,12 @@ pub(super) fn draw(
     let mut y_mm = heading(&mut canvas, template, plan, paper, &frame);
     y_mm = map(&mut canvas, layers, plan, extent, &frame, y_mm);
     let half_mm = 0.5 * (frame.width_mm() - GUTTER_MM);
-    let left = column(&mut canvas, "How to join the sheets", &JOIN, frame.left_mm, half_mm, y_mm);
+    let join = if plan.count() == 1 { &ALONE[..] } else { &JOIN[..] };
+    let left = column(&mut canvas, "How to join the sheets", join, frame.left_mm, half_mm, y_mm);
     let right_mm = frame.left_mm + half_mm + GUTTER_MM;
     let right = column(&mut canvas, "Before you cut", &CHECK, right_mm, half_mm, y_mm);
     y_mm = left.min(right) - 3.0;
+    let mut list_head = "What is on each sheet";
     let list_mm = half_mm - NAME_MM;
     let on_sheets = plan.sheets().map(|place| {
         (place.label(), wrap(&on_sheet(layers, plan, place), list_mm, type_pt(WORDS_MM), 3))
@@ -73,7 +78,7 @@ pub(super) fn draw(
     while on_sheets.peek().is_some() {
         // A page that has room for the head and some lines.
         if y_mm - frame.bottom_mm > 5.0 * LINE_MM {
-            canvas.bold(Point::new(frame.left_mm, y_mm), HEAD_MM, "What is on each sheet");
+            canvas.bold(Point::new(frame.left_mm, y_mm), HEAD_MM, list_head);
             for x_mm in [frame.left_mm, right_mm] {
                 let mut line_mm = y_mm - 1.3 * LINE_MM;
                 let most = |lines: &[String]| lines.iter().skip(1).map(|_| LINE_MM).sum::<f64>();
@@ -87,6 +92,7 @@ pub(super) fn draw(
                     }
                 }
             }
+            list_head = "What is on each sheet, continued";
         }
         if on_sheets.peek().is_some() {
             bars(&mut canvas, &frame);

@@ -393,14 +393,17 @@ pub(super) fn is_closed(start: Point, curves: &[[Point; 3]]) -> bool {
     curves.last().is_some_and(|curve| curve[2] == start)
 }
 
-/// Points on a circle. Only to find the sheets that it touches, so even a great one has few.
+/// Points on a circle, whose sides are at most a tenth of a millimetre inside it. Only to find the sheets
+/// that it touches.
+#[expect(clippy::cast_possible_truncation, reason = "at most a thousand, by the greatest radius")]
 fn round(centre: Point, radius_mm: f64) -> Vec<Point> {
-    let turn = std::f64::consts::TAU / 180.0;
+    let half_turn = (1.0 - 0.1 / radius_mm).clamp(-1.0, 1.0).acos();
+    let steps = (std::f64::consts::PI / half_turn).ceil().clamp(8.0, 1_000.0);
     let at = |step: i32| {
-        let (sin, cos) = (turn * f64::from(step)).sin_cos();
+        let (sin, cos) = (std::f64::consts::TAU * f64::from(step) / steps).sin_cos();
         Point::new(centre.x_mm + radius_mm * cos, centre.y_mm + radius_mm * sin)
     };
-    (0..180).map(at).collect()
+    (0..steps as i32).map(at).collect()
 }
 
 impl Template {
