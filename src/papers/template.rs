@@ -2,13 +2,14 @@
 //! for a cutter, as SVG for a drawing program and as PDF for a printer, and a schedule of the points.
 //!
 //! Everything here takes a neutral [`Template`](model::Template) and knows no harp. In order, each using
-//! those before it: `model`, `check`, `letters`, `dxf`, `svg`, `schedule`, `tiling`, `canvas`, `sheet`,
+//! those before it: `limits`, `model`, `check`, `letters`, `dxf`, `svg`, `schedule`, `tiling`, `canvas`, `sheet`,
 //! `map`, `pdf`.
 
 mod canvas;
 mod check;
 pub mod dxf;
 pub mod letters;
+mod limits;
 mod map;
 pub mod model;
 pub mod pdf;

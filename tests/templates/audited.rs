@@ -1,5 +1,5 @@
 //! The files that general-purpose programs have read: `scripts/audit.py` wrote `audited.json` with what it
-//! found in them and their check sums. A file that changes must be read by it again.
+//! found in them and the check sums of those that are text. A file that changes must be read by it again.
 
 use std::fmt::Write as _;
 use std::fs;
@@ -53,7 +53,10 @@ fn listed(template: &Template) -> String {
                 Shape::Line(..) => ("line", Vec::new()),
                 Shape::Polyline { closed: true, .. } => ("polygon", Vec::new()),
                 Shape::Polyline { closed: false, .. } => ("polyline", Vec::new()),
-                Shape::Bezier { .. } => ("bezier", Vec::new()),
+                Shape::Bezier { start, curves } => {
+                    let points = std::iter::once(start).chain(curves.as_flattened());
+                    ("bezier", points.flat_map(|at| [at.x_mm, at.y_mm]).collect())
+                }
                 Shape::Circle { centre, radius_mm } => {
                     ("circle", vec![centre.x_mm, centre.y_mm, *radius_mm])
                 }
@@ -88,7 +91,7 @@ fn the_files_are_those_that_were_read_by_other_programs() {
     let kept = fs::read_to_string(&kept).expect("the report is kept");
     let kept: Value = serde_json::from_str(&kept).expect("the report is JSON");
     assert_eq!(kept["faults"], 0);
-    for (name, bytes) in written() {
+    for (name, bytes) in written().into_iter().filter(|(name, _)| !name.ends_with(".pdf")) {
         let sum = format!("{:08x}", crc32fast::hash(&bytes));
         let told = kept["files"][name].as_str();
         assert_eq!(

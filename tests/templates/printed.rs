@@ -218,3 +218,30 @@ fn every_sheet_of_a_very_large_drawing_is_on_the_list() {
         assert_eq!(listed.count(), 1, "{name}");
     }
 }
+
+#[test]
+fn pages_have_the_size_of_the_paper_and_ask_for_no_scaling() {
+    let template = sample::template();
+    let single = Plan::single(&template).expect("a plan").page_mm;
+    let sizes =
+        [("a4.pdf", (210.0, 297.0)), ("letter.pdf", (215.9, 279.4)), ("single.pdf", single)];
+    for (name, (wide_mm, high_mm)) in sizes {
+        let path = audited::file(name);
+        let bytes = std::fs::read(&path).expect("it is written");
+        let asks = b"/PrintScaling /None";
+        assert!(bytes.windows(asks.len()).any(|window| window == asks), "{name}");
+        if !has_poppler() {
+            continue;
+        }
+        let told = run(Command::new("pdfinfo").args(["-l", "9999"]).arg(&path));
+        let lines: Vec<&str> = told.lines().filter(|line| line.contains(" size:")).collect();
+        assert_eq!(lines.len(), count_pages(&path));
+        for line in lines {
+            let numbers = line.split_whitespace().filter_map(|word| word.parse::<f64>().ok());
+            // The first number is the page's own. poppler prints six digits.
+            let mm: Vec<f64> = numbers.skip(1).map(|points| points * 25.4 / 72.0).collect();
+            let is = |a: f64, b: f64| (mm[0] - a).abs() < 0.005 && (mm[1] - b).abs() < 0.005;
+            assert!(is(wide_mm, high_mm) || is(high_mm, wide_mm), "{name}: {line}");
+        }
+    }
+}

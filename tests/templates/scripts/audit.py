@@ -215,15 +215,8 @@ report = {
     },
     "files": {
         name: f"{zlib.crc32((folder / name).read_bytes()):08x}"
-        for name in [
-            "sample.dxf",
-            "sample.svg",
-            "sample.csv",
-            "sample.txt",
-            "a4.pdf",
-            "letter.pdf",
-            "single.pdf",
-        ]
+        # The bytes of a PDF change with the library that packs them.
+        for name in ["sample.dxf", "sample.svg", "sample.csv", "sample.txt"]
     },
     "faults": faults,
 }
