@@ -234,7 +234,10 @@ fn pages_have_the_size_of_the_paper_and_ask_for_no_scaling() {
             continue;
         }
         let told = run(Command::new("pdfinfo").args(["-l", "9999"]).arg(&path));
-        let lines: Vec<&str> = told.lines().filter(|line| line.contains(" size:")).collect();
+        let lines: Vec<&str> = told
+            .lines()
+            .filter(|line| line.starts_with("Page ") && line.contains(" size:"))
+            .collect();
         assert_eq!(lines.len(), count_pages(&path));
         for line in lines {
             let numbers = line.split_whitespace().filter_map(|word| word.parse::<f64>().ok());

@@ -75,10 +75,10 @@ pub(super) fn draw(
     let mut lines = title;
     lines.push(format!("{sheet}; {corner}"));
     lines.extend([SCALE_NOTE.to_owned(), BAR_NOTE.to_owned()]);
-    let mut height_mm = MARGIN_MM + 9.3;
+    let mut height_mm = MARGIN_MM + 8.8;
     for line in lines {
         canvas.text(Point::new(words_left_mm, height_mm), SMALL_MM, &line);
-        height_mm -= 2.9;
+        height_mm -= 2.8;
     }
     canvas.finish()
 }
