@@ -4,8 +4,9 @@ use std::mem;
 use std::ops::Range;
 
 use super::document::{
-    Allowances, Design, LONGEST_CELL, LONGEST_TEXT, LimitsSpec, MOST_STRINGS, MakeUpSpec,
-    MaterialSpec, MechanismKind, MechanismSpec, PitchSpec, StringSpec, TolerancesSpec, Units,
+    Allowances, Design, GeometrySpec, LONGEST_CELL, LONGEST_TEXT, LimitsSpec, MOST_STRINGS,
+    MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, PitchSpec, StringSpec, TolerancesSpec,
+    Units,
 };
 use super::library::embed;
 use super::make_up_text;
@@ -80,6 +81,8 @@ pub enum Edit {
     StringMechanism { rows: Range<usize>, kind: Option<MechanismKind> },
     /// Expansion of the frame, in millionths per kelvin.
     FrameExpansion { e6_per_k: f64 },
+    /// The shape of the harp.
+    Geometry(Box<GeometrySpec>),
     /// How far things may be off.
     Tolerances(TolerancesSpec),
     /// What counts as a finding.
@@ -110,6 +113,7 @@ pub enum EditKey {
     DampingPartial,
     Mechanism,
     FrameExpansion,
+    Geometry,
     Tolerances,
     Limits,
     Allowances,
@@ -132,6 +136,7 @@ impl Edit {
             Self::DampingPartial { .. } => Some(EditKey::DampingPartial),
             Self::Mechanism(_) => Some(EditKey::Mechanism),
             Self::FrameExpansion { .. } => Some(EditKey::FrameExpansion),
+            Self::Geometry(_) => Some(EditKey::Geometry),
             Self::Tolerances(_) => Some(EditKey::Tolerances),
             Self::Limits(_) => Some(EditKey::Limits),
             Self::Allowances(_) => Some(EditKey::Allowances),
@@ -202,6 +207,7 @@ impl Edit {
                 }
             }
             Self::FrameExpansion { e6_per_k } => design.frame_expansion_e6_per_k = *e6_per_k,
+            Self::Geometry(geometry) => design.geometry = (**geometry).clone(),
             Self::Tolerances(tolerances) => design.tolerances = tolerances.clone(),
             Self::Limits(limits) => design.limits = limits.clone(),
             Self::Allowances(allowances) => design.allowances = allowances.clone(),
@@ -378,6 +384,15 @@ mod tests {
 
     fn cell(row: usize, column: Column, text: &str) -> Edit {
         Edit::Cell { row, column, text: text.to_owned() }
+    }
+
+    #[test]
+    fn a_run_of_changes_of_the_shape_is_one_step() {
+        let geometry = GeometrySpec { lean_deg: 3.0, ..GeometrySpec::default() };
+        let edit = Edit::Geometry(Box::new(geometry.clone()));
+        assert_eq!(edit.key(), Some(EditKey::Geometry));
+        assert_eq!(edit.apply(&design()), Design { geometry, ..edit.apply(&design()) });
+        assert_eq!(edit.apply(&design()).strings, design().strings);
     }
 
     #[test]

@@ -1,13 +1,14 @@
 //! Templates at full size: a drawing of pins, holes, levers and outlines in millimetres, written as DXF
 //! for a cutter, as SVG for a drawing program and as PDF for a printer, and a schedule of the points.
 //!
-//! Everything here takes a neutral [`Template`](model::Template) and knows no harp. In order, each using
+//! All but `harp` takes a neutral [`Template`](model::Template) and knows no harp. In order, each using
 //! those before it: `limits`, `model`, `check`, `letters`, `dxf`, `svg`, `schedule`, `tiling`, `canvas`, `sheet`,
-//! `map`, `pdf`.
+//! `map`, `pdf`, `harp`.
 
 mod canvas;
 mod check;
 pub mod dxf;
+pub mod harp;
 pub mod letters;
 mod limits;
 mod map;

@@ -1,0 +1,420 @@
+//! A harp as a template: its pins, holes, levers and outlines at full size, and the schedule of its points.
+//!
+//! The drawing is what one sees from the side, in the plane of the strings. The soundboard is a line there, so that
+//! its holes are marked by their centres only.
+
+use kurbo::{BezPath, PathEl};
+
+use super::model::{Anchor, Layer, LayerKind, Point, Shape, Template};
+use super::schedule::{Feature, Schedule, ScheduleRow};
+use crate::design::document::Design;
+use crate::design::resolve::Resolved;
+use crate::engine::analysis::Analysis;
+use crate::engine::geometry::{Band, Contact, Placed, lay_out};
+use crate::engine::pitch::{Letter, Note};
+use crate::engine::structure::frame;
+use crate::engine::units::Length;
+
+/// What the point 0, 0 is.
+const ORIGIN: &str = "where the lowest string meets the soundboard";
+/// Arms of the cross at a pin, a hole or a lever.
+const ARM_MM: f64 = 2.5;
+/// Height of the numbers of the strings.
+const LETTER_MM: f64 = 3.0;
+/// From a place to the number beside it, along the string.
+const BESIDE_MM: f64 = 6.0;
+/// The most letters of the title; a template takes no endless ones.
+const MOST_TITLE: usize = 200;
+/// The most strings that a note names.
+const MOST_NAMED: usize = 20;
+
+/// The drawing of a harp. Strings whose length or place is unknown are left out, with a note; a design without any
+/// string that can be drawn has no layers.
+pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Template {
+    let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
+    let placed: Vec<&Placed> = band.strings.iter().flatten().collect();
+    let title = if design.title.trim().is_empty() { "Harp" } else { design.title.trim() };
+    let mut notes = vec![
+        "Seen from the side, in the plane of the strings. A cross marks a centre.".to_owned(),
+        "Drill what your own pins, levers and strings need. Try a small part first.".to_owned(),
+    ];
+    notes.extend(left_out(&band));
+    let layers = if placed.is_empty() {
+        Vec::new()
+    } else {
+        let pin_mm = design.allowances.pin_mm;
+        let angle_deg = 90.0 - resolved.geometry.lean_rad.to_degrees();
+        let numbers = |placed: &&Placed| {
+            let note = note_of(analysis, placed.number);
+            numbers(&band, placed, note, angle_deg)
+        };
+        vec![
+            layer(LayerKind::Outline, outline(&band)),
+            layer(LayerKind::Board, vec![line(band.board.0, band.board.1)]),
+            layer(LayerKind::Pillar, pillar(&band, resolved.geometry.pillar_width)),
+            layer(LayerKind::Strings, placed.iter().map(|placed| string(placed)).collect()),
+            layer(LayerKind::Pins, placed.iter().flat_map(|placed| pins(placed, pin_mm)).collect()),
+            layer(LayerKind::Holes, placed.iter().map(|placed| cross(placed.hole.board)).collect()),
+            layer(LayerKind::Levers, placed.iter().flat_map(|placed| contacts(placed)).collect()),
+            layer(LayerKind::Text, placed.iter().flat_map(numbers).collect()),
+        ]
+    };
+    Template {
+        title: title.chars().take(MOST_TITLE).collect(),
+        notes,
+        origin: ORIGIN.to_owned(),
+        layers,
+    }
+}
+
+/// The points of the drawing as a list, string by string from the highest.
+pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Schedule {
+    let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
+    let mut rows = Vec::new();
+    for placed in band.strings.iter().flatten() {
+        let note = note_of(analysis, placed.number);
+        let along_mm = placed.hole.along_board.to_mm();
+        let points = [
+            (Feature::BridgePin, placed.bridge, String::new()),
+            (Feature::TuningPin, placed.tuning, format!("pin {} mm", design.allowances.pin_mm)),
+            (Feature::BoardHole, placed.hole.board, format!("{along_mm:.2} mm along the board")),
+        ];
+        let touched = placed.contacts.iter().map(|(contact, at)| {
+            let feature = match contact {
+                Contact::Lever => Feature::Lever,
+                Contact::DiscNatural => Feature::DiscNatural,
+                Contact::DiscSharp => Feature::DiscSharp,
+            };
+            (feature, *at, String::new())
+        });
+        rows.extend(points.into_iter().chain(touched).map(|(feature, at, remark)| {
+            let at = mm(at);
+            ScheduleRow {
+                string: placed.number,
+                note: note.map(|note| note.to_string()).unwrap_or_default(),
+                feature,
+                x_mm: at.x_mm,
+                y_mm: at.y_mm,
+                drill_mm: None,
+                remark,
+            }
+        }));
+    }
+    Schedule { origin: ORIGIN.to_owned(), rows }
+}
+
+/// The strings that are not drawn, in a sentence.
+fn left_out(band: &Band) -> Option<String> {
+    let missing: Vec<String> = (1_usize..)
+        .zip(&band.strings)
+        .filter(|(_, string)| string.is_err())
+        .map(|(number, _)| number.to_string())
+        .collect();
+    let more = match missing.len().checked_sub(MOST_NAMED) {
+        None | Some(0) => String::new(),
+        Some(more) => format!(" and {more} more"),
+    };
+    let named = missing[..missing.len().min(MOST_NAMED)].join(", ");
+    (!missing.is_empty()).then(|| {
+        format!("Left out, as their length or their place is unknown: strings {named}{more}.")
+    })
+}
+
+fn note_of(analysis: &Analysis, number: usize) -> Option<Note> {
+    analysis.strings.get(number.checked_sub(1)?)?.note
+}
+
+const fn layer(kind: LayerKind, shapes: Vec<Shape>) -> Layer {
+    Layer { kind, shapes }
+}
+
+fn mm(at: frame::Point) -> Point {
+    Point::new(at.x.to_mm(), at.y.to_mm())
+}
+
+fn line(from: frame::Point, to: frame::Point) -> Shape {
+    Shape::Line(mm(from), mm(to))
+}
+
+fn cross(at: frame::Point) -> Shape {
+    Shape::Cross { centre: mm(at), arm_mm: ARM_MM }
+}
+
+/// From the board over the bridge pin to the tuning pin.
+fn string(placed: &Placed) -> Shape {
+    let points = [placed.hole.board, placed.bridge, placed.tuning].map(mm).to_vec();
+    Shape::Polyline { points, closed: false }
+}
+
+/// A cross for the bridge pin; the tuning pin as thick as it is.
+fn pins(placed: &Placed, pin_mm: f64) -> Vec<Shape> {
+    let round = (pin_mm > 0.0)
+        .then(|| Shape::Circle { centre: mm(placed.tuning), radius_mm: 0.5 * pin_mm });
+    [cross(placed.bridge), cross(placed.tuning)].into_iter().chain(round).collect()
+}
+
+/// A cross where each touches the string.
+fn contacts(placed: &Placed) -> Vec<Shape> {
+    placed.contacts.iter().map(|(_, at)| cross(*at)).collect()
+}
+
+/// The number of a string at its hole and at its tuning pin; at the hole of a C or an F its letter too.
+fn numbers(band: &Band, placed: &Placed, note: Option<Note>, angle_deg: f64) -> Vec<Shape> {
+    let moved = |at: frame::Point, up_mm: f64| {
+        let (across, along) = band.across_along(at);
+        mm(band.point(across, Length::from_mm(along.to_mm() + up_mm)))
+    };
+    let text = |at: Point, text: String, anchor: Anchor| Shape::Text {
+        at,
+        height_mm: LETTER_MM,
+        text,
+        angle_deg,
+        anchor,
+    };
+    let number = placed.number;
+    let at_hole = match note.map(Note::letter) {
+        Some(Letter::C) => format!("C {number}"),
+        Some(Letter::F) => format!("F {number}"),
+        _ => number.to_string(),
+    };
+    vec![
+        text(moved(placed.hole.board, -BESIDE_MM), at_hole, Anchor::End),
+        text(moved(placed.tuning, BESIDE_MM), number.to_string(), Anchor::Start),
+    ]
+}
+
+/// Both edges of the neck, joined at its ends.
+fn outline(band: &Band) -> Vec<Shape> {
+    let Some(neck) = &band.neck else { return Vec::new() };
+    let (lower, upper) = (curves(&neck.lower), curves(&neck.upper));
+    let ends = |shapes: &[Shape]| match (shapes.first()?, shapes.last()?) {
+        (Shape::Bezier { start, .. }, Shape::Bezier { curves, .. }) => {
+            Some((*start, curves.last()?[2]))
+        }
+        _ => None,
+    };
+    let joined = match (ends(&lower), ends(&upper)) {
+        (Some(low), Some(high)) => {
+            vec![Shape::Line(low.0, high.0), Shape::Line(low.1, high.1)]
+        }
+        _ => Vec::new(),
+    };
+    lower.into_iter().chain(upper).chain(joined).collect()
+}
+
+/// A path in metres as curves in millimetres, one for each piece without a jump.
+fn curves(path: &BezPath) -> Vec<Shape> {
+    let mm = |at: kurbo::Point| Point::new(1e3 * at.x, 1e3 * at.y);
+    let between = |from: Point, to: Point, share: f64| {
+        Point::new(
+            from.x_mm + share * (to.x_mm - from.x_mm),
+            from.y_mm + share * (to.y_mm - from.y_mm),
+        )
+    };
+    let mut shapes: Vec<(Point, Vec<[Point; 3]>)> = Vec::new();
+    for element in path.elements() {
+        if let PathEl::MoveTo(at) = element {
+            shapes.push((mm(*at), Vec::new()));
+            continue;
+        }
+        let Some((start, curves)) = shapes.last_mut() else { continue };
+        let from = curves.last().map_or(*start, |curve| curve[2]);
+        let straight = |to: Point| [between(from, to, 1.0 / 3.0), between(from, to, 2.0 / 3.0), to];
+        curves.push(match element {
+            PathEl::CurveTo(first, second, to) => [mm(*first), mm(*second), mm(*to)],
+            PathEl::QuadTo(handle, to) => {
+                let (handle, to) = (mm(*handle), mm(*to));
+                [between(from, handle, 2.0 / 3.0), between(to, handle, 2.0 / 3.0), to]
+            }
+            PathEl::LineTo(to) => straight(mm(*to)),
+            PathEl::ClosePath | PathEl::MoveTo(_) => straight(*start),
+        });
+    }
+    let drawn = shapes.into_iter().filter(|(_, curves)| !curves.is_empty());
+    drawn.map(|(start, curves)| Shape::Bezier { start, curves }).collect()
+}
+
+/// The middle line of the pillar and both of its faces. Its ends are left to the joints.
+fn pillar(band: &Band, width: Length) -> Vec<Shape> {
+    let Ok(top) = band.pillar.1 else { return Vec::new() };
+    let (foot, top) = (mm(band.pillar.0), mm(top));
+    let (x_mm, y_mm) = (top.x_mm - foot.x_mm, top.y_mm - foot.y_mm);
+    let long_mm = x_mm.hypot(y_mm);
+    if long_mm <= 0.0 {
+        return Vec::new();
+    }
+    let beside = |share: f64| {
+        let by = share * width.to_mm() / long_mm;
+        let at = |p: Point| Point::new(p.x_mm - by * y_mm, p.y_mm + by * x_mm);
+        Shape::Line(at(foot), at(top))
+    };
+    vec![Shape::Line(foot, top), beside(0.5), beside(-0.5)]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::presets::SAMPLES;
+    use crate::design::resolve::resolve;
+    use crate::engine::analysis::analyse;
+    use crate::papers::template::model::TemplateError;
+    use crate::papers::template::{dxf, svg};
+
+    struct Drawn {
+        key: &'static str,
+        band: Band,
+        template: Template,
+        schedule: Schedule,
+    }
+
+    fn drawn(key: &'static str, design: &Design) -> Drawn {
+        let resolved = resolve(design);
+        let analysis = analyse(&resolved.harp);
+        Drawn {
+            key,
+            band: lay_out(&resolved.harp, &analysis, &resolved.geometry),
+            template: template(design, &resolved, &analysis),
+            schedule: schedule(design, &resolved, &analysis),
+        }
+    }
+
+    fn samples() -> impl Iterator<Item = Drawn> {
+        SAMPLES.iter().map(|sample| drawn(sample.key, &sample.design()))
+    }
+
+    fn shapes(drawn: &Drawn, kind: LayerKind) -> &[Shape] {
+        let layer = drawn.template.layers.iter().find(|layer| layer.kind == kind);
+        &layer.expect("the layer is there").shapes
+    }
+
+    fn is_at(at: Point, place: frame::Point) -> bool {
+        (at.x_mm - 1e3 * place.x.to_m()).hypot(at.y_mm - 1e3 * place.y.to_m()) < 1e-9
+    }
+
+    #[test]
+    fn every_string_of_the_samples_is_drawn_where_it_stands() {
+        for drawn in samples() {
+            let key = drawn.key;
+            let placed: Vec<&Placed> = drawn.band.strings.iter().flatten().collect();
+            let count = drawn.band.strings.len();
+            assert_eq!(placed.len(), count, "{key}");
+            assert_eq!(shapes(&drawn, LayerKind::Strings).len(), count, "{key}");
+            assert_eq!(shapes(&drawn, LayerKind::Holes).len(), count, "{key}");
+            assert_eq!(shapes(&drawn, LayerKind::Pins).len(), 3 * count, "{key}");
+            assert_eq!(shapes(&drawn, LayerKind::Text).len(), 2 * count, "{key}");
+            let touched: usize = placed.iter().map(|placed| placed.contacts.len()).sum();
+            assert_eq!(shapes(&drawn, LayerKind::Levers).len(), touched, "{key}");
+            assert_eq!(drawn.schedule.rows.len(), 3 * count + touched, "{key}");
+            for (shape, placed) in shapes(&drawn, LayerKind::Strings).iter().zip(&placed) {
+                let Shape::Polyline { points, .. } = shape else { panic!("{key}: {shape:?}") };
+                let places = [placed.hole.board, placed.bridge, placed.tuning];
+                assert!(points.iter().zip(places).all(|(at, place)| is_at(*at, place)), "{key}");
+            }
+            for row in &drawn.schedule.rows {
+                let placed = placed[row.string - 1];
+                let place = match row.feature {
+                    Feature::BridgePin => placed.bridge,
+                    Feature::TuningPin => placed.tuning,
+                    Feature::BoardHole => placed.hole.board,
+                    Feature::Lever | Feature::DiscNatural => placed.contacts[0].1,
+                    Feature::DiscSharp => placed.contacts[1].1,
+                };
+                assert!(is_at(Point::new(row.x_mm, row.y_mm), place), "{key}: {row:?}");
+            }
+            let lowest = drawn.schedule.rows.iter().rev().find(|r| r.feature == Feature::BoardHole);
+            let lowest = lowest.expect("a hole");
+            assert!(lowest.x_mm.hypot(lowest.y_mm) < 1e-9, "{key}: the origin is the lowest hole");
+        }
+    }
+
+    #[test]
+    fn the_samples_can_be_written_and_hold_only_numbers() {
+        for drawn in samples() {
+            let written = svg::write(&drawn.template).expect("an SVG");
+            assert!(!written.contains("NaN") && !written.contains("inf"), "{}", drawn.key);
+            assert!(dxf::write(&drawn.template).is_ok(), "{}", drawn.key);
+            let corners = drawn.template.layers.iter().flat_map(|layer| &layer.shapes);
+            let finite = |at: Point| at.x_mm.is_finite() && at.y_mm.is_finite();
+            assert!(corners.flat_map(Shape::corners).all(finite), "{}", drawn.key);
+        }
+    }
+
+    #[test]
+    fn every_c_and_f_of_the_samples_is_named_at_its_hole() {
+        for drawn in samples() {
+            let named = shapes(&drawn, LayerKind::Text).iter().filter(
+                |shape| matches!(shape, Shape::Text { text, .. } if text.starts_with(['C', 'F'])),
+            );
+            let notes = drawn.schedule.rows.iter().filter(|row| row.feature == Feature::BoardHole);
+            let expected = notes.filter(|row| row.note.starts_with(['C', 'F'])).count();
+            assert!(expected > 4, "{}", drawn.key);
+            assert_eq!(named.count(), expected, "{}", drawn.key);
+        }
+    }
+
+    #[test]
+    fn the_neck_and_the_pillar_are_those_of_the_band() {
+        for drawn in samples() {
+            let neck = drawn.band.neck.as_ref().expect("a neck");
+            let outline = shapes(&drawn, LayerKind::Outline);
+            let Shape::Bezier { start, curves } = &outline[0] else { panic!("{:?}", outline[0]) };
+            let pieces = neck.lower.segments().count();
+            assert_eq!(curves.len(), pieces, "{}", drawn.key);
+            for (segment, curve) in neck.lower.segments().zip(curves) {
+                let end = segment.to_cubic().p3;
+                assert!((1e3 * end.x - curve[2].x_mm).abs() < 1e-9, "{}", drawn.key);
+                assert!((1e3 * end.y - curve[2].y_mm).abs() < 1e-9, "{}", drawn.key);
+            }
+            let first = neck.lower.segments().next().expect("a piece").to_cubic().p0;
+            assert!((1e3 * first.x - start.x_mm).abs() < 1e-9, "{}", drawn.key);
+            let Shape::Line(foot, top) = shapes(&drawn, LayerKind::Pillar)[0] else { panic!() };
+            assert!(is_at(foot, drawn.band.pillar.0), "{}", drawn.key);
+            assert!(is_at(top, drawn.band.pillar.1.expect("a top")), "{}", drawn.key);
+        }
+    }
+
+    #[test]
+    fn a_string_without_length_is_left_out_with_a_note() {
+        let mut design = SAMPLES[0].design();
+        let count = design.strings.len();
+        design.strings[1].length = String::new();
+        design.strings[4].length = "long".to_owned();
+        let drawn = drawn("changed", &design);
+        assert_eq!(shapes(&drawn, LayerKind::Strings).len(), count - 2);
+        assert!(drawn.schedule.rows.iter().all(|row| row.string != 2 && row.string != 5));
+        let note = drawn.template.notes.last().expect("a note");
+        assert!(note.ends_with("unknown: strings 2, 5."), "{note}");
+        for string in &mut design.strings {
+            string.length = String::new();
+        }
+        let all = self::drawn("none", &design);
+        assert_eq!(svg::write(&all.template), Err(TemplateError::Empty));
+        assert!(all.template.notes.last().expect("a note").chars().count() < 400);
+    }
+
+    #[test]
+    fn an_empty_design_has_nothing_to_draw() {
+        let design = Design { title: "x".repeat(4_000), ..Design::default() };
+        let drawn = drawn("empty", &design);
+        assert_eq!(drawn.template.layers, []);
+        assert_eq!(drawn.schedule.rows, []);
+        assert_eq!(svg::write(&drawn.template), Err(TemplateError::Empty));
+    }
+
+    /// Straight pieces and quadratics are the same curves as cubics: any textbook of computer graphics, from memory.
+    #[test]
+    fn a_path_of_any_kind_becomes_cubics() {
+        let mut path = BezPath::new();
+        path.move_to((0.0, 0.0));
+        path.line_to((0.3, 0.0));
+        path.quad_to((0.6, 0.0), (0.6, 0.3));
+        path.close_path();
+        let shapes = curves(&path);
+        let [Shape::Bezier { start, curves }] = &shapes[..] else { panic!("{shapes:?}") };
+        assert_eq!((*start, curves.len()), (Point::new(0.0, 0.0), 3));
+        let near = |at: Point, x: f64, y: f64| (at.x_mm - x).hypot(at.y_mm - y) < 1e-9;
+        assert!(near(curves[0][0], 100.0, 0.0) && near(curves[0][1], 200.0, 0.0));
+        assert!(near(curves[1][0], 500.0, 0.0) && near(curves[1][1], 600.0, 100.0));
+        assert!(near(curves[2][2], 0.0, 0.0));
+    }
+}
