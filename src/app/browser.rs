@@ -1,6 +1,6 @@
 //! The browser: storage, files, clipboard, address, printing, theme. Nothing else asks it for these.
 
-use js_sys::{Array, Date, Math};
+use js_sys::{Array, Date, Math, Uint8Array};
 use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -140,13 +140,18 @@ extern "C" {
 
 /// Offers a text as a file.
 pub fn offer_file(name: &str, media_type: &str, text: &str) {
-    let _ = try_offer_file(name, media_type, text);
+    let _ = try_offer_file(name, media_type, &text.into());
 }
 
-fn try_offer_file(name: &str, media_type: &str, text: &str) -> Result<(), JsValue> {
+/// Offers bytes as a file.
+pub fn offer_bytes(name: &str, media_type: &str, bytes: &[u8]) {
+    let _ = try_offer_file(name, media_type, &Uint8Array::from(bytes).into());
+}
+
+fn try_offer_file(name: &str, media_type: &str, content: &JsValue) -> Result<(), JsValue> {
     let options = BlobPropertyBag::new();
     options.set_type(media_type);
-    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &options)?;
+    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(content), &options)?;
     let url = Url::create_object_url_with_blob(&blob)?;
     let link: HtmlAnchorElement = document().create_element("a")?.dyn_into()?;
     link.set_href(&url);

@@ -51,6 +51,7 @@ pub enum Window {
     Shelf,
     Instrument,
     Materials,
+    Drawing,
     MakeUp,
     Details,
     Card,

@@ -41,7 +41,7 @@ pub fn Header(store: Store) -> impl IntoView {
                 <span class="tool-group">
                     {button("tool", "save", "Save the design as a file (Ctrl+S)", "Save", move || save(store))}
                     {button("tool", "table", "Save the table of all figures as CSV, for a spreadsheet", "Table", move || save_table(store))}
-                    {button("tool main", "link", "Copy a link that opens this very design", "Copy link", move || copy_link(store))}
+                    {button("tool main", "link", "Copy a link that opens this very design", "Link", move || copy_link(store))}
                     {button("tool main", "card", "The stringing card, to print", "Card", move || store.window.set(Some(Window::Card)))}
                 </span>
                 <span class="tool-group">
@@ -52,6 +52,7 @@ pub fn Header(store: Store) -> impl IntoView {
                     <UnitChoices store=store/>
                     {button("tool", "instrument", "Pitch, client, limits, allowances", "Instrument", move || store.window.set(Some(Window::Instrument)))}
                     {button("tool", "materials", "Figures of the materials, materials of your own, weighing and breaking tests", "Materials", move || store.window.set(Some(Window::Materials)))}
+                    {button("tool", "drawing", "The harp drawn at full size, its shape and its loads; files for printer and cutter", "Drawing", move || store.window.set(Some(Window::Drawing)))}
                     {button("tool", "numbers", "Where the numbers come from", "Numbers", move || store.window.set(Some(Window::Numbers)))}
                     {button("tool", "keys", "Keys of the chart", "Keys", move || store.window.set(Some(Window::Keys)))}
                     <button type="button" class="tool" id="theme" title="Light or dark" on:click=move |_| turn_theme(store)>
@@ -125,7 +126,7 @@ fn save_table(store: Store) {
 }
 
 /// A name for a file: the title, with what file systems dislike taken out.
-fn file_name(title: &str, ending: &str) -> String {
+pub(super) fn file_name(title: &str, ending: &str) -> String {
     let kept = |c: char| if c.is_alphanumeric() || c == '-' { c } else { ' ' };
     let words: String = title.chars().map(kept).collect();
     let stem = small(&words.split_whitespace().collect::<Vec<_>>().join("-"));

@@ -5,6 +5,7 @@ mod chart_acts;
 mod chart_keys;
 mod curves;
 mod details;
+mod drawing;
 mod findings;
 mod header;
 mod instrument;

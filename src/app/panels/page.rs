@@ -8,6 +8,7 @@ use web_sys::{DragEvent, KeyboardEvent};
 use super::card::{CardBar, PRINT_ROOT};
 use super::curves::CurvesPanel;
 use super::details::DetailsWindow;
+use super::drawing::DrawingWindow;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
 use super::instrument::InstrumentWindow;
@@ -114,6 +115,7 @@ fn Windows(store: Store) -> impl IntoView {
             Window::Shelf => view! { <ShelfWindow store=store/> }.into_any(),
             Window::Instrument => view! { <InstrumentWindow store=store/> }.into_any(),
             Window::Materials => view! { <MaterialsWindow store=store/> }.into_any(),
+            Window::Drawing => view! { <DrawingWindow store=store/> }.into_any(),
             Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
             Window::Details => view! { <DetailsWindow store=store/> }.into_any(),
             Window::Card => view! { <CardBar store=store/> }.into_any(),
