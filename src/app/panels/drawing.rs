@@ -67,7 +67,9 @@ fn Picture(store: Store) -> impl IntoView {
                 inner_html=move || of(|drawn| &drawn.0)
             ></div>
             <div class="window-actions">
-                <button type="button" class="tool" aria-pressed=move || large.get().to_string() on:click=move |_| large.update(|large| *large = !*large)>"Larger"</button>
+                <button type="button" class="tool" on:click=move |_| large.update(|large| *large = !*large)>
+                    {words(move || if large.get() { "Whole" } else { "Larger" }.to_owned())}
+                </button>
                 <p class="hint">{words(move || of(|drawn| &drawn.1))}</p>
             </div>
         }
