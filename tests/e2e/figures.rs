@@ -189,3 +189,26 @@ async fn a_material_of_ones_own_is_weighed_used_and_sent() {
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;
 }
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.click("#drawing").await;
+    let picture = "return document.querySelector('dialog[open] svg').innerHTML";
+    let before = browser.ask(picture).await;
+    let words = panel(&browser).await;
+    for said in ["ift", "no approval", "eye protection"] {
+        assert!(words.contains(said), "{said} is not in\n{words}");
+    }
+    browser.screenshot("drawing").await;
+    browser.check_barriers().await;
+    close(&browser).await;
+    type_over(&browser, 20, 1, "540").await;
+    browser.click("#drawing").await;
+    browser.until(&format!("{picture} !== {before}"), "the drawing to follow").await;
+    browser.check_console().await;
+    browser.check_requests(&site.origin()).await;
+}
