@@ -9,7 +9,7 @@ use crate::engine::analysis::Unknown;
 pub(super) const LENGTH: Words = Words {
     title: "Length",
     lead: "The part of the string that sounds, from the soundboard or string bar to the bridge pin. It is typed, \
-           never computed.",
+           or read off the drawn curve of the neck where a design has one.",
     formula: &[(
         "the length at which a pull is reached, as findings propose it",
         "L = √((T + √(T² + 16 f² μ π² E I))/(8 f² μ))",

@@ -48,8 +48,8 @@ pub struct Loads {
 
 /// What the strings of a band do to board and neck, and how close they are.
 ///
-/// The room between two strings is their distance square to them, less half of each gauge; plucked, less twice the
-/// displacement too. The widest places of two strings lie at different heights, so that there is rather more.
+/// The room between two strings is their distance square to them, less half of each gauge; plucked, less their
+/// displacements too. The widest places of two strings lie at different heights, so that there is rather more.
 ///
 /// # Source
 ///
@@ -85,10 +85,13 @@ pub fn loads(band: &Band, harp: &Harp, analysis: &Analysis, geometry: &Geometry)
     };
     let pulls: Vec<Pull> = band.strings.iter().zip(figures).filter_map(pull).collect();
     let left_out = band.strings.len().saturating_sub(pulls.len());
-    let swing_m = 2.0 * harp.conditions.pluck.to_m();
     let lower = band.holes.iter().skip(1);
     let rooms = figures.windows(2).zip(lower).map(|(pair, hole)| {
         let gauges_m = 0.5 * (pair[0].gauge?.to_m() + pair[1].gauge?.to_m());
+        let aside_m = |figures: &StringFigures| {
+            figures.length.map(|length| harp.conditions.pluck_of(length).to_m())
+        };
+        let swing_m = aside_m(&pair[0])? + aside_m(&pair[1])?;
         let square_m = hole.gap.map_or(0.0, |gap| gap.square.to_m());
         let at_rest = square_m - gauges_m;
         Ok(Room { at_rest: Length::from_m(at_rest), plucked: Length::from_m(at_rest - swing_m) })
