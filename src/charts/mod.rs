@@ -14,6 +14,7 @@ pub mod compass;
 pub mod draw;
 pub mod layout;
 pub mod marks;
+pub mod overlay;
 pub mod palette;
 pub mod pen;
 pub mod quantity;
