@@ -28,6 +28,8 @@ mod figures;
 mod geometry;
 #[path = "published/laws.rs"]
 mod laws;
+#[path = "published/lengths.rs"]
+mod lengths;
 #[path = "published/levers.rs"]
 mod levers;
 #[path = "published/materials.rs"]

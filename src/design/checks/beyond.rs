@@ -5,6 +5,7 @@ use crate::engine::material::Standing::{Computed, Seen};
 
 const MPMATH: &str = "mpmath 1.4.1 with 50 digits, by tests/published/scripts/reference_values.py";
 const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/reference_values.py";
+const LENGTHS: &str = "SciPy 1.17.1, by tests/lengths/scripts/solve.py";
 const WORKED: &str = "check numbers worked out by hand from the formulas";
 const ROSSING: &str =
     "T. D. Rossing (ed.), The Science of String Instruments (2010), chapter 21, equation 21.1";
@@ -128,5 +129,12 @@ pub(super) const CHECKS: &[Check] = &[
         source: WORKED,
         standing: Computed,
         figures: &["cents_per_kelvin"],
+    },
+    Check {
+        id: "lengths-proposed",
+        what: "best lengths of forty harps for targets of pull and feel, with bounds and locked strings",
+        source: LENGTHS,
+        standing: Computed,
+        figures: &["length_mm"],
     },
 ];
