@@ -9,6 +9,7 @@ use std::time::Instant;
 
 use stringloft::engine::analysis::{Conditions, Harp, HarpString, Limits, Mechanism, analyse};
 use stringloft::engine::construction::{Layer, MakeUp, Section};
+use stringloft::engine::lengths::{Aim, Asked, Smoothing, Strength, propose};
 use stringloft::engine::material::built_in;
 use stringloft::engine::pitch::{Note, Tuning};
 use stringloft::engine::tolerance::spreads_of_all;
@@ -97,4 +98,42 @@ fn the_spreads_of_a_whole_harp_are_worked_out_within_a_frame() {
     let all = median(&|| spreads_of_all(black_box(&harp)).len());
     eprintln!("spreads: median {all:.1} µs, {:.1} times an analysis", all / once);
     assert!(all < 16_000.0, "the spreads take {all} µs, over a frame");
+}
+
+#[test]
+#[ignore = "a measurement; it needs an optimised build and a quiet machine"]
+fn the_lengths_of_a_whole_harp_are_proposed_within_a_frame() {
+    const RUNS: u32 = 500;
+    let harp = harp();
+    // A pull that rises towards the bass, and bounds that hold about every third string.
+    let asked: Vec<Asked> = (harp.strings.iter().enumerate())
+        .map(|(index, string)| {
+            let pull = 60.0 + 4.0 * f64::from(u32::try_from(index).expect("few strings"));
+            let length = string.length.expect("the harp has lengths").to_mm();
+            let room = if index % 2 == 0 { 1.03 } else { 1.2 };
+            Asked {
+                aim: Some(Aim::Tension(Force::from_n(pull))),
+                least: Some(Length::from_mm(length / room)),
+                most: Some(Length::from_mm(length * room)),
+                ..Asked::default()
+            }
+        })
+        .collect();
+    let smoothing = Smoothing::of(Strength::Well, 47);
+    let mut held = 0;
+    let mut runs: Vec<f64> = (0..RUNS)
+        .map(|_| {
+            let start = Instant::now();
+            let proposal = black_box(propose(black_box(&harp), &asked, smoothing));
+            let time = start.elapsed().as_secs_f64() * 1e6;
+            let proposal = proposal.expect("the bounds leave room");
+            assert!(proposal.off_best < 1e-9, "not the best: {}", proposal.off_best);
+            held = proposal.held.iter().flatten().count();
+            time
+        })
+        .collect();
+    runs.sort_by(f64::total_cmp);
+    let median = runs[runs.len() / 2];
+    eprintln!("lengths: median {median:.1} µs, {held} of 47 strings at a bound");
+    assert!(median < 16_000.0, "a proposal takes {median} µs, over a frame");
 }

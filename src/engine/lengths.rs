@@ -100,9 +100,9 @@ impl Default for Asked {
 pub enum Held {
     /// It is locked.
     Locked,
-    /// It would be shorter but for this bound.
+    /// It lies at the least length, by this bound.
     Least(Bound),
-    /// It would be longer but for this bound.
+    /// It lies at the greatest length, by this bound.
     Most(Bound),
 }
 
@@ -158,7 +158,8 @@ pub struct Proposal {
 /// Lengths for given make-ups and pitches that meet the targets along a smooth curve, within bounds.
 ///
 /// `asked` has one entry for each string of the harp; where one is missing, nothing is asked. What is least, and
-/// what becomes of strings without a pull, stands at the head of this module. The sum is least for the figures of
+/// what becomes of strings without a pull, stands at the head of this module. Lock the strings outside a range to
+/// propose for it alone. The sum is least for the figures of
 /// the engine, stiffness included, as far as [`Proposal::off_best`] tells.
 ///
 /// # Errors

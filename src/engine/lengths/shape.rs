@@ -22,8 +22,8 @@ pub enum Strength {
 
 impl Strength {
     /// The wave in the curve of so many strings of which half is left: 7 strings, the octave of a diatonic harp; 14;
-    /// or 16 times the strings there are. The last leaves a parabola by which all but a millionth of what can be
-    /// smoothed is.
+    /// or 16 times the strings there are, which leaves less than a hundred-thousandth of any wave that is no longer
+    /// than twice the harp.
     pub fn waves(self, strings: usize) -> f64 {
         match self {
             Self::ALittle => 7.0,
@@ -119,7 +119,6 @@ pub fn stretch(
     let all: f64 = range.clone().skip(1).map(|_| 1.0).sum();
     for length in &mut stretched[range] {
         let share = if all > 0.0 { gone / all } else { 0.0 };
-        // Not by powers: a ratio of 1 at both ends changes nothing.
         let ratio = ratios.0 * (ratios.1 / ratios.0).powf(share);
         *length = times(*length, ratio);
         gone += 1.0;
