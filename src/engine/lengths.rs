@@ -158,9 +158,9 @@ pub struct Proposal {
 /// Lengths for given make-ups and pitches that meet the targets along a smooth curve, within bounds.
 ///
 /// `asked` has one entry for each string of the harp; where one is missing, nothing is asked. What is least, and
-/// what becomes of strings without a pull, stands at the head of this module. Lock the strings outside a range to
-/// propose for it alone. The sum is least for the figures of
-/// the engine, stiffness included, as far as [`Proposal::off_best`] tells.
+/// what becomes of strings without a pull, stands at the head of this module. To propose for a range alone, lock the
+/// strings outside it. The sum is least for the figures of the engine, stiffness included, as far as
+/// [`Proposal::off_best`] tells.
 ///
 /// # Errors
 ///
