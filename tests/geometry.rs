@@ -1,6 +1,6 @@
 //! The samples laid out: every pin has its place, the neck keeps its clearances, and the frame stands.
 
-use kurbo::{BezPath, ParamCurve, Point as Node};
+use kurbo::{BezPath, ParamCurve, PathSeg, Point as Node};
 use stringloft::design::document::{DrivesSpec, GapsSpec};
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::resolve::resolve;
@@ -44,6 +44,36 @@ fn every_pin_of_the_samples_is_as_far_from_the_edges_as_asked() {
             let alone = key == "pedal-47" && placed.contacts.is_empty();
             assert!(alone || below < 15.05, "{key}: string {} {below}", placed.number);
             assert!((above - 18.0).abs() < 0.05, "{key}: string {} {above}", placed.number);
+        }
+    }
+}
+
+/// The neck goes on past the highest pins without a bend that is a corner, and neither swells nor thins much until
+/// it stands on its face.
+#[test]
+fn the_necks_of_the_samples_end_in_a_plain_shoulder() {
+    for (key, band, _) in samples() {
+        let neck = band.neck.as_ref().expect("a sample has a neck");
+        for edge in [&neck.lower, &neck.upper] {
+            // After the straight piece from the face come the four curves of its round.
+            let way = |piece: &PathSeg, from: f64, to: f64| piece.eval(to) - piece.eval(from);
+            let pieces: Vec<_> = edge.segments().collect();
+            for pair in pieces.windows(2).take(6) {
+                let (into, out_of) = (way(&pair[0], 1.0 - 1e-6, 1.0), way(&pair[1], 0.0, 1e-6));
+                let turn = into.cross(out_of) / (into.hypot() * out_of.hypot());
+                assert!(turn.abs() < 1e-4 && into.dot(out_of) > 0.0, "{key}: {turn}");
+            }
+        }
+        let first = |edge: &BezPath| edge.segments().next().expect("a piece").to_cubic().p0;
+        let face = first(&neck.upper) - first(&neck.lower);
+        assert!(first(&neck.lower).distance(node(band.board.1)) < 1e-9, "{key}");
+        // The samples' strings are upright and so pull square to a level face.
+        assert!(face.y.abs() < 1e-9 && face.x > 0.0, "{key}: {face:?}");
+        let before = neck.centre.len() - 1 - band.strings.len();
+        let of_strings = neck.centre[before].depth.to_mm();
+        for station in &neck.centre[..before] {
+            let share = station.depth.to_mm() / of_strings;
+            assert!((0.75..1.25).contains(&share), "{key}: {share}");
         }
     }
 }

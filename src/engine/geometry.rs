@@ -10,6 +10,7 @@ mod axes;
 mod curve;
 mod loads;
 mod neck;
+mod shoulder;
 mod smooth;
 mod spacing;
 

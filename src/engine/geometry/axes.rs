@@ -22,6 +22,11 @@ impl Axes {
         self.board.0
     }
 
+    /// Cosine of that angle.
+    pub(super) const fn cosine(&self) -> f64 {
+        self.board.1
+    }
+
     /// The place on the board's line at a distance along it.
     pub(super) const fn on_board(&self, along_board_m: f64) -> (f64, f64) {
         (along_board_m * self.board.0, along_board_m * self.board.1)

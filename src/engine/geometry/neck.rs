@@ -1,8 +1,11 @@
 //! The neck: a smooth curve through the bridge pins, the two edges at their clearances, and the middle line.
 
-use kurbo::{Affine, BezPath, CubicBez, ParamCurve, ParamCurveNearest, Point as Node, Vec2};
+use kurbo::{
+    Affine, BezPath, CubicBez, ParamCurve, ParamCurveNearest, PathSeg, Point as Node, Vec2,
+};
 
 use super::curve::Spline;
+use super::shoulder::WayIn;
 use super::{Axes, Geometry};
 use crate::engine::structure::frame::{AxisPoint, Point};
 use crate::engine::structure::section::{Rectangle, SectionError};
@@ -12,8 +15,12 @@ use crate::engine::units::Length;
 const PIECES: u32 = 3;
 /// Pins that lie nearer to each other are one.
 const LEAST_STEP_M: f64 = 1e-6;
-/// At how many places the middle line is given between the shoulder and the first pin.
-const BEND_PIECES: u32 = 4;
+/// Into how many pieces the middle line is cut between the shoulder and the first pin.
+const SHOULDER_PIECES: u32 = 4;
+/// Radius at the shoulder of the lower edge, over the way from the highest pin's place to the face.
+const INNER: f64 = 0.25;
+/// Radius there of the upper edge, over the depth of the neck: hardly narrower than the neck, and no swelling.
+const OUTER: f64 = 0.75;
 /// How steeply the neck may leave the lowest pin: along the strings over square to them.
 const STEEPEST: f64 = 4.0;
 /// The share of its clearance that a place of an edge must keep from the whole curve; what an inner bend swallows
@@ -161,11 +168,10 @@ impl Smooth {
         let mut path = BezPath::new();
         let mut last: Option<f64> = None;
         for to in places {
-            let t = to;
-            let node = self.at(*t) + shift + left_m * self.left(*t);
+            let node = self.at(*to) + shift + left_m * self.left(*to);
             let is_next = |from: f64| {
                 let place = fine.partition_point(|knot| *knot <= from);
-                fine.get(place).is_some_and(|next| next == t)
+                fine.get(place).is_some_and(|next| next == to)
             };
             match last {
                 None => path.move_to(node),
@@ -175,11 +181,11 @@ impl Smooth {
                         ((*to - from) / 3.0) * (1.0 - left_m * self.curvature(t)) * self.slope(t)
                     };
                     let before = self.at(from) + shift + left_m * self.left(from);
-                    path.curve_to(before + third(from), node - third(*t), node);
+                    path.curve_to(before + third(from), node - third(*to), node);
                 }
                 Some(_) => path.line_to(node),
             }
-            last = Some(*t);
+            last = Some(*to);
         }
         path
     }
@@ -245,24 +251,29 @@ pub(super) fn shape(
     }
     let halfway = |(lower, upper): &(Node, Node)| lower.midpoint(*upper).into();
     let between = Smooth::through(&sides.iter().map(halfway).collect::<Vec<(f64, f64)>>())?;
-    // The neck sits with a face as deep as at the first string on the end of the soundbox, square to the board.
+    // The neck stands on the end of the soundbox with a face as deep as it is at the first string.
     let (on_lower, on_upper) = *sides.first()?;
     let depth = between.way(0.0).cross(on_upper - on_lower).abs();
-    let (up, behind) = axes.board_ways();
-    let bends = [
-        bend(joint, up, first_node(&lower)?, under.way(0.0)),
-        bend(joint + depth * behind, up, first_node(&upper)?, curve.way(0.0)),
+    let far = joint + depth * axes.face_way();
+    let inner_m = INNER * joint.distance(first_node(&lower)?);
+    let ways = [
+        rounded(joint, &lower, inner_m, (1.0, below))?,
+        rounded(far, &upper, OUTER * depth, (-1.0, above))?,
     ];
-    let lower = extended(bends[0], &lower, under.way(under.end()?), far_face);
-    let upper = extended(bends[1], &upper, curve.way(curve.end()?), far_face);
+    let lower = extended(&ways[0], &lower, under.way(under.end()?), far_face);
+    let upper = extended(&ways[1], &upper, curve.way(curve.end()?), far_face);
 
-    let mut middle = vec![(joint + 0.5 * depth * behind, depth)];
-    let bent = (1..BEND_PIECES).map(|piece| {
-        let share = f64::from(piece) / f64::from(BEND_PIECES);
-        bends[0].eval(share).midpoint(bends[1].eval(share))
-    });
     let strung = sides.iter().map(|(lower, upper)| lower.midpoint(*upper));
-    middle.extend(bent.chain(strung).map(|node| (node, off_m(&lower, node) + off_m(&upper, node))));
+    let before = (1..SHOULDER_PIECES).map(|piece| {
+        let share = f64::from(piece) / f64::from(SHOULDER_PIECES);
+        let node = ways[0].at(share).midpoint(ways[1].at(share));
+        nearest(&lower, node).midpoint(nearest(&upper, node))
+    });
+    let cut = |node: Node| {
+        (node, node.distance(nearest(&lower, node)) + node.distance(nearest(&upper, node)))
+    };
+    let mut middle: Vec<(Node, f64)> =
+        std::iter::once(joint.midpoint(far)).chain(before).chain(strung).map(cut).collect();
     let (node, depth) = *middle.last()?;
     let steep = steepness(between.way(between.end()?));
     middle.push((Node::new(pillar, levelled(node, far_face, steep, pillar)), depth));
@@ -287,18 +298,22 @@ pub(super) fn shape(
     })
 }
 
-/// How far a path lies from a place.
-fn off_m(path: &BezPath, place: Node) -> f64 {
-    let mut best = f64::INFINITY;
+/// The place of a path that is nearest to a given one.
+fn nearest(path: &BezPath, place: Node) -> Node {
+    let mut best = (f64::INFINITY, place);
     for piece in path.segments() {
         let cubic = piece.to_cubic();
         let nodes = [cubic.p0, cubic.p1, cubic.p2, cubic.p3];
         let reach: f64 = nodes.windows(2).map(|pair| pair[0].distance(pair[1])).sum();
-        if place.distance(cubic.p0) - reach < best {
-            best = best.min(piece.nearest(place, LEAST_STEP_M).distance_sq.sqrt());
+        if place.distance(cubic.p0) - reach < best.0 {
+            let found = piece.nearest(place, LEAST_STEP_M);
+            let off = found.distance_sq.sqrt();
+            if off < best.0 {
+                best = (off, piece.eval(found.t));
+            }
         }
     }
-    best
+    best.1
 }
 
 fn first_node(path: &BezPath) -> Option<Node> {
@@ -331,11 +346,21 @@ fn steepness(way: Vec2) -> f64 {
     if way.x < 0.0 { (way.y / way.x).clamp(-STEEPEST, STEEPEST) } else { 0.0 }
 }
 
-/// An edge with the bend from the shoulder before it, and one to the far face of the pillar behind it.
-fn extended(shoulder: CubicBez, edge: &BezPath, way: Vec2, far_face: f64) -> BezPath {
-    let mut path = BezPath::new();
-    path.move_to(shoulder.p0);
-    path.curve_to(shoulder.p1, shoulder.p2, shoulder.p3);
+/// The way from the shoulder's face to an edge, which goes on from there as it would have come. `pins` has the side
+/// on which they lie for one who goes back, 1 for the left, and their clearance: a turn to them keeps it.
+fn rounded(face: Node, edge: &BezPath, radius_m: f64, pins: (f64, f64)) -> Option<WayIn> {
+    let piece = edge.segments().next()?;
+    let first = piece.to_cubic();
+    // The handles of a straight piece lie on its ends.
+    let way = if matches!(piece, PathSeg::Line(_)) { first.p3 } else { first.p1 } - first.p0;
+    let is_to_pins = pins.0 * (face - first.p0).cross(way) > 0.0;
+    let radius_m = if is_to_pins { radius_m.max(pins.1) } else { radius_m };
+    Some(WayIn::new(face, first.p0, way, radius_m))
+}
+
+/// An edge with the way from the shoulder before it, and a bend to the far face of the pillar behind it.
+fn extended(shoulder: &WayIn, edge: &BezPath, way: Vec2, far_face: f64) -> BezPath {
+    let mut path = shoulder.path();
     path.extend(edge.elements().iter().skip(1).copied());
     if let Some(last) = last_node(edge).filter(|last| last.x > far_face) {
         let face = Node::new(far_face, levelled(last, far_face, steepness(way), far_face));
@@ -346,10 +371,12 @@ fn extended(shoulder: CubicBez, edge: &BezPath, way: Vec2, far_face: f64) -> Bez
 }
 
 impl Axes {
-    /// Up along the board, and square to it away from the strings, in the strings' own axes.
-    fn board_ways(&self) -> (Vec2, Vec2) {
-        let up = self.on_board(1.0);
-        (Vec2::new(up.0, up.1), Vec2::new(up.1, -up.0))
+    /// Along the face on which the neck stands, from the board outward, in the strings' own axes. Square to the
+    /// strings, so that their pull presses the joint and does not make it slide; where the board is flatter than
+    /// half-way, it turns down until it is square to a board that is square to the strings.
+    fn face_way(&self) -> Vec2 {
+        let (board, quarter) = (self.sine().atan2(self.cosine()), std::f64::consts::FRAC_PI_2);
+        Vec2::from_angle(-(2.0 * board - quarter).max(0.0))
     }
 
     /// From the strings' own axes to those of the drawing.
