@@ -4,6 +4,8 @@
 mod audited;
 #[path = "templates/files.rs"]
 mod files;
+#[path = "templates/harps.rs"]
+mod harps;
 #[path = "templates/printed.rs"]
 mod printed;
 #[path = "templates/readers.rs"]

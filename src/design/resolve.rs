@@ -4,10 +4,12 @@
 //! Nothing fails. An empty cell is no error; it only leaves a figure unknown. A setting out of reach
 //! gives way to the usual one, with a sentence.
 
+mod drills;
 mod geometry;
 
 use std::sync::Arc;
 
+pub use self::drills::{CLEARANCE_MM, DRILL_MM, Drills};
 pub use self::geometry::{GAP_MM, MEASURE_MM, SIDEWAYS_MM, SOLID_MM, START_MM, curve};
 use super::document::{
     Allowances, Design, LayerSpec, LimitsSpec, MakeUpSpec, MechanismKind, PitchSpec, StringSpec,
@@ -43,6 +45,8 @@ pub struct Resolved {
     pub harp: Harp,
     /// The shape of the harp.
     pub geometry: Geometry,
+    /// What holes are drilled with.
+    pub drills: Drills,
     /// What is wrong with the cells of each string, in the design's order.
     pub cells: Vec<CellErrors>,
     /// What is wrong with the settings of the whole design.
@@ -76,13 +80,14 @@ pub fn resolve(design: &Design) -> Resolved {
     let pluck_percent =
         within(design.pluck_percent, usual, "pluck point", PLUCK_PERCENT, "%", &mut errors);
     let geometry = geometry::geometry(design, &mut errors);
+    let drills = drills::drills(design, &mut errors);
     let conditions = conditions(design, geometry.board_angle_rad, &mut errors);
     let mut shelf = Shelf { design, found: Vec::new() };
     let (mut strings, cells): (Vec<HarpString>, _) =
         design.strings.iter().map(|s| string(s, tuning, &mut shelf)).unzip();
     geometry::follow_curve(&design.geometry, &geometry, &mut strings, &mut errors);
     let harp = Harp { strings, pluck_ratio: pluck_percent / 100.0, conditions, limits };
-    Resolved { harp, geometry, cells, errors }
+    Resolved { harp, geometry, drills, cells, errors }
 }
 
 fn string<'a>(

@@ -1,8 +1,8 @@
 //! A design that uses every field of the document.
 
 use stringloft::design::document::{
-    Allowances, Bare, BoardSpec, ClassSpec, Design, DrivesSpec, Fact, ForceUnit, GapsSpec,
-    GaugeUnit, GeometrySpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec,
+    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit,
+    GapsSpec, GaugeUnit, GeometrySpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec,
     MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, PillarSpec, PitchSpec,
     SpacingSpec, StandingSpec, StrengthSpec, StringSpec, TemperamentSpec, ToleranceSpec,
     TolerancesSpec, Units, WeighedSpec,
@@ -137,6 +137,12 @@ fn shape() -> GeometrySpec {
             treble_thickness_mm: 3.0,
             wood: text("european-spruce"),
             plies: 5,
+        },
+        drills: DrillsSpec {
+            bridge_pin_mm: 3.5,
+            string_clearance_mm: 0.5,
+            eyelet_mm: 4.5,
+            mechanism_mm: 2.5,
         },
     }
 }

@@ -19,8 +19,8 @@ fn every_file_holds_the_same_points() {
     let template = sample::template();
     let dxf = dxf_circles(&dxf::write(&template).expect("a DXF"));
     let svg = svg_circles(&svg::write(&template).expect("an SVG"));
-    // Two pins and a hole for each string, and the origin.
-    assert_eq!((dxf.len(), svg.len()), (3 * sample::STRINGS + 1, 3 * sample::STRINGS + 1));
+    // Two pins, a hole, one circle and two for discs for each string, and the origin.
+    assert_eq!((dxf.len(), svg.len()), (6 * sample::STRINGS + 1, 6 * sample::STRINGS + 1));
     for (one, other) in dxf.iter().zip(&svg) {
         assert_eq!(one.layer, other.layer);
         for (a, b) in
@@ -32,7 +32,7 @@ fn every_file_holds_the_same_points() {
     let table = schedule::write(&sample::schedule());
     let rows = csv(&table);
     assert_eq!(rows[0], schedule::COLUMNS);
-    assert_eq!(rows.len(), 2 + 4 * sample::STRINGS);
+    assert_eq!(rows.len(), 2 + 6 * sample::STRINGS);
     let number = |text: &str| text.parse::<f64>().expect("a number");
     let mut drilled = 0;
     for row in rows.iter().skip(2).filter(|row| row[2] != "lever") {
@@ -47,7 +47,7 @@ fn every_file_holds_the_same_points() {
         assert!(found.is_some(), "{row:?} is not in the drawing");
         drilled += 1;
     }
-    assert_eq!(drilled, 3 * sample::STRINGS);
+    assert_eq!(drilled, 5 * sample::STRINGS);
 }
 
 #[test]

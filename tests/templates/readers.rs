@@ -1,4 +1,4 @@
-//! Small readers of what was written: the circles of a DXF and of an SVG, the rows of a CSV.
+//! Small readers of what was written: circles and lines of a DXF and of an SVG, the rows of a CSV.
 
 /// A circle of a layer: its centre, y upwards, and its radius.
 #[derive(Clone, Debug)]
@@ -9,6 +9,23 @@ pub struct Circle {
     pub radius_mm: f64,
 }
 
+/// A line of a layer, y upwards.
+#[derive(Clone, Debug)]
+pub struct Line {
+    pub layer: String,
+    pub from_mm: (f64, f64),
+    pub to_mm: (f64, f64),
+}
+
+impl Line {
+    /// Whether its middle lies at a place.
+    pub fn is_round(&self, x_mm: f64, y_mm: f64, room_mm: f64) -> bool {
+        let middle = |one: f64, other: f64| 0.5 * (one + other);
+        let (x, y) = (middle(self.from_mm.0, self.to_mm.0), middle(self.from_mm.1, self.to_mm.1));
+        (x - x_mm).hypot(y - y_mm) < room_mm
+    }
+}
+
 /// Codes and values of a DXF.
 pub fn tags(dxf: &str) -> Vec<(i32, &str)> {
     let lines: Vec<&str> = dxf.split("\r\n").collect();
@@ -16,22 +33,36 @@ pub fn tags(dxf: &str) -> Vec<(i32, &str)> {
     lines.chunks_exact(2).map(|two| (pair(two), two[1])).collect()
 }
 
-pub fn dxf_circles(dxf: &str) -> Vec<Circle> {
+/// The layer and the numbers by their codes of each entity of a kind.
+fn dxf_entities(dxf: &str, kind: &str, codes: [i32; 4]) -> Vec<(String, [f64; 4])> {
     let tags = tags(dxf);
-    let starts = tags.iter().enumerate().filter(|(_, tag)| **tag == (0, "CIRCLE"));
-    let circle = |(start, _)| {
+    let starts = tags.iter().enumerate().filter(|(_, tag)| **tag == (0, kind));
+    let entity = |(start, _)| {
         let own: Vec<&(i32, &str)> =
             tags.iter().skip(start + 1).take_while(|tag| tag.0 != 0).collect();
-        let text = |code| own.iter().find(|tag| tag.0 == code).expect("a circle has it").1;
-        let number = |code| text(code).parse().expect("a number");
-        Circle {
-            layer: text(8).to_lowercase(),
-            x_mm: number(10),
-            y_mm: number(20),
-            radius_mm: number(40),
-        }
+        let text = |code| own.iter().find(|tag| tag.0 == code).expect("it is there").1;
+        (text(8).to_lowercase(), codes.map(|code| text(code).parse().expect("a number")))
     };
-    starts.map(circle).collect()
+    starts.map(entity).collect()
+}
+
+pub fn dxf_circles(dxf: &str) -> Vec<Circle> {
+    let circle = |(layer, [x_mm, y_mm, radius_mm, _]): (String, [f64; 4])| Circle {
+        layer,
+        x_mm,
+        y_mm,
+        radius_mm,
+    };
+    dxf_entities(dxf, "CIRCLE", [10, 20, 40, 10]).into_iter().map(circle).collect()
+}
+
+pub fn dxf_lines(dxf: &str) -> Vec<Line> {
+    let line = |(layer, [x, y, to_x, to_y]): (String, [f64; 4])| Line {
+        layer,
+        from_mm: (x, y),
+        to_mm: (to_x, to_y),
+    };
+    dxf_entities(dxf, "LINE", [10, 20, 11, 21]).into_iter().map(line).collect()
 }
 
 /// An attribute of the element that a line of SVG holds.
@@ -39,23 +70,42 @@ pub fn attribute<'a>(line: &'a str, name: &str) -> Option<&'a str> {
     line.split(&format!(" {name}=\"")).nth(1)?.split('"').next()
 }
 
-pub fn svg_circles(svg: &str) -> Vec<Circle> {
+/// The layer and some attributes of each element of a kind.
+fn svg_elements<const N: usize>(
+    svg: &str,
+    kind: &str,
+    names: [&str; N],
+) -> Vec<(String, [f64; N])> {
     let mut layer = String::new();
-    let mut circles = Vec::new();
+    let mut elements = Vec::new();
     for line in svg.lines() {
         if line.starts_with("<g ") {
             layer = attribute(line, "id").expect("a layer has a name").to_owned();
-        } else if line.starts_with("<circle ") {
+        } else if line.starts_with(&format!("<{kind} ")) {
             let number = |name| attribute(line, name).and_then(|text| text.parse::<f64>().ok());
-            circles.push(Circle {
-                layer: layer.clone(),
-                x_mm: number("cx").expect("a number"),
-                y_mm: -number("cy").expect("a number"),
-                radius_mm: number("r").expect("a number"),
-            });
+            elements.push((layer.clone(), names.map(|name| number(name).expect("a number"))));
         }
     }
-    circles
+    elements
+}
+
+pub fn svg_circles(svg: &str) -> Vec<Circle> {
+    let circle = |(layer, [x_mm, y, radius_mm]): (String, [f64; 3])| Circle {
+        layer,
+        x_mm,
+        y_mm: -y,
+        radius_mm,
+    };
+    svg_elements(svg, "circle", ["cx", "cy", "r"]).into_iter().map(circle).collect()
+}
+
+pub fn svg_lines(svg: &str) -> Vec<Line> {
+    let line = |(layer, [x, y, to_x, to_y]): (String, [f64; 4])| Line {
+        layer,
+        from_mm: (x, -y),
+        to_mm: (to_x, -to_y),
+    };
+    svg_elements(svg, "line", ["x1", "y1", "x2", "y2"]).into_iter().map(line).collect()
 }
 
 /// Cells of a CSV whose cells hold no commas.

@@ -14,6 +14,8 @@ pub struct At {
     pub bridge: Point,
     pub tuning: Point,
     pub lever: Point,
+    /// The discs of the first and the second semitone.
+    pub discs: (Point, Point),
 }
 
 /// The strings, string 1 being the shortest. They stand 17.5 mm apart in the bass and 12.25 in the treble;
@@ -32,6 +34,10 @@ pub fn strings() -> Vec<At> {
             bridge,
             tuning: Point::new(x_mm + 9.0, bridge.y_mm + 34.0 + side),
             lever: Point::new(x_mm, bridge.y_mm - 0.056 * length_mm),
+            discs: (
+                Point::new(x_mm, bridge.y_mm - 0.05 * length_mm),
+                Point::new(x_mm, bridge.y_mm - 0.1 * length_mm),
+            ),
         });
         x_mm += spacing_mm;
         spacing_mm -= 0.15;
@@ -78,6 +84,7 @@ pub fn template() -> Template {
     let mut pins = Vec::new();
     let mut holes = Vec::new();
     let mut levers = Vec::new();
+    let (mut naturals, mut sharps) = (Vec::new(), Vec::new());
     let mut lines = Vec::new();
     let mut words = Vec::new();
     for at in &strings {
@@ -88,6 +95,11 @@ pub fn template() -> Template {
         holes.push(Shape::Circle { centre: at.hole, radius_mm: 1.5 });
         holes.push(Shape::Cross { centre: at.hole, arm_mm: 3.0 });
         levers.push(Shape::Line(moved(at.lever, -4.0, 0.0), moved(at.lever, 4.0, 0.0)));
+        let circle = |centre, radius_mm| Shape::Circle { centre, radius_mm };
+        naturals.push(circle(at.discs.0, 2.25));
+        naturals.push(Shape::Cross { centre: at.discs.0, arm_mm: 2.5 });
+        sharps.extend([circle(at.discs.1, 2.25), circle(at.discs.1, 1.25)]);
+        sharps.push(Shape::Cross { centre: at.discs.1, arm_mm: 2.5 });
         lines.push(Shape::Line(at.hole, at.bridge));
         let label =
             text(moved(at.tuning, 0.0, 5.0), 2.5, at.string.to_string(), 0.0, Anchor::Middle);
@@ -133,6 +145,8 @@ pub fn template() -> Template {
             layer(LayerKind::Pins, pins),
             layer(LayerKind::Holes, holes),
             layer(LayerKind::Levers, levers),
+            layer(LayerKind::DiscsNatural, naturals),
+            layer(LayerKind::DiscsSharp, sharps),
             layer(LayerKind::Strings, lines),
             layer(LayerKind::Board, vec![board]),
             layer(LayerKind::Pillar, vec![pillar]),
@@ -151,6 +165,8 @@ pub fn schedule() -> Schedule {
             (Feature::TuningPin, at.tuning, Some(6.0)),
             (Feature::BoardHole, at.hole, Some(3.0)),
             (Feature::Lever, at.lever, None),
+            (Feature::DiscNatural, at.discs.0, Some(4.5)),
+            (Feature::DiscSharp, at.discs.1, Some(2.5)),
         ] {
             rows.push(ScheduleRow {
                 string: at.string,

@@ -35,6 +35,8 @@ pub struct GeometrySpec {
     pub pillar: PillarSpec,
     /// The soundboard.
     pub board: BoardSpec,
+    /// What holes are drilled with.
+    pub drills: DrillsSpec,
 }
 
 /// From string to string.
@@ -133,6 +135,20 @@ pub struct BoardSpec {
     pub plies: u32,
 }
 
+/// What holes are drilled with; the tuning pins have their diameter among the allowances.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct DrillsSpec {
+    /// Diameter of the bridge pins; 0 where nothing is drilled.
+    pub bridge_pin_mm: f64,
+    /// How much wider than its string a hole of the soundboard is.
+    pub string_clearance_mm: f64,
+    /// Outer diameter of the eyelets of the soundboard; 0 where there are none.
+    pub eyelet_mm: f64,
+    /// For the screw of a lever or the axle of a disc; 0 where the maker of these says it.
+    pub mechanism_mm: f64,
+}
+
 /// What stands for plywood where a wood is named.
 pub const PLYWOOD: &str = "birch-plywood";
 
@@ -150,7 +166,15 @@ impl Default for GeometrySpec {
             neck: NeckSpec::default(),
             pillar: PillarSpec::default(),
             board: BoardSpec::default(),
+            drills: DrillsSpec::default(),
         }
+    }
+}
+
+impl Default for DrillsSpec {
+    /// A hole 0.3 to 0.5 mm wider than its string.
+    fn default() -> Self {
+        Self { bridge_pin_mm: 3.0, string_clearance_mm: 0.4, eyelet_mm: 0.0, mechanism_mm: 0.0 }
     }
 }
 

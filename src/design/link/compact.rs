@@ -15,7 +15,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 77] = [
+const SHORT: [(&str, &str); 78] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -93,6 +93,7 @@ const SHORT: [(&str, &str); 77] = [
     ("treble_width_mm", "/"),
     ("bass_thickness_mm", ":"),
     ("treble_thickness_mm", ";"),
+    ("drills", "~"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only

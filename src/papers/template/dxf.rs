@@ -54,6 +54,8 @@ const fn colour(kind: LayerKind) -> u8 {
         LayerKind::Pins => 1,
         LayerKind::Holes => 5,
         LayerKind::Levers => 3,
+        LayerKind::DiscsNatural => 92,
+        LayerKind::DiscsSharp => 200,
         LayerKind::Marks => 6,
         LayerKind::Dimensions => 4,
         LayerKind::Text => 2,

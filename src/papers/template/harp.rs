@@ -1,14 +1,15 @@
 //! A harp as a template: its pins, holes, levers and outlines at full size, and the schedule of its points.
 //!
-//! The drawing is what one sees from the side, in the plane of the strings. The soundboard is a line there, so that
-//! its holes are marked by their centres only.
+//! The drawing is what one sees from the side, in the plane of the strings. The soundboard is a line there; a circle on
+//! it is as wide as the hole. A lever is a bar across its string, a disc of the first semitone a circle, one of the
+//! second a circle in a circle.
 
 use kurbo::{BezPath, PathEl};
 
 use super::model::{Anchor, Layer, LayerKind, Point, Shape, Template};
 use super::schedule::{Feature, Schedule, ScheduleRow};
 use crate::design::document::Design;
-use crate::design::resolve::Resolved;
+use crate::design::resolve::{Drills, Resolved};
 use crate::engine::analysis::Analysis;
 use crate::engine::geometry::{Band, Contact, Placed, lay_out};
 use crate::engine::pitch::{Letter, Note};
@@ -19,6 +20,16 @@ use crate::engine::units::Length;
 const ORIGIN: &str = "where the lowest string meets the soundboard";
 /// Arms of the cross at a pin, a hole or a lever.
 const ARM_MM: f64 = 2.5;
+/// How far the bar of a lever goes to either side of its string.
+const BAR_MM: f64 = 5.0;
+/// Radius of the circle of a disc, and of the one within.
+const DISC_MM: (f64, f64) = (2.2, 1.2);
+/// What stands for levers and discs, told where there are any.
+const LEGEND: [(Contact, &str); 3] = [
+    (Contact::Lever, "A bar across a string: a lever."),
+    (Contact::DiscNatural, "A circle on a string: the upper disc, for the first semitone."),
+    (Contact::DiscSharp, "Two circles on a string: the lower disc, for the second semitone."),
+];
 /// Height of the numbers of the strings.
 const LETTER_MM: f64 = 3.0;
 /// From a place to the number beside it, along the string.
@@ -38,11 +49,17 @@ pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Te
         "Seen from the side, in the plane of the strings. A cross marks a centre.".to_owned(),
         "Drill what your own pins, levers and strings need. Try a small part first.".to_owned(),
     ];
+    let has =
+        |kind| placed.iter().any(|placed| placed.contacts.iter().any(|(own, _)| *own == kind));
+    notes.extend(LEGEND.iter().filter(|row| has(row.0)).map(|row| row.1.to_owned()));
     notes.extend(left_out(&band));
     let layers = if placed.is_empty() {
         Vec::new()
     } else {
-        let pin_mm = design.allowances.pin_mm;
+        let drills = &resolved.drills;
+        let touched = |kind: Contact| {
+            placed.iter().flat_map(|placed| contacts(&band, placed, kind, drills)).collect()
+        };
         let angle_deg = 90.0 - resolved.geometry.lean_rad.to_degrees();
         let numbers = |placed: &&Placed| {
             let note = note_of(analysis, placed.number);
@@ -53,9 +70,14 @@ pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Te
             layer(LayerKind::Board, vec![line(band.board.0, band.board.1)]),
             layer(LayerKind::Pillar, pillar(&band, resolved.geometry.pillar_width)),
             layer(LayerKind::Strings, placed.iter().map(|placed| string(placed)).collect()),
-            layer(LayerKind::Pins, placed.iter().flat_map(|placed| pins(placed, pin_mm)).collect()),
-            layer(LayerKind::Holes, placed.iter().map(|placed| cross(placed.hole.board)).collect()),
-            layer(LayerKind::Levers, placed.iter().flat_map(|placed| contacts(placed)).collect()),
+            layer(LayerKind::Pins, placed.iter().flat_map(|placed| pins(placed, drills)).collect()),
+            layer(
+                LayerKind::Holes,
+                placed.iter().flat_map(|placed| hole(placed, drills, analysis)).collect(),
+            ),
+            layer(LayerKind::Levers, touched(Contact::Lever)),
+            layer(LayerKind::DiscsNatural, touched(Contact::DiscNatural)),
+            layer(LayerKind::DiscsSharp, touched(Contact::DiscSharp)),
             layer(LayerKind::Text, placed.iter().flat_map(numbers).collect()),
         ]
     };
@@ -67,17 +89,24 @@ pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Te
     }
 }
 
-/// The points of the drawing as a list, string by string from the highest.
+/// The points of the drawing as a list, string by string from the highest, each with its drill.
 pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Schedule {
+    let (drills, pin_mm) = (&resolved.drills, design.allowances.pin_mm);
     let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
     let mut rows = Vec::new();
     for placed in band.strings.iter().flatten() {
         let note = note_of(analysis, placed.number);
         let along_mm = placed.hole.along_board.to_mm();
+        let pin = format!("pin {pin_mm} mm; if it tapers drill for its small end and ream");
         let points = [
-            (Feature::BridgePin, placed.bridge, String::new()),
-            (Feature::TuningPin, placed.tuning, format!("pin {} mm", design.allowances.pin_mm)),
-            (Feature::BoardHole, placed.hole.board, format!("{along_mm:.2} mm along the board")),
+            (Feature::BridgePin, placed.bridge, drills.bridge_pin, String::new()),
+            (Feature::TuningPin, placed.tuning, drills.tuning_pin, pin),
+            (
+                Feature::BoardHole,
+                placed.hole.board,
+                hole_drill(placed, drills, analysis),
+                format!("{along_mm:.2} mm along the board{}", hole_words(placed, drills, analysis)),
+            ),
         ];
         let touched = placed.contacts.iter().map(|(contact, at)| {
             let feature = match contact {
@@ -85,9 +114,9 @@ pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Sc
                 Contact::DiscNatural => Feature::DiscNatural,
                 Contact::DiscSharp => Feature::DiscSharp,
             };
-            (feature, *at, String::new())
+            (feature, *at, drills.mechanism, String::new())
         });
-        rows.extend(points.into_iter().chain(touched).map(|(feature, at, remark)| {
+        rows.extend(points.into_iter().chain(touched).map(|(feature, at, drill, remark)| {
             let at = mm(at);
             ScheduleRow {
                 string: placed.number,
@@ -95,7 +124,7 @@ pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Sc
                 feature,
                 x_mm: at.x_mm,
                 y_mm: at.y_mm,
-                drill_mm: None,
+                drill_mm: drill.map(Length::to_mm),
                 remark,
             }
         }));
@@ -146,16 +175,58 @@ fn string(placed: &Placed) -> Shape {
     Shape::Polyline { points, closed: false }
 }
 
-/// A cross for the bridge pin; the tuning pin as thick as it is.
-fn pins(placed: &Placed, pin_mm: f64) -> Vec<Shape> {
-    let round = (pin_mm > 0.0)
-        .then(|| Shape::Circle { centre: mm(placed.tuning), radius_mm: 0.5 * pin_mm });
-    [cross(placed.bridge), cross(placed.tuning)].into_iter().chain(round).collect()
+/// A cross, and a circle as wide as what is drilled there.
+fn drilled(at: frame::Point, drill: Option<Length>) -> impl Iterator<Item = Shape> {
+    let round = |drill: Length| circle(at, 0.5 * drill.to_mm());
+    std::iter::once(cross(at)).chain(drill.map(round))
 }
 
-/// A cross where each touches the string.
-fn contacts(placed: &Placed) -> Vec<Shape> {
-    placed.contacts.iter().map(|(_, at)| cross(*at)).collect()
+fn circle(at: frame::Point, radius_mm: f64) -> Shape {
+    Shape::Circle { centre: mm(at), radius_mm }
+}
+
+fn pins(placed: &Placed, drills: &Drills) -> Vec<Shape> {
+    let bridge = drilled(placed.bridge, drills.bridge_pin);
+    bridge.chain(drilled(placed.tuning, drills.tuning_pin)).collect()
+}
+
+fn hole(placed: &Placed, drills: &Drills, analysis: &Analysis) -> Vec<Shape> {
+    drilled(placed.hole.board, hole_drill(placed, drills, analysis)).collect()
+}
+
+fn gauge(placed: &Placed, analysis: &Analysis) -> Option<Length> {
+    analysis.strings.get(placed.number.checked_sub(1)?)?.gauge.ok()
+}
+
+fn hole_drill(placed: &Placed, drills: &Drills, analysis: &Analysis) -> Option<Length> {
+    drills.hole(gauge(placed, analysis)).filter(|drill| drill.to_m() > 0.0)
+}
+
+/// What the hole of a string is as wide as.
+fn hole_words(placed: &Placed, drills: &Drills, analysis: &Analysis) -> String {
+    match (drills.eyelet, gauge(placed, analysis)) {
+        (Some(_), _) => "; for the eyelet".to_owned(),
+        (None, Some(gauge)) => format!("; string {:.2} mm", gauge.to_mm()),
+        (None, None) => "; the gauge of the string is unknown".to_owned(),
+    }
+}
+
+/// A cross where one of a kind touches the string, with the sign of its kind.
+fn contacts(band: &Band, placed: &Placed, kind: Contact, drills: &Drills) -> Vec<Shape> {
+    let own = placed.contacts.iter().filter(|(own, _)| *own == kind);
+    own.flat_map(|(_, at)| {
+        let sign = match kind {
+            Contact::Lever => {
+                let (across, along) = band.across_along(*at);
+                let end = |mm: f64| band.point(Length::from_mm(across.to_mm() + mm), along);
+                vec![line(end(-BAR_MM), end(BAR_MM))]
+            }
+            Contact::DiscNatural => vec![circle(*at, DISC_MM.0)],
+            Contact::DiscSharp => vec![circle(*at, DISC_MM.0), circle(*at, DISC_MM.1)],
+        };
+        drilled(*at, drills.mechanism).chain(sign)
+    })
+    .collect()
 }
 
 /// The number of a string at its hole and at its tuning pin; at the hole of a C or an F its letter too.
@@ -299,11 +370,23 @@ mod tests {
             let count = drawn.band.strings.len();
             assert_eq!(placed.len(), count, "{key}");
             assert_eq!(shapes(&drawn, LayerKind::Strings).len(), count, "{key}");
-            assert_eq!(shapes(&drawn, LayerKind::Holes).len(), count, "{key}");
-            assert_eq!(shapes(&drawn, LayerKind::Pins).len(), 3 * count, "{key}");
+            assert_eq!(shapes(&drawn, LayerKind::Holes).len(), 2 * count, "{key}");
+            assert_eq!(shapes(&drawn, LayerKind::Pins).len(), 4 * count, "{key}");
             assert_eq!(shapes(&drawn, LayerKind::Text).len(), 2 * count, "{key}");
             let touched: usize = placed.iter().map(|placed| placed.contacts.len()).sum();
-            assert_eq!(shapes(&drawn, LayerKind::Levers).len(), touched, "{key}");
+            // A cross and a bar, a cross and a circle, a cross and two circles.
+            for (layer, kind, each) in [
+                (LayerKind::Levers, Contact::Lever, 2),
+                (LayerKind::DiscsNatural, Contact::DiscNatural, 2),
+                (LayerKind::DiscsSharp, Contact::DiscSharp, 3),
+            ] {
+                let of_kind = placed.iter().flat_map(|placed| &placed.contacts);
+                let count = of_kind.filter(|(own, _)| *own == kind).count();
+                assert_eq!(shapes(&drawn, layer).len(), each * count, "{key}");
+                let told = LEGEND.iter().find(|row| row.0 == kind).expect("a note").1;
+                let is_told = drawn.template.notes.iter().any(|note| note == told);
+                assert_eq!(is_told, count > 0, "{key}: {told}");
+            }
             assert_eq!(drawn.schedule.rows.len(), 3 * count + touched, "{key}");
             for (shape, placed) in shapes(&drawn, LayerKind::Strings).iter().zip(&placed) {
                 let Shape::Polyline { points, .. } = shape else { panic!("{key}: {shape:?}") };

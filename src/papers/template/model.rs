@@ -59,6 +59,10 @@ pub enum LayerKind {
     Pins,
     Holes,
     Levers,
+    /// Discs of the first semitone.
+    DiscsNatural,
+    /// Discs of the second.
+    DiscsSharp,
     Marks,
     Dimensions,
     Text,
@@ -66,7 +70,7 @@ pub enum LayerKind {
 
 impl LayerKind {
     /// All kinds, as they are drawn one over the other.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 12] = [
         Self::Outline,
         Self::Board,
         Self::Pillar,
@@ -74,12 +78,14 @@ impl LayerKind {
         Self::Pins,
         Self::Holes,
         Self::Levers,
+        Self::DiscsNatural,
+        Self::DiscsSharp,
         Self::Marks,
         Self::Dimensions,
         Self::Text,
     ];
 
-    /// The name in files and on sheets; one ASCII word.
+    /// The name in files and on sheets: small ASCII letters, and hyphens between them.
     pub const fn name(self) -> &'static str {
         match self {
             Self::Outline => "outline",
@@ -89,6 +95,8 @@ impl LayerKind {
             Self::Pins => "pins",
             Self::Holes => "holes",
             Self::Levers => "levers",
+            Self::DiscsNatural => "discs-natural",
+            Self::DiscsSharp => "discs-sharp",
             Self::Marks => "marks",
             Self::Dimensions => "dimensions",
             Self::Text => "text",
@@ -99,7 +107,12 @@ impl LayerKind {
     pub const fn line_mm(self) -> f64 {
         match self {
             Self::Outline | Self::Board | Self::Pillar => 0.35,
-            Self::Pins | Self::Holes | Self::Levers | Self::Text => 0.18,
+            Self::Pins
+            | Self::Holes
+            | Self::Levers
+            | Self::DiscsNatural
+            | Self::DiscsSharp
+            | Self::Text => 0.18,
             Self::Strings | Self::Marks | Self::Dimensions => 0.13,
         }
     }

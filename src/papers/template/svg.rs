@@ -57,6 +57,8 @@ const fn colour(kind: LayerKind) -> &'static str {
         LayerKind::Pins => "#c00000",
         LayerKind::Holes => "#0040c0",
         LayerKind::Levers => "#007a33",
+        LayerKind::DiscsNatural => "#4f7300",
+        LayerKind::DiscsSharp => "#6a2fb0",
         LayerKind::Marks => "#a000a0",
         LayerKind::Dimensions => "#007a8a",
     }

@@ -34,6 +34,10 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
         ("the thickness of the board in the bass in mm", board.bass_thickness_mm, FAR_MM),
         ("the thickness of the board in the treble in mm", board.treble_thickness_mm, FAR_MM),
         ("the plies of the board", f64::from(board.plies), COUNTED),
+        ("the diameter of the bridge pins in mm", spec.drills.bridge_pin_mm, FAR_MM),
+        ("the clearance of the string holes in mm", spec.drills.string_clearance_mm, FAR_MM),
+        ("the diameter of the eyelets in mm", spec.drills.eyelet_mm, FAR_MM),
+        ("the drill for levers and discs in mm", spec.drills.mechanism_mm, FAR_MM),
     ];
     for (name, got, range) in ranges {
         within(|| name.to_owned(), got, range)?;
