@@ -26,6 +26,8 @@ mod beams;
 mod figures;
 #[path = "published/geometry.rs"]
 mod geometry;
+#[path = "published/keys.rs"]
+mod keys;
 #[path = "published/laws.rs"]
 mod laws;
 #[path = "published/lengths.rs"]

@@ -43,6 +43,7 @@ pub const FIGURES: &[&str] = &[
     "harp_octave",
     "impedance_kg_per_s",
     "inharmonicity_b",
+    "keys",
     "length_mm",
     "lever_mm",
     "lift_n",

@@ -7,6 +7,7 @@
 mod board;
 mod example;
 mod fill;
+mod keys;
 mod more;
 mod ordering;
 mod pull;
@@ -42,6 +43,8 @@ pub enum Topic {
     Findings,
     /// Notes, octaves and temperaments.
     Pitch,
+    /// Which keys a harp plays.
+    Keys,
 }
 
 /// Where a topic stands in the list.
@@ -71,8 +74,14 @@ impl Group {
 }
 
 const COUNT: usize = Figure::ALL.len() + BESIDES.len();
-const BESIDES: [Topic; 5] =
-    [Topic::Partials, Topic::Tolerance, Topic::Materials, Topic::Findings, Topic::Pitch];
+const BESIDES: [Topic; 6] = [
+    Topic::Partials,
+    Topic::Tolerance,
+    Topic::Materials,
+    Topic::Findings,
+    Topic::Pitch,
+    Topic::Keys,
+];
 
 impl Topic {
     /// All of them: the figures in the order of the table, then the others.
@@ -128,7 +137,7 @@ impl Topic {
                 | Figure::CutLength => Group::Ordering,
             },
             Self::Partials => Group::Tone,
-            Self::Pitch => Group::Tuning,
+            Self::Pitch | Self::Keys => Group::Tuning,
             Self::Tolerance | Self::Materials | Self::Findings => Group::More,
         }
     }
@@ -149,6 +158,7 @@ impl Topic {
             Self::Materials => &["materials"],
             Self::Findings => &["findings"],
             Self::Pitch => &["harp_octave", "frequency_hz"],
+            Self::Keys => &["keys"],
         }
     }
 
@@ -188,6 +198,7 @@ impl Topic {
             Self::Materials => &more::MATERIALS,
             Self::Findings => &more::FINDINGS,
             Self::Pitch => &more::PITCH,
+            Self::Keys => &keys::KEYS,
         }
     }
 }

@@ -5,7 +5,8 @@
 //! know each other, then `figure`, the list of what they give, and `tolerance`, how far off it may be.
 //! `structure`, what the frame of a harp bears, uses only `units` and `material`; `measured`, what a
 //! balance and a breaking test say of a material, only `units`. `geometry`, where everything stands,
-//! uses `structure` and `analysis`. `lengths`, which proposes and shapes vibrating lengths, uses `analysis`.
+//! uses `structure` and `analysis`; `keys`, which keys a harp plays, and `lengths`, which proposes and
+//! shapes vibrating lengths, `analysis`.
 
 pub mod analysis;
 pub mod construction;
@@ -13,6 +14,7 @@ pub mod cut;
 pub mod figure;
 pub mod findings;
 pub mod geometry;
+pub mod keys;
 pub mod lengths;
 pub mod lever;
 pub mod material;

@@ -57,7 +57,8 @@ impl Letter {
         }
     }
 
-    const fn as_char(self) -> char {
+    /// `C`.
+    pub const fn name(self) -> char {
         match self {
             Self::C => 'C',
             Self::D => 'D',
@@ -107,7 +108,7 @@ impl Note {
     /// When the alteration is over two semitones or the octave outside [`OCTAVES`].
     pub fn new(letter: Letter, alter: i8, octave: i8) -> Result<Self, NoteError> {
         if !(-2..=2).contains(&alter) {
-            return Err(NoteError::Accidental { got: format!("{}{alter:+}", letter.as_char()) });
+            return Err(NoteError::Accidental { got: format!("{}{alter:+}", letter.name()) });
         }
         let (least, most) = OCTAVES;
         if !(least..=most).contains(&octave) {
@@ -172,7 +173,7 @@ impl Note {
             2 => "𝄪",
             _ => "",
         };
-        format!("{}{sign}{}", self.letter.as_char(), self.octave)
+        format!("{}{sign}{}", self.letter.name(), self.octave)
     }
 }
 
@@ -186,7 +187,7 @@ impl fmt::Display for Note {
             2 => "##",
             _ => "",
         };
-        write!(f, "{}{sign}{}", self.letter.as_char(), self.octave)
+        write!(f, "{}{sign}{}", self.letter.name(), self.octave)
     }
 }
 
@@ -201,7 +202,7 @@ impl FromStr for Note {
         let first = rest.next().ok_or(NoteError::Empty)?;
         let letter = Letter::ALL
             .into_iter()
-            .find(|letter| letter.as_char() == first.to_ascii_uppercase())
+            .find(|letter| letter.name() == first.to_ascii_uppercase())
             .ok_or_else(|| NoteError::Letter { got: got() })?;
         let rest = rest.as_str();
         let digits = rest

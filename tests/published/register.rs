@@ -141,6 +141,8 @@ checks! {
     "temperaments-from-equal" => temperaments::a_tuner_sets_every_key_as_far_from_equal_as_the_table_says,
     "wolf-and-commas" => temperaments::the_wolf_and_the_commas_have_their_printed_size,
     "harp-octaves" => pitches::the_harpists_octaves_are_counted_from_the_top,
+    "lever-keys" => keys::full_levers_give_the_keys_that_the_signs_allow,
+    "pedal-keys" => keys::pedals_give_flats_naturals_and_sharps,
     "lever-harp-total" => totals::the_lever_harp_pulls_as_a_folk_harp_of_36_strings,
     "pedal-harp-total" => totals::the_pedal_harp_pulls_between_ten_and_twelve_kilonewtons,
     "suggested-harp-total" => totals::a_suggested_harp_of_34_strings_pulls_as_nylon_harps_do,

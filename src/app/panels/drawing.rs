@@ -1,13 +1,17 @@
 //! The drawing of the harp at full size: a picture, the measures of its shape, the loads, and the files.
 
+mod drills;
 mod files;
+mod key_table;
 mod loads;
 mod picture;
 mod shape;
 
 use leptos::prelude::*;
 
+use self::drills::Drills;
 use self::files::Files;
+use self::key_table::Keys;
 use self::loads::LoadsTable;
 use self::picture::Picture;
 use self::shape::Shape;
@@ -33,7 +37,11 @@ pub fn DrawingWindow(store: Store) -> impl IntoView {
                     <p role="status">{words(move || told().unwrap_or_default())}</p>
                     <LoadsTable store=store/>
                 </div>
-                <Shape store=store/>
+                <div class="form-stack">
+                    <Shape store=store/>
+                    <Drills store=store/>
+                    <Keys store=store/>
+                </div>
             </div>
         </Window>
     }

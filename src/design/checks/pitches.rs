@@ -63,6 +63,20 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["harp_octave"],
     },
     Check {
+        id: "lever-keys",
+        what: "keys of a harp with full levers, tuned in C and in E flat",
+        source: "the signs of the keys, counted apart from the program; open tunings from a maker's page on tuning",
+        standing: Computed,
+        figures: &["keys"],
+    },
+    Check {
+        id: "pedal-keys",
+        what: "flats, naturals and sharps of a harp with double discs, tuned in C flat",
+        source: "an encyclopaedia's article on the pedal harp",
+        standing: Seen,
+        figures: &["keys"],
+    },
+    Check {
         id: "lever-harp-total",
         what: "total and mean tension of a lever harp of 36 strings",
         source: "R. Kemper, Structural Analysis of Folk Harps, 2005",

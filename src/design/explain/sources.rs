@@ -94,6 +94,12 @@ pub(super) const ORGAN: Source = (
     Seen,
 );
 pub(super) const HARP_OCTAVES: Source = ("An article on how harp strings are numbered, 2024", Seen);
+pub(super) const SIGNS: Source =
+    ("Counting of the signs of keys, worked out for this project", Computed);
+pub(super) const PEDALS: Source = (
+    "An encyclopaedia's article on the pedal harp: all flats open, naturals with the upper disc, sharps with both",
+    Seen,
+);
 pub(super) const UNCERTAINTY: Source = (
     "JCGM 100:2008, Guide to the expression of uncertainty in measurement, section 5.1",
     FromMemory,

@@ -182,6 +182,10 @@ symbols! {
     };
     HARP_OCTAVE = "H", "the harpist's octave", "", NONE;
     OCTAVE = "O", "octave of the scientific name, as the 4 in A4", "", NONE;
+    STEPS_UP = "U", "by how far a string is raised", "semitones", NONE;
+    SIGN_OF_KEY = "V", "sign of its letter in the key: −1 for a flat, 1 for a sharp", "", NONE;
+    SIGN_OPEN = "W", "sign to which the string is tuned", "", NONE;
+    MOST_RAISED = "M", "the most that its lever or its discs raise it", "semitones", NONE;
     AUDIBLE = "Bₕ", "inharmonicity that listeners begin to hear", "", NONE;
     MOVED_UP = "u", "what the figure moves by with one thing off to one side", "", NONE;
     MOVED_DOWN = "v", "what it moves by with the same thing off to the other side", "", NONE;

@@ -97,7 +97,7 @@ pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Sc
     for placed in band.strings.iter().flatten() {
         let note = note_of(analysis, placed.number);
         let along_mm = placed.hole.along_board.to_mm();
-        let pin = format!("pin {pin_mm} mm; if it tapers drill for its small end and ream");
+        let pin = format!("pin {pin_mm} mm; for a tapered pin drill its small end and ream");
         let points = [
             (Feature::BridgePin, placed.bridge, drills.bridge_pin, String::new()),
             (Feature::TuningPin, placed.tuning, drills.tuning_pin, pin),
