@@ -11,8 +11,8 @@ use serde::de::IntoDeserializer;
 use serde::{Deserialize, Deserializer, Serialize};
 
 pub use self::geometry::{
-    BoardSpec, DrillsSpec, DrivesSpec, GapsSpec, GeometrySpec, MOST_NODES, MeasuredSpec, NeckSpec,
-    PLYWOOD, PillarSpec, SpacingSpec,
+    BoardSpec, DrillsSpec, DrivesSpec, GapsSpec, GeometrySpec, MOST_NODES, MOST_SECTIONS,
+    MeasuredSpec, NeckSpec, PLYWOOD, PillarSpec, SectionSpec, ServiceSpec, SpacingSpec,
 };
 pub use self::material::{
     ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,

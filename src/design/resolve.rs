@@ -10,7 +10,10 @@ mod geometry;
 use std::sync::Arc;
 
 pub use self::drills::{CLEARANCE_MM, DRILL_MM, Drills};
-pub use self::geometry::{GAP_MM, MEASURE_MM, SIDEWAYS_MM, SOLID_MM, START_MM, curve};
+pub use self::geometry::{
+    AT_PERCENT, BESIDE_MM, GAP_MM, GRAIN_PERCENT, MEASURE_MM, SIDEWAYS_MM, SOLID_MM, START_MM,
+    curve,
+};
 use super::document::{
     Allowances, Design, LayerSpec, LimitsSpec, MakeUpSpec, MechanismKind, PitchSpec, StringSpec,
     TemperamentSpec, WeighedSpec,

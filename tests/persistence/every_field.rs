@@ -4,8 +4,8 @@ use stringloft::design::document::{
     Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit,
     GapsSpec, GaugeUnit, GeometrySpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec,
     MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, PillarSpec, PitchSpec,
-    SpacingSpec, StandingSpec, StrengthSpec, StringSpec, TemperamentSpec, ToleranceSpec,
-    TolerancesSpec, Units, WeighedSpec,
+    SectionSpec, ServiceSpec, SpacingSpec, StandingSpec, StrengthSpec, StringSpec, TemperamentSpec,
+    ToleranceSpec, TolerancesSpec, Units, WeighedSpec,
 };
 use stringloft::design::library::embed;
 
@@ -121,12 +121,15 @@ fn shape() -> GeometrySpec {
             thickness_mm: 37.2,
             wood: text("birch-plywood"),
             plies: 25,
+            grain_percent: 4.0,
+            sections: vec![SectionSpec { at_percent: 20.0, thickness_mm: 39.0, depth_mm: 71.0 }],
         },
         pillar: PillarSpec {
             gap_mm: 28.0,
             width_mm: 48.0,
             depth_mm: 44.0,
             wood: text("black-walnut"),
+            beside_mm: 6.0,
         },
         board: BoardSpec {
             below_mm: 90.0,
@@ -144,6 +147,7 @@ fn shape() -> GeometrySpec {
             eyelet_mm: 4.5,
             mechanism_mm: 2.5,
         },
+        service: ServiceSpec::Covered,
     }
 }
 

@@ -37,6 +37,24 @@ pub struct GeometrySpec {
     pub board: BoardSpec,
     /// What holes are drilled with.
     pub drills: DrillsSpec,
+    /// How damp the wood gets, on which its creep depends.
+    pub service: ServiceSpec,
+}
+
+/// The most sections of its own that a neck may have.
+pub const MOST_SECTIONS: usize = 40;
+
+/// How damp the wood gets.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ServiceSpec {
+    /// In heated rooms.
+    #[default]
+    Heated,
+    /// Under a roof.
+    Covered,
+    /// In the open.
+    Outdoors,
 }
 
 /// From string to string.
@@ -97,6 +115,23 @@ pub struct NeckSpec {
     pub wood: String,
     /// Plies, where it is plywood.
     pub plies: u32,
+    /// How much the grain slants against the neck, in per cent: the rise over the run.
+    pub grain_percent: f64,
+    /// Measured sections in any order, with even steps between them. Where there are none, the depth is that of
+    /// the drawing and the thickness the one given above.
+    pub sections: Vec<SectionSpec>,
+}
+
+/// A section of the neck.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SectionSpec {
+    /// Where, in per cent of the way along the middle line from the shoulder to the pillar.
+    pub at_percent: f64,
+    /// Through the neck, square to the plane of the strings.
+    pub thickness_mm: f64,
+    /// In the plane of the strings, square to the middle line.
+    pub depth_mm: f64,
 }
 
 /// The pillar.
@@ -111,6 +146,8 @@ pub struct PillarSpec {
     pub depth_mm: f64,
     /// Key of a wood.
     pub wood: String,
+    /// How far beside its middle the push acts.
+    pub beside_mm: f64,
 }
 
 /// The soundboard.
@@ -167,6 +204,7 @@ impl Default for GeometrySpec {
             pillar: PillarSpec::default(),
             board: BoardSpec::default(),
             drills: DrillsSpec::default(),
+            service: ServiceSpec::default(),
         }
     }
 }
@@ -193,13 +231,28 @@ impl Default for NeckSpec {
             thickness_mm: 40.0,
             wood: "sugar-maple".to_owned(),
             plies: 27,
+            grain_percent: 0.0,
+            sections: Vec::new(),
         }
     }
 }
 
-impl Default for PillarSpec {
+impl Default for SectionSpec {
     fn default() -> Self {
-        Self { gap_mm: 30.0, width_mm: 50.0, depth_mm: 45.0, wood: "sugar-maple".to_owned() }
+        Self { at_percent: 0.0, thickness_mm: 40.0, depth_mm: 80.0 }
+    }
+}
+
+impl Default for PillarSpec {
+    /// A push 5 mm beside the middle: common practice, no source.
+    fn default() -> Self {
+        Self {
+            gap_mm: 30.0,
+            width_mm: 50.0,
+            depth_mm: 45.0,
+            wood: "sugar-maple".to_owned(),
+            beside_mm: 5.0,
+        }
     }
 }
 

@@ -15,7 +15,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 78] = [
+const SHORT: [(&str, &str); 80] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -94,6 +94,8 @@ const SHORT: [(&str, &str); 78] = [
     ("bass_thickness_mm", ":"),
     ("treble_thickness_mm", ";"),
     ("drills", "~"),
+    ("sections", "}"),
+    ("at_percent", "|"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only

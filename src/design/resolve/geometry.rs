@@ -2,7 +2,7 @@
 
 use super::within;
 use crate::design::document::{
-    Design, DrivesSpec, GapsSpec, GeometrySpec, MeasuredSpec, PLYWOOD, SpacingSpec,
+    Design, DrivesSpec, GapsSpec, GeometrySpec, MeasuredSpec, PLYWOOD, SectionSpec, SpacingSpec,
 };
 use crate::design::typed::cut;
 use crate::engine::analysis::HarpString;
@@ -22,6 +22,12 @@ pub const SOLID_MM: (f64, f64) = (0.5, 1_000.0);
 pub const START_MM: (f64, f64) = (0.0, 300.0);
 /// How far a tuning pin may stand to either side, in millimetres.
 pub const SIDEWAYS_MM: (f64, f64) = (-200.0, 200.0);
+/// How far beside its middle the push on the pillar may act, in millimetres.
+pub const BESIDE_MM: (f64, f64) = (0.0, 200.0);
+/// Where a section of the neck may lie, in per cent of the way from the shoulder to the pillar.
+pub const AT_PERCENT: (f64, f64) = (0.0, 100.0);
+/// How much the grain of the neck may slant, in per cent: where the table of its strength ends.
+pub const GRAIN_PERCENT: (f64, f64) = (0.0, 20.0);
 
 /// The shape of a design, with a sentence for each setting that cannot be used.
 pub(super) fn geometry(design: &Design, errors: &mut Vec<String>) -> Geometry {
@@ -85,11 +91,24 @@ fn sections(given: &GeometrySpec, usual: &GeometrySpec, errors: &mut Vec<String>
     let mut mm = |got, usual, what| within(got, usual, what, SOLID_MM, "mm", errors);
     mm(given.neck.thickness_mm, usual.neck.thickness_mm, "thickness of the neck");
     mm(given.pillar.depth_mm, usual.pillar.depth_mm, "depth of the pillar");
+    let section = SectionSpec::default();
+    for given in &given.neck.sections {
+        mm(given.thickness_mm, section.thickness_mm, "thickness of a section of the neck");
+        mm(given.depth_mm, section.depth_mm, "depth of a section of the neck");
+    }
     let (board, of) = (&given.board, &usual.board);
     mm(board.bass_width_mm, of.bass_width_mm, "width of the board in the bass");
     mm(board.treble_width_mm, of.treble_width_mm, "width of the board in the treble");
     mm(board.bass_thickness_mm, of.bass_thickness_mm, "thickness of the board in the bass");
     mm(board.treble_thickness_mm, of.treble_thickness_mm, "thickness of the board in the treble");
+    let (neck, pillar) = (&given.neck, &given.pillar);
+    for section in &neck.sections {
+        let what = "place of a section of the neck";
+        within(section.at_percent, 0.0, what, AT_PERCENT, "%", errors);
+    }
+    within(neck.grain_percent, 0.0, "slope of the neck's grain", GRAIN_PERCENT, "%", errors);
+    let beside = (pillar.beside_mm, usual.pillar.beside_mm);
+    within(beside.0, beside.1, "push beside the pillar's middle", BESIDE_MM, "mm", errors);
     let parts = [
         ("neck", &given.neck.wood, Some(given.neck.plies)),
         ("pillar", &given.pillar.wood, None),

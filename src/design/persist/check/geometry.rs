@@ -1,7 +1,7 @@
 //! Limits of the shape of the harp.
 
 use super::{CheckError, many, short, within};
-use crate::design::document::{GapsSpec, GeometrySpec, MOST_NODES, MOST_STRINGS};
+use crate::design::document::{GapsSpec, GeometrySpec, MOST_NODES, MOST_SECTIONS, MOST_STRINGS};
 
 /// The farthest that a measure may reach, in mm: wide, as [`resolve`](crate::design::resolve) says what makes
 /// sense.
@@ -9,10 +9,12 @@ const FAR_MM: (f64, f64) = (-10_000.0, 10_000.0);
 const TURN_DEG: (f64, f64) = (-360.0, 360.0);
 /// The most plies and the highest number of a gap.
 const COUNTED: (f64, f64) = (0.0, 10_000.0);
+const SHARE_PERCENT: (f64, f64) = (-1_000.0, 1_000.0);
 
 /// Whether the shape keeps within the limits of a document.
 pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
     many("nodes on the curve of the pins", spec.nodes_mm.len(), MOST_NODES)?;
+    many("sections of the neck", spec.neck.sections.len(), MOST_SECTIONS)?;
     let (neck, pillar, board) = (&spec.neck, &spec.pillar, &spec.board);
     let ranges = [
         ("the angle of strings and board in degrees", spec.board_angle_deg, TURN_DEG),
@@ -24,9 +26,11 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
         ("the neck beyond the tuning pins in mm", neck.above_pins_mm, FAR_MM),
         ("the thickness of the neck in mm", neck.thickness_mm, FAR_MM),
         ("the plies of the neck", f64::from(neck.plies), COUNTED),
+        ("the slope of the neck's grain in per cent", neck.grain_percent, SHARE_PERCENT),
         ("the gap to the pillar in mm", pillar.gap_mm, FAR_MM),
         ("the width of the pillar in mm", pillar.width_mm, FAR_MM),
         ("the depth of the pillar in mm", pillar.depth_mm, FAR_MM),
+        ("the push beside the pillar's middle in mm", pillar.beside_mm, FAR_MM),
         ("the board below the lowest string in mm", board.below_mm, FAR_MM),
         ("the board beyond the highest string in mm", board.above_mm, FAR_MM),
         ("the width of the board in the bass in mm", board.bass_width_mm, FAR_MM),
@@ -41,6 +45,12 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
     ];
     for (name, got, range) in ranges {
         within(|| name.to_owned(), got, range)?;
+    }
+    for (place, section) in neck.sections.iter().enumerate() {
+        let name = |what: &str| format!("the {what} of section {} of the neck", place + 1);
+        within(|| name("place in per cent"), section.at_percent, SHARE_PERCENT)?;
+        within(|| name("thickness in mm"), section.thickness_mm, FAR_MM)?;
+        within(|| name("depth in mm"), section.depth_mm, FAR_MM)?;
     }
     for (place, (across, along)) in spec.nodes_mm.iter().enumerate() {
         for got in [*across, *along] {
