@@ -8,6 +8,7 @@ use super::document::{
     MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, PitchSpec, StringSpec, TolerancesSpec,
     Units,
 };
+use super::gaps;
 use super::library::embed;
 use super::make_up_text;
 use super::material_edit::{remove, rename};
@@ -53,11 +54,12 @@ pub enum Edit {
     Block { row: usize, columns: Vec<Option<Column>>, texts: Vec<Vec<String>> },
     /// The strings of a range get a make-up.
     MakeUp { rows: Range<usize>, make_up: MakeUpSpec },
-    /// Strings are put in before a row.
+    /// Strings are put in before a row; the gaps between strings follow.
     Insert { row: usize, strings: Vec<StringSpec> },
-    /// The strings of a range go.
+    /// The strings of a range go, and their gaps with them.
     Delete { rows: Range<usize> },
-    /// The strings of a range change places with the one above (`up`) or below.
+    /// The strings of a range change places with the one above (`up`) or below. The places stay where they are on
+    /// the board.
     Move { rows: Range<usize>, up: bool },
     /// Strings are added above the highest, each the next note up.
     ExtendUp { count: usize },
@@ -83,6 +85,9 @@ pub enum Edit {
     FrameExpansion { e6_per_k: f64 },
     /// The shape of the harp.
     Geometry(Box<GeometrySpec>),
+    /// What drives, the lengths or the drawn curve, with the lengths of the strings as they then are; `None` leaves
+    /// what was typed.
+    Drives { geometry: Box<GeometrySpec>, lengths: Vec<Option<String>> },
     /// How far things may be off.
     Tolerances(TolerancesSpec),
     /// What counts as a finding.
@@ -152,6 +157,8 @@ impl Edit {
     pub fn apply(&self, design: &Design) -> Design {
         let mut next = design.clone();
         self.change(&mut next);
+        let over = next.strings.len().saturating_sub(MOST_STRINGS);
+        gaps::take_out(&mut next.geometry, next.strings.len(), &(0..over));
         next.strings.truncate(MOST_STRINGS);
         tidy(&mut next);
         embed(&mut next);
@@ -166,7 +173,11 @@ impl Edit {
                     set_cell(string, *column, text);
                 }
             }
-            Self::Block { row, columns, texts } => set_block(strings, *row, columns, texts),
+            Self::Block { row, columns, texts } => {
+                let before = strings.len();
+                set_block(strings, *row, columns, texts);
+                gaps::put_in(&mut design.geometry, before, 0, strings.len() - before);
+            }
             Self::MakeUp { rows, make_up } => {
                 let rows = clamp(rows, strings.len());
                 for string in strings[rows].iter_mut().filter(|string| string.make_up != *make_up) {
@@ -176,19 +187,29 @@ impl Edit {
             }
             Self::Insert { row, strings: new } => {
                 let at = (*row).min(strings.len());
+                let count = strings.len();
+                gaps::put_in(&mut design.geometry, count, count - at, new.len());
                 strings.splice(at..at, new.iter().cloned());
             }
             Self::Delete { rows } => {
                 let rows = clamp(rows, strings.len());
+                let count = strings.len();
+                gaps::take_out(
+                    &mut design.geometry,
+                    count,
+                    &(count - rows.end..count - rows.start),
+                );
                 strings.drain(rows);
             }
             Self::Move { rows, up } => move_rows(strings, rows, *up),
             Self::ExtendUp { count } => {
+                gaps::put_in(&mut design.geometry, strings.len(), strings.len(), *count);
                 for _ in 0..*count {
                     strings.insert(0, beyond(strings, strings.first(), 1));
                 }
             }
             Self::ExtendDown { count } => {
+                gaps::put_in(&mut design.geometry, strings.len(), 0, *count);
                 for _ in 0..*count {
                     strings.push(beyond(strings, strings.last(), -1));
                 }
@@ -208,6 +229,14 @@ impl Edit {
             }
             Self::FrameExpansion { e6_per_k } => design.frame_expansion_e6_per_k = *e6_per_k,
             Self::Geometry(geometry) => design.geometry = (**geometry).clone(),
+            Self::Drives { geometry, lengths } => {
+                design.geometry = (**geometry).clone();
+                for (string, length) in strings.iter_mut().zip(lengths) {
+                    if let Some(length) = length {
+                        set_cell(string, Column::Length, length);
+                    }
+                }
+            }
             Self::Tolerances(tolerances) => design.tolerances = tolerances.clone(),
             Self::Limits(limits) => design.limits = limits.clone(),
             Self::Allowances(allowances) => design.allowances = allowances.clone(),
@@ -354,6 +383,9 @@ fn cut(text: &str, most: usize) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::design::document::{DrivesSpec, GapsSpec};
+    use crate::design::gaps::widths_mm;
+    use crate::design::history::History;
 
     fn string(note: &str, length: &str, material: &str, diameter: &str) -> StringSpec {
         let make_up = MakeUpSpec {
@@ -393,6 +425,46 @@ mod tests {
         assert_eq!(edit.key(), Some(EditKey::Geometry));
         assert_eq!(edit.apply(&design()), Design { geometry, ..edit.apply(&design()) });
         assert_eq!(edit.apply(&design()).strings, design().strings);
+    }
+
+    #[test]
+    fn the_gaps_follow_the_strings_and_undo_brings_them_back() {
+        let mut base = design();
+        base.geometry.spacing.gaps = GapsSpec::EachMm(vec![16.0, 14.0]);
+        let widths =
+            |design: &Design| widths_mm(&design.geometry.spacing.gaps, design.strings.len());
+        let notes = vec![Some(Column::Note)];
+        let block = Edit::Block { row: 3, columns: notes, texts: vec![vec!["B4".to_owned()]] };
+        for (edit, wanted) in [
+            (Edit::Insert { row: 1, strings: vec![StringSpec::default()] }, vec![16.0, 14.0, 14.0]),
+            (Edit::Insert { row: 3, strings: vec![StringSpec::default()] }, vec![16.0, 16.0, 14.0]),
+            (Edit::Delete { rows: 2..3 }, vec![14.0]),
+            (Edit::Delete { rows: 0..1 }, vec![16.0]),
+            (Edit::ExtendUp { count: 2 }, vec![16.0, 14.0, 14.0, 14.0]),
+            (Edit::ExtendDown { count: 2 }, vec![16.0, 16.0, 16.0, 14.0]),
+            (block, vec![16.0, 16.0, 14.0]),
+            (Edit::Move { rows: 0..1, up: false }, vec![16.0, 14.0]),
+        ] {
+            let mut history = History::new(base.clone());
+            history.record(edit.apply(&base), edit.key());
+            assert_eq!(widths(history.present()), wanted, "{edit:?}");
+            assert!(history.undo());
+            assert_eq!(*history.present(), base);
+        }
+        let full = Edit::ExtendUp { count: 400 }.apply(&base);
+        assert_eq!((full.strings.len(), widths(&full)[0]), (MOST_STRINGS, 14.0));
+    }
+
+    #[test]
+    fn what_drives_changes_in_one_step_with_the_lengths() {
+        let geometry = GeometrySpec { drives: DrivesSpec::NeckCurve, ..GeometrySpec::default() };
+        let lengths = vec![Some("301.5".to_owned()), None];
+        let edit = Edit::Drives { geometry: Box::new(geometry.clone()), lengths };
+        assert_eq!(edit.key(), None);
+        let next = edit.apply(&design());
+        assert_eq!(next.geometry, geometry);
+        let lengths: Vec<_> = next.strings.iter().map(|string| string.length.as_str()).collect();
+        assert_eq!(lengths, ["301.5", "330", "360"]);
     }
 
     #[test]

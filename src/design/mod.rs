@@ -2,7 +2,7 @@
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
-//! `persist`, `link`, `material_edit`, `edit`, `history`, `resolve`, `keys`, `display`, `advice`, `table`,
+//! `persist`, `link`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`, `display`, `advice`, `table`,
 //! `presets`, `explain`; and `checks`, which uses none of them.
 
 pub mod advice;
@@ -12,6 +12,7 @@ pub mod display;
 pub mod document;
 pub mod edit;
 pub mod explain;
+pub mod gaps;
 pub mod history;
 pub mod keys;
 pub mod letters;
