@@ -2,7 +2,7 @@
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
-//! `persist`, `link`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`, `display`, `advice`, `table`,
+//! `persist`, `link`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`, `display`, `shape`, `advice`, `table`,
 //! `presets`, `explain`; and `checks`, which uses none of them.
 
 pub mod advice;
@@ -28,6 +28,7 @@ pub mod persist;
 mod pieces;
 pub mod presets;
 pub mod resolve;
+pub mod shape;
 pub mod sum;
 pub mod table;
 pub mod trial;

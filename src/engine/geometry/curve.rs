@@ -250,30 +250,107 @@ impl PinCurve {
     ///
     /// When there are fewer than two pins, or one is no number.
     pub fn through(pins: &[(Length, Length)], nodes: usize) -> Result<Fitted, CurveError> {
-        let mut pins = pins.to_vec();
-        pins.dedup_by(|next, last| next.0.to_mm() - last.0.to_mm() < LEAST_STEP_MM);
+        let pins = apart(pins);
         let count = nodes.clamp(2, MOST_NODES).min(pins.len());
-        let curve = if count == pins.len() {
-            Self::new(&pins)?
-        } else {
-            // Checks the numbers and the order of all.
-            Self::of_any_count(&pins)?;
-            let places = (0..count).map(|node| node * (pins.len() - 1) / (count - 1));
-            let knots: Vec<f64> = places.map(|place| pins[place].0.to_m()).collect();
-            let values = least_squares(&knots, &pins);
-            let nodes: Vec<(Length, Length)> = knots
-                .iter()
-                .zip(values)
-                .map(|(across, along)| (Length::from_m(*across), Length::from_m(along)))
-                .collect();
-            Self::new(&nodes)?
-        };
+        if count == pins.len() {
+            return Ok(Fitted { curve: Self::new(&pins)?, miss: Length::default() });
+        }
+        // Checks the numbers and the order of all.
+        Self::of_any_count(&pins)?;
+        let places: Vec<usize> =
+            (0..count).map(|node| node * (pins.len() - 1) / (count - 1)).collect();
+        Self::at_pins(&pins, &places)
+    }
+
+    /// The curve with at most so many nodes whose farthest pin moves least: by [`through`](Self::through), after
+    /// which the nodes between the ends are moved from pin to pin for as long as that brings the farthest pin nearer.
+    /// Of curves that come equally near to 0.05 mm it takes the one with the fewest nodes.
+    ///
+    /// # Errors
+    ///
+    /// As [`through`](Self::through).
+    ///
+    /// # Example
+    ///
+    /// Pins on a straight line need two nodes.
+    ///
+    /// ```
+    /// use stringloft::engine::geometry::PinCurve;
+    /// use stringloft::engine::units::Length;
+    ///
+    /// let mm = Length::from_mm;
+    /// let pins: Vec<_> = [0.0, 10.0, 20.0, 30.0].map(|at| (mm(at), mm(500.0 - at))).to_vec();
+    /// let fitted = PinCurve::closest(&pins, 7)?;
+    /// assert_eq!(fitted.curve.nodes().len(), 2);
+    /// assert!(fitted.miss.to_mm() < 1e-9);
+    /// # Ok::<(), stringloft::engine::geometry::CurveError>(())
+    /// ```
+    pub fn closest(pins: &[(Length, Length)], most_nodes: usize) -> Result<Fitted, CurveError> {
+        let mut best = Self::through(pins, 2)?;
+        let pins = apart(pins);
+        for count in 3..=most_nodes.clamp(2, MOST_NODES).min(pins.len()) {
+            let fitted = Self::moved_closer(&pins, count)?;
+            if fitted.miss.to_mm() < best.miss.to_mm() - EQUALLY_NEAR_MM {
+                best = fitted;
+            }
+        }
+        Ok(best)
+    }
+
+    /// With so many nodes, moved from pin to pin for as long as that brings the farthest pin nearer.
+    fn moved_closer(pins: &[(Length, Length)], count: usize) -> Result<Fitted, CurveError> {
+        let last = pins.len() - 1;
+        let mut places: Vec<usize> = (0..count).map(|node| node * last / (count - 1)).collect();
+        let mut best = Self::at_pins(pins, &places)?;
+        for _ in 0..MOST_ROUNDS {
+            let before = best.miss;
+            for node in 1..count - 1 {
+                let (low, high) = (places[node - 1] + 1, places[node + 1] - 1);
+                let here = places[node];
+                for place in here.saturating_sub(2).max(low)..=(here + 2).min(high) {
+                    let mut tried = places.clone();
+                    tried[node] = place;
+                    let fitted = Self::at_pins(pins, &tried)?;
+                    if fitted.miss < best.miss {
+                        (best, places) = (fitted, tried);
+                    }
+                }
+            }
+            if best.miss >= before {
+                break;
+            }
+        }
+        Ok(best)
+    }
+
+    /// Nearest to pins by least squares, with nodes at some of them.
+    fn at_pins(pins: &[(Length, Length)], places: &[usize]) -> Result<Fitted, CurveError> {
+        let knots: Vec<f64> = places.iter().map(|place| pins[*place].0.to_m()).collect();
+        let values = least_squares(&knots, pins);
+        let nodes: Vec<(Length, Length)> = knots
+            .iter()
+            .zip(values)
+            .map(|(across, along)| (Length::from_m(*across), Length::from_m(along)))
+            .collect();
+        let curve = Self::new(&nodes)?;
         let off = |(across, along): &(Length, Length)| {
             (curve.along_at(*across).to_m() - along.to_m()).abs()
         };
         let miss = Length::from_m(pins.iter().map(off).fold(0.0, f64::max));
         Ok(Fitted { curve, miss })
     }
+}
+
+/// Misses that differ by less are equally near.
+const EQUALLY_NEAR_MM: f64 = 0.05;
+/// How often every node may be moved.
+const MOST_ROUNDS: usize = 20;
+
+/// The pins that lie beyond the one before.
+fn apart(pins: &[(Length, Length)]) -> Vec<(Length, Length)> {
+    let mut pins = pins.to_vec();
+    pins.dedup_by(|next, last| next.0.to_mm() - last.0.to_mm() < LEAST_STEP_MM);
+    pins
 }
 
 /// The values at the knots with which a spline comes nearest to all pins. As every knot lies at a pin, there is

@@ -228,6 +228,23 @@ fn a_fitted_curve_is_the_nearest_one() {
 
 /// Where a string meets the drawn curve, by walking along the curve in small steps.
 #[test]
+fn the_closest_curve_is_at_least_as_near_as_nodes_spread_evenly() {
+    // Long strings in the bass, and a bend at the tenth.
+    let along = |at: f64| 900.0 - 12.0 * at + if at < 10.0 { 3.0 * (10.0 - at) } else { 0.0 };
+    let pins: Vec<_> = (0..36).map(f64::from).map(|at| (mm(14.5 * at), mm(along(at)))).collect();
+    let closest = PinCurve::closest(&pins, 7).unwrap();
+    assert!((2..=7).contains(&closest.curve.nodes().len()));
+    for count in 2..=7 {
+        let even = PinCurve::through(&pins, count).unwrap();
+        assert!(closest.miss.to_mm() <= even.miss.to_mm() + 0.05, "{count}");
+    }
+    assert!(closest.miss.to_mm() < 0.8 * PinCurve::through(&pins, 7).unwrap().miss.to_mm());
+    let two = PinCurve::closest(&pins[..2], 7).unwrap();
+    assert_eq!((two.curve.nodes(), two.miss), (pins[..2].to_vec(), mm(0.0)));
+    assert_eq!(PinCurve::closest(&pins[..1], 7), Err(CurveError::Count { got: 1 }));
+}
+
+#[test]
 fn strings_meet_the_drawn_curve_where_they_cross_it() {
     let nodes = [(0.0, 900.0), (120.0, 760.0), (260.0, 700.0), (330.0, 640.0)];
     let curve = PinCurve::new(&nodes.map(|(across, along)| (mm(across), mm(along)))).unwrap();
