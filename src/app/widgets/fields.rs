@@ -4,6 +4,7 @@ use super::list::words;
 use crate::design::decimal::decimal;
 
 use leptos::prelude::*;
+use web_sys::KeyboardEvent;
 
 /// A line of text.
 #[component]
@@ -37,27 +38,7 @@ pub fn NumberField(
     most: f64,
     #[prop(into)] on_change: Callback<f64>,
 ) -> impl IntoView {
-    let typed = RwSignal::new(None::<String>);
-    let shown = move || typed.get().unwrap_or_else(|| value.get().to_string());
-    let range = format!("{least} to {most} {unit}").trim_end().to_owned();
-    let wrong = Memo::new(move |_| {
-        let typed = typed.get()?;
-        number(&typed, least, most)
-            .err()
-            .map(|()| format!("Write a number from {range}, such as {}.", value.get()))
-    });
-    let on_input = move |event| {
-        let text = event_target_value(&event);
-        if let Ok(number) = number(&text, least, most) {
-            on_change.run(number);
-        }
-        typed.set(Some(text));
-    };
-    let leave = move |_| {
-        if wrong.with_untracked(Option::is_none) {
-            typed.set(None);
-        }
-    };
+    let draft = Draft::new(value, Limits { range: (least, most), whole: false }, &unit, on_change);
     view! {
         <label class="field number">
             <span>{label}</span>
@@ -66,21 +47,143 @@ pub fn NumberField(
                     type="text"
                     inputmode="decimal"
                     autocomplete="off"
-                    prop:value=shown
-                    aria-invalid=move || wrong.with(Option::is_some).then_some("true")
-                    on:input=on_input
-                    on:blur=leave
+                    prop:value=move || draft.shown()
+                    aria-invalid=move || draft.is_wrong().then_some("true")
+                    on:input=move |event| draft.take(event_target_value(&event))
+                    on:blur=move |_| draft.leave()
+                    on:keydown=move |event| draft.go_back(&event)
                 />
                 <span class="unit">{unit}</span>
             </span>
-            <span class="wrong" role="alert">{words(move || wrong.get().unwrap_or_default())}</span>
+            {draft.said()}
         </label>
     }
 }
 
-fn number(text: &str, least: f64, most: f64) -> Result<f64, ()> {
-    let number = decimal(&text.trim().replace(',', ".")).ok_or(())?;
-    if (least..=most).contains(&number) { Ok(number) } else { Err(()) }
+/// Which numbers a field takes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Limits {
+    /// The least and the most.
+    pub range: (f64, f64),
+    /// Without decimals.
+    pub whole: bool,
+}
+
+/// What is being typed into a field of a number. What is no number of the field stays there with a sentence; the
+/// escape key then brings the last good number back, and says so.
+#[derive(Clone, Copy)]
+pub struct Draft {
+    typed: RwSignal<Option<String>>,
+    went_back: RwSignal<bool>,
+    value: Signal<f64>,
+    limits: Limits,
+    unit: StoredValue<String>,
+    put: Callback<f64>,
+}
+
+impl Draft {
+    /// For a field that shows a value, and puts what is typed where it comes from.
+    pub fn new(value: Signal<f64>, limits: Limits, unit: &str, put: Callback<f64>) -> Self {
+        Self {
+            typed: RwSignal::new(None),
+            went_back: RwSignal::new(false),
+            value,
+            limits,
+            unit: StoredValue::new(unit.to_owned()),
+            put,
+        }
+    }
+
+    /// What the field holds. A number that is not the value any more, as after an undo, gives way to it.
+    pub fn shown(self) -> String {
+        let value = self.value.get();
+        let typed = self.typed.get();
+        typed
+            .filter(|text| number(text, self.limits).is_none_or(|number| number == value))
+            .unwrap_or_else(|| value.to_string())
+    }
+
+    /// Whether what was typed is no number of the field.
+    pub fn is_wrong(self) -> bool {
+        self.typed
+            .with(|typed| typed.as_ref().is_some_and(|text| number(text, self.limits).is_none()))
+    }
+
+    /// Takes what was typed.
+    pub fn take(self, text: String) {
+        if let Some(number) = number(&text, self.limits) {
+            self.put.run(number);
+        }
+        self.went_back.set(false);
+        self.typed.set(Some(text));
+    }
+
+    /// The field is left: only what is wrong stays.
+    pub fn leave(self) {
+        if !untrack(|| self.is_wrong()) {
+            self.typed.set(None);
+        }
+        self.went_back.set(false);
+    }
+
+    /// The escape key brings the last good number back, instead of closing what the field stands in.
+    pub fn go_back(self, event: &KeyboardEvent) {
+        if event.key() == "Escape" && untrack(|| self.is_wrong()) {
+            event.prevent_default();
+            event.stop_propagation();
+            self.typed.set(None);
+            self.went_back.set(true);
+        }
+    }
+
+    /// What there is to say under the field.
+    pub fn said(self) -> AnyView {
+        let wrong = move || {
+            let Limits { range: (least, most), whole } = self.limits;
+            let kind = if whole { "whole number" } else { "number" };
+            let unit = self.unit.get_value();
+            let value = self.value.get();
+            let text = format!("Write a {kind} from {least} to {most} {unit}");
+            if self.is_wrong() {
+                format!("{}, such as {value}.", text.trim_end())
+            } else {
+                String::new()
+            }
+        };
+        let back = move || {
+            let value = self.value.get();
+            if self.went_back.get() { format!("Back to {value}.") } else { String::new() }
+        };
+        view! {
+            <span class="wrong" role="alert">{words(wrong)}</span>
+            <span class="hint" role="status">{words(back)}</span>
+        }
+        .into_any()
+    }
+}
+
+/// The number that a text is, if it is one of the field.
+fn number(text: &str, limits: Limits) -> Option<f64> {
+    let number = decimal(&text.trim().replace(',', ".").replace('−', "-"))?;
+    let (least, most) = limits.range;
+    let fits = (least..=most).contains(&number) && (!limits.whole || number == number.round());
+    fits.then_some(number)
+}
+
+/// The numbers of a block that was copied from a spreadsheet, line by line.
+///
+/// # Errors
+///
+/// The first text that is no number of its column, and its line from 1.
+pub(super) fn block(text: &str, limits: &[Limits]) -> Result<Vec<Vec<f64>>, (usize, String)> {
+    let read = |(place, line): (usize, &str)| {
+        let cells = line.split('\t').zip(limits);
+        let cell = |(text, limits): (&str, &Limits)| {
+            number(text, *limits).ok_or_else(|| (place + 1, text.chars().take(40).collect()))
+        };
+        cells.map(cell).collect()
+    };
+    text.trim_end().lines().enumerate().map(read).collect()
 }
 
 /// One of several choices, each a value and its words.

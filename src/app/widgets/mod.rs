@@ -3,4 +3,5 @@
 pub mod button;
 pub mod fields;
 pub mod list;
+pub mod number_table;
 pub mod window;

@@ -1,0 +1,99 @@
+//! What drives: the lengths, or the drawn curve of the pins.
+
+use leptos::prelude::*;
+
+use super::Form;
+use crate::app::widgets::button::button;
+use crate::app::widgets::fields::Limits;
+use crate::app::widgets::list::while_so;
+use crate::app::widgets::number_table::{Column, NumberTable};
+use crate::design::document::{DrivesSpec, GeometrySpec, MOST_NODES};
+use crate::design::shape::{one_more_node, to_curve, to_lengths};
+
+/// What may drive, with the words of a list.
+const DRIVES: [(DrivesSpec, &str, &str); 2] = [
+    (DrivesSpec::Lengths, "lengths", "The lengths: the pins follow"),
+    (DrivesSpec::NeckCurve, "curve", "A curve of the pins: the lengths follow"),
+];
+
+const FAR: Limits = Limits { range: (-5_000.0, 5_000.0), whole: false };
+
+const NODE: [Column; 2] = [
+    Column { head: "Across", unit: "mm", limits: FAR },
+    Column { head: "Along", unit: "mm", limits: FAR },
+];
+
+/// The choice of what drives, and the nodes of the curve.
+#[component]
+pub(super) fn Drives(form: Form) -> impl IntoView {
+    let store = form.store;
+    let set = move |drives| {
+        let (design, resolved) = (store.design.get_untracked(), store.resolved.get_untracked());
+        let turned = match drives {
+            _ if design.geometry.drives == drives => return,
+            DrivesSpec::NeckCurve => to_curve(&design, &resolved, &store.analysis.get_untracked()),
+            DrivesSpec::Lengths => Ok(to_lengths(&design, &resolved)),
+        };
+        match turned {
+            Ok(turned) => {
+                store.close_step();
+                store.send(&turned.edit);
+                store.tell(turned.told);
+            }
+            Err(_) => {
+                // The list shows what holds.
+                form.change(|_| {});
+                store.complain("A curve needs at least two strings with lengths. Type some first.");
+            }
+        }
+    };
+    let is_drawn =
+        move || store.design.with(|design| design.geometry.drives == DrivesSpec::NeckCurve);
+    view! {
+        <fieldset>
+            <legend>"What drives"</legend>
+            {form.choice("Typed or drawn is", &DRIVES, |g| g.drives, set)}
+            {while_so(is_drawn, move || nodes(form))}
+        </fieldset>
+    }
+}
+
+fn nodes(form: Form) -> AnyView {
+    let rows = form.of(|geometry| {
+        geometry.nodes_mm.iter().map(|(across, along)| vec![*across, *along]).collect()
+    });
+    let names = Signal::derive(move || {
+        rows.with(|rows: &Vec<Vec<f64>>| {
+            (1..=rows.len()).map(|node| format!("Node {node}")).collect()
+        })
+    });
+    let set = move |rows: Vec<Vec<f64>>| {
+        let nodes = rows.iter().filter_map(|row| Some((*row.first()?, *row.get(1)?))).collect();
+        form.change(|geometry: &mut GeometrySpec| geometry.nodes_mm = nodes);
+    };
+    let add = move || match one_more_node(&form.now()) {
+        Some(nodes) => form.step(|geometry| geometry.nodes_mm = nodes),
+        None => form.store.tell(format!(
+            "A node can be added where the curve can be drawn and has fewer than {MOST_NODES}."
+        )),
+    };
+    let table = NumberTable {
+        id: "node",
+        title: "Nodes of the curve of the pins",
+        of: "From the bass",
+        columns: &NODE,
+        rows,
+        names,
+        set: Callback::new(set),
+        count: Some((2, MOST_NODES)),
+        here: RwSignal::new(None),
+    };
+    view! {
+        {table.view()}
+        <div class="window-actions">{button("tool", "add-node", "", "Add a node", add)}</div>
+        <p class="hint">
+            "Across is square to the strings from the lowest one, along is up from where it meets the board. The lengths typed in the chart wait until lengths drive again."
+        </p>
+    }
+    .into_any()
+}

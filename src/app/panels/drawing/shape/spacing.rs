@@ -1,0 +1,304 @@
+//! From string to string: uniform, by zones, or string by string.
+
+use leptos::prelude::*;
+
+use super::Form;
+use crate::app::widgets::button::button;
+use crate::app::widgets::fields::Limits;
+use crate::app::widgets::list::{while_so, words};
+use crate::app::widgets::number_table::{Column, NumberTable};
+use crate::design::display;
+use crate::design::document::{GapsSpec, MOST_STRINGS, MeasuredSpec, SpacingSpec};
+use crate::design::gaps::{GapsKind, measured_as, moved_mm, told_as, widths_mm};
+use crate::design::resolve::GAP_MM;
+use crate::engine::geometry::lay_out;
+use crate::engine::units::Length;
+
+/// The kinds of spacing, with the words of a list.
+const KINDS: [(GapsKind, &str, &str); 3] = [
+    (GapsKind::Uniform, "uniform", "All alike"),
+    (GapsKind::Zones, "zones", "By zones, even steps between"),
+    (GapsKind::Each, "each", "String by string"),
+];
+
+/// How the spacing may be measured.
+const MEASURED: [(MeasuredSpec, &str, &str); 2] = [
+    (MeasuredSpec::Square, "square", "Square to the strings"),
+    (MeasuredSpec::AlongBoard, "board", "Along the board"),
+];
+
+const WIDTH: Column =
+    Column { head: "Width", unit: "mm", limits: Limits { range: GAP_MM, whole: false } };
+
+const ZONE: [Column; 2] = [
+    Column { head: "Gap", unit: "", limits: Limits { range: (1.0, MOST_GAP), whole: true } },
+    WIDTH,
+];
+
+const EACH: [Column; 1] = [WIDTH];
+
+/// The highest number of a gap: below the most strings of a design.
+const MOST_GAP: f64 = 149.0;
+
+/// The fields of the spacing.
+#[component]
+pub(super) fn Spacing(form: Form) -> impl IntoView {
+    // The spacing before it was measured in another way, with numbers that were kept.
+    let before = RwSignal::new(None::<SpacingSpec>);
+    let here = RwSignal::new(None::<usize>);
+    let set_kind = move |kind| {
+        let spec = form.now().spacing.gaps;
+        let strings = form.store.count_now();
+        let next = told_as(&spec, kind, strings);
+        let told = told(&spec, &next, strings);
+        form.step(|geometry| geometry.spacing.gaps = next);
+        form.store.tell(told);
+    };
+    let set_measured = move |measured| {
+        let spacing = form.now().spacing;
+        form.step(|geometry| geometry.spacing.measured = measured);
+        before.set((spacing.measured != measured).then_some(spacing));
+    };
+    let kept = move || {
+        before.with(|before| {
+            form.store.design.with(|design| {
+                let now = &design.geometry.spacing;
+                before.as_ref().is_some_and(|b| b.gaps == now.gaps && b.measured != now.measured)
+            })
+        })
+    };
+    let convert = move || {
+        if let Some(spacing) = before.get_untracked() {
+            form.step(|geometry| {
+                let measured = geometry.spacing.measured;
+                geometry.spacing = measured_as(&spacing, measured, geometry.board_angle_deg);
+            });
+            form.store.tell("The numbers were converted: the strings stay where they were.");
+        }
+    };
+    let offer = move || {
+        view! {
+            <p class="hint">"The numbers stayed, so the harp has another width now."</p>
+            {button("tool", "convert-spacing", "", "Convert them, so that the harp stays", convert)}
+        }
+        .into_any()
+    };
+    view! {
+        <fieldset class="spacing">
+            <legend>"Spacing"</legend>
+            {form.choice("From string to string", &KINDS, |g| GapsKind::of(&g.spacing.gaps), set_kind)}
+            {form.choice("Measured", &MEASURED, |g| g.spacing.measured, set_measured)}
+            {while_so(kept, offer)}
+            {widths(form, here)}
+            <p class="hint">{words(move || both(form, here.get()))}</p>
+        </fieldset>
+    }
+}
+
+/// What another kind of spacing does to the harp.
+fn told(before: &GapsSpec, after: &GapsSpec, strings: usize) -> String {
+    let moved = moved_mm(before, after, strings);
+    let now = match after {
+        GapsSpec::UniformMm(width) => {
+            format!("All gaps are now {width} mm, the mean of what they were.")
+        }
+        GapsSpec::ZonesMm(zones) => format!("The spacing now has {} zones.", zones.len()),
+        GapsSpec::EachMm(widths) => {
+            format!("Each of the {} gaps now has a width of its own.", widths.len())
+        }
+    };
+    if moved < 0.05 {
+        format!("{now} The strings stay where they were.")
+    } else {
+        let moved = display::decimals(moved, 1);
+        format!("{now} The farthest string moves by {moved} mm.")
+    }
+}
+
+/// The widths, in the way that suits the kind of spacing.
+fn widths(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
+    let kind = Memo::new(move |_| {
+        form.store.design.with(|design| match design.geometry.spacing.gaps {
+            GapsSpec::UniformMm(_) => 0_u8,
+            GapsSpec::ZonesMm(_) => 1,
+            GapsSpec::EachMm(_) => 2,
+        })
+    });
+    (move || match kind.get() {
+        0 => uniform(form),
+        1 => zones(form, here),
+        _ => each(form, here),
+    })
+    .into_any()
+}
+
+fn uniform(form: Form) -> AnyView {
+    let of = |g: &crate::design::document::GeometrySpec| match g.spacing.gaps {
+        GapsSpec::UniformMm(mm) => mm,
+        _ => 0.0,
+    };
+    form.number("Width of every gap", "mm", GAP_MM, of, |g, mm| {
+        g.spacing.gaps = GapsSpec::UniformMm(mm);
+    })
+}
+
+fn zones(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
+    let rows = form.of(|geometry| match &geometry.spacing.gaps {
+        GapsSpec::ZonesMm(zones) => {
+            zones.iter().map(|(at, width)| vec![f64::from(*at), *width]).collect()
+        }
+        _ => Vec::new(),
+    });
+    let names = Signal::derive(move || {
+        rows.get().iter().map(|row| between(form, counted(row.first().copied()))).collect()
+    });
+    let set = move |rows: Vec<Vec<f64>>| {
+        form.change(|geometry| geometry.spacing.gaps = GapsSpec::ZonesMm(as_zones(&rows)));
+    };
+    let add = move || {
+        let mut rows = rows.get_untracked();
+        let widths = widths_mm(&form.now().spacing.gaps, form.store.count_now());
+        if let Some(gap) = free_gap(&rows, widths.len())
+            && let Some(width) = widths.get(gap - 1)
+        {
+            rows.push(vec![f64::from(u32::try_from(gap).unwrap_or(1)), *width]);
+            crate::engine::order::sort(&mut rows, |one, other| one[0] > other[0]);
+            form.step(|geometry| geometry.spacing.gaps = GapsSpec::ZonesMm(as_zones(&rows)));
+        } else {
+            form.store.tell("Every gap has a zone of its own already.");
+        }
+    };
+    let table = NumberTable {
+        id: "zone",
+        title: "Zones of the spacing",
+        of: "Between",
+        columns: &ZONE,
+        rows,
+        names,
+        set: Callback::new(set),
+        count: Some((1, MOST_STRINGS)),
+        here,
+    };
+    view! {
+        {table.view()}
+        <div class="window-actions">{button("tool", "add-zone", "", "Add a zone", add)}</div>
+        <p class="hint">"Gap 1 lies between the lowest string and the next one. Between two zones the widths go in even steps."</p>
+    }
+    .into_any()
+}
+
+fn each(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
+    let rows = Signal::derive(move || {
+        let count = form.store.count();
+        form.store.design.with(|design| {
+            let widths = widths_mm(&design.geometry.spacing.gaps, count);
+            widths.into_iter().map(|width| vec![width]).collect()
+        })
+    });
+    let names = Signal::derive(move || {
+        (1..form.store.count()).map(|gap| format!("{gap}: {}", between(form, gap))).collect()
+    });
+    let set = move |rows: Vec<Vec<f64>>| {
+        let widths = rows.iter().filter_map(|row| row.first().copied()).collect();
+        form.change(|geometry| geometry.spacing.gaps = GapsSpec::EachMm(widths));
+    };
+    let table = NumberTable {
+        id: "gap",
+        title: "Widths of the gaps, from the bass",
+        of: "Gap",
+        columns: &EACH,
+        rows,
+        names,
+        set: Callback::new(set),
+        count: None,
+        here,
+    };
+    view! {
+        <div class="long-table" tabindex="-1">{table.view()}</div>
+        <p class="hint">"From the bass up. A column copied from a spreadsheet can be pasted."</p>
+    }
+    .into_any()
+}
+
+fn as_zones(rows: &[Vec<f64>]) -> Vec<(u32, f64)> {
+    let zone = |row: &Vec<f64>| {
+        let at = u32::try_from(counted(row.first().copied())).unwrap_or(1);
+        Some((at, row.get(1).copied()?))
+    };
+    rows.iter().filter_map(zone).collect()
+}
+
+/// A number of a gap that was typed as a whole number.
+fn counted(number: Option<f64>) -> usize {
+    let number = number.unwrap_or(1.0);
+    (1..MOST_STRINGS).find(|gap| *gap as f64 >= number).unwrap_or(1)
+}
+
+/// The gap in the middle of the longest run without a zone.
+fn free_gap(rows: &[Vec<f64>], gaps: usize) -> Option<usize> {
+    let taken = |gap: usize| rows.iter().any(|row| counted(row.first().copied()) == gap);
+    let mut best = (0, 0);
+    let mut from = 1;
+    for gap in 1..=gaps + 1 {
+        if gap > gaps || taken(gap) {
+            if gap - from > best.1 {
+                best = (from, gap - from);
+            }
+            from = gap + 1;
+        }
+    }
+    (best.1 > 0).then(|| best.0 + (best.1 - 1) / 2)
+}
+
+/// The notes of the two strings that a gap lies between.
+fn between(form: Form, gap: usize) -> String {
+    form.store.analysis.with(|analysis| {
+        let count = analysis.strings.len();
+        let note = |from_bass: usize| {
+            let figures = analysis.strings.get(count.checked_sub(from_bass)?)?;
+            Some(
+                figures
+                    .note
+                    .map_or_else(|| format!("string {}", figures.number), |note| note.printed()),
+            )
+        };
+        match (note(gap), note(gap + 1)) {
+            (Some(low), Some(high)) => format!("{low}\u{2013}{high}"),
+            _ => "no strings".to_owned(),
+        }
+    })
+}
+
+/// The gap above a string in both measures: of the row with the keyboard, or of the string under the cursor.
+fn both(form: Form, row: Option<usize>) -> String {
+    let store = form.store;
+    let (analysis, resolved) = (store.analysis.read(), store.resolved.read());
+    let geometry = &resolved.geometry;
+    let count = analysis.strings.len();
+    let kind = store.design.with(|design| GapsKind::of(&design.geometry.spacing.gaps));
+    let gap = row.and_then(|row| match (kind, &geometry.gaps) {
+        (GapsKind::Each, _) => Some(row + 1),
+        _ => store.design.with(|design| match &design.geometry.spacing.gaps {
+            GapsSpec::ZonesMm(zones) => usize::try_from(zones.get(row)?.0).ok(),
+            _ => None,
+        }),
+    });
+    let row = match gap.and_then(|gap| count.checked_sub(gap)) {
+        Some(row) => row,
+        None => store.hover.get().unwrap_or_else(|| store.selection.get().cursor.row),
+    };
+    let band = lay_out(&resolved.harp, &analysis, geometry);
+    let Some((hole, figures)) = band.holes.get(row).zip(analysis.strings.get(row)) else {
+        return String::new();
+    };
+    let name = display::string_name(figures);
+    let mm = |length: Length| display::decimals(length.to_mm(), 1);
+    match hole.gap {
+        Some(gap) => format!(
+            "{name}: {} mm to the next higher one square to the strings, {} mm along the board.",
+            mm(gap.square),
+            mm(gap.along_board)
+        ),
+        None => format!("{name} is the highest: no gap lies above it."),
+    }
+}
