@@ -3,7 +3,7 @@
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
 //! `persist`, `link`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`, `display`, `shape`, `advice`, `table`,
-//! `presets`, `explain`; and `checks`, which uses none of them.
+//! `presets`, `explain`, `wood_facts`; and `checks`, which uses none of them.
 
 pub mod advice;
 pub mod checks;
@@ -33,3 +33,4 @@ pub mod sum;
 pub mod table;
 pub mod trial;
 pub mod typed;
+pub mod wood_facts;

@@ -6,6 +6,7 @@ mod key_table;
 mod loads;
 mod picture;
 mod shape;
+mod woods;
 
 use leptos::prelude::*;
 
@@ -15,6 +16,7 @@ use self::key_table::Keys;
 use self::loads::LoadsTable;
 use self::picture::Picture;
 use self::shape::Shape;
+use self::woods::Woods;
 use crate::app::store::Store;
 use crate::app::widgets::list::words;
 use crate::app::widgets::window::Window;
@@ -39,6 +41,7 @@ pub fn DrawingWindow(store: Store) -> impl IntoView {
                 </div>
                 <div class="form-stack">
                     <Shape store=store/>
+                    <Woods store=store/>
                     <Drills store=store/>
                     <Keys store=store/>
                 </div>

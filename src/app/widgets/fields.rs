@@ -4,7 +4,7 @@ use super::list::words;
 use crate::design::decimal::decimal;
 
 use leptos::prelude::*;
-use web_sys::KeyboardEvent;
+use web_sys::{HtmlSelectElement, KeyboardEvent};
 
 /// A line of text.
 #[component]
@@ -201,12 +201,17 @@ pub fn Choice(
             view! { <option value=key selected=move || value.get() == chosen>{words}</option> }
         })
         .collect_view();
+    let on_change = move |event| {
+        on_change.run(event_target_value(&event));
+        // What was not taken is not shown.
+        event_target::<HtmlSelectElement>(&event).set_value(&value.get_untracked());
+    };
     view! {
         <label class="field">
             <span>{label}</span>
             <select
                 prop:value=move || value.get()
-                on:change=move |event| on_change.run(event_target_value(&event))
+                on:change=on_change
             >
                 {options}
             </select>

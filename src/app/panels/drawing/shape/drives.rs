@@ -41,8 +41,6 @@ pub(super) fn Drives(form: Form) -> impl IntoView {
                 store.tell(turned.told);
             }
             Err(_) => {
-                // The list shows what holds.
-                form.change(|_| {});
                 store.complain("A curve needs at least two strings with lengths. Type some first.");
             }
         }

@@ -8,10 +8,11 @@ use crate::app::widgets::fields::Limits;
 use crate::app::widgets::list::{while_so, words};
 use crate::app::widgets::number_table::{Column, NumberTable};
 use crate::design::display;
-use crate::design::document::{GapsSpec, MOST_STRINGS, MeasuredSpec, SpacingSpec};
+use crate::design::document::{GapsSpec, GeometrySpec, MOST_STRINGS, MeasuredSpec, SpacingSpec};
 use crate::design::gaps::{GapsKind, measured_as, moved_mm, told_as, widths_mm};
 use crate::design::resolve::GAP_MM;
 use crate::engine::geometry::lay_out;
+use crate::engine::order::sort;
 use crate::engine::units::Length;
 
 /// The kinds of spacing, with the words of a list.
@@ -133,7 +134,7 @@ fn widths(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
 }
 
 fn uniform(form: Form) -> AnyView {
-    let of = |g: &crate::design::document::GeometrySpec| match g.spacing.gaps {
+    let of = |g: &GeometrySpec| match g.spacing.gaps {
         GapsSpec::UniformMm(mm) => mm,
         _ => 0.0,
     };
@@ -162,7 +163,7 @@ fn zones(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
             && let Some(width) = widths.get(gap - 1)
         {
             rows.push(vec![f64::from(u32::try_from(gap).unwrap_or(1)), *width]);
-            crate::engine::order::sort(&mut rows, |one, other| one[0] > other[0]);
+            sort(&mut rows, |one, other| one[0] > other[0]);
             form.step(|geometry| geometry.spacing.gaps = GapsSpec::ZonesMm(as_zones(&rows)));
         } else {
             form.store.tell("Every gap has a zone of its own already.");
