@@ -13,4 +13,5 @@ mod server;
 mod figures;
 mod maker;
 mod opening;
+mod shape;
 mod shots;

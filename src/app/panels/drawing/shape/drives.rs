@@ -48,7 +48,7 @@ pub(super) fn Drives(form: Form) -> impl IntoView {
     let is_drawn =
         move || store.design.with(|design| design.geometry.drives == DrivesSpec::NeckCurve);
     view! {
-        <fieldset>
+        <fieldset class="drives">
             <legend>"What drives"</legend>
             {form.choice("Typed or drawn is", &DRIVES, |g| g.drives, set)}
             {while_so(is_drawn, move || nodes(form))}
