@@ -7,7 +7,7 @@ use super::letters::capital;
 use crate::engine::material::Sourced;
 use crate::engine::structure::plywood::{Panel, Way};
 use crate::engine::structure::wood::{Basis, woods};
-use crate::engine::units::Stress;
+use crate::engine::units::{Density, Stress};
 
 /// The plies that birch plywood is sold with: common practice, from memory.
 pub const PLIES: [u32; 17] = [3, 5, 7, 9, 11, 13, 15, 17, 19, 21, 23, 25, 27, 29, 31, 33, 35];
@@ -19,7 +19,7 @@ pub struct WoodFact {
     pub what: &'static str,
     /// With its unit.
     pub figure: String,
-    /// Where it comes from and how well it is known; empty where that is said for all.
+    /// How well it is known, with the number of its source; empty where that is said for all.
     pub source: String,
 }
 
@@ -30,6 +30,39 @@ pub struct WoodFacts {
     pub about: String,
     /// Its figures.
     pub facts: Vec<WoodFact>,
+    /// The sources, each once.
+    from: Vec<String>,
+}
+
+impl WoodFacts {
+    /// The sources with their numbers.
+    pub fn sources(&self) -> String {
+        let numbered = self.from.iter().enumerate();
+        let line = |(place, source): (usize, &String)| format!("({}) {source}.", place + 1);
+        numbered.map(line).collect::<Vec<String>>().join(" ")
+    }
+
+    fn add<T>(&mut self, what: &'static str, figure: String, sourced: &Sourced<T>) {
+        let known = self.from.iter().position(|source| *source == sourced.source);
+        let place = known.unwrap_or_else(|| {
+            self.from.push(sourced.source.clone());
+            self.from.len() - 1
+        });
+        let source = format!("{} ({})", standing(sourced.standing), place + 1);
+        self.facts.push(WoodFact { what, figure, source });
+    }
+
+    fn add_stress(&mut self, what: &'static str, sourced: &Option<Sourced<Stress>>) {
+        if let Some(sourced) = sourced {
+            self.add(what, mpa(sourced.value), sourced);
+        }
+    }
+
+    fn add_density(&mut self, sourced: &Option<Sourced<Density>>) {
+        if let Some(sourced) = sourced {
+            self.add("Density", format!("{} kg/m³", display::density(sourced.value)), sourced);
+        }
+    }
 }
 
 /// The woods as their keys and names, plywood last where it can be chosen.
@@ -65,60 +98,43 @@ pub fn wood_facts(key: &str, plies: u32) -> WoodFacts {
         Basis::Clear => "Means of small pieces without a flaw, at 12 % moisture.",
         Basis::Characteristic => "What 95 of 100 pieces of graded timber bear.",
     };
-    let stress = |what, sourced: &Option<Sourced<Stress>>| {
-        sourced.as_ref().map(|sourced| fact(what, mpa(sourced.value), sourced))
-    };
-    let modulus = wood.modulus.as_ref().map(|s| fact("Modulus in bending", gpa(s.value), s));
-    let density = wood.density.as_ref().map(|sourced| {
-        fact("Density", format!("{} kg/m³", display::density(sourced.value)), sourced)
-    });
-    let facts = [
-        stress("Strength in bending", &wood.bending),
-        modulus,
-        stress("Compression along the grain", &wood.compression_along),
-        stress("Compression across the grain", &wood.compression_across),
-        stress("Shear along the grain", &wood.shear),
-        stress("Tension across the grain", &wood.tension_across),
-        density,
-    ];
-    WoodFacts {
-        about: format!("{} ({}). {basis}", capital(wood.name), wood.botanical),
-        facts: facts.into_iter().flatten().collect(),
+    let about = format!("{} ({}). {basis}", capital(wood.name), wood.botanical);
+    let mut all = WoodFacts { about, ..WoodFacts::default() };
+    all.add_stress("Strength in bending", &wood.bending);
+    if let Some(modulus) = &wood.modulus {
+        all.add("Modulus in bending", gpa(modulus.value), modulus);
     }
+    all.add_stress("Compression along the grain", &wood.compression_along);
+    all.add_stress("Compression across the grain", &wood.compression_across);
+    all.add_stress("Shear along the grain", &wood.shear);
+    all.add_stress("Tension across the grain", &wood.tension_across);
+    all.add_density(&wood.density);
+    all
 }
 
 fn plywood(panel: &Panel, plies: u32) -> WoodFacts {
     let (flat, edge) = (panel.flatwise(Way::Along), panel.edgewise(Way::Along));
     let plain = |what, figure| WoodFact { what, figure, source: String::new() };
-    let mut facts = vec![
+    let facts = vec![
         plain("Strength in bending, flat", mpa(flat.bending)),
         plain("Strength in bending, on edge", mpa(edge.bending)),
         plain("Modulus, flat", gpa(flat.modulus)),
         plain("Modulus, on edge", gpa(edge.modulus)),
         plain("Compression", mpa(edge.compression)),
     ];
-    facts
-        .extend(panel.shear.as_ref().map(|s| fact("Shear through the thickness", mpa(s.value), s)));
-    facts.extend(panel.density.as_ref().map(|sourced| {
-        fact("Density", format!("{} kg/m³", display::density(sourced.value)), sourced)
-    }));
-    WoodFacts {
-        about: format!(
-            "Birch plywood, {}, face grain along the part. Worked out ply by ply from figures of one ply: Handbook of \
-             Finnish Plywood, from memory.",
-            plies_name(plies)
-        ),
-        facts,
-    }
+    let about = format!(
+        "Birch plywood, {}, face grain along the part. Worked out ply by ply from figures of one ply: Handbook of \
+         Finnish Plywood, from memory.",
+        plies_name(plies)
+    );
+    let mut all = WoodFacts { about, facts, from: Vec::new() };
+    all.add_stress("Shear through the thickness", &panel.shear);
+    all.add_density(&panel.density);
+    all
 }
 
 fn panel(plies: u32) -> Option<Panel> {
     Panel::birch(usize::try_from(plies).ok()?).ok()
-}
-
-fn fact<T>(what: &'static str, figure: String, sourced: &Sourced<T>) -> WoodFact {
-    let source = format!("{}; {}", sourced.source, standing(sourced.standing));
-    WoodFact { what, figure, source }
 }
 
 /// Megapascals to three digits, so that a small strength is not rounded away.
@@ -142,7 +158,7 @@ mod tests {
             assert!(facts.about.starts_with(&name), "{}", facts.about);
             let whats: Vec<_> = facts.facts.iter().map(|fact| fact.what).collect();
             assert!(whats.iter().any(|what| what.starts_with("Modulus")), "{key}: {whats:?}");
-            let said = |fact: &WoodFact| key == PLYWOOD || fact.source.contains("; ");
+            let said = |fact: &WoodFact| key == PLYWOOD || fact.source.ends_with(')');
             assert!(facts.facts.iter().all(said), "{key}");
         }
         assert_eq!(choices(true).len(), choices(false).len() + 1);
@@ -166,7 +182,8 @@ mod tests {
         let maple = wood_facts("sugar-maple", 3);
         let bending = &maple.facts[0];
         assert_eq!((bending.what, &*bending.figure), ("Strength in bending", "109 MPa"));
-        assert!(bending.source.starts_with("Wood Handbook"), "{}", bending.source);
+        assert_eq!(bending.source, "read in the source (1)");
+        assert!(maple.sources().starts_with("(1) Wood Handbook"), "{}", maple.sources());
         assert_eq!(maple.facts[1].figure, "12.6 GPa");
     }
 }

@@ -85,7 +85,7 @@ impl NumberTable {
         let remove = self.count.map(|(fewest, _)| {
             let more = move || self.rows.with(Vec::len) > fewest;
             let button = move || {
-                let label = move || format!("Remove {}", self.name(row));
+                let label = move || format!("Remove {} {}", self.of, self.name(row));
                 view! {
                     <button type="button" class="quiet" aria-label=label on:click=move |_| self.remove(row)>"Remove"</button>
                 }
@@ -101,7 +101,7 @@ impl NumberTable {
     }
 
     fn cell(self, (row, at): (usize, usize), draft: Draft, refused: RwSignal<String>) -> AnyView {
-        let label = move || format!("{}: {}", self.name(row), self.columns[at].head);
+        let label = move || format!("{} {}: {}", self.of, self.name(row), self.columns[at].head);
         let keys = move |event: KeyboardEvent| {
             draft.go_back(&event);
             let next = match event.key().as_str() {

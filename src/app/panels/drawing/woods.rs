@@ -107,6 +107,7 @@ fn figures(chosen: Memo<(String, u32)>) -> AnyView {
             <summary>"Its figures and their sources"</summary>
             <p class="hint">{words(move || facts.get().about)}</p>
             <table class="sources"><tbody>{list(rows)}</tbody></table>
+            <p class="hint">{words(move || facts.get().sources())}</p>
         </details>
     }
     .into_any()
@@ -156,7 +157,7 @@ fn sections(form: Form) -> AnyView {
     let rows = form.of(move |geometry| geometry.neck.sections.iter().map(row).collect());
     let names = Signal::derive(move || {
         rows.with(|rows: &Vec<Vec<f64>>| {
-            (1..=rows.len()).map(|section| format!("Section {section}")).collect()
+            (1..=rows.len()).map(|section| section.to_string()).collect()
         })
     });
     let set = move |rows: Vec<Vec<f64>>| {
@@ -182,7 +183,7 @@ fn sections(form: Form) -> AnyView {
     let table = NumberTable {
         id: "section",
         title: "Measured sections of the neck",
-        of: "",
+        of: "No.",
         columns: &SECTION,
         rows,
         names,

@@ -61,9 +61,7 @@ fn nodes(form: Form) -> AnyView {
         geometry.nodes_mm.iter().map(|(across, along)| vec![*across, *along]).collect()
     });
     let names = Signal::derive(move || {
-        rows.with(|rows: &Vec<Vec<f64>>| {
-            (1..=rows.len()).map(|node| format!("Node {node}")).collect()
-        })
+        rows.with(|rows: &Vec<Vec<f64>>| (1..=rows.len()).map(|node| node.to_string()).collect())
     });
     let set = move |rows: Vec<Vec<f64>>| {
         let nodes = rows.iter().filter_map(|row| Some((*row.first()?, *row.get(1)?))).collect();
@@ -78,7 +76,7 @@ fn nodes(form: Form) -> AnyView {
     let table = NumberTable {
         id: "node",
         title: "Nodes of the curve of the pins",
-        of: "From the bass",
+        of: "Node",
         columns: &NODE,
         rows,
         names,
