@@ -4,6 +4,7 @@
 //! Nothing fails. An empty cell is no error; it only leaves a figure unknown. A setting out of reach
 //! gives way to the usual one, with a sentence.
 
+mod build;
 mod drills;
 mod geometry;
 
@@ -24,6 +25,7 @@ use super::typed::{self, Pitch, TypedError, cut};
 use crate::engine::analysis::{
     Conditions, Harp, HarpString, Known, Limits, Mechanism, Tolerances, Unknown,
 };
+use crate::engine::bearing::Build;
 use crate::engine::construction::{ConstructionError, Layer, MakeUp, Section};
 use crate::engine::cut::{Allowance, AllowanceError};
 use crate::engine::geometry::Geometry;
@@ -50,6 +52,8 @@ pub struct Resolved {
     pub geometry: Geometry,
     /// What holes are drilled with.
     pub drills: Drills,
+    /// What neck, pillar and board are made of.
+    pub build: Build,
     /// What is wrong with the cells of each string, in the design's order.
     pub cells: Vec<CellErrors>,
     /// What is wrong with the settings of the whole design.
@@ -84,13 +88,14 @@ pub fn resolve(design: &Design) -> Resolved {
         within(design.pluck_percent, usual, "pluck point", PLUCK_PERCENT, "%", &mut errors);
     let geometry = geometry::geometry(design, &mut errors);
     let drills = drills::drills(design, &mut errors);
+    let build = build::build(&design.geometry, &mut errors);
     let conditions = conditions(design, geometry.board_angle_rad, &mut errors);
     let mut shelf = Shelf { design, found: Vec::new() };
     let (mut strings, cells): (Vec<HarpString>, _) =
         design.strings.iter().map(|s| string(s, tuning, &mut shelf)).unzip();
     geometry::follow_curve(&design.geometry, &geometry, &mut strings, &mut errors);
     let harp = Harp { strings, pluck_ratio: pluck_percent / 100.0, conditions, limits };
-    Resolved { harp, geometry, drills, cells, errors }
+    Resolved { harp, geometry, build, drills, cells, errors }
 }
 
 fn string<'a>(

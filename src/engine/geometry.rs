@@ -16,7 +16,7 @@ mod spacing;
 
 use self::axes::Axes;
 pub use self::curve::{CurveError, Fitted, MOST_NODES, PinCurve};
-pub use self::loads::{BoardPull, Loads, Room, loads};
+pub use self::loads::{BoardPull, Loads, Room, loads, pulls};
 pub use self::neck::{NeckShape, NeckStation};
 pub use self::smooth::{Kink, Smoothness};
 pub use self::spacing::{Gap, Gaps};

@@ -6,9 +6,10 @@
 //! `structure`, what the frame of a harp bears, uses only `units` and `material`; `measured`, what a
 //! balance and a breaking test say of a material, only `units`. `geometry`, where everything stands,
 //! uses `structure` and `analysis`; `keys`, which keys a harp plays, and `lengths`, which proposes and
-//! shapes vibrating lengths, `analysis`.
+//! shapes vibrating lengths, `analysis`; `bearing`, what the frame of a design bears, all of these.
 
 pub mod analysis;
+pub mod bearing;
 pub mod construction;
 pub mod cut;
 pub mod figure;

@@ -2,14 +2,11 @@
 
 use super::within;
 use crate::design::document::{
-    Design, DrivesSpec, GapsSpec, GeometrySpec, MeasuredSpec, PLYWOOD, SectionSpec, SpacingSpec,
+    Design, DrivesSpec, GapsSpec, GeometrySpec, MeasuredSpec, SpacingSpec,
 };
-use crate::design::typed::cut;
 use crate::engine::analysis::HarpString;
 use crate::engine::geometry::{BOARD_ANGLE_DEG, CurveError, Gaps, Geometry, LEAN_DEG, PinCurve};
-use crate::engine::structure::plywood::Panel;
 use crate::engine::structure::strip::Spacing;
-use crate::engine::structure::wood::woods;
 use crate::engine::units::Length;
 
 /// The least and the greatest gap between two strings, in millimetres.
@@ -82,50 +79,7 @@ pub(super) fn geometry(design: &Design, errors: &mut Vec<String>) -> Geometry {
              {sideways_mm} mm (taken as {after_mm} mm)"
         ));
     }
-    sections(given, &usual, errors);
     geometry
-}
-
-/// What neck, pillar and board are made of: only looked at, as the loads read it themselves.
-fn sections(given: &GeometrySpec, usual: &GeometrySpec, errors: &mut Vec<String>) {
-    let mut mm = |got, usual, what| within(got, usual, what, SOLID_MM, "mm", errors);
-    mm(given.neck.thickness_mm, usual.neck.thickness_mm, "thickness of the neck");
-    mm(given.pillar.depth_mm, usual.pillar.depth_mm, "depth of the pillar");
-    let section = SectionSpec::default();
-    for given in &given.neck.sections {
-        mm(given.thickness_mm, section.thickness_mm, "thickness of a section of the neck");
-        mm(given.depth_mm, section.depth_mm, "depth of a section of the neck");
-    }
-    let (board, of) = (&given.board, &usual.board);
-    mm(board.bass_width_mm, of.bass_width_mm, "width of the board in the bass");
-    mm(board.treble_width_mm, of.treble_width_mm, "width of the board in the treble");
-    mm(board.bass_thickness_mm, of.bass_thickness_mm, "thickness of the board in the bass");
-    mm(board.treble_thickness_mm, of.treble_thickness_mm, "thickness of the board in the treble");
-    let (neck, pillar) = (&given.neck, &given.pillar);
-    for section in &neck.sections {
-        let what = "place of a section of the neck";
-        within(section.at_percent, 0.0, what, AT_PERCENT, "%", errors);
-    }
-    within(neck.grain_percent, 0.0, "slope of the neck's grain", GRAIN_PERCENT, "%", errors);
-    let beside = (pillar.beside_mm, usual.pillar.beside_mm);
-    within(beside.0, beside.1, "push beside the pillar's middle", BESIDE_MM, "mm", errors);
-    let parts = [
-        ("neck", &given.neck.wood, Some(given.neck.plies)),
-        ("pillar", &given.pillar.wood, None),
-        ("board", &board.wood, Some(board.plies)),
-    ];
-    for (part, key, plies) in parts {
-        if let (PLYWOOD, Some(plies)) = (key.as_str(), plies) {
-            if let Err(error) = Panel::birch(usize::try_from(plies).unwrap_or(usize::MAX)) {
-                errors.push(format!("the plywood of the {part} cannot be used: {error}"));
-            }
-        } else if !woods().iter().any(|wood| wood.key == key) {
-            errors.push(format!(
-                "the wood of the {part} must be one that is known here, got \"{}\" (choose one that is listed)",
-                cut(key)
-            ));
-        }
-    }
 }
 
 fn gaps(spec: &GapsSpec, errors: &mut Vec<String>) -> Gaps {

@@ -46,6 +46,17 @@ pub struct Loads {
     pub rooms: Vec<Known<Room>>,
 }
 
+/// The pull of each string on the neck, at its bridge pin, in the harp's order; `None` for a string without pull or
+/// place.
+pub fn pulls(band: &Band, analysis: &Analysis, geometry: &Geometry) -> Vec<Option<Pull>> {
+    let pull = |(string, figures): (&Known<Placed>, &StringFigures)| {
+        let placed = string.as_ref().ok()?;
+        let tension = figures.tension.ok()?;
+        Pull::of_string(placed.bridge, placed.hole.board, tension, geometry.strings_from_neck)
+    };
+    band.strings.iter().zip(&analysis.strings).map(pull).collect()
+}
+
 /// What the strings of a band do to board and neck, and how close they are.
 ///
 /// The room between two strings is their distance square to them, less half of each gauge; plucked, less their
@@ -78,12 +89,7 @@ pub fn loads(band: &Band, harp: &Harp, analysis: &Analysis, geometry: &Geometry)
         Force::from_n(board.iter().flatten().map(|pull| of(pull).to_n()).sum())
     };
     let (lift, along) = (sum(&|pull| pull.lift), sum(&|pull| pull.along));
-    let pull = |(string, figures): (&Known<Placed>, &StringFigures)| {
-        let placed = string.as_ref().ok()?;
-        let tension = figures.tension.ok()?;
-        Pull::of_string(placed.bridge, placed.hole.board, tension, geometry.strings_from_neck)
-    };
-    let pulls: Vec<Pull> = band.strings.iter().zip(figures).filter_map(pull).collect();
+    let pulls: Vec<Pull> = pulls(band, analysis, geometry).into_iter().flatten().collect();
     let left_out = band.strings.len().saturating_sub(pulls.len());
     let lower = band.holes.iter().skip(1);
     let rooms = figures.windows(2).zip(lower).map(|(pair, hole)| {

@@ -51,6 +51,8 @@ pub struct TorsionNumbers {
 const ODD_FIFTH_POWERS: f64 = 31.0 / 32.0 * 1.036_927_755_143_37;
 /// Beyond this odd term of the series nothing is left, even for a square: `e^(-nπ)` is below 1e-40.
 const LAST_ODD: i32 = 29;
+/// Nor beyond this odd term times the ratio of the sides: `1/cosh(nπh/2b)` is below 1e-19.
+const LAST_OVER_RATIO: f64 = 29.0;
 
 /// Saint-Venant's `c₁` and `c₂` for a rectangle of sides `h ≥ b`.
 ///
@@ -79,6 +81,9 @@ pub fn torsion_numbers(sides_ratio: f64) -> Option<TorsionNumbers> {
     let ratio = if sides_ratio < 1.0 { 1.0 / sides_ratio } else { sides_ratio };
     let (mut missing, mut edge) = (0.0, 0.0);
     for n in (1..=LAST_ODD).step_by(2).map(f64::from) {
+        if n * ratio > LAST_OVER_RATIO {
+            break;
+        }
         // 1 − tanh x = 2/(1 + e^2x).
         missing += 2.0 / (1.0 + (n * PI * ratio).exp()) / n.powi(5);
         edge += 1.0 / (n * n * (0.5 * n * PI * ratio).cosh());

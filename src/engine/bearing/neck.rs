@@ -1,0 +1,267 @@
+//! The neck of a design: its middle line with its sections and curves, and how far each cut is used up.
+
+use super::BearingError;
+use crate::engine::geometry::Band;
+use crate::engine::order;
+use crate::engine::structure::frame::{
+    AxisPoint, FrameError, HeldAgainstTwist, Neck, NeckLoads, Point, Pull, Reactions, Station,
+    Supports, reactions,
+};
+use crate::engine::structure::section::Rectangle;
+use crate::engine::structure::verdict::{Curve, Verdict, neck};
+use crate::engine::structure::wood::Allowable;
+use crate::engine::units::{Length, Stress};
+
+/// Curves that are wider than this many times the depth count as straight: what they add is below a hundredth.
+const STRAIGHT_DEPTHS: f64 = 50.0;
+/// A curve is not taken tighter than this many times the depth. Beyond, the theory of curved bars ends, and the bend is
+/// more of a corner.
+const TIGHTEST_DEPTHS: f64 = 0.75;
+
+/// What a neck is made of.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NeckParts {
+    /// What it may bear for good.
+    pub allowable: Allowable,
+    /// Shear modulus of a bar along the grain that is twisted, where it is known.
+    pub torsion_modulus: Option<Stress>,
+    /// Through the neck.
+    pub thickness: Length,
+    /// Measured sections by the share of the way from shoulder to pillar, thickness and depth. Where there are none,
+    /// the depth is that of the drawing.
+    pub sections: Vec<(f64, Length, Length)>,
+}
+
+/// A cut through the neck and how far it is used up.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cut {
+    /// The forces there.
+    pub station: Station,
+    /// The curve of the middle line there; `None` where it is as good as straight.
+    pub curve: Option<Curve>,
+    /// How far it is used up.
+    pub verdict: Verdict,
+}
+
+/// The neck under the pull of strings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NeckBearing {
+    /// If the shoulder alone holds the neck against twist and the pillar only pushes: in order from the shoulder, before
+    /// and after each string.
+    pub cuts: Vec<Cut>,
+    /// The same cuts if the pillar holds its end against twist too.
+    pub held: Vec<Cut>,
+    /// Length of the middle line.
+    pub length: Length,
+    /// The greatest twist against the shoulder with both ends held, and with the shoulder alone; `None` where no
+    /// modulus is known.
+    pub twist_rad: Option<(f64, f64)>,
+    /// The places of the cuts that are used up farthest, in both.
+    worst: [Option<usize>; 2],
+}
+
+impl NeckBearing {
+    /// The cut that is used up farthest if the shoulder alone holds against twist; `None` where no limit is known.
+    pub fn worst_alone(&self) -> Option<&Cut> {
+        self.cuts.get(self.worst[0]?)
+    }
+
+    /// The cut that is used up farthest if both ends hold against twist; `None` where no limit is known.
+    pub fn worst_held(&self) -> Option<&Cut> {
+        self.held.get(self.worst[1]?)
+    }
+
+    /// The worse of both.
+    pub fn worst(&self) -> Option<&Cut> {
+        let (alone, held) = (self.worst_alone(), self.worst_held());
+        let used = |cut: Option<&Cut>| cut.and_then(used_ratio);
+        if used(held) > used(alone) { held } else { alone }
+    }
+
+    /// The greatest of a figure by its size, with its sign, if the shoulder alone holds against twist.
+    pub fn greatest(&self, of: impl Fn(&Station) -> f64) -> f64 {
+        let bigger = |most: f64, next: f64| if next.abs() > most.abs() { next } else { most };
+        self.cuts.iter().map(|cut| of(&cut.station)).fold(0.0, bigger)
+    }
+}
+
+/// How far a cut is used up, where a limit is known.
+pub(super) fn used_ratio(cut: &Cut) -> Option<f64> {
+    cut.verdict.governing()?.ratio
+}
+
+fn worst(cuts: &[Cut]) -> Option<usize> {
+    let mut worst: Option<(usize, f64)> = None;
+    for (place, cut) in cuts.iter().enumerate() {
+        let Some(ratio) = used_ratio(cut) else { continue };
+        if worst.is_none_or(|(_, most)| ratio > most) {
+            worst = Some((place, ratio));
+        }
+    }
+    worst.map(|(place, _)| place)
+}
+
+/// A neck that is ready to be loaded.
+pub(super) struct Prepared {
+    held: [Neck; 2],
+    supports: Supports,
+    /// Along the middle line, and the curvature there in 1/m, to the left above 0.
+    bends: Vec<(f64, f64)>,
+}
+
+impl Prepared {
+    pub(super) fn new(band: &Band, parts: &NeckParts) -> Result<Self, BearingError> {
+        let (shape, supports) =
+            band.neck.as_ref().zip(band.supports()).ok_or(BearingError::NoNeck)?;
+        let line = Line::new(shape.centre.iter().map(|station| (station.at, station.depth)));
+        let axis = line.axis(parts)?;
+        let bends = axis
+            .iter()
+            .map(|(s_m, point)| (*s_m, line.curvature(*s_m, 0.5 * point.section.depth().to_m())));
+        let bends = bends.collect();
+        let axis: Vec<AxisPoint> = axis.into_iter().map(|(_, point)| point).collect();
+        let neck = |twist| Neck::new(axis.clone(), supports, twist);
+        let held = [neck(HeldAgainstTwist::Shoulder)?, neck(HeldAgainstTwist::BothEnds)?];
+        Ok(Self { held, supports, bends })
+    }
+
+    pub(super) const fn supports(&self) -> Supports {
+        self.supports
+    }
+
+    pub(super) fn reactions(&self, pulls: &[Pull]) -> Result<Reactions, FrameError> {
+        reactions(self.supports, pulls)
+    }
+
+    pub(super) fn bear(
+        &self,
+        pulls: &[Pull],
+        parts: &NeckParts,
+    ) -> Result<NeckBearing, BearingError> {
+        let [alone, both] = [self.held[0].loads(pulls)?, self.held[1].loads(pulls)?];
+        let cuts = self.cuts(&alone, parts)?;
+        let held = self.cuts(&both, parts)?;
+        let twist = |loads: &NeckLoads| loads.greatest_twist_rad(parts.torsion_modulus?);
+        let length_m = cuts.last().map_or(0.0, |cut| cut.station.s_m);
+        Ok(NeckBearing {
+            length: Length::from_m(length_m),
+            twist_rad: twist(&both).zip(twist(&alone)),
+            worst: [worst(&cuts), worst(&held)],
+            cuts,
+            held,
+        })
+    }
+
+    fn cuts(&self, loads: &NeckLoads, parts: &NeckParts) -> Result<Vec<Cut>, BearingError> {
+        let cut = |station: &Station| {
+            let curve = self.curve(station.s_m, station.section);
+            let verdict = neck(station, &parts.allowable, curve)?;
+            Ok(Cut { station: *station, curve, verdict })
+        };
+        loads.stations.iter().map(cut).collect()
+    }
+
+    /// The curve at a place; `None` where it is as good as straight.
+    fn curve(&self, s_m: f64, section: Rectangle) -> Option<Curve> {
+        let next = self.bends.partition_point(|(at, _)| *at <= s_m).min(self.bends.len() - 1);
+        let (from, to) = (self.bends[next.saturating_sub(1)], self.bends[next]);
+        let share =
+            if to.0 > from.0 { ((s_m - from.0) / (to.0 - from.0)).clamp(0.0, 1.0) } else { 1.0 };
+        let bend = from.1 + share * (to.1 - from.1);
+        let depth_m = section.depth().to_m();
+        let radius_m = (1.0 / bend.abs()).max(TIGHTEST_DEPTHS * depth_m);
+        let mean_radius = Length::from_m(radius_m);
+        (radius_m < STRAIGHT_DEPTHS * depth_m)
+            .then_some(Curve { mean_radius, to_the_left: bend > 0.0 })
+    }
+}
+
+/// The middle line with its drawn depth.
+struct Line {
+    /// How far along, where, and how deep in metres.
+    places: Vec<(f64, (f64, f64), f64)>,
+}
+
+impl Line {
+    fn new(stations: impl Iterator<Item = (Point, Length)>) -> Self {
+        let mut places: Vec<(f64, (f64, f64), f64)> = Vec::new();
+        for (at, depth) in stations {
+            let at = (at.x.to_m(), at.y.to_m());
+            let s_m = match places.last() {
+                Some((s_m, before, _)) => s_m + (at.0 - before.0).hypot(at.1 - before.1),
+                None => 0.0,
+            };
+            // Places that repeat the one before are left out, as the neck does.
+            if places.last().is_none_or(|(last, _, _)| s_m > *last) {
+                places.push((s_m, at, depth.to_m()));
+            }
+        }
+        Self { places }
+    }
+
+    fn end_m(&self) -> f64 {
+        self.places.last().map_or(0.0, |(s_m, _, _)| *s_m)
+    }
+
+    /// The place and the drawn depth so far along.
+    fn at(&self, s_m: f64) -> ((f64, f64), f64) {
+        let next = self.places.partition_point(|(at, _, _)| *at <= s_m);
+        let last = self.places.len().saturating_sub(1);
+        let (Some(from), Some(to)) =
+            (self.places.get(next.saturating_sub(1)), self.places.get(next.min(last)))
+        else {
+            return ((0.0, 0.0), 0.0);
+        };
+        let share =
+            if to.0 > from.0 { ((s_m - from.0) / (to.0 - from.0)).clamp(0.0, 1.0) } else { 0.0 };
+        let between = |from: f64, to: f64| from + share * (to - from);
+        ((between(from.1.0, to.1.0), between(from.1.1, to.1.1)), between(from.2, to.2))
+    }
+
+    /// The points of the neck with how far along they are: those of the drawing, and those of the sections.
+    fn axis(&self, parts: &NeckParts) -> Result<Vec<(f64, AxisPoint)>, BearingError> {
+        let mut sections = parts.sections.clone();
+        order::sort(&mut sections, |one, next| one.0 > next.0);
+        let end_m = self.end_m();
+        let mut along: Vec<f64> = self.places.iter().map(|(s_m, _, _)| *s_m).collect();
+        along.extend(sections.iter().map(|(share, _, _)| (share * end_m).clamp(0.0, end_m)));
+        order::sort(&mut along, |one, next| one > next);
+        along.dedup_by(|next, last| *next - *last <= 1e-9);
+        let point = |s_m: f64| {
+            let (at, drawn_m) = self.at(s_m);
+            let (thickness, depth) = if sections.is_empty() {
+                (parts.thickness, Length::from_m(drawn_m))
+            } else {
+                measured(&sections, s_m / end_m)
+            };
+            let at = Point { x: Length::from_m(at.0), y: Length::from_m(at.1) };
+            Ok((s_m, AxisPoint { at, section: Rectangle::new(thickness, depth)? }))
+        };
+        along.into_iter().map(point).collect()
+    }
+
+    /// How much the line bends about a place, in 1/m: of the circle through it and two places half of the depth to
+    /// either side, as a bend that is short beside the depth is none for the wood.
+    fn curvature(&self, s_m: f64, reach_m: f64) -> f64 {
+        let reach_m = reach_m.min(0.5 * self.end_m());
+        let middle = s_m.clamp(reach_m, self.end_m() - reach_m);
+        let [a, b, c] = [middle - reach_m, middle, middle + reach_m].map(|s_m| self.at(s_m).0);
+        let (one, two, whole) =
+            ((b.0 - a.0, b.1 - a.1), (c.0 - b.0, c.1 - b.1), (c.0 - a.0, c.1 - a.1));
+        let sides = one.0.hypot(one.1) * two.0.hypot(two.1) * whole.0.hypot(whole.1);
+        let bend = 2.0 * (one.0 * two.1 - one.1 * two.0) / sides;
+        if bend.is_finite() { bend } else { 0.0 }
+    }
+}
+
+/// Thickness and depth at a share of the way, with even steps between sections that rise.
+fn measured(sections: &[(f64, Length, Length)], share: f64) -> (Length, Length) {
+    let next = sections.partition_point(|section| section.0 <= share);
+    let last = sections.len() - 1;
+    let (from, to) = (sections[next.saturating_sub(1)], sections[next.min(last)]);
+    let part =
+        if to.0 > from.0 { ((share - from.0) / (to.0 - from.0)).clamp(0.0, 1.0) } else { 0.0 };
+    let between =
+        |from: Length, to: Length| Length::from_m(from.to_m() + part * (to.to_m() - from.to_m()));
+    (between(from.1, to.1), between(from.2, to.2))
+}
