@@ -13,7 +13,7 @@ use thiserror::Error;
 
 pub use self::board::{BoardCut, BoardParts};
 pub use self::neck::{Cut, NeckBearing, NeckParts};
-pub use self::stages::{Order, Stage, stages};
+pub use self::stages::{Order, Stage, some_stages, stages};
 use super::analysis::{Analysis, Known};
 use super::geometry::{Band, Geometry, Loads, pulls};
 use super::structure::column::{Ends, Strut};

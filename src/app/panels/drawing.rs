@@ -6,6 +6,7 @@ mod key_table;
 mod loads;
 mod picture;
 mod shape;
+mod stringing;
 mod woods;
 
 use leptos::prelude::*;
@@ -16,6 +17,7 @@ use self::key_table::Keys;
 use self::loads::LoadsTable;
 use self::picture::Picture;
 use self::shape::Shape;
+use self::stringing::Stringing;
 use self::woods::Woods;
 use crate::app::store::Store;
 use crate::app::widgets::list::words;
@@ -38,6 +40,7 @@ pub fn DrawingWindow(store: Store) -> impl IntoView {
                     <Files store=store/>
                     <p role="status">{words(move || told().unwrap_or_default())}</p>
                     <LoadsTable store=store/>
+                    <Stringing store=store/>
                 </div>
                 <div class="form-stack">
                     <Shape store=store/>

@@ -81,9 +81,22 @@ pub fn stages(
     build: &Build,
     order: Order,
 ) -> Vec<Stage> {
+    let all: Vec<usize> = (0..=band.strings.len()).collect();
+    some_stages(band, loads, analysis, geometry, build, (order, &all))
+}
+
+/// As [`stages`], with so many strings up only; the numbers rise.
+pub fn some_stages(
+    band: &Band,
+    loads: &Loads,
+    analysis: &Analysis,
+    geometry: &Geometry,
+    build: &Build,
+    (order, counts): (Order, &[usize]),
+) -> Vec<Stage> {
     let Ok(prepared) = neck::Prepared::new(band, &build.neck) else { return Vec::new() };
     let pulls = pulls(band, analysis, geometry);
-    let none = Stage {
+    let mut stage = Stage {
         up: 0,
         last: None,
         pull: Force::from_n(0.0),
@@ -93,16 +106,21 @@ pub fn stages(
         torque: Moment::from_n_m(0.0),
         used_ratio: Some((0.0, 0.0)),
     };
-    let (mut all, mut hung, mut stage) = (vec![none], Vec::<Pull>::new(), none);
-    for place in order.places(pulls.len()) {
-        stage = Stage { up: stage.up + 1, last: Some(place), ..stage };
-        if let Some(pull) = pulls.get(place).copied().flatten() {
+    let mut places = order.places(pulls.len()).into_iter();
+    let (mut all, mut hung) = (Vec::new(), Vec::<Pull>::new());
+    for count in counts {
+        while stage.up < *count {
+            let Some(place) = places.next() else { break };
+            stage = Stage { up: stage.up + 1, last: Some(place), ..stage };
+            let Some(pull) = pulls.get(place).copied().flatten() else { continue };
             hung.push(pull);
             let size = pull.x.to_n().hypot(pull.y.to_n());
             stage.pull = Force::from_n(stage.pull.to_n() + size);
             let lift = loads.board.get(place).and_then(|pull| pull.as_ref().ok());
             let lift_n = lift.map_or(0.0, |pull| pull.lift.to_n());
             stage.lift = Force::from_n(stage.lift.to_n() + lift_n);
+        }
+        if !hung.is_empty() {
             let Ok(held) = frame(&prepared, &hung, build) else { return Vec::new() };
             stage.pillar = held.reactions.pillar;
             let greatest =

@@ -1,71 +1,150 @@
-//! What the strings do to board, neck and pillar.
+//! What the strings do to board, neck and pillar, and how far each part is used up.
+
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
 use crate::app::store::Store;
-use crate::app::widgets::list::{list, part, while_so};
-use crate::design::document::Design;
-use crate::design::resolve::Resolved;
-use crate::design::{advice, display};
-use crate::engine::analysis::Analysis;
-use crate::engine::geometry::{lay_out, loads};
-use crate::engine::structure::frame::reactions;
+use crate::app::widgets::button::button;
+use crate::app::widgets::list::{either, list, part, words};
+use crate::design::advice;
+use crate::design::bearing_words::{self, PartWords};
+use crate::design::display;
+use crate::design::explain::Topic;
+use crate::design::letters::capital;
+use crate::engine::bearing::{Bearing, bear};
+use crate::engine::geometry::{Band, Loads, lay_out, loads};
+
+/// A harp that is laid out, and what it bears.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Borne {
+    /// Where everything stands.
+    pub band: Band,
+    /// What the strings do.
+    pub loads: Loads,
+    /// What the frame bears.
+    pub bearing: Bearing,
+}
+
+/// What the design that is open bears.
+pub fn borne(store: Store) -> Memo<Arc<Borne>> {
+    Memo::new(move |_| {
+        let (resolved, analysis) = (store.resolved.read(), store.analysis.read());
+        let (geometry, build) = (&resolved.geometry, &resolved.build);
+        let band = lay_out(&resolved.harp, &analysis, geometry);
+        let loads = loads(&band, &resolved.harp, &analysis, geometry);
+        let bearing = bear(&band, &loads, &analysis, geometry, build);
+        Arc::new(Borne { band, loads, bearing })
+    })
+}
 
 /// The loads, with the caution that they are estimates.
 #[component]
 pub fn LoadsTable(store: Store) -> impl IntoView {
-    let lines = Memo::new(move |_| {
-        load_lines(&store.design.read(), &store.resolved.read(), &store.analysis.read())
+    let borne = borne(store);
+    let verdicts = Memo::new(move |_| {
+        let (borne, units) = (borne.read(), store.design.read().units);
+        bearing_words::verdicts(&borne.bearing, &borne.band, &store.analysis.read(), units)
     });
+    let lines = Memo::new(move |_| lines(store, &borne.read()));
+    let granted = Memo::new(move |_| bearing_words::assumptions(&store.design.read()));
     let row = |(what, how_much): (String, String)| {
         part(&(what.clone(), how_much.clone()), move || {
             view! { <tr><th scope="row">{what}</th><td>{how_much}</td></tr> }.into_any()
         })
     };
+    let line = |text: String| part(&text.clone(), move || view! { <li>{text}</li> }.into_any());
+    let why_none = move || {
+        borne.with(|borne| match &borne.bearing.frame {
+            Err(error) => capital(&format!("the frame is not judged: {error}.")),
+            Ok(_) => String::new(),
+        })
+    };
     let table = move || {
         view! {
             <div class="drawing-loads">
-                <h3 id="loads-title">"Loads, estimated"</h3>
+                <p class="hint">{words(why_none)}</p>
+                <ul class="uses">{list(move || verdicts.get().into_iter().map(judged).collect())}</ul>
                 <table class="sources" aria-labelledby="loads-title">
                     <tbody>{list(move || lines.get().into_iter().map(row).collect())}</tbody>
                 </table>
-                <p class="hint">"The push in the pillar is reckoned as if its ends and the shoulder turned freely. Real joints also bend."</p>
+                <details>
+                    <summary>"Taken for granted"</summary>
+                    <ul class="granted">{list(move || granted.get().into_iter().map(line).collect())}</ul>
+                    {button("link", "", "The formulas and an example by hand", "How it is worked out", move || store.explain(Topic::Loads))}
+                </details>
                 <p class="caution">{advice::caution()}</p>
             </div>
         }
         .into_any()
     };
-    while_so(move || lines.with(|lines| !lines.is_empty()), table)
+    let none = || {
+        view! { <p class="hint">"There are no loads yet. Give the strings their notes, lengths and make-ups."</p> }
+            .into_any()
+    };
+    let pulls = move || borne.with(|borne| !borne.loads.pulls.is_empty());
+    view! {
+        <section aria-labelledby="loads-title">
+            <h3 id="loads-title">"Loads, estimated"</h3>
+            {either(pulls, table, none)}
+        </section>
+    }
 }
 
-/// What the strings do to board, neck and pillar; nothing where no string has a pull and a place.
-fn load_lines(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Vec<(String, String)> {
-    let geometry = &resolved.geometry;
-    let band = lay_out(&resolved.harp, analysis, geometry);
-    let loads = loads(&band, &resolved.harp, analysis, geometry);
-    if loads.pulls.is_empty() {
-        return Vec::new();
+/// A part with its bar.
+fn judged(told: PartWords) -> crate::app::widgets::list::Part {
+    let PartWords { name, ratio, share, standing, why, mend } = told;
+    let key = (name, share.clone(), why.clone(), mend.is_some());
+    part(&key, move || {
+        let bar = ratio.map(bar).unwrap_or_default();
+        view! {
+            <li>
+                <p class="use-head">
+                    <strong>{name}</strong>
+                    <span class="use-share">{share}", "{standing.words()}</span>
+                </p>
+                <div class="use-bar" inner_html=bar></div>
+                <p class="hint">{why}</p>
+                <p class="hint">{mend.unwrap_or_default()}</p>
+            </li>
+        }
+        .into_any()
+    })
+}
+
+/// How far a part is used up as a picture from 0 to 200 %, with a mark at 100 %. The number stands beside it.
+fn bar((least, most): (f64, f64)) -> String {
+    let at = |ratio: f64| display::decimals((100.0 * ratio).clamp(0.0, 200.0), 0);
+    let over = if most > 1.0 { " over" } else { "" };
+    format!(
+        "<svg viewBox=\"0 0 200 8\" preserveAspectRatio=\"none\" aria-hidden=\"true\" focusable=\"false\"><rect \
+         class=\"use-may{over}\" y=\"2\" height=\"4\" width=\"{}\"/><rect class=\"use-is\" y=\"2\" height=\"4\" \
+         width=\"{}\"/><rect class=\"use-all\" x=\"99.5\" width=\"1\" height=\"8\"/></svg>",
+        at(most),
+        at(least)
+    )
+}
+
+/// The forces, and the room between strings.
+fn lines(store: Store, borne: &Borne) -> Vec<(String, String)> {
+    let (units, analysis) = (store.design.read().units, store.analysis.read());
+    let forces = bearing_words::forces(&borne.bearing, units);
+    let mut lines: Vec<(String, String)> =
+        forces.into_iter().map(|(what, how_much)| (what.to_owned(), how_much)).collect();
+    let rooms = borne.loads.rooms.iter().zip(&analysis.strings);
+    let mut least: Option<(f64, usize)> = None;
+    for (room, figures) in rooms {
+        let Ok(room) = room else { continue };
+        let room_m = room.plucked.to_m();
+        if least.is_none_or(|(narrow, _)| room_m < narrow) {
+            least = Some((room_m, figures.number));
+        }
     }
-    let force = |force| display::total_with_unit(force, design.units.force);
-    let pillar = band.supports().and_then(|supports| reactions(supports, &loads.pulls).ok());
-    let mut lines = vec![
-        ("Pull of all strings", force(analysis.total_tension)),
-        ("Lift on the board, square to it", force(loads.lift)),
-        ("Pull along the board", force(loads.along)),
-        ("All pulls on the neck as one", force(loads.all.size())),
-        ("Push in the pillar", pillar.map_or(display::NONE.to_owned(), |held| force(held.pillar))),
-    ];
-    let rooms = loads.rooms.iter().zip(&analysis.strings);
-    let least = rooms
-        .filter_map(|(room, figures)| Some((room.as_ref().ok()?.plucked, figures)))
-        .min_by(|one, other| one.0.to_m().total_cmp(&other.0.to_m()));
-    if let Some((room, upper)) = least {
-        let room = display::length_with_unit(room, design.units.length);
-        let text = format!("{room}, strings {} and {}", upper.number, upper.number + 1);
-        lines.push(("Least room of two neighbours, both plucked", text));
+    if let Some((room_m, upper)) = least {
+        let room = crate::engine::units::Length::from_m(room_m);
+        let room = display::length_with_unit(room, units.length);
+        let text = format!("{room}, strings {upper} and {}", upper + 1);
+        lines.push(("Least room of two neighbours, both plucked".to_owned(), text));
     }
-    if loads.left_out > 0 {
-        lines.push(("Strings left out, as something is unknown", loads.left_out.to_string()));
-    }
-    lines.into_iter().map(|(what, how_much)| (what.to_owned(), how_much)).collect()
+    lines
 }

@@ -1,0 +1,123 @@
+//! The loads while only part of the strings is up.
+
+use leptos::prelude::*;
+
+use super::loads::borne;
+use crate::app::store::Store;
+use crate::app::widgets::fields::Choice;
+use crate::app::widgets::list::{list, part, while_so, words};
+use crate::design::bearing_words::{self, STRINGING, order_name};
+use crate::design::{advice, display};
+use crate::engine::bearing::{Order, Stage, some_stages};
+
+/// How many stages the table shows besides the first.
+const SHOWN: usize = 6;
+
+/// What a stage tells, in the order of [`bearing_words::stage`].
+const TOLD: [&str; 5] = ["Pull", "Push in the pillar", "Bending", "Torque", "Used"];
+
+/// The order of stringing, a slider from no string to all, and some stages side by side.
+#[component]
+pub fn Stringing(store: Store) -> impl IntoView {
+    let (open, order) = (RwSignal::new(false), RwSignal::new(Order::default()));
+    let chosen = RwSignal::new(None::<usize>);
+    let count = move || store.count();
+    let up = move || chosen.get().unwrap_or(usize::MAX).min(count());
+    let borne = borne(store);
+    // Only where it is looked at: each stage is a frame of its own.
+    let stages = Memo::new(move |_| {
+        if !open.get() {
+            return Vec::new();
+        }
+        let (all, up) = (count(), up());
+        let mut counts: Vec<usize> = (0..=SHOWN).map(|step| all * step / SHOWN).collect();
+        counts.push(up);
+        crate::engine::order::sort(&mut counts, |one, next| one > next);
+        counts.dedup();
+        let (borne, resolved) = (borne.read(), store.resolved.read());
+        let (shape, build) = (&resolved.geometry, &resolved.build);
+        let which = (order.get(), counts.as_slice());
+        some_stages(&borne.band, &borne.loads, &store.analysis.read(), shape, build, which)
+    });
+    let told = move |stage: &Stage| bearing_words::stage(stage, store.design.read().units);
+    let row = move |stage: Stage| {
+        let (texts, here) = (told(&stage), stage.up == up());
+        part(&(stage.up, texts.clone(), here), move || {
+            let cells = texts.map(|text| view! { <td>{text}</td> });
+            view! {
+                <tr aria-current=here.then_some("true")>
+                    <th scope="row">{stage.up.to_string()}</th>
+                    {cells.collect_view()}
+                </tr>
+            }
+            .into_any()
+        })
+    };
+    let now = move || {
+        let stage = stages.with(|all| all.iter().find(|stage| stage.up == up()).copied());
+        let Some(stage) = stage else {
+            return "There is no frame to reckon with yet.".to_owned();
+        };
+        let last = stage.last.and_then(|place| {
+            store.analysis.with(|analysis| analysis.strings.get(place).map(display::string_name))
+        });
+        let last = last.map_or_else(String::new, |name| {
+            format!(", the last one {}", name.replacen('S', "s", 1))
+        });
+        let [pull, pillar, moment, torque, used] = told(&stage);
+        format!(
+            "{} of {} strings up{last}: pull {pull}, push in the pillar {pillar}, bending {moment}, torque {torque}, \
+             {used} of what the frame may be allowed.",
+            stage.up,
+            count()
+        )
+    };
+    let orders =
+        Order::ALL.map(|order| (order_name(order).to_owned(), order_name(order).to_owned()));
+    let set_order = move |name: String| {
+        if let Some(found) = Order::ALL.into_iter().find(|order| order_name(*order) == name) {
+            order.set(found);
+        }
+    };
+    let inside = move || {
+        let heads = TOLD.map(|head| view! { <th scope="col">{head}</th> });
+        let advice_lines = STRINGING.map(|line| view! { <li>{line}</li> });
+        view! {
+            <Choice
+                label="Order"
+                choices=orders.to_vec()
+                value=Signal::derive(move || order_name(order.get()).to_owned())
+                on_change=set_order
+            />
+            <label class="field">
+                <span>"Strings up"</span>
+                <input
+                    type="range"
+                    min="0"
+                    step="1"
+                    max=move || count().to_string()
+                    prop:value=move || up().to_string()
+                    aria-valuetext=move || format!("{} of {}", up(), count())
+                    on:input=move |event| chosen.set(event_target_value(&event).parse::<usize>().ok())
+                />
+            </label>
+            <p role="status">{words(now)}</p>
+            <div class="sheet" role="region" tabindex="0" aria-label="Some stages of stringing">
+                <table class="sources stages">
+                    <thead><tr><th scope="col">"Up"</th>{heads.collect_view()}</tr></thead>
+                    <tbody>{list(move || stages.get().into_iter().map(row).collect())}</tbody>
+                </table>
+            </div>
+            <p class="hint">"Every string that is up is at pitch. The board is left out here: each place of it bears its own strings."</p>
+            <ul class="granted">{advice_lines.collect_view()}</ul>
+            <p class="caution">{advice::caution()}</p>
+        }
+        .into_any()
+    };
+    view! {
+        <details class="stringing" on:toggle=move |_| open.update(|open| *open = !*open)>
+            <summary>"Stringing, step by step"</summary>
+            <div class="drawing-loads">{while_so(move || open.get(), inside)}</div>
+        </details>
+    }
+}

@@ -1,0 +1,309 @@
+//! The forces in the neck as diagrams over the drawing: an area that stands off the neck's middle line, its greatest
+//! value as a word, and the forces that hold the frame as arrows.
+
+use super::overlay::{Label, Overlay, Place};
+use crate::design::bearing_words::moment_with_unit;
+use crate::design::display;
+use crate::design::document::Units;
+use crate::design::letters::capital;
+use crate::engine::bearing::{Bearing, Cut, FrameBearing};
+use crate::engine::geometry::Band;
+use crate::engine::structure::frame::{Point, Pull};
+use crate::engine::units::{Force, Moment};
+
+/// The greatest ordinate over the height of the harp.
+const TALLEST: f64 = 0.12;
+/// The longest arrow over the height of the harp.
+const LONGEST: f64 = 0.20;
+/// A head of an arrow over the height of the harp.
+const HEAD: f64 = 0.015;
+
+/// What is shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum LoadKind {
+    /// What holds the frame: pillar, shoulder, and all pulls as one.
+    Forces,
+    /// Bending in the plane of the strings.
+    Moment,
+    /// Force across the neck.
+    Shear,
+    /// Force along the neck.
+    Axial,
+    /// Twist about the middle line.
+    Twist,
+    /// How far each cut is used up.
+    Use,
+}
+
+impl LoadKind {
+    /// All of them, in the order of a list.
+    pub const ALL: [Self; 6] =
+        [Self::Forces, Self::Moment, Self::Shear, Self::Axial, Self::Twist, Self::Use];
+
+    /// As a list shows it.
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Forces => "Forces on the frame",
+            Self::Moment => "Bending moment",
+            Self::Shear => "Shear",
+            Self::Axial => "Force along the neck",
+            Self::Twist => "Torque",
+            Self::Use => "Share of what may be allowed",
+        }
+    }
+
+    /// Says what the picture shows and on which side.
+    const fn caption(self) -> &'static str {
+        match self {
+            Self::Forces => {
+                "Push of the pillar and force of the shoulder on the neck, and the line in which all strings pull as one."
+            }
+            Self::Moment => "Bending moment in the neck, drawn on the side that is stretched.",
+            Self::Shear => {
+                "Shear in the neck. Below the middle line, the part towards the pillar draws the rest towards the strings."
+            }
+            Self::Axial => "Force along the neck: above the middle line a pull, below it a push.",
+            Self::Twist => {
+                "Torque in the neck by the strings at its side. The area holds if the pillar only pushes, the line if it \
+                 also keeps its end from turning over."
+            }
+            Self::Use => {
+                "How far each cut of the neck is used up. The area holds if the pillar only pushes, the line if it also \
+                 keeps its end from turning over."
+            }
+        }
+    }
+
+    /// The value of a cut; above 0 it is drawn above the middle line, away from the strings.
+    fn value(self, cut: &Cut) -> f64 {
+        let station = &cut.station;
+        match self {
+            Self::Forces => 0.0,
+            // From shoulder to pillar the strings hang to the left. A moment above 0 bends the neck to the left, so
+            // that its right side is stretched.
+            Self::Moment => station.moment_n_m,
+            Self::Shear => -station.shear_n,
+            Self::Axial => station.axial_n,
+            Self::Twist => station.torque_n_m,
+            Self::Use => cut.verdict.governing().and_then(|used| used.ratio).unwrap_or(0.0),
+        }
+    }
+
+    fn words(self, value: f64, units: Units) -> String {
+        match self {
+            Self::Forces | Self::Shear | Self::Axial => {
+                display::total_with_unit(Force::from_n(value.abs()), units.force)
+            }
+            Self::Moment | Self::Twist => {
+                moment_with_unit(Moment::from_n_m(value.abs()), units.force)
+            }
+            Self::Use => format!("{} %", display::percent(100.0 * value)),
+        }
+    }
+}
+
+/// The picture of the loads of a kind over a harp that is laid out. Where there is no frame, only its reason.
+pub fn overlay(kind: LoadKind, band: &Band, bearing: &Bearing, units: Units) -> Overlay {
+    let frame = match &bearing.frame {
+        Ok(frame) => frame,
+        Err(error) => {
+            return Overlay { caption: capital(&format!("{error}.")), ..Overlay::default() };
+        }
+    };
+    let caption = kind.caption().to_owned();
+    let height = height_mm(band, frame);
+    match kind {
+        LoadKind::Forces => Overlay { caption, ..forces(frame, height, units) },
+        _ => Overlay { caption, ..diagram(kind, frame, height, units) },
+    }
+}
+
+fn place(at: Point) -> Place {
+    (at.x.to_mm(), at.y.to_mm())
+}
+
+/// From the lowest place of the frame to the highest.
+fn height_mm(band: &Band, frame: &FrameBearing) -> f64 {
+    let ends = [band.board.0, band.board.1, band.pillar.0, band.shoulder];
+    let all = ends.into_iter().chain(frame.neck.cuts.iter().map(|cut| cut.station.at));
+    let span = all.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| {
+        (low.min(at.y.to_mm()), high.max(at.y.to_mm()))
+    });
+    span.1 - span.0
+}
+
+/// Which way is up from the middle line at each cut: to the right on the way from shoulder to pillar.
+fn ups(line: &[Place]) -> Vec<Place> {
+    let differs = |one: &Place, other: &Place| (one.0 - other.0).hypot(one.1 - other.1) > 1e-6;
+    let up = |at: usize| {
+        let here = &line[at];
+        let before = line[..at].iter().rev().find(|place| differs(place, here)).unwrap_or(here);
+        let after = line[at + 1..].iter().find(|place| differs(place, here)).unwrap_or(here);
+        let way = (after.0 - before.0, after.1 - before.1);
+        let length = way.0.hypot(way.1);
+        if length > 0.0 { (way.1 / length, -way.0 / length) } else { (0.0, 0.0) }
+    };
+    (0..line.len()).map(up).collect()
+}
+
+fn diagram(kind: LoadKind, frame: &FrameBearing, height: f64, units: Units) -> Overlay {
+    let cuts = &frame.neck.cuts;
+    let line: Vec<Place> = cuts.iter().map(|cut| place(cut.station.at)).collect();
+    let ups = ups(&line);
+    let mut values: Vec<f64> = cuts.iter().map(|cut| kind.value(cut)).collect();
+    let greatest = values.iter().map(|value| value.abs()).fold(0.0, f64::max);
+    if !(greatest > 0.0 && greatest.is_finite()) {
+        return Overlay { lines: vec![line], ..Overlay::default() };
+    }
+    let scale = TALLEST * height / greatest;
+    let stands = |values: &[f64]| -> Vec<Place> {
+        let tips = line.iter().zip(&ups).zip(values);
+        tips.map(|((at, up), value)| (at.0 + scale * value * up.0, at.1 + scale * value * up.1))
+            .collect()
+    };
+    let tips = stands(&values);
+    let peak = values.iter().position(|value| value.abs() >= greatest).unwrap_or(0);
+    let labels = vec![Label { at: tips[peak], text: kind.words(values[peak], units) }];
+    let mut area = line.clone();
+    area.extend(tips.iter().rev());
+    let mut lines = vec![line.clone(), tips];
+    if matches!(kind, LoadKind::Twist | LoadKind::Use) {
+        values = frame.neck.held.iter().map(|cut| kind.value(cut)).collect();
+        lines.push(stands(&values));
+    }
+    let mut labels = labels;
+    if kind == LoadKind::Use && greatest >= 0.5 {
+        let all = stands(&vec![1.0; line.len()]);
+        labels.extend(all.last().map(|at| Label { at: *at, text: "100 %".to_owned() }));
+        lines.push(all);
+    }
+    Overlay { areas: vec![area], lines, labels, ..Overlay::default() }
+}
+
+fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
+    let held = frame.reactions;
+    let size = |pull: &Pull| pull.x.to_n().hypot(pull.y.to_n());
+    let all = frame.all.size().to_n();
+    let greatest = [size(&held.pillar_pull), size(&held.shoulder_pull), all];
+    let greatest = greatest.into_iter().fold(0.0, f64::max);
+    let mut over = Overlay::default();
+    if !(greatest > 0.0 && greatest.is_finite()) {
+        return over;
+    }
+    let scale = LONGEST * height / greatest;
+    let words = |n: f64| display::total_with_unit(Force::from_n(n), units.force);
+    for (name, pull) in [("Pillar", held.pillar_pull), ("Shoulder", held.shoulder_pull)] {
+        let to = place(pull.at);
+        // The arrow ends where the force acts.
+        let from = (to.0 - scale * pull.x.to_n(), to.1 - scale * pull.y.to_n());
+        arrow(&mut over, from, to, height);
+        over.labels.push(Label { at: from, text: format!("{name} {}", words(size(&pull))) });
+    }
+    if let Some(at) = frame.all.nearest_to_origin() {
+        let (at, way) = (place(at), (frame.all.x.to_n() / all, frame.all.y.to_n() / all));
+        let along = |place: Place| (place.0 - at.0) * way.0 + (place.1 - at.1) * way.1;
+        // Across the whole neck and down to the shoulder's height and beyond, by half of the harp's height.
+        let reach = frame.neck.cuts.iter().map(|cut| along(place(cut.station.at)));
+        let start = reach.fold(f64::INFINITY, f64::min) - 0.5 * LONGEST * height;
+        let point = |far: f64| (at.0 + far * way.0, at.1 + far * way.1);
+        let (from, to) = (point(start), point(start + 0.7 * height));
+        arrow(&mut over, from, to, height);
+        over.labels.push(Label { at: from, text: format!("All strings {}", words(all)) });
+    }
+    over
+}
+
+fn arrow(over: &mut Overlay, from: Place, to: Place, height: f64) {
+    let way = (to.0 - from.0, to.1 - from.1);
+    let length = way.0.hypot(way.1);
+    if length <= 0.0 {
+        return;
+    }
+    let way = (HEAD * height * way.0 / length, HEAD * height * way.1 / length);
+    let side = |turn: f64| (to.0 - way.0 - 0.4 * turn * way.1, to.1 - way.1 + 0.4 * turn * way.0);
+    over.lines.push(vec![from, to]);
+    over.areas.push(vec![to, side(1.0), side(-1.0)]);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::Design;
+    use crate::design::presets::SAMPLES;
+    use crate::design::resolve::resolve;
+    use crate::engine::analysis::analyse;
+    use crate::engine::bearing::bear;
+    use crate::engine::geometry::{lay_out, loads};
+
+    fn of(design: &Design) -> (Band, Bearing) {
+        let resolved = resolve(design);
+        let analysis = analyse(&resolved.harp);
+        let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+        let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
+        let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build);
+        (band, bearing)
+    }
+
+    #[test]
+    fn a_diagram_stands_where_its_value_does_and_is_as_tall_as_asked() {
+        for sample in SAMPLES {
+            let (band, bearing) = of(&sample.design());
+            let frame = bearing.frame.as_ref().unwrap();
+            let height = height_mm(&band, frame);
+            for kind in LoadKind::ALL.into_iter().filter(|kind| *kind != LoadKind::Forces) {
+                let over = overlay(kind, &band, &bearing, Units::default());
+                let (line, tips) = (&over.lines[0], &over.lines[1]);
+                assert_eq!(over.areas[0].len(), 2 * line.len(), "{kind:?}");
+                let mut tallest = 0.0_f64;
+                for ((at, tip), cut) in line.iter().zip(tips).zip(&frame.neck.cuts) {
+                    let off = (tip.0 - at.0).hypot(tip.1 - at.1);
+                    tallest = tallest.max(off);
+                    let value = kind.value(cut);
+                    assert!(value != 0.0 || off == 0.0, "{kind:?}: zero where the value is");
+                    // Well away from the steep ends "above the middle line" is up.
+                    let level = (0.3..0.7).contains(&(cut.station.s_m / frame.neck.length.to_m()));
+                    if level && off > 1.0 {
+                        assert_eq!(value > 0.0, tip.1 > at.1, "{kind:?} at {}", cut.station.s_m);
+                    }
+                }
+                assert!((tallest / (TALLEST * height) - 1.0).abs() < 1e-9, "{kind:?}: {tallest}");
+                assert!(!over.labels[0].text.is_empty() && over.caption.ends_with('.'));
+            }
+        }
+    }
+
+    #[test]
+    fn a_neck_under_strings_is_stretched_below_and_ends_without_moment() {
+        let (band, bearing) = of(&SAMPLES[2].design());
+        let over = overlay(LoadKind::Moment, &band, &bearing, Units::default());
+        let (line, tips) = (&over.lines[0], &over.lines[1]);
+        let middle = line.len() / 2;
+        assert!(tips[middle].1 < line[middle].1);
+        for end in [0, line.len() - 1] {
+            let off = (tips[end].0 - line[end].0).hypot(tips[end].1 - line[end].1);
+            assert!(off < 1e-6, "{off}");
+        }
+        assert!(over.labels[0].text.ends_with(" N·m"), "{}", over.labels[0].text);
+    }
+
+    #[test]
+    fn the_forces_are_three_arrows() {
+        for sample in SAMPLES {
+            let (band, bearing) = of(&sample.design());
+            let over = overlay(LoadKind::Forces, &band, &bearing, Units::default());
+            assert_eq!((over.lines.len(), over.areas.len(), over.labels.len()), (3, 3, 3));
+            let numbers = over.lines.iter().chain(&over.areas).flatten();
+            assert!(numbers.into_iter().all(|(x, y)| x.is_finite() && y.is_finite()));
+        }
+    }
+
+    #[test]
+    fn without_a_frame_the_reason_stands_there() {
+        let (band, bearing) = of(&Design::default());
+        for kind in LoadKind::ALL {
+            let over = overlay(kind, &band, &bearing, Units::default());
+            assert!(over.caption.starts_with("A neck needs three strings"), "{}", over.caption);
+            assert!(over.areas.is_empty() && over.lines.is_empty() && over.labels.is_empty());
+        }
+    }
+}

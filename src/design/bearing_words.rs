@@ -1,0 +1,508 @@
+//! What the frame bears, in words: forces, a verdict for each part, what was taken for granted, what to do.
+//!
+//! A use above 100 % is told plainly and is no error. Every text is an estimate's; the caution stands beside it.
+
+mod granted;
+
+pub use self::granted::assumptions;
+use super::display;
+use super::document::{ForceUnit, Units};
+use super::letters::capital;
+use crate::engine::analysis::Analysis;
+use crate::engine::bearing::{Bearing, BoardCut, Cut, FrameBearing, Order, Part, Stage};
+use crate::engine::geometry::Band;
+use crate::engine::structure::frame::Point;
+use crate::engine::structure::verdict::{Aspect, Use};
+use crate::engine::units::{Force, Length, Moment, Stress};
+
+/// Pull of a string a whole tone below its pitch over that at pitch, in per cent: `2^(−2·2/12)`.
+pub const TONE_BELOW_PERCENT: f64 = 79.4;
+
+/// How a part stands to what may be allowed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Standing {
+    /// No limit is known.
+    Unknown,
+    /// Within it.
+    Within,
+    /// Within it at the better end of the estimate, over it at the worse.
+    Between,
+    /// Over it.
+    Over,
+}
+
+impl Standing {
+    fn of(ratio: Option<(f64, f64)>) -> Self {
+        match ratio {
+            None => Self::Unknown,
+            Some((_, most)) if most <= 1.0 => Self::Within,
+            Some((least, _)) if least <= 1.0 => Self::Between,
+            Some(_) => Self::Over,
+        }
+    }
+
+    /// In a word or two.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Unknown => "not judged",
+            Self::Within => "within",
+            Self::Between => "may be over",
+            Self::Over => "over",
+        }
+    }
+}
+
+/// A part of the harp, judged.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartWords {
+    /// What it is called.
+    pub name: &'static str,
+    /// How far it is used up, least and most, where a limit is known.
+    pub ratio: Option<(f64, f64)>,
+    /// The same in per cent.
+    pub share: String,
+    /// How it stands.
+    pub standing: Standing,
+    /// What leads, where, and how much of what.
+    pub why: String,
+    /// What may be done, where it is over or may be.
+    pub mend: Option<&'static str>,
+}
+
+/// A moment or a torque: newton metres, kilogram-force metres or pound-force feet, to a whole number, below 100 to a
+/// tenth.
+pub fn moment_with_unit(moment: Moment, unit: ForceUnit) -> String {
+    let (number, name) = match unit {
+        ForceUnit::Newton => (moment.to_n_m(), "N·m"),
+        ForceUnit::Kgf => (Force::from_n(moment.to_n_m()).to_kgf(), "kgf·m"),
+        ForceUnit::Lbf => (moment.to_lbf_foot(), "lbf·ft"),
+    };
+    let places = if number.abs() < 99.95 { 1 } else { 0 };
+    format!("{} {name}", display::decimals(number, places))
+}
+
+/// One or two numbers in whole per cent: `43 %`, `79 to 138 %`.
+pub fn percents((least, most): (f64, f64)) -> String {
+    let [low, high] = [least, most].map(|ratio| {
+        if ratio.is_infinite() { "endless".to_owned() } else { display::percent(100.0 * ratio) }
+    });
+    if low == high { format!("{low} %") } else { format!("{low} to {high} %") }
+}
+
+fn mpa(stress: Stress) -> String {
+    display::decimals(stress.to_mpa(), 1)
+}
+
+/// What was looked at, in words.
+pub const fn aspect(aspect: Aspect) -> &'static str {
+    match aspect {
+        Aspect::BendingAndPush => "bending with the push along it",
+        Aspect::BendingAndPull => "bending with the pull along it",
+        Aspect::ShearAndTwist => "shear and twist together",
+        Aspect::AcrossTheCurve => "tension across the grain where the curve is opened",
+        Aspect::Buckling => "giving way sideways",
+        Aspect::BesideTheMiddle => "the push beside its middle",
+        Aspect::PressedAlong => "pressing along the grain",
+        Aspect::PressedAcross => "pressing across the grain",
+        Aspect::Sliding => "sliding",
+    }
+}
+
+const fn mend(aspect: Aspect) -> &'static str {
+    match aspect {
+        Aspect::BendingAndPush | Aspect::BendingAndPull => {
+            "Make the neck deeper there, or thicker, or choose a stronger wood."
+        }
+        Aspect::ShearAndTwist => {
+            "Make the neck thicker, hang the strings nearer to its middle, and join it firmly to a stiff pillar."
+        }
+        Aspect::AcrossTheCurve => "Widen the curve, or glue the neck up of plies that follow it.",
+        Aspect::Buckling | Aspect::BesideTheMiddle => "Make the pillar wider and deeper.",
+        Aspect::PressedAlong | Aspect::PressedAcross | Aspect::Sliding => {
+            "Make the joint larger, or strengthen it."
+        }
+    }
+}
+
+const BOARD_MEND: &str = "Make the board thicker or narrower, or count on a stiff string rib and bars: they carry a share that is \
+     left out here.";
+
+/// What a part is called.
+pub const fn part_name(part: Part) -> &'static str {
+    match part {
+        Part::Neck => "Neck",
+        Part::Pillar => "Pillar",
+        Part::Shoulder => "Joint of neck and box",
+        Part::Head => "Joint of neck and pillar",
+    }
+}
+
+/// Every part, judged: the frame's, then the board.
+pub fn verdicts(
+    bearing: &Bearing,
+    band: &Band,
+    analysis: &Analysis,
+    units: Units,
+) -> Vec<PartWords> {
+    let mut all = Vec::new();
+    if let Ok(frame) = &bearing.frame {
+        all.extend(Part::ALL.map(|part| {
+            let ratio = frame.used(part);
+            let governing = frame.governing(part);
+            let why = match part {
+                Part::Neck => neck(frame, band, analysis, units),
+                Part::Pillar => pillar(frame, units),
+                Part::Shoulder => joint(frame.shoulder.verdict.is_some(), governing),
+                Part::Head => joint(frame.head.verdict.is_some(), governing),
+            };
+            judged(part_name(part), ratio, why, governing.map(|used| mend(used.aspect)))
+        }));
+    }
+    let board = bearing.board_worst();
+    if let Some((place, cut)) = board {
+        let ratio = cut.fixed_ratio.zip(cut.hinged_ratio);
+        let why = self::board(cut, analysis.strings.get(place), units);
+        all.push(judged("Board, as a strip", ratio, why, Some(BOARD_MEND)));
+    }
+    all
+}
+
+fn judged(
+    name: &'static str,
+    ratio: Option<(f64, f64)>,
+    why: String,
+    mend: Option<&'static str>,
+) -> PartWords {
+    let standing = Standing::of(ratio);
+    let over = matches!(standing, Standing::Between | Standing::Over);
+    PartWords {
+        name,
+        ratio,
+        share: ratio.map_or_else(|| display::NONE.to_owned(), percents),
+        standing,
+        why,
+        mend: mend.filter(|_| over),
+    }
+}
+
+/// The stress that leads and its limit: `Shear and twist together, 4.1 of 4.8 MPa`.
+fn leads(used: &Use) -> String {
+    let stress = mpa(used.stress);
+    let what = capital(aspect(used.aspect));
+    match used.limit {
+        Some(limit) => format!("{what}: {stress} of {} MPa", mpa(limit)),
+        None => format!("{what}: {stress} MPa, of which no limit is known"),
+    }
+}
+
+fn neck(frame: &FrameBearing, band: &Band, analysis: &Analysis, units: Units) -> String {
+    let Some(cut) = frame.neck.worst() else {
+        return "No strength is known of this wood.".to_owned();
+    };
+    let lead = cut.verdict.governing().map(leads).unwrap_or_default();
+    let length = |length| display::length_with_unit(length, units.length);
+    let section = cut.station.section;
+    let mut text = format!(
+        "{lead}, {}, where the neck is {} thick and {} deep.",
+        near(cut.station.at, band, analysis),
+        length(section.breadth()),
+        length(rounded(section.depth())),
+    );
+    if frame.used(Part::Neck).is_some_and(|(least, most)| most - least > 0.005) {
+        text += " The lower figure holds if the pillar keeps its end of the neck from turning over, the higher if the \
+                 pillar only pushes.";
+    }
+    if let Some(across) = unjudged(&frame.neck.cuts) {
+        text += &format!(
+            " Where a curve is opened the wood is pulled across its grain by up to {} MPa; no limit for that is known of \
+             this wood.",
+            mpa(across)
+        );
+    }
+    text
+}
+
+/// The greatest tension across the grain that has no limit.
+fn unjudged(cuts: &[Cut]) -> Option<Stress> {
+    let uses = cuts.iter().flat_map(|cut| &cut.verdict.uses);
+    let across = uses.filter(|used| used.aspect == Aspect::AcrossTheCurve && used.limit.is_none());
+    let greatest = across.map(|used| used.stress.to_pa()).fold(0.0, f64::max);
+    (greatest > 0.0).then(|| Stress::from_pa(greatest))
+}
+
+/// To a whole millimetre.
+fn rounded(length: Length) -> Length {
+    Length::from_mm(length.to_mm().round())
+}
+
+/// The string whose pin is nearest to a place: `near string 12, C4`.
+fn near(at: Point, band: &Band, analysis: &Analysis) -> String {
+    let off = |pin: Point| (pin.x.to_m() - at.x.to_m()).hypot(pin.y.to_m() - at.y.to_m());
+    let mut best: Option<(f64, usize)> = None;
+    for (place, string) in band.strings.iter().enumerate() {
+        let Ok(placed) = string else { continue };
+        let off = off(placed.bridge);
+        if best.is_none_or(|(least, _)| off < least) {
+            best = Some((off, place));
+        }
+    }
+    let figures = best.and_then(|(_, place)| analysis.strings.get(place));
+    figures.map_or_else(
+        || "in the neck".to_owned(),
+        |figures| format!("near {}", display::string_name(figures).replacen('S', "s", 1)),
+    )
+}
+
+fn pillar(frame: &FrameBearing, units: Units) -> String {
+    let pillar = &frame.pillar;
+    let force = |force| display::total_with_unit(force, units.force);
+    if pillar.push.to_n() <= 0.0 {
+        return format!(
+            "The pillar is pulled, with {}, instead of pushed: look at the shape of the frame.",
+            force(Force::from_n(-pillar.push.to_n()))
+        );
+    }
+    let Some(used) = pillar.verdict.as_ref().and_then(|verdict| verdict.governing()) else {
+        return "No strength or no modulus is known of this wood.".to_owned();
+    };
+    let mut text = format!("{}.", leads(used));
+    if let Some((plane, square)) = pillar.gives_way {
+        text += &format!(
+            " It bears {}. With the modulus for buckling, a straight one would give way at {} in the plane of the strings \
+             and at {} square to it.",
+            force(pillar.push),
+            force(plane),
+            force(square)
+        );
+    }
+    text
+}
+
+fn joint(has_measures: bool, governing: Option<&Use>) -> String {
+    match governing {
+        Some(used) => format!("{}, on the wood of the neck.", leads(used)),
+        None if has_measures => "No limit is known of this wood.".to_owned(),
+        None => "Its measures are none.".to_owned(),
+    }
+}
+
+fn board(
+    cut: &BoardCut,
+    figures: Option<&crate::engine::analysis::StringFigures>,
+    units: Units,
+) -> String {
+    let length = |length: Length| display::length_with_unit(length, units.length);
+    let tenth = |length: Length| Length::from_mm((10.0 * length.to_mm()).round() / 10.0);
+    let (fixed, hinged) = (&cut.range.fixed, &cut.range.hinged);
+    let at = figures.map_or_else(String::new, |figures| {
+        format!(" at {}", display::string_name(figures).replacen('S', "s", 1))
+    });
+    let mut text = format!(
+        "A strip{at}, {} wide and {} thick: {} to {} MPa in bending, rising {} to {}",
+        length(rounded(cut.width)),
+        length(tenth(cut.thickness)),
+        mpa(fixed.stress),
+        mpa(hinged.stress),
+        length(tenth(fixed.rise)),
+        length(tenth(hinged.rise)),
+    );
+    text += &if cut.creeps {
+        format!(
+            ", over the years {} to {}.",
+            length(tenth(fixed.rise_crept)),
+            length(tenth(hinged.rise_crept))
+        )
+    } else {
+        "; how far it creeps so is not known.".to_owned()
+    };
+    text += " The lower figures hold for edges that cannot turn, the higher for edges that turn freely.";
+    if cut.hangs() {
+        text += " A rise beyond the thickness comes out too large.";
+    }
+    text
+}
+
+/// The forces, line by line: what, and how much.
+pub fn forces(bearing: &Bearing, units: Units) -> Vec<(&'static str, String)> {
+    let force = |force| display::total_with_unit(force, units.force);
+    let moment = |n_m: f64| moment_with_unit(Moment::from_n_m(n_m.abs()), units.force);
+    let newtons = |n: f64| force(Force::from_n(n.abs()));
+    let mut lines = vec![
+        ("Pull of all strings", force(bearing.pull)),
+        ("Lift on the board, square to it", force(bearing.lift)),
+        ("Pull along the board", force(bearing.along)),
+    ];
+    let per_length = bearing.board.iter().flatten().map(|cut| cut.load);
+    let lifts = || per_length.clone().map(|load| load.lift_n_per_m);
+    let (least, most) = (lifts().fold(f64::INFINITY, f64::min), lifts().fold(0.0, f64::max));
+    if least.is_finite() {
+        lines.push(("Lift for each length of rib", along_rib(least, most, units)));
+        let along = per_length.clone().map(|load| load.along_n_per_m.abs()).fold(0.0, f64::max);
+        lines.push(("Pull along the rib, at most", along_rib(along, along, units)));
+    }
+    if let Ok(frame) = &bearing.frame {
+        let (held, neck) = (frame.reactions, &frame.neck);
+        let shoulder = held.shoulder_pull.x.to_n().hypot(held.shoulder_pull.y.to_n());
+        lines.extend([
+            ("All pulls on the neck as one", force(frame.all.size())),
+            ("Push in the pillar", force(held.pillar)),
+            ("Force at the shoulder", newtons(shoulder)),
+            ("Neck: greatest bending moment", moment(neck.greatest(|cut| cut.moment_n_m))),
+            ("Neck: greatest bending sideways", moment(neck.greatest(|cut| cut.sideways_n_m))),
+            ("Neck: greatest torque", moment(neck.greatest(|cut| cut.torque_n_m))),
+            ("Neck: greatest shear", newtons(neck.greatest(|cut| cut.shear_n))),
+            ("Neck: greatest force along it", newtons(neck.greatest(|cut| cut.axial_n))),
+        ]);
+        let degrees = |rad: f64| display::decimals(rad.to_degrees().abs(), 1);
+        if let Some((held, alone)) = neck.twist_rad {
+            let text = format!("{} to {}°", degrees(held), degrees(alone));
+            lines.push(("Neck: greatest twist, at once", text));
+        }
+    }
+    if bearing.left_out > 0 {
+        let count = bearing.left_out.to_string();
+        lines.push(("Strings left out, as something is unknown", count));
+    }
+    lines
+}
+
+/// Forces for each length: by the metre, or by the inch.
+fn along_rib(least_n_per_m: f64, most_n_per_m: f64, units: Units) -> String {
+    let (times, unit) = match units.force {
+        ForceUnit::Newton => (1e-3, "N/mm"),
+        ForceUnit::Kgf => (1e-2 * Force::from_n(1.0).to_kgf(), "kgf/cm"),
+        ForceUnit::Lbf => (Length::from_inch(1.0).to_m() * Force::from_n(1.0).to_lbf(), "lbf/in"),
+    };
+    let [least, most] = [least_n_per_m, most_n_per_m].map(|n| display::decimals(times * n, 1));
+    if least == most { format!("{most} {unit}") } else { format!("{least} to {most} {unit}") }
+}
+
+/// The frame in a line for a summary: `Neck 65 to 87 %, pillar 29 %, …`; the reason where there is none.
+pub fn summary(bearing: &Bearing) -> String {
+    match &bearing.frame {
+        Err(error) => capital(&format!("no loads: {error}.")),
+        Ok(frame) => {
+            let part = |part: Part| {
+                let share = frame.used(part).map_or_else(|| "not judged".to_owned(), percents);
+                format!("{} {share}", part_name(part).to_lowercase())
+            };
+            let joints = [Part::Shoulder, Part::Head].map(|part| frame.used(part));
+            let most = joints.into_iter().flatten().map(|used| used.1).fold(0.0, f64::max);
+            let joints = percents((most, most));
+            let text = format!("{}, {}, joints {joints}", part(Part::Neck), part(Part::Pillar));
+            let over = frame.most_used().map(|(_, ratio)| Standing::of(Some(ratio)));
+            let word = match over {
+                Some(Standing::Over) => " Over what may be allowed.",
+                Some(Standing::Between) => " It may be over what may be allowed.",
+                _ => "",
+            };
+            format!("{} of what may be allowed, estimated.{word}", capital(&text))
+        }
+    }
+}
+
+/// What an order of stringing is called.
+pub const fn order_name(order: Order) -> &'static str {
+    match order {
+        Order::LowestFirst => "From the longest string up",
+        Order::HighestFirst => "From the shortest string down",
+        Order::MiddleFirst => "From the middle outwards",
+    }
+}
+
+/// The advice that goes with stringing.
+pub const STRINGING: [&str; 5] = [
+    "Put the strings on one at a time, and start with the longest. [A string maker's installation guide, second-hand.]",
+    "Bring each to a whole tone below its pitch first, then all to pitch. [The same guide.] A tone below, a string pulls \
+     about 79 % of what it does at pitch.",
+    "Go up in several rounds, and look at neck, joints and board after each. Common practice, no source.",
+    "Let tension down slowly and evenly, the longest strings first where the harp must come down as a whole. Common \
+     practice, no source.",
+    "Wear eye protection and keep your face out of the plane of the strings.",
+];
+
+/// A stage in numbers: pull, push in the pillar, greatest moment, greatest torque, use.
+pub fn stage(stage: &Stage, units: Units) -> [String; 5] {
+    let force = |force| display::total_with_unit(force, units.force);
+    [
+        force(stage.pull),
+        force(stage.pillar),
+        moment_with_unit(stage.moment, units.force),
+        moment_with_unit(stage.torque, units.force),
+        stage.used_ratio.map_or_else(|| display::NONE.to_owned(), percents),
+    ]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::Design;
+    use crate::design::presets::SAMPLES;
+    use crate::design::resolve::resolve;
+    use crate::engine::analysis::analyse;
+    use crate::engine::bearing::bear;
+    use crate::engine::geometry::{lay_out, loads};
+
+    fn told(design: &Design) -> (Bearing, Vec<PartWords>) {
+        let resolved = resolve(design);
+        let analysis = analyse(&resolved.harp);
+        let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+        let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
+        let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build);
+        let words = verdicts(&bearing, &band, &analysis, design.units);
+        (bearing, words)
+    }
+
+    #[test]
+    fn every_part_of_the_samples_is_told_in_whole_sentences() {
+        for sample in SAMPLES {
+            let (bearing, words) = told(&sample.design());
+            assert_eq!(words.len(), 5, "{}", sample.key);
+            for part in &words {
+                assert!(part.why.ends_with('.') && !part.why.contains("  "), "{}", part.why);
+                assert!(part.share.ends_with('%'), "{}: {}", part.name, part.share);
+                assert_ne!(part.standing, Standing::Unknown, "{}", part.name);
+                let over = part.standing != Standing::Within;
+                assert_eq!(part.mend.is_some(), over, "{}", part.name);
+            }
+            assert!(summary(&bearing).contains("of what may be allowed, estimated."));
+            let lines = forces(&bearing, sample.design().units);
+            assert_eq!(lines.len(), 14, "{}", sample.key);
+            for line in assumptions(&sample.design()) {
+                assert!(line.ends_with('.') && !line.contains("  "), "{line}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_thin_neck_is_told_to_be_over_and_how_to_mend_it() {
+        let mut design = SAMPLES[2].design();
+        design.geometry.neck.thickness_mm = 20.0;
+        let (bearing, words) = told(&design);
+        assert_eq!(words[0].standing, Standing::Over);
+        assert!(words[0].mend.is_some_and(|mend| mend.contains("thicker")));
+        assert!(summary(&bearing).ends_with("Over what may be allowed."), "{}", summary(&bearing));
+        design.geometry.neck.wood = "european-spruce".to_owned();
+        let (_, words) = told(&design);
+        assert_eq!((words[0].standing, &*words[0].share), (Standing::Unknown, "–"));
+    }
+
+    #[test]
+    fn a_design_without_neck_has_its_reason() {
+        let (bearing, words) = told(&Design::default());
+        assert!(words.is_empty());
+        assert!(summary(&bearing).starts_with("No loads: a neck needs three strings"));
+    }
+
+    #[test]
+    fn numbers_go_by_the_units_of_the_design() {
+        let moment = Moment::from_n_m(135.58);
+        assert_eq!(moment_with_unit(moment, ForceUnit::Newton), "136 N·m");
+        assert_eq!(moment_with_unit(moment, ForceUnit::Lbf), "100 lbf·ft");
+        assert_eq!(moment_with_unit(moment, ForceUnit::Kgf), "13.8 kgf·m");
+        assert_eq!(percents((0.431, 0.434)), "43 %");
+        assert_eq!(percents((0.79, 1.38)), "79 to 138 %");
+        let tone = 100.0 * 2.0_f64.powf(-4.0 / 12.0);
+        assert!((tone - TONE_BELOW_PERCENT).abs() < 0.05);
+    }
+}

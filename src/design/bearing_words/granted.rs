@@ -1,0 +1,93 @@
+//! What the loads take for granted, with the woods and how well they are known.
+
+use crate::design::document::{Design, PLYWOOD, ServiceSpec};
+use crate::design::{display, explain};
+use crate::engine::material::Standing;
+use crate::engine::structure::wood::woods;
+use crate::engine::units::Length;
+
+/// What is taken for granted.
+pub fn assumptions(design: &Design) -> Vec<String> {
+    let shape = &design.geometry;
+    let mut lines = vec![
+        "Every string is at pitch, for good. Limits are those for a lasting load, with the safety that the standards \
+         put in; shocks and blows are not in them."
+            .to_owned(),
+    ];
+    let parts = [
+        ("Neck", &*shape.neck.wood, Some(shape.neck.plies)),
+        ("Pillar", &*shape.pillar.wood, None),
+        ("Board", &*shape.board.wood, Some(shape.board.plies)),
+    ];
+    lines.extend(parts.map(|(part, key, plies)| made_of(part, key, plies)));
+    let slope = shape.neck.grain_percent;
+    let grain = if shape.neck.wood == PLYWOOD {
+        "Half of the plies of the neck, more or less, run along it all the way, also in the curves."
+            .to_owned()
+    } else if slope > 0.0 {
+        format!(
+            "The grain of the neck slants by {} %. Where it slants more, as in a neck sawn from one straight plank, the \
+             neck is weaker than this says.",
+            display::decimals(slope, 1)
+        )
+    } else {
+        "The grain of the neck follows its line. A neck sawn from one straight plank is weaker than this says where the \
+         grain runs out."
+            .to_owned()
+    };
+    lines.push(grain);
+    lines.push(
+        "The wood is sound and dry: no knots, no holes for pins, no glue line that gives."
+            .to_owned(),
+    );
+    lines.push(
+        "Shoulder and both ends of the pillar turn freely in the plane of the strings. Against twist the neck is held by \
+         the shoulder alone, or by the pillar too: both are told."
+            .to_owned(),
+    );
+    lines.push(format!(
+        "The push acts {} beside the middle of the pillar. Common practice, no source.",
+        display::length_with_unit(Length::from_mm(shape.pillar.beside_mm), design.units.length)
+    ));
+    lines.push(if shape.neck.sections.is_empty() {
+        "The neck has its drawn depth and one thickness.".to_owned()
+    } else {
+        "The neck has the sections that you gave, and even steps between them.".to_owned()
+    });
+    lines.push(
+        "The board is a strip from edge to edge with its grain across, without string rib and bars, which carry a share."
+            .to_owned(),
+    );
+    lines.push(
+        match shape.service {
+            ServiceSpec::Heated => "The harp stands in heated rooms: that sets how far the board creeps.",
+            ServiceSpec::Covered => {
+                "The harp stands under a roof: the board creeps more. The strengths are those of dry wood."
+            }
+            ServiceSpec::Outdoors => {
+                "The harp stands in the open: the board creeps much more. The strengths are those of dry wood, and damp \
+                 wood has less."
+            }
+        }
+        .to_owned(),
+    );
+    lines
+}
+
+/// A wood with its source and how well that is known.
+fn made_of(part: &str, key: &str, plies: Option<u32>) -> String {
+    if let (PLYWOOD, Some(plies)) = (key, plies) {
+        return format!(
+            "{part}: birch plywood of {plies} plies, handbook of Finnish plywood ({}).",
+            explain::standing(Standing::FromMemory)
+        );
+    }
+    let Some(wood) = woods().into_iter().find(|wood| wood.key == key) else {
+        return format!("{part}: the usual wood, as the one named is not known here.");
+    };
+    let figure = wood.bending.as_ref().or(wood.modulus.as_ref());
+    let source = figure.map_or_else(String::new, |figure| {
+        format!(", {} ({})", figure.source, explain::standing(figure.standing))
+    });
+    format!("{part}: {}{source}.", wood.name)
+}
