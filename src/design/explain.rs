@@ -7,6 +7,8 @@
 mod board;
 mod example;
 mod fill;
+mod frame;
+mod hand;
 mod keys;
 mod more;
 mod ordering;
@@ -45,6 +47,10 @@ pub enum Topic {
     Pitch,
     /// Which keys a harp plays.
     Keys,
+    /// What the frame bears.
+    Loads,
+    /// What is known of the woods.
+    Woods,
 }
 
 /// Where a topic stands in the list.
@@ -74,13 +80,15 @@ impl Group {
 }
 
 const COUNT: usize = Figure::ALL.len() + BESIDES.len();
-const BESIDES: [Topic; 6] = [
+const BESIDES: [Topic; 8] = [
     Topic::Partials,
     Topic::Tolerance,
     Topic::Materials,
     Topic::Findings,
     Topic::Pitch,
     Topic::Keys,
+    Topic::Loads,
+    Topic::Woods,
 ];
 
 impl Topic {
@@ -138,14 +146,19 @@ impl Topic {
             },
             Self::Partials => Group::Tone,
             Self::Pitch | Self::Keys => Group::Tuning,
-            Self::Tolerance | Self::Materials | Self::Findings => Group::More,
+            Self::Tolerance | Self::Materials | Self::Findings | Self::Loads | Self::Woods => {
+                Group::More
+            }
         }
     }
 
     /// Whether loads or breaking are spoken of, so that the cautions stand there too.
     pub const fn of_loads(self) -> bool {
         matches!(self.group(), Group::Pull)
-            || matches!(self, Self::Findings | Self::Materials | Self::Tolerance)
+            || matches!(
+                self,
+                Self::Findings | Self::Materials | Self::Tolerance | Self::Loads | Self::Woods
+            )
             || matches!(self, Self::Figure(Figure::Stretch | Figure::PinTurns | Figure::CutLength))
     }
 
@@ -159,6 +172,8 @@ impl Topic {
             Self::Findings => &["findings"],
             Self::Pitch => &["harp_octave", "frequency_hz"],
             Self::Keys => &["keys"],
+            Self::Loads => &["loads"],
+            Self::Woods => &["woods"],
         }
     }
 
@@ -199,6 +214,8 @@ impl Topic {
             Self::Findings => &more::FINDINGS,
             Self::Pitch => &more::PITCH,
             Self::Keys => &keys::KEYS,
+            Self::Loads => &frame::LOADS,
+            Self::Woods => &frame::WOODS,
         }
     }
 }
@@ -290,7 +307,12 @@ pub fn page(topic: Topic) -> Page {
         missing: words.missing.iter().flat_map(|some| *some).map(|why| sentence(*why)).collect(),
         sources: words.sources,
         checks: CHECKS.iter().filter(|check| covers(check, topic, heading)).collect(),
-        tables: if topic == Topic::Pitch { vec![temperaments()] } else { Vec::new() },
+        tables: match topic {
+            Topic::Pitch => vec![temperaments()],
+            Topic::Loads => hand::tables(),
+            Topic::Woods => vec![frame::table()],
+            _ => Vec::new(),
+        },
         example: Example {
             string: words.worked.in_words(),
             given,

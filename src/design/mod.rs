@@ -3,7 +3,7 @@
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
 //! `persist`, `link`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`, `display`, `shape`, `advice`, `table`,
-//! `presets`, `explain`, `wood_facts`, `bearing_words`; and `checks`, which uses none of them.
+//! `presets`, `wood_facts`, then `bearing_words` and `explain`, which know each other; and `checks`, which uses none of them.
 
 pub mod advice;
 pub mod bearing_words;

@@ -105,6 +105,36 @@ pub(super) const UNCERTAINTY: Source = (
     FromMemory,
 );
 
+pub(super) const FRAME_STATICS: Source = (
+    "Statics of a neck on a pin and a pillar that only pushes, worked out for this project",
+    Computed,
+);
+pub(super) const TORSION: Source = (
+    "Saint-Venant's torsion of a rectangle: S. Timoshenko and J. N. Goodier, Theory of Elasticity",
+    FromMemory,
+);
+pub(super) const COLUMNS: Source = (
+    "National Design Specification for Wood Construction, 3.7 and 3.9: columns, and bending with a push or a pull",
+    FromMemory,
+);
+pub(super) const CREEP: Source = ("EN 1995-1-1, table 3.2, as quoted: how far wood creeps", Seen);
+pub(super) const WOOD_TABLE: Source = (
+    "Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, chapter 5, part of it in copies: the table says \
+     which figures were read",
+    FromMemory,
+);
+pub(super) const WOOD_LIMITS: Source = (
+    "ASTM D245 for the divisors, Wood Handbook table 5-6 for the scatter, National Design Specification table 2.3.2 for \
+     the time",
+    FromMemory,
+);
+pub(super) const TIME: Source =
+    ("L. Wood, 1951, as quoted in Forests 12 (2021) 1148: strength under lasting load", Seen);
+pub(super) const PLYWOOD: Source = (
+    "Handbook of Finnish Plywood, Finnish Forest Industries Federation, 2002; EN 1995-1-1 for time and divisor",
+    FromMemory,
+);
+
 /// Why there may be no pull.
 pub(super) const NO_PULL: &[Unknown] = &[
     Unknown::Pitch,

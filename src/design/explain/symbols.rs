@@ -19,7 +19,7 @@ pub(super) struct Symbol {
 }
 
 impl Symbol {
-    const fn new(
+    pub(super) const fn new(
         sign: &'static str,
         meaning: &'static str,
         unit: &'static str,
