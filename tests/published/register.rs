@@ -172,6 +172,7 @@ checks! {
     "timber-beams" => structure_frames::two_timber_beams_bear_what_their_books_say,
     "frame-solved" => structure_frames::pillar_and_shoulder_bear_what_a_frame_solver_finds,
     "neck-solved" => structure_frames::the_neck_bears_what_a_frame_solver_finds,
+    "sample-neck-solved" => structure_frames::the_sample_bears_what_a_frame_solver_finds,
     "frame-rows" => structure_frames::a_frame_and_a_twisted_neck_stay_as_worked_out,
 }
 

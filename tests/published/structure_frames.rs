@@ -6,6 +6,11 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 use stringloft::design::checks::CHECKS;
+use stringloft::design::presets::SAMPLES;
+use stringloft::design::resolve::resolve;
+use stringloft::engine::analysis::analyse;
+use stringloft::engine::bearing::bear;
+use stringloft::engine::geometry::{lay_out, loads};
 use stringloft::engine::structure::column::{SAWN, Strut, stability_ratio};
 use stringloft::engine::structure::frame::{
     AxisPoint, HeldAgainstTwist, Neck, Point, Pull, Station, Supports, reactions, resultant,
@@ -102,15 +107,21 @@ impl Solved {
 
 /// The solver loses some digits, as it goes by the stiffness of its beams.
 const SOLVED: f64 = 1e-8;
+/// More of them where short beams stand beside long ones, as in the neck of the sample.
+const SOLVED_SAMPLE: f64 = 1e-5;
+
+fn solved_to(solved: &Solved) -> f64 {
+    if solved.name == "sample" { SOLVED_SAMPLE } else { SOLVED }
+}
 
 /// Source: `PyNite`. 36 strings on stiff arms; the pillar a bar with free ends.
 pub fn pillar_and_shoulder_bear_what_a_frame_solver_finds() {
     for solved in &VALUES.necks {
         let held = solved.neck().loads(&solved.pulls()).expect("the script's neck").reactions;
-        assert_near(held.pillar.to_n(), solved.pillar_n, SOLVED, &solved.name);
+        assert_near(held.pillar.to_n(), solved.pillar_n, solved_to(solved), &solved.name);
         let [x, y] = solved.shoulder_n;
-        assert_near(held.shoulder_pull.x.to_n() + y, x + y, SOLVED, &solved.name);
-        assert_near(held.shoulder_pull.y.to_n(), y, SOLVED, &solved.name);
+        assert_near(held.shoulder_pull.x.to_n() + y, x + y, solved_to(solved), &solved.name);
+        assert_near(held.shoulder_pull.y.to_n(), y, solved_to(solved), &solved.name);
     }
 }
 
@@ -135,10 +146,57 @@ pub fn the_neck_bears_what_a_frame_solver_finds() {
             for (at, (ours, cut)) in loads.stations.iter().zip(&solved.cuts).enumerate() {
                 let off = of(ours) - cut[kind];
                 let what = format_args!("{}, figure {kind} of cut {at}", solved.name);
-                assert_near(scale + off, scale, SOLVED, what);
+                assert_near(scale + off, scale, solved_to(solved), what);
             }
         }
     }
+}
+
+/// Source: as above, with the middle line and the pulls of the sample of 36 strings. The script moved one string by 0.4
+/// mm and rounded places, so that what the program shows of the sample itself may be off by a thousandth. Stresses from
+/// the solver's forces by the rules of beams.
+pub fn the_sample_bears_what_a_frame_solver_finds() {
+    let solved = VALUES.necks.iter().find(|neck| neck.name == "sample").expect("the script's");
+    let sample = SAMPLES.iter().find(|sample| sample.key == "floor-36").expect("a sample");
+    let resolved = resolve(&sample.design());
+    let analysis = analyse(&resolved.harp);
+    let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+    let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
+    let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build);
+    let frame = bearing.frame.expect("a sample has a frame");
+    const NEAR: f64 = 1e-3;
+    assert_near(frame.reactions.pillar.to_n(), solved.pillar_n, NEAR, "pillar");
+    let shoulder = frame.reactions.shoulder_pull;
+    let size = shoulder.x.to_n().hypot(shoulder.y.to_n());
+    assert_near(size, solved.shoulder_n[0].hypot(solved.shoulder_n[1]), NEAR, "shoulder");
+    // Offsets of the script and of the sample.
+    assert_near(solved.offset_mm, resolved.geometry.strings_from_neck.to_mm(), 1e-12, "offset");
+    let kinds: [(usize, fn(&Station) -> f64, &str); 5] = [
+        (2, |cut| cut.axial_n, "along"),
+        (3, |cut| cut.shear_n, "shear"),
+        (4, |cut| cut.moment_n_m, "bending"),
+        (5, |cut| cut.torque_n_m, "torque"),
+        (6, |cut| cut.sideways_n_m, "sideways"),
+    ];
+    for (kind, of, what) in kinds {
+        let greatest = solved.cuts.iter().map(|cut| cut[kind].abs()).fold(0.0, f64::max);
+        assert_near(frame.neck.greatest(of).abs(), greatest, NEAR, what);
+    }
+    // The greatest shear stress of shear and twist, cut by cut, with the sections of the program.
+    let (ours, cuts) = (&frame.neck.cuts, &solved.cuts);
+    let theirs = ours.iter().filter_map(|cut| {
+        let at = (cut.station.at.x.to_mm(), cut.station.at.y.to_mm());
+        let off = |row: &&[f64; 7]| (row[0] - at.0).hypot(row[1] - at.1);
+        let row = cuts.iter().min_by(|one, other| off(one).total_cmp(&off(other)))?;
+        let (b, h) = (cut.station.section.breadth().to_m(), cut.station.section.depth().to_m());
+        let c1 = cut.station.section.torsion_numbers().c1;
+        let twist = row[5].abs() / (c1 * b.max(h) * b.min(h).powi(2));
+        // Of the cuts before and after a string the nearer in place is either.
+        Some((cut.verdict.uses[1].stress.to_pa(), 1.5 * row[3].abs() / (b * h) + twist))
+    });
+    let worst =
+        theirs.fold((0.0, 0.0), |most: (f64, f64), next| (most.0.max(next.0), most.1.max(next.1)));
+    assert_near(worst.0, worst.1, 0.03, "shear stress");
 }
 
 /// Source: `SciPy`, Poisson's equation by finite differences, extrapolated to fine steps.

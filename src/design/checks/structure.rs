@@ -168,14 +168,21 @@ pub(super) const CHECKS: &[Check] = &[
     },
     Check {
         id: "frame-solved",
-        what: "what pillar and shoulder bear of three harps of 36 strings",
+        what: "what pillar and shoulder bear of four harps of 36 strings, one of them the sample",
         source: PYNITE,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "neck-solved",
-        what: "pull, shear, bending and twist at every string of three necks, as shares of the greatest",
+        what: "pull, shear, bending and twist at every string of four necks, as shares of the greatest",
+        source: PYNITE,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "sample-neck-solved",
+        what: "what the program shows of the frame of the sample of 36 strings: forces, moments, torque, stresses",
         source: PYNITE,
         standing: Computed,
         figures: &["loads"],

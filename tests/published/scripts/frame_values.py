@@ -44,6 +44,17 @@ NECKS = {
 }
 STRINGS = 36
 OFFSET_MM = 32.0
+# The neck of the sample of 36 strings: its middle line, the foot of its pillar, and the places and pulls of its
+# strings, to a thousandth of a millimetre and a tenth of a millinewton. One string, which hangs within a hundredth of
+# a millimetre of a corner, is moved along by 0.4 mm, as a beam so short is lost in the digits of the solver.
+SAMPLE = json.loads((pathlib.Path(__file__).parent / "sample_neck.json").read_text())
+NECKS["sample"] = {
+    "axis": SAMPLE["axis"],
+    "foot": SAMPLE["foot"],
+    "top": SAMPLE["axis"][-1],
+    "held": "shoulder",
+    "pulls": SAMPLE["strings"],
+}
 
 
 def strings(neck):
@@ -85,11 +96,22 @@ def solve(neck):
     model = FEModel3D()
     model.add_material("wood", 12e9, 1e9, 0.3, 600)
     model.add_section("neck", 3e-3, 1e-6, 1e-6, 1e-6)
-    axis, pulls = neck["axis"], list(strings(neck))
-    places = [[] for _ in axis[1:]]
+    axis, pulls = neck["axis"], neck.get("pulls") or list(strings(neck))
+    places, corners = [[] for _ in axis[1:]], {}
     for i, (x, y, _, _) in enumerate(pulls):
         k, share = nearest(axis, x, y)
-        places[k].append((share, i))
+        if share <= 0 or share >= 1:
+            corners.setdefault(k + round(share), []).append(i)
+        else:
+            places[k].append((share, i))
+
+    def hang(i, name):
+        x, y, fx, fy = pulls[i]
+        model.add_node(f"p{i}", x / 1e3, y / 1e3, OFFSET_MM / 1e3)
+        model.add_member(f"a{i}", name, f"p{i}", "wood", "neck")
+        model.add_node_load(f"p{i}", "FX", fx)
+        model.add_node_load(f"p{i}", "FY", fy)
+
     model.add_node("v0", axis[0][0] / 1e3, axis[0][1] / 1e3, 0)
     last, cuts = "v0", []
     for k, (a, b) in enumerate(zip(axis, axis[1:])):
@@ -99,15 +121,14 @@ def solve(neck):
             model.add_member(f"m{len(cuts)}", last, name, "wood", "neck")
             cuts.append(f"m{len(cuts)}")
             last = name
-            x, y, fx, fy = pulls[i]
-            model.add_node(f"p{i}", x / 1e3, y / 1e3, OFFSET_MM / 1e3)
-            model.add_member(f"a{i}", name, f"p{i}", "wood", "neck")
-            model.add_node_load(f"p{i}", "FX", fx)
-            model.add_node_load(f"p{i}", "FY", fy)
+            hang(i, name)
         model.add_node(f"v{k + 1}", b[0] / 1e3, b[1] / 1e3, 0)
         model.add_member(f"m{len(cuts)}", last, f"v{k + 1}", "wood", "neck")
         cuts.append(f"m{len(cuts)}")
         last = f"v{k + 1}"
+    for corner, hung in corners.items():
+        for i in hung:
+            hang(i, f"v{corner}")
     top = last
     if neck["top"] != axis[-1]:
         model.add_node("top", neck["top"][0] / 1e3, neck["top"][1] / 1e3, 0)
@@ -122,7 +143,9 @@ def solve(neck):
     model.def_support("v0", True, True, True, True, True, False)
     if both:
         model.def_support(last, False, False, False, True, False, False)
-    model.analyze(check_statics=False)
+    # The sample has short beams beside long ones, and the rest of the solution is above the solver's own bound; the
+    # test says how far it is from statics.
+    model.analyze(check_statics=False, check_stability=False)
     shoulder = model.nodes["v0"]
     rows = []
     for name in cuts:
@@ -139,12 +162,13 @@ def solve(neck):
             parts = force @ along, force @ left, moment[2], moment @ along, moment @ left
             rows.append([node.X * 1e3, node.Y * 1e3, *map(float, parts)])
     pillar = numpy.array(model.members["pillar"].f("Combo 1")).flatten()
+    neck = {key: value for key, value in neck.items() if key != "pulls"}
     return {
         **neck,
         "offset_mm": OFFSET_MM,
         "strings": pulls,
         "pillar_n": float(pillar[0]),
-        "shoulder_n": [shoulder.RxnFX["Combo 1"], shoulder.RxnFY["Combo 1"]],
+        "shoulder_n": [float(shoulder.RxnFX["Combo 1"]), float(shoulder.RxnFY["Combo 1"])],
         # x and y in mm, axial force and shear in N, bending, torque and sideways bending in N m.
         "cuts": rows,
     }
