@@ -79,7 +79,7 @@ pub fn build(analysis: &Analysis, harp: &Harp, units: &Units) -> Band {
     Band { longest_mm: robust_top(&sorted, OFF_SCALE), strings, notes, unit: units.length }
 }
 
-fn is_wound(make_up: &MakeUp) -> bool {
+pub(super) fn is_wound(make_up: &MakeUp) -> bool {
     match (make_up, make_up.core(), make_up.gauge()) {
         (MakeUp::Plain { .. }, ..) => false,
         (MakeUp::Weighed(_), Some((_, core)), Some(gauge)) => core < gauge,

@@ -2,8 +2,8 @@
 //! plotters backend, a canvas or SVG alike.
 //!
 //! Knows the engine and the document's units, not the page. In order, each using those before it:
-//! `palette`, `axis`, `quantity`, `marks`, `compass`, `pen`, `series`, `layout`, `draw`, `band`, `overlay`,
-//! `load_diagram`.
+//! `palette`, `axis`, `quantity`, `marks`, `compass`, `pen`, `series`, `layout`, `draw`, `band`;
+//! `lofting`, `overlay` and `load_diagram` are the drawing of the harp and what lies over it.
 //!
 //! Nothing here lets plotters measure a text: in a browser that would put a styled element on the
 //! page, which costs a layout and which the page's content security policy forbids. Widths are
@@ -15,6 +15,7 @@ pub mod compass;
 pub mod draw;
 pub mod layout;
 pub mod load_diagram;
+pub mod lofting;
 pub mod marks;
 pub mod overlay;
 pub mod palette;

@@ -1,0 +1,224 @@
+//! What can be shown over the drawing: its measures, and how the curve of the pins bends.
+
+use super::super::overlay::{Label, Overlay, Place};
+use super::look::Extent;
+use super::svg::measured;
+use super::{Scene, Strung, along, apart, between, mm, way};
+use crate::design::display;
+use crate::design::document::Design;
+use crate::design::resolve::Resolved;
+use crate::engine::analysis::Analysis;
+use crate::engine::geometry::Band;
+use crate::engine::units::Length;
+
+/// What an overlay is made from.
+#[derive(Clone, Copy)]
+pub struct Given<'a> {
+    pub design: &'a Design,
+    pub resolved: &'a Resolved,
+    pub analysis: &'a Analysis,
+    pub band: &'a Band,
+    pub scene: &'a Scene,
+    /// Index of the string that is marked.
+    pub marked: usize,
+}
+
+/// A key, the words of a list, and how it is made.
+pub type Kind = (&'static str, &'static str, fn(&Given<'_>) -> Overlay);
+
+/// Everything that can be shown over the drawing.
+pub const OVER: &[Kind] = &[
+    ("none", "Nothing", nothing),
+    ("measures", "Measures", measures),
+    ("bend", "Bend of the pins", bend),
+];
+
+/// The kind with a key.
+pub fn kind(key: &str) -> Kind {
+    OVER.iter().find(|kind| kind.0 == key).copied().unwrap_or(OVER[0])
+}
+
+/// What an overlay covers, its words too.
+pub fn extent(overlay: &Overlay) -> Option<Extent> {
+    let lines = overlay.lines.iter().chain(&overlay.areas).flatten().copied();
+    Extent::of(lines.chain(overlay.labels.iter().map(|label| label.at)))
+}
+
+fn nothing(_: &Given<'_>) -> Overlay {
+    Overlay::default()
+}
+
+/// Height and depth of the whole, the longest and the shortest string, the board and its angle, the first and the
+/// last gap, and the neck at the marked string.
+fn measures(given: &Given<'_>) -> Overlay {
+    let Given { design, scene, .. } = given;
+    let (Some(whole), Some(lowest), Some(highest)) =
+        (scene.extent, scene.strings.last(), scene.strings.first())
+    else {
+        return Overlay::default();
+    };
+    let mut lines = Vec::new();
+    let mut labels = Vec::new();
+    let said = |mm: f64| display::length_with_unit(Length::from_mm(mm), design.units.length);
+    let tall = whole.top - whole.bottom;
+    let (off, tick) = (0.05 * tall, 0.007 * tall);
+    let mut put = |one: Place, other: Place, at: Place, text: String| {
+        lines.extend(measured(one, other, tick));
+        labels.push(Label { at, text });
+    };
+    let left = whole.left - off;
+    let height = ((left, whole.bottom), (left, whole.top));
+    put(height.0, height.1, between(height.0, height.1), said(tall));
+    let low = whole.bottom - off;
+    let depth = ((whole.left, low), (whole.right, low));
+    put(depth.0, depth.1, between(depth.0, depth.1), said(whole.right - whole.left));
+    let (mut longest, mut shortest) = (lowest, highest);
+    for string in &scene.strings {
+        let long = |string: &Strung| apart(string.start, string.bridge);
+        longest = if long(string) > long(longest) { string } else { longest };
+        shortest = if long(string) < long(shortest) { string } else { shortest };
+    }
+    for (string, share) in [(longest, 0.62), (shortest, 0.5)] {
+        let (from, to) = (string.start, string.bridge);
+        let at = (from.0 + share * (to.0 - from.0), from.1 + share * (to.1 - from.1));
+        put(from, to, at, said(apart(from, to)));
+    }
+    if let [foot, end, ..] = scene.board[..]
+        && let Some(board) = way(foot, end)
+    {
+        let behind = (board.1, -board.0);
+        let (one, other) = (along(foot, behind, off), along(end, behind, off));
+        put(one, other, between(one, other), said(apart(foot, end)));
+    }
+    for (string, next) in [(lowest, -1_i32), (highest, 1)] {
+        let Some(place) = scene.strings.iter().position(|other| other.index == string.index) else {
+            continue;
+        };
+        let neighbour = if next > 0 { place + 1 } else { place.wrapping_sub(1) };
+        let Some(other) = scene.strings.get(neighbour) else { continue };
+        let Some(gap) =
+            given.band.holes.get(string.index.max(other.index)).and_then(|hole| hole.gap)
+        else {
+            continue;
+        };
+        if string.index.abs_diff(other.index) != 1 {
+            continue;
+        }
+        // Square to the strings, at the height of the inner one's lower third.
+        let right = (scene.up.1, -scene.up.0);
+        let up = 0.3 * apart(string.start, string.bridge);
+        let one = along(string.hole, scene.up, up);
+        let side = if next > 0 { -1.0 } else { 1.0 };
+        let end = along(one, right, side * gap.square.to_mm());
+        let at = along(between(one, end), scene.up, 0.022 * tall);
+        put(one, end, at, said(gap.square.to_mm()));
+    }
+    neck_depth(given, &mut put, &said);
+    angle(given, tall, &mut lines, &mut labels);
+    let marked = given.marked + 1;
+    Overlay {
+        caption: format!(
+            "The whole, the longest and the shortest string, the board, the first and the last gap square to the strings, and the neck near string {marked}."
+        ),
+        areas: Vec::new(),
+        lines,
+        labels,
+    }
+}
+
+/// The depth of the neck at the place of its middle line that is nearest to the marked string's pin.
+fn neck_depth(
+    given: &Given<'_>,
+    put: &mut impl FnMut(Place, Place, Place, String),
+    said: &impl Fn(f64) -> String,
+) {
+    let string = given.scene.strings.iter().find(|string| string.index == given.marked);
+    let (Some(neck), Some(string)) = (given.band.neck.as_ref(), string) else { return };
+    let far = |place: &usize| apart(mm(neck.centre[*place].at), string.bridge);
+    let mut best: Option<usize> = None;
+    for place in 0..neck.centre.len() {
+        let nearer = best.is_none_or(|best| far(&place) < far(&best));
+        best = if nearer { Some(place) } else { best };
+    }
+    let Some(place) = best else { return };
+    let station = &neck.centre[place];
+    let (before, after) = (place.saturating_sub(1), (place + 1).min(neck.centre.len() - 1));
+    let Some(way) = way(mm(neck.centre[before].at), mm(neck.centre[after].at)) else { return };
+    let (square, half) = ((-way.1, way.0), station.depth.to_mm() / 2.0);
+    let (one, other) = (along(mm(station.at), square, half), along(mm(station.at), square, -half));
+    put(one, other, between(one, other), said(2.0 * half));
+}
+
+/// The angle between strings and board, as a bow at the lowest hole.
+fn angle(given: &Given<'_>, tall: f64, lines: &mut Vec<Vec<Place>>, labels: &mut Vec<Label>) {
+    let (Some(lowest), [foot, end, ..]) = (given.scene.strings.last(), &given.scene.board[..])
+    else {
+        return;
+    };
+    let Some(board) = way(*foot, *end) else { return };
+    let (from, to) = (board.1.atan2(board.0), given.scene.up.1.atan2(given.scene.up.0));
+    let at = |share: f64, far: f64| {
+        let turn = from + share * (to - from);
+        along(lowest.hole, (turn.cos(), turn.sin()), far * tall)
+    };
+    lines.push((0..=12_u32).map(|step| at(f64::from(step) / 12.0, 0.13)).collect());
+    let degrees = given.resolved.geometry.board_angle_rad.to_degrees();
+    labels.push(Label { at: at(0.5, 0.16), text: format!("{}°", display::decimals(degrees, 1)) });
+}
+
+/// How sharply the curve of the pins turns at each of them, as a comb on its outer side, and the strings whose
+/// lengths stand out.
+fn bend(given: &Given<'_>) -> Overlay {
+    let Given { design, band, scene, .. } = given;
+    let Some(whole) = scene.extent else { return Overlay::default() };
+    let tall = whole.top - whole.bottom;
+    let curvature = |string: &Strung| {
+        band.smoothness.curvature_per_m.get(string.index).copied().flatten().unwrap_or(0.0)
+    };
+    let most = scene.strings.iter().map(|string| curvature(string).abs()).fold(0.0, f64::max);
+    let mut overlay = Overlay::default();
+    let mut tips: Vec<Place> = Vec::new();
+    for (place, string) in scene.strings.iter().enumerate() {
+        let near = |place: usize| scene.strings.get(place).map(|other| other.bridge);
+        let before = place.checked_sub(1).and_then(near).unwrap_or(string.bridge);
+        let after = near(place + 1).unwrap_or(string.bridge);
+        let Some(way) = way(after, before) else { continue };
+        // The outer side of a curve whose centre lies on the board's side is upward.
+        let out = (-way.1, way.0);
+        let share = if most > 0.0 { curvature(string) / most } else { 0.0 };
+        let tip = along(string.bridge, out, 0.16 * tall * share);
+        overlay.lines.push(vec![string.bridge, tip]);
+        tips.push(tip);
+    }
+    overlay
+        .areas
+        .push(scene.strings.iter().map(|s| s.bridge).chain(tips.iter().rev().copied()).collect());
+    overlay.lines.push(tips);
+    let mut kinks = String::new();
+    for kink in &band.smoothness.kinks {
+        let by = display::length_with_unit(
+            Length::from_m(kink.move_by.to_m().abs()),
+            design.units.length,
+        );
+        let way = if kink.move_by.to_m() > 0.0 { "too short" } else { "too long" };
+        let number = kink.index + 1;
+        kinks.push_str(if kinks.is_empty() { " " } else { "; " });
+        kinks.push_str(&format!("string {number} looks {by} {way}"));
+        let Some(string) = scene.strings.iter().find(|string| string.index == kink.index) else {
+            continue;
+        };
+        let at = along(string.bridge, scene.up, -0.05 * tall);
+        overlay.lines.push(measured(string.bridge, at, 0.0).swap_remove(0));
+        overlay
+            .labels
+            .push(Label { at: along(at, scene.up, -0.02 * tall), text: number.to_string() });
+    }
+    let found = if kinks.is_empty() {
+        " No string stands out.".to_owned()
+    } else {
+        format!(" By its neighbours:{kinks}.")
+    };
+    overlay.caption =
+        format!("The longer a tooth, the sharper the curve of the pins turns there.{found}");
+    overlay
+}
