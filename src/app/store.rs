@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use super::grid::{Selection, shown};
 use super::{browser, shelf};
+use crate::charts::lofting::look::Look;
 use crate::charts::quantity::Quantity;
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
@@ -18,6 +19,7 @@ use crate::design::resolve::{Resolved, resolve};
 use crate::design::{link, persist, table};
 use crate::engine::analysis::{Analysis, analyse};
 use crate::engine::figure::Figure;
+use crate::engine::geometry::{Band, lay_out};
 
 /// Asked before a design is let go that the browser does not keep.
 const NOT_KEPT: &str = "This browser does not keep the design that is open, so it will be gone. Open the other one all the same?";
@@ -44,6 +46,29 @@ pub struct Notice {
     pub problem: bool,
 }
 
+/// What stands at the left of the page.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum View {
+    /// The string chart.
+    #[default]
+    Chart,
+    /// The harp to scale.
+    Drawing,
+}
+
+/// What of the drawing is shown. It stays while the string chart takes its place.
+#[derive(Clone, Copy)]
+pub struct Paper {
+    /// What is in sight; `None` for the whole harp.
+    pub look: RwSignal<Option<Look>>,
+    /// Width and height in pixels.
+    pub size: RwSignal<(f64, f64)>,
+    /// The key of what is shown over the drawing.
+    pub over: RwSignal<&'static str>,
+    /// The key of the group beside the drawing that is open.
+    pub group: RwSignal<&'static str>,
+}
+
 /// A panel that opens over the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Window {
@@ -51,7 +76,6 @@ pub enum Window {
     Shelf,
     Instrument,
     Materials,
-    Drawing,
     MakeUp,
     Details,
     Card,
@@ -79,6 +103,8 @@ pub struct Store {
     pub resolved: Memo<Arc<Resolved>>,
     /// What follows.
     pub analysis: Memo<Arc<Analysis>>,
+    /// Where its strings and its frame stand.
+    pub band: Memo<Arc<Band>>,
     /// Where the design comes from.
     pub origin: RwSignal<Origin>,
     /// Cursor and selection of the chart.
@@ -95,6 +121,10 @@ pub struct Store {
     pub window: RwSignal<Option<Window>>,
     /// What the page of the numbers is about.
     pub topic: RwSignal<Topic>,
+    /// What stands at the left.
+    pub view: RwSignal<View>,
+    /// What of the drawing is shown.
+    pub paper: Paper,
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
     timer: StoredValue<Option<TimeoutHandle>>,
@@ -110,11 +140,16 @@ impl Store {
         let design = Memo::new(move |_| Arc::new(history.with(|h| h.present().clone())));
         let resolved = Memo::new(move |_| Arc::new(resolve(&design.read())));
         let analysis = Memo::new(move |_| Arc::new(analyse(&resolved.read().harp)));
+        let band = Memo::new(move |_| {
+            let resolved = resolved.read();
+            Arc::new(lay_out(&resolved.harp, &analysis.read(), &resolved.geometry))
+        });
         Self {
             history,
             design,
             resolved,
             analysis,
+            band,
             origin: RwSignal::new(origin),
             selection: RwSignal::new(Selection::default()),
             typing: RwSignal::new(None),
@@ -127,6 +162,13 @@ impl Store {
             notice: RwSignal::new(None),
             window: RwSignal::new(None),
             topic: RwSignal::new(Topic::Figure(Figure::Tension)),
+            view: RwSignal::new(View::Chart),
+            paper: Paper {
+                look: RwSignal::new(None),
+                size: RwSignal::new((0.0, 0.0)),
+                over: RwSignal::new("none"),
+                group: RwSignal::new("shape"),
+            },
             dark: RwSignal::new(false),
             timer: StoredValue::new(None),
             unkept: StoredValue::new(false),
@@ -198,6 +240,14 @@ impl Store {
         self.design.with(|design| design.strings.len())
     }
 
+    /// The part of the page that has the keyboard while nothing else asks for it.
+    pub fn main_part(self) -> &'static str {
+        match self.view.get_untracked() {
+            View::Chart => "chart",
+            View::Drawing => "paper",
+        }
+    }
+
     /// Tells that something was done.
     pub fn tell(self, text: impl Into<String>) {
         self.notice.set(Some(Notice { text: text.into(), problem: false }));
@@ -231,6 +281,7 @@ impl Store {
         }
         self.typing.set(None);
         self.hover.set(None);
+        self.paper.look.set(None);
         self.selection.set(Selection::default());
         self.notice.set(None);
         self.origin.set(origin);

@@ -288,7 +288,7 @@ fn paint(
 }
 
 /// Calls `measure` now and whenever the size of the element changes, for as long as the page lives.
-fn watch_size(element: &HtmlElement, measure: impl Fn() + 'static) {
+pub(super) fn watch_size(element: &HtmlElement, measure: impl Fn() + 'static) {
     let changed = Closure::<dyn Fn()>::new(measure);
     if let Ok(observer) = ResizeObserver::new(changed.as_ref().unchecked_ref()) {
         // It tells the first size, too, once the element is on the page.

@@ -1,15 +1,19 @@
-//! The drawing of the harp at full size: a picture, the measures of its shape, the loads, and the files.
+//! The drawing of the harp in place of the chart: the harp to scale on paper, and beside it groups of its shape, its
+//! woods, its loads and its files, of which one is open at a time.
 
 mod drills;
 mod files;
+mod hand;
 mod key_table;
 mod loads;
+mod nodes;
 mod picture;
 mod shape;
 mod stringing;
 mod woods;
 
 use leptos::prelude::*;
+use web_sys::KeyboardEvent;
 
 use self::drills::Drills;
 use self::files::Files;
@@ -19,38 +23,64 @@ use self::picture::Picture;
 use self::shape::Shape;
 use self::stringing::Stringing;
 use self::woods::Woods;
+use crate::app::browser;
 use crate::app::store::Store;
-use crate::app::widgets::list::words;
-use crate::app::widgets::window::Window;
+use crate::app::widgets::list::while_so;
 use crate::papers::template::model::TemplateError;
 
-/// The panel of the drawing.
+/// A key, the words of a head, and what stands under it.
+type Group = (&'static str, &'static str, fn(Store) -> AnyView);
+
+/// The groups beside the drawing.
+const GROUPS: &[Group] = &[
+    ("shape", "Shape", |store| view! { <Shape store=store/> }.into_any()),
+    ("woods", "Woods", |store| view! { <Woods store=store/> }.into_any()),
+    ("loads", "Loads", |store| view! { <LoadsTable store=store/> }.into_any()),
+    ("stringing", "Stringing", |store| view! { <Stringing store=store/> }.into_any()),
+    ("keys", "Keys", |store| view! { <Keys store=store/> }.into_any()),
+    ("drills", "Drills", |store| view! { <Drills store=store/> }.into_any()),
+    ("files", "Files", |store| view! { <Files store=store/> }.into_any()),
+];
+
+/// The drawing and the groups beside it.
 #[component]
-pub fn DrawingWindow(store: Store) -> impl IntoView {
-    let close = move || {
-        store.close_step();
-        store.window.set(None);
+pub fn Drawing(store: Store) -> impl IntoView {
+    on_cleanup(move || store.close_step());
+    // Escape gives the keyboard back to the drawing.
+    let on_keys = move |event: KeyboardEvent| {
+        if event.key() == "Escape" {
+            browser::focus("paper");
+        }
     };
-    let told = move || store.notice.with(|told| told.as_ref().map(|told| told.text.clone()));
+    let groups = GROUPS.iter().map(|group| part_of(store, *group)).collect_view();
     view! {
-        <Window title="Drawing" wide=true on_close=close>
-            <div class="drawing">
-                <div class="form-stack">
-                    <Picture store=store/>
-                    <Files store=store/>
-                    <p role="status">{words(move || told().unwrap_or_default())}</p>
-                    <LoadsTable store=store/>
-                    <Stringing store=store/>
-                </div>
-                <div class="form-stack">
-                    <Shape store=store/>
-                    <Woods store=store/>
-                    <Drills store=store/>
-                    <Keys store=store/>
-                </div>
+        <section class="drawing-panel" aria-label="Drawing">
+            <Picture store=store/>
+            <div class="drawing-side" id="drawing-side" tabindex="-1" role="group" aria-label="Shape, woods, loads and files" on:keydown=on_keys>
+                {groups}
             </div>
-        </Window>
+        </section>
     }
+}
+
+/// The head of a group, and what stands under it while it is open.
+fn part_of(store: Store, (key, words, make): Group) -> AnyView {
+    let open = move || store.paper.group.get() == key;
+    let turn = move |_| {
+        store.close_step();
+        store.paper.group.set(if open() { "" } else { key });
+    };
+    view! {
+        <div class="drawing-group" class:open=open>
+            <h2>
+                <button type="button" id=format!("group-{key}") aria-expanded=move || if open() { "true" } else { "false" } on:click=turn>
+                    {words}
+                </button>
+            </h2>
+            {while_so(open, move || make(store))}
+        </div>
+    }
+    .into_any()
 }
 
 /// Why there is no drawing, for a maker.

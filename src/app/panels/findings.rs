@@ -45,7 +45,7 @@ fn Line(store: Store, finding: FindingWords) -> impl IntoView {
             store.send(&edit);
             store.close_step();
             go_to(store, row.unwrap_or(0));
-            browser::focus("chart");
+            browser::focus(store.main_part());
         };
         view! { <button type="button" class="cure" on:click=mend>{label}</button> }
     });
@@ -53,7 +53,7 @@ fn Line(store: Store, finding: FindingWords) -> impl IntoView {
         Some(row) => {
             let go = move |_| {
                 go_to(store, row);
-                browser::focus("chart");
+                browser::focus(store.main_part());
             };
             view! { <button type="button" class="link" on:click=go>{sentence}</button> }.into_any()
         }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 
-const KEYS: [(&str, &str); 20] = [
+const KEYS: [(&str, &str); 23] = [
     ("Arrow keys, Page up and down", "move; with Shift they select a block"),
     ("Home, End", "first and last column; with Ctrl first and last cell"),
     ("Any letter or digit", "type anew into the cell"),
@@ -27,6 +27,12 @@ const KEYS: [(&str, &str); 20] = [
     ("Ctrl+Enter", "make-up of the selected strings"),
     ("Alt+Enter", "the string in full; there Ctrl+Up and Ctrl+Down go to its neighbours"),
     ("F1 or ?", "how the figure of this column is worked out"),
+    ("Page up and down in the drawing", "choose a string; Home and End the highest and the lowest"),
+    (
+        "Alt+Up, Alt+Down in the drawing",
+        "its string 0.5 mm or 1/64 in longer or shorter, with Shift ten times as much",
+    ),
+    ("+, -, 0, arrow keys in the drawing", "larger, smaller, the whole harp; move the paper"),
     ("Ctrl+S", "save the design as a file"),
     ("F6", "go on to the next part of the page"),
 ];

@@ -8,7 +8,7 @@ use web_sys::{DragEvent, KeyboardEvent};
 use super::card::{CardBar, PRINT_ROOT};
 use super::curves::CurvesPanel;
 use super::details::DetailsWindow;
-use super::drawing::DrawingWindow;
+use super::drawing::Drawing;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
 use super::instrument::InstrumentWindow;
@@ -25,10 +25,13 @@ use super::summary::Summary;
 use super::tools::{CellLine, Tools};
 use crate::app::browser;
 use crate::app::shelf::titled;
-use crate::app::store::{Origin, Store, Window};
+use crate::app::store::{Origin, Store, View, Window};
+use crate::app::widgets::list::either;
 
 /// The parts of the page that F6 goes through.
 const PARTS: [&str; 3] = ["chart", "findings", "new"];
+/// Those while the drawing is shown.
+const DRAWN_PARTS: [&str; 4] = ["paper", "drawing-side", "findings", "new"];
 
 /// Puts the page into the body and takes the shell away.
 pub fn start() {
@@ -53,7 +56,7 @@ fn Page(store: Store) -> impl IntoView {
     Effect::new(move |before: Option<bool>| {
         let open = store.window.read().is_some();
         if before == Some(true) && !open {
-            browser::focus_if_lost("chart");
+            browser::focus_if_lost(store.main_part());
         }
         open
     });
@@ -67,6 +70,7 @@ fn Page(store: Store) -> impl IntoView {
         dropping.set(false);
         open_files(store, event.data_transfer().and_then(|data| data.files()));
     };
+    let drawn = move || store.view.get() == View::Drawing;
     let card_open = Memo::new(move |_| store.window.get() == Some(Window::Card));
     view! {
         <div
@@ -85,15 +89,12 @@ fn Page(store: Store) -> impl IntoView {
                 <OriginLine store=store/>
                 <NoticeLine store=store/>
             </div>
-            <div class="bench">
-                <section class="chart-panel" aria-label="Strings">
-                    <Tools store=store/>
-                    <StringChart store=store/>
-                    <CellLine store=store/>
-                    <p id="chart-help" class="out-of-sight">
-                        "Arrow keys move, Enter types, Escape then Tab leaves the chart, F6 goes to the findings."
-                    </p>
-                </section>
+            <div class="bench" class:drawn=drawn>
+                {either(
+                    drawn,
+                    move || view! { <Drawing store=store/> }.into_any(),
+                    move || view! { <Chart store=store/> }.into_any(),
+                )}
                 <section class="curves-panel" aria-label="Curves">
                     <CurvesPanel store=store/>
                 </section>
@@ -106,6 +107,21 @@ fn Page(store: Store) -> impl IntoView {
     }
 }
 
+/// The string chart with what can be done in it.
+#[component]
+fn Chart(store: Store) -> impl IntoView {
+    view! {
+        <section class="chart-panel" aria-label="Strings">
+            <Tools store=store/>
+            <StringChart store=store/>
+            <CellLine store=store/>
+            <p id="chart-help" class="out-of-sight">
+                "Arrow keys move, Enter types, Escape then Tab leaves the chart, F6 goes to the findings."
+            </p>
+        </section>
+    }
+}
+
 /// Whatever lies over the page.
 #[component]
 fn Windows(store: Store) -> impl IntoView {
@@ -115,7 +131,6 @@ fn Windows(store: Store) -> impl IntoView {
             Window::Shelf => view! { <ShelfWindow store=store/> }.into_any(),
             Window::Instrument => view! { <InstrumentWindow store=store/> }.into_any(),
             Window::Materials => view! { <MaterialsWindow store=store/> }.into_any(),
-            Window::Drawing => view! { <DrawingWindow store=store/> }.into_any(),
             Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
             Window::Details => view! { <DetailsWindow store=store/> }.into_any(),
             Window::Card => view! { <CardBar store=store/> }.into_any(),
@@ -149,7 +164,7 @@ fn keys(store: Store, event: &KeyboardEvent) {
             true
         }
         ("f6", false) => {
-            next_part(event.shift_key());
+            next_part(store, event.shift_key());
             true
         }
         _ => false,
@@ -165,17 +180,21 @@ fn drafts(store: Store) -> bool {
 }
 
 /// Gives the keyboard to the next part of the page, or the one before.
-fn next_part(back: bool) {
+fn next_part(store: Store, back: bool) {
+    let parts: &[&str] = match store.view.get_untracked() {
+        View::Chart => &PARTS,
+        View::Drawing => &DRAWN_PARTS,
+    };
     let here = document().active_element();
     let inside = |part: &str| {
         let part = document().get_element_by_id(part);
         part.is_some_and(|part| here.as_ref().is_some_and(|here| part.contains(Some(here))))
     };
-    let count = PARTS.len();
-    let next = match PARTS.iter().position(|part| inside(part)) {
+    let count = parts.len();
+    let next = match parts.iter().position(|part| inside(part)) {
         Some(place) if back => (place + count - 1) % count,
         Some(place) => (place + 1) % count,
         None => 0,
     };
-    browser::focus(PARTS[next]);
+    browser::focus(parts[next]);
 }
