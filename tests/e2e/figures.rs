@@ -197,17 +197,26 @@ async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {
     let browser = Browser::open(Screen::LAPTOP).await;
     browser.open_app(&site.url()).await;
     browser.click("#drawing").await;
-    let picture = "return document.querySelector('dialog[open] svg').innerHTML";
+    browser.click("#group-loads").await;
+    browser.find(".drawing-loads td").await;
+    let picture = "return document.querySelector('#paper svg').innerHTML";
     let before = browser.ask(picture).await;
-    let words = panel(&browser).await;
+    let words = browser.text(".drawing-side").await;
     for said in ["ift", "no approval", "eye protection"] {
         assert!(words.contains(said), "{said} is not in\n{words}");
     }
     browser.screenshot("drawing").await;
-    browser.check_barriers().await;
-    close(&browser).await;
+    let folder = browser.allow_downloads("drawing").await;
+    browser.click("#group-files").await;
+    browser.click(".drawing-side [title^='For a cutter']").await;
+    let name = browser.ask("return document.querySelector('#title').value").await;
+    let stem = name.as_str().expect("a title").to_lowercase().replace(' ', "-");
+    let saved = browser.downloaded(&folder.join(format!("{stem}.dxf"))).await;
+    assert!(saved.starts_with(b"  0") || saved.starts_with(b"0") || saved.starts_with(b"999"));
+    browser.click("#drawing").await;
     type_over(&browser, 20, 1, "540").await;
     browser.click("#drawing").await;
+    browser.find("#paper .string").await;
     browser.until(&format!("{picture} !== {before}"), "the drawing to follow").await;
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;

@@ -11,6 +11,7 @@ mod paper;
 mod server;
 
 mod figures;
+mod lofting;
 mod maker;
 mod opening;
 mod shape;

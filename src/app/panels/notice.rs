@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::store::{Notice, Origin, Store};
+use crate::app::store::{Notice, Origin, Store, View};
 use crate::app::widgets::button::button;
 
 /// The line that tells what was done, or what went wrong and what to do.
@@ -30,6 +30,8 @@ pub fn OriginLine(store: Store) -> impl IntoView {
             "A copy from a link, not yet saved here. Changing it saves your own copy.",
             "Save a copy here",
         )),
+        // It would go with the first change, and the paper would jump under the hand.
+        Origin::Sample if store.view.get() == View::Drawing => None,
         Origin::Sample => Some((
             "A sample. Change it as you like, or start your own with New: from a compass, from measurements, or from another sample.",
             "",

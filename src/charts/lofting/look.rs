@@ -9,7 +9,7 @@ use super::svg::number;
 const LEAST_PX: f64 = 0.02;
 const MOST_PX: f64 = 40.0;
 /// White around a drawing that fills the paper, in pixels.
-const EDGE_PX: f64 = 26.0;
+const EDGE_PX: f64 = 30.0;
 /// The paper fits what is rounded out to so many millimetres, so that it stays at rest while a pin is moved a little.
 const STEP_MM: f64 = 20.0;
 

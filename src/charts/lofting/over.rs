@@ -64,9 +64,11 @@ fn measures(given: &Given<'_>) -> Overlay {
     let (off, tick) = (0.05 * tall, 0.007 * tall);
     let mut put = |one: Place, other: Place, at: Place, text: String| {
         lines.extend(measured(one, other, tick));
-        labels.push(Label { at, text });
+        if !text.is_empty() {
+            labels.push(Label { at, text });
+        }
     };
-    let left = whole.left - off;
+    let left = whole.left - 1.5 * off;
     let height = ((left, whole.bottom), (left, whole.top));
     put(height.0, height.1, between(height.0, height.1), said(tall));
     let low = whole.bottom - off;
@@ -78,47 +80,41 @@ fn measures(given: &Given<'_>) -> Overlay {
         longest = if long(string) > long(longest) { string } else { longest };
         shortest = if long(string) < long(shortest) { string } else { shortest };
     }
-    for (string, share) in [(longest, 0.62), (shortest, 0.5)] {
-        let (from, to) = (string.start, string.bridge);
-        let at = (from.0 + share * (to.0 - from.0), from.1 + share * (to.1 - from.1));
-        put(from, to, at, said(apart(from, to)));
-    }
+    let right = (scene.up.1, -scene.up.0);
+    let middle = between(shortest.start, shortest.bridge);
+    // Beside the string, which is shorter than its words.
+    let beside = (whole.right + 0.7 * off, middle.1 + 0.6 * off);
+    put(
+        longest.start,
+        longest.bridge,
+        along(longest.start, scene.up, 0.38 * tall),
+        said(apart(longest.start, longest.bridge)),
+    );
+    put(shortest.start, shortest.bridge, beside, said(apart(shortest.start, shortest.bridge)));
     if let [foot, end, ..] = scene.board[..]
         && let Some(board) = way(foot, end)
     {
         let behind = (board.1, -board.0);
         let (one, other) = (along(foot, behind, off), along(end, behind, off));
-        put(one, other, between(one, other), said(apart(foot, end)));
+        put(one, other, along(between(one, other), behind, 1.8 * off), said(apart(foot, end)));
     }
-    for (string, next) in [(lowest, -1_i32), (highest, 1)] {
-        let Some(place) = scene.strings.iter().position(|other| other.index == string.index) else {
-            continue;
-        };
-        let neighbour = if next > 0 { place + 1 } else { place.wrapping_sub(1) };
-        let Some(other) = scene.strings.get(neighbour) else { continue };
-        let Some(gap) =
-            given.band.holes.get(string.index.max(other.index)).and_then(|hole| hole.gap)
-        else {
-            continue;
-        };
-        if string.index.abs_diff(other.index) != 1 {
-            continue;
-        }
-        // Square to the strings, at the height of the inner one's lower third.
-        let right = (scene.up.1, -scene.up.0);
-        let up = 0.3 * apart(string.start, string.bridge);
-        let one = along(string.hole, scene.up, up);
-        let side = if next > 0 { -1.0 } else { 1.0 };
-        let end = along(one, right, side * gap.square.to_mm());
-        let at = along(between(one, end), scene.up, 0.022 * tall);
-        put(one, end, at, said(gap.square.to_mm()));
+    let mut gaps = Vec::new();
+    for (string, gap, side) in [
+        (lowest, given.band.holes.get(lowest.index).and_then(|hole| hole.gap), 1.0),
+        (highest, given.band.holes.get(highest.index + 1).and_then(|hole| hole.gap), -1.0),
+    ] {
+        let Some(gap) = gap else { continue };
+        let one = along(string.start, scene.up, 0.3 * apart(string.start, string.bridge));
+        put(one, along(one, right, side * gap.square.to_mm()), one, String::new());
+        gaps.push(said(gap.square.to_mm()));
     }
     neck_depth(given, &mut put, &said);
     angle(given, tall, &mut lines, &mut labels);
     let marked = given.marked + 1;
     Overlay {
         caption: format!(
-            "The whole, the longest and the shortest string, the board, the first and the last gap square to the strings, and the neck near string {marked}."
+            "The whole, the longest and the shortest string, the board and its angle, the neck near string {marked}. Square from string to string, bass and treble: {}.",
+            gaps.join(", ")
         ),
         areas: Vec::new(),
         lines,
@@ -143,10 +139,20 @@ fn neck_depth(
     let Some(place) = best else { return };
     let station = &neck.centre[place];
     let (before, after) = (place.saturating_sub(1), (place + 1).min(neck.centre.len() - 1));
-    let Some(way) = way(mm(neck.centre[before].at), mm(neck.centre[after].at)) else { return };
-    let (square, half) = ((-way.1, way.0), station.depth.to_mm() / 2.0);
+    let Some(on) = way(mm(neck.centre[before].at), mm(neck.centre[after].at)) else { return };
+    let (square, half) = ((-on.1, on.0), station.depth.to_mm() / 2.0);
     let (one, other) = (along(mm(station.at), square, half), along(mm(station.at), square, -half));
-    put(one, other, between(one, other), said(2.0 * half));
+    let (low, high) = if one.1 < other.1 { (one, other) } else { (other, one) };
+    put(
+        low,
+        high,
+        along(
+            low,
+            way(high, low).unwrap_or((0.0, -1.0)),
+            0.04 * given.scene.extent.map_or(0.0, |e| e.top - e.bottom),
+        ),
+        said(2.0 * half),
+    );
 }
 
 /// The angle between strings and board, as a bow at the lowest hole.
@@ -163,7 +169,10 @@ fn angle(given: &Given<'_>, tall: f64, lines: &mut Vec<Vec<Place>>, labels: &mut
     };
     lines.push((0..=12_u32).map(|step| at(f64::from(step) / 12.0, 0.13)).collect());
     let degrees = given.resolved.geometry.board_angle_rad.to_degrees();
-    labels.push(Label { at: at(0.5, 0.16), text: format!("{}°", display::decimals(degrees, 1)) });
+    labels.push(Label {
+        at: at(0.5, 0.16),
+        text: format!("{}°", display::decimals(degrees, 1).trim_end_matches(".0")),
+    });
 }
 
 /// How sharply the curve of the pins turns at each of them, as a comb on its outer side, and the strings whose
@@ -172,8 +181,12 @@ fn bend(given: &Given<'_>) -> Overlay {
     let Given { design, band, scene, .. } = given;
     let Some(whole) = scene.extent else { return Overlay::default() };
     let tall = whole.top - whole.bottom;
+    let own = |index: usize| band.smoothness.curvature_per_m.get(index).copied().flatten();
+    // With the neighbours, as lengths in whole millimetres alone make single teeth jump.
     let curvature = |string: &Strung| {
-        band.smoothness.curvature_per_m.get(string.index).copied().flatten().unwrap_or(0.0)
+        let here = own(string.index).unwrap_or(0.0);
+        let beside = |index: Option<usize>| index.and_then(own).unwrap_or(here);
+        0.5 * here + 0.25 * (beside(string.index.checked_sub(1)) + beside(Some(string.index + 1)))
     };
     let most = scene.strings.iter().map(|string| curvature(string).abs()).fold(0.0, f64::max);
     let mut overlay = Overlay::default();
@@ -186,7 +199,7 @@ fn bend(given: &Given<'_>) -> Overlay {
         // The outer side of a curve whose centre lies on the board's side is upward.
         let out = (-way.1, way.0);
         let share = if most > 0.0 { curvature(string) / most } else { 0.0 };
-        let tip = along(string.bridge, out, 0.16 * tall * share);
+        let tip = along(string.bridge, out, 0.13 * tall * share);
         overlay.lines.push(vec![string.bridge, tip]);
         tips.push(tip);
     }
@@ -218,7 +231,8 @@ fn bend(given: &Given<'_>) -> Overlay {
     } else {
         format!(" By its neighbours:{kinks}.")
     };
-    overlay.caption =
-        format!("The longer a tooth, the sharper the curve of the pins turns there.{found}");
+    overlay.caption = format!(
+        "The longer a tooth, the sharper the curve of the pins turns there, each reckoned with its neighbours.{found}"
+    );
     overlay
 }

@@ -148,6 +148,7 @@ impl Hand {
         if let Held::Pin { row, .. } = held {
             choose(self.store, row);
         }
+        self.store.close_step();
         if let Some(paper) = event.current_target().and_then(|t| t.dyn_into::<Element>().ok()) {
             let _ = paper.set_pointer_capture(event.pointer_id());
         }

@@ -103,6 +103,11 @@ pub fn Picture(store: Store) -> impl IntoView {
         };
         format!("{}{missing}", if caption.is_empty() { hint } else { &caption })
     };
+    let grip = Memo::new(move |_| {
+        let scene = scene.read();
+        let marked = scene.strings.iter().find(|string| string.index == cursor.get())?;
+        (!hand.curve_drives()).then(|| look.get().pixel(marked.bridge))
+    });
     let empty = move || scene.with(|scene| scene.strings.is_empty());
     view! {
         <div class="loft">
@@ -142,6 +147,13 @@ pub fn Picture(store: Store) -> impl IntoView {
                         <g class="marks" node_ref=layers[2]></g>
                     </svg>
                 </div>
+                // A finger scrolls the page, but not from here.
+                <div
+                    class="pin-grip"
+                    class:off=move || grip.get().is_none()
+                    style:left=move || format!("{:.1}px", grip.get().unwrap_or_default().0)
+                    style:top=move || format!("{:.1}px", grip.get().unwrap_or_default().1)
+                ></div>
                 <Nodes hand=hand/>
                 {while_so(empty, || view! {
                     <p class="chart-empty">"There is nothing to draw yet. Give the strings their lengths first."</p>
