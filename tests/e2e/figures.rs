@@ -198,7 +198,7 @@ async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {
     browser.open_app(&site.url()).await;
     browser.click("#drawing").await;
     browser.click("#group-loads").await;
-    browser.find(".drawing-loads td").await;
+    let _ = browser.find(".drawing-loads td").await;
     let picture = "return document.querySelector('#paper svg').innerHTML";
     let before = browser.ask(picture).await;
     let words = browser.text(".drawing-side").await;
@@ -216,7 +216,7 @@ async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {
     browser.click("#drawing").await;
     type_over(&browser, 20, 1, "540").await;
     browser.click("#drawing").await;
-    browser.find("#paper .string").await;
+    let _ = browser.find("#paper .string").await;
     browser.until(&format!("{picture} !== {before}"), "the drawing to follow").await;
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;

@@ -36,7 +36,7 @@ async fn open(screen: Screen) -> (Site, Browser) {
     let browser = Browser::open(screen).await;
     browser.open_app(&site.url()).await;
     browser.click("#drawing").await;
-    browser.find("#paper .string").await;
+    let _ = browser.find("#paper .string").await;
     (site, browser)
 }
 
@@ -81,7 +81,7 @@ async fn seen(browser: &Browser) -> Value {
 async fn a_pin_that_is_dragged_takes_everything_along_in_the_same_frame() {
     let (site, browser) = open(Screen::LAPTOP).await;
     browser.click("#group-loads").await;
-    browser.find(".drawing-loads td").await;
+    let _ = browser.find(".drawing-loads td").await;
     mark(&browser, 20).await;
     let before = seen(&browser).await;
     let (x, y) = pin(&browser).await;
@@ -244,7 +244,7 @@ async fn the_nodes_of_a_drawn_curve_are_moved_by_keys_and_give_the_lengths() {
     let browser = Browser::open(Screen::LAPTOP).await;
     browser.open_app(&format!("{}#{}", site.url(), link::write(&design).expect("a link"))).await;
     browser.click("#drawing").await;
-    browser.find(".node").await;
+    let _ = browser.find(".node").await;
     assert_eq!(browser.count(".node").await, 4);
     let hint = browser.text("#loft-hint").await;
     assert!(hint.contains("move its nodes"), "{hint}");
@@ -265,7 +265,7 @@ async fn the_drawing_has_no_barriers() {
         let (_site, browser) = open(screen).await;
         browser.check_barriers().await;
         browser.ask("document.querySelector('#over').value = 'measures'; document.querySelector('#over').dispatchEvent(new Event('change', { bubbles: true }))").await;
-        browser.find("#paper .over text").await;
+        let _ = browser.find("#paper .over text").await;
         browser.ask("document.querySelector('#group-loads').click()").await;
         browser.check_barriers().await;
         browser.check_console().await;

@@ -153,7 +153,17 @@ impl Writer {
     }
 }
 
-/// The scene, for a paper on which a millimetre has so many pixels.
+/// The letters and numbers of the strings, for a paper on which a millimetre has so many pixels. They stand at the
+/// holes, which rest while a pin is pulled, so that they need not be written again.
+pub fn letters_text(scene: &Scene, px_per_mm: f64) -> String {
+    let mut w = Writer::new(px_per_mm, 4 * 1024);
+    if !scene.strings.is_empty() {
+        letters(&mut w, scene);
+    }
+    w.out
+}
+
+/// The scene without its letters, for a paper on which a millimetre has so many pixels.
 pub fn scene_text(scene: &Scene, px_per_mm: f64) -> String {
     let mut w = Writer::new(px_per_mm, 24 * 1024);
     let px = w.px;
@@ -174,7 +184,6 @@ pub fn scene_text(scene: &Scene, px_per_mm: f64) -> String {
         draw_string(&mut w, string);
     }
     metal(&mut w, scene);
-    letters(&mut w, scene);
     w.out
 }
 

@@ -1,5 +1,5 @@
 use super::over::{Given, OVER, extent, kind};
-use super::svg::{marks_text, number, overlay_text, scene_text};
+use super::svg::{letters_text, marks_text, number, overlay_text, scene_text};
 use super::*;
 use crate::charts::overlay::Overlay;
 use crate::design::edit::{Column, Edit};
@@ -56,7 +56,7 @@ fn every_string_of_the_samples_is_in_the_scene_as_long_as_it_is() {
 #[test]
 fn each_c_and_f_has_its_letter_and_each_wound_string_two_strokes() {
     let laid = sample("pedal-47");
-    let text = scene_text(&laid.scene, 0.3);
+    let text = scene_text(&laid.scene, 0.3) + &letters_text(&laid.scene, 0.3);
     let count = |what: &str| text.matches(what).count();
     for (letter, class) in [('C', "string c\""), ('F', "string f\"")] {
         let of_letter = laid.scene.strings.iter().filter(|s| s.letter == Some(letter)).count();
@@ -72,7 +72,7 @@ fn each_c_and_f_has_its_letter_and_each_wound_string_two_strokes() {
 #[test]
 fn all_strings_are_numbered_where_there_is_room() {
     let scene = sample("floor-36").scene;
-    let texts = |px_per_mm: f64| scene_text(&scene, px_per_mm).matches("<text").count();
+    let texts = |px_per_mm: f64| letters_text(&scene, px_per_mm).matches("<text").count();
     let letters = scene.strings.iter().filter(|string| string.letter.is_some()).count();
     assert_eq!(texts(0.3), 2 * letters);
     assert_eq!(texts(3.0), 36 + letters);
@@ -84,6 +84,7 @@ fn the_text_is_small_and_holds_numbers_only() {
         let laid = laid(given.design());
         let mut texts = vec![
             scene_text(&laid.scene, 0.35),
+            letters_text(&laid.scene, 0.35),
             marks_text(&laid.scene, 0.35, Some(3), Some(5), "a < b"),
         ];
         texts.extend(OVER.iter().map(|kind| overlay_text(&over(&laid, kind.0), 0.35)));

@@ -48,8 +48,9 @@ pub fn Picture(store: Store) -> impl IntoView {
     });
     let scale = Memo::new(move |_| look.get().px_per_mm);
     let hand = Hand::new(store, scene, look);
-    let layers = [NodeRef::<svg::G>::new(), NodeRef::new(), NodeRef::new()];
+    let layers = [NodeRef::<svg::G>::new(), NodeRef::new(), NodeRef::new(), NodeRef::new()];
     layer(layers[0], move || drawn::scene_text(&scene.read(), scale.get()));
+    layer(layers[3], move || drawn::letters_text(&scene.read(), scale.get()));
     layer(layers[1], move || drawn::overlay_text(&overlay.read(), scale.get()));
     // Drawn apart, so that the pointer on its way draws no harp anew.
     layer(layers[2], move || {
@@ -143,6 +144,7 @@ pub fn Picture(store: Store) -> impl IntoView {
                 >
                     <svg aria-hidden="true" viewBox=move || look.get().view_box(store.paper.size.get())>
                         <g node_ref=layers[0]></g>
+                        <g node_ref=layers[3]></g>
                         <g class="over" node_ref=layers[1]></g>
                         <g class="marks" node_ref=layers[2]></g>
                     </svg>
@@ -172,10 +174,13 @@ pub fn Picture(store: Store) -> impl IntoView {
 /// Puts a text into a group of the picture whenever it changes.
 fn layer(group: NodeRef<svg::G>, text: impl Fn() -> String + 'static) {
     let text: Box<dyn Fn() -> String> = Box::new(text);
-    Effect::new(move |_| {
-        if let Some(group) = group.get() {
-            Element::set_inner_html(&group, &text());
+    Effect::new(move |before: Option<String>| {
+        let Some(group) = group.get() else { return String::new() };
+        let now = text();
+        if before.as_ref() != Some(&now) {
+            Element::set_inner_html(&group, &now);
         }
+        now
     });
 }
 
