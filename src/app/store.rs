@@ -18,6 +18,7 @@ use crate::design::presets::SAMPLES;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::{link, persist, table};
 use crate::engine::analysis::{Analysis, analyse};
+use crate::engine::bearing::{Borne, borne};
 use crate::engine::figure::Figure;
 use crate::engine::geometry::{Band, lay_out};
 
@@ -105,6 +106,8 @@ pub struct Store {
     pub analysis: Memo<Arc<Analysis>>,
     /// Where its strings and its frame stand.
     pub band: Memo<Arc<Band>>,
+    /// What the strings do to it.
+    pub borne: Memo<Arc<Borne>>,
     /// Where the design comes from.
     pub origin: RwSignal<Origin>,
     /// Cursor and selection of the chart.
@@ -144,12 +147,18 @@ impl Store {
             let resolved = resolved.read();
             Arc::new(lay_out(&resolved.harp, &analysis.read(), &resolved.geometry))
         });
+        let borne = Memo::new(move |_| {
+            let (resolved, analysis, band) = (resolved.read(), analysis.read(), band.read());
+            let (geometry, build) = (&resolved.geometry, &resolved.build);
+            Arc::new(borne(&band, &resolved.harp, &analysis, geometry, build))
+        });
         Self {
             history,
             design,
             resolved,
             analysis,
             band,
+            borne,
             origin: RwSignal::new(origin),
             selection: RwSignal::new(Selection::default()),
             typing: RwSignal::new(None),

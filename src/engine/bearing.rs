@@ -14,8 +14,8 @@ use thiserror::Error;
 pub use self::board::{BoardCut, BoardParts};
 pub use self::neck::{Cut, NeckBearing, NeckParts};
 pub use self::stages::{Order, Stage, some_stages, stages};
-use super::analysis::{Analysis, Known};
-use super::geometry::{Band, Geometry, Loads, pulls};
+use super::analysis::{Analysis, Harp, Known};
+use super::geometry::{Band, Geometry, Loads, loads, pulls};
 use super::structure::column::{Ends, Strut};
 use super::structure::frame::{FrameError, Point, Pull, Reactions, Resultant, resultant};
 use super::structure::section::{Rectangle, SectionError};
@@ -216,6 +216,28 @@ pub fn bear(
         frame,
         board: board::cuts(band, loads, &build.board),
     }
+}
+
+/// What the strings of a harp that is laid out do, and what its frame bears of them.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Borne {
+    /// What the strings do.
+    pub loads: Loads,
+    /// What the frame bears.
+    pub bearing: Bearing,
+}
+
+/// [`loads`] and [`bear`] in one.
+pub fn borne(
+    band: &Band,
+    harp: &Harp,
+    analysis: &Analysis,
+    geometry: &Geometry,
+    build: &Build,
+) -> Borne {
+    let loads = loads(band, harp, analysis, geometry);
+    let bearing = bear(band, &loads, analysis, geometry, build);
+    Borne { loads, bearing }
 }
 
 fn frame(

@@ -1,5 +1,6 @@
 //! What can be shown over the drawing: its measures, and how the curve of the pins bends.
 
+use super::super::load_diagram::{self, LoadKind};
 use super::super::overlay::{Label, Overlay, Place};
 use super::look::Extent;
 use super::svg::measured;
@@ -8,6 +9,7 @@ use crate::design::display;
 use crate::design::document::Design;
 use crate::design::resolve::Resolved;
 use crate::engine::analysis::Analysis;
+use crate::engine::bearing::Bearing;
 use crate::engine::geometry::Band;
 use crate::engine::units::Length;
 
@@ -19,6 +21,8 @@ pub struct Given<'a> {
     pub analysis: &'a Analysis,
     pub band: &'a Band,
     pub scene: &'a Scene,
+    /// What the frame bears, where it is asked for.
+    pub bearing: Option<&'a Bearing>,
     /// Index of the string that is marked.
     pub marked: usize,
 }
@@ -31,7 +35,18 @@ pub const OVER: &[Kind] = &[
     ("none", "Nothing", nothing),
     ("measures", "Measures", measures),
     ("bend", "Bend of the pins", bend),
+    ("load-forces", LoadKind::Forces.title(), |given| load(LoadKind::Forces, given)),
+    ("load-moment", LoadKind::Moment.title(), |given| load(LoadKind::Moment, given)),
+    ("load-shear", LoadKind::Shear.title(), |given| load(LoadKind::Shear, given)),
+    ("load-axial", LoadKind::Axial.title(), |given| load(LoadKind::Axial, given)),
+    ("load-twist", LoadKind::Twist.title(), |given| load(LoadKind::Twist, given)),
+    ("load-use", LoadKind::Use.title(), |given| load(LoadKind::Use, given)),
 ];
+
+/// Whether a kind shows what the frame bears.
+pub fn is_load(key: &str) -> bool {
+    key.starts_with("load-")
+}
 
 /// The kind with a key.
 pub fn kind(key: &str) -> Kind {
@@ -42,6 +57,14 @@ pub fn kind(key: &str) -> Kind {
 pub fn extent(overlay: &Overlay) -> Option<Extent> {
     let lines = overlay.lines.iter().chain(&overlay.areas).flatten().copied();
     Extent::of(lines.chain(overlay.labels.iter().map(|label| label.at)))
+}
+
+fn load(kind: LoadKind, given: &Given<'_>) -> Overlay {
+    let units = given.design.units;
+    given
+        .bearing
+        .map(|bearing| load_diagram::overlay(kind, given.band, bearing, units))
+        .unwrap_or_default()
 }
 
 fn nothing(_: &Given<'_>) -> Overlay {

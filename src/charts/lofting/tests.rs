@@ -31,7 +31,7 @@ fn sample(key: &str) -> Laid {
 
 fn over(laid: &Laid, key: &str) -> Overlay {
     let Laid { design, resolved, analysis, band, scene } = laid;
-    (kind(key).2)(&Given { design, resolved, analysis, band, scene, marked: 11 })
+    (kind(key).2)(&Given { design, resolved, analysis, band, scene, bearing: None, marked: 11 })
 }
 
 fn length(row: usize, text: &str) -> Edit {

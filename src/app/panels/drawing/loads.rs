@@ -1,7 +1,5 @@
 //! What the strings do to board, neck and pillar, and how far each part is used up.
 
-use std::sync::Arc;
-
 use leptos::prelude::*;
 
 use crate::app::store::Store;
@@ -12,39 +10,15 @@ use crate::design::bearing_words::{self, PartWords};
 use crate::design::display;
 use crate::design::explain::Topic;
 use crate::design::letters::capital;
-use crate::engine::bearing::{Bearing, bear};
-use crate::engine::geometry::{Band, Loads, lay_out, loads};
-
-/// A harp that is laid out, and what it bears.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Borne {
-    /// Where everything stands.
-    pub band: Band,
-    /// What the strings do.
-    pub loads: Loads,
-    /// What the frame bears.
-    pub bearing: Bearing,
-}
-
-/// What the design that is open bears.
-pub fn borne(store: Store) -> Memo<Arc<Borne>> {
-    Memo::new(move |_| {
-        let (resolved, analysis) = (store.resolved.read(), store.analysis.read());
-        let (geometry, build) = (&resolved.geometry, &resolved.build);
-        let band = lay_out(&resolved.harp, &analysis, geometry);
-        let loads = loads(&band, &resolved.harp, &analysis, geometry);
-        let bearing = bear(&band, &loads, &analysis, geometry, build);
-        Arc::new(Borne { band, loads, bearing })
-    })
-}
+use crate::engine::bearing::Borne;
 
 /// The loads, with the caution that they are estimates.
 #[component]
 pub fn LoadsTable(store: Store) -> impl IntoView {
-    let borne = borne(store);
+    let borne = store.borne;
     let verdicts = Memo::new(move |_| {
         let (borne, units) = (borne.read(), store.design.read().units);
-        bearing_words::verdicts(&borne.bearing, &borne.band, &store.analysis.read(), units)
+        bearing_words::verdicts(&borne.bearing, &store.band.read(), &store.analysis.read(), units)
     });
     let lines = Memo::new(move |_| lines(store, &borne.read()));
     let granted = Memo::new(move |_| bearing_words::assumptions(&store.design.read()));

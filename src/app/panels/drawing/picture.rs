@@ -33,8 +33,11 @@ pub fn Picture(store: Store) -> impl IntoView {
         let (analysis, band, scene) = (store.analysis.read(), store.band.read(), scene.read());
         let (design, resolved, analysis) = (&**design, &**resolved, &**analysis);
         let (band, scene, marked) = (&**band, &**scene, cursor.get());
-        let given = over::Given { design, resolved, analysis, band, scene, marked };
-        Arc::new(over::kind(store.paper.over.get()).2(&given))
+        let kind = over::kind(store.paper.over.get());
+        let borne = over::is_load(kind.0).then(|| store.borne.get());
+        let bearing = borne.as_ref().map(|borne| &borne.bearing);
+        let given = over::Given { design, resolved, analysis, band, scene, bearing, marked };
+        Arc::new(kind.2(&given))
     });
     let extent = Memo::new(move |_| {
         let scene = scene.with(|scene| scene.extent)?;

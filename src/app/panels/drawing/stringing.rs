@@ -2,7 +2,6 @@
 
 use leptos::prelude::*;
 
-use super::loads::borne;
 use crate::app::store::Store;
 use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{list, part, while_so, words};
@@ -23,7 +22,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
     let chosen = RwSignal::new(None::<usize>);
     let count = move || store.count();
     let up = move || chosen.get().unwrap_or(usize::MAX).min(count());
-    let borne = borne(store);
+    let borne = store.borne;
     // Only where it is looked at: each stage is a frame of its own.
     let stages = Memo::new(move |_| {
         if !open.get() {
@@ -37,7 +36,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
         let (borne, resolved) = (borne.read(), store.resolved.read());
         let (shape, build) = (&resolved.geometry, &resolved.build);
         let which = (order.get(), counts.as_slice());
-        some_stages(&borne.band, &borne.loads, &store.analysis.read(), shape, build, which)
+        some_stages(&store.band.read(), &borne.loads, &store.analysis.read(), shape, build, which)
     });
     let told = move |stage: &Stage| bearing_words::stage(stage, store.design.read().units);
     let row = move |stage: Stage| {
