@@ -171,7 +171,8 @@ pub fn the_sample_bears_what_a_frame_solver_finds() {
     assert_near(size, solved.shoulder_n[0].hypot(solved.shoulder_n[1]), NEAR, "shoulder");
     // Offsets of the script and of the sample.
     assert_near(solved.offset_mm, resolved.geometry.strings_from_neck.to_mm(), 1e-12, "offset");
-    let kinds: [(usize, fn(&Station) -> f64, &str); 5] = [
+    type Kind = (usize, fn(&Station) -> f64, &'static str);
+    let kinds: [Kind; 5] = [
         (2, |cut| cut.axial_n, "along"),
         (3, |cut| cut.shear_n, "shear"),
         (4, |cut| cut.moment_n_m, "bending"),
