@@ -19,7 +19,7 @@ const TOLD: &str = "return [...document.querySelectorAll('[role=status]')].map((
 async fn open_shape(browser: &Browser) {
     browser.ask("document.querySelector('#drawing').focus(); return true").await;
     browser.press(&Key::Enter.to_string()).await;
-    browser.find(".spacing select").await;
+    let _ = browser.find(".spacing select").await;
 }
 
 /// Goes to a field with the tab key.
@@ -62,7 +62,7 @@ async fn the_spacing_is_changed_and_undone_by_keyboard() {
     // By zones: nothing moves, and it is told.
     tab_to(&browser, ".spacing select").await;
     browser.press("B").await;
-    browser.find("#zone-0-1").await;
+    let _ = browser.find("#zone-0-1").await;
     assert!(
         said(&browser, TOLD).await.contains("stay where they were"),
         "{}",
@@ -148,7 +148,7 @@ async fn a_column_is_pasted_and_the_curve_takes_over_and_gives_back() {
     let before = browser.ask(cells).await;
     tab_to(&browser, "fieldset.drives select").await;
     browser.press("A").await;
-    browser.find("#node-0-0").await;
+    let _ = browser.find("#node-0-0").await;
     let told = said(&browser, TOLD).await;
     assert!(
         told.contains("The curve now drives, with") && told.contains("change of a length"),
