@@ -69,6 +69,8 @@ fn part_of(store: Store, (key, words, make): Group) -> AnyView {
     let turn = move |_| {
         store.close_step();
         store.paper.group.set(if open() { "" } else { key });
+        // What stood above is closed now.
+        browser::to_top("drawing-side");
     };
     view! {
         <div class="drawing-group" class:open=open>

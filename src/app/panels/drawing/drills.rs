@@ -25,13 +25,12 @@ pub fn Drills(store: Store) -> impl IntoView {
             .into_any()
     };
     view! {
-        <fieldset>
-            <legend>"Drills"</legend>
+        <div class="form-stack">
             {field("Bridge pin", DRILL_MM, |d| d.bridge_pin_mm, |d, x| d.bridge_pin_mm = x)}
             {field("String hole wider than its string by", CLEARANCE_MM, |d| d.string_clearance_mm, |d, x| d.string_clearance_mm = x)}
             {field("Eyelet, outside", DRILL_MM, |d| d.eyelet_mm, |d, x| d.eyelet_mm = x)}
             {field("Screw of a lever, axle of a disc", DRILL_MM, |d| d.mechanism_mm, |d, x| d.mechanism_mm = x)}
             <p class="hint">"0 for what is not drilled or not known. With an eyelet, every string hole is as wide as it. Tuning pins have their diameter under Instrument: a tapered pin is drilled at its small end and reamed. Common practice, from memory; a hole is often 0.3 to 0.5 mm wider than its string."</p>
-        </fieldset>
+        </div>
     }
 }

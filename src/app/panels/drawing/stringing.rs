@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::store::Store;
 use crate::app::widgets::fields::Choice;
-use crate::app::widgets::list::{list, part, while_so, words};
+use crate::app::widgets::list::{list, part, words};
 use crate::design::bearing_words::{self, STRINGING, order_name};
 use crate::design::{advice, display};
 use crate::engine::bearing::{Order, Stage, some_stages};
@@ -18,16 +18,12 @@ const TOLD: [&str; 5] = ["Pull", "Push in the pillar", "Bending", "Torque", "Use
 /// The order of stringing, a slider from no string to all, and some stages side by side.
 #[component]
 pub fn Stringing(store: Store) -> impl IntoView {
-    let (open, order) = (RwSignal::new(false), RwSignal::new(Order::default()));
+    let order = RwSignal::new(Order::default());
     let chosen = RwSignal::new(None::<usize>);
     let count = move || store.count();
     let up = move || chosen.get().unwrap_or(usize::MAX).min(count());
     let borne = store.borne;
-    // Only where it is looked at: each stage is a frame of its own.
     let stages = Memo::new(move |_| {
-        if !open.get() {
-            return Vec::new();
-        }
         let (all, up) = (count(), up());
         let mut counts: Vec<usize> = (0..=SHOWN).map(|step| all * step / SHOWN).collect();
         counts.push(up);
@@ -78,10 +74,10 @@ pub fn Stringing(store: Store) -> impl IntoView {
             order.set(found);
         }
     };
-    let inside = move || {
-        let heads = TOLD.map(|head| view! { <th scope="col">{head}</th> });
-        let advice_lines = STRINGING.map(|line| view! { <li>{line}</li> });
-        view! {
+    let heads = TOLD.map(|head| view! { <th scope="col">{head}</th> });
+    let advice_lines = STRINGING.map(|line| view! { <li>{line}</li> });
+    view! {
+        <div class="drawing-loads stringing">
             <Choice
                 label="Order"
                 choices=orders.to_vec()
@@ -110,13 +106,6 @@ pub fn Stringing(store: Store) -> impl IntoView {
             <p class="hint">"Every string that is up is at pitch. The board is left out here: each place of it bears its own strings."</p>
             <ul class="granted">{advice_lines.collect_view()}</ul>
             <p class="caution">{advice::caution()}</p>
-        }
-        .into_any()
-    };
-    view! {
-        <details class="stringing" on:toggle=move |_| open.update(|open| *open = !*open)>
-            <summary>"Stringing, step by step"</summary>
-            <div class="drawing-loads">{while_so(move || open.get(), inside)}</div>
-        </details>
+        </div>
     }
 }
