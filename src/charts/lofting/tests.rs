@@ -1,3 +1,5 @@
+//! Tests of the scene, its look and what lies over it.
+
 use super::over::{Given, OVER, extent, kind};
 use super::svg::{letters_text, marks_text, number, overlay_text, scene_text};
 use super::*;

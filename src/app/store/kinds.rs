@@ -1,0 +1,72 @@
+//! What the signals of the store hold.
+
+use leptos::prelude::RwSignal;
+
+use crate::charts::lofting::look::Look;
+
+/// Where the open design comes from, and so whether this browser keeps it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Origin {
+    /// A sample that nobody changed.
+    Sample,
+    /// Somebody's link: a copy that is not kept here until it is changed or kept on purpose.
+    Link,
+    /// Kept in this browser under a name.
+    Kept(String),
+}
+
+/// Something to tell the user.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Notice {
+    /// A sentence.
+    pub text: String,
+    /// Whether something went wrong.
+    pub problem: bool,
+}
+
+/// What stands at the left of the page.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum View {
+    /// The string chart.
+    #[default]
+    Chart,
+    /// The harp to scale.
+    Drawing,
+}
+
+/// What of the drawing is shown. It stays while the string chart takes its place.
+#[derive(Clone, Copy)]
+pub struct Paper {
+    /// What is in sight; `None` for the whole harp.
+    pub look: RwSignal<Option<Look>>,
+    /// Width and height in pixels.
+    pub size: RwSignal<(f64, f64)>,
+    /// The key of what is shown over the drawing.
+    pub over: RwSignal<&'static str>,
+    /// The key of the group beside the drawing that is open.
+    pub group: RwSignal<&'static str>,
+}
+
+/// A panel that opens over the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Window {
+    New,
+    Shelf,
+    Instrument,
+    Materials,
+    MakeUp,
+    Details,
+    Card,
+    Link,
+    Numbers,
+    Keys,
+}
+
+/// A cell that is being typed into.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Typing {
+    /// What the field holds when it opens.
+    pub text: String,
+    /// Opened by a printable key: then the arrow keys leave the field, as in any grid.
+    pub quick: bool,
+}
