@@ -188,7 +188,7 @@ impl Store {
     pub fn main_part(self) -> &'static str {
         match self.view.get_untracked() {
             View::Chart => "chart",
-            View::Drawing => "paper",
+            View::Drawing => "loft",
         }
     }
 

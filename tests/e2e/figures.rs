@@ -199,7 +199,7 @@ async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {
     browser.click("#drawing").await;
     browser.click("#group-loads").await;
     let _ = browser.find(".drawing-loads td").await;
-    let picture = "return document.querySelector('#paper svg').innerHTML";
+    let picture = "return document.querySelector('#loft svg').innerHTML";
     let before = browser.ask(picture).await;
     let words = browser.text(".drawing-side").await;
     for said in ["ift", "no approval", "eye protection"] {
@@ -216,7 +216,7 @@ async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {
     browser.click("#drawing").await;
     type_over(&browser, 20, 1, "540").await;
     browser.click("#drawing").await;
-    let _ = browser.find("#paper .string").await;
+    let _ = browser.find("#loft .string").await;
     browser.until(&format!("{picture} !== {before}"), "the drawing to follow").await;
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;

@@ -21,28 +21,28 @@ const SEEN: &str = "
       curves: document.querySelector('#curves').toDataURL(),
       band: document.querySelector('#band').toDataURL(),
       loads: text('.drawing-loads tbody'),
-      strings: document.querySelector('#paper svg g').innerHTML,
+      strings: document.querySelector('#loft svg g').innerHTML,
     });
 ";
 /// The middle of the ring about the marked string's bridge pin, on the page.
 const RING: &str = "
-    const ring = document.querySelector('#paper .ring').getBoundingClientRect();
+    const ring = document.querySelector('#loft .ring').getBoundingClientRect();
     return [ring.x + ring.width / 2, ring.y + ring.height / 2];
 ";
-const VIEW: &str = "return document.querySelector('#paper svg').getAttribute('viewBox')";
+const VIEW: &str = "return document.querySelector('#loft svg').getAttribute('viewBox')";
 
 async fn open(screen: Screen) -> (Site, Browser) {
     let site = Site::of_build("/");
     let browser = Browser::open(screen).await;
     browser.open_app(&site.url()).await;
     browser.click("#drawing").await;
-    let _ = browser.find("#paper .string").await;
+    let _ = browser.find("#loft .string").await;
     (site, browser)
 }
 
 /// Marks a string: the keyboard goes to the paper.
 async fn mark(browser: &Browser, number: usize) {
-    browser.ask("document.querySelector('#paper').focus()").await;
+    browser.ask("document.querySelector('#loft').focus()").await;
     browser.press(&Key::Home.to_string()).await;
     for _ in 1..number {
         browser.press(&Key::PageDown.to_string()).await;
@@ -164,7 +164,7 @@ async fn the_keys_do_what_the_pointer_does() {
     assert_eq!(browser.ask(VIEW).await, whole);
 
     // The details of the string, and back.
-    browser.ask("document.querySelector('#paper').focus()").await;
+    browser.ask("document.querySelector('#loft').focus()").await;
     browser.press(&Key::Enter.to_string()).await;
     browser
         .until(
@@ -182,7 +182,7 @@ async fn the_keys_do_what_the_pointer_does() {
         browser.press(&Key::F6.to_string()).await;
         parts.push(browser.ask("return document.activeElement.id").await);
     }
-    assert_eq!(parts, ["drawing-side", "findings", "new", "paper"]);
+    assert_eq!(parts, ["drawing-side", "findings", "loft", "new"]);
     browser.check_console().await;
 }
 
@@ -201,11 +201,11 @@ async fn the_pointer_looks_around_and_shares_its_string_with_the_curves() {
             "the cross-hair",
         )
         .await;
-    assert_eq!(browser.count("#paper .pointed").await, 1);
+    assert_eq!(browser.count("#loft .pointed").await, 1);
 
     let whole = browser.ask(VIEW).await;
     let wheel = format!(
-        "const paper = document.querySelector('#paper');
+        "const paper = document.querySelector('#loft');
          const turn = new WheelEvent('wheel', {{ deltaY: -240, clientX: {x}, clientY: {y}, bubbles: true, cancelable: true }});
          paper.dispatchEvent(turn);
          return turn.defaultPrevented"
@@ -220,7 +220,7 @@ async fn the_pointer_looks_around_and_shares_its_string_with_the_curves() {
     );
 
     // Empty paper, dragged.
-    let corner = browser.ask("const r = document.querySelector('#paper').getBoundingClientRect(); return [r.x + 20, r.y + 20]").await;
+    let corner = browser.ask("const r = document.querySelector('#loft').getBoundingClientRect(); return [r.x + 20, r.y + 20]").await;
     let (x, y): (f64, f64) = serde_json::from_value(corner).expect("a corner");
     let (down, up) = (
         PointerAction::Down { button: MOUSE_BUTTON_LEFT },
@@ -265,7 +265,7 @@ async fn the_drawing_has_no_barriers() {
         let (_site, browser) = open(screen).await;
         browser.check_barriers().await;
         browser.ask("document.querySelector('#over').value = 'measures'; document.querySelector('#over').dispatchEvent(new Event('change', { bubbles: true }))").await;
-        let _ = browser.find("#paper .over text").await;
+        let _ = browser.find("#loft .over text").await;
         browser.ask("document.querySelector('#group-loads').click()").await;
         browser.check_barriers().await;
         browser.check_console().await;

@@ -7,7 +7,7 @@ use crate::browser::{Browser, Screen};
 use crate::server::Site;
 
 /// The picture of the harp.
-const PICTURE: &str = "return document.querySelector('.drawing-paper').innerHTML";
+const PICTURE: &str = "return document.querySelector('#loft svg').innerHTML";
 
 /// What is said in the fieldset with the keyboard.
 const SAID: &str = "return document.activeElement.closest('fieldset').innerText";

@@ -49,7 +49,7 @@ pub fn Drawing(store: Store) -> impl IntoView {
     // Escape gives the keyboard back to the drawing.
     let on_keys = move |event: KeyboardEvent| {
         if event.key() == "Escape" {
-            browser::focus("paper");
+            browser::focus("loft");
         }
     };
     let groups = GROUPS.iter().map(|group| part_of(store, *group)).collect_view();

@@ -31,7 +31,7 @@ use crate::app::widgets::list::either;
 /// The parts of the page that F6 goes through.
 const PARTS: [&str; 3] = ["chart", "findings", "new"];
 /// Those while the drawing is shown.
-const DRAWN_PARTS: [&str; 4] = ["paper", "drawing-side", "findings", "new"];
+const DRAWN_PARTS: [&str; 4] = ["loft", "drawing-side", "findings", "new"];
 
 /// Puts the page into the body and takes the shell away.
 pub fn start() {

@@ -138,11 +138,11 @@ pub fn Picture(store: Store) -> impl IntoView {
                 on:dblclick=move |_| if store.hover.with_untracked(Option::is_some) { store.window.set(Some(Window::Details)) }
             >
                 <div
-                    id="paper"
+                    id="loft"
                     tabindex="0"
                     role="application"
                     aria-label="Drawing of the harp from the side"
-                    aria-describedby="paper-help"
+                    aria-describedby="loft-help"
                     on:keydown=on_keys
                 >
                     <svg aria-hidden="true" viewBox=move || look.get().view_box(store.paper.size.get())>
@@ -167,7 +167,7 @@ pub fn Picture(store: Store) -> impl IntoView {
             <p class="readout" id="loft-readout">{words(readout)}</p>
             <p class="hint" id="loft-hint">{words(hint)}</p>
             <p class="out-of-sight" role="status">{words(move || hand.said.get())}</p>
-            <p class="out-of-sight" id="paper-help">
+            <p class="out-of-sight" id="loft-help">
                 "Page up and down choose a string, Alt with the arrow up or down makes it longer or shorter. Plus, minus and nought look nearer, farther and at the whole, the arrow keys move the paper, Enter opens the details."
             </p>
         </div>
