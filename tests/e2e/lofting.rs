@@ -182,7 +182,7 @@ async fn the_keys_do_what_the_pointer_does() {
         browser.press(&Key::F6.to_string()).await;
         parts.push(browser.ask("return document.activeElement.id").await);
     }
-    assert_eq!(parts, ["drawing-side", "findings", "loft", "new"]);
+    assert_eq!(parts, ["drawing-side", "findings", "new", "loft"]);
     browser.check_console().await;
 }
 
