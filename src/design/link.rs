@@ -7,6 +7,8 @@
 
 mod compact;
 
+use std::sync::Arc;
+
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use miniz_oxide::deflate::compress_to_vec;
@@ -63,17 +65,39 @@ pub enum LinkError {
         "this design is too large for a link of {MOST_CHARACTERS} characters (send the design file instead)"
     )]
     TooLarge,
+    /// As [`LinkError::TooLarge`], with a version beside the design.
+    #[error(
+        "this design and its version together are too large for a link of {MOST_CHARACTERS} characters (send a link without the version, or the design file)"
+    )]
+    TwoTooLarge,
     /// What the link holds is no lawful design.
     #[error("the link does not hold a design that can be used: {0}")]
     Design(#[from] ReadError),
 }
 
-/// The fragment for a design, without the `#`.
+/// The fragment for a design, without the `#`. It holds the design as it is now and none of its versions.
 ///
 /// # Errors
 ///
 /// When the design does not fit [`MOST_CHARACTERS`].
 pub fn write(design: &Design) -> Result<String, LinkError> {
+    pack(&Design { versions: Vec::new(), ..design.clone() })
+}
+
+/// The fragment for a design with one of its versions, to be compared; without the `#`.
+///
+/// # Errors
+///
+/// When the two do not fit [`MOST_CHARACTERS`]. A version that is not there is left out.
+pub fn write_with_version(design: &Design, version: usize) -> Result<String, LinkError> {
+    let versions = design.versions.get(version).cloned().into_iter().collect();
+    pack(&Design { versions, ..design.clone() }).map_err(|error| match error {
+        LinkError::TooLarge => LinkError::TwoTooLarge,
+        other => other,
+    })
+}
+
+fn pack(design: &Design) -> Result<String, LinkError> {
     // The text is this program's own; were it no JSON, there would be nothing to send.
     let document = serde_json::from_str(&persist::plain(design)).unwrap_or(Value::Null);
     let text = compact::squeeze(document).to_string();
@@ -115,9 +139,12 @@ pub fn read(text: &str) -> Result<Design, LinkError> {
     })?;
     let text = String::from_utf8(text).map_err(|_| LinkError::Altered)?;
     let document = serde_json::from_str(&text).map_err(|_| LinkError::Altered)?;
-    let (document, named) = compact::expand(document);
+    let (document, named, named_in_versions) = compact::expand(document);
     let mut design = persist::read(&document.to_string())?;
     materials(&mut design, &named)?;
+    for (version, named) in design.versions.iter_mut().zip(&named_in_versions) {
+        materials(Arc::make_mut(&mut version.design), named)?;
+    }
     check(&design).map_err(ReadError::from)?;
     Ok(design)
 }

@@ -19,5 +19,10 @@ fn later_figures(_: &mut Map<String, Value>) {}
 pub(super) fn lift(document: &mut Map<String, Value>, found: usize) {
     for step in STEPS.iter().skip(found.saturating_sub(1)) {
         step(document);
+        // Versions are as old as the file that holds them.
+        if let Some(Value::Array(versions)) = document.get_mut("versions") {
+            let designs = versions.iter_mut().filter_map(|kept| kept.get_mut("design"));
+            designs.filter_map(Value::as_object_mut).for_each(step);
+        }
     }
 }

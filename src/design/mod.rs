@@ -7,6 +7,7 @@
 
 pub mod advice;
 pub mod bearing_words;
+pub(crate) mod cells;
 pub mod checks;
 pub mod decimal;
 pub mod display;

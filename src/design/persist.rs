@@ -8,10 +8,15 @@
 mod check;
 mod layout;
 
+use std::sync::Arc;
+
 use serde_json::{Map, Value};
 use thiserror::Error;
 
-pub use self::check::{CheckError, MOST_MATERIALS, check, tidy};
+pub use self::check::{
+    CheckError, MOST_MATERIALS, MOST_STOCK, MOST_VERSION_BYTES, MOST_VERSIONS, check, check_item,
+    tidy, tidy_item,
+};
 use super::document::Design;
 use super::library::{complete, embed};
 pub use super::migrate::VERSION;
@@ -106,6 +111,7 @@ pub fn read(text: &str) -> Result<Design, ReadError> {
         complete(&mut design.materials);
     }
     embed(&mut design);
+    design.versions.iter_mut().filter_map(|kept| Arc::get_mut(&mut kept.design)).for_each(embed);
     // Once more, as built-in materials were added: what is opened must also be what can be saved.
     check(&design)?;
     Ok(design)

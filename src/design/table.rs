@@ -6,14 +6,15 @@
 //! that a spreadsheet would run as a formula gets an apostrophe before it, which is taken off again
 //! when it is read; plain numbers, also negative ones, never do.
 
-pub(crate) mod cells;
 mod line;
 mod read;
 pub mod report;
 
 use thiserror::Error;
 
-pub use self::read::{INPUT_COLUMNS, MOST_BYTES, TableError, TableRead, read};
+pub use self::read::{INPUT_COLUMNS, MOST_BYTES, TableRead, read};
+pub(crate) use super::cells;
+pub use super::cells::TableError;
 use super::decimal::decimal;
 use super::document::{Design, MOST_STRINGS, StringSpec};
 use super::make_up_text;

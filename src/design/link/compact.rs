@@ -6,6 +6,7 @@ use serde_json::{Map, Value};
 
 use super::{LIBRARY_REVISION, built_in_at};
 use crate::design::document::{Design, MOST_STRINGS};
+use crate::design::persist::MOST_VERSIONS;
 
 /// Between the cells of a column: a character that no cell holds and JSON writes as it is.
 const BETWEEN: char = '\u{7f}';
@@ -15,7 +16,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 80] = [
+const SHORT: [(&str, &str); 87] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -96,6 +97,13 @@ const SHORT: [(&str, &str); 80] = [
     ("drills", "~"),
     ("sections", "}"),
     ("at_percent", "|"),
+    ("stock", "{"),
+    ("make_up", "`"),
+    ("supplier", "_"),
+    ("pack_mm", "^"),
+    ("price", "]"),
+    ("currency", "["),
+    ("versions", "@"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only
@@ -112,33 +120,58 @@ fn as_value(part: &impl Serialize) -> Value {
     serde_json::from_str(&text).unwrap_or_default()
 }
 
-/// Makes a document short.
+/// Makes a document short, and the designs of its versions.
 pub(super) fn squeeze(mut document: Value) -> Value {
     if let Value::Object(fields) = &mut document {
-        // A field that cannot be told from its usual value comes back as that.
         let usual = as_value(&Design::default());
-        drop_usual(fields, &usual);
-        if let Some(Value::Array(materials)) = fields.get_mut("materials") {
-            let built_in = built_in_at(LIBRARY_REVISION).unwrap_or_default();
-            let built_in: Vec<Value> = built_in.iter().map(as_value).collect();
-            for material in materials.iter_mut().filter(|material| built_in.contains(material)) {
-                *material = material.get("key").cloned().unwrap_or_default();
-            }
-            fields.insert(REVISION.to_owned(), LIBRARY_REVISION.into());
-        }
-        if let Some(Value::Array(strings)) = fields.remove("strings") {
-            fields.insert("strings".to_owned(), by_columns(&strings));
+        let built_in = built_in_at(LIBRARY_REVISION).unwrap_or_default();
+        let built_in: Vec<Value> = built_in.iter().map(as_value).collect();
+        squeeze_one(fields, &usual, &built_in);
+        for version in designs_of_versions(fields) {
+            squeeze_one(version, &usual, &built_in);
         }
     }
     renamed(document, &|name| SHORT.iter().find(|pair| pair.0 == name).map(|pair| pair.1))
 }
 
-/// The document from its short form, without the built-in materials, and which these are.
-pub(super) fn expand(short: Value) -> (Value, Named) {
+fn squeeze_one(fields: &mut Map<String, Value>, usual: &Value, built_in: &[Value]) {
+    // A field that cannot be told from its usual value comes back as that.
+    drop_usual(fields, usual);
+    if let Some(Value::Array(materials)) = fields.get_mut("materials") {
+        for material in materials.iter_mut().filter(|material| built_in.contains(material)) {
+            *material = material.get("key").cloned().unwrap_or_default();
+        }
+        fields.insert(REVISION.to_owned(), LIBRARY_REVISION.into());
+    }
+    if let Some(Value::Array(strings)) = fields.remove("strings") {
+        fields.insert("strings".to_owned(), by_columns(&strings));
+    }
+}
+
+/// The designs of the versions of a document, no more than one beyond what there may be.
+fn designs_of_versions(
+    fields: &mut Map<String, Value>,
+) -> impl Iterator<Item = &mut Map<String, Value>> {
+    let versions = fields.get_mut("versions").and_then(Value::as_array_mut);
+    let versions = versions.into_iter().flatten().take(MOST_VERSIONS + 1);
+    versions.filter_map(|version| version.get_mut("design")?.as_object_mut())
+}
+
+/// The document from its short form, without the built-in materials, and which these are; then those of
+/// its versions.
+pub(super) fn expand(short: Value) -> (Value, Named, Vec<Named>) {
     let mut document =
         renamed(short, &|name| SHORT.iter().find(|pair| pair.1 == name).map(|pair| pair.0));
+    let Value::Object(fields) = &mut document else {
+        return (document, Named { revision: LIBRARY_REVISION, keys: Vec::new() }, Vec::new());
+    };
+    let named = expand_one(fields);
+    let versions = designs_of_versions(fields).map(expand_one).collect();
+    (document, named, versions)
+}
+
+fn expand_one(fields: &mut Map<String, Value>) -> Named {
     let mut named = Named { revision: LIBRARY_REVISION, keys: Vec::new() };
-    let Value::Object(fields) = &mut document else { return (document, named) };
     if let Some(revision) = fields.remove(REVISION) {
         named.revision = revision.as_u64().unwrap_or(0);
     }
@@ -152,7 +185,7 @@ pub(super) fn expand(short: Value) -> (Value, Named) {
     if let Some(Value::Object(columns)) = fields.remove("strings") {
         fields.insert("strings".to_owned(), by_strings(&columns));
     }
-    (document, named)
+    named
 }
 
 /// Drops what has its usual value, within objects too.

@@ -1,9 +1,15 @@
 //! What a design must hold to, whether it comes from a file, from a link or out of an edit.
 
 mod geometry;
+mod order;
+
+use std::sync::Arc;
 
 use thiserror::Error;
 
+pub use self::order::{
+    MOST_STOCK, MOST_VERSION_BYTES, MOST_VERSIONS, item as check_item, tidy_item,
+};
 use crate::design::document::{
     Design, LONGEST_CELL, LONGEST_TEXT, MOST_LAYERS, MOST_STRINGS, MakeUpSpec, MaterialSpec,
 };
@@ -35,6 +41,18 @@ pub enum CheckError {
     /// Two materials that strings could not tell apart.
     #[error("two materials have the key \"{key}\" (rename one)")]
     SameKey { key: String },
+    /// A version that holds versions.
+    #[error("a version must hold no versions itself, but version {number} does (take them out)")]
+    Nested { number: usize },
+    /// A version that is no lawful design.
+    #[error("version {number} cannot be kept: {why}")]
+    Version { number: usize, why: Box<CheckError> },
+    /// Versions that would make the file too large.
+    #[error(
+        "the versions of a design must take at most {} KB together, got {} KB (remove one)",
+        MOST_VERSION_BYTES >> 10, got.div_ceil(1 << 10)
+    )]
+    VersionsLarge { got: usize },
 }
 
 /// Whether a design keeps within the limits of a document: counts, lengths of texts, ranges of
@@ -46,11 +64,18 @@ pub enum CheckError {
 ///
 /// The first limit that is broken, with the name of the field.
 pub fn check(design: &Design) -> Result<(), CheckError> {
+    check_one(design)?;
+    order::versions(design)
+}
+
+/// As [`check`], without the versions.
+fn check_one(design: &Design) -> Result<(), CheckError> {
     many("strings", design.strings.len(), MOST_STRINGS)?;
     many("materials", design.materials.len(), MOST_MATERIALS)?;
     texts(design)?;
     numbers(design)?;
     geometry::geometry(&design.geometry)?;
+    order::order(design)?;
     for (index, string) in design.strings.iter().enumerate() {
         let number = index + 1;
         let of = |field: &str| format!("the {field} of string {number}");
@@ -201,6 +226,16 @@ pub fn tidy(design: &mut Design) {
         tidy_text(text, false);
     }
     tidy_text(&mut design.remarks, true);
+    tidy_text(&mut design.order.remarks, true);
+    design.stock.iter_mut().for_each(tidy_item);
+    for version in &mut design.versions {
+        tidy_text(&mut version.name, false);
+        tidy_text(&mut version.date, false);
+        // One that is shared came out of a design and is tidy.
+        if let Some(design) = Arc::get_mut(&mut version.design) {
+            tidy(design);
+        }
+    }
     let shape = &mut design.geometry;
     for wood in [&mut shape.neck.wood, &mut shape.pillar.wood, &mut shape.board.wood] {
         tidy_text(wood, false);
@@ -225,7 +260,7 @@ pub fn tidy(design: &mut Design) {
     }
 }
 
-fn tidy_text(text: &mut String, lines: bool) {
+pub(super) fn tidy_text(text: &mut String, lines: bool) {
     let turns =
         |c: char| matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}');
     let kept = |c: char| lines && c == '\n' || !c.is_control() && !turns(c);

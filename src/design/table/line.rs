@@ -2,8 +2,7 @@
 
 use std::fmt;
 
-use super::cells::{Row, unguarded};
-use super::read::TableError;
+use super::cells::{Row, TableError, unguarded};
 use crate::design::document::{
     Fact, LONGEST_CELL, LayerSpec, MakeUpSpec, MaterialSpec, ModulusSpec, StandingSpec,
     StrengthSpec, StringSpec, WeighedSpec,

@@ -1,9 +1,7 @@
 //! Strings out of a table: our own export or a plain list with headings, in any order of columns.
 
-use std::fmt;
-
 use super::COLUMNS;
-use super::cells::{Row, rows};
+use super::cells::{Row, TableError, delimiter, rows};
 use super::line::{LAYER_COLUMNS, Line, Own, own_material};
 use crate::design::document::{Design, MOST_STRINGS, MaterialSpec, StringSpec};
 use crate::design::letters::small;
@@ -41,28 +39,6 @@ pub const INPUT_COLUMNS: [&str; 17] = [
     "order_code",
     "string",
 ];
-
-/// Where in a table something is wrong, and what.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct TableError {
-    /// The line of the text, counted from 1.
-    pub line: usize,
-    /// The heading of the column; empty when the whole line is meant.
-    pub column: String,
-    /// What must hold, what was given, what to do.
-    pub message: String,
-}
-
-impl fmt::Display for TableError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Self { line, column, message } = self;
-        if column.is_empty() {
-            write!(f, "line {line}: {message}")
-        } else {
-            write!(f, "line {line}, column {column}: {message}")
-        }
-    }
-}
 
 /// What a table holds.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -188,15 +164,6 @@ pub(super) fn missing(line: usize, group: &[&str]) -> TableError {
         group.join(" or ")
     );
     TableError { line, column: String::new(), message }
-}
-
-/// What stands between the cells: of comma, semicolon and tab the one that a line has most of.
-fn delimiter(line: &str) -> char {
-    // Of equally many, the comma.
-    [';', '\t', ',']
-        .into_iter()
-        .max_by_key(|delimiter| line.matches(*delimiter).count())
-        .unwrap_or(',')
 }
 
 struct Reader {

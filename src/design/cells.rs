@@ -1,19 +1,52 @@
 //! Text in rows and cells, as spreadsheets write it: cells in quotes may hold the delimiter, line
 //! ends and doubled quotes.
 
-use crate::design::decimal::decimal;
+use std::fmt;
+
+use super::decimal::decimal;
+
+/// Where in a table something is wrong, and what.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TableError {
+    /// The line of the text, counted from 1.
+    pub line: usize,
+    /// The heading of the column; empty when the whole line is meant.
+    pub column: String,
+    /// What must hold, what was given, what to do.
+    pub message: String,
+}
+
+impl fmt::Display for TableError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self { line, column, message } = self;
+        if column.is_empty() {
+            write!(f, "line {line}: {message}")
+        } else {
+            write!(f, "line {line}, column {column}: {message}")
+        }
+    }
+}
+
+/// What stands between the cells: of comma, semicolon and tab the one that a line has most of.
+pub(crate) fn delimiter(line: &str) -> char {
+    // Of equally many, the comma.
+    [';', '\t', ',']
+        .into_iter()
+        .max_by_key(|delimiter| line.matches(*delimiter).count())
+        .unwrap_or(',')
+}
 
 /// A row with the line on which it begins, counted from 1.
-pub(super) struct Row {
-    pub(super) line: usize,
-    pub(super) cells: Vec<String>,
+pub(crate) struct Row {
+    pub(crate) line: usize,
+    pub(crate) cells: Vec<String>,
 }
 
 /// Cuts a text into rows. `Err` holds the line of a quote that is never closed.
 ///
 /// A quote opens a quoted cell only where the cell begins; elsewhere it is an inch mark. The end of
 /// the last line begins no further row.
-pub(super) fn rows(text: &str, delimiter: char) -> Result<Vec<Row>, usize> {
+pub(crate) fn rows(text: &str, delimiter: char) -> Result<Vec<Row>, usize> {
     let mut rows = Vec::new();
     let mut letters = text.chars().peekable();
     let mut line = 1;
@@ -84,7 +117,7 @@ pub(crate) fn guarded(text: &str) -> String {
 }
 
 /// The text that [`guarded`] was given.
-pub(super) fn unguarded(cell: &str) -> &str {
+pub(crate) fn unguarded(cell: &str) -> &str {
     match cell.strip_prefix('\'') {
         Some(text) if is_formula(text) => text,
         _ => cell,

@@ -1,0 +1,99 @@
+//! What is ordered and what was kept: stock items, the settings of the order list, versions.
+
+use std::sync::Arc;
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+use super::Design;
+
+/// A string or a wire that can be bought.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct StockItem {
+    /// What it is, in the one-line notation of a make-up: `nylon 0.81`.
+    pub make_up: String,
+    /// The supplier's code.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub code: String,
+    /// Who sells it.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub supplier: String,
+    /// Whether a pack holds one string, and not wire to cut strings from.
+    #[serde(skip_serializing_if = "is_false")]
+    pub single: bool,
+    /// How much string is in a pack; none where it is not known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pack_mm: Option<f64>,
+    /// Price of a pack; none where it is not known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub price: Option<f64>,
+    /// In which currency, as typed; in a list, empty for the currency of the list.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub currency: String,
+    /// Whether it cannot be had now.
+    #[serde(skip_serializing_if = "is_false")]
+    pub sold_out: bool,
+    /// The lowest note that it is sold for; empty for any.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub lowest: String,
+    /// The highest note that it is sold for; empty for any.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub highest: String,
+    /// A remark.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub remark: String,
+}
+
+/// How the order list is made.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct OrderSpec {
+    /// What is ordered beyond what the harp takes.
+    pub spares: SparesSpec,
+    /// The first string that spares are ordered for; 0 for string 1.
+    pub from_string: u32,
+    /// The last string that spares are ordered for; 0 for the lowest.
+    pub to_string: u32,
+    /// Remarks, for the supplier.
+    pub remarks: String,
+}
+
+/// What is ordered beyond what the harp takes.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum SparesSpec {
+    /// Nothing.
+    #[default]
+    None,
+    /// One of each stock item, as long as the longest string of it.
+    OneOfEachItem,
+    /// One for each string.
+    OneOfEachString,
+    /// A share of the strings of each stock item, rounded up, as long as the longest of them.
+    Percent(f64),
+}
+
+/// A design as it was when it was kept.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct VersionSpec {
+    /// What its maker calls it.
+    pub name: String,
+    /// A date, as typed.
+    pub date: String,
+    /// Its strings and settings; it holds no versions itself. Shared, as every step of undo has it.
+    #[serde(serialize_with = "shared", deserialize_with = "sharing")]
+    pub design: Arc<Design>,
+}
+
+fn is_false(flag: &bool) -> bool {
+    !*flag
+}
+
+fn shared<S: Serializer>(design: &Arc<Design>, to: S) -> Result<S::Ok, S::Error> {
+    design.as_ref().serialize(to)
+}
+
+fn sharing<'de, D: Deserializer<'de>>(from: D) -> Result<Arc<Design>, D::Error> {
+    Design::deserialize(from).map(Arc::new)
+}

@@ -1,0 +1,140 @@
+//! Limits of stock, order list and versions.
+
+use super::{CheckError, check_one, fits, many, short, tidy_text, within};
+use crate::design::document::{
+    Design, LONGEST_TEXT, MaterialSpec, OrderSpec, SparesSpec, StockItem, StrengthSpec, StringSpec,
+    ToleranceSpec,
+};
+use crate::design::library::sources_of;
+
+/// The most stock items that a design may hold: more than its strings can be of.
+pub const MOST_STOCK: usize = 400;
+/// The most versions that a design may keep.
+pub const MOST_VERSIONS: usize = 12;
+/// How much all versions together may hold, in bytes, as [`weight`] counts them: a file stays well below
+/// what can be read.
+pub const MOST_VERSION_BYTES: usize = 1 << 20;
+/// The longest pack, in millimetres: ten kilometres.
+const PACK_MM: (f64, f64) = (1.0, 10_000_000.0);
+const PRICE: (f64, f64) = (0.0, 10_000_000.0);
+const STRING_NUMBER: (f64, f64) = (0.0, 10_000.0);
+const SPARES_PERCENT: (f64, f64) = (0.0, 1_000.0);
+
+/// Whether stock and order settings keep within the limits of a document.
+pub(super) fn order(design: &Design) -> Result<(), CheckError> {
+    many("stock items", design.stock.len(), MOST_STOCK)?;
+    for (index, spec) in design.stock.iter().enumerate() {
+        item(spec, index + 1)?;
+    }
+    let OrderSpec { spares, from_string, to_string, remarks } = &design.order;
+    for (name, got) in [("first", from_string), ("last", to_string)] {
+        let what = || format!("the number of the {name} string with spares");
+        within(what, f64::from(*got), STRING_NUMBER)?;
+    }
+    if let SparesSpec::Percent(percent) = spares {
+        within(|| "the spares in per cent".to_owned(), *percent, SPARES_PERCENT)?;
+    }
+    fits(remarks, LONGEST_TEXT, || "the remarks of the order".to_owned())
+}
+
+/// Whether a stock item keeps within the limits; `number` says which it is.
+///
+/// # Errors
+///
+/// The first limit that is broken.
+pub fn item(spec: &StockItem, number: usize) -> Result<(), CheckError> {
+    let of = |field: &str| format!("the {field} of stock item {number}");
+    fits(&spec.make_up, LONGEST_TEXT, || of("make-up"))?;
+    for (name, text) in [
+        ("order code", &spec.code),
+        ("supplier", &spec.supplier),
+        ("currency", &spec.currency),
+        ("lowest note", &spec.lowest),
+        ("highest note", &spec.highest),
+        ("remark", &spec.remark),
+    ] {
+        short(text, || of(name))?;
+    }
+    let number_in = |name: &str, got: Option<f64>, range| match got {
+        Some(got) => within(|| of(name), got, range),
+        None => Ok(()),
+    };
+    number_in("pack length in mm", spec.pack_mm, PACK_MM)?;
+    number_in("price", spec.price, PRICE)
+}
+
+/// Whether the versions keep within the limits, each as a design by itself.
+pub(super) fn versions(design: &Design) -> Result<(), CheckError> {
+    many("versions", design.versions.len(), MOST_VERSIONS)?;
+    let mut got = 0_usize;
+    for (index, version) in design.versions.iter().enumerate() {
+        let number = index + 1;
+        short(&version.name, || format!("the name of version {number}"))?;
+        short(&version.date, || format!("the date of version {number}"))?;
+        if !version.design.versions.is_empty() {
+            return Err(CheckError::Nested { number });
+        }
+        check_one(&version.design)
+            .map_err(|error| CheckError::Version { number, why: Box::new(error) })?;
+        got = got.saturating_add(weight(&version.design));
+    }
+    if got <= MOST_VERSION_BYTES { Ok(()) } else { Err(CheckError::VersionsLarge { got }) }
+}
+
+/// About how many bytes a design takes in a file: its texts, and what stands round them.
+pub fn weight(design: &Design) -> usize {
+    let texts = |texts: &[&String]| texts.iter().map(|text| text.len() + 20).sum::<usize>();
+    let string = |string: &StringSpec| {
+        let make_up = &string.make_up;
+        let layers = make_up.layers.iter();
+        let layers = layers.map(|layer| texts(&[&layer.material, &layer.size, &layer.width]));
+        let weighed = make_up.weighed.iter();
+        let weighed = weighed.map(|w| texts(&[&w.g_per_m, &w.gauge, &w.breaks_n]));
+        texts(&[&string.note, &string.length, &string.order_code])
+            + texts(&[&make_up.material, &make_up.diameter])
+            + texts(&[&make_up.bare.board, &make_up.bare.pin])
+            + layers.chain(weighed).sum::<usize>()
+    };
+    let material = |material: &MaterialSpec| {
+        texts(&sources_of(material)) + material.name.len() + 400 + 20 * rows_of(material)
+    };
+    let item = |item: &StockItem| {
+        texts(&[&item.make_up, &item.code, &item.supplier, &item.currency])
+            + texts(&[&item.lowest, &item.highest, &item.remark])
+    };
+    2_500
+        + texts(&[&design.title, &design.maker, &design.client, &design.serial, &design.date])
+        + texts(&[&design.open_tuning, &design.remarks, &design.order.remarks])
+        + 24 * (design.geometry.nodes_mm.len() + 150)
+        + design.strings.iter().map(string).sum::<usize>()
+        + design.materials.iter().map(material).sum::<usize>()
+        + design.stock.iter().map(item).sum::<usize>()
+}
+
+/// How many rows the tables of a material have.
+fn rows_of(material: &MaterialSpec) -> usize {
+    let strength = match material.strength.as_ref().map(|fact| &fact.value) {
+        Some(StrengthSpec::TableMmMpa(rows) | StrengthSpec::StepsMmMpa(rows)) => rows.len(),
+        _ => 0,
+    };
+    let tolerance = match material.diameter_tolerance.as_ref().map(|fact| &fact.value) {
+        Some(ToleranceSpec::StepsMm(rows)) => rows.len(),
+        _ => 0,
+    };
+    strength + tolerance
+}
+
+/// Takes out of a stock item what nobody types.
+pub fn tidy_item(item: &mut StockItem) {
+    for text in [
+        &mut item.make_up,
+        &mut item.code,
+        &mut item.supplier,
+        &mut item.currency,
+        &mut item.lowest,
+        &mut item.highest,
+        &mut item.remark,
+    ] {
+        tidy_text(text, false);
+    }
+}
