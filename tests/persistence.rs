@@ -2,12 +2,15 @@
 //! sentence.
 
 use std::path::Path;
+use std::sync::Arc;
 
 #[path = "persistence/every_field.rs"]
 mod every_field;
 
 use every_field::{every_field, without_later_fields};
-use stringloft::design::document::{Design, Fact, MakeUpSpec, MaterialSpec, StringSpec};
+use stringloft::design::document::{
+    Design, Fact, MakeUpSpec, MaterialSpec, StringSpec, VersionSpec,
+};
 use stringloft::design::link::{self, LinkError};
 use stringloft::design::persist::{ReadError, VERSION, check, read, write};
 use stringloft::design::presets::SAMPLES;
@@ -37,7 +40,11 @@ fn every_design_comes_back_from_its_file_and_its_link() {
     let samples = SAMPLES.iter().map(|sample| sample.design());
     for design in samples.chain([every_field(), Design::default()]) {
         assert_eq!(read(&write(&design)).unwrap(), design);
+        let two = link::write_with_version(&design, 0).unwrap();
+        assert_eq!(link::read(&two).unwrap(), design);
+        // A link holds the design as it is now.
         let fragment = link::write(&design).unwrap();
+        let design = Design { versions: Vec::new(), ..design };
         assert_eq!(link::read(&fragment).unwrap(), design);
         assert_eq!(link::read(&format!("https://example.org/#{fragment}")).unwrap(), design);
         assert!(fragment.bytes().all(|b| b.is_ascii_alphanumeric() || b"-_.".contains(&b)));
@@ -125,6 +132,88 @@ fn what_is_no_design_says_why() {
         assert!(error.starts_with(expected), "{error}");
         assert!(error.len() < 500, "{} bytes", error.len());
     }
+}
+
+/// Versions in files and links of strangers.
+#[test]
+fn hostile_versions_get_a_sentence() {
+    let one = "{\"name\": \"a\", \"design\": {\"strings\": [{\"note\": \"A4\"}]}}";
+    let file = |versions: &str| format!("{{\"stringloft\": 2, \"versions\": [{versions}]}}");
+    assert_eq!(read(&file(one)).unwrap().versions.len(), 1);
+    assert_eq!(read(&file("{}")).unwrap().versions[0].design.strings.len(), 0);
+    let many = format!("{}{one}", format!("{one},").repeat(12));
+    let nested = format!("{{\"design\": {{\"versions\": [{one}]}}}}");
+    let strings = format!("{{\"design\": {{\"strings\": [{}{{}}]}}}}", "{},".repeat(150));
+    let long = format!("{{\"name\": \"{}\"}}", "x".repeat(201));
+    let cell = format!("{{\"note\": \"{}\", \"material\": \"x\"}}", "y".repeat(200));
+    let large =
+        format!("{{\"design\": {{\"strings\": [{}{cell}]}}}}", format!("{cell},").repeat(149));
+    assert!(read(&file(&large)).is_ok());
+    let text = format!("{{\"remarks\": \"{}\"}}", "z".repeat(4_000));
+    let sources = format!(
+        "{{\"key\": \"m\", \"density_kg_per_m3\": {{\"value\": 1000.0, \"source\": \"{}\", \"standing\": \"own\"}}}}",
+        "s".repeat(4_000)
+    );
+    let materials: Vec<String> =
+        (0..300).map(|n| sources.replace("\"m\"", &format!("\"m{n}\""))).collect();
+    let materials = format!("{{\"design\": {{\"materials\": [{}]}}}}", materials.join(","));
+    assert!(read(&file(&format!("{{\"design\": {text}}}"))).is_ok());
+    let deep = "{\"design\": {\"versions\": [".repeat(2_000);
+    for (versions, expected) in [
+        (&*many, "a design must have at most 12 versions, got 13"),
+        (&nested, "a version must hold no versions itself, but version 1 does"),
+        (&strings, "version 1 cannot be kept: a design must have at most 150 strings, got 151"),
+        (&long, "the name of version 1 must be at most 200 characters long"),
+        (&materials, "the versions of a design must take at most 1024 KB together"),
+        (&deep, "this design cannot be read: recursion limit"),
+        ("5", "this design cannot be read: invalid type"),
+    ] {
+        let error = read(&file(versions)).expect_err(expected).to_string();
+        assert!(error.starts_with(expected), "{error}");
+    }
+    for document in [
+        "{\"v\":2,\"^\":[{\"design\":{\"M\":[\"mithril\"]}}]}",
+        "{\"v\":2,\"^\":[{\"design\":{\"r\":99,\"M\":[\"nylon\"]}}]}",
+    ] {
+        let error = link::read(&forged(document.as_bytes())).expect_err(document);
+        assert_eq!(error, LinkError::TooNew, "{document}");
+    }
+    let many = format!("{{\"v\":2,\"^\":[{}{{}}]}}", "{},".repeat(100_000));
+    assert!(link::read(&forged(many.as_bytes())).is_err());
+}
+
+#[test]
+fn two_designs_in_a_link_open_again_or_are_refused() {
+    let mut design = SAMPLES[3].design();
+    let before = Design { title: text("before"), ..design.clone() };
+    let (name, date) = (text("first"), String::new());
+    design.versions = vec![VersionSpec { name, date, design: Arc::new(before) }];
+    let two = link::write_with_version(&design, 0).unwrap();
+    assert_eq!(link::read(&two).unwrap(), design);
+    // Twice the same packs well.
+    assert!(two.len() < link::write(&design).unwrap().len() * 3 / 2, "{}", two.len());
+    let mut seed = 1_usize;
+    let mut noise = |_| {
+        seed = (seed.wrapping_mul(1_103_515_245).wrapping_add(12_345)) % (1 << 31);
+        char::from(b'!' + u8::try_from((seed >> 16) % 90).expect("below 90"))
+    };
+    for string in &mut design.strings {
+        string.order_code = (0..200).map(&mut noise).collect();
+    }
+    let mut other = design.clone();
+    other.versions.clear();
+    for string in &mut other.strings {
+        string.length = (0..200).map(&mut noise).collect();
+        string.note = (0..200).map(&mut noise).collect();
+        string.order_code = (0..200).map(&mut noise).collect();
+        string.make_up.diameter = (0..200).map(&mut noise).collect();
+        string.make_up.material = (0..200).map(&mut noise).collect();
+    }
+    design.versions[0].design = Arc::new(other);
+    assert!(link::write(&design).is_ok());
+    let error = link::write_with_version(&design, 0).expect_err("too much for a link");
+    assert_eq!(error, LinkError::TwoTooLarge);
+    assert_eq!(link::write_with_version(&design, 7), link::write(&design));
 }
 
 #[test]

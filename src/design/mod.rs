@@ -31,6 +31,7 @@ mod pieces;
 pub mod presets;
 pub mod resolve;
 pub mod shape;
+pub mod stock;
 pub mod sum;
 pub mod table;
 pub mod trial;

@@ -13,10 +13,12 @@ use std::sync::Arc;
 use serde_json::{Map, Value};
 use thiserror::Error;
 
+pub(crate) use self::check::tidy_text;
 pub use self::check::{
     CheckError, MOST_MATERIALS, MOST_STOCK, MOST_VERSION_BYTES, MOST_VERSIONS, check, check_item,
     tidy, tidy_item,
 };
+pub(crate) use self::layout::readable;
 use super::document::Design;
 use super::library::{complete, embed};
 pub use super::migrate::VERSION;
@@ -63,7 +65,7 @@ pub enum ReadError {
 /// The text of a design: JSON for people to read, a line for each string, with the materials that
 /// it uses.
 pub fn write(design: &Design) -> String {
-    layout::readable(&plain(design))
+    readable(&plain(design))
 }
 
 /// The text of a design without any space.

@@ -1,11 +1,9 @@
 //! A design that uses every field of the document.
 
+use std::sync::Arc;
+
 use stringloft::design::document::{
-    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit,
-    GapsSpec, GaugeUnit, GeometrySpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec,
-    MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, PillarSpec, PitchSpec,
-    SectionSpec, ServiceSpec, SpacingSpec, StandingSpec, StrengthSpec, StringSpec, TemperamentSpec,
-    ToleranceSpec, TolerancesSpec, Units, WeighedSpec,
+    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, StandingSpec, StrengthSpec, StringSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units, WeighedSpec, OrderSpec, SparesSpec, StockItem, VersionSpec,
 };
 use stringloft::design::library::embed;
 
@@ -95,10 +93,39 @@ pub fn every_field() -> Design {
             knot_mm: 100.0,
             tail_mm: 110.0,
         },
+        order: OrderSpec {
+            spares: SparesSpec::Percent(10.0),
+            from_string: 1,
+            to_string: 2,
+            remarks: text("Two\ncoils."),
+        },
         materials: vec![own_wire()],
         strings,
+        stock: vec![StockItem {
+            make_up: text("nylon 32 thou"),
+            code: text("N32"),
+            supplier: text("Reedmarsh Strings"),
+            single: true,
+            pack_mm: Some(1_500.0),
+            price: Some(2.35),
+            currency: text("EUR"),
+            sold_out: true,
+            lowest: text("C4"),
+            highest: text("G7"),
+            remark: text("cut long"),
+        }],
+        versions: Vec::new(),
     };
     embed(&mut design);
+    let mut before = Design {
+        title: text("Every field, before"),
+        pluck_percent: 30.0,
+        strings: design.strings[..1].to_vec(),
+        ..Design::default()
+    };
+    embed(&mut before);
+    let (name, date) = (text("first"), text("1 March 2026"));
+    design.versions = vec![VersionSpec { name, date, design: Arc::new(before) }];
     design
 }
 
@@ -183,6 +210,9 @@ pub fn without_later_fields(design: &Design) -> Design {
         frame_expansion_e6_per_k,
         geometry,
         tolerances,
+        order: OrderSpec::default(),
+        stock: Vec::new(),
+        versions: Vec::new(),
         ..design.clone()
     };
     old.strings.iter_mut().for_each(|string| string.mechanism = None);

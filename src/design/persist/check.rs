@@ -260,7 +260,7 @@ pub fn tidy(design: &mut Design) {
     }
 }
 
-pub(super) fn tidy_text(text: &mut String, lines: bool) {
+pub(crate) fn tidy_text(text: &mut String, lines: bool) {
     let turns =
         |c: char| matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}');
     let kept = |c: char| lines && c == '\n' || !c.is_control() && !turns(c);

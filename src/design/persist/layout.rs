@@ -5,7 +5,7 @@ const WIDTH: usize = 100;
 
 /// Lays out JSON that was written without any space. Text that is no JSON comes back in some
 /// layout; nothing fails.
-pub(super) fn readable(compact: &str) -> String {
+pub(crate) fn readable(compact: &str) -> String {
     let mut out = String::with_capacity(compact.len() * 2);
     broken(compact, 0, &mut out);
     out.push('\n');

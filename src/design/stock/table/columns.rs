@@ -1,0 +1,264 @@
+//! Which column of a table is what, by its heading and by what stands under it.
+
+use super::{TableError, rows_of};
+use crate::design::cells::unguarded;
+use crate::design::letters::small;
+use crate::design::number::{is_bare, plain, take_number};
+use crate::design::typed::cut;
+
+/// The most columns that are looked at.
+const MOST_COLUMNS: usize = 100;
+/// The most cells of a column that are looked at for its unit.
+const LOOKED_AT: usize = 200;
+
+/// What a column of a stock table can hold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Field {
+    /// The whole make-up in one line.
+    MakeUp,
+    Material,
+    Gauge,
+    Code,
+    Supplier,
+    /// Coil or single string.
+    Pack,
+    PackLength,
+    Price,
+    Currency,
+    InStock,
+    Lowest,
+    Highest,
+    Remark,
+}
+
+impl Field {
+    /// In the order in which a list shows them.
+    pub const ALL: [Self; 13] = [
+        Self::MakeUp,
+        Self::Material,
+        Self::Gauge,
+        Self::Code,
+        Self::Supplier,
+        Self::Pack,
+        Self::PackLength,
+        Self::Price,
+        Self::Currency,
+        Self::InStock,
+        Self::Lowest,
+        Self::Highest,
+        Self::Remark,
+    ];
+
+    /// As a list shows it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::MakeUp => "whole make-up",
+            Self::Material => "material",
+            Self::Gauge => "gauge",
+            Self::Code => "order code",
+            Self::Supplier => "supplier",
+            Self::Pack => "coil or single",
+            Self::PackLength => "length of a pack",
+            Self::Price => "price of a pack",
+            Self::Currency => "currency",
+            Self::InStock => "in stock",
+            Self::Lowest => "lowest note",
+            Self::Highest => "highest note",
+            Self::Remark => "remark",
+        }
+    }
+
+    /// Whether its bare numbers need a unit.
+    pub const fn is_size(self) -> bool {
+        matches!(self, Self::Gauge | Self::PackLength)
+    }
+}
+
+/// The unit of bare numbers in a column of sizes.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Size {
+    #[default]
+    Mm,
+    Cm,
+    Metre,
+    Inch,
+    Thou,
+    Foot,
+}
+
+impl Size {
+    /// In the order in which a list shows them.
+    pub const ALL: [Self; 6] =
+        [Self::Mm, Self::Cm, Self::Metre, Self::Inch, Self::Thou, Self::Foot];
+
+    /// As it is written behind a number.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Mm => "mm",
+            Self::Cm => "cm",
+            Self::Metre => "m",
+            Self::Inch => "in",
+            Self::Thou => "thou",
+            Self::Foot => "ft",
+        }
+    }
+}
+
+/// A column of a table, and what it is taken for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Column {
+    /// As it stands in the table.
+    pub heading: String,
+    /// The first cell under it that is not empty.
+    pub example: String,
+    /// `None` for a column that is left out.
+    pub field: Option<Field>,
+    /// The unit of its bare numbers.
+    pub unit: Size,
+    /// The currency that its heading names, for prices; empty for none.
+    pub currency: String,
+}
+
+/// All columns of a table, from left to right.
+pub type Columns = Vec<Column>;
+
+/// What the columns of a table seem to be. No two are the same; the first one is taken.
+///
+/// # Errors
+///
+/// When the text is no table.
+pub fn propose(text: &str) -> Result<Columns, TableError> {
+    let rows = rows_of(text)?;
+    let Some((headings, rows)) = rows.split_first() else { return Ok(Vec::new()) };
+    let mut columns = Columns::new();
+    for (place, heading) in headings.cells.iter().take(MOST_COLUMNS).enumerate() {
+        let under = || rows.iter().filter_map(|row| row.cells.get(place)).map(|cell| cell.trim());
+        let filled = || under().filter(|cell| !cell.is_empty()).take(LOOKED_AT);
+        let (field, unit) = matched(heading);
+        let is_new = |field: &Field| columns.iter().all(|column| column.field != Some(*field));
+        let field = field.filter(is_new);
+        let usual = || match field {
+            Some(Field::Gauge) => gauge_unit(filled()),
+            Some(Field::PackLength) => length_unit(filled()),
+            _ => Size::Mm,
+        };
+        columns.push(Column {
+            heading: cut(heading),
+            example: filled().next().map(|cell| cut(unguarded(cell))).unwrap_or_default(),
+            field,
+            unit: unit.unwrap_or_else(usual),
+            currency: if field == Some(Field::Price) {
+                currency_in(heading)
+            } else {
+                String::new()
+            },
+        });
+    }
+    Ok(columns)
+}
+
+/// The words of a heading, in small letters.
+fn words_of(heading: &str) -> Vec<String> {
+    let between = |c: char| {
+        c.is_whitespace() || matches!(c, '_' | '-' | '(' | ')' | '[' | ']' | ':' | '/' | '.' | ',')
+    };
+    let heading = small(heading);
+    heading.split(between).filter(|word| !word.is_empty()).map(str::to_owned).collect()
+}
+
+/// What a heading means, and the unit that it names.
+fn matched(heading: &str) -> (Option<Field>, Option<Size>) {
+    let words = words_of(heading);
+    let has = |names: &[&str]| words.iter().any(|word| names.contains(&word.as_str()));
+    let all = |names: &[&str]| names.iter().all(|name| words.iter().any(|word| word == name));
+    let unit = words.iter().find_map(|word| match word.as_str() {
+        "mm" | "millimetres" | "millimeters" => Some(Size::Mm),
+        "cm" => Some(Size::Cm),
+        "m" | "metre" | "metres" | "meter" | "meters" => Some(Size::Metre),
+        "inch" | "inches" | "\"" => Some(Size::Inch),
+        "in" if !has(&["stock"]) => Some(Size::Inch),
+        "thou" | "mil" | "mils" | "thousandths" => Some(Size::Thou),
+        "ft" | "feet" => Some(Size::Foot),
+        _ => None,
+    });
+    let note = has(&["note", "notes", "string", "range", "octave"]);
+    let field = if all(&["make", "up"]) || has(&["makeup", "construction"]) {
+        Some(Field::MakeUp)
+    } else if has(&["currency", "curr"]) {
+        Some(Field::Currency)
+    } else if has(&["price", "prices", "cost", "costs", "amount"]) {
+        // A price for each metre is no price of a pack: the user has to say so.
+        if unit.is_some() { None } else { Some(Field::Price) }
+    } else if has(&["code", "sku", "article", "ref", "reference", "art"])
+        || (has(&["order", "part", "item", "product", "catalogue", "catalog"])
+            && has(&["no", "nr", "number", "id"]))
+    {
+        Some(Field::Code)
+    } else if all(&["in", "stock"]) || has(&["stock", "available", "availability"]) {
+        Some(Field::InStock)
+    } else if has(&["supplier", "vendor", "shop", "dealer", "seller", "manufacturer", "brand"]) {
+        Some(Field::Supplier)
+    } else if has(&["lowest", "low", "bass", "bottom", "from"]) {
+        Some(Field::Lowest)
+    } else if has(&["highest", "high", "treble", "top"])
+        || (has(&["to"]) && (note || words.len() == 1))
+    {
+        Some(Field::Highest)
+    } else if has(&["gauge", "gauges", "diameter", "dia", "diam", "ø", "thickness", "od"]) {
+        Some(Field::Gauge)
+    } else if has(&["length", "len", "metres", "meters"]) {
+        Some(Field::PackLength)
+    } else if has(&["pack", "packaging", "form", "sold"]) {
+        Some(if unit.is_some() { Field::PackLength } else { Field::Pack })
+    } else if has(&["coil", "spool", "reel", "roll"]) {
+        Some(Field::PackLength)
+    } else if has(&["material", "mat", "kind", "type"]) {
+        Some(Field::Material)
+    } else if has(&["remark", "remarks", "comment", "comments", "notes", "description"]) {
+        Some(Field::Remark)
+    } else {
+        None
+    };
+    (field, unit)
+}
+
+/// The currency in the heading of prices: `Price (EUR)`, `price €`.
+fn currency_in(heading: &str) -> String {
+    if let Some(sign) = heading.chars().find(|c| matches!(c, '€' | '$' | '£' | '¥')) {
+        return sign.to_string();
+    }
+    let is_code = |word: &&str| word.len() == 3 && word.bytes().all(|b| b.is_ascii_uppercase());
+    let words = heading.split(|c: char| !c.is_alphanumeric());
+    words.filter(is_code).find(|word| *word != "PER").unwrap_or_default().to_owned()
+}
+
+/// The unit of gauges whose heading names none, by how large most of them are.
+fn gauge_unit<'a>(cells: impl Iterator<Item = &'a str>) -> Size {
+    let (mut thou, mut inch, mut mm) = (0, 0, 0);
+    for cell in cells {
+        let cell = plain(cell);
+        let Some((number, _)) = take_number(&cell).filter(|_| is_bare(&cell)) else { continue };
+        *match number {
+            number if number > 10.0 => &mut thou,
+            // Thinner than any string in millimetres, but for the thinnest wire.
+            number if number < 0.1 => &mut inch,
+            _ => &mut mm,
+        } += 1;
+    }
+    match () {
+        () if thou > inch + mm => Size::Thou,
+        () if inch > 0 && inch >= thou + mm => Size::Inch,
+        () => Size::Mm,
+    }
+}
+
+/// The unit of pack lengths whose heading names none: metres when most are below 50, else millimetres.
+fn length_unit<'a>(cells: impl Iterator<Item = &'a str>) -> Size {
+    let (mut metres, mut others) = (0, 0);
+    for cell in cells {
+        let cell = plain(cell);
+        let Some((number, _)) = take_number(&cell).filter(|_| is_bare(&cell)) else { continue };
+        *if number <= 50.0 { &mut metres } else { &mut others } += 1;
+    }
+    if metres > others { Size::Metre } else { Size::Mm }
+}

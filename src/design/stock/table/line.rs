@@ -1,0 +1,205 @@
+//! One line of a stock table: its cells as an item.
+
+use super::columns::{Columns, Field};
+use super::{Row, StockItem, TableError, money};
+use crate::design::cells::unguarded;
+use crate::design::document::{LONGEST_CELL, MakeUpSpec, MaterialSpec};
+use crate::design::letters::small;
+use crate::design::library::find;
+use crate::design::make_up_text;
+use crate::design::measure::{LENGTHS_MM, Measure};
+use crate::design::typed::{self, cut};
+use crate::engine::pitch::Note;
+
+const PACK: Measure = Measure {
+    what: "length of a pack",
+    example: "5 m",
+    limits: (1.0, 10_000_000.0),
+    unit: "mm",
+    units: LENGTHS_MM,
+};
+
+/// Words that say that something cannot be had.
+const NO: [&str; 8] = ["no", "n", "0", "false", "out", "sold out", "out of stock", "none"];
+
+pub(super) struct Line<'a> {
+    row: &'a Row,
+    columns: &'a Columns,
+    pub(super) errors: Vec<TableError>,
+    pub(super) doubts: Vec<TableError>,
+}
+
+impl<'a> Line<'a> {
+    pub(super) const fn new(row: &'a Row, columns: &'a Columns) -> Self {
+        Self { row, columns, errors: Vec::new(), doubts: Vec::new() }
+    }
+
+    /// The item; `None` with an error when there is nothing that says what it is.
+    pub(super) fn item(&mut self, material: &str, materials: &[MaterialSpec]) -> Option<StockItem> {
+        let most = self.columns.len();
+        let got = self.row.cells.len();
+        if self.row.cells.iter().skip(most).any(|cell| !cell.trim().is_empty()) {
+            let message = format!(
+                "a line must have no more cells than there are headings, {most}, got {got} \
+                 (put quotes round a cell that holds a comma)"
+            );
+            self.errors.push(TableError { line: self.row.line, column: String::new(), message });
+            return None;
+        }
+        let make_up = self.make_up(material, materials)?;
+        let (price, currency) = self.price();
+        let single = self.is_single();
+        Some(StockItem {
+            make_up,
+            code: self.short(Field::Code),
+            supplier: self.short(Field::Supplier),
+            single,
+            pack_mm: self.pack_mm(),
+            price,
+            currency,
+            sold_out: NO.contains(&&*small(self.cell(Field::InStock))),
+            lowest: self.note(Field::Lowest),
+            highest: self.note(Field::Highest),
+            remark: self.short(Field::Remark),
+        })
+    }
+
+    fn place(&self, field: Field) -> Option<usize> {
+        self.columns.iter().position(|column| column.field == Some(field))
+    }
+
+    fn cell(&self, field: Field) -> &'a str {
+        let cell = self.place(field).and_then(|place| self.row.cells.get(place));
+        unguarded(cell.map_or("", |cell| cell.trim()))
+    }
+
+    fn error(&self, field: Field, message: String) -> TableError {
+        let column = self.place(field).map(|place| self.columns[place].heading.clone());
+        TableError { line: self.row.line, column: column.unwrap_or_default(), message }
+    }
+
+    fn wrong(&mut self, field: Field, message: String) {
+        self.errors.push(self.error(field, message));
+    }
+
+    /// A cell as it stands, when it is not too long.
+    fn short(&mut self, field: Field) -> String {
+        let text = self.cell(field);
+        let got = text.chars().count();
+        if got > LONGEST_CELL {
+            let message = format!(
+                "a cell must be at most {LONGEST_CELL} characters long, got {got} (shorten it)"
+            );
+            self.wrong(field, message);
+            return String::new();
+        }
+        text.to_owned()
+    }
+
+    /// A size with the unit of its column behind it, where it is a bare number and not in millimetres.
+    fn size(&self, field: Field) -> String {
+        let unit = self.place(field).map_or("mm", |place| self.columns[place].unit.name());
+        match unit {
+            "mm" => self.cell(field).to_owned(),
+            unit => typed::with_unit(self.cell(field), unit),
+        }
+    }
+
+    fn make_up(&mut self, material: &str, materials: &[MaterialSpec]) -> Option<String> {
+        let whole = self.cell(Field::MakeUp);
+        if !whole.is_empty() {
+            match make_up_text::read(whole) {
+                Ok(make_up) => self.know(Field::MakeUp, &make_up, materials),
+                Err(error) => {
+                    self.wrong(Field::MakeUp, error.to_string());
+                    return None;
+                }
+            }
+            return Some(whole.to_owned());
+        }
+        let typed_material = self.short(Field::Material);
+        let material = if typed_material.is_empty() { material.trim() } else { &typed_material };
+        if material.is_empty() {
+            let message =
+                "the material is missing (fill in this cell, or say what the whole list is of)";
+            self.wrong(Field::Material, message.to_owned());
+            return None;
+        }
+        let gauge = self.size(Field::Gauge);
+        if let Err(error) = typed::gauge(&gauge) {
+            self.wrong(Field::Gauge, error.to_string());
+            return None;
+        }
+        let make_up =
+            MakeUpSpec { material: material.to_owned(), diameter: gauge, ..MakeUpSpec::default() };
+        self.know(Field::Material, &make_up, materials);
+        Some(make_up_text::write(&make_up))
+    }
+
+    /// Tells of materials that cannot be computed with.
+    fn know(&mut self, field: Field, make_up: &MakeUpSpec, materials: &[MaterialSpec]) {
+        let layers = make_up.layers.iter().map(|layer| &layer.material);
+        for text in [&make_up.material].into_iter().chain(layers) {
+            if !text.trim().is_empty() && find(materials, text).is_none() {
+                let message = format!(
+                    "the material \"{}\" is not known here, so that nothing can be worked out for this item (add the material, or write a known one)",
+                    cut(text)
+                );
+                self.doubts.push(self.error(field, message));
+            }
+        }
+    }
+
+    fn pack_mm(&mut self) -> Option<f64> {
+        let text = self.size(Field::PackLength);
+        if text.trim().is_empty() {
+            return None;
+        }
+        PACK.read(&text).map_err(|error| self.wrong(Field::PackLength, error.to_string())).ok()
+    }
+
+    fn is_single(&mut self) -> bool {
+        let text = small(self.cell(Field::Pack));
+        let has = |words: &[&str]| words.iter().any(|word| text.contains(word));
+        if text.is_empty() || has(&["coil", "spool", "reel", "roll", "metre", "meter", "bulk"]) {
+            return false;
+        }
+        if has(&["single", "string", "piece", "each"]) {
+            return true;
+        }
+        let message = format!("a pack must be coil or single, got \"{}\" (write one)", cut(&text));
+        self.wrong(Field::Pack, message);
+        false
+    }
+
+    fn price(&mut self) -> (Option<f64>, String) {
+        let mut currency = self.short(Field::Currency);
+        let text = self.cell(Field::Price);
+        let head = self.place(Field::Price).map(|place| self.columns[place].currency.clone());
+        if text.is_empty() {
+            return (None, currency);
+        }
+        let Some((number, named)) = money(text) else {
+            let message = format!(
+                "a price must be a number that can be read in one way, got \"{}\" (write it like 12.50)",
+                cut(text)
+            );
+            self.wrong(Field::Price, message);
+            return (None, currency);
+        };
+        if currency.is_empty() {
+            currency = if named.is_empty() { head.unwrap_or_default() } else { named };
+        }
+        (Some(number), currency)
+    }
+
+    fn note(&mut self, field: Field) -> String {
+        let text = self.short(field);
+        if !text.is_empty()
+            && let Err(error) = text.parse::<Note>()
+        {
+            self.wrong(field, error.to_string());
+        }
+        text
+    }
+}
