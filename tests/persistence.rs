@@ -151,7 +151,7 @@ fn hostile_versions_get_a_sentence() {
     assert!(read(&file(&large)).is_ok());
     let text = format!("{{\"remarks\": \"{}\"}}", "z".repeat(4_000));
     let sources = format!(
-        "{{\"key\": \"m\", \"density_kg_per_m3\": {{\"value\": 1000.0, \"source\": \"{}\", \"standing\": \"own\"}}}}",
+        "{{\"key\": \"m\", \"name\": \"\", \"density_kg_per_m3\": {{\"value\": 1000.0, \"source\": \"{}\", \"standing\": \"own\"}}}}",
         "s".repeat(4_000)
     );
     let materials: Vec<String> =

@@ -28,7 +28,7 @@ fn the_headings_are_the_promised_ones() {
          linear_density_g_per_m,tension_n,stress_mpa,breaking_load_n,load_share_percent,\
          semitones_to_break,pluck_stiffness_n_per_mm,inharmonicity_b,partial_8_cents,\
          impedance_kg_per_s,damping_eta,stretch_mm,pin_turns,cents_per_pin_degree,\
-         cents_per_kelvin,lever_mm,disc_natural_mm,disc_sharp_mm,lift_n,along_board_n,cut_length_mm,order_code"
+         cents_per_kelvin,lever_mm,disc_natural_mm,disc_sharp_mm,lift_n,along_board_n,cut_length_mm,order_code,price"
     );
     assert_eq!(report.csv.lines().count(), 23);
 }
@@ -70,6 +70,24 @@ fn a_figure_that_is_not_known_is_an_empty_cell() {
     }
     assert_eq!(cell(&csv, 1, "tension_n"), "");
     assert_eq!(cell(&csv, 1, "gauge_mm"), "0.81");
+}
+
+/// A tenth of a coil of 10 m at 25 is 2.5: with no allowance but the tail a string of 500 mm is cut to 1 m.
+#[test]
+fn the_price_of_a_string_stands_in_the_last_column() {
+    let design = |other: &str| {
+        format!(
+            "{{\"stringloft\": 2, \"allowances\": {{\"after_length_mm\": 20, \"turns\": 0, \"knot_mm\": 0, \"tail_mm\": 480}},
+            \"strings\": [{{\"note\": \"A4\", \"length\": \"500\", \"material\": \"nylon\", \"diameter\": \"0.81\"}},
+                         {{\"note\": \"G4\", \"length\": \"500\", \"material\": \"gut\", \"diameter\": \"0.90\"}}],
+            \"stock\": [{{\"make_up\": \"nylon 0.81\", \"pack_mm\": 10000, \"price\": 25, \"currency\": \"EUR\"}}{other}]}}"
+        )
+    };
+    let csv = reported(&design("")).csv;
+    assert_eq!((&*cell(&csv, 0, "price"), &*cell(&csv, 1, "price")), ("2.5", ""));
+    let gut = ", {\"make_up\": \"gut 0.9\", \"single\": true, \"price\": 4, \"currency\": \"GBP\"}";
+    let csv = reported(&design(gut)).csv;
+    assert_eq!((&*cell(&csv, 0, "price"), &*cell(&csv, 1, "price")), ("2.5 EUR", "4 GBP"));
 }
 
 #[test]

@@ -72,6 +72,7 @@ pub struct Design {
     /// What a string needs beyond its vibrating length.
     pub allowances: Allowances,
     /// Spares and remarks of the order list.
+    #[serde(skip_serializing_if = "OrderSpec::is_usual")]
     pub order: OrderSpec,
     /// The materials that the strings use, with all their figures.
     pub materials: Vec<MaterialSpec>,

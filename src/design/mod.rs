@@ -26,6 +26,7 @@ pub mod material_facts;
 mod measure;
 pub mod migrate;
 mod number;
+pub mod order;
 pub mod persist;
 mod pieces;
 pub mod presets;

@@ -18,12 +18,13 @@ pub use super::cells::TableError;
 use super::decimal::decimal;
 use super::document::{Design, MOST_STRINGS, StringSpec};
 use super::make_up_text;
+use super::stock::{NoPrice, prices};
 use crate::engine::analysis::{Analysis, Known, StringFigures};
 use crate::engine::figure::Figure;
 use crate::engine::units::Length;
 
 /// The headings of the table, in order.
-pub const COLUMNS: [&str; 30] = [
+pub const COLUMNS: [&str; 31] = [
     "string",
     "note",
     "harp_octave",
@@ -54,14 +55,16 @@ pub const COLUMNS: [&str; 30] = [
     "along_board_n",
     "cut_length_mm",
     "order_code",
+    "price",
 ];
 
 /// The table of a design with its figures: [`COLUMNS`] and a line for each string.
 pub fn write(design: &Design, analysis: &Analysis) -> String {
     let mut out = COLUMNS.join(",");
     out.push('\n');
-    for (spec, figures) in design.strings.iter().zip(&analysis.strings) {
-        for (index, cell) in row(spec, figures).iter().enumerate() {
+    let prices = price_cells(design, analysis);
+    for ((spec, figures), price) in design.strings.iter().zip(&analysis.strings).zip(prices) {
+        for (index, cell) in row(spec, figures, price).iter().enumerate() {
             if index > 0 {
                 out.push(',');
             }
@@ -72,7 +75,20 @@ pub fn write(design: &Design, analysis: &Analysis) -> String {
     out
 }
 
-fn row(spec: &StringSpec, figures: &StringFigures) -> Vec<String> {
+/// The price of each string: a number, with its currency only where the strings have several.
+fn price_cells(design: &Design, analysis: &Analysis) -> Vec<String> {
+    let prices = prices(design, analysis);
+    let known = || prices.iter().filter_map(|price| price.as_ref().ok());
+    let mixed = known().any(|(_, currency)| known().any(|(_, other)| other != currency));
+    let cell = |price: &Result<(f64, String), NoPrice>| match price {
+        Ok((price, currency)) if mixed => cells::guarded(&format!("{price} {currency}")),
+        Ok((price, _)) => number(Ok(*price)),
+        Err(_) => String::new(),
+    };
+    prices.iter().map(cell).collect()
+}
+
+fn row(spec: &StringSpec, figures: &StringFigures, price: String) -> Vec<String> {
     let note = match (figures.note, figures.frequency) {
         (Some(note), _) => note.to_string(),
         // A string that is given by its frequency alone.
@@ -88,6 +104,7 @@ fn row(spec: &StringSpec, figures: &StringFigures) -> Vec<String> {
         "gauge_mm" => number(figures.gauge.map(rounded_mm)),
         "core_mm" => number(figures.core.map(rounded_mm)),
         "order_code" => cells::guarded(&spec.order_code),
+        "price" => price.clone(),
         heading => {
             let figure = Figure::ALL.iter().find(|figure| figure.heading() == heading);
             figure.map(|figure| number(figure.value(figures))).unwrap_or_default()

@@ -86,6 +86,13 @@ pub struct VersionSpec {
     pub design: Arc<Design>,
 }
 
+impl OrderSpec {
+    /// Whether nothing was set.
+    pub fn is_usual(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
 fn is_false(flag: &bool) -> bool {
     !*flag
 }

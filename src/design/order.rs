@@ -1,0 +1,279 @@
+//! The order list: which stock items the strings of a design are, how much of each, how many packs, and what
+//! they cost.
+//!
+//! Pieces are whole millimetres, rounded up, as they are cut. How many coils they take is a problem of
+//! cutting stock ([`cutting`]).
+
+pub mod cutting;
+mod words;
+
+use thiserror::Error;
+
+use self::cutting::coils;
+pub use self::words::{COLUMNS, csv, money_words, numbers_words, pack_words, remarks};
+use super::document::{Design, OrderSpec, SparesSpec, StockItem};
+use super::stock::{NoItem, Shelf, is_sold_for};
+use crate::engine::analysis::Analysis;
+use crate::engine::order::sort;
+use crate::engine::units::Length;
+
+/// What to order.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct OrderList {
+    /// By supplier, in the order in which the strings come to them; of one supplier by the highest string.
+    pub lines: Vec<OrderLine>,
+    /// Strings that are no stock item.
+    pub unmatched: Vec<Unmatched>,
+    /// By supplier and currency, in the order of the lines.
+    pub totals: Vec<Total>,
+}
+
+/// One stock item.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OrderLine {
+    pub item: StockItem,
+    /// Numbers of the strings, the highest being 1.
+    pub strings: Vec<usize>,
+    /// How many pieces are ordered beyond them.
+    pub spares: usize,
+    /// All pieces together, spares too, as far as their lengths are known.
+    pub length_mm: u64,
+    /// How many pieces have no known length.
+    pub without_length: usize,
+    /// How many packs they take.
+    pub packs: Result<Packs, NoPacks>,
+    /// The price of these packs; none where packs or price are not known.
+    pub price: Option<f64>,
+    /// Numbers of the strings whose note the item is not sold for.
+    pub out_of_range: Vec<usize>,
+}
+
+impl OrderLine {
+    /// How many pieces are needed, spares too.
+    pub const fn count(&self) -> usize {
+        self.strings.len() + self.spares
+    }
+}
+
+/// How many packs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Packs {
+    /// So many suffice.
+    pub count: usize,
+    /// Fewer than this cannot suffice; the same as `count` where it is sure that fewer will not do.
+    pub at_least: usize,
+}
+
+/// Why the number of packs is not known.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[non_exhaustive]
+pub enum NoPacks {
+    /// A coil whose length is not known.
+    #[error("how much is in a coil is not known (fill in the pack length)")]
+    PackLength,
+    /// The length of a string is not known.
+    #[error("the length to cut string {number} to is not known (give its length and gauge)")]
+    CutLength { number: usize },
+    /// A pack is shorter than a string.
+    #[error("string {number} is cut to {cut_mm} mm, longer than a pack (choose a longer pack)")]
+    Short { number: usize, cut_mm: u32 },
+}
+
+/// A string that is no stock item.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Unmatched {
+    /// The number of the string.
+    pub number: usize,
+    /// What it is made of, as typed.
+    pub make_up: String,
+    /// The length to cut, in whole millimetres.
+    pub cut_mm: Option<u32>,
+    pub why: NoItem,
+}
+
+/// What the packs of one supplier cost in one currency.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Total {
+    pub supplier: String,
+    pub currency: String,
+    pub price: f64,
+    /// How many lines of the supplier are not in the price; told with the first of its totals.
+    pub without_price: usize,
+}
+
+/// One piece to cut.
+#[derive(Clone, Copy)]
+struct Piece {
+    number: usize,
+    cut_mm: Option<u32>,
+}
+
+/// The order list of a design, from the stock that it holds.
+pub fn order_list(design: &Design, analysis: &Analysis) -> OrderList {
+    let shelf = Shelf::new(&design.materials, &design.stock);
+    let mut groups: Vec<(usize, Vec<Piece>)> = Vec::new();
+    let mut unmatched = Vec::new();
+    for (spec, figures) in design.strings.iter().zip(&analysis.strings) {
+        let number = figures.number;
+        let cut_mm = figures.cut_length.ok().and_then(whole_mm);
+        match shelf.find(spec) {
+            Err(why) => {
+                let make_up = super::make_up_text::write(&spec.make_up);
+                unmatched.push(Unmatched { number, make_up, cut_mm, why });
+            }
+            Ok(index) => {
+                let piece = Piece { number, cut_mm };
+                match groups.iter_mut().find(|group| group.0 == index) {
+                    Some(group) => group.1.push(piece),
+                    None => groups.push((index, vec![piece])),
+                }
+            }
+        }
+    }
+    // Suppliers in the order in which they come, whatever comes between.
+    let supplier = |index: usize| design.stock[index].supplier.trim();
+    let firsts: Vec<usize> = groups
+        .iter()
+        .map(|(index, _)| {
+            let same = |group: &(usize, Vec<Piece>)| supplier(group.0) == supplier(*index);
+            groups.iter().position(same).unwrap_or(0)
+        })
+        .collect();
+    let mut ordered: Vec<(usize, (usize, Vec<Piece>))> = firsts.into_iter().zip(groups).collect();
+    sort(&mut ordered, |one, other| one.0 > other.0);
+    let line = |(_, (index, pieces)): (usize, (usize, Vec<Piece>))| {
+        let item = &design.stock[index];
+        let note = |number: usize| analysis.strings.get(number - 1).and_then(|string| string.note);
+        let out = pieces.iter().map(|piece| piece.number);
+        let out_of_range = out.filter(|number| !is_sold_for(item, note(*number))).collect();
+        line(item, pieces, &design.order, out_of_range)
+    };
+    let lines: Vec<OrderLine> = ordered.into_iter().map(line).collect();
+    let totals = totals(&lines);
+    OrderList { lines, unmatched, totals }
+}
+
+fn line(
+    item: &StockItem,
+    mut pieces: Vec<Piece>,
+    order: &OrderSpec,
+    out_of_range: Vec<usize>,
+) -> OrderLine {
+    let strings: Vec<usize> = pieces.iter().map(|piece| piece.number).collect();
+    let spares = spares(&pieces, order);
+    pieces.extend(&spares);
+    let known = pieces.iter().filter_map(|piece| piece.cut_mm);
+    let packs = packs(item, &pieces);
+    let price = match (&packs, item.price) {
+        (Ok(packs), Some(price)) => Some(price * as_f64(packs.count)),
+        _ => None,
+    };
+    OrderLine {
+        item: item.clone(),
+        strings,
+        spares: spares.len(),
+        length_mm: known.map(u64::from).sum(),
+        without_length: pieces.iter().filter(|piece| piece.cut_mm.is_none()).count(),
+        packs,
+        price,
+        out_of_range,
+    }
+}
+
+/// The pieces ordered beyond those of one item.
+fn spares(pieces: &[Piece], order: &OrderSpec) -> Vec<Piece> {
+    let number_of = |number: u32, none: usize| match usize::try_from(number) {
+        Ok(0) | Err(_) => none,
+        Ok(number) => number,
+    };
+    let range = number_of(order.from_string, 1)..=number_of(order.to_string, usize::MAX);
+    let within: Vec<Piece> =
+        pieces.iter().filter(|piece| range.contains(&piece.number)).copied().collect();
+    let count = match order.spares {
+        SparesSpec::None => 0,
+        SparesSpec::OneOfEachString => return within,
+        SparesSpec::OneOfEachItem => usize::from(!within.is_empty()),
+        SparesSpec::Percent(percent) => share_of(within.len(), percent),
+    };
+    // As long as the longest, so that a spare fits every string; of unknown length if one is.
+    let longest = within.iter().copied().max_by_key(|piece| piece.cut_mm.unwrap_or(u32::MAX));
+    longest.into_iter().flat_map(|piece| vec![piece; count]).collect()
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "0 to ten times the count of strings: persist::check holds the per cent to 1000"
+)]
+fn share_of(count: usize, percent: f64) -> usize {
+    // Room for the last digit: 10 % of 10 is 1 and not 2.
+    (as_f64(count) * percent.clamp(0.0, 1_000.0) / 100.0 - 1e-9).ceil().max(0.0) as usize
+}
+
+fn packs(item: &StockItem, pieces: &[Piece]) -> Result<Packs, NoPacks> {
+    let pack_mm = item.pack_mm.map(|mm| mm.floor().clamp(0.0, f64::from(u32::MAX)));
+    let short =
+        |piece: &&Piece| piece.cut_mm.zip(pack_mm).is_some_and(|(cut, pack)| f64::from(cut) > pack);
+    if let Some(Piece { number, cut_mm: Some(cut_mm) }) = pieces.iter().find(short) {
+        return Err(NoPacks::Short { number: *number, cut_mm: *cut_mm });
+    }
+    if item.single {
+        return Ok(Packs { count: pieces.len(), at_least: pieces.len() });
+    }
+    let pack_mm = pack_mm.ok_or(NoPacks::PackLength)?;
+    let cut = |piece: &Piece| piece.cut_mm.ok_or(NoPacks::CutLength { number: piece.number });
+    let lengths: Vec<u32> = pieces.iter().map(cut).collect::<Result<_, _>>()?;
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a whole number that was clamped to the range"
+    )]
+    let pack_mm = pack_mm as u32;
+    // None is longer than a pack, as was looked at above.
+    coils(&lengths, pack_mm).ok_or(NoPacks::PackLength)
+}
+
+fn totals(lines: &[OrderLine]) -> Vec<Total> {
+    let mut totals: Vec<Total> = Vec::new();
+    for line in lines {
+        let supplier = line.item.supplier.trim();
+        let currency = line.item.currency.trim();
+        let Some(price) = line.price else { continue };
+        let same = |total: &&mut Total| total.supplier == supplier && total.currency == currency;
+        match totals.iter_mut().find(same) {
+            Some(total) => total.price += price,
+            None => totals.push(Total {
+                supplier: supplier.to_owned(),
+                currency: currency.to_owned(),
+                price,
+                without_price: 0,
+            }),
+        }
+    }
+    for line in lines.iter().filter(|line| line.price.is_none()) {
+        let supplier = line.item.supplier.trim();
+        if let Some(total) = totals.iter_mut().find(|total| total.supplier == supplier) {
+            total.without_price += 1;
+        }
+    }
+    totals
+}
+
+/// Whole millimetres, rounded up.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "lengths of strings are far within the range, and what is not is left out"
+)]
+fn whole_mm(length: Length) -> Option<u32> {
+    // A length that is whole but for its last digit is not rounded up.
+    let mm = (length.to_mm() - 1e-6).ceil();
+    (0.0..=f64::from(u32::MAX)).contains(&mm).then_some(mm as u32)
+}
+
+fn as_f64(count: usize) -> f64 {
+    u32::try_from(count).map_or(f64::from(u32::MAX), f64::from)
+}
+
+#[cfg(test)]
+mod tests;

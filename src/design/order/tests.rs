@@ -1,0 +1,191 @@
+//! Tests of the order list.
+
+use super::*;
+use crate::design::document::{Allowances, MakeUpSpec, StringSpec};
+use crate::design::make_up_text;
+use crate::design::resolve::resolve;
+use crate::design::stock::{prices, table};
+use crate::engine::analysis::analyse;
+use crate::testing::assert_close;
+
+/// No allowance but the knot, so that a string is cut 100 mm longer than it sounds.
+fn bare() -> Allowances {
+    Allowances { after_length_mm: 0.0, turns: 0.0, pin_mm: 0.0, knot_mm: 100.0, tail_mm: 0.0 }
+}
+
+fn string(note: &str, mm: &str, make_up: &str, code: &str) -> StringSpec {
+    StringSpec {
+        note: note.to_owned(),
+        length: mm.to_owned(),
+        make_up: make_up_text::read(make_up).unwrap(),
+        order_code: code.to_owned(),
+        ..StringSpec::default()
+    }
+}
+
+fn coil(make_up: &str, code: &str, metres: f64, price: f64) -> StockItem {
+    StockItem {
+        make_up: make_up.to_owned(),
+        code: code.to_owned(),
+        supplier: "Reedmarsh Strings".to_owned(),
+        pack_mm: Some(1_000.0 * metres),
+        price: Some(price),
+        currency: "EUR".to_owned(),
+        ..StockItem::default()
+    }
+}
+
+/// Six strings: three of one coil, one of another, a wound one, and one that nobody sells.
+fn design() -> Design {
+    Design {
+        allowances: bare(),
+        strings: vec![
+            string("C5", "300", "nylon 0.81", ""),
+            string("B4", "350", "nylon 0.81", "N-32"),
+            string("A4", "400", "gut 0.90", ""),
+            string("G4", "450", "nylon 32 thou", ""),
+            string("F4", "500", "nylon 3.00", ""),
+            string("C3", "900", "steel 0.50 + bronze 0.25", "W-1"),
+        ],
+        stock: vec![
+            StockItem {
+                single: true,
+                supplier: "Old Weir Wire".to_owned(),
+                currency: "GBP".to_owned(),
+                ..coil("steel 0.50 + bronze 0.25", "W-1", 1.2, 7.5)
+            },
+            coil("nylon 0.81", "N-32", 1.0, 4.0),
+            StockItem { highest: "F4".to_owned(), ..coil("gut 0.90", "G-90", 5.0, 20.0) },
+        ],
+        ..Design::default()
+    }
+}
+
+fn list(design: &Design) -> OrderList {
+    order_list(design, &analyse(&resolve(design).harp))
+}
+
+/// Worked out by hand: the nylon strings are cut to 400, 450 and 550 mm; of coils of a metre two take
+/// them, as 550 + 450 fill one.
+#[test]
+fn strings_are_grouped_by_item_and_supplier() {
+    let list = list(&design());
+    let told = list.lines.iter().map(|line| {
+        (line.item.code.clone(), numbers_words(&line.strings), line.length_mm, line.price)
+    });
+    let told: Vec<_> = told.collect();
+    let is = |code: &str, numbers: &str, mm, price| {
+        (code.to_owned(), numbers.to_owned(), mm, Some(price))
+    };
+    assert_eq!(
+        told,
+        [is("N-32", "1, 2, 4", 1_400, 8.0), is("G-90", "3", 500, 20.0), is("W-1", "6", 1_000, 7.5)]
+    );
+    assert_eq!(list.lines[0].packs, Ok(Packs { count: 2, at_least: 2 }));
+    assert_eq!(list.lines[1].out_of_range, [3]);
+    assert_eq!(remarks(&list.lines[1]), ["not sold for the note of string 3"]);
+    let lost: Vec<_> =
+        list.unmatched.iter().map(|string| (string.number, string.why.to_string())).collect();
+    assert_eq!(lost.len(), 1);
+    assert!(lost[0].0 == 5 && lost[0].1.starts_with("no stock item is nylon 3.00"));
+    let totals: Vec<_> =
+        list.totals.iter().map(|t| (&*t.supplier, &*t.currency, t.price)).collect();
+    assert_eq!(totals, [("Reedmarsh Strings", "EUR", 28.0), ("Old Weir Wire", "GBP", 7.5)]);
+}
+
+#[test]
+fn spares_are_settable() {
+    let mut design = design();
+    let mut with = |spares, from, to| {
+        design.order =
+            OrderSpec { spares, from_string: from, to_string: to, ..OrderSpec::default() };
+        let list = list(&design);
+        let nylon = &list.lines[0];
+        let counts: Vec<usize> = list.lines.iter().map(|line| line.spares).collect();
+        (counts, nylon.length_mm, nylon.packs.clone().unwrap().count)
+    };
+    assert_eq!(with(SparesSpec::None, 0, 0), (vec![0, 0, 0], 1_400, 2));
+    assert_eq!(with(SparesSpec::OneOfEachString, 0, 0), (vec![3, 1, 1], 2_800, 3));
+    // 550 mm beside 450 mm, 550 mm, 400 mm: the spare is as long as the longest.
+    assert_eq!(with(SparesSpec::OneOfEachItem, 0, 0), (vec![1, 1, 1], 1_950, 2));
+    assert_eq!(with(SparesSpec::OneOfEachItem, 1, 2), (vec![1, 0, 0], 1_850, 2));
+    assert_eq!(with(SparesSpec::Percent(10.0), 0, 0), (vec![1, 1, 1], 1_950, 2));
+    assert_eq!(with(SparesSpec::Percent(100.0), 0, 3), (vec![2, 1, 0], 2_300, 3));
+    assert_eq!(with(SparesSpec::Percent(0.0), 0, 0), (vec![0, 0, 0], 1_400, 2));
+    assert_eq!(with(SparesSpec::OneOfEachString, 6, 2), (vec![0, 0, 0], 1_400, 2));
+    assert_eq!((share_of(10, 10.0), share_of(11, 10.0), share_of(0, 50.0)), (1, 2, 0));
+}
+
+#[test]
+fn what_is_not_known_says_why() {
+    let mut design = design();
+    design.strings[2].length.clear();
+    design.stock[1].pack_mm = None;
+    design.stock[0].pack_mm = Some(999.9);
+    design.stock[0].sold_out = true;
+    let list = list(&design);
+    let says: Vec<String> = list.lines.iter().map(|line| remarks(line).join("; ")).collect();
+    assert_eq!(says[0], "how much is in a coil is not known (fill in the pack length)");
+    assert_eq!(
+        says[1],
+        "not sold for the note of string 3; the length to cut string 3 to is not known (give its length and gauge)"
+    );
+    assert_eq!(
+        says[2],
+        "cannot be had now; string 6 is cut to 1000 mm, longer than a pack (choose a longer pack)"
+    );
+    assert_eq!(list.totals, []);
+    assert_eq!((list.lines[1].without_length, list.lines[1].length_mm), (1, 0));
+}
+
+#[test]
+fn a_supplier_without_all_prices_says_so() {
+    let mut design = design();
+    design.stock[2].price = None;
+    let list = list(&design);
+    assert_eq!((list.totals[0].price, list.totals[0].without_price), (8.0, 1));
+}
+
+#[test]
+fn the_price_of_a_string_is_its_share() {
+    let design = design();
+    let prices = prices(&design, &analyse(&resolve(&design).harp));
+    // 400 mm of a metre at 4.00; 500 mm of five metres at 20.00; a single string.
+    for (index, price) in [(0, 1.6), (2, 2.0), (5, 7.5)] {
+        assert_close(prices[index].as_ref().unwrap().0, price, 1e-9, index);
+    }
+    assert!(prices[4].is_err());
+}
+
+#[test]
+fn the_table_is_harmless_and_complete() {
+    let mut design = design();
+    design.stock[1].supplier = "=cmd()".to_owned();
+    let text = csv(&list(&design));
+    let lines: Vec<&str> = text.lines().collect();
+    assert_eq!(lines[0], COLUMNS.join(","));
+    assert_eq!(lines[1], "'=cmd(),N-32,nylon 0.81,\"1, 2, 4\",3,0,1400,coil,1000,2,2,4,8,EUR,");
+    assert!(lines[4].starts_with(",,nylon 3.00,5,1,,600,,,,,,,,\"no stock item is nylon 3.00"));
+    assert_eq!(lines.len(), 5);
+    // A supplier can answer with the same table.
+    assert!(table::propose(&text).is_ok());
+}
+
+#[test]
+fn words_are_short() {
+    assert_eq!(numbers_words(&[1, 2, 3, 5, 7, 8]), "1–3, 5, 7, 8");
+    assert_eq!(numbers_words(&[]), "");
+    assert_eq!(pack_words(&coil("x", "", 5.0, 1.0)), "coil of 5 m");
+    assert_eq!(pack_words(&coil("x", "", 10.25, 1.0)), "coil of 10.25 m");
+    assert_eq!(pack_words(&StockItem { single: true, ..StockItem::default() }), "single");
+    assert_eq!(money_words(12.5, "EUR"), "12.50 EUR");
+    assert_eq!(money_words(1_234_567.891, ""), "1\u{2009}234\u{2009}567.89");
+}
+
+#[test]
+fn an_empty_design_orders_nothing() {
+    assert_eq!(list(&Design::default()), OrderList::default());
+    let strings = vec![StringSpec { make_up: MakeUpSpec::default(), ..StringSpec::default() }];
+    let list = list(&Design { strings, ..Design::default() });
+    assert_eq!((list.lines.len(), list.unmatched.len()), (0, 1));
+}

@@ -1,0 +1,144 @@
+//! The order list in words, and as a table.
+
+use super::{OrderLine, OrderList};
+use crate::design::cells;
+use crate::design::display::decimals;
+use crate::design::document::StockItem;
+
+/// The headings of the order list.
+pub const COLUMNS: [&str; 15] = [
+    "supplier",
+    "order_code",
+    "make_up",
+    "strings",
+    "count",
+    "spares",
+    "total_length_mm",
+    "pack",
+    "pack_length_mm",
+    "packs",
+    "packs_at_least",
+    "pack_price",
+    "price",
+    "currency",
+    "remark",
+];
+
+/// The order list as a table: [`COLUMNS`], a line for each item, then one for each string that is none.
+pub fn csv(list: &OrderList) -> String {
+    let mut out = COLUMNS.join(",");
+    out.push('\n');
+    let text = |text: &str| cells::guarded(text.trim());
+    let number = |number: Option<f64>| number.map(|number| number.to_string()).unwrap_or_default();
+    for line in &list.lines {
+        let item = &line.item;
+        let packs = line.packs.as_ref().ok();
+        let length =
+            if line.without_length == 0 { line.length_mm.to_string() } else { String::new() };
+        let mut notes = remarks(line);
+        if !item.remark.trim().is_empty() {
+            notes.push(item.remark.trim().to_owned());
+        }
+        push(
+            &mut out,
+            &[
+                text(&item.supplier),
+                text(&item.code),
+                text(&item.make_up),
+                numbers_words(&line.strings),
+                line.count().to_string(),
+                line.spares.to_string(),
+                length,
+                if item.single { "single" } else { "coil" }.to_owned(),
+                number(item.pack_mm),
+                packs.map(|packs| packs.count.to_string()).unwrap_or_default(),
+                packs.map(|packs| packs.at_least.to_string()).unwrap_or_default(),
+                number(item.price),
+                number(line.price),
+                text(&item.currency),
+                text(&notes.join("; ")),
+            ],
+        );
+    }
+    for string in &list.unmatched {
+        let mut row: [String; COLUMNS.len()] = Default::default();
+        row[2] = text(&string.make_up);
+        row[3] = string.number.to_string();
+        row[4] = "1".to_owned();
+        row[6] = string.cut_mm.map(|mm| mm.to_string()).unwrap_or_default();
+        row[14] = text(&string.why.to_string());
+        push(&mut out, &row);
+    }
+    out
+}
+
+fn push(out: &mut String, row: &[String]) {
+    for (index, cell) in row.iter().enumerate() {
+        if index > 0 {
+            out.push(',');
+        }
+        cells::push(out, cell, ',');
+    }
+    out.push('\n');
+}
+
+/// What is to be said of a line besides its figures, each without a full stop.
+pub fn remarks(line: &OrderLine) -> Vec<String> {
+    let mut notes = Vec::new();
+    if line.item.sold_out {
+        notes.push("cannot be had now".to_owned());
+    }
+    if !line.out_of_range.is_empty() {
+        let numbers = numbers_words(&line.out_of_range);
+        let strings = if line.out_of_range.len() == 1 { "string" } else { "strings" };
+        notes.push(format!("not sold for the note of {strings} {numbers}"));
+    }
+    match &line.packs {
+        Err(why) => notes.push(why.to_string()),
+        Ok(packs) if packs.at_least < packs.count => notes.push(format!(
+            "{} coils suffice; whether {} would do was not settled",
+            packs.count, packs.at_least
+        )),
+        Ok(_) => {}
+    }
+    if line.item.price.is_none() {
+        notes.push("no price is given".to_owned());
+    }
+    notes
+}
+
+/// Numbers in order as runs: `1–3, 7`.
+pub fn numbers_words(numbers: &[usize]) -> String {
+    let mut runs: Vec<(usize, usize)> = Vec::new();
+    for number in numbers {
+        match runs.last_mut() {
+            Some((_, last)) if *last + 1 == *number => *last = *number,
+            _ => runs.push((*number, *number)),
+        }
+    }
+    let run = |(first, last): &(usize, usize)| match last - first {
+        0 => first.to_string(),
+        1 => format!("{first}, {last}"),
+        _ => format!("{first}–{last}"),
+    };
+    runs.iter().map(run).collect::<Vec<_>>().join(", ")
+}
+
+/// What a pack is: `coil of 5 m`, `single, 1.5 m`, `coil`.
+pub fn pack_words(item: &StockItem) -> String {
+    let length = item.pack_mm.map(|mm| {
+        let metres = decimals(mm / 1_000.0, 3);
+        metres.trim_end_matches('0').trim_end_matches('.').to_owned()
+    });
+    match (item.single, length) {
+        (true, None) => "single".to_owned(),
+        (true, Some(metres)) => format!("single, {metres} m"),
+        (false, None) => "coil".to_owned(),
+        (false, Some(metres)) => format!("coil of {metres} m"),
+    }
+}
+
+/// A price with two decimals and its currency: `12.50 EUR`.
+pub fn money_words(price: f64, currency: &str) -> String {
+    format!("{} {}", decimals(price, 2), currency.trim()).trim_end().to_owned()
+}
