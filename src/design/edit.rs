@@ -2,18 +2,20 @@
 
 use std::mem;
 use std::ops::Range;
+use std::sync::Arc;
 
 use super::document::{
     Allowances, Design, GeometrySpec, LONGEST_CELL, LONGEST_TEXT, LimitsSpec, MOST_STRINGS,
-    MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, PitchSpec, StringSpec, TolerancesSpec,
-    Units,
+    MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, OrderSpec, PitchSpec, StockItem,
+    StringSpec, TolerancesSpec, Units, VersionSpec,
 };
 use super::gaps;
-use super::library::embed;
+use super::library::{embed, find};
 use super::make_up_text;
 use super::material_edit::{remove, rename};
 use super::material_facts::Property;
 use super::persist::tidy;
+use super::stock;
 use crate::engine::pitch::Note;
 
 /// A column of the string chart that can be typed into.
@@ -102,6 +104,24 @@ pub enum Edit {
     RenameMaterial { from: String, to: String },
     /// A material goes, if no string uses it.
     RemoveMaterial { key: String },
+    /// The stock that the design holds.
+    Stock(Vec<StockItem>),
+    /// Spares and remarks of the order list.
+    Order(OrderSpec),
+    /// The strings from a row on become others, in one step, with the stock items and the own materials
+    /// that they are of.
+    Restring {
+        row: usize,
+        strings: Vec<StringSpec>,
+        stock: Vec<StockItem>,
+        materials: Vec<MaterialSpec>,
+    },
+    /// The design as it is now is kept under a name.
+    KeepVersion { name: String, date: String },
+    /// A version goes.
+    RemoveVersion { index: usize },
+    /// The design becomes what a version was; all versions stay.
+    RestoreVersion { index: usize },
 }
 
 /// Which changes belong together: a run of edits under one key is one step of undo.
@@ -122,6 +142,7 @@ pub enum EditKey {
     Tolerances,
     Limits,
     Allowances,
+    Order,
     /// A property of a material, or its name and kind.
     Fact {
         key: String,
@@ -145,6 +166,7 @@ impl Edit {
             Self::Tolerances(_) => Some(EditKey::Tolerances),
             Self::Limits(_) => Some(EditKey::Limits),
             Self::Allowances(_) => Some(EditKey::Allowances),
+            Self::Order(_) => Some(EditKey::Order),
             Self::Fact { material, property } => {
                 Some(EditKey::Fact { key: material.key.clone(), property: *property })
             }
@@ -245,6 +267,23 @@ impl Edit {
             }
             Self::RenameMaterial { from, to } => rename(design, from, to),
             Self::RemoveMaterial { key } => remove(design, key),
+            Self::Stock(items) => design.stock.clone_from(items),
+            Self::Order(order) => design.order = order.clone(),
+            Self::Restring { row, strings, stock, materials } => {
+                restring(design, *row, strings, stock, materials);
+            }
+            Self::KeepVersion { name, date } => keep(design, name, date),
+            Self::RemoveVersion { index } => {
+                if *index < design.versions.len() {
+                    design.versions.remove(*index);
+                }
+            }
+            Self::RestoreVersion { index } => {
+                if let Some(version) = design.versions.get(*index).cloned() {
+                    let versions = mem::take(&mut design.versions);
+                    *design = Design { versions, ..(*version.design).clone() };
+                }
+            }
         }
     }
 }
@@ -351,6 +390,33 @@ fn beyond(strings: &[StringSpec], edge: Option<&StringSpec>, steps: i32) -> Stri
     });
     let note = next.map(|note| note.to_string()).unwrap_or_default();
     StringSpec { note, make_up: edge.make_up.clone(), ..StringSpec::default() }
+}
+
+/// Puts strings in place of those from a row on. Of the stock the design then holds what its strings are.
+fn restring(
+    design: &mut Design,
+    row: usize,
+    strings: &[StringSpec],
+    items: &[StockItem],
+    materials: &[MaterialSpec],
+) {
+    for (place, string) in design.strings.iter_mut().skip(row).zip(strings) {
+        place.clone_from(string);
+    }
+    for material in materials {
+        if find(&design.materials, &material.key).is_none() {
+            design.materials.push(material.clone());
+        }
+    }
+    let new = items.iter().filter(|item| !design.stock.contains(item));
+    let all: Vec<StockItem> = design.stock.iter().chain(new).cloned().collect();
+    design.stock = stock::used(design, &all);
+}
+
+fn keep(design: &mut Design, name: &str, date: &str) {
+    let [name, date] = [name, date].map(|text| cut(text.trim(), LONGEST_CELL));
+    let now = Design { versions: Vec::new(), ..design.clone() };
+    design.versions.push(VersionSpec { name, date, design: Arc::new(now) });
 }
 
 fn text_of(design: &mut Design, field: Field) -> &mut String {
@@ -465,6 +531,51 @@ mod tests {
         assert_eq!(next.geometry, geometry);
         let lengths: Vec<_> = next.strings.iter().map(|string| string.length.as_str()).collect();
         assert_eq!(lengths, ["301.5", "330", "360"]);
+    }
+
+    #[test]
+    fn a_version_is_kept_restored_and_removed() {
+        let first = Edit::Units(Units::default()).apply(&design());
+        let keep = |name: &str| Edit::KeepVersion { name: name.to_owned(), date: String::new() };
+        let kept = keep(" first ").apply(&first);
+        assert_eq!(Design { versions: Vec::new(), ..kept.clone() }, first);
+        assert_eq!((&*kept.versions[0].name, &*kept.versions[0].design), ("first", &first));
+        let changed = cell(0, Column::Length, "305").apply(&kept);
+        let two = keep("second").apply(&changed);
+        assert!(two.versions[1].design.versions.is_empty(), "versions hold no versions");
+        let back = Edit::RestoreVersion { index: 0 }.apply(&two);
+        assert_eq!((&*back.strings[0].length, back.versions.len()), ("300", 2));
+        let one = Edit::RemoveVersion { index: 0 }.apply(&two);
+        assert_eq!((one.versions.len(), &*one.versions[0].name), (1, "second"));
+        assert_eq!(Edit::RemoveVersion { index: 9 }.apply(&one), one);
+        assert_eq!(Edit::RestoreVersion { index: 9 }.apply(&one), one);
+        let mut many = first;
+        for _ in 0..12 {
+            many = keep("again").apply(&many);
+        }
+        assert_eq!(crate::design::persist::check(&many), Ok(()));
+        let refused = crate::design::persist::check(&keep("again").apply(&many)).unwrap_err();
+        assert_eq!(refused.to_string(), "a design must have at most 12 versions, got 13");
+    }
+
+    #[test]
+    fn strings_come_with_their_stock_in_one_step() {
+        let item =
+            |make_up: &str| StockItem { make_up: make_up.to_owned(), ..StockItem::default() };
+        let mut base = design();
+        base.stock = vec![item("nylon 0.70"), item("steel 0.30")];
+        let edit = Edit::Restring {
+            row: 1,
+            strings: vec![string("D5", "330", "gut", "0.66"), string("C5", "360", "gut", "0.70")],
+            stock: vec![item("gut 0.66"), item("gut 0.90")],
+            materials: Vec::new(),
+        };
+        let next = edit.apply(&base);
+        assert_eq!(edit.key(), None);
+        assert_eq!(notes(&next), ["E5", "D5", "C5"]);
+        assert_eq!(next.strings[1].make_up.diameter, "0.66");
+        let held: Vec<&str> = next.stock.iter().map(|item| &*item.make_up).collect();
+        assert_eq!(held, ["gut 0.66"], "what no string is goes");
     }
 
     #[test]

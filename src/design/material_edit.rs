@@ -3,7 +3,7 @@
 
 use thiserror::Error;
 
-use super::document::{Design, MaterialSpec, StringSpec};
+use super::document::{Design, MakeUpSpec, MaterialSpec, StringSpec};
 use super::letters::small;
 use super::library::{LONGEST_KEY, built_in, find};
 use super::make_up_text;
@@ -127,13 +127,21 @@ pub(super) fn rename(design: &mut Design, from: &str, to: &str) {
     let meant = |materials: &[MaterialSpec], text: &str, key: &str| {
         find(materials, text).is_some_and(|found| found.key == key)
     };
-    for string in &mut design.strings {
-        let make_up = &mut string.make_up;
+    let follow = |make_up: &mut MakeUpSpec| {
         let layers = make_up.layers.iter_mut().map(|layer| &mut layer.material);
         for text in [&mut make_up.material].into_iter().chain(layers) {
             if meant(&before, text, from) && !meant(after, text, &to) {
                 text.clone_from(&to);
             }
+        }
+    };
+    design.strings.iter_mut().for_each(|string| follow(&mut string.make_up));
+    for item in &mut design.stock {
+        let Ok(was) = make_up_text::read(&item.make_up) else { continue };
+        let mut make_up = was.clone();
+        follow(&mut make_up);
+        if make_up != was {
+            item.make_up = make_up_text::write(&make_up);
         }
     }
 }
@@ -148,7 +156,7 @@ pub(super) fn remove(design: &mut Design, key: &str) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::document::{LayerSpec, MakeUpSpec};
+    use crate::design::document::LayerSpec;
     use crate::design::edit::Edit;
     use crate::design::history::History;
     use crate::design::material_facts::Property;

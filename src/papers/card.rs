@@ -39,7 +39,13 @@ pub fn card(design: &Design, analysis: &Analysis, link: &str, paper: Paper) -> S
         legend: legend(&strings, &heading, paper),
         heading,
         running: running(design, &title, &mark, paper),
-        table: Table { columns, rows: rows(strings.rows, &widths), spacing: 0, last_width },
+        table: Table {
+            columns,
+            rows: rows(strings.rows, &widths),
+            marks: true,
+            spacing: 0,
+            last_width,
+        },
         remarks: remarks(design, paper),
         closing: closing(link, &mark, paper),
     };

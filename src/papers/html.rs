@@ -54,6 +54,7 @@ fn write_page(out: &mut String, page: &Page, paper: Paper) {
         match block {
             Block::Heading(heading) => write_heading(out, heading),
             Block::Running(words) => add(out, &element("p", "card-running", words)),
+            Block::Title(words) => add(out, &element("h2", "card-subtitle", words)),
             Block::Table(table) => write_table(out, table),
             Block::Legend(legend) => {
                 add(out, &format!("<p class=\"card-legend\">{}</p>", lines(legend)));
@@ -111,20 +112,22 @@ fn write_table(out: &mut String, table: &Table) {
     let heads: String = table.columns.iter().map(head).collect();
     add(out, &format!("<tr role=\"row\">{heads}</tr></thead><tbody role=\"rowgroup\">"));
     for row in &table.rows {
-        write_row(out, row, &table.columns);
+        write_row(out, row, table);
     }
     add(out, "</tbody></table>");
 }
 
-fn write_row(out: &mut String, row: &Row, columns: &[Column]) {
+fn write_row(out: &mut String, row: &Row, table: &Table) {
     let class = if row.opens_octave { " class=\"opens-octave\"" } else { "" };
     let _ = write!(out, "<tr role=\"row\"{class}>");
-    for (index, (cell, column)) in row.cells.iter().zip(columns).enumerate() {
+    for (index, (cell, column)) in row.cells.iter().zip(&table.columns).enumerate() {
         let class = if column.figures { " class=\"figures\"" } else { "" };
         let words = lines(cell);
         let _ = match index {
             0 => write!(out, "<th scope=\"row\" role=\"rowheader\"{class}>{words}</th>"),
-            1 => write!(out, "<td role=\"cell\" class=\"string\">{}{words}</td>", mark(row.mark)),
+            1 if table.marks => {
+                write!(out, "<td role=\"cell\" class=\"string\">{}{words}</td>", mark(row.mark))
+            }
             _ => write!(out, "<td role=\"cell\"{class}>{words}</td>"),
         };
     }

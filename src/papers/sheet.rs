@@ -74,7 +74,9 @@ pub enum Block {
     Heading(Heading),
     /// Opens every later page: which sheet this page belongs to.
     Running(String),
-    /// The strings.
+    /// A heading within the sheet.
+    Title(String),
+    /// The strings, or what is ordered.
     Table(Table),
     /// What the words in the table mean, a text for each line.
     Legend(Vec<String>),
@@ -110,6 +112,8 @@ pub struct Fact {
 pub struct Table {
     pub columns: Vec<Column>,
     pub rows: Vec<Row>,
+    /// Whether the second cell of a row bears the mark of its string.
+    pub marks: bool,
     /// Index into the layout's list of row spacings; the greater, the tighter.
     pub spacing: usize,
     /// Index into the layout's list of widths for the last column; the greater, the wider.
