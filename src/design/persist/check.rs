@@ -278,7 +278,7 @@ pub(crate) fn tidy_text(text: &mut String, lines: bool) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::document::{GapsSpec, StringSpec};
+    use crate::design::document::{GapsSpec, SparesSpec, StockItem, StringSpec};
 
     fn refused(change: impl Fn(&mut Design)) -> String {
         let mut design = Design { strings: vec![StringSpec::default()], ..Design::default() };
@@ -309,6 +309,38 @@ mod tests {
         assert_eq!(text, "a design must have at most 150 gaps between strings, got 151");
         assert!(refused(|d| d.geometry.pillar.wood = "x".repeat(201)).contains("of the pillar"));
         assert!(refused(|d| d.remarks = "x".repeat(4_001)).starts_with("the remarks"));
+    }
+
+    #[test]
+    fn stock_and_order_keep_their_limits() {
+        let with = |change: &dyn Fn(&mut StockItem)| {
+            refused(|design| {
+                let mut item = StockItem::default();
+                change(&mut item);
+                design.stock = vec![StockItem::default(), item];
+            })
+        };
+        assert_eq!(
+            with(&|item| item.price = Some(-1.0)),
+            "the price of stock item 2 must be from 0 to 10000000, got -1"
+        );
+        assert!(with(&|item| item.price = Some(f64::NAN)).ends_with("got NaN"));
+        assert!(
+            with(&|item| item.pack_mm = Some(0.0)).starts_with("the pack length in mm of stock")
+        );
+        assert!(
+            with(&|item| item.code = "x".repeat(201)).starts_with("the order code of stock item 2")
+        );
+        assert!(with(&|item| item.make_up = "x".repeat(4_001)).starts_with("the make-up of stock"));
+        assert_eq!(
+            refused(|d| d.stock = vec![StockItem::default(); 401]),
+            "a design must have at most 400 stock items, got 401"
+        );
+        assert!(refused(|d| d.order.spares = SparesSpec::Percent(-1.0)).starts_with("the spares"));
+        assert!(
+            refused(|d| d.order.to_string = 10_001).starts_with("the number of the last string")
+        );
+        assert!(refused(|d| d.order.remarks = "x".repeat(4_001)).starts_with("the remarks of the"));
     }
 
     #[test]
