@@ -126,7 +126,7 @@ fn words(sheet: &Sheet) -> String {
 
 #[test]
 fn the_order_of_a_small_harp_reads() {
-    let heads = "order code | make-up core first, mm | for strings no. | pieces | in all m | sold as | packs | price";
+    let heads = "order code | make-up core first, mm | for strings no. | sold as | pieces | in all m | packs | price";
     let kept = format!(
         "\
 Wren (Order list)
@@ -136,15 +136,15 @@ serial number: —
 strings and spares: 7
 Reedmarsh Strings
 {heads}
-N-32 | nylon 0.81 | 1, 2 | 3 (1 spare) | 1.60 | coil of 2 m | 1 | 4.50 EUR
-G-90 | gut 0.90 (no price is given; unvarnished) | 3 | 2 (1 spare) | 1.20 | coil of 2 m | 1 | —
+N-32 | nylon 0.81 (1 of the pieces spare) | 1, 2 | coil of 2 m | 3 | 1.60 | 1 | 4.50 EUR
+G-90 | gut 0.90 (1 of the pieces spare; no price is given; unvarnished) | 3 | coil of 2 m | 2 | 1.20 | 1 | —
 Total: 4.50 EUR, without 1 item whose price or packs are not known.
 Old Weir Wire
 {heads}
-W-1 | steel 0.50 + bronze 0.25 | 5 | 2 (1 spare) | 2.20 | single, 2 m | 2 | 14.00 GBP
+W-1 | steel 0.50 + bronze 0.25 (1 of the pieces spare) | 5 | single, 2 m | 2 | 2.20 | 2 | 14.00 GBP
 Total: 14.00 GBP.
 Not in the stock
-String 4: nylon 3.33, cut to 650 mm: no stock item is nylon 3.33 (add it to the stock, or choose another gauge).
+String 4: nylon 3.33, cut to 650 mm.
 Remarks: Please send the gut unvarnished."
     );
     assert_eq!(words(&sheet(&small(), Paper::A4)), kept);

@@ -2,8 +2,9 @@
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
-//! `persist`, `link`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`, `display`, `shape`, `advice`, `table`,
-//! `presets`, `wood_facts`, then `bearing_words` and `explain`, which know each other; and `checks`, which uses none of them.
+//! `persist`, `link`, `cells`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
+//! `display`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`, `wood_facts`, then
+//! `bearing_words` and `explain`, which know each other; and `checks`, which uses none of them.
 
 pub mod advice;
 pub mod bearing_words;

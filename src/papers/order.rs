@@ -6,6 +6,7 @@ use crate::design::document::Design;
 use crate::design::order::{
     OrderLine, OrderList, Unmatched, money_words, numbers_words, pack_words, remarks,
 };
+use crate::design::stock::NoItem;
 
 use super::layout::{
     CELL_PAD_MM, FACT_GAP_MM, FOOT_MM, GAP_MM, LAST_PAD_MM, LINE_MM, ORDER_MAKE_UP, RESERVE_MM,
@@ -45,15 +46,10 @@ pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
         pager.lines(&totals(list, supplier, lines.len(), paper), Block::Legend);
     }
     if !list.unmatched.is_empty() {
-        let line = |string: &Unmatched| {
-            let made = clean(&string.make_up);
-            let cut = string.cut_mm.map(|mm| format!(", cut to {mm} mm")).unwrap_or_default();
-            format!("String {}: {made}{cut}: {}.", string.number, string.why)
-        };
-        let words = list.unmatched.iter().map(line);
+        let words = unmatched(&list.unmatched);
         let width = paper.inside_mm().0;
         let lines: Vec<String> =
-            words.flat_map(|words| wrap(&words, width, TYPE_PT, MOST_CELL_LINES)).collect();
+            words.iter().flat_map(|words| wrap(words, width, TYPE_PT, MOST_CELL_LINES)).collect();
         pager.title(UNMATCHED, LINE_MM);
         pager.lines(&lines, Block::Legend);
     }
@@ -103,9 +99,9 @@ fn columns() -> Vec<Column> {
         words("order", "code"),
         words("make-up", "core first, mm"),
         words("for strings", "no."),
+        words("sold as", ""),
         figures("pieces", ""),
         figures("in all", "m"),
-        words("sold as", ""),
         figures("packs", ""),
         figures("price", ""),
     ]
@@ -114,10 +110,6 @@ fn columns() -> Vec<Column> {
 fn row(line: &OrderLine, widths: &[f64]) -> Row {
     let item = &line.item;
     let or_dash = |text: String| if text.is_empty() { DASH.to_owned() } else { text };
-    let pieces = match line.spares {
-        0 => line.count().to_string(),
-        spares => format!("{} ({spares} spare)", line.count()),
-    };
     let metres = if line.without_length == 0 {
         // Millimetres rounded up to hundredths of a metre.
         let cm = line.length_mm.div_ceil(10);
@@ -131,9 +123,9 @@ fn row(line: &OrderLine, widths: &[f64]) -> Row {
         or_dash(clean(&item.code)),
         or_dash(clean(&item.make_up)),
         numbers_words(&line.strings),
-        pieces,
-        metres,
         pack_words(item),
+        line.count().to_string(),
+        metres,
         packs,
         price,
     ];
@@ -147,13 +139,47 @@ fn row(line: &OrderLine, widths: &[f64]) -> Row {
         .enumerate()
         .map(|(index, words)| wrap(words, room(index), TYPE_PT, MOST_CELL_LINES))
         .collect();
-    let mut notes = remarks(line);
+    let mut notes = Vec::new();
+    if line.spares > 0 {
+        notes.push(format!("{} of the pieces spare", line.spares));
+    }
+    notes.extend(remarks(line));
     notes.extend(Some(clean(&item.remark)).filter(|remark| !remark.is_empty()));
     if !notes.is_empty() {
         let words = format!("({})", notes.join("; "));
         cells[ORDER_MAKE_UP].extend(wrap(&words, room(ORDER_MAKE_UP), TYPE_PT, MOST_CELL_LINES));
     }
     Row { mark: None, opens_octave: false, cells }
+}
+
+/// What is not in the stock, strings of one make-up together: `Strings 7, 8: gut 0.72, cut to 522, 537 mm.`
+fn unmatched(strings: &[Unmatched]) -> Vec<String> {
+    let mut groups: Vec<Vec<&Unmatched>> = Vec::new();
+    for string in strings {
+        let same = |group: &&mut Vec<&Unmatched>| {
+            group.first().is_some_and(|of| of.make_up == string.make_up && of.why == string.why)
+        };
+        match groups.iter_mut().find(same) {
+            Some(group) => group.push(string),
+            None => groups.push(vec![string]),
+        }
+    }
+    let words = groups.iter().filter_map(|group| {
+        let first = group.first()?;
+        let numbers: Vec<usize> = group.iter().map(|string| string.number).collect();
+        let plural = if numbers.len() == 1 { "" } else { "s" };
+        let cuts = group.iter().filter_map(|string| string.cut_mm).map(|mm| mm.to_string());
+        let cuts = cuts.collect::<Vec<_>>().join(", ");
+        let cut = if cuts.is_empty() { String::new() } else { format!(", cut to {cuts} mm") };
+        // The heading says as much.
+        let why = match &first.why {
+            NoItem::NotListed { .. } => String::new(),
+            why => format!(": {why}"),
+        };
+        let made = clean(&first.make_up);
+        Some(format!("String{plural} {}: {made}{cut}{why}.", numbers_words(&numbers)))
+    });
+    words.collect()
 }
 
 /// What a supplier's lines cost together, a line for each currency.
