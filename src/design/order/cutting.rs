@@ -11,7 +11,7 @@
 use super::Packs;
 
 /// The most steps of a search; some milliseconds.
-const MOST_STEPS: usize = 100_000;
+const MOST_STEPS: usize = 20_000;
 
 /// How many coils the pieces take, all in millimetres; `None` when a piece is longer than a coil.
 ///

@@ -189,3 +189,29 @@ fn an_empty_design_orders_nothing() {
     let list = list(&Design { strings, ..Design::default() });
     assert_eq!((list.lines.len(), list.unmatched.len()), (0, 1));
 }
+
+/// When asked: how long an order list and a check of a design with all its versions take.
+#[test]
+#[ignore = "prints times; run it by hand"]
+fn times() {
+    use crate::design::edit::Edit;
+    use crate::design::{persist, presets::SAMPLES};
+    let mut design = SAMPLES[3].design();
+    let list = crate::design::stock::starting_list();
+    design.stock = crate::design::stock::embedded(&design, &[&list]);
+    for _ in 0..12 {
+        let keep = Edit::KeepVersion { name: "kept".to_owned(), date: String::new() };
+        design = keep.apply(&design);
+    }
+    let analysis = analyse(&resolve(&design).harp);
+    let time = |name: &str, what: &dyn Fn()| {
+        let start = std::time::Instant::now();
+        (0..20).for_each(|_| what());
+        eprintln!("{name}: {:?}", start.elapsed() / 20);
+    };
+    time("analysis", &|| drop(analyse(&resolve(&design).harp)));
+    time("order list", &|| drop(order_list(&design, &analysis)));
+    time("check with 12 versions", &|| persist::check(&design).expect("it is lawful"));
+    let edit = Edit::Pluck { percent: 33.0 };
+    time("an edit with 12 versions", &|| drop(edit.apply(&design)));
+}

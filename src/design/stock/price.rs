@@ -63,7 +63,7 @@ pub fn prices(design: &Design, analysis: &Analysis) -> Vec<Result<(f64, String),
 }
 
 /// A price as typed, and its currency, which may be empty: `12.50`, `12,50 EUR`, `€ 1.234,50`. `None` when
-/// it is no number above nothing or could be read two ways (`1,234`).
+/// it is no number from 0 up, could be read two ways (`1,234`) or is for something else than a pack (`3 EUR/m`).
 pub fn money(text: &str) -> Option<(f64, String)> {
     let of_number = |c: char| c.is_ascii_digit() || matches!(c, '.' | ',');
     let start = text.find(of_number)?;
@@ -75,7 +75,9 @@ pub fn money(text: &str) -> Option<(f64, String)> {
     let currency = currency.replace(".–", "").replace(".-", "");
     let currency =
         currency.trim_matches(|c: char| c.is_whitespace() || matches!(c, '-' | '–' | '.'));
-    if currency.contains(of_number) || text[..start].contains(['-', '−']) {
+    // A price for each metre is not that of a pack.
+    let for_each = currency.contains('/') || currency.split_whitespace().any(|word| word == "per");
+    if for_each || currency.contains(of_number) || text[..start].contains(['-', '−']) {
         return None;
     }
     let number = number.trim_end_matches(['.', ',']);

@@ -134,7 +134,9 @@ fn a_price_is_read_as_people_write_it() {
     ] {
         assert_eq!(money(text), Some((number, currency.to_owned())), "{text}");
     }
-    for text in ["", "free", "1,234", "-3", "−3", "1.2.3", "3 for 5", "1,2,3", "€"] {
+    for text in
+        ["", "free", "1,234", "-3", "−3", "1.2.3", "3 for 5", "1,2,3", "€", "3 EUR/m", "3 per m"]
+    {
         assert_eq!(money(text), None, "{text}");
     }
 }
