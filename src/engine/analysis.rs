@@ -1,8 +1,10 @@
 //! Every number and every finding of a harp. [`analyse`] never fails: what cannot be computed
 //! says why, in place of the number.
 
+mod pull;
 mod string;
 
+pub(super) use self::pull::{Made, lawful_length, lawful_pitch, stiffness_of};
 pub(super) use self::string::figures;
 pub use self::string::{partial_of, partial_parts, stopped};
 use super::construction::MakeUp;

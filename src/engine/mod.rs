@@ -6,10 +6,12 @@
 //! `structure`, what the frame of a harp bears, uses only `units` and `material`; `measured`, what a
 //! balance and a breaking test say of a material, only `units`. `geometry`, where everything stands,
 //! uses `structure` and `analysis`; `keys`, which keys a harp plays, and `lengths`, which proposes and
-//! shapes vibrating lengths, `analysis`; `bearing`, what the frame of a design bears, all of these.
+//! shapes vibrating lengths, `analysis`, as does `choose`, the best set of strings from a stock; `bearing`,
+//! what the frame of a design bears, uses most of these.
 
 pub mod analysis;
 pub mod bearing;
+pub mod choose;
 pub mod construction;
 pub mod cut;
 pub mod figure;

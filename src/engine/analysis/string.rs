@@ -2,34 +2,32 @@
 
 use std::f64::consts::PI;
 
-use super::{
-    BREAKING_LOAD_N, Conditions, FREQUENCY_HZ, Harp, HarpString, Known, LENGTH_M, Mechanism,
-    StringFigures, Unknown,
-};
+use super::pull::{Made, finite, lawful_length, lawful_pitch, stiffness_of};
+use super::{Conditions, Harp, HarpString, Known, Mechanism, StringFigures, Unknown};
 use crate::engine::construction::{MakeUp, area_m2};
 use crate::engine::cut::cut_length;
 use crate::engine::findings::core_of;
 use crate::engine::lever::{LeverError, Stopped};
 use crate::engine::material::{Class, Pace};
 use crate::engine::mechanics::{
-    bare_end_inharmonicity, bending_loss, impedance, inharmonicity, partial_cents, pluck_stiffness,
-    semitones_to_break, stress, tension,
+    bare_end_inharmonicity, bending_loss, impedance, inharmonicity, partial_cents,
+    semitones_to_break, stress,
 };
 use crate::engine::pluck::{pluck_force, pluck_glide_cents};
 use crate::engine::stepped::bare_end_cents;
 use crate::engine::take_up::{cents_per_kelvin, cents_per_pin_degree, pin_turns, strain, stretch};
-use crate::engine::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
+use crate::engine::units::{Force, Impedance, Length, LinearDensity, Stress};
 
 /// Every figure of one string of a harp.
 pub(in crate::engine) fn figures(number: usize, string: &HarpString, harp: &Harp) -> StringFigures {
-    let frequency = within(string.frequency, Frequency::to_hz, FREQUENCY_HZ, Unknown::Pitch);
-    let length = within(string.length, Length::to_m, LENGTH_M, Unknown::Length);
+    let frequency = lawful_pitch(string.frequency);
+    let length = lawful_length(string.length);
     let make_up = string.make_up.as_ref().map_err(|why| *why);
     let linear_density = finite(make_up.map(MakeUp::linear_density), LinearDensity::to_kg_per_m);
-    let tension = make_up.and_then(|make_up| tension_of(make_up, frequency?, length?));
+    let made = make_up.map(Made::of);
+    let tension = made.and_then(|made| made.tension(frequency?, length?));
     let core = make_up.and_then(|m| m.core().map(|(_, d)| d).ok_or(Unknown::Core));
-    let breaking_load = make_up.and_then(|m| m.breaking_load().ok_or(Unknown::Strength));
-    let breaking_load = within(breaking_load, Force::to_n, BREAKING_LOAD_N, Unknown::OutOfReach);
+    let breaking_load = made.and_then(|made| made.breaking_load);
     let load = both(tension, breaking_load);
     let inharmonicity_b = make_up.and_then(|m| inharmonicity_of(m, length?, tension?));
     let inharmonicity_b = finite(inharmonicity_b, |b| b);
@@ -45,10 +43,10 @@ pub(in crate::engine) fn figures(number: usize, string: &HarpString, harp: &Harp
         tension,
         stress,
         breaking_load,
-        load_share_percent: finite(load.map(|(t, most)| 100.0 * t.to_n() / most.to_n()), |x| x),
+        load_share_percent: made.and_then(|made| made.share_percent(tension?)),
         semitones_to_break: finite(load.map(|(t, most)| semitones_to_break(t, most)), |x| x),
         pluck_stiffness: both(tension, length)
-            .and_then(|(pull, length)| pluck_stiffness_of(pull, length, harp.pluck_ratio)),
+            .and_then(|(pull, length)| stiffness_of(pull, length, harp.pluck_ratio)),
         inharmonicity_b,
         partial_8_cents: make_up.and_then(|m| partial_of(m, length?, tension?, 8)),
         impedance: finite(
@@ -246,25 +244,9 @@ pub fn partial_parts(
     finite(Ok(stiff), |cents| cents).map(|stiff| (stiff, bare))
 }
 
-fn tension_of(make_up: &MakeUp, frequency: Frequency, length: Length) -> Known<Force> {
-    let bare = make_up.bare_ends();
-    if bare.0.to_m() + bare.1.to_m() >= length.to_m() {
-        return Err(Unknown::BareEnds);
-    }
-    let pull = tension(make_up.linear_density(), length, frequency, core_of(make_up));
-    if pull.to_n() <= 0.0 { Err(Unknown::TooStiff) } else { finite(Ok(pull), Force::to_n) }
-}
-
 fn inharmonicity_of(make_up: &MakeUp, length: Length, tension: Force) -> Known<f64> {
     let core = core_of(make_up).ok_or(Unknown::Modulus)?;
     Ok(inharmonicity(core, length, tension) + of_bare_ends(make_up, length))
-}
-
-fn pluck_stiffness_of(tension: Force, length: Length, pluck_ratio: f64) -> Known<Stiffness> {
-    if !(pluck_ratio > 0.0 && pluck_ratio < 1.0) {
-        return Err(Unknown::OutOfReach);
-    }
-    finite(Ok(pluck_stiffness(tension, length, pluck_ratio)), Stiffness::to_n_per_m)
 }
 
 /// What the two bare ends of a wound string add to its inharmonicity.
@@ -277,19 +259,4 @@ fn of_bare_ends(make_up: &MakeUp, length: Length) -> f64 {
 
 fn both<A, B>(one: Known<A>, other: Known<B>) -> Known<(A, B)> {
     Ok((one?, other?))
-}
-
-/// The value if its number is one that can be computed with; otherwise `why`.
-fn within<T: Copy>(
-    value: Known<T>,
-    number: impl Fn(T) -> f64,
-    (least, most): (f64, f64),
-    why: Unknown,
-) -> Known<T> {
-    value.and_then(|v| if (least..=most).contains(&number(v)) { Ok(v) } else { Err(why) })
-}
-
-/// The value if its number is finite.
-fn finite<T: Copy>(value: Known<T>, number: impl Fn(T) -> f64) -> Known<T> {
-    value.and_then(|v| if number(v).is_finite() { Ok(v) } else { Err(Unknown::OutOfReach) })
 }

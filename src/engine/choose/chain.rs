@@ -1,0 +1,358 @@
+//! The strings as layers of items, what an item costs by itself, and what one costs below another.
+
+use super::evaluate::{Cell, LARGE, LimitKind, PENALTY, SMALL, Table};
+use super::{Task, Weights};
+use crate::engine::units::Force;
+
+/// An item that may stand on a string.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Candidate {
+    pub item: usize,
+    pub log_pull: f64,
+    /// What it costs by itself.
+    pub own: f64,
+    /// Pull over the limit of the total, or in newtons.
+    pub pull: f64,
+    family: Option<usize>,
+    gauge_nm: Option<f64>,
+}
+
+impl Candidate {
+    /// Families as a number, those without one before all others.
+    pub fn rank(&self) -> usize {
+        self.family.map_or(0, |family| family + 1)
+    }
+
+    /// The gauge as one that may stand above any when it is not known.
+    pub fn above_nm(&self) -> f64 {
+        self.gauge_nm.unwrap_or(f64::NEG_INFINITY)
+    }
+
+    /// The gauge as one that may stand below any when it is not known.
+    pub fn below_nm(&self) -> f64 {
+        self.gauge_nm.unwrap_or(f64::INFINITY)
+    }
+}
+
+/// The square of the step between neighbours: `weight (Δ − shift)² + rest`, with `Δ` the step of the logarithm of
+/// the pull.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Step {
+    pub weight: f64,
+    pub shift: f64,
+    pub rest: f64,
+}
+
+impl Step {
+    fn new(feel: f64, feel_shift: f64, tension: f64, tension_shift: f64) -> Self {
+        let weight = feel + tension;
+        if weight <= 0.0 {
+            return Self::default();
+        }
+        let shift = (feel * feel_shift + tension * tension_shift) / weight;
+        // What is left is the spread of the two shifts about their mean.
+        let apart = feel_shift - tension_shift;
+        Self { weight, shift, rest: feel * tension / weight * apart * apart }
+    }
+
+    pub fn of(&self, upper: f64, lower: f64) -> f64 {
+        let off = lower - upper - self.shift;
+        self.weight * off * off + self.rest
+    }
+}
+
+/// One string.
+#[derive(Clone, Debug)]
+pub(super) struct Layer {
+    /// Index in the rows of the table.
+    pub row: usize,
+    pub kept: bool,
+    /// In the order of their items.
+    pub candidates: Vec<Candidate>,
+    /// Logarithms of the pulls in rising order, and the place of each candidate among them.
+    pub sorted: Vec<f64>,
+    pub place: Vec<u16>,
+    /// Candidates by family and gauge, for standing above and for standing below.
+    pub above: Vec<u16>,
+    pub below: Vec<u16>,
+    /// To the layer below, in a family and at a change.
+    pub within: Step,
+    pub across: Step,
+}
+
+/// What breaking a rule of neighbours or a count costs: infinite where the rule is hard, 0 where there is none.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Soft {
+    pub order: f64,
+    pub shrinking: f64,
+    changes: f64,
+    items: f64,
+}
+
+/// A way from an item to one below it.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Way {
+    pub cost: f64,
+    /// The state of the counts below.
+    pub state: usize,
+}
+
+/// All strings that take part.
+#[derive(Clone, Debug)]
+pub(super) struct Chain {
+    pub layers: Vec<Layer>,
+    pub weights: Weights,
+    pub soft: Soft,
+    /// Changes and further items that are allowed.
+    changes: Option<usize>,
+    items: Option<usize>,
+    /// The limit of the total in newtons, where there is one.
+    pub most_total_n: Option<f64>,
+}
+
+impl Chain {
+    /// Of the rows from `first` to `last`, under the rules of the bits in `hard`; the others do not hold at all, or
+    /// may be broken at a cost. Rows without a candidate are left out if so.
+    pub fn new(
+        task: &Task,
+        table: &Table,
+        (first, last): (usize, usize),
+        hard: u16,
+        at_a_cost: bool,
+    ) -> Self {
+        let is_hard = |kind: LimitKind| hard & kind.bit() != 0;
+        let rules = &task.rules;
+        let soft = |kind: LimitKind, asked: bool, cost: f64| match (asked, is_hard(kind)) {
+            (true, true) => f64::INFINITY,
+            (true, false) if at_a_cost => cost * PENALTY,
+            _ => 0.0,
+        };
+        let counted =
+            |kind: LimitKind, most: Option<usize>| most.filter(|_| is_hard(kind) || at_a_cost);
+        let most_total_n = rules.most_total.map(Force::to_n).filter(|_| is_hard(LimitKind::Total));
+        let unit_n = most_total_n.unwrap_or(1.0).max(1e-9);
+        let mut chain = Self {
+            layers: Vec::with_capacity(last + 1 - first),
+            weights: table.weights,
+            soft: Soft {
+                order: soft(LimitKind::Order, rules.in_order, LARGE),
+                shrinking: soft(LimitKind::Shrinking, rules.no_shrinking, SMALL),
+                changes: soft(LimitKind::Changes, true, SMALL),
+                items: soft(LimitKind::Items, true, SMALL),
+            },
+            changes: counted(LimitKind::Changes, rules.most_changes),
+            items: counted(LimitKind::Items, rules.most_items).map(|most| most.saturating_sub(1)),
+            most_total_n,
+        };
+        let never = LimitKind::Breaks.bit() | LimitKind::NoPull.bit();
+        let banned = never | hard;
+        for (number, row) in table.rows.iter().enumerate().take(last + 1).skip(first) {
+            let usable = row.cells.iter().filter(|cell| cell.broken & banned == 0);
+            let candidates: Vec<Candidate> = usable
+                .map(|cell| {
+                    let mut own = own_cost(table, row.target, row.weight, cell);
+                    if at_a_cost && cell.broken != 0 {
+                        let limits = table.limits(task, row, cell);
+                        own += PENALTY * limits.map(|limit| limit.amount).sum::<f64>();
+                    }
+                    let facts = &table.items[cell.item];
+                    Candidate {
+                        item: cell.item,
+                        log_pull: cell.log_pull,
+                        own,
+                        pull: cell.pull_n / unit_n,
+                        family: facts.family,
+                        gauge_nm: facts.gauge_nm,
+                    }
+                })
+                .collect();
+            if candidates.is_empty() && at_a_cost {
+                continue;
+            }
+            chain.layers.push(layer(table, number, row.kept, candidates));
+        }
+        for upper in 1..chain.layers.len() {
+            let (one, other) =
+                (&table.rows[chain.layers[upper - 1].row], &table.rows[chain.layers[upper].row]);
+            let weights = &table.weights;
+            let (feel_shift, tension_shift) = match (one.target, other.target) {
+                (Some(above), Some(below)) => (below - above, below - above),
+                _ => (one.feel - other.feel, 0.0),
+            };
+            let step = |feel| Step::new(feel, feel_shift, weights.tension, tension_shift);
+            chain.layers[upper - 1].within = step(weights.feel);
+            chain.layers[upper - 1].across = step(weights.feel + weights.at_change);
+        }
+        chain
+    }
+
+    /// How many states the counts have.
+    pub fn states(&self) -> usize {
+        (self.changes.unwrap_or(0) + 1) * (self.items.unwrap_or(0) + 1)
+    }
+
+    /// The state of the highest string: all is left.
+    pub fn start(&self) -> usize {
+        self.states() - 1
+    }
+
+    /// The most items that have a state of their own.
+    pub fn most_items(&self) -> usize {
+        self.items.map_or(0, |further| further + 1)
+    }
+
+    /// The state with fewer items left than the first.
+    pub fn start_with(&self, items: usize) -> usize {
+        let all = self.items.unwrap_or(0) + 1;
+        self.start() + 1 - all + items.saturating_sub(1).min(all - 1)
+    }
+
+    /// The state after a change or another item, and what it costs to go beyond the counts.
+    pub fn spend(&self, state: usize, change: bool, item: bool) -> Option<Way> {
+        let all = self.items.unwrap_or(0) + 1;
+        let (mut changes, mut items, mut cost) = (state / all, state % all, 0.0);
+        if change && self.changes.is_some() {
+            if changes > 0 {
+                changes -= 1;
+            } else {
+                cost += self.soft.changes;
+            }
+        }
+        if item && self.items.is_some() {
+            if items > 0 {
+                items -= 1;
+            } else {
+                cost += self.soft.items;
+            }
+        }
+        (cost < f64::INFINITY).then_some(Way { cost, state: changes * all + items })
+    }
+
+    /// Whether the rules of neighbours do not hold between a string and the one below it.
+    pub fn free_of_rules(&self, upper: usize) -> bool {
+        let [one, other] = [&self.layers[upper], &self.layers[upper + 1]];
+        let unlisted = |layer: &Layer| layer.kept && layer.candidates[0].family.is_none();
+        one.kept && other.kept || unlisted(one) || unlisted(other)
+    }
+
+    /// What it costs to follow `upper` by `lower`, without what they cost by themselves; `None` where a hard rule
+    /// forbids it.
+    pub fn way(
+        &self,
+        layer: usize,
+        upper: &Candidate,
+        lower: &Candidate,
+        state: usize,
+    ) -> Option<Way> {
+        let free = self.free_of_rules(layer);
+        let change = matches!((upper.family, lower.family), (Some(a), Some(b)) if a != b);
+        let item = upper.item != lower.item;
+        let mut way = self.spend(state, change && !free, item)?;
+        if change {
+            way.cost += self.layers[layer].across.of(upper.log_pull, lower.log_pull);
+            way.cost += self.weights.change;
+        } else {
+            way.cost += self.layers[layer].within.of(upper.log_pull, lower.log_pull);
+        }
+        if item {
+            way.cost += self.weights.item;
+        }
+        if !free {
+            if change && lower.family < upper.family {
+                way.cost += self.soft.order;
+            } else if !change && upper.above_nm() > lower.below_nm() {
+                way.cost += self.soft.shrinking;
+            }
+        }
+        (way.cost < f64::INFINITY).then_some(way)
+    }
+
+    /// Cost and pull of a whole set, given by the candidate of each layer.
+    pub fn sums(&self, set: &[usize]) -> (f64, f64) {
+        let (mut cost, mut pull, mut state) = (0.0, 0.0, self.start());
+        for (layer, chosen) in set.iter().enumerate() {
+            let candidate = &self.layers[layer].candidates[*chosen];
+            cost += candidate.own;
+            pull += candidate.pull;
+            if let Some(below) = set.get(layer + 1) {
+                let lower = &self.layers[layer + 1].candidates[*below];
+                match self.way(layer, candidate, lower, state) {
+                    Some(way) => {
+                        cost += way.cost;
+                        state = way.state;
+                    }
+                    None => cost = f64::INFINITY,
+                }
+            }
+        }
+        (cost, pull)
+    }
+}
+
+fn own_cost(table: &Table, target: Option<f64>, weight: f64, cell: &Cell) -> f64 {
+    let off = target.map_or(0.0, |target| cell.log_pull - target);
+    let weights = &table.weights;
+    let units = cell.price.map_or(1.0, |price| price / weights.price_unit);
+    weight * off * off + weights.price * units
+}
+
+/// The candidates of a string in each of the orders that are needed.
+fn layer(table: &Table, row: usize, kept: bool, candidates: Vec<Candidate>) -> Layer {
+    let mut of_item = vec![u16::MAX; table.items.len()];
+    for (index, candidate) in (0_u16..).zip(&candidates) {
+        of_item[candidate.item] = index;
+    }
+    let listed = |order: &[u16]| -> Vec<u16> {
+        let indices = order.iter().map(|item| of_item[usize::from(*item)]);
+        indices.filter(|index| *index != u16::MAX).collect()
+    };
+    // Kept items stand alone, and are in no order.
+    let alone = || if kept { vec![0] } else { Vec::new() };
+    let (mut above, mut below) = (listed(&table.above), listed(&table.below));
+    if above.len() != candidates.len() {
+        (above, below) = (alone(), alone());
+    }
+    let mut by_pull = above.clone();
+    sort_by(&mut by_pull, |index| (0, candidates[index].log_pull));
+    let mut place = vec![0; candidates.len()];
+    for (rank, index) in (0_u16..).zip(&by_pull) {
+        place[usize::from(*index)] = rank;
+    }
+    let sorted = by_pull.iter().map(|index| candidates[usize::from(*index)].log_pull).collect();
+    let (within, across) = (Step::default(), Step::default());
+    Layer { row, kept, candidates, sorted, place, above, below, within, across }
+}
+
+/// Sorts by a heap: as good in the worst case as at best, and small.
+pub(super) fn sort_by(list: &mut [u16], key: impl Fn(usize) -> (usize, f64)) {
+    let later = |one: u16, other: u16| {
+        let (a, b) = (key(usize::from(one)), key(usize::from(other)));
+        a.0 > b.0 || (a.0 == b.0 && (a.1 > b.1 || (a.1 == b.1 && one > other)))
+    };
+    if list.windows(2).all(|pair| !later(pair[0], pair[1])) {
+        return;
+    }
+    let sink = |list: &mut [u16], mut at: usize, end: usize| {
+        loop {
+            let mut child = 2 * at + 1;
+            if child >= end {
+                return;
+            }
+            if child + 1 < end && later(list[child + 1], list[child]) {
+                child += 1;
+            }
+            if !later(list[child], list[at]) {
+                return;
+            }
+            list.swap(at, child);
+            at = child;
+        }
+    };
+    for at in (0..list.len() / 2).rev() {
+        sink(list, at, list.len());
+    }
+    for end in (1..list.len()).rev() {
+        list.swap(0, end);
+        sink(list, 0, end);
+    }
+}

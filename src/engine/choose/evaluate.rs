@@ -1,0 +1,385 @@
+//! Every item on every string: its pull, and which rules it would break there.
+
+use super::chain::sort_by;
+use super::{Item, Price, Rules, Target, Task, Weights};
+use crate::engine::analysis::{Made, lawful_length, lawful_pitch, stiffness_of};
+use crate::engine::cut::cut_length;
+use crate::engine::pitch::Note;
+use crate::engine::units::{Force, Frequency, Length, Stiffness};
+
+/// What a rule is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LimitKind {
+    /// The load share is over the greatest allowed.
+    MostShare,
+    /// The load share is below the least allowed.
+    LeastShare,
+    /// The load share is not known.
+    UnknownShare,
+    /// Thinner than its zone allows.
+    Thin,
+    /// Thicker than its zone allows.
+    Thick,
+    /// The gauge is not known, but its zone limits it.
+    UnknownGauge,
+    /// The family may not be used on this string.
+    Place,
+    /// The item is not sold for this note.
+    Note,
+    /// The item is not in stock.
+    Stock,
+    /// A family comes after one that it should come before.
+    Order,
+    /// A string is thinner than the one above it.
+    Shrinking,
+    /// Too many changes of family.
+    Changes,
+    /// Too many different items.
+    Items,
+    /// The total pull is too great.
+    Total,
+    /// The string would break. Never allowed.
+    Breaks,
+    /// The pull cannot be computed. Never allowed.
+    NoPull,
+}
+
+/// Every kind, in the order in which a search for what conflicts tries to do without it.
+pub const LIMITS: [LimitKind; 16] = [
+    LimitKind::Changes,
+    LimitKind::Items,
+    LimitKind::Shrinking,
+    LimitKind::Order,
+    LimitKind::Note,
+    LimitKind::Place,
+    LimitKind::Thin,
+    LimitKind::Thick,
+    LimitKind::UnknownGauge,
+    LimitKind::UnknownShare,
+    LimitKind::LeastShare,
+    LimitKind::MostShare,
+    LimitKind::Stock,
+    LimitKind::Total,
+    LimitKind::Breaks,
+    LimitKind::NoPull,
+];
+
+impl LimitKind {
+    pub(super) const fn bit(self) -> u16 {
+        1 << self as u16
+    }
+}
+
+/// Of a broken rule, by how much, as it counts in the nearest set: the logarithm of the ratio for shares and gauges,
+/// the excess as a share of the limit for the total pull, octaves for notes, 0.1 for each string outside the place of
+/// a family, 0.1 for what is not in stock, a thinner string below a thicker, a change or an item too many, and 1 for
+/// an unknown share or gauge and a family out of order. Chosen for this project, no source.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Limit {
+    /// What the rule is about.
+    pub kind: LimitKind,
+    /// By how much it is broken.
+    pub amount: f64,
+}
+
+/// The most items of a stock that are looked at.
+pub const MOST_ITEMS: usize = 20_000;
+
+/// What an item that is not in stock, a thinner string below a thicker, a change or an item too many counts.
+pub(super) const SMALL: f64 = 0.1;
+/// What an unknown share or gauge and a family out of order count.
+pub(super) const LARGE: f64 = 1.0;
+
+/// What never changes of an item.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Facts {
+    pub family: Option<usize>,
+    /// Whole nanometres, so that two units give one number.
+    pub gauge_nm: Option<f64>,
+    made: Made,
+}
+
+/// An item on a string.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Cell {
+    pub item: usize,
+    pub pull_n: f64,
+    /// Logarithm of the pull in newtons.
+    pub log_pull: f64,
+    pub share_percent: Option<f64>,
+    /// Price, in the caller's currency.
+    pub price: Option<f64>,
+    /// Bits of the rules that it would break here.
+    pub broken: u16,
+}
+
+/// A string that takes part, with every item on it.
+#[derive(Clone, Debug)]
+pub(super) struct Row {
+    /// Index among all strings.
+    pub string: usize,
+    /// Logarithm of the target's pull in newtons.
+    pub target: Option<f64>,
+    pub weight: f64,
+    /// Logarithm of the pluck stiffness of 1 N, in N/m.
+    pub feel: f64,
+    pub kept: bool,
+    pub cells: Vec<Cell>,
+    gauges_nm: (f64, f64),
+    limits_gauge: bool,
+}
+
+/// The whole table. Items beyond the stock are those that are kept.
+#[derive(Clone, Debug)]
+pub(super) struct Table {
+    pub rows: Vec<Row>,
+    pub items: Vec<Facts>,
+    /// Weights with the greatest as 1.
+    pub weights: Weights,
+    /// The greatest weight.
+    pub scale: f64,
+    /// The stock by family and gauge, for standing above and for standing below.
+    pub above: Vec<u16>,
+    pub below: Vec<u16>,
+    /// The string on which each kept item was first met.
+    kept: Vec<usize>,
+}
+
+impl Table {
+    pub fn new(task: &Task) -> Self {
+        let mut items: Vec<Facts> = Vec::with_capacity(task.stock.len());
+        for item in task.stock.iter().take(MOST_ITEMS) {
+            items.push(facts(&item.make_up, Some(item.family)));
+        }
+        let by_gauge = |unknown: f64| {
+            let mut order: Vec<u16> = (0_u16..).zip(&items).map(|(index, _)| index).collect();
+            sort_by(&mut order, |item| {
+                let facts = &items[item];
+                (facts.family.unwrap_or(0), facts.gauge_nm.unwrap_or(unknown))
+            });
+            order
+        };
+        let (above, below) = (by_gauge(f64::NEG_INFINITY), by_gauge(f64::INFINITY));
+        let (weights, rows, kept) = (task.weights, Vec::new(), Vec::new());
+        let mut table = Self { rows, items, weights, scale: 1.0, above, below, kept };
+        table.weigh(task);
+        table
+    }
+
+    /// Takes the weights of a task, the greatest as 1.
+    pub fn weigh(&mut self, task: &Task) {
+        let given = task.weights;
+        let listed =
+            [given.feel, given.tension, given.at_change, given.change, given.item, given.price];
+        let of_strings = task.strings.iter().map(|place| place.weight);
+        let greatest = listed.into_iter().chain(of_strings).map(lawful).fold(0.0, f64::max);
+        self.scale = if greatest > 0.0 { greatest } else { 1.0 };
+        let share = |weight: f64| lawful(weight) / self.scale;
+        self.weights = Weights {
+            feel: share(given.feel),
+            tension: share(given.tension),
+            at_change: share(given.at_change),
+            change: share(given.change),
+            item: share(given.item),
+            price: share(given.price),
+            price_unit: unit(given.price_unit),
+        };
+        for row in &mut self.rows {
+            row.weight = share(task.strings[row.string].weight);
+        }
+    }
+
+    /// Adds the row of a string, if it can take part.
+    pub fn add(&mut self, task: &Task, string: usize) {
+        let place = &task.strings[string];
+        let (Ok(frequency), Ok(length)) =
+            (lawful_pitch(place.frequency), lawful_length(place.length))
+        else {
+            return;
+        };
+        let Ok(unit) = stiffness_of(Force::from_n(1.0), length, task.pluck_ratio) else { return };
+        let feel = unit.to_n_per_m().ln();
+        let target = match place.target {
+            Some(Target::Stiffness(k)) => Some(Stiffness::to_n_per_m(k).ln() - feel),
+            Some(Target::Tension(pull)) => Some(pull.to_n().ln()),
+            None => None,
+        };
+        let target = target.filter(|log| log.is_finite());
+        let weight = lawful(place.weight) / self.scale;
+        let (mut least, mut greatest, mut limits_gauge) = (f64::NEG_INFINITY, f64::INFINITY, false);
+        for zone in task.rules.zones.iter().filter(|zone| covers(zone.strings, string)) {
+            limits_gauge |= zone.least.is_some() || zone.greatest.is_some();
+            least = zone.least.map_or(least, |gauge| least.max(whole_nm(gauge)));
+            greatest = zone.greatest.map_or(greatest, |gauge| greatest.min(whole_nm(gauge)));
+        }
+        let gauges_nm = (least, greatest);
+        let kept = place.kept.is_some();
+        let cells = Vec::new();
+        let mut row = Row { string, target, weight, feel, kept, cells, gauges_nm, limits_gauge };
+        if let Some(kept) = &place.kept {
+            let same =
+                |item: &Item| Some(item.family) == kept.family && item.make_up == kept.make_up;
+            let stocked = task.stock.iter().take(MOST_ITEMS).position(same);
+            let met = || {
+                let same = |string: &usize| task.strings[*string].kept.as_ref() == Some(kept);
+                Some(self.items.len() - self.kept.len() + self.kept.iter().position(same)?)
+            };
+            let item = match stocked.or_else(met) {
+                Some(item) => item,
+                None => {
+                    self.items.push(facts(&kept.make_up, kept.family));
+                    self.kept.push(string);
+                    self.items.len() - 1
+                }
+            };
+            let cell = self.cell(task, &row, item, (frequency, length));
+            // Without a pull there is nothing to compare its neighbours with.
+            if cell.broken & LimitKind::NoPull.bit() != 0 {
+                return;
+            }
+            row.cells.push(Cell { broken: 0, price: Some(0.0), ..cell });
+        } else {
+            let items = task.stock.len().min(MOST_ITEMS);
+            row.cells.reserve_exact(items);
+            for item in 0..items {
+                row.cells.push(self.cell(task, &row, item, (frequency, length)));
+            }
+        }
+        self.rows.push(row);
+    }
+
+    fn cell(&self, task: &Task, row: &Row, item: usize, at: (Frequency, Length)) -> Cell {
+        let facts = &self.items[item];
+        let Ok(pull) = facts.made.tension(at.0, at.1) else {
+            let broken = LimitKind::NoPull.bit();
+            return Cell {
+                item,
+                pull_n: 0.0,
+                log_pull: 0.0,
+                share_percent: None,
+                price: None,
+                broken,
+            };
+        };
+        let share_percent = facts.made.share_percent(pull).ok();
+        let pull_n = pull.to_n();
+        let mut cell =
+            Cell { item, pull_n, log_pull: pull_n.ln(), share_percent, price: None, broken: 0 };
+        if let Some(stocked) = task.stock.get(item) {
+            cell.price = price(stocked, at.1, task);
+        }
+        for limit in self.limits(task, row, &cell) {
+            cell.broken |= limit.kind.bit();
+        }
+        cell
+    }
+
+    /// The rules that an item breaks on a string by itself, and by how much.
+    pub fn limits<'a>(
+        &self,
+        task: &'a Task,
+        row: &Row,
+        cell: &Cell,
+    ) -> impl Iterator<Item = Limit> + use<'a> {
+        let rules = &task.rules;
+        let mut broken: [Option<Limit>; 8] = [None; 8];
+        let mut at = 0;
+        let mut say = |kind, amount: f64| {
+            broken[at] = Some(Limit { kind, amount });
+            at += 1;
+        };
+        match cell.share_percent {
+            Some(share) => {
+                if share > 100.0 {
+                    say(LimitKind::Breaks, (share / 100.0).ln());
+                }
+                if let Some(most) = rules.most_share_percent.filter(|most| share > *most) {
+                    say(LimitKind::MostShare, (share / most.max(1e-9)).ln());
+                }
+                if let Some(least) = rules.least_share_percent.filter(|least| share < *least) {
+                    say(LimitKind::LeastShare, (least / share).ln());
+                }
+            }
+            None if rules.unknown_share => {}
+            None => say(LimitKind::UnknownShare, LARGE),
+        }
+        let facts = &self.items[cell.item];
+        match facts.gauge_nm {
+            Some(gauge) if gauge < row.gauges_nm.0 => {
+                say(LimitKind::Thin, (row.gauges_nm.0 / gauge).ln());
+            }
+            Some(gauge) if gauge > row.gauges_nm.1 => {
+                say(LimitKind::Thick, (gauge / row.gauges_nm.1.max(1.0)).ln());
+            }
+            None if row.limits_gauge => say(LimitKind::UnknownGauge, LARGE),
+            _ => {}
+        }
+        let family = facts.family.and_then(|family| task.families.get(family));
+        if let Some((first, last)) = family.and_then(|family| family.strings) {
+            let beyond = first.saturating_sub(row.string).max(row.string.saturating_sub(last));
+            if beyond > 0 {
+                say(LimitKind::Place, SMALL * count(beyond));
+            }
+        }
+        if let Some(item) = task.stock.get(cell.item) {
+            if let Some(beyond) = beyond_notes(item, task.strings[row.string].note, rules) {
+                say(LimitKind::Note, beyond);
+            }
+            if rules.only_in_stock && !item.in_stock {
+                say(LimitKind::Stock, SMALL);
+            }
+        }
+        broken.into_iter().flatten()
+    }
+}
+
+fn facts(make_up: &super::MakeUp, family: Option<usize>) -> Facts {
+    Facts { family, gauge_nm: make_up.gauge().map(whole_nm), made: Made::of(make_up) }
+}
+
+/// Octaves between a note and those that an item is sold for.
+fn beyond_notes(item: &Item, note: Option<Note>, rules: &Rules) -> Option<f64> {
+    let key = note.filter(|_| rules.only_sold_for)?.key_number();
+    let below = item.lowest.map_or(0, |lowest| lowest.key_number() - key);
+    let above = item.highest.map_or(0, |highest| key - highest.key_number());
+    let beyond = below.max(above);
+    (beyond > 0).then(|| f64::from(beyond) / 12.0)
+}
+
+fn price(item: &Item, length: Length, task: &Task) -> Option<f64> {
+    let price = match item.price? {
+        Price::Each(price) => price,
+        Price::PerMetre(price) => {
+            let gauge = item.make_up.gauge().unwrap_or_default();
+            price * cut_length(length, gauge, &task.allowance).to_m()
+        }
+    };
+    price.is_finite().then_some(price)
+}
+
+fn covers((first, last): (usize, usize), string: usize) -> bool {
+    (first..=last).contains(&string)
+}
+
+fn whole_nm(gauge: Length) -> f64 {
+    (gauge.to_m() * 1e9).round()
+}
+
+fn lawful(weight: f64) -> f64 {
+    if weight > 0.0 && weight.is_finite() { weight } else { 0.0 }
+}
+
+/// The price that counts as one.
+pub(super) fn unit(price: f64) -> f64 {
+    if price > 0.0 && price.is_finite() { price } else { 1.0 }
+}
+
+/// A count as a number.
+pub(super) fn count(number: usize) -> f64 {
+    // Counts of strings and items are far below what u32 holds.
+    u32::try_from(number).map_or(f64::INFINITY, f64::from)
+}
+
+/// What breaking a rule by 1 costs in the nearest set, where the greatest weight is 1: far more than any set
+/// deviates.
+pub(super) const PENALTY: f64 = 1e4;
