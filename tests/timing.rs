@@ -8,8 +8,12 @@ use std::sync::Arc;
 use std::time::Instant;
 
 use stringloft::engine::analysis::{Conditions, Harp, HarpString, Limits, Mechanism, analyse};
+use stringloft::engine::choose::{
+    Answer, Family, Item, Place, Rules, Search, Target, Task, Weights, choose,
+};
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::lengths::{Aim, Asked, Smoothing, Strength, propose};
+use stringloft::engine::cut::Allowance;
 use stringloft::engine::material::built_in;
 use stringloft::engine::pitch::{Note, Tuning};
 use stringloft::engine::tolerance::spreads_of_all;
@@ -136,4 +140,113 @@ fn the_lengths_of_a_whole_harp_are_proposed_within_a_frame() {
     let median = runs[runs.len() / 2];
     eprintln!("lengths: median {median:.1} µs, {held} of 47 strings at a bound");
     assert!(median < 16_000.0, "a proposal takes {median} µs, over a frame");
+}
+
+/// The same harp, and a stock of 400: nylon and gut in steps of 0.01 and 0.02 mm, steel with a bronze wrap.
+fn task(rules: Rules) -> Task {
+    let harp = harp();
+    let wanted = analyse(&harp);
+    let count = |number: usize| f64::from(u32::try_from(number).expect("a short list"));
+    // A feel that falls evenly, from what the highest string has now.
+    let top = wanted.strings[0].pluck_stiffness.expect("it has one").to_n_per_m();
+    let strings = harp.strings.iter().enumerate().map(|(index, string)| Place {
+        note: string.note,
+        frequency: string.frequency,
+        length: string.length,
+        target: Some(Target::Stiffness(Stiffness::from_n_per_m(
+            top.clamp(400.0, 900.0) * (-0.012 * count(index)).exp(),
+        ))),
+        weight: 1.0,
+        kept: None,
+    });
+    let material = |key: &str| {
+        Arc::new(built_in().into_iter().find(|m| m.key == key).expect("a built-in material"))
+    };
+    let (nylon, gut) = (material("nylon"), material("gut"));
+    let (steel, bronze) = (material("steel"), material("bronze"));
+    let mm = Length::from_mm;
+    let stock = (0..400_usize).map(|number| {
+        let (family, made) = match number {
+            0..130 => (0, MakeUp::plain(nylon.clone(), mm(0.4 + 0.01 * count(number)))),
+            130..260 => (1, MakeUp::plain(gut.clone(), mm(0.5 + 0.02 * count(number - 130)))),
+            _ => {
+                let (core, wrap) = ((number - 260) % 10, (number - 260) / 10);
+                let section = Section::Round { diameter: mm(0.1 + 0.05 * count(wrap)) };
+                let layer = Layer { material: bronze.clone(), section, packing_ratio: 1.0 };
+                let core = mm(0.3 + 0.07 * count(core));
+                (2, MakeUp::wound(steel.clone(), core, vec![layer], (mm(0.0), mm(0.0))))
+            }
+        };
+        let make_up = made.expect("the strings of the measurement can be made");
+        Item { make_up, family, price: None, in_stock: true, lowest: None, highest: None }
+    });
+    Task {
+        strings: strings.collect(),
+        stock: stock.collect(),
+        families: vec![Family::default(); 3],
+        rules,
+        weights: Weights::default(),
+        pluck_ratio: 0.4,
+        allowance: Allowance::default(),
+    }
+}
+
+#[test]
+#[ignore = "a measurement; it needs an optimised build and a quiet machine"]
+fn the_best_set_of_a_whole_harp_is_found_at_once() {
+    let harp = harp();
+    let median = |runs: usize, work: &dyn Fn()| {
+        let mut runs: Vec<f64> = (0..runs)
+            .map(|_| {
+                let start = Instant::now();
+                work();
+                start.elapsed().as_secs_f64() * 1e3
+            })
+            .collect();
+        runs.sort_by(f64::total_cmp);
+        runs[runs.len() / 2]
+    };
+    let once = median(500, &|| {
+        black_box(analyse(black_box(&harp)));
+    });
+    let free = Rules {
+        most_share_percent: None,
+        unknown_share: true,
+        in_order: false,
+        no_shrinking: false,
+        ..Rules::default()
+    };
+    let cases = [
+        ("usual rules", Rules::default()),
+        ("no rules", free.clone()),
+        ("at most 16 items", Rules { most_items: Some(16), ..Rules::default() }),
+    ];
+    for (name, rules) in cases {
+        let mut task = task(rules);
+        for limited in [None, Some(0.97)] {
+            if let Some(share) = limited {
+                let Answer::Best(best) = choose(&task) else { panic!("there is a set") };
+                task.rules.most_total = Some(Force::from_n(best.set.total.to_n() * share));
+            }
+            let total = limited.map_or("", |_| ", total pull limited");
+            let time = median(15, &|| {
+                black_box(choose(black_box(&task)));
+            });
+            let answer = choose(&task);
+            let Answer::Best(best) = &answer else { panic!("there is a set: {answer:?}") };
+            let mut search = Search::new(task.clone());
+            let work = search.step(usize::MAX / 2).work;
+            eprintln!(
+                "{name}{total}: {time:.1} ms, {:.0} times an analysis; {} passes, {} labels, {} items, \
+                 gap before labels {:.1e} of {:.4}, proven {}, work {work}",
+                time / once,
+                best.passes,
+                best.labels,
+                best.set.different,
+                best.set.parts.sum() - best.dual_bound,
+                best.set.parts.sum(),
+                best.proven,
+            );
+        }
+    }
 }

@@ -89,7 +89,8 @@ pub struct Place {
 /// What stays on a string.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Kept {
-    /// The make-up. If the stock has the same in the same family, it counts as that item.
+    /// The make-up. If the stock has the same in the same family, it counts as that item, the first such.
+    /// It costs nothing.
     pub make_up: MakeUp,
     /// The family; without one, anything may stand beside it, and that is no change.
     pub family: Option<usize>,

@@ -194,7 +194,7 @@ fn the_best_set_is_the_best_of_every_set() {
         ties += usize::from(tie.is_some());
         limited += usize::from(best.labels > 0);
     }
-    assert!(bests > 400 && ties > 50 && limited > 20, "{bests}, {ties}, {limited}");
+    assert!(bests > 400 && ties > 50 && limited > 5, "{bests}, {ties}, {limited}");
 }
 
 /// Every rule at a cost: the sum of what is broken and of the deviations is the least there is.

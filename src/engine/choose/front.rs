@@ -254,13 +254,17 @@ impl Front {
             By::Items => count(best.set.runs),
             By::Price => units(best, &task),
         };
+        let worth = |best: &Best| match by {
+            By::Items => best.set.parts.sum(),
+            By::Price => even(best),
+        };
         let mut found = std::mem::take(&mut self.found);
         crate::engine::order::sort(&mut found, |one, other| {
             let (a, b) = (traded(one), traded(other));
-            a > b || (a == b && even(one) > even(other))
+            a > b || (a == b && worth(one) > worth(other))
         });
         for best in found {
-            if self.found.last().is_none_or(|last| even(&best) < even(last) - room) {
+            if self.found.last().is_none_or(|last| worth(&best) < worth(last) - room) {
                 self.found.push(best);
             }
         }
