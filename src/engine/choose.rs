@@ -29,7 +29,8 @@
 //! the logarithm of the pull, which [`envelope`] finds in `log m` steps instead of `m`. The counts of changes and of
 //! items are added states where they are limited. The limit of the total pull is priced by a multiplier; the best
 //! multiplier gives a bound, and labels of (sum, pull) that keep below the best set known close what is left between
-//! the two. [`Best::bound`] and [`Best::proven`] tell how far that went.
+//! the two. [`Best::bound`] and [`Best::proven`] tell how far that went. Before that, items that no best set can
+//! have are left out.
 //!
 //! # Source
 //!
@@ -44,6 +45,7 @@ mod envelope;
 mod evaluate;
 mod front;
 mod labels;
+mod narrow;
 mod pass;
 mod search;
 mod solve;

@@ -135,7 +135,9 @@ pub fn task(draws: &mut Draws, size: Size) -> Task {
             stock.push(item(draws, family, &materials));
         }
     }
-    let top = Note::from_key(draws.between(70.0, 96.0));
+    // Long harps begin high.
+    let top = if size.strings > 20 { (95.0, 103.0) } else { (70.0, 96.0) };
+    let top = Note::from_key(draws.between(top.0, top.1));
     let count = u32::try_from(size.strings).expect("a short list");
     // Small harps take wide steps, so that the families meet.
     let step = (40 / count.max(1)).clamp(1, 6);

@@ -4,6 +4,9 @@ use super::evaluate::{Cell, LARGE, LimitKind, PENALTY, SMALL, Table};
 use super::{Task, Weights};
 use crate::engine::units::Force;
 
+/// Families with higher indices are one.
+const MOST_FAMILIES: usize = 1 << 20;
+
 /// An item that may stand on a string.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Candidate {
@@ -67,6 +70,8 @@ pub(super) struct Layer {
     /// Index in the rows of the table.
     pub row: usize,
     pub kept: bool,
+    /// Of the deviation from the target, where there is one.
+    pub weight: f64,
     /// In the order of their items.
     pub candidates: Vec<Candidate>,
     /// Logarithms of the pulls in rising order, and the place of each candidate among them.
@@ -87,6 +92,40 @@ pub(super) struct Soft {
     pub shrinking: f64,
     changes: f64,
     items: f64,
+}
+
+impl Layer {
+    /// Keeps some of the candidates.
+    pub fn retain(&mut self, keep: &[bool]) {
+        let mut left = 0_u16;
+        let renamed: Vec<u16> = keep
+            .iter()
+            .map(|keep| {
+                left += u16::from(*keep);
+                if *keep { left - 1 } else { u16::MAX }
+            })
+            .collect();
+        let name = |index: &u16| renamed[usize::from(*index)];
+        for list in [&mut self.above, &mut self.below] {
+            *list = list.iter().map(name).filter(|index| *index != u16::MAX).collect();
+        }
+        let mut numbers = keep.iter();
+        self.candidates.retain(|_| numbers.next().copied().unwrap_or(false));
+        self.rank();
+    }
+
+    /// Puts the candidates in the order of their pulls.
+    fn rank(&mut self) {
+        let mut by_pull = self.above.clone();
+        let candidates = &self.candidates;
+        sort_by(&mut by_pull, |index| (0, candidates[index].log_pull));
+        self.place = vec![0; candidates.len()];
+        for (rank, index) in (0_u16..).zip(&by_pull) {
+            self.place[usize::from(*index)] = rank;
+        }
+        self.sorted =
+            by_pull.iter().map(|index| candidates[usize::from(*index)].log_pull).collect();
+    }
 }
 
 /// A way from an item to one below it.
@@ -184,6 +223,46 @@ impl Chain {
             chain.layers[upper - 1].across = step(weights.feel + weights.at_change);
         }
         chain
+    }
+
+    /// The same without counts, and with a price on each further item.
+    pub fn without_counts(&self, item_price: f64) -> Self {
+        let mut chain = self.clone();
+        (chain.changes, chain.items) = (None, None);
+        chain.weights.item += item_price;
+        chain
+    }
+
+    /// The same from the bass to the treble: what comes before comes after, and what is thick is thin.
+    pub fn mirrored(mut self) -> Self {
+        let last = self.layers.len().saturating_sub(1);
+        let turned = |step: Step| Step { shift: -step.shift, ..step };
+        let steps: Vec<(Step, Step)> =
+            self.layers.iter().map(|layer| (turned(layer.within), turned(layer.across))).collect();
+        self.layers.reverse();
+        for (at, layer) in self.layers.iter_mut().enumerate() {
+            // The step to the next layer is that of the layer before in the old order.
+            (layer.within, layer.across) = match at < last {
+                true => steps[last - at - 1],
+                false => (Step::default(), Step::default()),
+            };
+            for candidate in &mut layer.candidates {
+                candidate.family =
+                    candidate.family.map(|family| MOST_FAMILIES - family.min(MOST_FAMILIES));
+                candidate.gauge_nm = candidate.gauge_nm.map(|gauge| -gauge);
+            }
+            std::mem::swap(&mut layer.above, &mut layer.below);
+            layer.above.reverse();
+            layer.below.reverse();
+        }
+        self
+    }
+
+    /// How often a set takes another item than the string above has.
+    pub fn further_items(&self, set: &[usize]) -> usize {
+        let items = self.layers.iter().zip(set).map(|(layer, at)| layer.candidates[*at].item);
+        let items: Vec<usize> = items.collect();
+        items.windows(2).filter(|pair| pair[0] != pair[1]).count()
     }
 
     /// How many states the counts have.
@@ -312,15 +391,16 @@ fn layer(table: &Table, row: usize, kept: bool, candidates: Vec<Candidate>) -> L
     if above.len() != candidates.len() {
         (above, below) = (alone(), alone());
     }
-    let mut by_pull = above.clone();
-    sort_by(&mut by_pull, |index| (0, candidates[index].log_pull));
-    let mut place = vec![0; candidates.len()];
-    for (rank, index) in (0_u16..).zip(&by_pull) {
-        place[usize::from(*index)] = rank;
-    }
-    let sorted = by_pull.iter().map(|index| candidates[usize::from(*index)].log_pull).collect();
     let (within, across) = (Step::default(), Step::default());
-    Layer { row, kept, candidates, sorted, place, above, below, within, across }
+    let (sorted, place, weight) = (
+        Vec::new(),
+        Vec::new(),
+        if table.rows[row].target.is_some() { table.rows[row].weight } else { 0.0 },
+    );
+    let mut layer =
+        Layer { row, kept, weight, candidates, sorted, place, above, below, within, across };
+    layer.rank();
+    layer
 }
 
 /// Sorts by a heap: as good in the worst case as at best, and small.

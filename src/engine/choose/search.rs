@@ -5,6 +5,7 @@ use super::answer::{self, Answer, Refusal};
 use super::chain::Chain;
 use super::conflict::Conflicting;
 use super::evaluate::{LimitKind, Table};
+use super::narrow::Narrow;
 use super::solve::{Solve, Solved};
 
 /// Every rule.
@@ -23,6 +24,7 @@ pub struct Progress {
 enum Phase {
     /// The pulls of the string of this index are next.
     Evaluate(usize),
+    Narrow(Box<Narrow>),
     Solve(Box<Solve>),
     /// What conflicts, then the nearest set.
     Conflict(Box<Conflicting>),
@@ -97,7 +99,7 @@ impl Search {
     pub(super) fn again(task: Task, mut table: Table) -> Self {
         table.weigh(&task);
         let chain = Chain::new(&task, &table, everything(&table), ALL, false);
-        let phase = Phase::Solve(Box::new(Solve::new(chain)));
+        let phase = Phase::Narrow(Box::new(Narrow::new(chain)));
         Self { task, table, phase, work: 0, reasons: false, answer: None }
     }
 
@@ -148,8 +150,19 @@ impl Search {
                 }
                 let chain =
                     Chain::new(&self.task, &self.table, everything(&self.table), ALL, false);
-                self.phase = Phase::Solve(Box::new(Solve::new(chain)));
+                self.phase = Phase::Narrow(Box::new(Narrow::new(chain)));
                 8 * self.table.items.len() * self.table.rows.len()
+            }
+            Phase::Narrow(narrow) => {
+                let work = narrow.advance();
+                if work == 0 {
+                    let narrow = std::mem::replace(&mut self.phase, Phase::Done);
+                    if let Phase::Narrow(narrow) = narrow {
+                        let solve = Solve::new(narrow.into_chain());
+                        self.phase = Phase::Solve(Box::new(solve));
+                    }
+                }
+                work
             }
             Phase::Solve(solve) => {
                 let work = solve.advance();
