@@ -184,7 +184,7 @@ fn choice(
                 }
                 match rules.least_share_percent {
                     Some(least) if share < least => {
-                        say(LimitKind::LeastShare, (least / share).ln())
+                        say(LimitKind::LeastShare, (least / share).ln());
                     }
                     _ => {}
                 }

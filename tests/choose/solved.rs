@@ -4,8 +4,8 @@ use std::fs;
 use std::path::Path;
 
 use serde_json::{Value, json};
-use stringloft::engine::choose::{Answer, Rules, Task, choose};
-use stringloft::engine::units::Force;
+use stringloft::engine::choose::{Answer, Kept, Pick, Rules, Task, Zone, choose};
+use stringloft::engine::units::{Force, Length};
 
 use crate::drawn::{Draws, Size, task};
 use crate::every_set::chosen;
@@ -45,16 +45,42 @@ const CASES: [Case; 16] = [
     (16, 47, 400, (38.0, 50.0), Limited::Both(990, 16)),
 ];
 
+/// How far a gauge may be from that of the best set without counts and total, in the zones of larger harps.
+const NEAR: f64 = 0.13;
+
 fn drawn(case: Case) -> Task {
     let (seed, strings, items, (least, most), limited) = case;
     let mut draws = Draws::new(7000 + seed);
-    let mut task = task(&mut draws, Size { strings, items, kept: 0.03, ruled: 0.0 });
-    task.rules = Rules {
-        most_share_percent: Some(most),
-        least_share_percent: Some(least),
-        only_in_stock: true,
-        ..Rules::default()
-    };
+    let mut task = task(&mut draws, Size { strings, items, kept: 0.0, ruled: 0.0 });
+    // As near to the shares that are asked for as there is a set.
+    for (least, most) in [(least, most), (least / 2.0, most), (least / 4.0, 80.0), (1.0, 95.0)] {
+        task.rules = Rules {
+            most_share_percent: Some(most),
+            least_share_percent: Some(least),
+            only_in_stock: true,
+            ..Rules::default()
+        };
+        let answer = choose(&task);
+        let Some(best) = answer.best() else { continue };
+        if strings > 24 {
+            // A zone for each string, for the solver's sake: else there are millions of pairs.
+            for (string, pick) in best.set.picks.iter().enumerate() {
+                let Pick::Item(item) = pick else { continue };
+                let Some(gauge) = task.stock[*item].make_up.gauge() else { continue };
+                let at = |ratio: f64| Some(Length::from_mm(gauge.to_mm() * ratio));
+                let (least, greatest) = (at(1.0 - NEAR), at(1.0 + NEAR));
+                task.rules.zones.push(Zone { strings: (string, string), least, greatest });
+            }
+        }
+        for string in [strings / 3, strings / 2] {
+            if let Pick::Item(item) = best.set.picks[string] {
+                let item = &task.stock[item];
+                let make_up = item.make_up.clone();
+                task.strings[string].kept = Some(Kept { make_up, family: Some(item.family) });
+            }
+        }
+        break;
+    }
     if let Limited::Items(most) | Limited::Both(_, most) = limited {
         task.rules.most_items = Some(most);
     }
@@ -109,6 +135,9 @@ fn write_the_cases() {
             })
         });
         let (weights, rules) = (task.weights, &task.rules);
+        let pairs = model.rows.windows(2).map(|two| usable(&two[0]).len() * usable(&two[1]).len());
+        let sum = choose(&task).best().map(|best| best.set.parts.sum());
+        eprintln!("{}: {sum:?}, {} pairs", name(case), pairs.sum::<usize>());
         json!({
             "name": name(case),
             "pulls_n": pulls_n(&model),

@@ -268,68 +268,76 @@ impl Table {
         if let Some(stocked) = task.stock.get(item) {
             cell.price = price(stocked, at.1, task);
         }
-        for limit in self.limits(task, row, &cell) {
-            cell.broken |= limit.kind.bit();
+        for (kind, ..) in self.broken(task, row, &cell).into_iter().flatten() {
+            cell.broken |= kind.bit();
         }
         cell
     }
 
     /// The rules that an item breaks on a string by itself, and by how much.
-    pub fn limits<'a>(
+    pub fn limits(
         &self,
-        task: &'a Task,
+        task: &Task,
         row: &Row,
         cell: &Cell,
-    ) -> impl Iterator<Item = Limit> + use<'a> {
+    ) -> impl Iterator<Item = Limit> + use<> {
+        self.broken(task, row, cell).into_iter().flatten().map(|(kind, amount, is_ratio)| Limit {
+            kind,
+            amount: if is_ratio { amount.ln() } else { amount },
+        })
+    }
+
+    /// The same, with amounts of which some are ratios still: most are never asked for, and a logarithm takes time.
+    fn broken(&self, task: &Task, row: &Row, cell: &Cell) -> [Option<(LimitKind, f64, bool)>; 8] {
         let rules = &task.rules;
-        let mut broken: [Option<Limit>; 8] = [None; 8];
+        let mut broken = [None; 8];
         let mut at = 0;
-        let mut say = |kind, amount: f64| {
-            broken[at] = Some(Limit { kind, amount });
+        let mut say = |kind, amount: f64, is_ratio: bool| {
+            broken[at] = Some((kind, amount, is_ratio));
             at += 1;
         };
         match cell.share_percent {
             Some(share) => {
                 if share > 100.0 {
-                    say(LimitKind::Breaks, (share / 100.0).ln());
+                    say(LimitKind::Breaks, share / 100.0, true);
                 }
                 if let Some(most) = rules.most_share_percent.filter(|most| share > *most) {
-                    say(LimitKind::MostShare, (share / most.max(1e-9)).ln());
+                    say(LimitKind::MostShare, share / most.max(1e-9), true);
                 }
                 if let Some(least) = rules.least_share_percent.filter(|least| share < *least) {
-                    say(LimitKind::LeastShare, (least / share).ln());
+                    say(LimitKind::LeastShare, least / share, true);
                 }
             }
             None if rules.unknown_share => {}
-            None => say(LimitKind::UnknownShare, LARGE),
+            None => say(LimitKind::UnknownShare, LARGE, false),
         }
         let facts = &self.items[cell.item];
         match facts.gauge_nm {
             Some(gauge) if gauge < row.gauges_nm.0 => {
-                say(LimitKind::Thin, (row.gauges_nm.0 / gauge).ln());
+                say(LimitKind::Thin, row.gauges_nm.0 / gauge, true);
             }
             Some(gauge) if gauge > row.gauges_nm.1 => {
-                say(LimitKind::Thick, (gauge / row.gauges_nm.1.max(1.0)).ln());
+                say(LimitKind::Thick, gauge / row.gauges_nm.1.max(1.0), true);
             }
-            None if row.limits_gauge => say(LimitKind::UnknownGauge, LARGE),
+            None if row.limits_gauge => say(LimitKind::UnknownGauge, LARGE, false),
             _ => {}
         }
         let family = facts.family.and_then(|family| task.families.get(family));
         if let Some((first, last)) = family.and_then(|family| family.strings) {
             let beyond = first.saturating_sub(row.string).max(row.string.saturating_sub(last));
             if beyond > 0 {
-                say(LimitKind::Place, SMALL * count(beyond));
+                say(LimitKind::Place, SMALL * count(beyond), false);
             }
         }
         if let Some(item) = task.stock.get(cell.item) {
             if let Some(beyond) = beyond_notes(item, task.strings[row.string].note, rules) {
-                say(LimitKind::Note, beyond);
+                say(LimitKind::Note, beyond, false);
             }
             if rules.only_in_stock && !item.in_stock {
-                say(LimitKind::Stock, SMALL);
+                say(LimitKind::Stock, SMALL, false);
             }
         }
-        broken.into_iter().flatten()
+        broken
     }
 }
 

@@ -135,7 +135,7 @@ impl Narrow {
             self.best = Some(Tried { bound, items_price, pass });
         }
         let bound = self.best.as_ref().map_or(bound, |best| best.bound);
-        let near = self.known - bound <= NEAR * self.known;
+        let near = self.known < f64::INFINITY && self.known - bound <= NEAR * self.known;
         if near || self.tries >= MOST_TRIES {
             self.turn();
             return;
