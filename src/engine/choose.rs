@@ -26,7 +26,7 @@
 //! # How it is found
 //!
 //! By dynamic programming from the lowest string up. What an item may be followed by is the least of parabolas in
-//! the logarithm of the pull, which [`envelope`] finds in `log m` steps instead of `m`. The counts of changes and of
+//! the logarithm of the pull, which `envelope` finds in `log m` steps instead of `m`. The counts of changes and of
 //! items are added states where they are limited. The limit of the total pull is priced by a multiplier; the best
 //! multiplier gives a bound, and labels of (sum, pull) that keep below the best set known close what is left between
 //! the two. [`Best::bound`] and [`Best::proven`] tell how far that went. Before that, items that no best set can
