@@ -79,6 +79,7 @@ impl Pair {
             make_up: spec,
             order_code,
             mechanism: None,
+            locked: false,
         });
     }
 

@@ -8,6 +8,7 @@ mod geometry;
 mod material;
 mod order;
 mod string;
+mod targets;
 
 use serde::{Deserialize, Serialize};
 
@@ -20,6 +21,9 @@ pub use self::material::{
 };
 pub use self::order::{OrderSpec, SparesSpec, StockItem, VersionSpec};
 pub use self::string::{Bare, LayerSpec, MakeUpSpec, StringSpec, WeighedSpec};
+pub use self::targets::{
+    KindSpec, MOST_KINDS, MOST_POINTS, MOST_ZONES, TargetsSpec, WantsSpec, WeightsSpec, ZoneSpec,
+};
 
 /// The most strings a design may have. Far above any harp; it keeps a hostile file harmless.
 pub const MOST_STRINGS: usize = 150;
@@ -74,6 +78,9 @@ pub struct Design {
     /// Spares and remarks of the order list.
     #[serde(skip_serializing_if = "OrderSpec::is_usual")]
     pub order: OrderSpec,
+    /// What is wanted when strings are chosen; a text leaves it out where it is usual.
+    #[serde(skip_serializing_if = "TargetsSpec::is_usual")]
+    pub targets: TargetsSpec,
     /// The materials that the strings use, with all their figures.
     pub materials: Vec<MaterialSpec>,
     /// From the highest string down.
@@ -243,6 +250,7 @@ impl Default for Design {
             limits: LimitsSpec::default(),
             allowances: Allowances::default(),
             order: OrderSpec::default(),
+            targets: TargetsSpec::default(),
             materials: Vec::new(),
             strings: Vec::new(),
             stock: Vec::new(),

@@ -144,6 +144,13 @@ pub(super) fn rename(design: &mut Design, from: &str, to: &str) {
             item.make_up = make_up_text::write(&make_up);
         }
     }
+    for spec in &mut design.targets.kinds {
+        let part =
+            |text: &str| if text.trim() == from { to.clone() } else { text.trim().to_owned() };
+        if spec.kind.contains(from) {
+            spec.kind = spec.kind.split('+').map(part).collect::<Vec<_>>().join(" + ");
+        }
+    }
 }
 
 /// Takes a material out, unless a string uses it.

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use stringloft::design::document::{
-    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, StandingSpec, StrengthSpec, StringSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units, WeighedSpec, OrderSpec, SparesSpec, StockItem, VersionSpec,
+    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, KindSpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, OrderSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, SparesSpec, StandingSpec, StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units, VersionSpec, WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
 };
 use stringloft::design::library::embed;
 
@@ -47,6 +47,7 @@ pub fn every_field() -> Design {
         StringSpec { order_code: text("N32"), ..string("C5", "12 in", plain("nylon", "32 thou")) },
         StringSpec {
             mechanism: Some(MechanismKind::DoubleDisc),
+            locked: true,
             ..string("443.2 Hz", "31,2 cm", plain("oak gall", "0.5"))
         },
         string("A3", "612", wound),
@@ -99,6 +100,7 @@ pub fn every_field() -> Design {
             to_string: 2,
             remarks: text("Two\ncoils."),
         },
+        targets: wanted(),
         materials: vec![own_wire()],
         strings,
         stock: vec![StockItem {
@@ -127,6 +129,37 @@ pub fn every_field() -> Design {
     let (name, date) = (text("first"), text("1 March 2026"));
     design.versions = vec![VersionSpec { name, date, design: Arc::new(before) }];
     design
+}
+
+fn wanted() -> TargetsSpec {
+    TargetsSpec {
+        wants: WantsSpec::Tension,
+        points_n_per_mm: vec![(36.0, 0.7), (60.5, 1.1), (96.0, 0.9)],
+        points_n: vec![(36.0, 180.0), (96.0, 45.0)],
+        weights: WeightsSpec {
+            target: 10.0,
+            even_stiffness: 5.0,
+            even_tension: 1.0,
+            changes: 2.0,
+            items: 4.0,
+            price: 6.0,
+        },
+        least_share_percent: Some(20.0),
+        most_share_percent: Some(65.0),
+        zones: vec![ZoneSpec {
+            lowest: text("C3"),
+            highest: text("B3"),
+            thinnest: text("0.6"),
+            thickest: text("50 thou"),
+        }],
+        kinds: vec![
+            KindSpec { kind: text("nylon"), lowest: text("C4"), highest: text("G6") },
+            KindSpec { kind: text("steel + silk + bronze"), ..KindSpec::default() },
+        ],
+        most_changes: Some(2),
+        most_total_n: Some(4_000.0),
+        most_items: Some(12),
+    }
 }
 
 fn shape() -> GeometrySpec {
@@ -202,7 +235,7 @@ fn own_wire() -> MaterialSpec {
 /// The design as version 1 could hold it. The figures that built-in materials got later come with it.
 pub fn without_later_fields(design: &Design) -> Design {
     let Design { pluck_mm, damping_partial, mechanism, .. } = Design::default();
-    let Design { frame_expansion_e6_per_k, geometry, tolerances, .. } = Design::default();
+    let Design { frame_expansion_e6_per_k, geometry, tolerances, targets, .. } = Design::default();
     let mut old = Design {
         pluck_mm,
         damping_partial,
@@ -213,9 +246,13 @@ pub fn without_later_fields(design: &Design) -> Design {
         order: OrderSpec::default(),
         stock: Vec::new(),
         versions: Vec::new(),
+        targets,
         ..design.clone()
     };
-    old.strings.iter_mut().for_each(|string| string.mechanism = None);
+    for string in &mut old.strings {
+        string.mechanism = None;
+        string.locked = false;
+    }
     for material in old.materials.iter_mut().filter(|material| material.key == "oak gall") {
         *material = MaterialSpec {
             class: ClassSpec::default(),

@@ -22,6 +22,9 @@ pub struct StringSpec {
     /// What raises it, where it differs from the rule of the harp.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub mechanism: Option<MechanismKind>,
+    /// Whether it keeps its make-up when strings are chosen.
+    #[serde(skip_serializing_if = "is_free")]
+    pub locked: bool,
 }
 
 /// A string as it is read: the fields of its make-up beside its own.
@@ -38,13 +41,15 @@ struct FlatString {
     order_code: String,
     #[serde(deserialize_with = "or_empty")]
     mechanism: Option<MechanismKind>,
+    locked: bool,
 }
 
 impl From<FlatString> for StringSpec {
     fn from(flat: FlatString) -> Self {
         let FlatString { note, length, material, diameter, layers, bare, weighed, .. } = flat;
+        let FlatString { order_code, mechanism, locked, .. } = flat;
         let make_up = MakeUpSpec { material, diameter, layers, bare, weighed };
-        Self { note, length, make_up, order_code: flat.order_code, mechanism: flat.mechanism }
+        Self { note, length, make_up, order_code, mechanism, locked }
     }
 }
 
@@ -116,6 +121,10 @@ fn or_empty<'de, D: Deserializer<'de>>(from: D) -> Result<Option<MechanismKind>,
         None | Some("") => Ok(None),
         Some(kind) => MechanismKind::deserialize(kind.into_deserializer()).map(Some),
     }
+}
+
+fn is_free(locked: &bool) -> bool {
+    !*locked
 }
 
 fn close() -> f64 {

@@ -2,6 +2,7 @@
 
 mod geometry;
 mod order;
+mod targets;
 
 use std::sync::Arc;
 
@@ -76,6 +77,7 @@ fn check_one(design: &Design) -> Result<(), CheckError> {
     numbers(design)?;
     geometry::geometry(&design.geometry)?;
     order::order(design)?;
+    targets::targets(&design.targets)?;
     for (index, string) in design.strings.iter().enumerate() {
         let number = index + 1;
         let of = |field: &str| format!("the {field} of string {number}");
@@ -236,6 +238,7 @@ pub fn tidy(design: &mut Design) {
             tidy(design);
         }
     }
+    targets::tidy_targets(&mut design.targets);
     let shape = &mut design.geometry;
     for wood in [&mut shape.neck.wood, &mut shape.pillar.wood, &mut shape.board.wood] {
         tidy_text(wood, false);
