@@ -1,13 +1,16 @@
 //! Everything that changes a design, and the one place where it is applied.
 
+mod take;
+
 use std::mem;
 use std::ops::Range;
 use std::sync::Arc;
 
+pub use self::take::{Taken, TargetsPart};
 use super::document::{
     Allowances, Design, GeometrySpec, LONGEST_CELL, LONGEST_TEXT, LimitsSpec, MOST_STRINGS,
     MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, OrderSpec, PitchSpec, StockItem,
-    StringSpec, TolerancesSpec, Units, VersionSpec,
+    StringSpec, TargetsSpec, TolerancesSpec, Units, VersionSpec,
 };
 use super::gaps;
 use super::library::{embed, find};
@@ -83,6 +86,8 @@ pub enum Edit {
     Mechanism(MechanismSpec),
     /// Levers or discs of the strings of a range; `None` for the rule of the harp.
     StringMechanism { rows: Range<usize>, kind: Option<MechanismKind> },
+    /// The strings of a range keep their make-up when strings are chosen, or no longer.
+    Lock { rows: Range<usize>, locked: bool },
     /// Expansion of the frame, in millionths per kelvin.
     FrameExpansion { e6_per_k: f64 },
     /// The shape of the harp.
@@ -96,6 +101,10 @@ pub enum Edit {
     Limits(LimitsSpec),
     /// What a string needs beyond its vibrating length.
     Allowances(Allowances),
+    /// What is wanted when strings are chosen, of which one part was changed.
+    Targets { targets: Box<TargetsSpec>, part: TargetsPart },
+    /// Strings get what was proposed for them; stock items and materials come along as far as strings use them.
+    Take { strings: Vec<Taken>, stock: Vec<StockItem>, materials: Vec<MaterialSpec> },
     /// One material is added, or takes the place of the one with its key.
     Material(MaterialSpec),
     /// One property of a material changes: a run of typing in its fields is one step.
@@ -143,6 +152,7 @@ pub enum EditKey {
     Limits,
     Allowances,
     Order,
+    Targets(TargetsPart),
     /// A property of a material, or its name and kind.
     Fact {
         key: String,
@@ -167,6 +177,8 @@ impl Edit {
             Self::Limits(_) => Some(EditKey::Limits),
             Self::Allowances(_) => Some(EditKey::Allowances),
             Self::Order(_) => Some(EditKey::Order),
+            Self::Targets { part: TargetsPart::Curve, .. } => None,
+            Self::Targets { part, .. } => Some(EditKey::Targets(*part)),
             Self::Fact { material, property } => {
                 Some(EditKey::Fact { key: material.key.clone(), property: *property })
             }
@@ -249,6 +261,12 @@ impl Edit {
                     string.mechanism = *kind;
                 }
             }
+            Self::Lock { rows, locked } => {
+                let rows = clamp(rows, strings.len());
+                for string in &mut strings[rows] {
+                    string.locked = *locked;
+                }
+            }
             Self::FrameExpansion { e6_per_k } => design.frame_expansion_e6_per_k = *e6_per_k,
             Self::Geometry(geometry) => design.geometry = (**geometry).clone(),
             Self::Drives { geometry, lengths } => {
@@ -262,6 +280,10 @@ impl Edit {
             Self::Tolerances(tolerances) => design.tolerances = tolerances.clone(),
             Self::Limits(limits) => design.limits = limits.clone(),
             Self::Allowances(allowances) => design.allowances = allowances.clone(),
+            Self::Take { strings, stock, materials } => {
+                take::take(design, strings, stock, materials);
+            }
+            Self::Targets { targets, .. } => design.targets = (**targets).clone(),
             Self::Material(material) | Self::Fact { material, .. } => {
                 set_material(&mut design.materials, material);
             }
@@ -576,6 +598,36 @@ mod tests {
         assert_eq!(next.strings[1].make_up.diameter, "0.66");
         let held: Vec<&str> = next.stock.iter().map(|item| &*item.make_up).collect();
         assert_eq!(held, ["gut 0.66"], "what no string is goes");
+    }
+
+    #[test]
+    fn a_drag_of_a_point_is_one_step_and_a_whole_curve_another() {
+        let edit = |points: &[(f64, f64)], part| {
+            let targets = Box::new(TargetsSpec::default().with_points(points.to_vec()));
+            Edit::Targets { targets, part }
+        };
+        let drag = edit(&[(60.0, 1.0)], TargetsPart::Point(0));
+        assert_eq!(drag.key(), Some(EditKey::Targets(TargetsPart::Point(0))));
+        assert_eq!(drag.apply(&design()).targets.points(), [(60.0, 1.0)]);
+        assert_eq!(edit(&[(60.0, 1.0)], TargetsPart::Curve).key(), None);
+    }
+
+    #[test]
+    fn what_is_taken_leaves_the_rest_of_a_string() {
+        let make_up = Some((string("", "", "gut", "0.74").make_up, "G74".to_owned()));
+        let length = Some("335.5".to_owned());
+        let strings = vec![
+            Taken { row: 0, make_up, length: None },
+            Taken { row: 1, make_up: None, length },
+            Taken { row: 9, ..Taken::default() },
+        ];
+        let next =
+            Edit::Take { strings, stock: Vec::new(), materials: Vec::new() }.apply(&design());
+        let first =
+            StringSpec { order_code: "G74".to_owned(), ..string("E5", "300", "gut", "0.74") };
+        assert_eq!(next.strings[0], first);
+        assert_eq!(next.strings[1], string("D5", "335.5", "nylon", "0.70"));
+        assert_eq!(next.strings[2], design().strings[2]);
     }
 
     #[test]
