@@ -3,13 +3,14 @@
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
 //! `persist`, `link`, `cells`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
-//! `display`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`, `wood_facts`, then
-//! `bearing_words` and `explain`, which know each other; and `checks`, which uses none of them.
+//! `display`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`, `wood_facts`,
+//! `targets`, `choose`, then `bearing_words` and `explain`, which know each other; and `checks`, which uses none of them.
 
 pub mod advice;
 pub mod bearing_words;
 pub(crate) mod cells;
 pub mod checks;
+pub mod choose;
 pub mod compare;
 pub mod decimal;
 pub mod display;
@@ -38,6 +39,7 @@ pub mod restring;
 pub mod stock;
 pub mod sum;
 pub mod table;
+pub mod targets;
 pub mod trial;
 pub mod typed;
 pub mod wood_facts;

@@ -1,0 +1,72 @@
+//! The best set of strings for a design from a stock: what the search is asked, and what its answer means.
+//!
+//! [`Task::new`] reads design and stock, [`Task::search`] gives a search that works in slices, and [`Task::outcome`]
+//! makes of its answer a preview of the whole design, a list of changes, and words. [`Outcome::edit`] takes all of it
+//! or some strings, in one step.
+
+pub mod both;
+mod kind;
+pub mod lengths;
+mod outcome;
+mod task;
+#[cfg(test)]
+mod tests;
+mod words;
+
+pub use self::kind::{kind_in_words, kind_name};
+pub use self::outcome::{Alternative, Change, Outcome, Totals};
+pub use self::words::Line;
+use super::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
+use super::resolve::Resolved;
+pub use crate::engine::choose::{Answer, Best, Front, Progress, Search};
+
+/// What there is to choose from.
+#[derive(Clone, Copy, Debug)]
+pub struct Shop<'a> {
+    /// The items of one or more lists, each with its currency.
+    pub items: &'a [StockItem],
+    /// The materials of the lists that do not come with the program; those of the design go before them.
+    pub materials: &'a [MaterialSpec],
+}
+
+/// A search that has been set up. It holds all it needs, so that it can run while the page goes on.
+#[derive(Clone, Debug)]
+pub struct Task {
+    /// As the engine takes it.
+    pub search: crate::engine::choose::Task,
+    /// The items that can be used, in the order of the engine's stock, each with its make-up.
+    pub items: Vec<(StockItem, MakeUpSpec)>,
+    /// The materials of the lists.
+    pub materials: Vec<MaterialSpec>,
+    /// The names of the kinds, in the order of the engine's families.
+    pub kinds: Vec<String>,
+    /// The currency of the prices that are compared.
+    pub currency: String,
+    /// The strings that may change, by their index.
+    pub sought: Vec<usize>,
+    /// What could not be used, in sentences without a full stop.
+    pub left_out: Vec<String>,
+}
+
+impl Task {
+    /// Sets up the search for a design. `rows` says of each string whether it may change; a locked one stays, and
+    /// so does one that is not mentioned.
+    pub fn new(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: &[bool]) -> Self {
+        task::task(design, resolved, shop, rows)
+    }
+
+    /// A search that has not begun; it works in slices.
+    pub fn search(&self) -> Search {
+        Search::new(self.search.clone())
+    }
+
+    /// A search for the best sets of ever fewer different strings.
+    pub fn by_items(&self) -> Front {
+        Front::by_items(self.search.clone())
+    }
+
+    /// A search for the best sets of ever lower price.
+    pub fn by_price(&self) -> Front {
+        Front::by_price(self.search.clone())
+    }
+}

@@ -1,0 +1,119 @@
+//! Kinds of string: the materials of a string from its core outward, and the order in which kinds come from the
+//! treble to the bass.
+
+use crate::design::document::MaterialSpec;
+use crate::design::library::find;
+use crate::engine::construction::MakeUp;
+use crate::engine::material::{Class, Material};
+
+/// Between the materials of a kind.
+const AND: &str = " + ";
+/// The usual order of materials that strings are made of, from the treble to the bass: thin steel, then what is
+/// plucked in the middle, then ever denser wires. Common practice, no source.
+const USUAL: [&str; 12] = [
+    "steel",
+    "iron",
+    "fluorocarbon",
+    "nylon",
+    "polyester",
+    "silk",
+    "gut",
+    "bronze",
+    "yellow brass",
+    "red brass",
+    "copper",
+    "silver",
+];
+
+/// A kind of string, with what its place in the usual order depends on.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Kind {
+    /// Its materials: `steel + silk + bronze`; `weighed` where the core of a weighed string is not known.
+    pub name: String,
+    rank: (u8, usize, usize),
+}
+
+impl Kind {
+    /// Of a make-up.
+    pub fn of(make_up: &MakeUp) -> Self {
+        let layers = make_up.layers();
+        let Some((core, _)) = make_up.core() else {
+            return Self { name: "weighed".to_owned(), rank: (3, 0, 0) };
+        };
+        let keys = [core.key.as_str()].into_iter();
+        let keys = keys.chain(layers.iter().map(|layer| layer.material.key.as_str()));
+        let name = keys.collect::<Vec<_>>().join(AND);
+        // Wound strings come below plain ones, and those on metal below those on gut and nylon.
+        let wound = match (layers.last(), core.class) {
+            (None, _) => 0,
+            (Some(_), Class::Polymer | Class::Natural) => 1,
+            (Some(_), Class::Metal) => 2,
+        };
+        let outer = layers.last().map_or(0, |layer| usual(&layer.material));
+        Self { name, rank: (wound, usual(core), outer) }
+    }
+
+    /// Whether this kind usually comes nearer to the bass.
+    pub fn is_below(&self, other: &Self) -> bool {
+        self.rank > other.rank || self.rank == other.rank && self.name > other.name
+    }
+}
+
+/// The place of a material in the usual order; one of the maker's own stands behind its like.
+fn usual(material: &Material) -> usize {
+    let known = USUAL.iter().position(|key| *key == material.key);
+    let place = known.map(|place| 2 * place);
+    place.unwrap_or(if material.class == Class::Metal { 2 * USUAL.len() } else { 13 })
+}
+
+/// The name of a kind as it is compared, of what was typed: every material by its key.
+pub fn kind_name(materials: &[MaterialSpec], typed: &str) -> String {
+    let part = |text: &str| {
+        let text = text.trim();
+        find(materials, text).map_or_else(|| text.to_owned(), |material| material.key.clone())
+    };
+    typed.split('+').map(part).collect::<Vec<_>>().join(AND)
+}
+
+/// A kind in words: `nylon`, `nylon wound on nylon`, `bronze wound over silk on steel`.
+pub fn kind_in_words(name: &str) -> String {
+    let mut parts: Vec<&str> = name.split(AND).collect();
+    let core = parts.remove(0);
+    match parts.as_slice() {
+        [] => core.to_owned(),
+        [layer] => format!("{layer} wound on {core}"),
+        [under @ .., layer] => {
+            let under: Vec<&str> = under.iter().rev().copied().collect();
+            format!("{layer} wound over {} on {core}", under.join(" over "))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::engine::material::built_in;
+    use std::sync::Arc;
+
+    #[test]
+    fn gut_lies_between_nylon_and_wire() {
+        let kinds = ["nylon", "gut", "own gut", "yellow brass", "red brass"].map(|key| {
+            let mut material = built_in().into_iter().find(|m| key.ends_with(&m.key)).unwrap();
+            material.key = key.to_owned();
+            let diameter = crate::engine::units::Length::from_mm(0.8);
+            Kind::of(&MakeUp::plain(Arc::new(material), diameter).unwrap())
+        });
+        for pair in kinds.windows(2) {
+            assert!(pair[1].is_below(&pair[0]), "{pair:?}");
+            assert!(!pair[0].is_below(&pair[1]), "{pair:?}");
+        }
+    }
+
+    #[test]
+    fn a_kind_is_named_by_its_materials() {
+        assert_eq!(kind_name(&[], " Steel+silk +  bronze"), "steel + silk + bronze");
+        assert_eq!(kind_in_words("steel + silk + bronze"), "bronze wound over silk on steel");
+        assert_eq!(kind_in_words("nylon + nylon"), "nylon wound on nylon");
+        assert_eq!(kind_in_words("gut"), "gut");
+    }
+}

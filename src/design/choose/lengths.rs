@@ -1,0 +1,333 @@
+//! Lengths that are proposed for the strings as they are: for the wanted curve, scaled, stretched, or faired.
+
+use super::outcome::Change;
+use super::words::{self, Line};
+use crate::design::display::{NONE, length_with_unit, total_with_unit};
+use crate::design::document::{Design, DrivesSpec, LengthUnit, MaterialSpec, WantsSpec};
+use crate::design::edit::{Edit, Taken};
+use crate::design::resolve::{Resolved, resolve};
+use crate::design::targets::wanted;
+use crate::engine::analysis::{Analysis, Known, analyse};
+pub use crate::engine::lengths::Strength;
+use crate::engine::lengths::{
+    Aim, Asked, Bound, Conflict, Held, Smoothing, Unevenness, fair, propose, scale, stretch,
+    to_longest, unevenness,
+};
+use crate::engine::units::{Force, Length, Stiffness};
+
+/// Lengths are proposed in steps of half a millimetre, or of a 64th of an inch.
+pub const STEP_MM: f64 = 0.5;
+/// The parts of an inch.
+const PARTS: f64 = 64.0;
+/// By which ratio lengths can be scaled or stretched at most, and at least.
+pub const RATIO: (f64, f64) = (0.25, 4.0);
+
+/// How lengths are proposed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Way {
+    /// For the wanted curve, with the make-ups as they are, so smooth.
+    Wanted(Strength),
+    /// All by one ratio.
+    Scale(f64),
+    /// All by one ratio, so that the longest is so long.
+    Longest(Length),
+    /// From the highest of the chosen strings to the lowest by a ratio that goes evenly from one to the other.
+    Stretch(f64, f64),
+    /// The chosen strings in a smooth curve, their ends kept.
+    Fair(Strength),
+}
+
+/// How far lengths may go, where they are proposed for the wanted curve.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Room {
+    /// How far a bridge pin may move along its string, as the neck leaves it; none for a new neck.
+    pub move_pins: Option<Length>,
+    /// The shortest length; the neck must stay above the board in any case.
+    pub shortest: Option<Length>,
+    /// The longest length.
+    pub longest: Option<Length>,
+    /// How far a bridge pin may stand off the curve of its neighbours.
+    pub kink: Option<Length>,
+}
+
+/// Lengths that were proposed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lengths {
+    /// The whole design with these lengths.
+    pub preview: Design,
+    /// Its figures.
+    pub analysis: Analysis,
+    /// The strings that would change, from the highest down.
+    pub changes: Vec<Change>,
+    /// How good the lengths are, before and after.
+    pub lines: Vec<Line>,
+    /// What holds strings back, in sentences.
+    pub notes: Vec<String>,
+    pub(super) taken: Vec<Taken>,
+}
+
+impl Lengths {
+    /// The edit that takes the lengths: of all strings, or of those of which `rows` says so.
+    pub fn edit(&self, rows: Option<&[bool]>) -> Edit {
+        let chosen =
+            |taken: &&Taken| rows.is_none_or(|rows| rows.get(taken.row).copied().unwrap_or(false));
+        let strings = self.taken.iter().filter(chosen).cloned().collect();
+        Edit::Take { strings, stock: Vec::new(), materials: Vec::<MaterialSpec>::new() }
+    }
+}
+
+/// Proposes lengths for the strings that `rows` chooses; the others keep theirs.
+///
+/// # Errors
+///
+/// Sentences that say what is in the way: limits that conflict, or a drawn curve that makes the lengths.
+pub fn lengths(
+    design: &Design,
+    resolved: &Resolved,
+    analysis: &Analysis,
+    way: Way,
+    rows: &[bool],
+    room: &Room,
+) -> Result<Lengths, Vec<String>> {
+    if design.geometry.drives == DrivesSpec::NeckCurve {
+        return Err(vec![
+            "the drawn curve of the pins makes the lengths (let the lengths make the curve first, in the shape of \
+             the harp)"
+                .to_owned(),
+        ]);
+    }
+    let is_chosen = |index: usize| rows.get(index).copied().unwrap_or(false);
+    let before: Vec<Known<Length>> = resolved.harp.strings.iter().map(|s| s.length).collect();
+    let chosen: Vec<usize> = (0..before.len()).filter(|index| is_chosen(*index)).collect();
+    let (Some(first), Some(last)) = (chosen.first(), chosen.last()) else {
+        return Err(vec!["no string is chosen (choose the strings that may change)".to_owned()]);
+    };
+    let range = *first..*last + 1;
+    let held: Vec<bool> = (0..before.len()).map(|index| !is_chosen(index)).collect();
+    let mut notes = Vec::new();
+    let ratio = |ratio: f64| {
+        let lawful = (RATIO.0..=RATIO.1).contains(&ratio);
+        let sentence =
+            || format!("the ratio of lengths must be from {} to {}, got {ratio}", RATIO.0, RATIO.1);
+        if lawful { Ok(ratio) } else { Err(vec![sentence()]) }
+    };
+    let after = match way {
+        Way::Wanted(strength) => {
+            let asked = asked(design, resolved, &before, rows, room);
+            let smoothing =
+                Smoothing { greatest_kink: room.kink, ..Smoothing::of(strength, before.len()) };
+            let proposal = propose(&resolved.harp, &asked, smoothing)
+                .map_err(|conflicts| of_conflicts(&conflicts, analysis))?;
+            notes = of_held(&proposal.held, analysis);
+            proposal.lengths
+        }
+        Way::Scale(by) => scale(&before, ratio(by)?),
+        Way::Longest(longest) => {
+            let now = before.iter().flatten().map(|length| length.to_m()).fold(0.0, f64::max);
+            if now > 0.0 {
+                ratio(longest.to_m() / now)?;
+            }
+            to_longest(&before, longest)
+        }
+        Way::Stretch(top, bottom) => stretch(&before, range, (ratio(top)?, ratio(bottom)?)),
+        Way::Fair(strength) => fair(&before, range, strength, &held).lengths,
+    };
+    let taken: Vec<Taken> = before
+        .iter()
+        .zip(&after)
+        .enumerate()
+        .filter(|(row, _)| is_chosen(*row))
+        .filter_map(|(row, (before, after))| {
+            let length = (*after).ok()?;
+            let text = written(length, design.units.length);
+            let step_m = rounded(length, design.units.length).to_m();
+            // What is the same after rounding stays as it was typed.
+            let same = before.is_ok_and(|before| (before.to_m() - step_m).abs() < 1e-7);
+            (!same).then_some(Taken { row, make_up: None, length: Some(text) })
+        })
+        .collect();
+    Ok(taken_into(design, resolved, analysis, taken, notes))
+}
+
+/// The preview of lengths that are taken.
+pub(super) fn taken_into(
+    design: &Design,
+    resolved: &Resolved,
+    analysis: &Analysis,
+    taken: Vec<Taken>,
+    notes: Vec<String>,
+) -> Lengths {
+    let mut lengths = Lengths {
+        preview: Design::default(),
+        analysis: analysis.clone(),
+        changes: Vec::new(),
+        lines: Vec::new(),
+        notes,
+        taken,
+    };
+    lengths.preview = lengths.edit(None).apply(design);
+    let meant = resolve(&lengths.preview);
+    lengths.analysis = analyse(&meant.harp);
+    for taken in &lengths.taken {
+        let (before, after) = (&analysis.strings[taken.row], &lengths.analysis.strings[taken.row]);
+        let mut change = Change::new(taken.row, before, after);
+        change.length =
+            (design.strings[taken.row].length.clone(), taken.length.clone().unwrap_or_default());
+        lengths.changes.push(change);
+    }
+    lengths.lines = lines(design, (resolved, &meant), (analysis, &lengths.analysis));
+    lengths
+}
+
+/// What is asked of each string.
+pub(super) fn asked(
+    design: &Design,
+    resolved: &Resolved,
+    before: &[Known<Length>],
+    rows: &[bool],
+    room: &Room,
+) -> Vec<Asked> {
+    let targets = &design.targets;
+    let limits = &resolved.harp.limits;
+    let neck = resolved.geometry.below_pins.to_m();
+    let asked = |(index, wanted): (usize, Option<f64>)| {
+        let aim = wanted.map(|value| match targets.wants {
+            WantsSpec::Stiffness => Aim::Stiffness(Stiffness::from_n_per_mm(value)),
+            WantsSpec::Tension => Aim::Tension(Force::from_n(value)),
+        });
+        let is = before[index].ok().map(Length::to_m);
+        let by = room.move_pins.map(Length::to_m);
+        let least =
+            [Some(neck), room.shortest.map(Length::to_m), is.zip(by).map(|(is, by)| is - by)];
+        let most = [room.longest.map(Length::to_m), is.zip(by).map(|(is, by)| is + by)];
+        Asked {
+            aim,
+            weight: 1.0,
+            is_locked: !rows.get(index).copied().unwrap_or(false),
+            least: least.into_iter().flatten().reduce(f64::max).map(Length::from_m),
+            most: most.into_iter().flatten().reduce(f64::min).map(Length::from_m),
+            least_share_percent: Some(
+                targets.least_share_percent.unwrap_or(limits.slack_share_percent),
+            ),
+            most_share_percent: Some(
+                targets.most_share_percent.unwrap_or(limits.working_share_percent),
+            ),
+        }
+    };
+    wanted(design, resolved).into_iter().enumerate().map(asked).collect()
+}
+
+fn lines(
+    design: &Design,
+    meant: (&Resolved, &Resolved),
+    figures: (&Analysis, &Analysis),
+) -> Vec<Line> {
+    let unit = design.units.length;
+    let mut lines = words::off_lines(design, meant.0, figures);
+    let lengths = |resolved: &Resolved| -> Vec<Known<Length>> {
+        resolved.harp.strings.iter().map(|string| string.length).collect()
+    };
+    let both = (lengths(meant.0), lengths(meant.1));
+    let longest = |lengths: &[Known<Length>]| {
+        let most = lengths.iter().flatten().map(|length| length.to_m()).fold(0.0, f64::max);
+        length_with_unit(Length::from_m(most), unit)
+    };
+    let kink = |uneven: Unevenness| match uneven.kink {
+        Some((index, kink)) => {
+            let kink = Length::from_m(kink.to_m().abs());
+            format!("{}, {}", length_with_unit(kink, unit), words::named(figures.0, index))
+        }
+        None => NONE.to_owned(),
+    };
+    let pull = |analysis: &Analysis| total_with_unit(analysis.total_tension, design.units.force);
+    let line = |what: &str, before, after| Line { what: what.to_owned(), before, after };
+    lines.push(line("longest string", longest(&both.0), longest(&both.1)));
+    lines.push(line(
+        "pin farthest off the curve of its neighbours",
+        kink(unevenness(&both.0)),
+        kink(unevenness(&both.1)),
+    ));
+    lines.push(line("total pull", pull(figures.0), pull(figures.1)));
+    lines
+}
+
+/// A length in steps, as it would be typed.
+pub fn written(length: Length, unit: LengthUnit) -> String {
+    match unit {
+        LengthUnit::Mm => {
+            let text = format!("{:.1}", rounded(length, unit).to_mm());
+            text.strip_suffix(".0").map_or(text.clone(), str::to_owned)
+        }
+        LengthUnit::Inch => {
+            let mut parts = (length.to_inch() * PARTS).round();
+            let whole = (parts / PARTS).floor();
+            parts -= whole * PARTS;
+            let mut of = PARTS;
+            while parts > 0.0 && parts % 2.0 == 0.0 {
+                (parts, of) = (parts / 2.0, of / 2.0);
+            }
+            match (whole > 0.0, parts > 0.0) {
+                (_, false) => format!("{whole:.0} in"),
+                (false, true) => format!("{parts:.0}/{of:.0} in"),
+                (true, true) => format!("{whole:.0} {parts:.0}/{of:.0} in"),
+            }
+        }
+    }
+}
+
+/// A length in steps.
+fn rounded(length: Length, unit: LengthUnit) -> Length {
+    match unit {
+        LengthUnit::Mm => Length::from_mm((length.to_mm() / STEP_MM).round() * STEP_MM),
+        LengthUnit::Inch => Length::from_inch((length.to_inch() * PARTS).round() / PARTS),
+    }
+}
+
+const fn bound(bound: Bound) -> &'static str {
+    match bound {
+        Bound::Asked => "its limit",
+        Bound::LoadShare => "the load share",
+        Bound::Pull => "its stiffness",
+        _ => "what can be computed with",
+    }
+}
+
+fn of_held(held: &[Option<Held>], analysis: &Analysis) -> Vec<String> {
+    let mut told: Vec<(Held, (usize, usize))> = Vec::new();
+    for (index, held) in held.iter().enumerate() {
+        let Some(held) = held.filter(|held| *held != Held::Locked) else { continue };
+        match told.last_mut() {
+            Some(last) if last.0 == held && last.1.1 + 1 == index => last.1.1 = index,
+            _ => told.push((held, (index, index))),
+        }
+    }
+    let sentence = |(held, strings): (Held, (usize, usize))| {
+        let (way, by) = match held {
+            Held::Least(by) => ("shorter", by),
+            Held::Most(by) => ("longer", by),
+            Held::Locked => return String::new(),
+        };
+        format!("{} would be {way} but for {}", words::span(analysis, strings), bound(by))
+    };
+    told.into_iter().map(sentence).filter(|text| !text.is_empty()).collect()
+}
+
+fn of_conflicts(conflicts: &[Conflict], analysis: &Analysis) -> Vec<String> {
+    let sentence = |conflict: &Conflict| {
+        let Conflict { index, least, most } = conflict;
+        format!(
+            "{} must be at least {} by {} and at most {} by {} (widen one of these, or change the string)",
+            words::lower(&words::named(analysis, *index)),
+            length_with_unit(least.0, LengthUnit::Mm),
+            bound(least.1),
+            length_with_unit(most.0, LengthUnit::Mm),
+            bound(most.1)
+        )
+    };
+    let mut told: Vec<String> = conflicts.iter().take(5).map(sentence).collect();
+    let more = conflicts.len() - told.len();
+    if more > 0 {
+        told.push(format!("and so on for {}", super::task::counted(more, "more string")));
+    }
+    told
+}

@@ -1,0 +1,344 @@
+//! What an answer of the search means for the design.
+
+use super::Task;
+use super::kind::Kind;
+use super::words::{self, Line};
+use crate::design::display::string_name;
+use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
+use crate::design::edit::{Edit, Taken};
+use crate::design::resolve::{Resolved, resolve};
+use crate::design::stock::is_same;
+use crate::design::{make_up_text, stock};
+use crate::engine::analysis::{Analysis, StringFigures, analyse};
+use crate::engine::choose::{Answer, Best, Kept, Parts, Pick, Rules, Set, choose};
+use crate::engine::units::{Force, Stiffness};
+
+/// A string that would change.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Change {
+    /// Its index.
+    pub row: usize,
+    /// Its number and note.
+    pub name: String,
+    /// What is on it now, as it would be typed; empty for nothing.
+    pub from: String,
+    /// What would be on it.
+    pub to: String,
+    /// The pull before and after.
+    pub tension: (Option<Force>, Option<Force>),
+    /// The pluck stiffness before and after.
+    pub stiffness: (Option<Stiffness>, Option<Stiffness>),
+    /// The load share before and after, in per cent.
+    pub share_percent: (Option<f64>, Option<f64>),
+    /// The vibrating length before and after, as typed; empty where it stays.
+    pub length: (String, String),
+}
+
+impl Change {
+    /// Of a string, from its figures before and after.
+    pub(super) fn new(row: usize, before: &StringFigures, after: &StringFigures) -> Self {
+        Self {
+            row,
+            name: string_name(before),
+            from: String::new(),
+            to: String::new(),
+            tension: (before.tension.ok(), after.tension.ok()),
+            stiffness: (before.pluck_stiffness.ok(), after.pluck_stiffness.ok()),
+            share_percent: (before.load_share_percent.ok(), after.load_share_percent.ok()),
+            length: (String::new(), String::new()),
+        }
+    }
+
+    /// With the make-ups before and after.
+    pub(super) fn made(mut self, before: &MakeUpSpec, after: &MakeUpSpec) -> Self {
+        (self.from, self.to) = (written(before), written(after));
+        self
+    }
+}
+
+/// What is said of a whole set.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Totals {
+    /// The pull of all strings whose pull is known.
+    pub tension: Force,
+    /// How many different strings and wires.
+    pub different: usize,
+    /// How often the kind changes along the compass.
+    pub changes: usize,
+    /// The price of those strings that are sought and have one.
+    pub price: f64,
+    /// How many of those have none.
+    pub without_price: usize,
+    /// The parts of what the search makes least. Prices count only in the set that was found.
+    pub parts: Parts,
+}
+
+/// What an answer comes to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outcome {
+    /// The whole design with the set on it.
+    pub preview: Design,
+    /// Its figures.
+    pub analysis: Analysis,
+    /// The strings that would change, from the highest down.
+    pub changes: Vec<Change>,
+    /// The set that is there now.
+    pub before: Totals,
+    /// The set that was found.
+    pub after: Totals,
+    /// How good the two are.
+    pub lines: Vec<Line>,
+    /// How sure it is, in sentences.
+    pub proof: Vec<String>,
+    /// Why there is no set within the limits, in sentences; empty where there is one.
+    pub conflicts: Vec<String>,
+    /// What this set breaks, in sentences; empty where it is within the limits.
+    pub broken: Vec<String>,
+    taken: Vec<Taken>,
+    stock: Vec<StockItem>,
+    materials: Vec<MaterialSpec>,
+}
+
+impl Outcome {
+    /// The items that the set is made of.
+    pub(super) fn stock(&self) -> &[StockItem] {
+        &self.stock
+    }
+
+    /// The edit that takes the set: of all strings, or of those of which `rows` says so.
+    pub fn edit(&self, rows: Option<&[bool]>) -> Edit {
+        let chosen =
+            |taken: &&Taken| rows.is_none_or(|rows| rows.get(taken.row).copied().unwrap_or(false));
+        Edit::Take {
+            strings: self.taken.iter().filter(chosen).cloned().collect(),
+            stock: self.stock.clone(),
+            materials: self.materials.clone(),
+        }
+    }
+}
+
+/// A set to click through: fewer different strings, or a lower price, for less evenness.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Alternative {
+    /// How many different strings and wires.
+    pub different: usize,
+    /// What it costs, as far as prices are known.
+    pub price: f64,
+    /// How far off what is wanted it is, in per cent: the root of the sum over the number of strings, without
+    /// prices and counts.
+    pub off_percent: f64,
+    /// In words.
+    pub text: String,
+    /// The answer, for [`Task::outcome`].
+    pub answer: Answer,
+}
+
+impl Task {
+    /// What an answer means for the design for which the task was made. `None` where not even a nearest set was
+    /// found; [`Task::conflicts`] says why.
+    pub fn outcome(
+        &self,
+        design: &Design,
+        resolved: &Resolved,
+        analysis: &Analysis,
+        answer: &Answer,
+    ) -> Option<Outcome> {
+        let (set, best, broken) = match answer {
+            Answer::Best(best) => (&best.set, Some(best), &[][..]),
+            Answer::None(refusal) => {
+                let nearest = refusal.nearest.as_ref()?;
+                (&nearest.set, None, nearest.broken.as_slice())
+            }
+        };
+        let taken = self.taken(design, set);
+        let stock = self.picked(set).map(|(_, item)| self.items[item].0.clone()).collect();
+        let mut outcome = Outcome {
+            preview: Design::default(),
+            analysis: analysis.clone(),
+            changes: Vec::new(),
+            before: self.totals(design, resolved, &self.present(resolved), true),
+            after: self.totals(design, resolved, set, false),
+            lines: Vec::new(),
+            proof: Vec::new(),
+            conflicts: self.conflicts(analysis, answer),
+            broken: words::broken(broken, analysis),
+            taken,
+            stock,
+            materials: self.materials.clone(),
+        };
+        outcome.preview = outcome.edit(None).apply(design);
+        let meant = resolve(&outcome.preview);
+        outcome.analysis = analyse(&meant.harp);
+        outcome.before.changes = changes(resolved);
+        outcome.after.changes = changes(&meant);
+        for row in outcome.taken.iter().filter(|taken| taken.make_up.is_some()).map(|t| t.row) {
+            let (before, after) = (&design.strings[row], &outcome.preview.strings[row]);
+            if before.make_up != after.make_up {
+                let change =
+                    Change::new(row, &analysis.strings[row], &outcome.analysis.strings[row]);
+                outcome.changes.push(change.made(&before.make_up, &after.make_up));
+            }
+        }
+        outcome.after.tension = outcome.analysis.total_tension;
+        outcome.before.tension = analysis.total_tension;
+        outcome.lines = words::lines(self, design, &outcome, resolved, analysis);
+        outcome.proof = words::proof(self, best, &outcome, analysis);
+        Some(outcome)
+    }
+
+    /// Why there is no set within the limits, in sentences; none where there is one.
+    pub fn conflicts(&self, analysis: &Analysis, answer: &Answer) -> Vec<String> {
+        match answer {
+            Answer::Best(_) => Vec::new(),
+            Answer::None(refusal) => words::conflicts(self, refusal, analysis),
+        }
+    }
+
+    /// Sets as [`Task::by_items`] and [`Task::by_price`] find them, to click through.
+    pub fn alternatives(&self, found: &[Best]) -> Vec<Alternative> {
+        let alternative = |best: &Best| {
+            let parts = &best.set.parts;
+            let sum = parts.target + parts.feel + parts.tension;
+            let strings = best.set.pulls.iter().flatten().map(|_| 1.0).sum::<f64>().max(1.0);
+            let off_percent = 100.0 * (sum / strings).sqrt();
+            Alternative {
+                different: best.set.different,
+                price: best.set.price,
+                off_percent,
+                text: words::alternative(self, &best.set, off_percent),
+                answer: Answer::Best(best.clone()),
+            }
+        };
+        found.iter().map(alternative).collect()
+    }
+
+    /// The strings that get an item of the stock, and which.
+    fn picked<'a>(&'a self, set: &'a Set) -> impl Iterator<Item = (usize, usize)> + 'a {
+        set.picks.iter().enumerate().filter_map(|(row, pick)| match pick {
+            Pick::Item(item) if *item < self.items.len() => Some((row, *item)),
+            _ => None,
+        })
+    }
+
+    /// What changes on the strings: make-up and order code. A string that is the same to buy stays as it was typed,
+    /// and gets a code only where it has none.
+    fn taken(&self, design: &Design, set: &Set) -> Vec<Taken> {
+        let mut materials = design.materials.clone();
+        materials.extend(self.materials.iter().cloned());
+        let taken = |(row, item): (usize, usize)| {
+            let (item, spec) = &self.items[item];
+            let string = design.strings.get(row)?;
+            let code = item.code.trim().to_owned();
+            if !is_same(&materials, &string.make_up, spec) {
+                let make_up = Some((spec.clone(), code));
+                return Some(Taken { row, make_up, length: None });
+            }
+            (string.order_code.trim().is_empty() && !code.is_empty()).then(|| Taken {
+                row,
+                make_up: Some((string.make_up.clone(), code)),
+                length: None,
+            })
+        };
+        self.picked(set).filter_map(taken).collect()
+    }
+
+    /// The set that is there now, as the search weighs it.
+    pub(super) fn present(&self, resolved: &Resolved) -> Set {
+        let mut task = self.search.clone();
+        task.rules = Rules {
+            most_share_percent: None,
+            in_order: false,
+            no_shrinking: false,
+            unknown_share: true,
+            only_sold_for: false,
+            ..Rules::default()
+        };
+        task.stock.clear();
+        for row in &self.sought {
+            let (Some(place), Some(string)) =
+                (task.strings.get_mut(*row), resolved.harp.strings.get(*row))
+            else {
+                continue;
+            };
+            match &string.make_up {
+                Ok(make_up) => {
+                    let name = Kind::of(make_up).name;
+                    let family = self.kinds.iter().position(|kind| *kind == name);
+                    place.kept = Some(Kept { make_up: make_up.clone(), family });
+                }
+                Err(why) => place.frequency = Err(*why),
+            }
+        }
+        match choose(&task) {
+            Answer::Best(best) => best.set,
+            Answer::None(refusal) => refusal.nearest.map_or_else(
+                || Set {
+                    picks: Vec::new(),
+                    pulls: Vec::new(),
+                    parts: Parts::default(),
+                    total: Force::from_n(0.0),
+                    price: 0.0,
+                    without_price: 0,
+                    different: 0,
+                    runs: 0,
+                    changes: 0,
+                },
+                |nearest| nearest.set,
+            ),
+        }
+    }
+
+    fn totals(&self, design: &Design, resolved: &Resolved, set: &Set, is_present: bool) -> Totals {
+        let mut totals = Totals {
+            tension: set.total,
+            different: set.different,
+            changes: set.changes,
+            price: set.price,
+            without_price: set.without_price,
+            parts: set.parts,
+        };
+        if is_present {
+            (totals.price, totals.without_price) = self.price_now(design, resolved);
+        }
+        totals
+    }
+
+    /// What the sought strings cost now, of items of this stock, and how many have no price.
+    fn price_now(&self, design: &Design, resolved: &Resolved) -> (f64, usize) {
+        let mut materials = design.materials.clone();
+        materials.extend(self.materials.iter().cloned());
+        let items: Vec<_> = self.items.iter().map(|(item, _)| item.clone()).collect();
+        let shelf = stock::Shelf::new(&materials, &items);
+        let (mut sum, mut without) = (0.0, 0);
+        for row in &self.sought {
+            let (string, meant) = (&design.strings[*row], &resolved.harp.strings[*row]);
+            let price = shelf.find(string).ok().and_then(|index| {
+                let cut = meant.length.ok().zip(meant.make_up.as_ref().ok()?.gauge());
+                let cut = cut.map(|(length, gauge)| {
+                    crate::engine::cut::cut_length(length, gauge, &self.search.allowance)
+                });
+                let item = &items[index];
+                let other = item.currency.trim() != self.currency;
+                if other { None } else { stock::share(item, cut).ok() }
+            });
+            match price {
+                Some(price) => sum += price,
+                None => without += 1,
+            }
+        }
+        (sum, without)
+    }
+}
+
+/// How often the kind changes from a string to the next that has one.
+fn changes(resolved: &Resolved) -> usize {
+    let strings = resolved.harp.strings.iter();
+    let kinds = strings.filter_map(|string| string.make_up.as_ref().ok().map(Kind::of));
+    let kinds: Vec<Kind> = kinds.collect();
+    kinds.windows(2).filter(|pair| pair[0].name != pair[1].name).count()
+}
+
+/// A make-up as it would be typed; empty for none.
+fn written(make_up: &MakeUpSpec) -> String {
+    if make_up.is_empty() { String::new() } else { make_up_text::write(make_up) }
+}

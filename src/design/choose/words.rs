@@ -1,0 +1,410 @@
+//! The answer of the search in words.
+
+use super::Task;
+use super::outcome::Outcome;
+use super::task::counted;
+use crate::design::display::{NONE, decimals, percent, string_name, total_with_unit};
+use crate::design::document::{Design, ForceUnit, WantsSpec};
+use crate::design::resolve::Resolved;
+use crate::design::targets::{value_of, wanted};
+use crate::engine::analysis::Analysis;
+use crate::engine::choose::{Best, Broken, Conflict, LIMITS, LimitKind, NoItem, Refusal, Set};
+use crate::engine::units::Force;
+
+/// Two states side by side.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Line {
+    /// What is told.
+    pub what: String,
+    /// Of the design as it is.
+    pub before: String,
+    /// Of the set proposed.
+    pub after: String,
+}
+
+/// How good a set is: for each string that is wanted to have something and has it, how far off.
+struct Off {
+    /// Mean of the deviations, in per cent.
+    mean: f64,
+    /// The greatest, and on which string.
+    most: Option<(usize, f64)>,
+    /// The greatest step between neighbours, against that of the curve.
+    step: Option<(usize, f64)>,
+}
+
+fn off(wants: WantsSpec, wanted: &[Option<f64>], analysis: &Analysis) -> Off {
+    let mut off = Off { mean: 0.0, most: None, step: None };
+    let (mut count, mut above): (f64, Option<f64>) = (0.0, None);
+    for (index, (wanted, figures)) in wanted.iter().zip(&analysis.strings).enumerate() {
+        let (Some(wanted), Some(is)) = (wanted, value_of(wants, figures)) else { continue };
+        let log = (is / wanted).ln();
+        let percent = 100.0 * (log.abs().exp() - 1.0);
+        off.mean += percent;
+        count += 1.0;
+        if off.most.is_none_or(|(_, most)| percent > most) {
+            off.most = Some((index, percent));
+        }
+        let step = above.map(|above| 100.0 * ((log - above).abs().exp() - 1.0));
+        if let Some(step) = step.filter(|step| off.step.is_none_or(|(_, most)| *step > most)) {
+            off.step = Some((index, step));
+        }
+        above = Some(log);
+    }
+    off.mean /= count.max(1.0);
+    off
+}
+
+/// How near the curve the strings are, before and after. The curve is that of the design as it is.
+pub(super) fn off_lines(
+    design: &Design,
+    resolved: &Resolved,
+    (before, after): (&Analysis, &Analysis),
+) -> Vec<Line> {
+    let wants = design.targets.wants;
+    let thing = match wants {
+        WantsSpec::Stiffness => "feel",
+        WantsSpec::Tension => "tension",
+    };
+    let wanted = wanted(design, resolved);
+    let (was, is) = (off(wants, &wanted, before), off(wants, &wanted, after));
+    let at = |entry: Option<(usize, f64)>| match entry {
+        Some((index, off)) => format!("{} %, {}", percent(off), named(before, index)),
+        None => NONE.to_owned(),
+    };
+    let mean = |off: &Off| format!("{} %", percent(off.mean));
+    vec![
+        line(&format!("off the wanted {thing}, on average"), mean(&was), mean(&is)),
+        line("off at most", at(was.most), at(is.most)),
+        line("greatest step beside the curve", at(was.step), at(is.step)),
+    ]
+}
+
+fn line(what: &str, before: String, after: String) -> Line {
+    Line { what: what.to_owned(), before, after }
+}
+
+/// Before and after, side by side.
+pub(super) fn lines(
+    task: &Task,
+    design: &Design,
+    outcome: &Outcome,
+    resolved: &Resolved,
+    analysis: &Analysis,
+) -> Vec<Line> {
+    let whole = |number: usize| number.to_string();
+    let pull = |force: Force| total_with_unit(force, design.units.force);
+    let (before, after) = (&outcome.before, &outcome.after);
+    let mut lines = off_lines(design, resolved, (analysis, &outcome.analysis));
+    lines.extend([
+        line("changes of material", whole(before.changes), whole(after.changes)),
+        line("different strings and wires", whole(before.different), whole(after.different)),
+        line("total pull", pull(before.tension), pull(after.tension)),
+    ]);
+    if task.search.stock.iter().any(|item| item.price.is_some()) {
+        let price = |sum: f64, without: usize| {
+            let text = money(task, sum);
+            match without {
+                0 => text,
+                some => format!("{text}, and {} without a price", counted(some, "string")),
+            }
+        };
+        lines.push(line(
+            "price of these strings",
+            price(outcome.before.price, outcome.before.without_price),
+            price(outcome.after.price, outcome.after.without_price),
+        ));
+    }
+    lines
+}
+
+fn money(task: &Task, sum: f64) -> String {
+    format!("{} {}", decimals(sum, 2), task.currency).trim_end().to_owned()
+}
+
+/// How sure it is that the set is the best.
+pub(super) fn proof(
+    task: &Task,
+    best: Option<&Best>,
+    outcome: &Outcome,
+    analysis: &Analysis,
+) -> Vec<String> {
+    let Some(best) = best else { return Vec::new() };
+    let mut says = Vec::new();
+    if best.proven {
+        let total = task.search.rules.most_total.is_some();
+        says.push(format!(
+            "this set is proved to be the best: no other from this stock meets the limits{} and comes nearer to what is wanted",
+            if total { ", that of the total pull among them," } else { "" }
+        ));
+    } else {
+        let sum = best.set.parts.sum();
+        let share = if sum > 0.0 { 100.0 * best.gap() / sum } else { 0.0 };
+        says.push(format!(
+            "this set is within {} % of the best possible (more could not be proved)",
+            decimals(share.max(0.1), 1)
+        ));
+    }
+    if let Some(index) = best.tie {
+        says.push(format!(
+            "another set is as good; it differs first on {} (of equals, what stands first in the stock is taken)",
+            lower(&named(analysis, index))
+        ));
+    }
+    if outcome.changes.is_empty() {
+        says.push("the strings are this set already".to_owned());
+    }
+    says
+}
+
+/// What a limit is about, as a maker would call it.
+fn limit(kind: LimitKind) -> &'static str {
+    match kind {
+        LimitKind::MostShare => "the greatest load share",
+        LimitKind::LeastShare => "the least load share",
+        LimitKind::UnknownShare => "that the breaking load must be known",
+        LimitKind::Thin => "the thinnest gauge of the zone",
+        LimitKind::Thick => "the thickest gauge of the zone",
+        LimitKind::UnknownGauge => "that the gauge must be known in a zone of gauges",
+        LimitKind::Place => "where a kind of string may be used",
+        LimitKind::Note => "the notes that strings are sold for",
+        LimitKind::Stock => "what is in stock",
+        LimitKind::Order => "the order of the kinds of string",
+        LimitKind::Shrinking => "that no string is thinner than the one above it",
+        LimitKind::Changes => "the number of changes of material",
+        LimitKind::Items => "the number of different strings",
+        LimitKind::Total => "the greatest total pull",
+        LimitKind::Breaks => "that no string breaks",
+        LimitKind::NoPull => "that the pull can be computed",
+    }
+}
+
+/// What is wrong with items that break a limit on a string: `12 are too tight`.
+const fn why_not(kind: LimitKind) -> &'static str {
+    match kind {
+        LimitKind::MostShare => "too tight",
+        LimitKind::LeastShare => "too slack",
+        LimitKind::UnknownShare => "of unknown breaking load",
+        LimitKind::Thin => "too thin for the zone",
+        LimitKind::Thick => "too thick for the zone",
+        LimitKind::UnknownGauge => "of unknown gauge",
+        LimitKind::Place => "of a kind not allowed there",
+        LimitKind::Note => "not sold for this note",
+        LimitKind::Stock => "not in stock",
+        LimitKind::Breaks => "so tight that they break",
+        LimitKind::NoPull => "too stiff for this length",
+        _ => "in the way of their neighbours",
+    }
+}
+
+/// What a maker can do about a limit.
+const fn remedy(kind: LimitKind) -> &'static str {
+    match kind {
+        LimitKind::MostShare => {
+            "raise the greatest load share, shorten these strings, or add thicker strings or others of greater strength to the stock"
+        }
+        LimitKind::LeastShare => {
+            "lower the least load share, lengthen these strings, or add strings to the stock"
+        }
+        LimitKind::UnknownShare => "fill in the strength of the material",
+        LimitKind::Thin | LimitKind::Thick | LimitKind::UnknownGauge => "widen the zone of gauges",
+        LimitKind::Place => "allow another kind of string there",
+        LimitKind::Note => "widen the notes that the items are sold for",
+        LimitKind::Stock => "add what is missing to the stock",
+        LimitKind::Order => "change the order of the kinds, or unlock a string",
+        LimitKind::Shrinking => "unlock a string, or add gauges to the stock",
+        LimitKind::Changes => "allow one more change",
+        LimitKind::Items => "allow more different strings",
+        LimitKind::Total => "raise the greatest total pull, or shorten the strings",
+        LimitKind::Breaks | LimitKind::NoPull => "change the lengths, or add strings to the stock",
+    }
+}
+
+/// Why there is no set within the limits.
+pub(super) fn conflicts(task: &Task, refusal: &Refusal, analysis: &Analysis) -> Vec<String> {
+    let mut says = Vec::new();
+    if task.items.is_empty() {
+        says.push(
+            "the stock has nothing that can be used (add strings to it, or choose another list)"
+                .to_owned(),
+        );
+        return says;
+    }
+    // Neighbours for the same reasons are told together.
+    let mut at = 0;
+    while let Some(first) = refusal.without_item.get(at) {
+        let reason = reasons(first);
+        let mut last = at;
+        while refusal.without_item.get(last + 1).is_some_and(|next| {
+            next.string == refusal.without_item[last].string + 1 && leading(next) == leading(first)
+        }) {
+            last += 1;
+        }
+        let strings = (first.string, refusal.without_item[last].string);
+        let remedy = leading(first).map_or("add strings to the stock", remedy);
+        says.push(format!(
+            "the stock has nothing for {}: {reason} ({remedy})",
+            span(analysis, strings)
+        ));
+        at = last + 1;
+    }
+    for conflict in &refusal.conflicts {
+        says.extend(of_conflict(conflict, refusal, analysis));
+    }
+    if says.is_empty() {
+        says.push("no set meets all limits (widen one of them)".to_owned());
+    }
+    says
+}
+
+fn of_conflict(conflict: &Conflict, refusal: &Refusal, analysis: &Analysis) -> Option<String> {
+    // Those of a string without any item were told with their numbers.
+    let (first, last) = conflict.strings;
+    let told = |no: &NoItem| first == no.string && last == no.string;
+    if refusal.without_item.iter().any(told) || conflict.limits.is_empty() {
+        return None;
+    }
+    let limits: Vec<&str> = conflict.limits.iter().map(|kind| limit(*kind)).collect();
+    let least = conflict
+        .least_total
+        .map(|total| format!("; the least total pull of any set is {}", total_in_n(total)));
+    let remedies: Vec<&str> = conflict.limits.iter().map(|kind| remedy(*kind)).collect();
+    let verb = if limits.len() == 1 { "cannot be kept" } else { "cannot be kept together" };
+    Some(format!(
+        "{} {verb} on {}{} ({})",
+        joined(&limits, "and"),
+        span(analysis, conflict.strings),
+        least.unwrap_or_default(),
+        joined(&remedies, "or")
+    ))
+}
+
+fn total_in_n(total: Force) -> String {
+    total_with_unit(total, ForceUnit::Newton)
+}
+
+/// The rule that most items break on a string, those that break it alone first.
+fn leading(no: &NoItem) -> Option<LimitKind> {
+    let mut best: Option<(LimitKind, (usize, usize))> = None;
+    for kind in LIMITS {
+        let (all, alone) = of(no, kind);
+        if all > 0 && best.is_none_or(|(_, held)| (alone, all) > held) {
+            best = Some((kind, (alone, all)));
+        }
+    }
+    best.map(|(kind, _)| kind)
+}
+
+fn of(no: &NoItem, kind: LimitKind) -> (usize, usize) {
+    no.broken.get(kind as usize).copied().unwrap_or_default()
+}
+
+/// What is wrong with the items on a string, the commonest first.
+fn reasons(no: &NoItem) -> String {
+    // What breaks is too tight as well, and what is sold for other notes would be so at any pull.
+    let mut counts: Vec<(LimitKind, usize)> = LIMITS
+        .iter()
+        .map(|kind| (*kind, of(no, *kind).0))
+        .filter(|(_, count)| *count > 0)
+        .collect();
+    if counts.iter().any(|(kind, _)| *kind == LimitKind::MostShare) {
+        counts.retain(|(kind, _)| *kind != LimitKind::Breaks);
+    }
+    crate::engine::order::sort(&mut counts, |one, other| one.1 < other.1);
+    let said: Vec<String> = counts
+        .iter()
+        .take(3)
+        .map(|(kind, count)| {
+            let are = if *count == 1 { "is" } else { "are" };
+            format!("{count} {are} {}", why_not(*kind))
+        })
+        .collect();
+    if said.is_empty() {
+        return "no item can be used there".to_owned();
+    }
+    let texts: Vec<&str> = said.iter().map(String::as_str).collect();
+    joined(&texts, "and")
+}
+
+/// What a nearest set breaks.
+pub(super) fn broken(broken: &[Broken], analysis: &Analysis) -> Vec<String> {
+    let mut told: Vec<(LimitKind, (usize, usize), f64)> = Vec::new();
+    for entry in broken {
+        let (kind, strings, amount) = (entry.limit.kind, entry.strings, entry.limit.amount);
+        // Breaking is told as too tight.
+        if kind == LimitKind::Breaks {
+            continue;
+        }
+        match told.last_mut() {
+            Some(last) if last.0 == kind && strings.0 <= last.1.1 + 1 => {
+                last.1.1 = last.1.1.max(strings.1);
+                last.2 = last.2.max(amount);
+            }
+            _ => told.push((kind, strings, amount)),
+        }
+    }
+    let sentence = |(kind, strings, amount): (LimitKind, (usize, usize), f64)| {
+        let over = percent(100.0 * (amount.exp() - 1.0));
+        let on = span(analysis, strings);
+        match kind {
+            LimitKind::MostShare => {
+                format!("the greatest load share is passed on {on}, by up to {over} %")
+            }
+            LimitKind::LeastShare => {
+                format!("the least load share is not reached on {on}, by up to {over} %")
+            }
+            LimitKind::Total => {
+                format!("the greatest total pull is passed by {} %", percent(100.0 * amount))
+            }
+            LimitKind::Changes | LimitKind::Items => format!("{} is passed", limit(kind)),
+            _ => format!("{} is not kept on {on}", limit(kind)),
+        }
+    };
+    told.into_iter().map(sentence).collect()
+}
+
+/// An alternative in a line.
+pub(super) fn alternative(task: &Task, set: &Set, off_percent: f64) -> String {
+    let mut text = format!(
+        "{}, {} % off",
+        counted(set.different, "different string"),
+        decimals(off_percent, 1)
+    );
+    if set.price > 0.0 {
+        text = format!("{text}, {}", money(task, set.price));
+    }
+    text
+}
+
+/// A string by its number and note.
+pub(super) fn named(analysis: &Analysis, index: usize) -> String {
+    match analysis.strings.get(index) {
+        Some(figures) => string_name(figures),
+        None => format!("String {}", index + 1),
+    }
+}
+
+/// One string, or from one to another, within a sentence.
+pub(super) fn span(analysis: &Analysis, (first, last): (usize, usize)) -> String {
+    let name = |index: usize| lower(&named(analysis, index));
+    if first == last {
+        name(first)
+    } else {
+        let short = |index: usize| name(index).replacen("string ", "", 1);
+        format!("strings {} to {}", short(first), short(last))
+    }
+}
+
+pub(super) fn lower(text: &str) -> String {
+    let mut letters = text.chars();
+    letters
+        .next()
+        .map_or_else(String::new, |first| first.to_ascii_lowercase().to_string() + letters.as_str())
+}
+
+fn joined(texts: &[&str], word: &str) -> String {
+    match texts {
+        [] => String::new(),
+        [one] => (*one).to_owned(),
+        [first @ .., last] => format!("{} {word} {last}", first.join(", ")),
+    }
+}
