@@ -12,8 +12,8 @@ use stringloft::engine::choose::{
     Answer, Family, Item, Place, Rules, Search, Target, Task, Weights, choose,
 };
 use stringloft::engine::construction::{Layer, MakeUp, Section};
-use stringloft::engine::lengths::{Aim, Asked, Smoothing, Strength, propose};
 use stringloft::engine::cut::Allowance;
+use stringloft::engine::lengths::{Aim, Asked, Smoothing, Strength, propose};
 use stringloft::engine::material::built_in;
 use stringloft::engine::pitch::{Note, Tuning};
 use stringloft::engine::tolerance::spreads_of_all;

@@ -1,7 +1,10 @@
 //! What differs between two designs: string by string, in the totals, and in the settings.
 
 use super::display::{self, figure, total_with_unit};
-use super::document::{Design, DrivesSpec, GapsSpec, MeasuredSpec, SparesSpec, Units};
+use super::document::{
+    Design, DrivesSpec, GapsSpec, MeasuredSpec, SectionSpec, ServiceSpec, SparesSpec, Units,
+    WantsSpec,
+};
 use super::make_up_text;
 use super::order::money_words;
 use super::resolve::resolve;
@@ -225,7 +228,7 @@ fn price_words(design: &Design, analysis: &Analysis) -> String {
 type Setting = (&'static str, fn(&Design) -> String);
 
 /// Every setting that can differ, in the order of the document.
-const SETTINGS: [Setting; 56] = [
+const SETTINGS: [Setting; 62] = [
     ("title", |d| d.title.clone()),
     ("maker", |d| d.maker.clone()),
     ("client", |d| d.client.clone()),
@@ -272,8 +275,16 @@ const SETTINGS: [Setting; 56] = [
     ("neck beyond the pins, mm", |d| d.geometry.neck.above_pins_mm.to_string()),
     ("thickness of the neck, mm", |d| d.geometry.neck.thickness_mm.to_string()),
     ("wood of the neck", |d| format!("{}, {}", d.geometry.neck.wood, d.geometry.neck.plies)),
+    ("sections of the neck, %, mm", |d| {
+        let section = |own: &SectionSpec| {
+            format!("{}: {} by {}", own.at_percent, own.thickness_mm, own.depth_mm)
+        };
+        d.geometry.neck.sections.iter().map(section).collect::<Vec<_>>().join("; ")
+    }),
+    ("slope of the neck's grain, %", |d| d.geometry.neck.grain_percent.to_string()),
     ("gap to the pillar, mm", |d| d.geometry.pillar.gap_mm.to_string()),
     ("pillar, mm", |d| format!("{} by {}", d.geometry.pillar.width_mm, d.geometry.pillar.depth_mm)),
+    ("push beside the pillar's middle, mm", |d| d.geometry.pillar.beside_mm.to_string()),
     ("wood of the pillar", |d| d.geometry.pillar.wood.clone()),
     ("board beyond the strings, mm", |d| {
         format!("{} and {}", d.geometry.board.below_mm, d.geometry.board.above_mm)
@@ -288,6 +299,22 @@ const SETTINGS: [Setting; 56] = [
         )
     }),
     ("wood of the board", |d| format!("{}, {}", d.geometry.board.wood, d.geometry.board.plies)),
+    ("where the harp lives", |d| {
+        match d.geometry.service {
+            ServiceSpec::Heated => "in heated rooms",
+            ServiceSpec::Covered => "under a roof",
+            ServiceSpec::Outdoors => "in the open",
+        }
+        .to_owned()
+    }),
+    ("drills, mm", |d| {
+        let drills = &d.geometry.drills;
+        format!(
+            "bridge pin {}, string and {}, eyelet {}, lever or disc {}",
+            drills.bridge_pin_mm, drills.string_clearance_mm, drills.eyelet_mm, drills.mechanism_mm
+        )
+    }),
+    ("what is wanted of the strings", |d| targets_words(d)),
     ("deviation of lengths, mm", |d| d.tolerances.length_mm.to_string()),
     ("deviation of the pitch, cents", |d| d.tolerances.pitch_cents.to_string()),
     ("change of temperature, K", |d| d.tolerances.temperature_k.to_string()),
@@ -325,6 +352,21 @@ fn gaps_words(gaps: &GapsSpec) -> String {
         }
         GapsSpec::EachMm(widths) => list(widths),
     }
+}
+
+fn targets_words(design: &Design) -> String {
+    let targets = &design.targets;
+    if targets.is_usual() {
+        return String::new();
+    }
+    let point = |(key, value): &(f64, f64)| format!("{value} at note {key}");
+    let unit = match targets.wants {
+        WantsSpec::Stiffness => "N/mm",
+        WantsSpec::Tension => "N",
+    };
+    let points: Vec<String> = targets.points().iter().map(point).collect();
+    let rest = if points.is_empty() { "limits and weights" } else { unit };
+    format!("{} {rest}", points.join(", ")).trim().to_owned()
 }
 
 fn spares_words(design: &Design) -> String {

@@ -3,7 +3,12 @@
 use std::sync::Arc;
 
 use stringloft::design::document::{
-    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, KindSpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, OrderSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, SparesSpec, StandingSpec, StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units, VersionSpec, WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
+    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit,
+    GapsSpec, GaugeUnit, GeometrySpec, KindSpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec,
+    MaterialSpec, MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, OrderSpec,
+    PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, SparesSpec, StandingSpec,
+    StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec,
+    TolerancesSpec, Units, VersionSpec, WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
 };
 use stringloft::design::library::embed;
 

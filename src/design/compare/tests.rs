@@ -85,8 +85,9 @@ fn figures_stand_in_the_units_of_the_page() {
 #[test]
 fn no_setting_is_left_out() {
     use crate::design::document::{
-        Allowances, BoardSpec, GeometrySpec, LimitsSpec, MechanismKind, MechanismSpec, NeckSpec,
-        PillarSpec, PitchSpec, SpacingSpec, TemperamentSpec, TolerancesSpec,
+        Allowances, BoardSpec, DrillsSpec, GeometrySpec, LimitsSpec, MechanismKind, MechanismSpec,
+        NeckSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, TargetsSpec,
+        TemperamentSpec, TolerancesSpec,
     };
     let before = Design::default();
     let text = || "x".to_owned();
@@ -122,8 +123,16 @@ fn no_setting_is_left_out() {
                 thickness_mm: 1.0,
                 wood: text(),
                 plies: 1,
+                sections: vec![SectionSpec::default()],
+                grain_percent: 1.0,
             },
-            pillar: PillarSpec { gap_mm: 1.0, width_mm: 1.0, depth_mm: 1.0, wood: text() },
+            pillar: PillarSpec {
+                gap_mm: 1.0,
+                width_mm: 1.0,
+                depth_mm: 1.0,
+                wood: text(),
+                beside_mm: 1.0,
+            },
             board: BoardSpec {
                 below_mm: 1.0,
                 above_mm: 1.0,
@@ -134,7 +143,10 @@ fn no_setting_is_left_out() {
                 wood: text(),
                 plies: 1,
             },
+            drills: DrillsSpec { bridge_pin_mm: 4.0, ..DrillsSpec::default() },
+            service: ServiceSpec::Covered,
         },
+        targets: TargetsSpec { most_items: Some(9), ..TargetsSpec::default() },
         tolerances: TolerancesSpec {
             length_mm: 0.5,
             pitch_cents: 3.0,
