@@ -172,13 +172,13 @@ fn hostile_versions_get_a_sentence() {
         assert!(error.starts_with(expected), "{error}");
     }
     for document in [
-        "{\"v\":2,\"^\":[{\"design\":{\"M\":[\"mithril\"]}}]}",
-        "{\"v\":2,\"^\":[{\"design\":{\"r\":99,\"M\":[\"nylon\"]}}]}",
+        "{\"v\":2,\"@\":[{\"design\":{\"M\":[\"mithril\"]}}]}",
+        "{\"v\":2,\"@\":[{\"design\":{\"r\":99,\"M\":[\"nylon\"]}}]}",
     ] {
         let error = link::read(&forged(document.as_bytes())).expect_err(document);
         assert_eq!(error, LinkError::TooNew, "{document}");
     }
-    let many = format!("{{\"v\":2,\"^\":[{}{{}}]}}", "{},".repeat(100_000));
+    let many = format!("{{\"v\":2,\"@\":[{}{{}}]}}", "{},".repeat(100_000));
     assert!(link::read(&forged(many.as_bytes())).is_err());
 }
 
