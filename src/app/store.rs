@@ -8,7 +8,7 @@ use std::time::Duration;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-pub use self::kinds::{Notice, Origin, Paper, Typing, View, Window};
+pub use self::kinds::{Ghost, Notice, Origin, Paper, Typing, View, Window};
 use super::grid::{Selection, shown};
 use super::{browser, shelf};
 use crate::charts::quantity::Quantity;
@@ -63,6 +63,8 @@ pub struct Store {
     pub view: RwSignal<View>,
     /// What of the drawing is shown.
     pub paper: Paper,
+    /// What the curves are compared with.
+    pub ghost: RwSignal<Option<Ghost>>,
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
     timer: StoredValue<Option<TimeoutHandle>>,
@@ -113,6 +115,7 @@ impl Store {
                 over: RwSignal::new("none"),
                 group: RwSignal::new("shape"),
             },
+            ghost: RwSignal::new(None),
             dark: RwSignal::new(false),
             timer: StoredValue::new(None),
             unkept: StoredValue::new(false),
@@ -189,6 +192,9 @@ impl Store {
         match self.view.get_untracked() {
             View::Chart => "chart",
             View::Drawing => "loft",
+            View::Choose => "choose",
+            View::Order => "order",
+            View::Versions => "versions",
         }
     }
 
@@ -226,6 +232,7 @@ impl Store {
         self.typing.set(None);
         self.hover.set(None);
         self.paper.look.set(None);
+        self.ghost.set(None);
         self.selection.set(Selection::default());
         self.notice.set(None);
         self.origin.set(origin);

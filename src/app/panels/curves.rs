@@ -54,7 +54,9 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
         let (analysis, spreads) = (store.analysis.read(), spreads.read());
         let spreads = spreads.as_ref().map(|spreads| spreads.as_slice());
         Arc::new(store.curves.with(|shown| {
-            Curves::build(&analysis, &resolved.harp, &design.units, shown, None, spreads)
+            let ghost = store.ghost.read();
+            let ghost = ghost.as_ref().map(|ghost| &*ghost.analysis);
+            Curves::build(&analysis, &resolved.harp, &design.units, shown, ghost, spreads)
         }))
     });
     let strings = Memo::new(move |_| {
@@ -127,6 +129,7 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
     view! {
         <div class="curves-head">
             <p class="readout" id="readout">{words(readout)}</p>
+            <p class="hint" id="ghost">{words(move || store.ghost.with(|ghost| ghost.as_ref().map(|ghost| ghost.words.clone()).unwrap_or_default()))}</p>
             <label class="tolerances">
                 <input
                     type="checkbox"

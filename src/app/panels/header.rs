@@ -7,7 +7,7 @@ use web_sys::FileList;
 
 use super::link::copy_link;
 use crate::app::browser;
-use crate::app::store::{Store, View, Window};
+use crate::app::store::{Store, Window};
 use crate::app::widgets::button::button;
 use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
 use crate::design::edit::{Edit, Field};
@@ -22,7 +22,6 @@ pub fn Header(store: Store) -> impl IntoView {
         let text = event_target_value(&event);
         store.send(&Edit::Text { field: Field::Title, text });
     };
-    let drawn = move || store.view.get() == View::Drawing;
     view! {
         <header class="top">
             <h1 class="word-mark">"Stringloft"</h1>
@@ -53,16 +52,7 @@ pub fn Header(store: Store) -> impl IntoView {
                     <UnitChoices store=store/>
                     {button("tool", "instrument", "Pitch, client, limits, allowances", "Instrument", move || store.window.set(Some(Window::Instrument)))}
                     {button("tool", "materials", "Figures of the materials, materials of your own, weighing and breaking tests", "Materials", move || store.window.set(Some(Window::Materials)))}
-                    <button
-                        type="button"
-                        class="tool"
-                        id="drawing"
-                        title="The harp to scale in place of the chart: shape, loads, files for printer and cutter"
-                        aria-pressed=move || if drawn() { "true" } else { "false" }
-                        on:click=move |_| store.view.set(if drawn() { View::Chart } else { View::Drawing })
-                    >
-                        "Drawing"
-                    </button>
+                    {button("tool", "stock", "The strings and wires that you can buy: gauges, order codes, prices", "Stock", move || store.window.set(Some(Window::Stock)))}
                     {button("tool", "numbers", "Where the numbers come from", "Numbers", move || store.window.set(Some(Window::Numbers)))}
                     {button("tool", "keys", "Keys of the chart", "Keys", move || store.window.set(Some(Window::Keys)))}
                     <button type="button" class="tool" id="theme" title="Light or dark" on:click=move |_| turn_theme(store)>

@@ -8,7 +8,6 @@ use web_sys::{DragEvent, KeyboardEvent};
 use super::card::{CardBar, PRINT_ROOT};
 use super::curves::CurvesPanel;
 use super::details::DetailsWindow;
-use super::drawing::Drawing;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
 use super::instrument::InstrumentWindow;
@@ -20,18 +19,17 @@ use super::new_design::NewWindow;
 use super::notice::{NoticeLine, OriginLine};
 use super::numbers::NumbersWindow;
 use super::shelf::ShelfWindow;
+use super::stock::StockWindow;
 use super::string_chart::StringChart;
 use super::summary::Summary;
 use super::tools::{CellLine, Tools};
+use super::views::{self, ViewButtons};
 use crate::app::browser;
 use crate::app::shelf::titled;
 use crate::app::store::{Origin, Store, View, Window};
-use crate::app::widgets::list::either;
 
 /// The parts of the page that F6 goes through.
-const PARTS: [&str; 3] = ["chart", "findings", "new"];
-/// Those while the drawing is shown.
-const DRAWN_PARTS: [&str; 4] = ["loft", "drawing-side", "findings", "new"];
+const PARTS: [&str; 2] = ["findings", "new"];
 
 /// Puts the page into the body and takes the shell away.
 pub fn start() {
@@ -70,7 +68,7 @@ fn Page(store: Store) -> impl IntoView {
         dropping.set(false);
         open_files(store, event.data_transfer().and_then(|data| data.files()));
     };
-    let drawn = move || store.view.get() == View::Drawing;
+    let aside = move || store.view.get() != View::Chart;
     let card_open = Memo::new(move |_| store.window.get() == Some(Window::Card));
     view! {
         <div
@@ -85,16 +83,13 @@ fn Page(store: Store) -> impl IntoView {
             <Header store=store/>
             <main class="work">
             <Summary store=store/>
+            <ViewButtons store=store/>
             <div class="lines">
                 <OriginLine store=store/>
                 <NoticeLine store=store/>
             </div>
-            <div class="bench" class:drawn=drawn>
-                {either(
-                    drawn,
-                    move || view! { <Drawing store=store/> }.into_any(),
-                    move || view! { <Chart store=store/> }.into_any(),
-                )}
+            <div class="bench" class:drawn=aside>
+                {move || views::shown(store)}
                 <section class="curves-panel" aria-label="Curves">
                     <CurvesPanel store=store/>
                 </section>
@@ -109,7 +104,7 @@ fn Page(store: Store) -> impl IntoView {
 
 /// The string chart with what can be done in it.
 #[component]
-fn Chart(store: Store) -> impl IntoView {
+pub(super) fn Chart(store: Store) -> impl IntoView {
     view! {
         <section class="chart-panel" aria-label="Strings">
             <Tools store=store/>
@@ -131,6 +126,7 @@ fn Windows(store: Store) -> impl IntoView {
             Window::Shelf => view! { <ShelfWindow store=store/> }.into_any(),
             Window::Instrument => view! { <InstrumentWindow store=store/> }.into_any(),
             Window::Materials => view! { <MaterialsWindow store=store/> }.into_any(),
+            Window::Stock => view! { <StockWindow store=store/> }.into_any(),
             Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
             Window::Details => view! { <DetailsWindow store=store/> }.into_any(),
             Window::Card => view! { <CardBar store=store/> }.into_any(),
@@ -181,10 +177,11 @@ fn drafts(store: Store) -> bool {
 
 /// Gives the keyboard to the next part of the page, or the one before.
 fn next_part(store: Store, back: bool) {
-    let parts: &[&str] = match store.view.get_untracked() {
-        View::Chart => &PARTS,
-        View::Drawing => &DRAWN_PARTS,
-    };
+    let mut parts = vec![store.main_part()];
+    if store.view.get_untracked() == View::Drawing {
+        parts.push("drawing-side");
+    }
+    parts.extend(PARTS);
     let here = document().active_element();
     let inside = |part: &str| {
         let part = document().get_element_by_id(part);

@@ -1,8 +1,11 @@
 //! What the signals of the store hold.
 
+use std::sync::Arc;
+
 use leptos::prelude::RwSignal;
 
 use crate::charts::lofting::look::Look;
+use crate::engine::analysis::Analysis;
 
 /// Where the open design comes from, and so whether this browser keeps it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -32,6 +35,21 @@ pub enum View {
     Chart,
     /// The harp to scale.
     Drawing,
+    /// Choosing strings from a stock.
+    Choose,
+    /// What is to be ordered.
+    Order,
+    /// Versions of the design, and how they differ.
+    Versions,
+}
+
+/// What the curves are compared with.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ghost {
+    /// What it is, for the legend.
+    pub words: String,
+    /// Its figures.
+    pub analysis: Arc<Analysis>,
 }
 
 /// What of the drawing is shown. It stays while the string chart takes its place.
@@ -54,6 +72,7 @@ pub enum Window {
     Shelf,
     Instrument,
     Materials,
+    Stock,
     MakeUp,
     Details,
     Card,
