@@ -1,5 +1,5 @@
-//! The best set of strings: against every set there is, against an integer-programming solver, and against what must
-//! hold whatever the stock.
+//! The best set of strings: against every set there is, and against what must hold whatever the stock. Against an
+//! integer-programming solver it stands in `published.rs`.
 
 #[path = "choose/drawn.rs"]
 mod drawn;
@@ -11,5 +11,3 @@ mod laws;
 mod model;
 #[path = "choose/refused.rs"]
 mod refused;
-#[path = "choose/solved.rs"]
-mod solved;

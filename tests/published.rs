@@ -22,6 +22,8 @@ use stringloft::engine::units::{Density, Length, Stress};
 mod bare_ends;
 #[path = "published/beams.rs"]
 mod beams;
+#[path = "choose/drawn.rs"]
+mod drawn;
 #[path = "published/figures.rs"]
 mod figures;
 #[path = "published/geometry.rs"]
@@ -36,6 +38,9 @@ mod lengths;
 mod levers;
 #[path = "published/materials.rs"]
 mod materials;
+#[path = "choose/model.rs"]
+#[expect(dead_code, reason = "tests/choose.rs uses the rest")]
+mod model;
 #[path = "published/pitches.rs"]
 mod pitches;
 #[path = "published/plucks.rs"]
@@ -46,6 +51,8 @@ mod record;
 mod reference;
 #[path = "published/register.rs"]
 mod register;
+#[path = "choose/solved.rs"]
+mod solved;
 #[path = "published/stiffness.rs"]
 mod stiffness;
 #[path = "published/structure_frames.rs"]

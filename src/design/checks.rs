@@ -29,9 +29,11 @@ pub struct Check {
 /// What a check may cover: headings of the CSV table, and topics.
 pub const FIGURES: &[&str] = &[
     "along_board_n",
+    "better-lengths",
     "breaking_load_n",
     "cents_per_kelvin",
     "cents_per_pin_degree",
+    "choosing",
     "core_mm",
     "cut_length_mm",
     "damping_eta",

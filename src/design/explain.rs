@@ -5,6 +5,7 @@
 //! reasons for a missing figure, and a worked example that the engine itself works out.
 
 mod board;
+mod choosing;
 mod example;
 mod fill;
 mod frame;
@@ -51,6 +52,10 @@ pub enum Topic {
     Loads,
     /// What is known of the woods.
     Woods,
+    /// The best set of strings from a stock.
+    Choosing,
+    /// Lengths that come nearer to what is wanted.
+    Lengths,
 }
 
 /// Where a topic stands in the list.
@@ -80,7 +85,7 @@ impl Group {
 }
 
 const COUNT: usize = Figure::ALL.len() + BESIDES.len();
-const BESIDES: [Topic; 8] = [
+const BESIDES: [Topic; 10] = [
     Topic::Partials,
     Topic::Tolerance,
     Topic::Materials,
@@ -89,6 +94,8 @@ const BESIDES: [Topic; 8] = [
     Topic::Keys,
     Topic::Loads,
     Topic::Woods,
+    Topic::Choosing,
+    Topic::Lengths,
 ];
 
 impl Topic {
@@ -146,6 +153,7 @@ impl Topic {
             },
             Self::Partials => Group::Tone,
             Self::Pitch | Self::Keys => Group::Tuning,
+            Self::Choosing | Self::Lengths => Group::Ordering,
             Self::Tolerance | Self::Materials | Self::Findings | Self::Loads | Self::Woods => {
                 Group::More
             }
@@ -174,6 +182,8 @@ impl Topic {
             Self::Keys => &["keys"],
             Self::Loads => &["loads"],
             Self::Woods => &["woods"],
+            Self::Choosing => &["choosing"],
+            Self::Lengths => &["better-lengths"],
         }
     }
 
@@ -216,6 +226,8 @@ impl Topic {
             Self::Keys => &keys::KEYS,
             Self::Loads => &frame::LOADS,
             Self::Woods => &frame::WOODS,
+            Self::Choosing => &choosing::CHOOSING,
+            Self::Lengths => &choosing::LENGTHS,
         }
     }
 }

@@ -1,11 +1,11 @@
 //! Small tasks against every set that there is.
 
 use stringloft::engine::choose::{
-    Answer, LIMITS, LimitKind, Pick, Task, alternatives_by_items, alternatives_by_price, choose,
+    Answer, LIMITS, LimitKind, Task, alternatives_by_items, alternatives_by_price, choose,
 };
 
 use crate::drawn::{Draws, Size, task};
-use crate::model::{Choice, Model, Row};
+use crate::model::{Choice, Model, Row, chosen};
 
 /// Sums within this of each other, as a share of the greatest weight, are equal.
 const EQUAL: f64 = 1e-9;
@@ -147,16 +147,6 @@ pub fn best_of(model: &Model<'_>) -> Option<(Found, Option<usize>)> {
     };
     let tie = equal.map(parts).min().map(|row| model.rows[row].string);
     Some((first, tie))
-}
-
-/// What was chosen for the rows of a model.
-pub fn chosen(model: &Model<'_>, picks: &[Pick]) -> Vec<usize> {
-    let of_row = |row: &Row| match picks[row.string] {
-        Pick::Item(item) => Some(item),
-        Pick::Kept => Some(row.options[0].item),
-        _ => None,
-    };
-    model.rows.iter().filter_map(of_row).collect()
 }
 
 pub fn small(seed: u64, ruled: f64) -> Task {

@@ -4,7 +4,7 @@
 use stringloft::engine::analysis::{
     Conditions, Harp, HarpString, Limits, Mechanism, StringFigures, analyse,
 };
-use stringloft::engine::choose::{LimitKind, Price, Target, Task};
+use stringloft::engine::choose::{LimitKind, Pick, Price, Target, Task};
 use stringloft::engine::construction::MakeUp;
 use stringloft::engine::units::{Force, Stiffness};
 
@@ -243,4 +243,14 @@ fn choice(
         price,
         broken,
     }
+}
+
+/// What was chosen for the rows of a model.
+pub fn chosen(model: &Model<'_>, picks: &[Pick]) -> Vec<usize> {
+    let of_row = |row: &Row| match picks[row.string] {
+        Pick::Item(item) => Some(item),
+        Pick::Kept => Some(row.options[0].item),
+        _ => None,
+    };
+    model.rows.iter().filter_map(of_row).collect()
 }

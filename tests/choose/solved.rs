@@ -8,8 +8,8 @@ use stringloft::engine::choose::{Answer, Kept, Pick, Rules, Task, Zone, choose};
 use stringloft::engine::units::{Force, Length};
 
 use crate::drawn::{Draws, Size, task};
-use crate::every_set::chosen;
-use crate::model::{Model, Row};
+use crate::model::{Model, Row, chosen};
+use crate::{assert_near, assert_same};
 
 /// What is limited besides the share.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -164,8 +164,8 @@ fn write_the_cases() {
     eprintln!("{}", path.display());
 }
 
-#[test]
-fn larger_tasks_have_the_optimum_of_an_integer_programming_solver() {
+/// Source: `SciPy`, mixed-integer linear programming by `HiGHS`.
+pub fn larger_tasks_have_the_optimum_of_an_integer_programming_solver() {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/choose/solved.json");
     let text = fs::read_to_string(path).expect("the solved cases are kept");
     let file: Value = serde_json::from_str(&text).expect("JSON");
@@ -181,13 +181,18 @@ fn larger_tasks_have_the_optimum_of_an_integer_programming_solver() {
         assert!((pulls_n(&model) / pulls - 1.0).abs() < 1e-9, "{name}: the figures have changed");
         let answer = choose(&task);
         let Some(sum) = solved["best"]["sum"].as_f64() else {
-            assert!(answer.best().is_none(), "{name}: the solver found none");
+            assert_same(
+                answer.best().is_none(),
+                true,
+                format_args!("{name}: the solver found none"),
+            );
             continue;
         };
         let best = answer.best().unwrap_or_else(|| panic!("{name}: the solver found one"));
         let own = best.set.parts.sum();
         // The solver's own tolerance, a millionth, is far coarser where two sets are nearly equal.
-        assert!((own - sum).abs() <= 1e-9 * model.scale * (1.0 + sum), "{name}: {own}, not {sum}");
+        let scale = model.scale * (1.0 + sum);
+        assert_near(scale + own - sum, scale, 1e-9, format_args!("{name}: {own}, not {sum}"));
         assert!(best.proven, "{name}");
         if best.tie.is_none() {
             let items = solved["best"]["items"].as_array().expect("a list");
@@ -195,7 +200,7 @@ fn larger_tasks_have_the_optimum_of_an_integer_programming_solver() {
             let own = chosen(&model, &best.set.picks);
             let own: Vec<u64> =
                 own.into_iter().filter_map(|item| u64::try_from(item).ok()).collect();
-            assert_eq!(own, items, "{name}");
+            assert_same(own, items, &name);
         }
         served += 1;
         limited += usize::from(best.labels > 0);

@@ -132,6 +132,7 @@ checks! {
     "take-up-worked" => take_up::strings_are_taken_up_as_worked_out,
     "dulcimer-warmth" => take_up::the_slackest_string_of_a_dulcimer_falls_as_printed,
     "warmth-worked" => take_up::metal_strings_fall_with_warmth_as_worked_out,
+    "best-set-solved" => solved::larger_tasks_have_the_optimum_of_an_integer_programming_solver,
     "lengths-proposed" => lengths::proposed_lengths_are_those_of_a_library,
     "equal-compass" => pitches::the_equal_tempered_compass_is_the_printed_one,
     "key-numbers" => pitches::keys_have_their_numbers,

@@ -67,7 +67,7 @@ pub fn NumbersWindow(store: Store) -> impl IntoView {
     view! {
         <Window title="The numbers, explained" wide=true on_close=move || store.window.set(None)>
             <div class="numbers">
-                <select id="topics" size="39" aria-label="Topics" aria-controls=PAGE on:change=choose>
+                <select id="topics" size="41" aria-label="Topics" aria-controls=PAGE on:change=choose>
                     {groups.collect_view()}
                 </select>
                 <article id=PAGE tabindex="0" aria-labelledby="numbers-title">{page}</article>

@@ -5,6 +5,8 @@ use crate::engine::material::Standing::{Computed, Seen};
 
 const MPMATH: &str = "mpmath 1.4.1 with 50 digits, by tests/published/scripts/reference_values.py";
 const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/reference_values.py";
+const SETS: &str =
+    "SciPy 1.17.1, mixed-integer linear programming by HiGHS, by tests/choose/scripts/solve.py";
 const LENGTHS: &str = "SciPy 1.17.1, by tests/lengths/scripts/solve.py";
 const WORKED: &str = "check numbers worked out by hand from the formulas";
 const ROSSING: &str =
@@ -131,10 +133,17 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["cents_per_kelvin"],
     },
     Check {
+        id: "best-set-solved",
+        what: "the best set for sixteen harps of 20 to 47 strings from 40 to 400 items, with limits of pull and of items",
+        source: SETS,
+        standing: Computed,
+        figures: &["choosing"],
+    },
+    Check {
         id: "lengths-proposed",
         what: "best lengths of forty harps for targets of pull and feel, with bounds and locked strings",
         source: LENGTHS,
         standing: Computed,
-        figures: &["length_mm"],
+        figures: &["length_mm", "better-lengths"],
     },
 ];

@@ -96,6 +96,18 @@ pub(super) const ORGAN: Source = (
 pub(super) const HARP_OCTAVES: Source = ("An article on how harp strings are numbered, 2024", Seen);
 pub(super) const SIGNS: Source =
     ("Counting of the signs of keys, worked out for this project", Computed);
+pub(super) const STEPWISE: Source =
+    ("R. Bellman, Dynamic Programming, 1957: the principle of optimality", FromMemory);
+pub(super) const CONSTRAINED: Source = (
+    "G. Y. Handler and I. Zang, A dual algorithm for the constrained shortest path problem, Networks 10 (1980) 293",
+    FromMemory,
+);
+pub(super) const GRADUATION: Source =
+    ("E. T. Whittaker and R. Henderson: graduation by differences of the third order", FromMemory);
+pub(super) const LEAST_SQUARES: Source = (
+    "Å. Björck, Numerical Methods for Least Squares Problems, 1996: bounds by active sets",
+    FromMemory,
+);
 pub(super) const PEDALS: Source = (
     "An encyclopaedia's article on the pedal harp: all flats open, naturals with the upper disc, sharps with both",
     Seen,

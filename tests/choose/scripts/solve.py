@@ -6,7 +6,7 @@ pair of items on two neighbouring strings is a binary variable with a constant c
 limits of the total pull, of the changes and of the items are one row each. HiGHS solves it, through SciPy's `milp`.
 Needs Python 3 with SciPy. First
 
-    cargo test --test choose write_the_cases -- --ignored
+    cargo test --test published write_the_cases -- --ignored
 
 then, with the file that it names, this writes `tests/choose/solved.json`:
 
