@@ -15,6 +15,8 @@ mod panels;
 #[cfg(feature = "web")]
 mod shelf;
 #[cfg(feature = "web")]
+mod stock_shelf;
+#[cfg(feature = "web")]
 mod store;
 #[cfg(feature = "web")]
 mod widgets;

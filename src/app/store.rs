@@ -10,7 +10,7 @@ use leptos::prelude::*;
 
 pub use self::kinds::{Ghost, Notice, Origin, Paper, Typing, View, Window};
 use super::grid::{Selection, shown};
-use super::{browser, shelf};
+use super::{browser, shelf, stock_shelf};
 use crate::charts::quantity::Quantity;
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
@@ -18,6 +18,7 @@ use crate::design::explain::Topic;
 use crate::design::history::History;
 use crate::design::presets::SAMPLES;
 use crate::design::resolve::{Resolved, resolve};
+use crate::design::stock::StockList;
 use crate::design::{link, persist, table};
 use crate::engine::analysis::{Analysis, analyse};
 use crate::engine::bearing::{Borne, borne};
@@ -65,6 +66,8 @@ pub struct Store {
     pub paper: Paper,
     /// What the curves are compared with.
     pub ghost: RwSignal<Option<Ghost>>,
+    /// The stock list in use, every price with its currency.
+    pub shop: RwSignal<Arc<StockList>>,
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
     timer: StoredValue<Option<TimeoutHandle>>,
@@ -116,6 +119,7 @@ impl Store {
                 group: RwSignal::new("shape"),
             },
             ghost: RwSignal::new(None),
+            shop: RwSignal::new(Arc::default()),
             dark: RwSignal::new(false),
             timer: StoredValue::new(None),
             unkept: StoredValue::new(false),
@@ -130,6 +134,7 @@ impl Store {
             None => (first_sample(), Origin::Sample),
         };
         let store = Self::new(design, origin);
+        store.shop.set(stock_shelf::shop());
         store.open_link();
         store
     }
@@ -381,6 +386,9 @@ impl Store {
     pub fn listen(self) {
         browser::on_fragment(move || self.open_link());
         browser::on_kept_elsewhere(move |key, _| {
+            if stock_shelf::is_ours(&key) {
+                self.shop.set(stock_shelf::shop());
+            }
             let Origin::Kept(id) = self.origin.get_untracked() else { return };
             if key == shelf::key(&id) {
                 self.changed_elsewhere.set_value(true);

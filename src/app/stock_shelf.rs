@@ -1,0 +1,98 @@
+//! The stock lists that this browser keeps, and which of them is in use for choosing and ordering.
+//!
+//! Until a list is kept there is the one to start from, under the name [`USUAL`].
+
+use std::sync::Arc;
+
+use super::browser;
+use crate::design::stock::{self, StockList, starting_list};
+use crate::engine::order::sort;
+
+const LISTS: &str = "stringloft/stock/";
+const IN_USE: &str = "stringloft/stock-in-use";
+/// The name of the list to start from.
+const USUAL: &str = "usual";
+
+/// A list on the shelf.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shelved {
+    /// The name under which it is kept.
+    pub id: String,
+    /// What its maker calls it.
+    pub title: String,
+}
+
+/// Where a list is kept.
+fn key(id: &str) -> String {
+    format!("{LISTS}{id}")
+}
+
+/// Keeps a list; whether the browser took it.
+pub fn keep(id: &str, list: &StockList) -> bool {
+    browser::keep(&key(id), &stock::write(list))
+}
+
+/// A list of the shelf.
+///
+/// # Errors
+///
+/// A sentence, when it is gone or cannot be read.
+pub fn take(id: &str) -> Result<StockList, String> {
+    match browser::kept(&key(id)) {
+        Some(text) => stock::read(&text).map_err(|error| error.to_string()),
+        None if id == USUAL => Ok(starting_list()),
+        None => Err("that stock list is no longer kept in this browser".to_owned()),
+    }
+}
+
+/// Everything on the shelf, the oldest first; the list to start from when nothing is kept.
+pub fn all() -> Vec<Shelved> {
+    let mut ids: Vec<String> = browser::kept_keys(LISTS);
+    sort(&mut ids, |one, other| one > other);
+    if ids.is_empty() {
+        ids.push(key(USUAL));
+    }
+    let ids = ids.iter().filter_map(|key| key.strip_prefix(LISTS));
+    let shelved = |id: &str| {
+        let title = match take(id) {
+            Ok(list) if list.name.trim().is_empty() => "List without a name".to_owned(),
+            Ok(list) => list.name,
+            Err(why) => format!("Unreadable: {why}"),
+        };
+        Shelved { id: id.to_owned(), title }
+    };
+    ids.map(shelved).collect()
+}
+
+/// Takes a list off the shelf for good.
+pub fn remove(id: &str) {
+    browser::forget(&key(id));
+}
+
+/// Remembers which list is in use.
+pub fn set_in_use(id: &str) {
+    browser::keep(IN_USE, id);
+}
+
+/// The name of the list in use: the one chosen last, or the first one that there is.
+pub fn in_use() -> String {
+    let lists = all();
+    let chosen = browser::kept(IN_USE).filter(|id| lists.iter().any(|list| list.id == *id));
+    let first = || lists.into_iter().next().map(|list| list.id);
+    chosen.or_else(first).unwrap_or_else(|| USUAL.to_owned())
+}
+
+/// The list in use as one chooses and orders from it: every price with its currency.
+pub fn shop() -> Arc<StockList> {
+    filled(&take(&in_use()).unwrap_or_default())
+}
+
+/// A list with the currency in every item that has a price.
+pub fn filled(list: &StockList) -> Arc<StockList> {
+    Arc::new(StockList { items: list.with_currency().collect(), ..list.clone() })
+}
+
+/// Whether a key of the browser's storage has to do with the stock.
+pub fn is_ours(key: &str) -> bool {
+    key.starts_with(LISTS) || key == IN_USE
+}
