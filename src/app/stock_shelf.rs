@@ -96,3 +96,13 @@ pub fn filled(list: &StockList) -> Arc<StockList> {
 pub fn is_ours(key: &str) -> bool {
     key.starts_with(LISTS) || key == IN_USE
 }
+
+/// Keeps a new list and gives its name. The list to start from stays beside it, if that was all there is.
+pub fn begin(list: &StockList) -> (String, bool) {
+    if browser::kept_keys(LISTS).is_empty() {
+        keep(USUAL, &starting_list());
+    }
+    let id = browser::fresh_name();
+    let kept = keep(&id, list);
+    (id, kept)
+}

@@ -1,14 +1,15 @@
-//! The stringing card on the screen, as it will be printed.
+//! The papers on the screen, as they will be printed: the stringing card and the order list.
 
 use leptos::ev;
 use leptos::prelude::*;
 
+use super::order;
 use crate::app::browser;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::papers::card::card;
 use crate::papers::html::html;
-use crate::papers::sheet::Paper;
+use crate::papers::sheet::{Paper, Sheet};
 
 /// The papers, with the words of a list.
 const PAPERS: [(&str, &str, Paper); 3] =
@@ -16,21 +17,51 @@ const PAPERS: [(&str, &str, Paper); 3] =
 /// Where the pages stand: beside the app, so that printing can leave the app out.
 pub const PRINT_ROOT: &str = "print-root";
 
-/// The bar above the pages. The pages themselves are put into [`PRINT_ROOT`].
+/// What is printed: its title, the button that opens it, and how it is made.
+struct Printed {
+    title: &'static str,
+    button: &'static str,
+    sheet: fn(Store, Paper) -> Sheet,
+}
+
+/// The stringing card.
+const CARD: Printed = Printed {
+    title: "Stringing card",
+    button: "card",
+    sheet: |store, paper| {
+        let link = store.address().unwrap_or_default();
+        card(&store.design.read(), &store.analysis.read(), &link, paper)
+    },
+};
+/// The order list.
+const ORDER: Printed = Printed { title: "Order list", button: "order-print", sheet: order::sheet };
+
+/// The bar above the stringing card.
 #[component]
 pub fn CardBar(store: Store) -> impl IntoView {
+    bar(store, &CARD)
+}
+
+/// The bar above the order list.
+#[component]
+pub fn OrderBar(store: Store) -> impl IntoView {
+    bar(store, &ORDER)
+}
+
+/// The bar above the pages. The pages themselves are put into [`PRINT_ROOT`].
+fn bar(store: Store, printed: &'static Printed) -> AnyView {
     let paper = RwSignal::new("a4".to_owned());
     let sheet = Memo::new(move |_| {
         let chosen = paper.get();
         let row = PAPERS.iter().find(|row| row.0 == chosen).unwrap_or(&PAPERS[0]);
-        let link = store.address().unwrap_or_default();
-        html(&card(&store.design.read(), &store.analysis.read(), &link, row.2))
+        html(&(printed.sheet)(store, row.2))
     });
+    let is_card = printed.button == CARD.button;
     Effect::new(move |_| browser::fill(PRINT_ROOT, &sheet.read(), "preview-open"));
     on_cleanup(|| browser::fill(PRINT_ROOT, "", ""));
     let close = move || {
         store.window.set(None);
-        browser::focus("card");
+        browser::focus(printed.button);
     };
     let escape = window_event_listener(ev::keydown, move |event| {
         if event.key() == "Escape" {
@@ -42,8 +73,8 @@ pub fn CardBar(store: Store) -> impl IntoView {
         PAPERS.map(|(key, words, _)| view! { <option value=key>{words}</option> }).collect_view();
     Effect::new(move |_| browser::focus("print"));
     view! {
-        <div class="card-bar" role="toolbar" aria-label="Stringing card">
-            <h2>"Stringing card"</h2>
+        <div class="card-bar" role="toolbar" aria-label=printed.title>
+            <h2>{printed.title}</h2>
             <label>
                 "Paper "
                 <select id="paper" on:change=move |event| paper.set(event_target_value(&event))>
@@ -52,10 +83,11 @@ pub fn CardBar(store: Store) -> impl IntoView {
             </label>
             <p class="hint">
                 "Print at 100 %, with no margins added."
-                {browser::is_local().then_some(" The code leads to this computer alone: before you print cards for others, open Stringloft at its address on the web.")}
+                {(is_card && browser::is_local()).then_some(" The code leads to this computer alone: before you print cards for others, open Stringloft at its address on the web.")}
             </p>
             {button("tool main", "print", "", "Print", browser::print)}
             {button("tool", "close-card", "", "Close", close)}
         </div>
     }
+    .into_any()
 }

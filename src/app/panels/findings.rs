@@ -5,8 +5,9 @@ use leptos::prelude::*;
 use super::chart_acts::go_to;
 use crate::app::browser;
 use crate::app::rows::{self, FindingWords};
-use crate::app::store::Store;
-use crate::app::widgets::list::{list, part, words};
+use crate::app::store::{Store, Window};
+use crate::app::widgets::button::button;
+use crate::app::widgets::list::{list, part, while_so, words};
 use crate::design::advice;
 
 /// The list of findings.
@@ -23,6 +24,12 @@ pub fn Findings(store: Store) -> impl IntoView {
     view! {
         <section class="findings" aria-label="Findings" id="findings" tabindex="-1">
             <h2>{words(headline)}</h2>
+            {while_so(
+                move || store.design.with(|design| rows::has_blanks(design)),
+                move || view! {
+                    <p>{button("quiet", "missing", "What was not measured or typed yet", "What is missing", move || store.window.set(Some(Window::Missing)))}</p>
+                }.into_any(),
+            )}
             <ul>
                 {list(move || {
                     let line = |finding: FindingWords| {

@@ -1,9 +1,12 @@
 //! How a harp of one's own begins: from a compass, from measurements, or from a sample.
 
+mod measured;
+
 use leptos::prelude::*;
 
+use self::measured::FromMeasurements;
+pub use self::measured::MissingWindow;
 use super::instrument::{mechanism_of, mechanisms};
-use crate::app::rows;
 use crate::app::store::{Origin, Store};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
@@ -29,7 +32,7 @@ pub fn NewWindow(store: Store) -> impl IntoView {
         <Window title="New harp" wide=true on_close=move || store.window.set(None)>
             <div class="form-columns">
                 <FromCompass begin=begin/>
-                <FromMeasurements store=store begin=begin/>
+                <FromMeasurements store=store/>
                 <FromSample store=store/>
             </div>
             <p class="window-actions">
@@ -110,38 +113,6 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
             </label>
             <p class="wrong" role="alert">{words(move || wrong.get().unwrap_or_default())}</p>
             <p>{button("tool main", "start-compass", "", "Start", start)}</p>
-        </fieldset>
-    }
-}
-
-#[component]
-fn FromMeasurements(store: Store, begin: Callback<Design>) -> impl IntoView {
-    let text = RwSignal::new(String::new());
-    let wrong = RwSignal::new(None::<String>);
-    let start = move || {
-        let units = store.design.with_untracked(|design| design.units);
-        let base = Design { units, ..Design::default() };
-        match text.with_untracked(|text| rows::measured(text, &base)) {
-            Ok(design) => begin.run(design),
-            Err(why) => wrong.set(Some(why)),
-        }
-    };
-    view! {
-        <fieldset>
-            <legend>"From measurements"</legend>
-            <label class="field">
-                <span>"A line for each string, highest first: note, length, and if known the string and its gauge. Or a table with headings."</span>
-                <textarea
-                    id="measurements"
-                    rows="9"
-                    spellcheck="false"
-                    placeholder="C6, 176, nylon, 0.64\nB5, 188, nylon, 0.64\nA5, 201"
-                    prop:value=move || text.get()
-                    on:input=move |event| text.set(event_target_value(&event))
-                ></textarea>
-            </label>
-            <p class="wrong" role="alert">{words(move || wrong.get().unwrap_or_default())}</p>
-            <p>{button("tool main", "start-measurements", "", "Start", start)}</p>
         </fieldset>
     }
 }

@@ -1,12 +1,283 @@
-//! Order.
+//! What is to be ordered for the harp, from whom, and what it costs.
 
 use leptos::prelude::*;
 
-use crate::app::store::Store;
+use super::header::file_name;
+use crate::app::browser;
+use crate::app::rows::{OrderGroup, OrderRow, drawn_from, freshened, order_words, part_of};
+use crate::app::store::{Store, Window};
+use crate::app::widgets::button::button;
+use crate::app::widgets::fields::{Choice, NumberField};
+use crate::app::widgets::list::{either, list, part, while_so, words};
+use crate::design::document::{OrderSpec, SparesSpec};
+use crate::design::edit::Edit;
+use crate::design::order::{OrderList, csv, order_list};
+use crate::papers::order::order;
+use crate::papers::sheet::{Paper, Sheet};
+
+/// The heads of the order list.
+const HEADS: [&str; 8] =
+    ["Make-up", "Order code", "For strings", "Sold as", "Pieces", "In all, m", "Packs", "Price"];
+/// The choices of spares: key and words.
+const SPARES: [(&str, &str); 4] = [
+    ("none", "None"),
+    ("item", "One of each item, as long as its longest string"),
+    ("string", "One for each string"),
+    ("percent", "A share of the strings of each item, rounded up"),
+];
+/// The share that is proposed first.
+const USUAL_PERCENT: f64 = 20.0;
+
+/// The sheet to print.
+pub fn sheet(store: Store, paper: Paper) -> Sheet {
+    let design = drawn_from(&store.design.read(), &store.shop.read());
+    order(&design, &order_list(&design, &store.analysis.read()), paper)
+}
 
 /// Order.
 #[component]
 pub fn Order(store: Store) -> impl IntoView {
-    let _ = store;
-    view! { <section class="view-panel" aria-label="Order" id="order" tabindex="-1"></section> }
+    let made = Memo::new(move |_| {
+        let design = drawn_from(&store.design.read(), &store.shop.read());
+        order_words(&design, &store.analysis.read())
+    });
+    let is_empty = move || made.with(|(_, words)| words.groups.is_empty());
+    let groups = move || {
+        let group = |group: &OrderGroup| {
+            let group = group.clone();
+            part(&group.clone(), move || view_of(store, &group, made))
+        };
+        made.with(|(_, words)| words.groups.iter().map(group).collect())
+    };
+    let totals = move || {
+        let totals = made.with(|(_, words)| words.totals.join(", "));
+        if totals.is_empty() { totals } else { format!("All together: {totals}.") }
+    };
+    let save = move || {
+        let text = made.with_untracked(|(list, _)| csv(list));
+        offer(store, "order", &text);
+    };
+    let print = move || store.window.set(Some(Window::OrderSheet));
+    view! {
+        <section class="view-panel order" aria-label="Order" id="order" tabindex="-1">
+            {either(
+                is_empty,
+                move || view! {
+                    <p>
+                        "Nothing can be ordered yet: no string of this design is in the stock list in use. Open Stock, and give it the gauges that you can buy. "
+                        {button("tool", "order-stock", "", "Open Stock", move || store.window.set(Some(Window::Stock)))}
+                    </p>
+                }.into_any(),
+                move || view! {
+                    <p class="window-actions">
+                        {button("tool main", "order-print", "The order list on paper", "Print", print)}
+                        {button("tool", "order-csv", "The whole order list, for a spreadsheet", "Save as CSV", save)}
+                        <strong id="order-totals">{words(totals)}</strong>
+                    </p>
+                }.into_any(),
+            )}
+            {fresh(store)}
+            {list(groups)}
+            {unmatched(made)}
+            {settings(store)}
+        </section>
+    }
+}
+
+/// Where codes and prices come from, when the design does not hold those of the stock list.
+fn fresh(store: Store) -> AnyView {
+    let new = Memo::new(move |_| {
+        let design = store.design.read();
+        let items = freshened(&design, &store.shop.read());
+        (items != design.stock).then_some(items)
+    });
+    let put = move || {
+        if let Some(items) = new.get_untracked() {
+            let count = items.len();
+            store.send(&Edit::Stock(items));
+            store.close_step();
+            store.tell(format!("The design now holds codes and prices of {count} items."));
+            browser::focus("order");
+        }
+    };
+    let name = move || {
+        let name = store.shop.with(|shop| shop.name.clone());
+        format!(
+            "The stock list \"{name}\" has codes or prices that this design does not hold yet: what the design holds goes first, and a link or a file carries no others. "
+        )
+    };
+    while_so(
+        move || new.with(Option::is_some),
+        move || {
+            view! {
+                <p class="hint">
+                    {words(name)}
+                    {button("tool", "order-embed", "", "Put codes and prices into this design", put)}
+                </p>
+            }
+            .into_any()
+        },
+    )
+}
+
+type Made = Memo<(OrderList, crate::app::rows::OrderWords)>;
+
+/// What one supplier gets.
+fn view_of(store: Store, group: &OrderGroup, made: Made) -> AnyView {
+    let supplier = group.supplier.clone();
+    let title = if supplier.is_empty() { "No supplier named".to_owned() } else { supplier.clone() };
+    let label = format!("Save the order of {title} as CSV");
+    let totals = group.totals.join(", ");
+    let save = move |_| {
+        let text = made.with_untracked(|(list, _)| csv(&part_of(list, &supplier)));
+        let name =
+            if supplier.is_empty() { "order".to_owned() } else { format!("order {supplier}") };
+        offer(store, &name, &text);
+    };
+    let heads: Vec<AnyView> =
+        HEADS.iter().map(|head| view! { <th scope="col">{*head}</th> }.into_any()).collect();
+    let rows: Vec<AnyView> = group.rows.iter().map(row).collect();
+    view! {
+        <div class="order-group">
+            <div class="order-head">
+                <h2>{title.clone()}</h2>
+                <span>{totals}</span>
+                <button type="button" class="tool" aria-label=label on:click=save>"Save as CSV"</button>
+            </div>
+            <div class="order-table" tabindex="0" role="region" aria-label=format!("Order of {title}")>
+                <table class="sources">
+                    <thead><tr>{heads}</tr></thead>
+                    <tbody>{rows}</tbody>
+                </table>
+            </div>
+        </div>
+    }
+    .into_any()
+}
+
+fn row(row: &OrderRow) -> AnyView {
+    let cells: Vec<AnyView> =
+        row.cells.iter().map(|cell| view! { <td>{cell.clone()}</td> }.into_any()).collect();
+    let remarks = (!row.remarks.is_empty()).then(|| {
+        view! { <tr class="order-remark"><td colspan="8">{row.remarks.clone()}</td></tr> }
+            .into_any()
+    });
+    let class = if remarks.is_some() { "with-remark" } else { "" };
+    view! { <tr class=class>{cells}</tr> {remarks} }.into_any()
+}
+
+/// The strings that are no stock item, and why.
+fn unmatched(made: Made) -> AnyView {
+    let lines = move || {
+        let line = |string: &[String; 3]| {
+            let [number, _, why] = string.clone();
+            part(string, move || view! { <li>{format!("String {number}: {why}")}</li> }.into_any())
+        };
+        made.with(|(_, words)| words.unmatched.iter().map(line).collect())
+    };
+    while_so(
+        move || made.with(|(_, words)| !words.unmatched.is_empty()),
+        move || {
+            view! {
+                <h2>"Strings that are not in the stock"</h2>
+                <ul class="order-unmatched" id="order-unmatched">{list(lines)}</ul>
+            }
+            .into_any()
+        },
+    )
+}
+
+/// Spares and remarks.
+fn settings(store: Store) -> AnyView {
+    let spec = Memo::new(move |_| store.design.with(|design| design.order.clone()));
+    let change = move |change: Box<dyn FnOnce(&mut OrderSpec)>| {
+        let mut next = spec.get_untracked();
+        change(&mut next);
+        store.send(&Edit::Order(next));
+    };
+    let key = move || {
+        match spec.with(|spec| spec.spares) {
+            SparesSpec::None => "none",
+            SparesSpec::OneOfEachItem => "item",
+            SparesSpec::OneOfEachString => "string",
+            SparesSpec::Percent(_) => "percent",
+        }
+        .to_owned()
+    };
+    let set_kind = move |key: String| {
+        let spares = match key.as_str() {
+            "item" => SparesSpec::OneOfEachItem,
+            "string" => SparesSpec::OneOfEachString,
+            "percent" => SparesSpec::Percent(USUAL_PERCENT),
+            _ => SparesSpec::None,
+        };
+        change(Box::new(move |spec| spec.spares = spares));
+        store.close_step();
+    };
+    let percent = move || match spec.with(|spec| spec.spares) {
+        SparesSpec::Percent(percent) => percent,
+        _ => USUAL_PERCENT,
+    };
+    let set_percent =
+        move |percent| change(Box::new(move |spec| spec.spares = SparesSpec::Percent(percent)));
+    let end = move |last: bool| {
+        let number = spec.with(|spec| if last { spec.to_string } else { spec.from_string });
+        f64::from(number)
+    };
+    let set_end = move |last: bool, number: f64| {
+        let number = whole(number);
+        change(Box::new(move |spec| {
+            *(if last { &mut spec.to_string } else { &mut spec.from_string }) = number;
+        }));
+    };
+    let choices =
+        SPARES.iter().map(|(key, words)| ((*key).to_owned(), (*words).to_owned())).collect();
+    let percent_field = move || {
+        view! { <NumberField label="Share" unit="%" value=Signal::derive(percent) least=0.0 most=1000.0 on_change=set_percent/> }.into_any()
+    };
+    let range = move || {
+        view! {
+            <NumberField label="First string with spares (0: the highest)" unit="" value=Signal::derive(move || end(false)) least=0.0 most=150.0 on_change=move |number| set_end(false, number)/>
+            <NumberField label="Last string with spares (0: the lowest)" unit="" value=Signal::derive(move || end(true)) least=0.0 most=150.0 on_change=move |number| set_end(true, number)/>
+        }
+        .into_any()
+    };
+    view! {
+        <fieldset class="order-settings">
+            <legend>"Spares and remarks"</legend>
+            <Choice label="Spares" choices=choices value=Signal::derive(key) on_change=set_kind/>
+            {while_so(move || key() == "percent", percent_field)}
+            {while_so(move || key() != "none", range)}
+            <label class="field">
+                <span>"Remarks for the supplier"</span>
+                <textarea
+                    id="order-remarks"
+                    rows="2"
+                    prop:value=move || spec.with(|spec| spec.remarks.clone())
+                    on:input=move |event| {
+                        let text = event_target_value(&event);
+                        change(Box::new(move |spec| spec.remarks = text));
+                    }
+                    on:blur=move |_| store.close_step()
+                ></textarea>
+            </label>
+        </fieldset>
+    }
+    .into_any()
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "the field takes 0 to 150, and what lies outside goes to the nearest"
+)]
+fn whole(number: f64) -> u32 {
+    number.round() as u32
+}
+
+fn offer(store: Store, what: &str, text: &str) {
+    let title = store.design.with_untracked(|design| design.title.clone());
+    let name = file_name(&format!("{title} {what}"), "csv");
+    browser::offer_file(&name, "text/csv", text);
+    store.tell(format!("Saved as {name}, where this browser puts its downloads."));
 }

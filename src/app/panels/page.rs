@@ -5,7 +5,7 @@ use leptos::mount::mount_to_body;
 use leptos::prelude::*;
 use web_sys::{DragEvent, KeyboardEvent};
 
-use super::card::{CardBar, PRINT_ROOT};
+use super::card::{CardBar, OrderBar, PRINT_ROOT};
 use super::curves::CurvesPanel;
 use super::details::DetailsWindow;
 use super::findings::Findings;
@@ -15,7 +15,7 @@ use super::keys::KeysWindow;
 use super::link::LinkWindow;
 use super::make_up::MakeUpWindow;
 use super::materials::MaterialsWindow;
-use super::new_design::NewWindow;
+use super::new_design::{MissingWindow, NewWindow};
 use super::notice::{NoticeLine, OriginLine};
 use super::numbers::NumbersWindow;
 use super::shelf::ShelfWindow;
@@ -69,7 +69,8 @@ fn Page(store: Store) -> impl IntoView {
         open_files(store, event.data_transfer().and_then(|data| data.files()));
     };
     let aside = move || store.view.get() != View::Chart;
-    let card_open = Memo::new(move |_| store.window.get() == Some(Window::Card));
+    let card_open =
+        Memo::new(move |_| matches!(store.window.get(), Some(Window::Card | Window::OrderSheet)));
     view! {
         <div
             id="app"
@@ -130,6 +131,8 @@ fn Windows(store: Store) -> impl IntoView {
             Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
             Window::Details => view! { <DetailsWindow store=store/> }.into_any(),
             Window::Card => view! { <CardBar store=store/> }.into_any(),
+            Window::OrderSheet => view! { <OrderBar store=store/> }.into_any(),
+            Window::Missing => view! { <MissingWindow store=store/> }.into_any(),
             Window::Link => view! { <LinkWindow store=store/> }.into_any(),
             Window::Numbers => view! { <NumbersWindow store=store/> }.into_any(),
             Window::Keys => view! { <KeysWindow store=store/> }.into_any(),

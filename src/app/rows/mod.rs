@@ -4,14 +4,18 @@ mod cells;
 mod chart;
 mod details;
 mod measured;
+mod order;
 mod pulled;
+mod stock;
 mod whole;
 
 pub use cells::{as_stored, nudged, pasted, spread};
 pub use chart::{CellWords, Head, RowWords, explained, heads, rows, sentence};
 pub use details::{Block, MOST_PARTIALS, details, details_title};
-pub use measured::measured;
+pub use measured::{gap_words, has_blanks, measured};
+pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, freshened, order_words, part_of};
 pub use pulled::{in_short, number_and_length, pulled, stepped};
+pub use stock::{STOCK_CELLS, StockCell, is_wanted, put, stock_problem, stock_text};
 pub use whole::{
     FindingWords, SummaryWords, TriedWords, findings, readout, summary, tolerance_words, tried,
 };

@@ -76,6 +76,8 @@ pub enum Window {
     MakeUp,
     Details,
     Card,
+    OrderSheet,
+    Missing,
     Link,
     Numbers,
     Keys,

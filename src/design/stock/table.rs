@@ -6,6 +6,7 @@ mod line;
 
 pub use self::columns::{Column, Columns, Field, Size, propose};
 use self::line::Line;
+pub use self::line::pack_mm;
 use super::file::MOST_ITEMS;
 use super::money;
 use crate::design::cells::{self, Row, TableError};

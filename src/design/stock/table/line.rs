@@ -8,7 +8,7 @@ use crate::design::letters::small;
 use crate::design::library::find;
 use crate::design::make_up_text;
 use crate::design::measure::{LENGTHS_MM, Measure};
-use crate::design::typed::{self, cut};
+use crate::design::typed::{self, TypedError, cut};
 use crate::engine::pitch::Note;
 
 const PACK: Measure = Measure {
@@ -18,6 +18,15 @@ const PACK: Measure = Measure {
     unit: "mm",
     units: LENGTHS_MM,
 };
+
+/// The length of a pack in millimetres, as typed: `5 m`, `5000`.
+///
+/// # Errors
+///
+/// When it is no length of a pack.
+pub fn pack_mm(text: &str) -> Result<f64, TypedError> {
+    PACK.read(text)
+}
 
 /// Words that say that something cannot be had.
 const NO: [&str; 8] = ["no", "n", "0", "false", "out", "sold out", "out of stock", "none"];
@@ -155,7 +164,7 @@ impl<'a> Line<'a> {
         if text.trim().is_empty() {
             return None;
         }
-        PACK.read(&text).map_err(|error| self.wrong(Field::PackLength, error.to_string())).ok()
+        pack_mm(&text).map_err(|error| self.wrong(Field::PackLength, error.to_string())).ok()
     }
 
     fn is_single(&mut self) -> bool {

@@ -1,0 +1,287 @@
+//! What is being done to the stock: the list in hand, and keeping it.
+
+use leptos::prelude::*;
+
+use crate::app::browser;
+use crate::app::rows::{StockCell, put};
+use crate::app::stock_shelf::{self, Shelved};
+use crate::app::store::Store;
+use crate::design::document::{MaterialSpec, StockItem};
+use crate::design::stock::{self, StockList};
+
+/// Said when the browser does not keep the list.
+const NOT_KEPT: &str = "This browser does not keep the stock list (its storage is full or switched off). It stays in use until you leave the page: save it as a file.";
+/// Asked before a list is let go that the browser does not keep.
+const LEAVE: &str = "This browser does not keep the stock list, so its last changes will be gone. Go on all the same?";
+
+/// The signals of the panel.
+#[derive(Clone, Copy)]
+pub struct Desk {
+    pub store: Store,
+    /// The name under which the list is kept.
+    pub id: RwSignal<String>,
+    /// The list in use, as it is kept.
+    pub list: RwSignal<StockList>,
+    /// Every list that there is.
+    pub lists: RwSignal<Vec<Shelved>>,
+    /// What went wrong.
+    pub wrong: RwSignal<String>,
+    /// What was done.
+    pub told: RwSignal<String>,
+    /// Whether a table is being read.
+    pub importing: RwSignal<bool>,
+    /// The table.
+    pub text: RwSignal<String>,
+    /// What is looked for.
+    pub filter: RwSignal<String>,
+    /// Changes when the rows are others than before, so that what was typed into them goes.
+    pub turn: RwSignal<u32>,
+    /// Whether it was saved as a file since the last change.
+    pub saved: RwSignal<bool>,
+    /// The lines of the last table that were left out.
+    pub left_out: RwSignal<Vec<String>>,
+    /// Whether the browser does not keep the list.
+    unkept: RwSignal<bool>,
+}
+
+impl Desk {
+    /// With the list in use.
+    pub fn new(store: Store) -> Self {
+        let id = stock_shelf::in_use();
+        let kept = stock_shelf::take(&id);
+        let shop = store.shop.get_untracked();
+        // What the browser did not keep is still in use.
+        let is_kept = kept.as_ref().is_ok_and(|list| stock_shelf::filled(list) == shop);
+        let wrong = match &kept {
+            Err(why) => format!("The stock list was not opened: {why}."),
+            Ok(_) if is_kept => String::new(),
+            Ok(_) => NOT_KEPT.to_owned(),
+        };
+        // What is not kept gets a place of its own, so that it is written over nothing.
+        let unkept = kept.is_ok() && !is_kept;
+        let id = if unkept { browser::fresh_name() } else { id };
+        let list = match kept {
+            Ok(list) if is_kept => list,
+            _ => (*shop).clone(),
+        };
+        let lists = listed(&id, &list);
+        let desk = Self {
+            store,
+            id: RwSignal::new(id),
+            list: RwSignal::new(list),
+            lists: RwSignal::new(lists),
+            wrong: RwSignal::new(wrong),
+            told: RwSignal::new(String::new()),
+            importing: RwSignal::new(false),
+            text: RwSignal::new(String::new()),
+            filter: RwSignal::new(String::new()),
+            turn: RwSignal::new(0),
+            saved: RwSignal::new(false),
+            left_out: RwSignal::new(Vec::new()),
+            unkept: RwSignal::new(unkept),
+        };
+        // Another tab changed the stock.
+        Effect::new(move |_| {
+            let shop = store.shop.get();
+            if desk.list.with_untracked(|list| stock_shelf::filled(list) != shop) {
+                desk.load(&stock_shelf::in_use());
+                desk.told.set("The stock was changed in another tab.".to_owned());
+            }
+        });
+        desk
+    }
+
+    pub fn complain(self, text: String) {
+        self.told.set(String::new());
+        self.wrong.set(text);
+    }
+
+    /// Whether the list may be let go: it is kept or saved, or the user says so.
+    pub fn may_leave(self) -> bool {
+        !self.unkept.get_untracked() || self.saved.get_untracked() || browser::confirmed(LEAVE)
+    }
+
+    /// Says on the page that the list is not kept, if so.
+    pub fn warn(self) {
+        if self.unkept.get_untracked() && !self.saved.get_untracked() {
+            self.store.complain(NOT_KEPT);
+        }
+    }
+
+    /// Takes a list of the shelf in hand.
+    fn load(self, id: &str) {
+        self.wrong.set(String::new());
+        self.told.set(String::new());
+        let list = match stock_shelf::take(id) {
+            Ok(list) => list,
+            Err(why) => {
+                self.wrong.set(format!(
+                    "The stock list was not opened: {why}. It stays as it is until you remove it."
+                ));
+                StockList::default()
+            }
+        };
+        self.unkept.set(false);
+        self.take(id, list);
+    }
+
+    fn take(self, id: &str, list: StockList) {
+        stock_shelf::set_in_use(id);
+        self.id.set(id.to_owned());
+        self.importing.set(false);
+        self.filter.set(String::new());
+        self.turn.update(|turn| *turn += 1);
+        self.saved.set(false);
+        self.left_out.set(Vec::new());
+        let shop = stock_shelf::filled(&list);
+        self.lists.set(listed(id, &list));
+        self.list.set(list);
+        self.store.shop.set(shop);
+    }
+
+    /// Another list is to be used.
+    pub fn choose(self, id: String) {
+        if self.may_leave() {
+            self.load(&id);
+        } else {
+            self.id.notify();
+        }
+    }
+
+    /// A list that begins here.
+    pub fn begin(self, list: StockList) {
+        if !self.may_leave() {
+            return;
+        }
+        let (id, kept) = stock_shelf::begin(&list);
+        let name = list.name.clone();
+        self.take(&id, list);
+        self.wrong.set(if kept { String::new() } else { NOT_KEPT.to_owned() });
+        self.unkept.set(!kept);
+        self.told.set(format!("\"{name}\" is now in use."));
+    }
+
+    /// Asks, then removes the list in hand.
+    pub fn remove_list(self) {
+        let name = self.list.with_untracked(|list| list.name.clone());
+        let question = format!(
+            "Remove the stock list \"{name}\" from this browser for good? Designs keep the codes and prices that they hold."
+        );
+        if browser::confirmed(&question) {
+            stock_shelf::remove(&self.id.get_untracked());
+            self.load(&stock_shelf::in_use());
+            self.told.set(format!("\"{name}\" was removed."));
+        }
+    }
+
+    /// Changes the list and keeps it; whether it could be changed. A list that was not read is not
+    /// written over.
+    pub fn change(self, next: StockList) -> bool {
+        if let Err(error) = stock::check(&next) {
+            self.complain(format!("That was not taken: {error}."));
+            return false;
+        }
+        let id = self.id.get_untracked();
+        if let Err(why) = stock_shelf::take(&id)
+            && !self.unkept.get_untracked()
+        {
+            self.complain(format!("That was not taken: {why}. Make a new list first."));
+            return false;
+        }
+        let kept = stock_shelf::keep(&id, &next);
+        stock_shelf::set_in_use(&id);
+        let shop = stock_shelf::filled(&next);
+        self.list.set(next);
+        self.store.shop.set(shop);
+        self.unkept.set(!kept);
+        self.saved.set(false);
+        self.told.set(String::new());
+        self.wrong.set(if kept { String::new() } else { NOT_KEPT.to_owned() });
+        true
+    }
+
+    pub fn rename(self, name: String) {
+        if self.change(StockList { name, ..self.list.get_untracked() }) {
+            self.lists.set(self.list.with_untracked(|list| listed(&self.id.get_untracked(), list)));
+        }
+    }
+
+    pub fn set_currency(self, currency: String) {
+        self.change(StockList { currency, ..self.list.get_untracked() });
+    }
+
+    /// Changes one item; whether it could be changed.
+    pub fn change_item(self, row: usize, change: impl FnOnce(&mut StockItem)) -> bool {
+        let mut list = self.list.get_untracked();
+        let Some(item) = list.items.get_mut(row) else { return false };
+        change(item);
+        self.change(list)
+    }
+
+    /// Puts what was typed into a cell.
+    ///
+    /// # Errors
+    ///
+    /// A sentence, when the item cannot hold it.
+    pub fn put(self, row: usize, cell: StockCell, typed: &str) -> Result<(), String> {
+        let Some(before) = self.item(row) else { return Ok(()) };
+        let mut item = before.clone();
+        put(&mut item, cell, typed)?;
+        if item == before || self.change_item(row, |place| *place = item) {
+            Ok(())
+        } else {
+            Err(self.wrong.get_untracked())
+        }
+    }
+
+    /// An item, now.
+    pub fn item(self, row: usize) -> Option<StockItem> {
+        self.list.with_untracked(|list| list.items.get(row).cloned())
+    }
+
+    /// An item is added at the end, and shown.
+    pub fn add(self) -> Option<usize> {
+        let mut list = self.list.get_untracked();
+        list.items.push(StockItem::default());
+        let row = list.items.len() - 1;
+        self.filter.set(String::new());
+        self.change(list).then_some(row)
+    }
+
+    /// An item goes.
+    pub fn remove(self, row: usize) {
+        let mut list = self.list.get_untracked();
+        if row < list.items.len() {
+            let item = list.items.remove(row);
+            if self.change(list) {
+                self.turn.update(|turn| *turn += 1);
+                self.told.set(format!("{} was removed.", item.make_up));
+            }
+        }
+    }
+
+    /// A table is to be read.
+    pub fn open_import(self, text: String) {
+        self.wrong.set(String::new());
+        self.told.set(String::new());
+        self.left_out.set(Vec::new());
+        self.text.set(text);
+        self.importing.set(true);
+    }
+
+    /// The materials of the list and of the open design.
+    pub fn materials(self) -> Vec<MaterialSpec> {
+        let mut all = self.list.with(|list| list.materials.clone());
+        all.extend(self.store.design.with(|design| design.materials.clone()));
+        all
+    }
+}
+
+/// Every list on the shelf, and the one in hand, kept or not.
+fn listed(id: &str, list: &StockList) -> Vec<Shelved> {
+    let mut lists = stock_shelf::all();
+    if lists.iter().all(|shelved| shelved.id != id) {
+        lists.push(Shelved { id: id.to_owned(), title: format!("{} (not kept)", list.name) });
+    }
+    lists
+}

@@ -1,0 +1,263 @@
+//! A table of a spreadsheet on its way into a stock list: which column is what, and what is wrong.
+
+use leptos::prelude::*;
+
+use super::desk::Desk;
+use crate::app::widgets::button::button;
+use crate::app::widgets::fields::TextField;
+use crate::app::widgets::list::{either, list, part, words};
+use crate::design::cells::TableError;
+use crate::design::letters::capital;
+use crate::design::order::{money_words, pack_words};
+use crate::design::stock::table::{Columns, Field, Import, Size, import, propose};
+use crate::design::stock::{StockList, merge};
+
+/// How many of the good lines are shown.
+const PREVIEW: usize = 5;
+
+/// First the table, then its columns.
+pub fn view(desk: Desk) -> AnyView {
+    let columns = RwSignal::new(Columns::new());
+    let read = move || match desk.text.with_untracked(|text| propose(text)) {
+        Ok(proposed) => {
+            desk.wrong.set(String::new());
+            columns.set(proposed);
+        }
+        Err(error) => desk.complain(format!("{}.", capital(&error.to_string()))),
+    };
+    if desk.text.with_untracked(|text| !text.trim().is_empty()) {
+        read();
+    }
+    either(
+        move || columns.with(Vec::is_empty),
+        move || paste(desk, Callback::new(move |()| read())),
+        move || matching(desk, columns),
+    )
+}
+
+fn paste(desk: Desk, read: Callback<()>) -> AnyView {
+    view! {
+        <label class="field">
+            <span>"A table with headings in its first line, copied from a spreadsheet or a price list"</span>
+            <textarea
+                id="stock-table-text"
+                rows="10"
+                spellcheck="false"
+                placeholder="material,gauge,order code,price\nnylon,0.81,NY-81,12.50"
+                prop:value=move || desk.text.get()
+                on:input=move |event| desk.text.set(event_target_value(&event))
+            ></textarea>
+        </label>
+        <p class="window-actions">
+            {button("tool main", "stock-read", "", "Read the table", move || read.run(()))}
+            {button("tool", "", "", "Back to the list", move || desk.importing.set(false))}
+        </p>
+    }
+    .into_any()
+}
+
+fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
+    let material = RwSignal::new(String::new());
+    let result = Memo::new(move |_| {
+        let materials = desk.materials();
+        columns.with(|columns| {
+            desk.text.with(|text| import(text, columns, &material.read(), &materials))
+        })
+    });
+    let count = columns.with_untracked(Vec::len);
+    let rows: Vec<AnyView> = (0..count).map(|at| column(at, columns)).collect();
+    let preview = move || {
+        result.with(|result| {
+            let items = result.items.iter().take(PREVIEW);
+            let row = |item: &crate::design::document::StockItem| {
+                let price = item.price.map(|price| money_words(price, &item.currency));
+                let notes = match (&*item.lowest, &*item.highest) {
+                    ("", "") => String::new(),
+                    (low, high) => format!("{low} to {high}"),
+                };
+                let had = if item.sold_out { "no" } else { "yes" }.to_owned();
+                let cells = [
+                    item.make_up.clone(),
+                    item.code.clone(),
+                    item.supplier.clone(),
+                    pack_words(item),
+                    price.unwrap_or_default(),
+                    had,
+                    notes,
+                ];
+                part(&cells.clone(), move || {
+                    let cells: Vec<AnyView> = cells
+                        .into_iter()
+                        .map(|cell| view! { <td>{cell}</td> }.into_any())
+                        .collect();
+                    view! { <tr>{cells}</tr> }.into_any()
+                })
+            };
+            items.map(row).collect()
+        })
+    };
+    let summary = move || result.with(summary);
+    let told = |errors: fn(&Import) -> &Vec<TableError>| {
+        list(move || {
+            result.with(|result| {
+                let line = |error: &TableError| {
+                    let sentence = sentence(error);
+                    part(&sentence.clone(), move || view! { <li>{sentence}</li> }.into_any())
+                };
+                errors(result).iter().map(line).collect()
+            })
+        })
+    };
+    let take = move || {
+        let Import { items, bad, .. } = result.get_untracked();
+        if items.is_empty() {
+            desk.complain(
+                "No line of the table is good yet: look at which column is what.".to_owned(),
+            );
+            return;
+        }
+        let given = StockList { items, ..StockList::default() };
+        let (merged, added, changed) = desk.list.with_untracked(|list| merge(list, &given));
+        if !desk.change(merged) {
+            return;
+        }
+        desk.turn.update(|turn| *turn += 1);
+        let mut text = format!("Items from the table: {added} new, {changed} changed.");
+        if !bad.is_empty() {
+            text.push_str(" These lines were left out:");
+        }
+        desk.left_out.set(bad.iter().map(sentence).collect());
+        desk.importing.set(false);
+        desk.told.set(text);
+    };
+    view! {
+        <h3>"Which column is what"</h3>
+        <div class="stock-table" tabindex="0" role="region" aria-label="Columns of the table">
+            <table class="number-table">
+                <thead>
+                    <tr>
+                        <th scope="col">"Heading"</th>
+                        <th scope="col">"First cell"</th>
+                        <th scope="col">"Is"</th>
+                        <th scope="col">"Bare numbers are in"</th>
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+        <TextField label="Material of lines that name none" value=material on_input=move |text| material.set(text) hint="nylon"/>
+        <h3>"What is read"</h3>
+        <p role="status" id="stock-summary">{words(summary)}</p>
+        <div class="stock-table" tabindex="0" role="region" aria-label="First good lines">
+            <table class="sources">
+                <thead>
+                    <tr>
+                        <th scope="col">"Make-up"</th>
+                        <th scope="col">"Order code"</th>
+                        <th scope="col">"Supplier"</th>
+                        <th scope="col">"Sold as"</th>
+                        <th scope="col">"Price"</th>
+                        <th scope="col">"In stock"</th>
+                        <th scope="col">"Notes"</th>
+                    </tr>
+                </thead>
+                <tbody>{list(preview)}</tbody>
+            </table>
+        </div>
+        <ul class="stock-bad wrong" id="stock-bad" aria-label="Lines that are left out">{told(|import| &import.bad)}</ul>
+        <ul class="stock-bad" aria-label="Lines that are odd">{told(|import| &import.doubts)}</ul>
+        <p class="window-actions">
+            {button("tool main", "stock-take", "", "Take the good lines", take)}
+            {button("tool", "", "", "Back to the list", move || desk.importing.set(false))}
+        </p>
+    }
+    .into_any()
+}
+
+fn sentence(error: &TableError) -> String {
+    format!("{}.", capital(&error.to_string()))
+}
+
+fn summary(result: &Import) -> String {
+    let count = |count: usize, what: &str| match count {
+        1 => format!("1 {what} line"),
+        count => format!("{count} {what} lines"),
+    };
+    let mut bad: Vec<usize> = result.bad.iter().map(|error| error.line).collect();
+    bad.dedup();
+    let good = count(result.items.len(), "good");
+    match bad.len() {
+        0 => format!("{good}."),
+        bad => format!("{good}, {} left out.", count(bad, "bad")),
+    }
+}
+
+/// One column: what it is taken for can be changed. What another column was taken for goes there.
+fn column(at: usize, columns: RwSignal<Columns>) -> AnyView {
+    let (heading, example) = columns.with_untracked(|columns| {
+        columns.get(at).map(|c| (c.heading.clone(), c.example.clone())).unwrap_or_default()
+    });
+    let field = move || columns.with(|columns| columns.get(at).and_then(|column| column.field));
+    let unit = move || columns.with(|columns| columns.get(at).map(|column| column.unit));
+    let set_field = move |event| {
+        let key = event_target_value(&event);
+        let field = Field::ALL.into_iter().find(|field| field.name() == key);
+        columns.update(|columns| {
+            for (place, column) in columns.iter_mut().enumerate() {
+                if place == at {
+                    column.field = field;
+                } else if column.field == field {
+                    column.field = None;
+                }
+            }
+        });
+    };
+    let set_unit = move |event| {
+        let key = event_target_value(&event);
+        if let Some(unit) = Size::ALL.into_iter().find(|unit| unit.name() == key) {
+            columns.update(|columns| {
+                if let Some(column) = columns.get_mut(at) {
+                    column.unit = unit;
+                }
+            });
+        }
+    };
+    let fields: Vec<AnyView> = Field::ALL
+        .iter()
+        .map(|this| {
+            let is_it = move || field() == Some(*this);
+            view! { <option value=this.name() prop:selected=is_it>{this.name()}</option> }
+                .into_any()
+        })
+        .collect();
+    let units = move || {
+        let units: Vec<AnyView> = Size::ALL
+            .iter()
+            .map(|this| {
+                let is_it = move || unit() == Some(*this);
+                view! { <option value=this.name() prop:selected=is_it>{this.name()}</option> }
+                    .into_any()
+            })
+            .collect();
+        let heading = columns.with_untracked(|columns| columns[at].heading.clone());
+        view! {
+            <select aria-label=format!("Unit of column {heading}") on:change=set_unit>{units}</select>
+        }
+        .into_any()
+    };
+    let label = format!("Column {heading} is");
+    view! {
+        <tr>
+            <th scope="row">{heading}</th>
+            <td>{example}</td>
+            <td>
+                <select id=format!("stock-column-{at}") aria-label=label on:change=set_field>
+                    <option value="" prop:selected=move || field().is_none()>"left out"</option>
+                    {fields}
+                </select>
+            </td>
+            <td>{either(move || field().is_some_and(Field::is_size), units, || ().into_any())}</td>
+        </tr>
+    }
+    .into_any()
+}

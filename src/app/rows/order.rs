@@ -1,0 +1,213 @@
+//! The order list in the words of the page.
+
+use crate::design::document::{Design, StockItem};
+use crate::design::letters::capital;
+use crate::design::order::{
+    OrderLine, OrderList, money_words, numbers_words, order_list, pack_words, remarks,
+};
+use crate::design::stock::{StockList, embedded, used};
+use crate::engine::analysis::Analysis;
+
+/// The order list.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct OrderWords {
+    /// By supplier.
+    pub groups: Vec<OrderGroup>,
+    /// What all costs, in each currency.
+    pub totals: Vec<String>,
+    /// The strings that are no stock item: number, make-up, and why.
+    pub unmatched: Vec<[String; 3]>,
+}
+
+/// What one supplier gets.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
+pub struct OrderGroup {
+    /// The supplier as the list has it; empty where none is named.
+    pub supplier: String,
+    pub rows: Vec<OrderRow>,
+    /// What it costs, in each currency.
+    pub totals: Vec<String>,
+}
+
+/// One item: make-up, code, strings, pack, pieces, metres, packs, price.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
+pub struct OrderRow {
+    pub cells: [String; 8],
+    /// What else is to be said, as sentences.
+    pub remarks: String,
+}
+
+/// A design with what it takes of a stock list, its own prices first.
+pub fn drawn_from(design: &Design, shop: &StockList) -> Design {
+    Design { stock: embedded(design, &[shop]), ..design.clone() }
+}
+
+/// The stock that a design should hold with the codes and prices of a stock list before its own.
+pub fn freshened(design: &Design, shop: &StockList) -> Vec<StockItem> {
+    let mut items: Vec<StockItem> = shop.with_currency().collect();
+    items.extend(design.stock.iter().cloned());
+    used(design, &items)
+}
+
+/// The part of an order list that one supplier gets.
+pub fn part_of(list: &OrderList, supplier: &str) -> OrderList {
+    let is_his = |line: &&OrderLine| line.item.supplier.trim() == supplier;
+    OrderList { lines: list.lines.iter().filter(is_his).cloned().collect(), ..OrderList::default() }
+}
+
+/// The order list of a design in words.
+pub fn order_words(design: &Design, analysis: &Analysis) -> (OrderList, OrderWords) {
+    let list = order_list(design, analysis);
+    let mut words = OrderWords::default();
+    for line in &list.lines {
+        let supplier = line.item.supplier.trim();
+        if words.groups.last().is_none_or(|group| group.supplier != supplier) {
+            words.groups.push(OrderGroup {
+                supplier: supplier.to_owned(),
+                totals: totals_of(&list, Some(supplier)),
+                ..OrderGroup::default()
+            });
+        }
+        if let Some(group) = words.groups.last_mut() {
+            group.rows.push(row(line));
+        }
+    }
+    words.totals = totals_of(&list, None);
+    words.unmatched = list
+        .unmatched
+        .iter()
+        .map(|string| {
+            let why = format!("{}.", capital(&string.why.to_string()));
+            [string.number.to_string(), string.make_up.clone(), why]
+        })
+        .collect();
+    (list, words)
+}
+
+fn row(line: &OrderLine) -> OrderRow {
+    let item = &line.item;
+    let metres = match line.without_length {
+        // Millimetres rounded up to hundredths of a metre.
+        0 => {
+            let cm = line.length_mm.div_ceil(10);
+            format!("{}.{:02}", cm / 100, cm % 100)
+        }
+        _ => "–".to_owned(),
+    };
+    let pieces = match line.spares {
+        0 => line.count().to_string(),
+        spares => format!("{} + {spares} spare", line.strings.len()),
+    };
+    let packs = line.packs.as_ref().map_or("–".to_owned(), |packs| packs.count.to_string());
+    let price = line.price.map_or("–".to_owned(), |price| money_words(price, &item.currency));
+    let mut said: Vec<String> =
+        remarks(line).iter().map(|remark| format!("{}.", capital(remark))).collect();
+    if !item.remark.trim().is_empty() {
+        said.push(capital(item.remark.trim()));
+    }
+    OrderRow {
+        cells: [
+            item.make_up.clone(),
+            item.code.clone(),
+            numbers_words(&line.strings),
+            pack_words(item),
+            pieces,
+            metres,
+            packs,
+            price,
+        ],
+        remarks: said.join(" "),
+    }
+}
+
+/// The totals of a supplier, or of all, each with what is not in it.
+fn totals_of(list: &OrderList, supplier: Option<&str>) -> Vec<String> {
+    let is_meant = |given: &str| supplier.is_none_or(|supplier| given.trim() == supplier);
+    let mut totals: Vec<(&str, f64)> = Vec::new();
+    for total in list.totals.iter().filter(|total| is_meant(&total.supplier)) {
+        match totals.iter_mut().find(|sum| sum.0 == total.currency) {
+            Some(sum) => sum.1 += total.price,
+            None => totals.push((&total.currency, total.price)),
+        }
+    }
+    let mut words: Vec<String> =
+        totals.into_iter().map(|(currency, price)| money_words(price, currency)).collect();
+    let lines = list.lines.iter().filter(|line| is_meant(&line.item.supplier));
+    match lines.filter(|line| line.price.is_none()).count() {
+        0 => {}
+        1 => words.push("1 item without a price".to_owned()),
+        count => words.push(format!("{count} items without a price")),
+    }
+    words
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::StringSpec;
+    use crate::design::make_up_text;
+    use crate::design::resolve::resolve;
+    use crate::engine::analysis::analyse;
+
+    fn string(note: &str, make_up: &str) -> StringSpec {
+        let make_up = make_up_text::read(make_up).unwrap();
+        let (note, length) = (note.to_owned(), "400".to_owned());
+        StringSpec { note, length, make_up, ..StringSpec::default() }
+    }
+
+    fn item(make_up: &str, supplier: &str, price: Option<f64>) -> StockItem {
+        let (make_up, supplier) = (make_up.to_owned(), supplier.to_owned());
+        StockItem { make_up, supplier, price, single: true, ..StockItem::default() }
+    }
+
+    fn shop() -> StockList {
+        StockList {
+            currency: "EUR".to_owned(),
+            items: vec![
+                item("nylon 0.81", "Reedmarsh", Some(2.5)),
+                item("gut 0.90", "Alder & Co", Some(7.0)),
+                item("nylon 0.91", "Reedmarsh", None),
+            ],
+            ..StockList::default()
+        }
+    }
+
+    fn design() -> Design {
+        let strings = ["nylon 0.81", "nylon 0.81", "gut 0.90", "nylon 0.91", "steel 0.40"];
+        let strings =
+            strings.iter().zip(["C5", "B4", "A4", "G4", "F4"]).map(|(m, n)| string(n, m)).collect();
+        Design { strings, ..Design::default() }
+    }
+
+    #[test]
+    fn an_order_goes_by_supplier_with_totals_in_each_currency() {
+        let design = drawn_from(&design(), &shop());
+        let analysis = analyse(&resolve(&design).harp);
+        let (list, words) = order_words(&design, &analysis);
+        let suppliers: Vec<&str> = words.groups.iter().map(|group| &*group.supplier).collect();
+        assert_eq!(suppliers, ["Reedmarsh", "Alder & Co"]);
+        let cells = &words.groups[0].rows[0].cells;
+        assert_eq!([&*cells[0], &cells[2], &cells[4], &cells[6]], ["nylon 0.81", "1, 2", "2", "2"]);
+        assert_eq!(words.groups[0].rows[1].remarks, "No price is given.");
+        // 2 · 2.50 and 7.00.
+        assert_eq!(words.groups[0].totals, ["5.00 EUR", "1 item without a price"]);
+        assert_eq!(words.totals, ["12.00 EUR", "1 item without a price"]);
+        assert_eq!(words.unmatched.len(), 1);
+        assert_eq!(words.unmatched[0][..2], ["5", "steel 0.4"].map(str::to_owned));
+        let part = part_of(&list, "Alder & Co");
+        assert_eq!((part.lines.len(), part.unmatched.len()), (1, 0));
+    }
+
+    #[test]
+    fn the_prices_of_the_stock_list_take_the_place_of_old_ones_when_asked() {
+        let mut design = drawn_from(&design(), &shop());
+        assert_eq!(freshened(&design, &shop()), design.stock);
+        let mut dearer = shop();
+        dearer.items[0].price = Some(3.0);
+        assert_eq!(drawn_from(&design, &dearer).stock, design.stock, "old prices stay");
+        design.stock = freshened(&design, &dearer);
+        assert_eq!(design.stock[0].price, Some(3.0));
+        assert_eq!(freshened(&design, &dearer), design.stock, "there is nothing left to take");
+        assert_eq!(drawn_from(&design, &dearer).stock, design.stock);
+    }
+}
