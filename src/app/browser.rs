@@ -182,6 +182,11 @@ pub fn print() {
     let _ = window().print();
 }
 
+/// Milliseconds since the page was opened; 0 where the browser has no such clock.
+pub fn now_ms() -> f64 {
+    window().performance().map_or(0.0, |clock| clock.now())
+}
+
 /// Device pixels for each pixel of the page.
 pub fn pixel_ratio() -> f64 {
     window().device_pixel_ratio().clamp(0.5, 8.0)

@@ -3,7 +3,8 @@
 //!
 //! Knows the engine and the document's units, not the page. In order, each using those before it:
 //! `palette`, `axis`, `quantity`, `marks`, `compass`, `pen`, `series`, `layout`, `draw`, `band`;
-//! `lofting`, `overlay` and `load_diagram` are the drawing of the harp and what lies over it.
+//! `lofting`, `overlay` and `load_diagram` are the drawing of the harp and what lies over it; `wanted` is the curve that
+//! strings are chosen for.
 //!
 //! Nothing here lets plotters measure a text: in a browser that would put a styled element on the
 //! page, which costs a layout and which the page's content security policy forbids. Widths are
@@ -22,6 +23,7 @@ pub mod palette;
 pub mod pen;
 pub mod quantity;
 pub mod series;
+pub mod wanted;
 
 #[cfg(test)]
 pub(crate) mod samples;

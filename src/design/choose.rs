@@ -16,9 +16,12 @@ mod words;
 pub use self::kind::{kind_in_words, kind_name};
 pub use self::outcome::{Alternative, Change, Outcome, Totals};
 pub use self::words::Line;
-use super::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
+use super::document::{Design, MakeUpSpec, MaterialSpec, StockItem, WantsSpec};
 use super::resolve::Resolved;
+use super::targets::Point;
 pub use crate::engine::choose::{Answer, Best, Front, Progress, Search};
+use crate::engine::choose::{Place, reach};
+use crate::engine::units::Force;
 
 /// What there is to choose from.
 #[derive(Clone, Copy, Debug)]
@@ -53,6 +56,21 @@ impl Task {
     /// so does one that is not mentioned.
     pub fn new(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: &[bool]) -> Self {
         task::task(design, resolved, shop, rows)
+    }
+
+    /// The least and the greatest value of what is wanted that the stock can give each string by itself, in N/mm or N.
+    pub fn reach(&self, wants: WantsSpec) -> Vec<Option<Point>> {
+        let ratio = self.search.pluck_ratio;
+        let pulls = reach(&self.search).into_iter().zip(&self.search.strings);
+        let value = |(pulls, place): (Option<(Force, Force)>, &Place)| {
+            let (least, most) = pulls?;
+            let per_n = match wants {
+                WantsSpec::Tension => 1.0,
+                WantsSpec::Stiffness => 1.0 / (place.length.ok()?.to_mm() * ratio * (1.0 - ratio)),
+            };
+            Some((least.to_n() * per_n, most.to_n() * per_n)).filter(|(least, _)| *least > 0.0)
+        };
+        pulls.map(value).collect()
     }
 
     /// A search that has not begun; it works in slices.

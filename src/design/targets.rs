@@ -203,7 +203,7 @@ pub fn removed(points: &[Point], index: usize) -> Option<Vec<Point>> {
 }
 
 /// Three digits, as nobody wants more.
-pub(super) fn rounded(value: f64) -> f64 {
+pub fn rounded(value: f64) -> f64 {
     if !(value > 0.0 && value.is_finite()) {
         return value;
     }

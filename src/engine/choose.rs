@@ -47,6 +47,7 @@ mod front;
 mod labels;
 mod narrow;
 mod pass;
+mod reach;
 mod search;
 mod solve;
 
@@ -55,6 +56,7 @@ pub use self::answer::{
 };
 pub use self::evaluate::{LIMITS, Limit, LimitKind, MOST_ITEMS};
 pub use self::front::{Front, alternatives_by_items, alternatives_by_price};
+pub use self::reach::reach;
 pub use self::search::{Progress, Search, choose};
 use super::analysis::Known;
 use super::construction::MakeUp;

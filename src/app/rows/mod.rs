@@ -5,6 +5,7 @@ mod chart;
 mod details;
 mod measured;
 mod order;
+mod proposal;
 mod pulled;
 mod stock;
 mod whole;
@@ -14,6 +15,9 @@ pub use chart::{CellWords, Head, RowWords, explained, heads, rows, sentence};
 pub use details::{Block, MOST_PARTIALS, details, details_title};
 pub use measured::{gap_words, has_blanks, measured};
 pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, freshened, order_words, part_of};
+pub use proposal::{
+    Choosable, Proposal, ProposedRow, allowed, choosables, kept, place_name, span, wanted_words,
+};
 pub use pulled::{in_short, number_and_length, pulled, stepped};
 pub use stock::{STOCK_CELLS, StockCell, is_wanted, put, stock_problem, stock_text};
 pub use whole::{

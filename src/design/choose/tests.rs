@@ -415,3 +415,17 @@ fn both_together_only_ever_improve() {
         assert!(!both.changes().iter().all(same), "{}", sample.key);
     }
 }
+
+#[test]
+fn the_set_found_lies_within_what_the_stock_can_give() {
+    for wants in [WantsSpec::Stiffness, WantsSpec::Tension] {
+        let bench = Bench::sample(SAMPLES[1]).with(|design| design.targets.wants = wants);
+        let reach = bench.task(&bench.all()).reach(wants);
+        let outcome = bench.outcome(&bench.all());
+        for (reach, figures) in reach.iter().zip(&outcome.analysis.strings) {
+            let (least, most) = reach.unwrap();
+            let is = crate::design::targets::value_of(wants, figures).unwrap();
+            assert!((least * 0.999..=most * 1.001).contains(&is), "{is} of {least} to {most}");
+        }
+    }
+}

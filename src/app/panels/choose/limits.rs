@@ -1,0 +1,332 @@
+//! Limits that no set may break: load, pull and counts; gauges by zone; where each kind of string may be used.
+
+use leptos::prelude::*;
+
+use super::desk::Desk;
+use super::fields::{Optional, note_field, optional, text_field};
+use crate::app::browser;
+use crate::app::widgets::button::button;
+use crate::app::widgets::fields::Choice;
+use crate::app::widgets::list::{either, list, part, while_so};
+use crate::design::choose::{Shop, Task, kind_in_words};
+use crate::design::document::{
+    KindSpec, LimitsSpec, MOST_KINDS, MOST_ZONES, TargetsSpec, ZoneSpec,
+};
+use crate::design::edit::TargetsPart;
+use crate::design::letters::capital;
+use crate::design::{display, typed};
+
+/// A limit: its field, what it is, how it is changed, and what holds where it is left out.
+type Row = (
+    Optional,
+    fn(&TargetsSpec) -> Option<f64>,
+    fn(&mut TargetsSpec, Option<f64>),
+    fn(&LimitsSpec) -> String,
+);
+
+const fn field(
+    label: &'static str,
+    unit: &'static str,
+    range: (f64, f64),
+    whole: bool,
+) -> Optional {
+    Optional { label, unit, range, whole }
+}
+
+const LIMITS: [Row; 5] = [
+    (
+        field("Least load share", "%", (0.0, 1_000.0), false),
+        |t| t.least_share_percent,
+        |t, x| t.least_share_percent = x,
+        |limits| format!("{}, as in the instrument", display::percent(limits.slack_share_percent)),
+    ),
+    (
+        field("Greatest load share", "%", (0.0, 1_000.0), false),
+        |t| t.most_share_percent,
+        |t, x| t.most_share_percent = x,
+        |limits| {
+            format!("{}, as in the instrument", display::percent(limits.working_share_percent))
+        },
+    ),
+    (
+        field("Greatest pull of all strings", "N", (0.0, 1_000_000.0), false),
+        |t| t.most_total_n,
+        |t, x| t.most_total_n = x,
+        |_| "any".to_owned(),
+    ),
+    (
+        field("Most changes of material", "", (0.0, 10_000.0), true),
+        |t| t.most_changes.map(f64::from),
+        |t, x| t.most_changes = x.and_then(counted),
+        |_| "any number".to_owned(),
+    ),
+    (
+        field("Most different strings and wires", "", (1.0, 10_000.0), true),
+        |t| t.most_items.map(f64::from),
+        |t, x| t.most_items = x.and_then(counted),
+        |_| "any number".to_owned(),
+    ),
+];
+
+/// A whole number of a field.
+fn counted(number: f64) -> Option<u32> {
+    display::decimals(number, 0).parse().ok()
+}
+
+/// The limits of the whole set.
+pub fn limits(desk: Desk) -> AnyView {
+    let store = desk.store;
+    let row = |(spec, of, put, usual): &'static Row| {
+        let usual = Signal::derive(move || store.design.with(|design| usual(&design.limits)));
+        let set = move |number| desk.change(TargetsPart::Limits, |targets| put(targets, number));
+        optional(*spec, desk.wish(*of), usual, Callback::new(set))
+    };
+    let rows: Vec<AnyView> = LIMITS.iter().map(row).collect();
+    view! {
+        <div class="form-stack">
+            {rows}
+            <p class="hint">"An empty field is no limit, or that of the instrument. Breaking loads of one material differ from maker to maker: leave room."</p>
+        </div>
+    }
+    .into_any()
+}
+
+/// A text of a row that can be typed into.
+fn text(
+    desk: Desk,
+    label: String,
+    part: TargetsPart,
+    of: impl Fn(&TargetsSpec) -> Option<&String> + Copy + Send + Sync + 'static,
+    put: impl Fn(&mut TargetsSpec, String) + Copy + Send + Sync + 'static,
+    is_note: bool,
+) -> AnyView {
+    let value = desk.wish(move |targets| of(targets).cloned().unwrap_or_default());
+    let set = Callback::new(move |text: String| {
+        desk.store.close_step();
+        desk.change(part, |targets| put(targets, text));
+    });
+    if is_note {
+        return note_field(label, value, set, true);
+    }
+    let lawful = |text: &str| text.trim().is_empty() || typed::gauge(text).is_ok();
+    text_field(label, value, set, lawful, "A gauge is a number of millimetres, or 0.032 in.")
+}
+
+/// The heads and fields of a zone.
+type ZoneField = (&'static str, fn(&ZoneSpec) -> &String, fn(&mut ZoneSpec, String), bool);
+
+const ZONE: [ZoneField; 4] = [
+    ("From note", |z| &z.lowest, |z, x| z.lowest = x, true),
+    ("To note", |z| &z.highest, |z, x| z.highest = x, true),
+    ("Thinnest", |z| &z.thinnest, |z, x| z.thinnest = x, false),
+    ("Thickest", |z| &z.thickest, |z, x| z.thickest = x, false),
+];
+
+/// The thinnest and the thickest gauge from note to note.
+pub fn zones(desk: Desk) -> AnyView {
+    let count = desk.wish(|targets| targets.zones.len());
+    let row = move |index: usize, count: usize| {
+        part(&(index, count), move || {
+            let number = index + 1;
+            let cell = |(head, of, put, is_note): &'static ZoneField| {
+                let cell = text(
+                    desk,
+                    format!("Zone {number}: {head}"),
+                    TargetsPart::Zone(index),
+                    move |targets| targets.zones.get(index).map(of),
+                    move |targets, text| {
+                        if let Some(zone) = targets.zones.get_mut(index) {
+                            put(zone, text);
+                        }
+                    },
+                    *is_note,
+                );
+                view! { <td>{cell}</td> }.into_any()
+            };
+            let cells: Vec<AnyView> = ZONE.iter().map(cell).collect();
+            let remove = move |_| {
+                desk.store.close_step();
+                desk.change(TargetsPart::Curve, |targets| {
+                    if index < targets.zones.len() {
+                        targets.zones.remove(index);
+                    }
+                });
+                browser::focus("add-zone");
+            };
+            view! {
+                <tr>{cells}<td><button type="button" class="quiet" aria-label=format!("Remove zone {number}") on:click=remove>"Remove"</button></td></tr>
+            }
+            .into_any()
+        })
+    };
+    let rows = move || {
+        let count = count.get();
+        (0..count).map(|index| row(index, count)).collect()
+    };
+    let add = move || {
+        desk.store.close_step();
+        desk.change(TargetsPart::Curve, |targets| {
+            if targets.zones.len() < MOST_ZONES {
+                targets.zones.push(ZoneSpec::default());
+            }
+        });
+    };
+    let table = move || {
+        let heads: Vec<AnyView> =
+            ZONE.iter().map(|row| view! { <th scope="col">{row.0}</th> }.into_any()).collect();
+        view! {
+            <table class="number-table" aria-label="Zones of gauges">
+                <thead><tr>{heads}<td></td></tr></thead>
+                <tbody>{list(rows)}</tbody>
+            </table>
+        }
+        .into_any()
+    };
+    view! {
+        <div class="form-stack">
+            {while_so(move || count.get() > 0, table)}
+            {button("tool", "add-zone", "", "Add a zone", add)}
+            <p class="hint">"An empty note reaches to the end of the compass, an empty gauge is no limit. Gauges in millimetres, or with in for inches."</p>
+        </div>
+    }
+    .into_any()
+}
+
+/// The kinds of string that the stock has and the design uses, in their usual order.
+fn at_hand(desk: Desk) -> Vec<String> {
+    let store = desk.store;
+    let (design, stock) = (store.design.get(), store.shop.get());
+    let mut free = (*design).clone();
+    free.targets.kinds.clear();
+    let shop = Shop { items: &stock.items, materials: &stock.materials };
+    let rows = vec![true; free.strings.len()];
+    Task::new(&free, &store.resolved.get(), &shop, &rows).kinds
+}
+
+/// The kinds that may be used, in their order from the treble to the bass, each with its notes.
+pub fn kinds(desk: Desk) -> AnyView {
+    let count = desk.wish(|targets| targets.kinds.len());
+    let at_hand = Memo::new(move |_| at_hand(desk));
+    let step = move |change: &dyn Fn(&mut Vec<KindSpec>)| {
+        desk.store.close_step();
+        desk.change(TargetsPart::Curve, |targets| change(&mut targets.kinds));
+    };
+    let own = move || {
+        step(&|kinds| {
+            let spec = |kind: &String| KindSpec { kind: kind.clone(), ..KindSpec::default() };
+            kinds.extend(at_hand.get_untracked().iter().take(MOST_KINDS).map(spec));
+        });
+        browser::focus("choose-kinds");
+    };
+    let all = move || {
+        step(&|kinds| kinds.clear());
+        browser::focus("choose-kinds");
+    };
+    let row = move |index: usize, count: usize, kind: String| {
+        part(&(index, count, kind.clone()), move || {
+            let words = kind_in_words(&kind);
+            let end = |head: &'static str, lowest: bool| {
+                let label = format!("{}: {head}", capital(&words));
+                let of = move |targets: &TargetsSpec| {
+                    let kind = targets.kinds.get(index);
+                    kind.map(|kind| if lowest { kind.lowest.clone() } else { kind.highest.clone() })
+                };
+                let value = desk.wish(move |targets| of(targets).unwrap_or_default());
+                let set = Callback::new(move |text: String| {
+                    desk.store.close_step();
+                    desk.change(TargetsPart::Kind(index), |targets| {
+                        if let Some(kind) = targets.kinds.get_mut(index) {
+                            *(if lowest { &mut kind.lowest } else { &mut kind.highest }) = text;
+                        }
+                    });
+                });
+                note_field(label, value, set, true)
+            };
+            let up = move |_| {
+                step(&|kinds| {
+                    if index > 0 && index < kinds.len() {
+                        kinds.swap(index - 1, index);
+                    }
+                });
+                browser::focus("choose-kinds");
+            };
+            let remove = move |_| {
+                step(&|kinds| {
+                    if kinds.len() > 1 && index < kinds.len() {
+                        kinds.remove(index);
+                    }
+                });
+                browser::focus("choose-kinds");
+            };
+            let (lowest, highest) = (end("lowest note", true), end("highest note", false));
+            let (up_words, out_words) =
+                (format!("Move {words} nearer to the treble"), format!("Do not use {words}"));
+            view! {
+                <tr><th scope="row" colspan="3">{capital(&words)}</th></tr>
+                <tr class="kind-row">
+                    <td>{lowest}</td>
+                    <td>{highest}</td>
+                    <td>
+                        <button type="button" class="quiet" aria-label=up_words disabled=index == 0 on:click=up>"Up"</button>
+                        " "
+                        <button type="button" class="quiet" aria-label=out_words disabled=count < 2 on:click=remove>"Remove"</button>
+                    </td>
+                </tr>
+            }
+            .into_any()
+        })
+    };
+    let rows = move || {
+        let names = desk.store.design.with(|design| {
+            design.targets.kinds.iter().map(|kind| kind.kind.clone()).collect::<Vec<_>>()
+        });
+        let count = names.len();
+        names.into_iter().enumerate().map(|(index, kind)| row(index, count, kind)).collect()
+    };
+    let listed = move || {
+        view! {
+            <table class="number-table" aria-label="Kinds of string from the treble to the bass">
+                <thead><tr><th scope="col">"Lowest note"</th><th scope="col">"Highest note"</th><td></td></tr></thead>
+                <tbody>{list(rows)}</tbody>
+            </table>
+            {list(move || vec![missing(desk, at_hand)])}
+            {button("tool", "all-kinds", "", "Allow all kinds again", all)}
+        }
+        .into_any()
+    };
+    let free = move || {
+        view! {
+            <p>"All kinds of the stock may be used, in their usual order: wire and plain strings above, wound ones below."</p>
+            {button("tool", "own-kinds", "", "Set order and range of each kind", own)}
+        }
+        .into_any()
+    };
+    view! {
+        <div class="form-stack">
+            {either(move || count.get() > 0, listed, free)}
+            <p class="hint">"From the treble to the bass a kind comes only after those above it in the list."</p>
+        </div>
+    }
+    .into_any()
+}
+
+/// A choice of the kinds that are not listed.
+fn missing(desk: Desk, at_hand: Memo<Vec<String>>) -> crate::app::widgets::list::Part {
+    let listed = desk.store.design.with(|design| design.targets.kinds.clone());
+    let free = |name: &&String| listed.iter().all(|kind| kind.kind != **name);
+    let names: Vec<String> = at_hand.with(|names| names.iter().filter(free).cloned().collect());
+    part(&names.clone(), move || {
+        let mut choices = vec![(String::new(), "Choose a kind".to_owned())];
+        choices.extend(names.into_iter().map(|name| (name.clone(), kind_in_words(&name))));
+        let add = move |kind: String| {
+            desk.store.close_step();
+            desk.change(TargetsPart::Curve, |targets| {
+                if targets.kinds.len() < MOST_KINDS && !kind.is_empty() {
+                    targets.kinds.push(KindSpec { kind, ..KindSpec::default() });
+                }
+            });
+        };
+        let none = Signal::derive(String::new);
+        view! { <Choice label="Add a kind" choices=choices value=none on_change=add/> }.into_any()
+    })
+}

@@ -1,0 +1,100 @@
+//! For which strings a set is sought, from which stock, and the buttons that begin.
+
+use leptos::prelude::*;
+
+use super::desk::{Ask, Desk};
+use crate::app::rows::{kept, span};
+use crate::app::widgets::button::button;
+use crate::app::widgets::fields::Choice;
+use crate::app::widgets::list::{list, part, while_so, words};
+use crate::design::edit::Edit;
+use crate::design::letters::capital;
+
+/// The search.
+pub fn search(desk: Desk) -> AnyView {
+    let store = desk.store;
+    let stock = move || {
+        let list = desk.stock();
+        let count = list.items.len();
+        let name = if list.name.trim().is_empty() { "a list without a name" } else { &list.name };
+        format!("From the stock list in use: {name}, {count} items.")
+    };
+    let priced = move || desk.stock().items.iter().any(|item| item.price.is_some());
+    let by_price = move || {
+        button(
+            "tool",
+            "find-by-price",
+            "The best sets of ever lower price",
+            "Evenness against price",
+            move || desk.ask(Ask::Front { by_price: true }),
+        )
+    };
+    let which = Signal::derive(move || if desk.part.get() { "part" } else { "all" }.to_owned());
+    let choices = [("all", "All strings"), ("part", "Those selected in the chart")];
+    let choices = choices.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
+    let selected = move || {
+        let rows = store.selection.get().rows();
+        let last = (*rows.end()).min(store.count().saturating_sub(1));
+        let analysis = store.analysis.read();
+        let keep = span(&analysis, ((*rows.start()).min(last), last));
+        if desk.part.get() { format!("May change: {keep}.") } else { String::new() }
+    };
+    let keep = move || {
+        let rows = store.selection.get_untracked().rows();
+        store.close_step();
+        store.send(&Edit::Lock { rows: *rows.start()..*rows.end() + 1, locked: true });
+    };
+    let keep_words = move || {
+        let rows = store.selection.get().rows();
+        let last = (*rows.end()).min(store.count().saturating_sub(1));
+        format!("Keep {}", span(&store.analysis.read(), ((*rows.start()).min(last), last)))
+    };
+    let runs = Memo::new(move |_| store.design.with(|design| kept(design)));
+    let run = move |run: (usize, usize)| {
+        part(&run, move || {
+            let name = move || capital(&span(&store.analysis.read(), run));
+            let free = move |_| {
+                store.close_step();
+                store.send(&Edit::Lock { rows: run.0..run.1 + 1, locked: false });
+            };
+            view! {
+                <li>
+                    {words(move || format!("{} kept as now ", name()))}
+                    <button type="button" class="quiet" aria-label=move || format!("Let {} change", span(&store.analysis.read(), run)) on:click=free>
+                        "Let it change"
+                    </button>
+                </li>
+            }
+            .into_any()
+        })
+    };
+    let busy = move || desk.busy.with(Option::is_some);
+    let progress = move || {
+        view! {
+            <div class="choose-busy">
+                <progress aria-label="The search is on its way"></progress>
+                <span>{words(move || desk.busy.get().unwrap_or_default())}</span>
+                {button("tool", "cancel-search", "Stop, and change nothing", "Cancel", move || desk.cancel())}
+            </div>
+        }
+        .into_any()
+    };
+    view! {
+        <section class="choose-search" aria-label="Search">
+            <p class="hint" id="choose-stock">{words(stock)}</p>
+            <div class="choose-row">
+                <Choice label="May change" choices=choices value=which on_change=move |key: String| desk.part.set(key == "part")/>
+                {button("tool main", "find-set", "The best set for all strings together", "Find the best set", move || desk.ask(Ask::Set))}
+                {button("tool", "find-fronts", "The best sets of ever fewer different strings", "Evenness against number of gauges", move || desk.ask(Ask::Front { by_price: false }))}
+                {while_so(priced, by_price)}
+                <button type="button" class="tool" id="keep-selected" title="The strings selected in the chart stay as they are" disabled=move || store.count() == 0 on:click=move |_| keep()>
+                    {words(keep_words)}
+                </button>
+            </div>
+            <p class="hint">{words(selected)}</p>
+            <ul class="choose-kept" aria-label="Strings that stay as they are">{list(move || runs.get().into_iter().map(run).collect())}</ul>
+            {while_so(busy, progress)}
+        </section>
+    }
+    .into_any()
+}

@@ -1,0 +1,337 @@
+//! What is proposed for the strings, a set or lengths, in words and rows.
+
+use std::sync::Arc;
+
+use crate::design::choose::both::Both;
+use crate::design::choose::lengths::Lengths;
+use crate::design::choose::{Alternative, Change, Line, Outcome};
+use crate::design::display::{self, NONE};
+use crate::design::document::{Design, Units, WantsSpec};
+use crate::design::edit::Edit;
+use crate::design::letters::capital;
+use crate::engine::analysis::{Analysis, HarpString};
+use crate::engine::pitch::Note;
+
+/// A string of a proposal, as a table shows it.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct ProposedRow {
+    /// Its index.
+    pub row: usize,
+    /// `String 12, C4`.
+    pub name: String,
+    /// What is there now: make-up or length, or both.
+    pub from: String,
+    /// What is proposed.
+    pub to: String,
+    /// The pull, before and after.
+    pub tension: String,
+    /// The pluck stiffness, before and after.
+    pub stiffness: String,
+    /// The load share in per cent, before and after.
+    pub share: String,
+}
+
+/// What the edit comes from.
+#[derive(Clone, Debug)]
+enum Source {
+    Set(Box<Outcome>),
+    Lengths(Box<Lengths>),
+    Both(Box<Both>),
+    Nothing,
+}
+
+/// Something that can be taken, wholly or for some strings.
+#[derive(Clone, Debug)]
+pub struct Proposal {
+    /// What it is.
+    pub title: String,
+    /// What is said of it, in sentences: how sure it is, what holds it back.
+    pub says: Vec<String>,
+    /// Why there is none within the limits, in sentences.
+    pub conflicts: Vec<String>,
+    /// What this one breaks, in sentences.
+    pub broken: Vec<String>,
+    /// What could not be used, in sentences.
+    pub left_out: Vec<String>,
+    /// How good it is, before and after.
+    pub lines: Vec<Line>,
+    /// The strings that would change.
+    pub rows: Vec<ProposedRow>,
+    /// The figures of the whole design with it; none where nothing is proposed.
+    pub analysis: Option<Arc<Analysis>>,
+    source: Source,
+}
+
+impl Proposal {
+    /// A set of strings.
+    pub fn of_set(outcome: Outcome, left_out: &[String], units: Units) -> Self {
+        let near = !outcome.conflicts.is_empty();
+        let title = if near { "The nearest set" } else { "The best set" };
+        Self {
+            title: title.to_owned(),
+            says: sentences(&outcome.proof),
+            conflicts: sentences(&outcome.conflicts),
+            broken: sentences(&outcome.broken),
+            left_out: sentences(left_out),
+            lines: outcome.lines.clone(),
+            rows: rows(&outcome.changes, units),
+            analysis: Some(Arc::new(outcome.analysis.clone())),
+            source: Source::Set(Box::new(outcome)),
+        }
+    }
+
+    /// Lengths.
+    pub fn of_lengths(lengths: Lengths, units: Units) -> Self {
+        let mut says = sentences(&lengths.notes);
+        if lengths.changes.is_empty() {
+            says.push("The strings have these lengths already.".to_owned());
+        }
+        Self {
+            title: "Other lengths".to_owned(),
+            says,
+            conflicts: Vec::new(),
+            broken: Vec::new(),
+            left_out: Vec::new(),
+            lines: lengths.lines.clone(),
+            rows: rows(&lengths.changes, units),
+            analysis: Some(Arc::new(lengths.analysis.clone())),
+            source: Source::Lengths(Box::new(lengths)),
+        }
+    }
+
+    /// Strings and lengths together.
+    pub fn of_both(both: Both, units: Units) -> Self {
+        let changes = both.changes();
+        let rounds = both.progress().round;
+        let rounds = if rounds == 1 { "1 round".to_owned() } else { format!("{rounds} rounds") };
+        Self {
+            title: "Strings and lengths together".to_owned(),
+            says: vec![format!(
+                "After {rounds} neither other strings alone nor other lengths alone come nearer. This need not be the best of all."
+            )],
+            conflicts: sentences(both.conflicts()),
+            broken: Vec::new(),
+            left_out: Vec::new(),
+            lines: both.lines(),
+            rows: rows(&changes, units),
+            analysis: Some(Arc::new(both.analysis().clone())),
+            source: Source::Both(Box::new(both)),
+        }
+    }
+
+    /// Nothing, and why.
+    pub fn none(title: &str, conflicts: &[String], left_out: &[String]) -> Self {
+        Self {
+            title: title.to_owned(),
+            says: Vec::new(),
+            conflicts: sentences(conflicts),
+            broken: Vec::new(),
+            left_out: sentences(left_out),
+            lines: Vec::new(),
+            rows: Vec::new(),
+            analysis: None,
+            source: Source::Nothing,
+        }
+    }
+
+    /// With another title.
+    #[must_use]
+    pub fn called(mut self, title: String) -> Self {
+        self.title = title;
+        self
+    }
+
+    /// The edit that takes it but for some strings; `None` where there is nothing to take.
+    pub fn edit(&self, without: &[usize], strings: usize) -> Option<Edit> {
+        let chosen: Vec<bool> = (0..strings).map(|row| !without.contains(&row)).collect();
+        // Codes of strings that stay the same come along when all is taken.
+        let rows = (!without.is_empty()).then_some(chosen.as_slice());
+        match &self.source {
+            Source::Set(outcome) => Some(outcome.edit(rows)),
+            Source::Lengths(lengths) => Some(lengths.edit(rows)),
+            Source::Both(both) => Some(both.edit(rows)),
+            Source::Nothing => None,
+        }
+    }
+}
+
+/// An alternative among others, as a chart shows it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Choosable {
+    /// Its place from the left and from above, from 0 to 1.
+    pub at: (f64, f64),
+    /// In words.
+    pub text: String,
+}
+
+/// Alternatives with their places in a chart: what is traded to the right, how far off upward.
+pub fn choosables(found: &[Alternative], by_price: bool) -> Vec<Choosable> {
+    let traded = |one: &Alternative| {
+        if by_price { one.price } else { f64::from(u32::try_from(one.different).unwrap_or(0)) }
+    };
+    let reach = |of: &dyn Fn(&Alternative) -> f64| {
+        found.iter().map(of).fold((f64::INFINITY, f64::NEG_INFINITY), |(least, most), value| {
+            (least.min(value), most.max(value))
+        })
+    };
+    let (across, up) = (reach(&traded), reach(&|one| one.off_percent));
+    let share = |value: f64, (least, most): (f64, f64)| {
+        if most > least { (value - least) / (most - least) } else { 0.5 }
+    };
+    let choosable = |one: &Alternative| Choosable {
+        at: (share(traded(one), across), 1.0 - share(one.off_percent, up)),
+        text: one.text.clone(),
+    };
+    found.iter().map(choosable).collect()
+}
+
+/// Which strings may change: all, or those from one to another.
+pub fn allowed(count: usize, part: Option<(usize, usize)>) -> Vec<bool> {
+    let within = |row: &usize| part.is_none_or(|(first, last)| (first..=last).contains(row));
+    (0..count).map(|row| within(&row)).collect()
+}
+
+/// Strings from one to another by their names: `string 3, C6`, `strings 3, C6 to 9, D5`.
+pub fn span(analysis: &Analysis, (first, last): (usize, usize)) -> String {
+    let name = |row: usize| analysis.strings.get(row).map(display::string_name).unwrap_or_default();
+    let short = |row: usize| name(row).replacen("String ", "", 1);
+    if first >= last {
+        format!("string {}", short(first))
+    } else {
+        format!("strings {} to {}", short(first), short(last))
+    }
+}
+
+/// The runs of strings that stay as they are, as first and last.
+pub fn kept(design: &Design) -> Vec<(usize, usize)> {
+    let mut runs: Vec<(usize, usize)> = Vec::new();
+    for (row, string) in design.strings.iter().enumerate() {
+        match runs.last_mut() {
+            _ if !string.locked => {}
+            Some(run) if run.1 + 1 == row => run.1 = row,
+            _ => runs.push((row, row)),
+        }
+    }
+    runs
+}
+
+/// What a curve is of, and its unit.
+pub const fn wanted_words(wants: WantsSpec) -> (&'static str, &'static str) {
+    match wants {
+        WantsSpec::Stiffness => ("pluck stiffness", "N/mm"),
+        WantsSpec::Tension => ("tension", "N"),
+    }
+}
+
+/// A place on the compass as a note that can be typed: that of a string, or else with a sharp.
+pub fn place_name(strings: &[HarpString], place: f64) -> String {
+    const NAMES: [&str; 12] = ["C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B"];
+    let key = place.round();
+    let notes = strings.iter().filter_map(|string| string.note);
+    let same = |note: &Note| f64::from(note.key_number()) == key;
+    if let Some(note) = notes.clone().find(same) {
+        return note.to_string();
+    }
+    let octave = (key / 12.0).floor();
+    let name = NAMES.iter().zip(0..).find(|(_, above)| f64::from(*above) == key - 12.0 * octave);
+    format!("{}{}", name.map_or("C", |(name, _)| *name), octave - 1.0)
+}
+
+fn sentences(texts: &[String]) -> Vec<String> {
+    texts.iter().map(|text| format!("{}.", capital(text))).collect()
+}
+
+fn rows(changes: &[Change], units: Units) -> Vec<ProposedRow> {
+    let of = |make_up: &str, length: &str| match (make_up.is_empty(), length.is_empty()) {
+        (true, true) => NONE.to_owned(),
+        (false, true) => make_up.to_owned(),
+        (true, false) => length.to_owned(),
+        (false, false) => format!("{make_up}, {length}"),
+    };
+    let row = |change: &Change| {
+        let Change { row, name, from, to, tension, stiffness, share_percent, length } = change;
+        ProposedRow {
+            row: *row,
+            name: name.replacen("String ", "", 1),
+            from: of(from, &length.0),
+            to: of(to, &length.1),
+            tension: change_of(*tension, |force| display::tension(force, units.force)),
+            stiffness: change_of(*stiffness, |one| display::stiffness(one, units.force)),
+            share: change_of(*share_percent, display::percent),
+        }
+    };
+    changes.iter().map(row).collect()
+}
+
+/// `41 → 39`; the one where both are alike.
+fn change_of<T: Copy>(
+    (before, after): (Option<T>, Option<T>),
+    words: impl Fn(T) -> String,
+) -> String {
+    let words = |one: Option<T>| one.map_or_else(|| NONE.to_owned(), &words);
+    let (before, after) = (words(before), words(after));
+    if before == after { after } else { format!("{before} → {after}") }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::choose::{Shop, Task};
+    use crate::design::presets::SAMPLES;
+    use crate::design::resolve::resolve;
+    use crate::design::stock::starting_list;
+    use crate::engine::analysis::analyse;
+
+    #[test]
+    fn a_set_can_be_taken_in_part() {
+        let design = SAMPLES[1].design();
+        let resolved = resolve(&design);
+        let analysis = analyse(&resolved.harp);
+        let stock = starting_list();
+        let shop = Shop { items: &stock.items, materials: &stock.materials };
+        let count = design.strings.len();
+        let task = Task::new(&design, &resolved, &shop, &allowed(count, None));
+        let answer = task.search().finish();
+        let outcome = task.outcome(&design, &resolved, &analysis, &answer).unwrap();
+        let preview = outcome.preview.clone();
+        let proposal = Proposal::of_set(outcome, &task.left_out, design.units);
+        assert_eq!(proposal.title, "The best set");
+        assert!(proposal.says[0].starts_with("This set is proved"), "{:?}", proposal.says);
+        assert_eq!(proposal.edit(&[], count).unwrap().apply(&design), preview);
+        let first = proposal.rows[0].row;
+        let part = proposal.edit(&[first], count).unwrap().apply(&design);
+        assert_eq!(part.strings[first], design.strings[first]);
+        let second = proposal.rows[1].row;
+        assert_eq!(part.strings[second], preview.strings[second]);
+        let found = task.alternatives(&task.by_items().finish());
+        let shown = choosables(&found, false);
+        assert_eq!(shown[0].at, (0.0, 0.0));
+        assert_eq!(shown.last().unwrap().at, (1.0, 1.0));
+    }
+
+    #[test]
+    fn strings_that_stay_are_told_in_runs() {
+        let lock = |rows| Edit::Lock { rows, locked: true };
+        let design = lock(7..8).apply(&lock(2..5).apply(&SAMPLES[1].design()));
+        assert_eq!(kept(&design), [(2, 4), (7, 7)]);
+        let analysis = analyse(&resolve(&design).harp);
+        assert!(span(&analysis, (2, 4)).starts_with("strings 3, "));
+        assert!(span(&analysis, (7, 7)).starts_with("string 8, "));
+        assert_eq!(allowed(4, Some((1, 2))), [false, true, true, false]);
+    }
+
+    #[test]
+    fn a_place_is_named_as_it_can_be_typed() {
+        for (place, name) in [(60.0, "C4"), (69.2, "A4"), (61.0, "C#4"), (24.0, "C1")] {
+            assert_eq!(place_name(&[], place), name);
+            let note: Note = name.parse().unwrap();
+            assert_eq!(f64::from(note.key_number()), place.round());
+        }
+    }
+
+    #[test]
+    fn what_stays_is_written_once() {
+        assert_eq!(change_of((Some(1.0), Some(1.0)), display::percent), display::percent(1.0));
+        assert_eq!(change_of((None, Some(20.0)), display::percent), "– → 20");
+    }
+}
