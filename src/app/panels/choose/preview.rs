@@ -5,9 +5,11 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::desk::Desk;
+use crate::app::browser;
 use crate::app::rows::{Proposal, ProposedRow};
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{Part, list, part, while_so, words};
+use crate::design::advice;
 use crate::design::choose::Line;
 use crate::design::document::ForceUnit;
 use crate::design::edit::Edit;
@@ -77,7 +79,7 @@ fn shown(desk: Desk) -> AnyView {
     };
     view! {
         <section class="choose-answer" aria-labelledby="choose-title" id="choose-answer">
-            <h2 id="choose-title">{words(move || of(desk, |proposal| proposal.title.clone()))}</h2>
+            <h2 id="choose-title" tabindex="-1">{words(move || of(desk, |proposal| proposal.title.clone()))}</h2>
             <ul class="choose-says">{list(sentences)}</ul>
             {while_so(breaks, breaking)}
             {while_so(any_line, totals)}
@@ -85,6 +87,7 @@ fn shown(desk: Desk) -> AnyView {
             <div class="choose-table">{while_so(any_row, move || table(desk, rows))}</div>
             <div class="window-actions">{while_so(move || !any_row(), move || button("tool", "leave-none", "", "Close", move || desk.cancel()))}</div>
             <ul class="choose-says">{list(left_out)}</ul>
+            <p class="caution">{advice::caution()}</p>
         </section>
     }
     .into_any()
@@ -162,6 +165,8 @@ fn row(desk: Desk, proposed: &ProposedRow) -> Part {
         let keep = move |_| {
             desk.store.close_step();
             desk.store.send(&Edit::Lock { rows: row..row + 1, locked: true });
+            // The row goes, and with it this button.
+            request_animation_frame(|| browser::focus("choose-title"));
         };
         let ProposedRow { name, from, to, tension, stiffness, share, .. } = (*proposed).clone();
         let take = format!("Take string {name}");
