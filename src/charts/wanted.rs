@@ -9,8 +9,13 @@ const BELOW: f64 = 18.0;
 const MARGIN: f64 = 9.0;
 /// Values beyond the curve and the strings that are in sight, as a logarithm.
 const ROOM: f64 = 0.18;
-/// The marks of an axis in a decade.
-const MARKS: [f64; 3] = [1.0, 2.0, 5.0];
+/// The marks of an axis in a decade, wide apart and ever closer, and how many there should be.
+const MARKS: [&[f64]; 3] = [
+    &[1.0, 2.0, 5.0],
+    &[1.0, 1.5, 2.0, 3.0, 5.0, 7.0],
+    &[1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0],
+];
+const ENOUGH: usize = 4;
 
 /// What is drawn.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -107,23 +112,34 @@ impl Plot {
         svg
     }
 
+    /// The values that are marked: the coarsest marks of which there are enough.
+    fn marks(&self) -> Vec<f64> {
+        let mut found = Vec::new();
+        for marks in MARKS {
+            found.clear();
+            let mut decade = (self.logs.0 / std::f64::consts::LN_10).floor();
+            while decade * std::f64::consts::LN_10 < self.logs.1 {
+                let values = marks.iter().map(|mark| mark * 10.0_f64.powf(decade));
+                found.extend(values.filter(|v| (self.logs.0..=self.logs.1).contains(&v.ln())));
+                decade += 1.0;
+            }
+            if found.len() >= ENOUGH {
+                break;
+            }
+        }
+        found
+    }
+
     fn axes(&self, svg: &mut String) {
         let (right, foot) = (px(self.size.0 - MARGIN), px(self.size.1 - BELOW));
-        let mut decade = (self.logs.0 / std::f64::consts::LN_10).floor();
-        while decade * std::f64::consts::LN_10 < self.logs.1 {
-            for mark in MARKS {
-                let value = mark * 10.0_f64.powf(decade);
-                if (self.logs.0..=self.logs.1).contains(&value.ln()) {
-                    let y = px(self.y(value));
-                    let words = display::significant(value, 1);
-                    svg.push_str(&format!(
-                        "<path class=\"wish-rule\" d=\"M{LEFT} {y}H{right}\"/><text x=\"{}\" y=\"{y}\" dy=\"4\" \
-                         text-anchor=\"end\">{words}</text>",
-                        LEFT - 5.0
-                    ));
-                }
-            }
-            decade += 1.0;
+        for value in self.marks() {
+            let y = px(self.y(value));
+            let words = display::significant(value, 2);
+            svg.push_str(&format!(
+                "<path class=\"wish-rule\" d=\"M{LEFT} {y}H{right}\"/><text x=\"{}\" y=\"{y}\" dy=\"4\" \
+                 text-anchor=\"end\">{words}</text>",
+                LEFT - 5.0
+            ));
         }
         let mut octave = (self.places.0 / 12.0).ceil();
         while octave * 12.0 <= self.places.1 {
@@ -186,7 +202,7 @@ mod tests {
         let svg = Plot::new(&given(), (400.0, 200.0)).svg(&given());
         assert_eq!(svg.matches("wish-now").count(), 3);
         assert_eq!(svg.matches("wish-line").count(), 1);
-        assert!(svg.contains(">C4<") && svg.contains(">0.5<"), "{svg}");
+        assert!(svg.contains(">C4<") && svg.contains(">0.50<"), "{svg}");
         assert!(!svg.contains("NaN"), "{svg}");
     }
 
