@@ -185,10 +185,11 @@ pub fn choosables(found: &[Alternative], by_price: bool) -> Vec<Choosable> {
     found.iter().map(choosable).collect()
 }
 
-/// Which strings may change: all, or those from one to another.
-pub fn allowed(count: usize, part: Option<(usize, usize)>) -> Vec<bool> {
-    let within = |row: &usize| part.is_none_or(|(first, last)| (first..=last).contains(row));
-    (0..count).map(|row| within(&row)).collect()
+/// Which strings may change: all, or those from one to another, but none that is kept.
+pub fn allowed(design: &Design, part: Option<(usize, usize)>) -> Vec<bool> {
+    let within = |row: usize| part.is_none_or(|(first, last)| (first..=last).contains(&row));
+    let strings = design.strings.iter().enumerate();
+    strings.map(|(row, string)| within(row) && !string.locked).collect()
 }
 
 /// Strings from one to another by their names: `string 3, C6`, `strings 3, C6 to 9, D5`.
@@ -290,7 +291,7 @@ mod tests {
         let stock = starting_list();
         let shop = Shop { items: &stock.items, materials: &stock.materials };
         let count = design.strings.len();
-        let task = Task::new(&design, &resolved, &shop, &allowed(count, None));
+        let task = Task::new(&design, &resolved, &shop, &allowed(&design, None));
         let answer = task.search().finish();
         let outcome = task.outcome(&design, &resolved, &analysis, &answer).unwrap();
         let preview = outcome.preview.clone();
@@ -317,7 +318,8 @@ mod tests {
         let analysis = analyse(&resolve(&design).harp);
         assert!(span(&analysis, (2, 4)).starts_with("strings 3, "));
         assert!(span(&analysis, (7, 7)).starts_with("string 8, "));
-        assert_eq!(allowed(4, Some((1, 2))), [false, true, true, false]);
+        assert_eq!(allowed(&design, Some((1, 3)))[..5], [false, true, false, false, false]);
+        assert!(allowed(&design, None)[25]);
     }
 
     #[test]

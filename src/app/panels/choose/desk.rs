@@ -92,12 +92,11 @@ impl Desk {
     pub fn new(store: Store) -> Self {
         let part = RwSignal::new(false);
         let rows = Memo::new(move |_| {
-            let count = store.count();
             let part = part.get().then(|| {
                 let rows = store.selection.get().rows();
                 (*rows.start(), *rows.end())
             });
-            allowed(count, part)
+            store.design.with(|design| allowed(design, part))
         });
         let desk = Self {
             store,

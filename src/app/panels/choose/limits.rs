@@ -154,7 +154,8 @@ pub fn zones(desk: Desk) -> AnyView {
                 browser::focus("add-zone");
             };
             view! {
-                <tr>{cells}<td><button type="button" class="quiet" aria-label=format!("Remove zone {number}") on:click=remove>"Remove"</button></td></tr>
+                <tr>{cells}</tr>
+                <tr class="kind-row"><td colspan="4"><button type="button" class="quiet" aria-label=format!("Remove zone {number}") on:click=remove>"Remove"</button></td></tr>
             }
             .into_any()
         })
@@ -176,7 +177,7 @@ pub fn zones(desk: Desk) -> AnyView {
             ZONE.iter().map(|row| view! { <th scope="col">{row.0}</th> }.into_any()).collect();
         view! {
             <table class="number-table" aria-label="Zones of gauges">
-                <thead><tr>{heads}<td></td></tr></thead>
+                <thead><tr>{heads}</tr></thead>
                 <tbody>{list(rows)}</tbody>
             </table>
         }

@@ -12,8 +12,8 @@ use crate::engine::units::Length;
 
 /// The ways, with the words of a list.
 const WAYS: [(&str, &str); 6] = [
-    ("wanted", "For the wanted curve, gauges as they are"),
-    ("both", "For the wanted curve, with other gauges too"),
+    ("wanted", "Near the curve, same gauges"),
+    ("both", "Near the curve, other gauges too"),
     ("scale", "All by one factor"),
     ("longest", "All, to a longest string"),
     ("stretch", "By a factor at each end"),
@@ -130,7 +130,7 @@ pub fn reshape(desk: Desk) -> AnyView {
             {while_so(is(&["stretch"]), move || number("Factor at the highest string", "", RATIO, fields.ends[0]))}
             {while_so(is(&["stretch"]), move || number("Factor at the lowest string", "", RATIO, fields.ends[1]))}
             {button("tool main", "find-lengths", "Shown over the curves before anything changes", "Propose lengths", ask)}
-            <p class="hint">"For the strings that may change, as set above the list. Lengths come in steps of half a millimetre or of a 64th of an inch."</p>
+            <p class="hint">"For the strings that may change, beside the search. Lengths come in steps of half a millimetre or of a 64th of an inch."</p>
         </div>
     }
     .into_any()
