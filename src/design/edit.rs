@@ -129,6 +129,8 @@ pub enum Edit {
     },
     /// The design as it is now is kept under a name.
     KeepVersion { name: String, date: String },
+    /// A version gets another name and date.
+    NameVersion { index: usize, name: String, date: String },
     /// A version goes.
     RemoveVersion { index: usize },
     /// The design becomes what a version was; all versions stay.
@@ -297,6 +299,11 @@ impl Edit {
                 restring(design, *row, strings, stock, materials);
             }
             Self::KeepVersion { name, date } => keep(design, name, date),
+            Self::NameVersion { index, name, date } => {
+                if let Some(version) = design.versions.get_mut(*index) {
+                    [version.name, version.date] = [name, date].map(|text| short(text));
+                }
+            }
             Self::RemoveVersion { index } => {
                 if *index < design.versions.len() {
                     design.versions.remove(*index);
@@ -379,9 +386,14 @@ fn restring(
 }
 
 fn keep(design: &mut Design, name: &str, date: &str) {
-    let [name, date] = [name, date].map(|text| cut(text.trim(), LONGEST_CELL));
+    let [name, date] = [name, date].map(short);
     let now = Design { versions: Vec::new(), ..design.clone() };
     design.versions.push(VersionSpec { name, date, design: Arc::new(now) });
+}
+
+/// A name or a date of a version, as long as it may be.
+fn short(text: &str) -> String {
+    cut(text.trim(), LONGEST_CELL)
 }
 
 fn text_of(design: &mut Design, field: Field) -> &mut String {
@@ -510,6 +522,10 @@ mod tests {
         assert!(two.versions[1].design.versions.is_empty(), "versions hold no versions");
         let back = Edit::RestoreVersion { index: 0 }.apply(&two);
         assert_eq!((&*back.strings[0].length, back.versions.len()), ("300", 2));
+        let named = Edit::NameVersion { index: 1, name: " spring ".into(), date: "4 March".into() };
+        let named = named.apply(&two);
+        assert_eq!((&*named.versions[1].name, &*named.versions[1].date), ("spring", "4 March"));
+        assert_eq!(named.versions[1].design, two.versions[1].design);
         let one = Edit::RemoveVersion { index: 0 }.apply(&two);
         assert_eq!((one.versions.len(), &*one.versions[0].name), (1, "second"));
         assert_eq!(Edit::RemoveVersion { index: 9 }.apply(&one), one);
