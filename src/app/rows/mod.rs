@@ -3,11 +3,13 @@
 mod cells;
 mod chart;
 mod details;
+mod exchanged;
 mod measured;
 mod order;
 mod proposal;
 mod pulled;
 mod stock;
+mod versions;
 mod whole;
 
 pub use cells::{as_stored, nudged, pasted, spread};
@@ -20,6 +22,10 @@ pub use proposal::{
 };
 pub use pulled::{in_short, number_and_length, pulled, stepped};
 pub use stock::{STOCK_CELLS, StockCell, is_wanted, put, stock_problem, stock_text};
+pub use exchanged::{Exchanged, exchange_heads, exchanged};
+pub use versions::{
+    VersionWords, day_words, differing, ghost_words, row_name, side_words, versions,
+};
 pub use whole::{
     FindingWords, SummaryWords, TriedWords, findings, readout, summary, tolerance_words, tried,
 };
