@@ -314,7 +314,19 @@ impl Store {
     ///
     /// A sentence, when the design does not fit a link.
     pub fn address(self) -> Result<String, String> {
-        let fragment = self.design.with(|design| link::write(design));
+        self.address_with(None)
+    }
+
+    /// The address that opens this very design and one of its versions beside it.
+    ///
+    /// # Errors
+    ///
+    /// A sentence, when they do not fit a link.
+    pub fn address_with(self, version: Option<usize>) -> Result<String, String> {
+        let fragment = self.design.with(|design| match version {
+            Some(version) => link::write_with_version(design, version),
+            None => link::write(design),
+        });
         let fragment = fragment.map_err(|error| error.to_string())?;
         Ok(format!("{}#{fragment}", browser::address()))
     }

@@ -17,3 +17,4 @@ mod maker;
 mod opening;
 mod shape;
 mod shots;
+mod versions;

@@ -16,7 +16,7 @@ const FIGURES: &str = "
 ";
 
 /// What stands over the chart.
-const SUMMARY: &str = "return document.querySelector('.summary').innerText";
+const SUMMARY: &str = "return [...document.querySelectorAll('.summary dl > :not(.frame), .summary > p')].map((p) => p.innerText).join()";
 
 /// The picture of the curves, to see that they are drawn anew.
 const CURVES: &str = "return document.querySelector('#curves').toDataURL()";

@@ -96,7 +96,7 @@ fn taken(rows: Range<usize>, before: &MakeUpSpec, after: MakeUpSpec) -> Option<E
 
 /// The materials that a string can be made of, each a key and its name: the design's, then the
 /// built-in ones.
-fn materials(design: &Design) -> Vec<(String, String)> {
+pub(super) fn materials(design: &Design) -> Vec<(String, String)> {
     let own = design.materials.iter();
     let others = library::built_in()
         .iter()

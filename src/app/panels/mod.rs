@@ -7,6 +7,7 @@ mod choose;
 mod curves;
 mod details;
 mod drawing;
+mod exchange;
 mod findings;
 mod header;
 mod instrument;

@@ -8,6 +8,7 @@ use web_sys::{DragEvent, KeyboardEvent};
 use super::card::{CardBar, OrderBar, PRINT_ROOT};
 use super::curves::CurvesPanel;
 use super::details::DetailsWindow;
+use super::exchange::ExchangeWindow;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
 use super::instrument::InstrumentWindow;
@@ -130,6 +131,7 @@ fn Windows(store: Store) -> impl IntoView {
             Window::Stock => view! { <StockWindow store=store/> }.into_any(),
             Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
             Window::Details => view! { <DetailsWindow store=store/> }.into_any(),
+            Window::Exchange => view! { <ExchangeWindow store=store/> }.into_any(),
             Window::Card => view! { <CardBar store=store/> }.into_any(),
             Window::OrderSheet => view! { <OrderBar store=store/> }.into_any(),
             Window::Missing => view! { <MissingWindow store=store/> }.into_any(),

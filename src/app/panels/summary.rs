@@ -1,11 +1,18 @@
-//! The harp in one line: strings, compass, pull, the tightest string.
+//! The harp in one line: strings, compass, pull, the tightest string, the frame.
 
+use std::time::Duration;
+
+use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
 use super::chart_acts::go_to;
 use crate::app::rows;
-use crate::app::store::Store;
-use crate::app::widgets::list::words;
+use crate::app::store::{Store, View};
+use crate::app::widgets::list::{while_so, words};
+use crate::design::bearing_words;
+
+/// How long the frame waits after a change: it takes longer than the figures of the strings.
+const PAUSE: Duration = Duration::from_millis(300);
 
 /// The summary, always in sight.
 #[component]
@@ -17,6 +24,39 @@ pub fn Summary(store: Store) -> impl IntoView {
                 <button type="button" class="link" on:click=move |_| go_to(store, row)>{text}</button>
             }
         })
+    };
+    let frame = RwSignal::new(String::new());
+    let timer = StoredValue::new(None::<TimeoutHandle>);
+    Effect::new(move |_| {
+        store.design.track();
+        if let Some(timer) = timer.get_value() {
+            timer.clear();
+        }
+        let tell = move || {
+            let told = store.borne.try_with_untracked(|borne| match borne.bearing.frame {
+                Ok(_) => bearing_words::summary(&borne.bearing),
+                Err(_) => String::new(),
+            });
+            frame.set(told.unwrap_or_default());
+        };
+        timer.set_value(set_timeout_with_handle(tell, PAUSE).ok());
+    });
+    let show_loads = move |_| {
+        store.paper.group.set("loads");
+        store.view.set(View::Drawing);
+    };
+    let frame_item = move || {
+        view! {
+            <div class="frame">
+                <dt>"Frame"</dt>
+                <dd id="sum-frame">
+                    <button type="button" class="link" title=move || format!("{} Opens the loads.", frame.get()) on:click=show_loads>
+                        {words(move || frame.get())}
+                    </button>
+                </dd>
+            </div>
+        }
+        .into_any()
     };
     view! {
         <section class="summary" aria-label="Summary">
@@ -31,6 +71,7 @@ pub fn Summary(store: Store) -> impl IntoView {
                 </dd>
             </div>
             <div><dt>"Tightest"</dt><dd id="sum-tightest">{tightest}</dd></div>
+            {while_so(move || !frame.read().is_empty(), frame_item)}
             </dl>
             <p class="facts">{words(move || told.with(|w| w.facts.clone()))}</p>
             <p class="missing">{words(move || told.with(|w| w.missing.clone()))}</p>

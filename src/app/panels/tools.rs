@@ -38,6 +38,7 @@ pub fn Tools(store: Store) -> impl IntoView {
             <span class="tool-group">
                 {of_chart("Fill down", "Fill the selection from its first row (Ctrl+D)", |s| { act(s, &Ask::FillDown); })}
                 {button("tool", "", "Material, gauge and windings of the selected strings (Ctrl+Enter)", "Make-up", move || store.window.set(Some(Window::MakeUp)))}
+                {button("tool", "exchange", "The selected strings in another material: gut, nylon, fluorocarbon", "Exchange", move || if store.count() > 0 { store.window.set(Some(Window::Exchange)) })}
                 {button("tool", "", "Every figure of the string, its partials and its levers (Alt+Enter)", "Details", move || if store.count() > 0 { store.window.set(Some(Window::Details)) })}
             </span>
         </div>

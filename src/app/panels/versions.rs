@@ -1,12 +1,34 @@
-//! Versions.
+//! Versions: the design kept under a name, brought back, and any two compared, in a table and as curves.
+
+mod compared;
+mod kept;
+
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use self::compared::Compared;
+use self::kept::Kept;
 use crate::app::store::Store;
+use crate::design::document::Design;
+use crate::design::resolve::resolve;
+use crate::engine::analysis::{Analysis, analyse};
+
+/// The figures of each version.
+type Analyses = Memo<Vec<Arc<Analysis>>>;
 
 /// Versions.
 #[component]
 pub fn Versions(store: Store) -> impl IntoView {
-    let _ = store;
-    view! { <section class="view-panel" aria-label="Versions" id="versions" tabindex="-1"></section> }
+    let versions = Memo::new(move |_| store.design.with(|design| design.versions.clone()));
+    let analyses: Analyses = Memo::new(move |_| {
+        let of = |design: &Design| Arc::new(analyse(&resolve(design).harp));
+        versions.with(|all| all.iter().map(|version| of(&version.design)).collect())
+    });
+    view! {
+        <section class="view-panel versions" aria-label="Versions" id="versions" tabindex="-1">
+            <Kept store=store versions=versions analyses=analyses/>
+            <Compared store=store versions=versions analyses=analyses/>
+        </section>
+    }
 }

@@ -75,6 +75,7 @@ pub enum Window {
     Stock,
     MakeUp,
     Details,
+    Exchange,
     Card,
     OrderSheet,
     Missing,
