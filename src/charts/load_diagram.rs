@@ -1,7 +1,8 @@
 //! The forces in the neck as diagrams over the drawing: an area that stands off the neck's middle line, its greatest
 //! value as a word, and the forces that hold the frame as arrows.
 
-use super::overlay::{Label, Overlay, Place};
+use super::lofting::along;
+use super::overlay::{Label, Overlay, Place, Side};
 use crate::design::bearing_words::moment_with_unit;
 use crate::design::display;
 use crate::design::document::Units;
@@ -9,7 +10,7 @@ use crate::design::letters::capital;
 use crate::engine::bearing::{Bearing, Cut, FrameBearing};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::{Point, Pull};
-use crate::engine::units::{Force, Moment};
+use crate::engine::units::{Force, Length, Moment};
 
 /// The greatest ordinate over the height of the harp.
 const TALLEST: f64 = 0.12;
@@ -64,11 +65,11 @@ impl LoadKind {
             }
             Self::Axial => "Force along the neck: above the middle line a pull, below it a push.",
             Self::Twist => {
-                "Torque in the neck by the strings at its side. The area holds if the pillar only pushes, the line if it \
+                "Torque in the neck by the strings at its side. The area holds if the pillar only pushes, the dashed line if it \
                  also keeps its end from turning over."
             }
             Self::Use => {
-                "How far each cut of the neck is used up. The area holds if the pillar only pushes, the line if it also \
+                "How far each cut of the neck is used up. The area holds if the pillar only pushes, the dashed line if it also \
                  keeps its end from turning over."
             }
         }
@@ -111,10 +112,9 @@ pub fn overlay(kind: LoadKind, band: &Band, bearing: &Bearing, units: Units) -> 
         }
     };
     let caption = kind.caption().to_owned();
-    let height = height_mm(band, frame);
     match kind {
-        LoadKind::Forces => Overlay { caption, ..forces(frame, height, units) },
-        _ => Overlay { caption, ..diagram(kind, frame, height, units) },
+        LoadKind::Forces => Overlay { caption, ..forces(frame, height_mm(band, frame), units) },
+        _ => Overlay { caption, ..diagram(kind, band, frame, units) },
     }
 }
 
@@ -132,52 +132,60 @@ fn height_mm(band: &Band, frame: &FrameBearing) -> f64 {
     span.1 - span.0
 }
 
-/// Which way is up from the middle line at each cut: to the right on the way from shoulder to pillar.
-fn ups(line: &[Place]) -> Vec<Place> {
-    let differs = |one: &Place, other: &Place| (one.0 - other.0).hypot(one.1 - other.1) > 1e-6;
-    let up = |at: usize| {
-        let here = &line[at];
-        let before = line[..at].iter().rev().find(|place| differs(place, here)).unwrap_or(here);
-        let after = line[at + 1..].iter().find(|place| differs(place, here)).unwrap_or(here);
-        let way = (after.0 - before.0, after.1 - before.1);
-        let length = way.0.hypot(way.1);
-        if length > 0.0 { (way.1 / length, -way.0 / length) } else { (0.0, 0.0) }
-    };
-    (0..line.len()).map(up).collect()
+/// Upward along the strings. Values stand in this direction and not square to the neck: there its curves would fold the
+/// picture over itself.
+fn upward(band: &Band) -> Place {
+    let (zero, metre) = (Length::default(), Length::from_m(1.0));
+    let (from, to) = (band.point(zero, zero), band.point(zero, metre));
+    (to.x.to_m() - from.x.to_m(), to.y.to_m() - from.y.to_m())
 }
 
-fn diagram(kind: LoadKind, frame: &FrameBearing, height: f64, units: Units) -> Overlay {
-    let cuts = &frame.neck.cuts;
-    let line: Vec<Place> = cuts.iter().map(|cut| place(cut.station.at)).collect();
-    let ups = ups(&line);
-    let mut values: Vec<f64> = cuts.iter().map(|cut| kind.value(cut)).collect();
-    let greatest = values.iter().map(|value| value.abs()).fold(0.0, f64::max);
+fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> Overlay {
+    let height = height_mm(band, frame);
+    let of = |cuts: &[Cut]| cuts.iter().map(|cut| kind.value(cut)).collect::<Vec<f64>>();
+    let line: Vec<Place> = frame.neck.cuts.iter().map(|cut| place(cut.station.at)).collect();
+    let values = of(&frame.neck.cuts);
+    let two = matches!(kind, LoadKind::Twist | LoadKind::Use);
+    let held = if two { of(&frame.neck.held) } else { Vec::new() };
+    let size = |values: &[f64]| values.iter().map(|value| value.abs()).fold(0.0, f64::max);
+    let greatest = size(&values).max(size(&held));
     if !(greatest > 0.0 && greatest.is_finite()) {
         return Overlay { lines: vec![line], ..Overlay::default() };
     }
-    let scale = TALLEST * height / greatest;
+    let (scale, up) = (TALLEST * height / greatest, upward(band));
     let stands = |values: &[f64]| -> Vec<Place> {
-        let tips = line.iter().zip(&ups).zip(values);
-        tips.map(|((at, up), value)| (at.0 + scale * value * up.0, at.1 + scale * value * up.1))
-            .collect()
+        let tip = |(at, value): (&Place, &f64)| along(*at, up, scale * value);
+        line.iter().zip(values).map(tip).collect()
     };
+    let mut over = Overlay::default();
     let tips = stands(&values);
-    let peak = values.iter().position(|value| value.abs() >= greatest).unwrap_or(0);
-    let labels = vec![Label { at: tips[peak], text: kind.words(values[peak], units) }];
     let mut area = line.clone();
     area.extend(tips.iter().rev());
-    let mut lines = vec![line.clone(), tips];
-    if matches!(kind, LoadKind::Twist | LoadKind::Use) {
-        values = frame.neck.held.iter().map(|cut| kind.value(cut)).collect();
-        lines.push(stands(&values));
+    over.areas.push(area);
+    let label = |values: &[f64], tips: &[Place], after: &str| {
+        let peak = values.iter().position(|value| value.abs() >= size(values))?;
+        let value = values[peak];
+        // Beyond the tip, off the area.
+        let lines = if value > 0.0 && !after.is_empty() { 2.0 } else { 1.0 };
+        let beyond = along(tips[peak], up, 0.025 * lines * height * value.signum());
+        Some(Label::new(beyond, kind.words(value, units) + after))
+    };
+    over.labels.extend(label(&values, &tips, ""));
+    if two {
+        let held_tips = stands(&held);
+        if size(&held) > 0.02 * greatest && held != values {
+            over.labels.extend(label(&held, &held_tips, "\npillar holds too"));
+        }
+        over.dashed.push(held_tips);
     }
-    let mut labels = labels;
+    over.lines = vec![line.clone(), tips];
     if kind == LoadKind::Use && greatest >= 0.5 {
         let all = stands(&vec![1.0; line.len()]);
-        labels.extend(all.last().map(|at| Label { at: *at, text: "100 %".to_owned() }));
-        lines.push(all);
+        let text = "limit".to_owned();
+        over.labels.extend(all.last().map(|at| Label { at: *at, text, side: Side::Left }));
+        over.limits.push(all);
     }
-    Overlay { areas: vec![area], lines, labels, ..Overlay::default() }
+    over
 }
 
 fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
@@ -192,12 +200,17 @@ fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
     }
     let scale = LONGEST * height / greatest;
     let words = |n: f64| display::total_with_unit(Force::from_n(n), units.force);
-    for (name, pull) in [("Pillar", held.pillar_pull), ("Shoulder", held.shoulder_pull)] {
+    for (name, pull, side) in
+        [("Pillar", held.pillar_pull, Side::Left), ("Shoulder", held.shoulder_pull, Side::Right)]
+    {
         let to = place(pull.at);
         // The arrow ends where the force acts.
         let from = (to.0 - scale * pull.x.to_n(), to.1 - scale * pull.y.to_n());
         arrow(&mut over, from, to, height);
-        over.labels.push(Label { at: from, text: format!("{name} {}", words(size(&pull))) });
+        // Outside of the frame, where no string is.
+        let off = if side == Side::Left { -0.035 } else { 0.02 } * height;
+        let (at, text) = ((from.0 + off, from.1), format!("{name}\n{}", words(size(&pull))));
+        over.labels.push(Label { at, text, side });
     }
     if let Some(at) = frame.all.nearest_to_origin() {
         let (at, way) = (place(at), (frame.all.x.to_n() / all, frame.all.y.to_n() / all));
@@ -208,7 +221,7 @@ fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
         let point = |far: f64| (at.0 + far * way.0, at.1 + far * way.1);
         let (from, to) = (point(start), point(start + 0.7 * height));
         arrow(&mut over, from, to, height);
-        over.labels.push(Label { at: from, text: format!("All strings {}", words(all)) });
+        over.labels.push(Label::new(from, format!("All strings {}", words(all))));
     }
     over
 }
@@ -255,15 +268,16 @@ mod tests {
                 let (line, tips) = (&over.lines[0], &over.lines[1]);
                 assert_eq!(over.areas[0].len(), 2 * line.len(), "{kind:?}");
                 let mut tallest = 0.0_f64;
-                for ((at, tip), cut) in line.iter().zip(tips).zip(&frame.neck.cuts) {
-                    let off = (tip.0 - at.0).hypot(tip.1 - at.1);
-                    tallest = tallest.max(off);
+                let held = over.dashed.first().map_or(&[][..], Vec::as_slice);
+                let both = line.iter().zip(tips).zip(&frame.neck.cuts);
+                let both = both.chain(line.iter().zip(held).zip(&frame.neck.held));
+                for ((at, tip), cut) in both {
+                    let off = tip.1 - at.1;
+                    tallest = tallest.max(off.abs());
                     let value = kind.value(cut);
                     assert!(value != 0.0 || off == 0.0, "{kind:?}: zero where the value is");
-                    // Well away from the steep ends "above the middle line" is up.
-                    let level = (0.3..0.7).contains(&(cut.station.s_m / frame.neck.length.to_m()));
-                    if level && off > 1.0 {
-                        assert_eq!(value > 0.0, tip.1 > at.1, "{kind:?} at {}", cut.station.s_m);
+                    if off.abs() > 1.0 {
+                        assert_eq!(value > 0.0, off > 0.0, "{kind:?} at {}", cut.station.s_m);
                     }
                 }
                 assert!((tallest / (TALLEST * height) - 1.0).abs() < 1e-9, "{kind:?}: {tallest}");

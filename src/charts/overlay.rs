@@ -3,11 +3,28 @@
 /// A place in the coordinates of the drawing, in millimetres: `x` towards the treble, `y` up.
 pub type Place = (f64, f64);
 
-/// A word at a place.
+/// On which side of its place a word stands.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Side {
+    #[default]
+    Middle,
+    Left,
+    Right,
+}
+
+/// A word at a place; each of its lines below the one before.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Label {
     pub at: Place,
     pub text: String,
+    pub side: Side,
+}
+
+impl Label {
+    /// A word with its middle at a place.
+    pub const fn new(at: Place, text: String) -> Self {
+        Self { at, text, side: Side::Middle }
+    }
 }
 
 /// Lines, areas and words over a drawing.
@@ -19,6 +36,10 @@ pub struct Overlay {
     pub areas: Vec<Vec<Place>>,
     /// Open lines.
     pub lines: Vec<Vec<Place>>,
+    /// Open lines that are dashed: the same under another condition.
+    pub dashed: Vec<Vec<Place>>,
+    /// Open lines of limits.
+    pub limits: Vec<Vec<Place>>,
     /// Words.
     pub labels: Vec<Label>,
 }

@@ -173,9 +173,7 @@ async fn the_keys_do_what_the_pointer_does() {
         )
         .await;
     browser.press(&Key::Escape.to_string()).await;
-    browser
-        .until("return document.activeElement.id === 'paper'", "the keyboard on the paper")
-        .await;
+    browser.until("return document.activeElement.id === 'loft'", "the keyboard on the paper").await;
     // F6 goes on to the groups, the findings, the head and back.
     let mut parts = Vec::new();
     for _ in 0..4 {

@@ -55,7 +55,8 @@ pub fn kind(key: &str) -> Kind {
 
 /// What an overlay covers, its words too.
 pub fn extent(overlay: &Overlay) -> Option<Extent> {
-    let lines = overlay.lines.iter().chain(&overlay.areas).flatten().copied();
+    let lines = [&overlay.lines, &overlay.areas, &overlay.dashed, &overlay.limits];
+    let lines = lines.into_iter().flatten().flatten().copied();
     Extent::of(lines.chain(overlay.labels.iter().map(|label| label.at)))
 }
 
@@ -88,7 +89,7 @@ fn measures(given: &Given<'_>) -> Overlay {
     let mut put = |one: Place, other: Place, at: Place, text: String| {
         lines.extend(measured(one, other, tick));
         if !text.is_empty() {
-            labels.push(Label { at, text });
+            labels.push(Label::new(at, text));
         }
     };
     let left = whole.left - 1.5 * off;
@@ -139,9 +140,9 @@ fn measures(given: &Given<'_>) -> Overlay {
             "The whole, the longest and the shortest string, the board and its angle, the neck near string {marked}. Square from string to string, bass and treble: {}.",
             gaps.join(", ")
         ),
-        areas: Vec::new(),
         lines,
         labels,
+        ..Overlay::default()
     }
 }
 
@@ -192,10 +193,8 @@ fn angle(given: &Given<'_>, tall: f64, lines: &mut Vec<Vec<Place>>, labels: &mut
     };
     lines.push((0..=12_u32).map(|step| at(f64::from(step) / 12.0, 0.13)).collect());
     let degrees = given.resolved.geometry.board_angle_rad.to_degrees();
-    labels.push(Label {
-        at: at(0.5, 0.16),
-        text: format!("{}°", display::decimals(degrees, 1).trim_end_matches(".0")),
-    });
+    let text = format!("{}°", display::decimals(degrees, 1).trim_end_matches(".0"));
+    labels.push(Label::new(at(0.5, 0.16), text));
 }
 
 /// How sharply the curve of the pins turns at each of them, as a comb on its outer side, and the strings whose
@@ -245,9 +244,8 @@ fn bend(given: &Given<'_>) -> Overlay {
         };
         let at = along(string.bridge, scene.up, -0.05 * tall);
         overlay.lines.push(measured(string.bridge, at, 0.0).swap_remove(0));
-        overlay
-            .labels
-            .push(Label { at: along(at, scene.up, -0.02 * tall), text: number.to_string() });
+        let below = along(at, scene.up, -0.02 * tall);
+        overlay.labels.push(Label::new(below, number.to_string()));
     }
     let found = if kinks.is_empty() {
         " No string stands out.".to_owned()

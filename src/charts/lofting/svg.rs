@@ -5,7 +5,7 @@
 
 use std::fmt::Write as _;
 
-use super::super::overlay::{Overlay, Place};
+use super::super::overlay::{Overlay, Place, Side};
 use super::{Piece, Scene, Strung, along, between, way};
 use crate::engine::geometry::Contact;
 
@@ -66,9 +66,17 @@ impl Writer {
 
     /// `<path class="…" stroke-width="…" d="`; the width is in millimetres.
     fn open(&mut self, class: &str, width_mm: f64) {
+        self.open_dashed(class, width_mm, 0.0);
+    }
+
+    /// The same, with dashes of a length in pixels.
+    fn open_dashed(&mut self, class: &str, width_mm: f64, dash_px: f64) {
         self.out.push_str("<path class=\"");
         self.out.push_str(class);
         self.out.push('"');
+        if dash_px > 0.0 {
+            self.attribute("stroke-dasharray", dash_px * self.px);
+        }
         self.attribute("stroke-width", width_mm);
         self.out.push_str(" d=\"");
     }
@@ -128,9 +136,16 @@ impl Writer {
 
     /// A word with its middle at a place.
     fn word(&mut self, class: &str, at: Place, text: &str) {
+        self.anchored(class, "", at, text);
+    }
+
+    /// A word with its middle, its start or its end at a place.
+    fn anchored(&mut self, class: &str, anchor: &str, at: Place, text: &str) {
         self.out.push_str("<text");
-        if !class.is_empty() {
-            let _ = write!(self.out, " class=\"{class}\"");
+        for (name, value) in [("class", class), ("text-anchor", anchor)] {
+            if !value.is_empty() {
+                let _ = write!(self.out, " {name}=\"{value}\"");
+            }
         }
         self.attribute("x", at.0);
         self.attribute("y", -at.1 + 0.36 * LETTERS_PX * self.px);
@@ -364,12 +379,16 @@ pub fn marks_text(
 pub fn overlay_text(overlay: &Overlay, px_per_mm: f64) -> String {
     let mut w = Writer::new(px_per_mm, 4 * 1024);
     let px = w.px;
-    for (class, lines, closed) in [("area", &overlay.areas, true), ("line", &overlay.lines, false)]
-    {
+    for (class, lines, closed, dash_px) in [
+        ("area", &overlay.areas, true, 0.0),
+        ("line", &overlay.lines, false, 0.0),
+        ("line", &overlay.dashed, false, 5.0),
+        ("limit", &overlay.limits, false, 2.5),
+    ] {
         if lines.is_empty() {
             continue;
         }
-        w.open(class, 1.2 * px);
+        w.open_dashed(class, 1.2 * px, dash_px);
         for line in lines {
             w.line(line, closed);
         }
@@ -378,7 +397,15 @@ pub fn overlay_text(overlay: &Overlay, px_per_mm: f64) -> String {
     if !overlay.labels.is_empty() {
         w.words_open("words", LETTERS_PX);
         for label in &overlay.labels {
-            w.word("", label.at, &label.text);
+            let anchor = match label.side {
+                Side::Middle => "",
+                Side::Left => "end",
+                Side::Right => "start",
+            };
+            for (place, line) in label.text.lines().enumerate() {
+                let down = 1.25 * LETTERS_PX * px * f64::from(u8::try_from(place).unwrap_or(0));
+                w.anchored("", anchor, (label.at.0, label.at.1 - down), line);
+            }
         }
         w.out.push_str("</g>");
     }

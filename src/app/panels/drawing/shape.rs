@@ -12,7 +12,7 @@ use crate::app::widgets::fields::{Choice, NumberField};
 use crate::app::widgets::list::{list, part};
 use crate::design::document::GeometrySpec;
 use crate::design::edit::Edit;
-use crate::design::resolve::{MEASURE_MM, SIDEWAYS_MM, SOLID_MM, START_MM};
+use crate::design::resolve::{MEASURE_MM, SIDEWAYS_MM, START_MM};
 use crate::engine::geometry::{BOARD_ANGLE_DEG, LEAN_DEG};
 
 /// The fields that change the shape of the harp.
@@ -117,10 +117,9 @@ pub fn Shape(store: Store) -> impl IntoView {
                 {form.number("Neck below pins or levers", "mm", MEASURE_MM, |g| g.neck.below_pins_mm, |g, x| g.neck.below_pins_mm = x)}
                 {form.number("Neck above tuning pins", "mm", MEASURE_MM, |g| g.neck.above_pins_mm, |g, x| g.neck.above_pins_mm = x)}
                 {form.number("Lowest string to pillar", "mm", MEASURE_MM, |g| g.pillar.gap_mm, |g, x| g.pillar.gap_mm = x)}
-                {form.number("Pillar, seen from the side", "mm", SOLID_MM, |g| g.pillar.width_mm, |g, x| g.pillar.width_mm = x)}
                 {form.number("Board below the lowest string", "mm", MEASURE_MM, |g| g.board.below_mm, |g, x| g.board.below_mm = x)}
                 {form.number("Board above the highest string", "mm", MEASURE_MM, |g| g.board.above_mm, |g, x| g.board.above_mm = x)}
-                <p class="hint">"Common practice, from memory. Measure your own."</p>
+                <p class="hint">"Common practice, from memory. Measure your own. How thick and wide each part is stands under Woods."</p>
             </fieldset>
         </div>
     }
