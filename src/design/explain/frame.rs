@@ -27,9 +27,9 @@ symbols! {
     SINE = "q", "direction of the neck at the cut, upward", "", |_| Some(hand()?.way.1);
     SHEAR = "V", "shear at the cut", "N", |_| Some(hand()?.station.shear_n);
     MOMENT = "M", "bending moment at the cut", "N·m", |_| Some(hand()?.station.moment_n_m);
-    AT_X = "x", "place of a force, to the right", "mm", |_| None;
+    AT_X = "x", "place of a force, to the right of where the lowest string meets the board", "mm", |_| None;
     CUT_X = "x₀", "place of the cut, to the right", "mm", |_| Some(hand()?.station.at.x.to_mm());
-    AT_Y = "y", "place of a force, upward", "mm", |_| None;
+    AT_Y = "y", "place of a force, upward from there", "mm", |_| None;
     CUT_Y = "y₀", "place of the cut, upward", "mm", |_| Some(hand()?.station.at.y.to_mm());
     TORQUE = "T", "torque about the middle line", "N·m", |_| Some(hand()?.station.torque_n_m);
     OFFSET = "e", "distance of the strings from the middle of the neck", "mm", |_| Some(hand()?.offset.to_mm());
@@ -70,15 +70,22 @@ fn maple(time: LoadTime) -> Option<f64> {
 pub(super) const LOADS: Words = Words {
     title: "Loads on the frame",
     lead: "What the strings do to neck, pillar, joints and soundboard, and how far each part is used up. The example is \
-           one cut through the neck of the sample of 36 strings.",
+           one cut through the neck of the sample of 36 strings. It can be followed with a calculator; the last digit may \
+           differ, as the program rounds nothing on the way. How the limits come about stands under Woods and plywood.",
     formula: &[
         ("forces beyond a cut of the neck, along it", "N = Σ (X p + Y q)"),
         ("across it", "V = Σ (Y p − X q)"),
         ("bending", "M = Σ [(x − x₀) Y − (y − y₀) X]"),
         ("torque, as the strings hang beside the neck", "T = Σ e (X q − Y p)"),
         ("bending sideways", "M′ = Σ e (X p + Y q)"),
-        ("stress along the grain", "σ = 6 M/(b h²) + 6 M′/(h b²) + N/(b h)"),
-        ("shear stress, h being the longer side", "τ = 1.5 V/(b h) + T/(c₁ h b²)"),
+        (
+            "stress along the grain, of the sizes without their signs",
+            "σ = 6 M/(b h²) + 6 M′/(h b²) + N/(b h)",
+        ),
+        (
+            "shear stress, of the sizes too, h being the longer side",
+            "τ = 1.5 V/(b h) + T/(c₁ h b²)",
+        ),
         ("pillar", "Pₑ = π² E I/l²"),
         ("board with clamped edges; twice that with edges that turn", "σ₁ = 6 Q w/(8 t²)"),
     ],

@@ -143,7 +143,13 @@ pub(super) fn tables() -> Vec<Table> {
     let steps = [
         (
             "The cut",
-            format!("x₀ = {} mm, y₀ = {} mm; b = {} mm, h = {} mm", mm(at.x), mm(at.y), n(b), n(h)),
+            format!(
+                "x₀ = {} mm, y₀ = {} mm; b = {} mm, h = {} mm",
+                mm(at.x),
+                mm(at.y),
+                n(b),
+                display::decimals(h, 2)
+            ),
         ),
         ("Its direction", format!("p = {}, q = {}", n(hand.way.0), n(hand.way.1))),
         ("Sum of X, sum of Y", format!("{}, {}", newtons(x), newtons(y))),
@@ -153,7 +159,7 @@ pub(super) fn tables() -> Vec<Table> {
         (
             "Torque and sideways bending",
             format!(
-                "T = {}, M′ = {}, of the strings alone",
+                "T = {}, M′ = {}, of the strings alone, as the pillar pushes in the middle plane",
                 with(torque_n_m, "N·m"),
                 with(sideways_n_m, "N·m")
             ),
