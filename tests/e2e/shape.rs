@@ -65,8 +65,8 @@ async fn the_spacing_is_changed_and_undone_by_keyboard() {
     browser.until(&format!("{PICTURE} !== {sample}"), "the drawing to follow").await;
     let uniform = browser.ask(PICTURE).await;
 
-    // By zones: nothing moves, and it is told.
-    browser.press("B").await;
+    // By zones: nothing moves, and it is told. An arrow, as letters typed in a row make a word.
+    browser.press(&Key::Down.to_string()).await;
     let _ = browser.find("#zone-0-1").await;
     assert!(
         said(&browser, TOLD).await.contains("stay where they were"),

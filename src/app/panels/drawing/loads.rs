@@ -99,26 +99,9 @@ fn bar((least, most): (f64, f64)) -> String {
     )
 }
 
-/// The forces, and the room between strings.
+/// The forces.
 fn lines(store: Store, borne: &Borne) -> Vec<(String, String)> {
-    let (units, analysis) = (store.design.read().units, store.analysis.read());
+    let units = store.design.read().units;
     let forces = bearing_words::forces(&borne.bearing, units);
-    let mut lines: Vec<(String, String)> =
-        forces.into_iter().map(|(what, how_much)| (what.to_owned(), how_much)).collect();
-    let rooms = borne.loads.rooms.iter().zip(&analysis.strings);
-    let mut least: Option<(f64, usize)> = None;
-    for (room, figures) in rooms {
-        let Ok(room) = room else { continue };
-        let room_m = room.plucked.to_m();
-        if least.is_none_or(|(narrow, _)| room_m < narrow) {
-            least = Some((room_m, figures.number));
-        }
-    }
-    if let Some((room_m, upper)) = least {
-        let room = crate::engine::units::Length::from_m(room_m);
-        let room = display::length_with_unit(room, units.length);
-        let text = format!("{room}, strings {upper} and {}", upper + 1);
-        lines.push(("Least room of two neighbours, both plucked".to_owned(), text));
-    }
-    lines
+    forces.into_iter().map(|(what, how_much)| (what.to_owned(), how_much)).collect()
 }

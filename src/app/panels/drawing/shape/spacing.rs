@@ -11,7 +11,7 @@ use crate::design::display;
 use crate::design::document::{GapsSpec, GeometrySpec, MOST_STRINGS, MeasuredSpec, SpacingSpec};
 use crate::design::gaps::{GapsKind, measured_as, moved_mm, told_as, widths_mm};
 use crate::design::resolve::GAP_MM;
-use crate::engine::geometry::lay_out;
+use crate::engine::geometry::loads;
 use crate::engine::order::sort;
 use crate::engine::units::Length;
 
@@ -92,6 +92,7 @@ pub(super) fn Spacing(form: Form) -> impl IntoView {
             {while_so(kept, offer)}
             {widths(form, here)}
             <p class="hint">{words(move || both(form, here.get()))}</p>
+            <p class="hint">{words(move || least_room(form))}</p>
         </fieldset>
     }
 }
@@ -270,6 +271,28 @@ fn between(form: Form, gap: usize) -> String {
     })
 }
 
+/// Where two neighbours that are both plucked come closest.
+fn least_room(form: Form) -> String {
+    let store = form.store;
+    let (analysis, resolved, band) =
+        (store.analysis.read(), store.resolved.read(), store.band.read());
+    let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
+    let mut least: Option<(f64, usize)> = None;
+    for (room, figures) in loads.rooms.iter().zip(&analysis.strings) {
+        let Ok(room) = room else { continue };
+        let mm = room.plucked.to_mm();
+        if least.is_none_or(|(narrow, _)| mm < narrow) {
+            least = Some((mm, figures.number));
+        }
+    }
+    let Some((mm, upper)) = least else { return String::new() };
+    format!(
+        "Least room between two strings that are both plucked: {} mm, strings {upper} and {}.",
+        display::decimals(mm, 1),
+        upper + 1
+    )
+}
+
 /// The gap above a string in both measures: of the row with the keyboard, or of the string under the cursor.
 fn both(form: Form, row: Option<usize>) -> String {
     let store = form.store;
@@ -288,7 +311,7 @@ fn both(form: Form, row: Option<usize>) -> String {
         Some(row) => row,
         None => store.hover.get().unwrap_or_else(|| store.selection.get().cursor.row),
     };
-    let band = lay_out(&resolved.harp, &analysis, geometry);
+    let band = store.band.read();
     let Some((hole, figures)) = band.holes.get(row).zip(analysis.strings.get(row)) else {
         return String::new();
     };
