@@ -135,15 +135,13 @@ fn measures(given: &Given<'_>) -> Overlay {
     neck_depth(given, &mut put, &said);
     angle(given, tall, &mut lines, &mut labels);
     let marked = given.marked + 1;
-    Overlay {
-        caption: format!(
-            "The whole, the longest and the shortest string, the board and its angle, the neck near string {marked}. Square from string to string, bass and treble: {}.",
-            gaps.join(", ")
-        ),
-        lines,
-        labels,
-        ..Overlay::default()
+    let mut caption = format!(
+        "The whole, the longest and the shortest string, the board and its angle, the neck near string {marked}."
+    );
+    if !gaps.is_empty() {
+        caption += &format!(" Square from string to string, bass and treble: {}.", gaps.join(", "));
     }
+    Overlay { caption, lines, labels, ..Overlay::default() }
 }
 
 /// The depth of the neck at the place of its middle line that is nearest to the marked string's pin.

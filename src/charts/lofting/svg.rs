@@ -90,7 +90,7 @@ impl Writer {
             self.out.push(if place == 0 { 'M' } else { 'L' });
             self.pair(*at);
         }
-        if closed {
+        if closed && !places.is_empty() {
             self.out.push('Z');
         }
     }

@@ -137,6 +137,20 @@ fn a_harp_without_lengths_has_an_empty_scene() {
 }
 
 #[test]
+fn a_harp_of_one_or_two_strings_has_no_path_without_a_beginning() {
+    for count in [1, 2] {
+        let mut few = SAMPLES[2].design();
+        few.strings.truncate(count);
+        let few = laid(few);
+        let mut texts =
+            vec![scene_text(&few.scene, 1.0), marks_text(&few.scene, 1.0, Some(0), None, "")];
+        texts.extend(OVER.iter().map(|kind| overlay_text(&over(&few, kind.0), 1.0)));
+        assert!(texts.iter().all(|text| !text.contains("d=\"Z")), "{count}: {texts:?}");
+        assert_eq!(over(&few, "measures").caption.contains("bass and treble"), count > 1);
+    }
+}
+
+#[test]
 fn the_measures_say_the_longest_and_the_shortest_string() {
     let laid = sample("floor-36");
     let measures = over(&laid, "measures");

@@ -61,7 +61,12 @@ pub fn Picture(store: Store) -> impl IntoView {
         let analysis = store.analysis.read();
         let index = pointed.unwrap_or(marked);
         let unit = store.design.with(|design| design.units.length);
-        let word = rows::number_and_length(&analysis, unit, index);
+        // What lies over the drawing has words of its own.
+        let word = if pointed.is_some() || store.paper.over.get() == "none" {
+            rows::number_and_length(&analysis, unit, index)
+        } else {
+            String::new()
+        };
         drawn::marks_text(&scene.read(), scale.get(), Some(marked), pointed, &word)
     });
     let paper = NodeRef::<html::Div>::new();
@@ -96,14 +101,20 @@ pub fn Picture(store: Store) -> impl IntoView {
         let units = store.design.with(|design| design.units);
         rows::in_short(&store.analysis.read(), &units, index)
     };
+    let empty = move || scene.with(|scene| scene.strings.is_empty());
     let hint = move || {
+        if empty() {
+            return String::new();
+        }
         let caption = overlay.with(|overlay| overlay.caption.clone());
         let hint = if hand.curve_drives() { CURVE_DRIVES } else { HINT };
         let missing = scene.with(|scene| scene.holes.len() - scene.strings.len());
         let missing = match missing {
             0 => String::new(),
-            1 => " One string is left out, as its length is unknown.".to_owned(),
-            count => format!(" {count} strings are left out, as their lengths are unknown."),
+            1 => " One string is left out, as it has no length that can be used.".to_owned(),
+            count => {
+                format!(" {count} strings are left out, as they have no lengths that can be used.")
+            }
         };
         format!("{}{missing}", if caption.is_empty() { hint } else { &caption })
     };
@@ -112,7 +123,6 @@ pub fn Picture(store: Store) -> impl IntoView {
         let marked = scene.strings.iter().find(|string| string.index == cursor.get())?;
         (!hand.curve_drives()).then(|| look.get().pixel(marked.bridge))
     });
-    let empty = move || scene.with(|scene| scene.strings.is_empty());
     view! {
         <div class="loft">
             <div class="tools" role="toolbar" aria-label="Drawing">
