@@ -15,6 +15,7 @@ mod whole;
 pub use cells::{as_stored, nudged, pasted, spread};
 pub use chart::{CellWords, Head, RowWords, explained, heads, rows, sentence};
 pub use details::{Block, MOST_PARTIALS, details, details_title};
+pub use exchanged::{Exchanged, exchange_heads, exchanged};
 pub use measured::{gap_words, has_blanks, measured};
 pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, freshened, order_words, part_of};
 pub use proposal::{
@@ -22,7 +23,6 @@ pub use proposal::{
 };
 pub use pulled::{in_short, number_and_length, pulled, stepped};
 pub use stock::{STOCK_CELLS, StockCell, is_wanted, put, stock_problem, stock_text};
-pub use exchanged::{Exchanged, exchange_heads, exchanged};
 pub use versions::{
     VersionWords, day_words, differing, ghost_words, row_name, side_words, versions,
 };

@@ -192,7 +192,7 @@ impl Hand {
                     put_whole(self.desk, points);
                     let next = index.saturating_sub(1);
                     request_animation_frame(move || {
-                        crate::app::browser::focus(&format!("wish-{next}"))
+                        crate::app::browser::focus(&format!("wish-{next}"));
                     });
                 }
                 return;
