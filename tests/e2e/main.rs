@@ -18,3 +18,4 @@ mod opening;
 mod shape;
 mod shots;
 mod versions;
+mod stock;

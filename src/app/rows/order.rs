@@ -193,7 +193,7 @@ mod tests {
         assert_eq!(words.groups[0].totals, ["5.00 EUR", "1 item without a price"]);
         assert_eq!(words.totals, ["12.00 EUR", "1 item without a price"]);
         assert_eq!(words.unmatched.len(), 1);
-        assert_eq!(words.unmatched[0][..2], ["5", "steel 0.4"].map(str::to_owned));
+        assert_eq!(words.unmatched[0][..2], ["5", "steel 0.40"].map(str::to_owned));
         let part = part_of(&list, "Alder & Co");
         assert_eq!((part.lines.len(), part.unmatched.len()), (1, 0));
     }
