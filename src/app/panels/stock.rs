@@ -7,6 +7,7 @@ mod items;
 use leptos::html;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+use web_sys::HtmlSelectElement;
 
 use self::desk::Desk;
 use super::header::file_name;
@@ -88,7 +89,11 @@ fn lists(desk: Desk) -> AnyView {
                 <select
                     id="stock-list"
                     prop:value=move || desk.id.get()
-                    on:change=move |event| desk.choose(event_target_value(&event))
+                    on:change=move |event| {
+                        desk.choose(event_target_value(&event));
+                        // What was not taken is not shown.
+                        event_target::<HtmlSelectElement>(&event).set_value(&desk.id.get_untracked());
+                    }
                 >
                     {list(options)}
                 </select>

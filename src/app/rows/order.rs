@@ -135,8 +135,8 @@ fn totals_of(list: &OrderList, supplier: Option<&str>) -> Vec<String> {
     let lines = list.lines.iter().filter(|line| is_meant(&line.item.supplier));
     match lines.filter(|line| line.price.is_none()).count() {
         0 => {}
-        1 => words.push("1 item without a price".to_owned()),
-        count => words.push(format!("{count} items without a price")),
+        1 => words.push("1 item whose price or packs are not known".to_owned()),
+        count => words.push(format!("{count} items whose price or packs are not known")),
     }
     words
 }
@@ -190,8 +190,11 @@ mod tests {
         assert_eq!([&*cells[0], &cells[2], &cells[4], &cells[6]], ["nylon 0.81", "1, 2", "2", "2"]);
         assert_eq!(words.groups[0].rows[1].remarks, "No price is given.");
         // 2 · 2.50 and 7.00.
-        assert_eq!(words.groups[0].totals, ["5.00 EUR", "1 item without a price"]);
-        assert_eq!(words.totals, ["12.00 EUR", "1 item without a price"]);
+        assert_eq!(
+            words.groups[0].totals,
+            ["5.00 EUR", "1 item whose price or packs are not known"]
+        );
+        assert_eq!(words.totals, ["12.00 EUR", "1 item whose price or packs are not known"]);
         assert_eq!(words.unmatched.len(), 1);
         assert_eq!(words.unmatched[0][..2], ["5", "steel 0.40"].map(str::to_owned));
         let part = part_of(&list, "Alder & Co");

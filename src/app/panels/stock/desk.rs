@@ -143,8 +143,6 @@ impl Desk {
     pub fn choose(self, id: String) {
         if self.may_leave() {
             self.load(&id);
-        } else {
-            self.id.notify();
         }
     }
 
