@@ -71,7 +71,10 @@ pub(super) fn off_lines(
         Some((index, off)) => format!("{} %, {}", percent(off), named(before, index)),
         None => NONE.to_owned(),
     };
-    let mean = |off: &Off| format!("{} %", percent(off.mean));
+    let mean = |off: &Off| match off.most {
+        Some(_) => format!("{} %", percent(off.mean)),
+        None => NONE.to_owned(),
+    };
     vec![
         line(&format!("off the wanted {thing}, on average"), mean(&was), mean(&is)),
         line("off at most", at(was.most), at(is.most)),
