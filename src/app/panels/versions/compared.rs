@@ -154,7 +154,11 @@ fn key_of(side: Side) -> String {
 /// What can be chosen for a side.
 fn names(versions: &[VersionSpec]) -> Vec<(String, String)> {
     let sides = std::iter::once(None).chain((0..versions.len()).map(Some));
-    sides.map(|side| (key_of(side), capital(&rows::side_words(versions, side)))).collect()
+    let words = |side: Side| match side {
+        Some(_) => rows::side_words(versions, side),
+        None => "Now".to_owned(),
+    };
+    sides.map(|side| (key_of(side), words(side))).collect()
 }
 
 fn pair_head() -> AnyView {
