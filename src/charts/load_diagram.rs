@@ -114,7 +114,10 @@ pub fn overlay(kind: LoadKind, band: &Band, bearing: &Bearing, units: Units) -> 
     let caption = kind.caption().to_owned();
     match kind {
         LoadKind::Forces => Overlay { caption, ..forces(frame, height_mm(band, frame), units) },
-        _ => Overlay { caption, ..diagram(kind, band, frame, units) },
+        _ => {
+            let drawn = diagram(kind, band, frame, units);
+            Overlay { caption: caption + &drawn.caption, ..drawn }
+        }
     }
 }
 
@@ -162,21 +165,15 @@ fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> O
     let mut area = line.clone();
     area.extend(tips.iter().rev());
     over.areas.push(area);
-    let label = |values: &[f64], tips: &[Place], after: &str| {
-        let peak = values.iter().position(|value| value.abs() >= size(values))?;
-        let value = values[peak];
+    if let Some(peak) = values.iter().position(|value| value.abs() >= size(&values)) {
         // Beyond the tip, off the area.
-        let lines = if value > 0.0 && !after.is_empty() { 2.0 } else { 1.0 };
-        let beyond = along(tips[peak], up, 0.025 * lines * height * value.signum());
-        Some(Label::new(beyond, kind.words(value, units) + after))
-    };
-    over.labels.extend(label(&values, &tips, ""));
+        let beyond = along(tips[peak], up, 0.025 * height * values[peak].signum());
+        over.labels.push(Label::new(beyond, kind.words(values[peak], units)));
+    }
     if two {
-        let held_tips = stands(&held);
-        if size(&held) > 0.02 * greatest && held != values {
-            over.labels.extend(label(&held, &held_tips, "\npillar holds too"));
-        }
-        over.dashed.push(held_tips);
+        over.dashed.push(stands(&held));
+        // In the caption, as both peaks may be at one place.
+        over.caption = format!(" Then at most {}.", kind.words(size(&held), units));
     }
     over.lines = vec![line.clone(), tips];
     if kind == LoadKind::Use && greatest >= 0.5 {
@@ -235,7 +232,7 @@ fn arrow(over: &mut Overlay, from: Place, to: Place, height: f64) {
     let way = (HEAD * height * way.0 / length, HEAD * height * way.1 / length);
     let side = |turn: f64| (to.0 - way.0 - 0.4 * turn * way.1, to.1 - way.1 + 0.4 * turn * way.0);
     over.lines.push(vec![from, to]);
-    over.areas.push(vec![to, side(1.0), side(-1.0)]);
+    over.lines.push(vec![side(1.0), to, side(-1.0)]);
 }
 
 #[cfg(test)]
@@ -305,7 +302,7 @@ mod tests {
         for sample in SAMPLES {
             let (band, bearing) = of(&sample.design());
             let over = overlay(LoadKind::Forces, &band, &bearing, Units::default());
-            assert_eq!((over.lines.len(), over.areas.len(), over.labels.len()), (3, 3, 3));
+            assert_eq!((over.lines.len(), over.areas.len(), over.labels.len()), (6, 0, 3));
             let numbers = over.lines.iter().chain(&over.areas).flatten();
             assert!(numbers.into_iter().all(|(x, y)| x.is_finite() && y.is_finite()));
         }

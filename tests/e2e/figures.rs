@@ -213,7 +213,7 @@ async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {
     let stem = name.as_str().expect("a title").to_lowercase().replace(' ', "-");
     let saved = browser.downloaded(&folder.join(format!("{stem}.dxf"))).await;
     assert!(saved.starts_with(b"  0") || saved.starts_with(b"0") || saved.starts_with(b"999"));
-    browser.click("#drawing").await;
+    browser.click("#chart-view").await;
     type_over(&browser, 20, 1, "540").await;
     browser.click("#drawing").await;
     let _ = browser.find("#loft .string").await;
