@@ -130,7 +130,7 @@ async fn a_column_is_pasted_and_the_curve_takes_over_and_gives_back() {
     let site = Site::of_build("/");
     let browser = Browser::open(Screen::LAPTOP).await;
     browser.open_app(&site.url()).await;
-    let cells = "return [...document.querySelectorAll('#chart tbody tr')].map((row) => row.children[2].innerText)";
+    let cells = "return [...document.querySelectorAll('#chart tbody tr')].map((row) => row.children[3].innerText)";
     let _ = browser.find("#chart tbody tr").await;
     let before = browser.ask(cells).await;
     open_shape(&browser).await;
