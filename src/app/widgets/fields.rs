@@ -120,6 +120,10 @@ impl Draft {
 
     /// The field is left: only what is wrong stays.
     pub fn leave(self) {
+        // A field that goes with the keyboard in it is left when it is gone.
+        if self.typed.try_get_untracked().is_none() {
+            return;
+        }
         if !untrack(|| self.is_wrong()) {
             self.typed.set(None);
         }
