@@ -334,7 +334,7 @@ impl Stopped {
         let (length, push) = (self.length.to_m(), self.push.to_m());
         let asked_cents = SEMITONE * f64::from(semitones);
         let too_much = LeverError::TooMuchPush { asked_cents, push_mm: self.push.to_mm() };
-        let rest = length * (-f64::from(semitones) / 12.0).exp2();
+        let rest = length * super::pitch::ratio(-asked_cents);
         // The square of what is left of the string where the shortening alone gives the semitones.
         // Nearer to the soundboard than the push is wide, the rise is not convex.
         let left = (rest - push) * (rest + push);

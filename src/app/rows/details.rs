@@ -11,6 +11,7 @@ use crate::engine::figure::Figure;
 use crate::engine::lever::Place;
 use crate::engine::material::Class;
 use crate::engine::mechanics::{bare_end_inharmonicity, partial_cents};
+use crate::engine::pitch;
 use crate::engine::tolerance::{Cause, Spread, spreads};
 use crate::engine::units::{Force, Length, LinearDensity};
 
@@ -293,7 +294,7 @@ fn partials(make_up: &MakeUp, figures: &StringFigures, count: u32) -> Option<Blo
             Ok(parts) => parts,
             Err(why) => return Err(sentence(&why.to_string())),
         };
-        let hz = f64::from(n) * first * ((stiff + bare) / 1200.0).exp2();
+        let hz = f64::from(n) * first * pitch::ratio(stiff + bare);
         let mut row = vec![n.to_string(), display::decimals(hz, 1), display::cents(stiff)];
         if has_ends {
             row.extend([bare, stiff + bare, partial_cents(law, n)].map(display::cents));

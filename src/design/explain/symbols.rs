@@ -8,7 +8,7 @@ use crate::design::document::{Allowances, PitchSpec};
 use crate::engine::construction::Section;
 use crate::engine::figure::Figure;
 use crate::engine::material::Pace;
-use crate::engine::pitch::cents;
+use crate::engine::pitch::{self, cents};
 
 /// A letter of a formula.
 pub(super) struct Symbol {
@@ -161,7 +161,7 @@ symbols! {
     SOUNDS = "L′", "part of the string that still sounds", "mm", |s| Some(s.contact()?.sounds_mm);
     RAISED_PULL = "T′", "pull with the contact pressing", "N", |s| Some(s.contact()?.pull_n);
     RAISED = "f′", "pitch with the contact pressing", "Hz", |s| {
-        Some(of(s, Figure::Frequency)? * (s.contact()?.semitones / 12.0).exp2())
+        Some(of(s, Figure::Frequency)? * pitch::ratio(100.0 * s.contact()?.semitones))
     };
     UNDER = "D", "diameter that the layer is wound on", "mm", |s| {
         layer(s).and_then(|_| of(s, Figure::Core))

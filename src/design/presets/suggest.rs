@@ -20,7 +20,7 @@ use crate::engine::construction::{Layer, MakeUp, Section};
 use crate::engine::findings::same_kind;
 use crate::engine::material::{Material, built_in};
 use crate::engine::mechanics::{Core, pluck_stiffness, tension};
-use crate::engine::pitch::Note;
+use crate::engine::pitch::{self, Note};
 use crate::engine::units::{Frequency, Length, Stiffness};
 
 /// The pluck stiffness that is aimed at on C7, in N/mm, and what it falls by with each octave down.
@@ -59,7 +59,7 @@ pub fn suggested_length(note: Note, lowest: Note) -> Length {
     let at = |octaves: f64| {
         let share = 0.75 - 0.056 * 1.5_f64.powf(octaves * (1.0 + 0.15 * smaller));
         // C7 is at 2093 Hz (A4 = 440 Hz, ISO 16:1975).
-        share * BREAKING_M_PER_S / (2_093.0 * (-octaves).exp2())
+        share * BREAKING_M_PER_S / (2_093.0 * pitch::ratio(-1200.0 * octaves))
     };
     // The longest so far, and 1 % more for each string beyond it.
     let wanted = -octaves_from(note, C7_STEP);
