@@ -17,5 +17,5 @@ mod maker;
 mod opening;
 mod shape;
 mod shots;
-mod versions;
 mod stock;
+mod versions;
