@@ -126,7 +126,7 @@ type Made = Memo<(OrderList, crate::app::rows::OrderWords)>;
 fn view_of(store: Store, group: &OrderGroup, made: Made) -> AnyView {
     let supplier = group.supplier.clone();
     let title = if supplier.is_empty() { "No supplier named".to_owned() } else { supplier.clone() };
-    let label = format!("Save the order of {title} as CSV");
+    let label = format!("Save as CSV: order of {title}");
     let totals = group.totals.join(", ");
     let save = move |_| {
         let text = made.with_untracked(|(list, _)| csv(&part_of(list, &supplier)));
