@@ -73,7 +73,7 @@ async fn a_version_is_kept_compared_and_brought_back() {
             "the grey curve",
         )
         .await;
-    assert_eq!(browser.text("#differing").await, "1 string differs.");
+    assert_eq!(browser.text("#differing").await, "1 string and 1 setting differ.");
     assert_eq!(browser.count("#strings-compared tbody tr").await, 1);
     let row = browser.text("#strings-compared tbody").await;
     assert!(row.contains("→ 0.99") && row.starts_with("String 3"), "{row}");
@@ -95,7 +95,7 @@ async fn a_version_is_kept_compared_and_brought_back() {
     browser
         .until("return document.querySelector('#ghost').innerText === ''", "no grey curve")
         .await;
-    assert_eq!(browser.text("#differing").await, "1 string differs.");
+    assert_eq!(browser.text("#differing").await, "1 string and 1 setting differ.");
     choose(&browser, "Before", "Now").await;
     choose(&browser, "After", "Spring").await;
     browser
@@ -117,7 +117,7 @@ async fn a_version_is_kept_compared_and_brought_back() {
     browser.click("#undo").await;
     browser
         .until(
-            "return document.querySelector('#differing').innerText === '1 string differs.'",
+            "return document.querySelector('#differing').innerText === '1 string and 1 setting differ.'",
             "the undo",
         )
         .await;
@@ -172,7 +172,7 @@ async fn a_link_carries_one_version_along() {
     client.ask("document.querySelector('#versions-view').click(); return true").await;
     let _ = client.find(".kept tbody tr").await;
     assert_eq!(client.count(".kept tbody tr").await, 1);
-    assert_eq!(client.text("#differing").await, "1 string differs.");
+    assert_eq!(client.text("#differing").await, "1 string and 1 setting differ.");
     client.check_barriers().await;
     client.check_console().await;
     client.check_requests(&site.origin()).await;
