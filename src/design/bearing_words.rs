@@ -401,6 +401,19 @@ pub fn summary(bearing: &Bearing) -> String {
     }
 }
 
+/// The frame in a few words: `at most 81 %, estimated`; nothing where there is none.
+pub fn in_short(bearing: &Bearing) -> String {
+    let most = bearing.frame.as_ref().ok().and_then(FrameBearing::most_used);
+    most.map_or_else(String::new, |(_, (least, most))| {
+        let word = match Standing::of(Some((least, most))) {
+            Standing::Over => "over, ",
+            Standing::Between => "may be over, ",
+            _ => "",
+        };
+        format!("{word}at most {}, estimated", percents((most, most)))
+    })
+}
+
 /// What an order of stringing is called.
 pub const fn order_name(order: Order) -> &'static str {
     match order {

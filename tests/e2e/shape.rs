@@ -164,7 +164,7 @@ async fn a_column_is_pasted_and_the_curve_takes_over_and_gives_back() {
         "{told}"
     );
     tab_to(&browser, "fieldset.drives select").await;
-    browser.press("T").await;
+    browser.press(&Key::Up.to_string()).await;
     browser.until("return !document.querySelector('#node-0-0')", "the lengths to drive").await;
     assert!(said(&browser, TOLD).await.contains("to 0.1 mm"));
     browser.check_barriers().await;

@@ -132,7 +132,7 @@ async fn a_pasted_list_is_restrung_and_ordered() {
         .until("return Boolean(document.querySelector('#print-root .paper'))", "the sheet")
         .await;
     let text = browser.print("order").await.text();
-    for word in ["Order list", "Reedmarsh", "NY-81", "Alder", "G-90", "5.00 EUR"] {
+    for word in ["ORDER LIST", "Reedmarsh", "NY-81", "Alder", "G-90", "5.00 EUR"] {
         assert!(text.contains(word), "{word} in\n{text}");
     }
     browser.click("#close-card").await;

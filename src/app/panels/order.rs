@@ -171,7 +171,10 @@ fn unmatched(made: Made) -> AnyView {
     let lines = move || {
         let line = |string: &[String; 3]| {
             let [number, _, why] = string.clone();
-            part(string, move || view! { <li>{format!("String {number}: {why}")}</li> }.into_any())
+            let several = number.contains(|c: char| !c.is_ascii_digit());
+            part(string, move || {
+                view! { <li>{format!("{} {number}: {why}", if several { "Strings" } else { "String" })}</li> }.into_any()
+            })
         };
         made.with(|(_, words)| words.unmatched.iter().map(line).collect())
     };

@@ -25,7 +25,8 @@ pub fn Summary(store: Store) -> impl IntoView {
             }
         })
     };
-    let frame = RwSignal::new(String::new());
+    // In a few words, and in full.
+    let frame = RwSignal::new((String::new(), String::new()));
     let timer = StoredValue::new(None::<TimeoutHandle>);
     Effect::new(move |_| {
         store.design.track();
@@ -33,9 +34,8 @@ pub fn Summary(store: Store) -> impl IntoView {
             timer.clear();
         }
         let tell = move || {
-            let told = store.borne.try_with_untracked(|borne| match borne.bearing.frame {
-                Ok(_) => bearing_words::summary(&borne.bearing),
-                Err(_) => String::new(),
+            let told = store.borne.try_with_untracked(|borne| {
+                (bearing_words::in_short(&borne.bearing), bearing_words::summary(&borne.bearing))
             });
             frame.set(told.unwrap_or_default());
         };
@@ -50,8 +50,8 @@ pub fn Summary(store: Store) -> impl IntoView {
             <div class="frame">
                 <dt>"Frame"</dt>
                 <dd id="sum-frame">
-                    <button type="button" class="link" title=move || format!("{} Opens the loads.", frame.get()) on:click=show_loads>
-                        {words(move || frame.get())}
+                    <button type="button" class="link" title=move || format!("{} Opens the loads.", frame.get().1) on:click=show_loads>
+                        {words(move || frame.get().0)}
                     </button>
                 </dd>
             </div>
@@ -71,7 +71,7 @@ pub fn Summary(store: Store) -> impl IntoView {
                 </dd>
             </div>
             <div><dt>"Tightest"</dt><dd id="sum-tightest">{tightest}</dd></div>
-            {while_so(move || !frame.read().is_empty(), frame_item)}
+            {while_so(move || !frame.read().0.is_empty(), frame_item)}
             </dl>
             <p class="facts">{words(move || told.with(|w| w.facts.clone()))}</p>
             <p class="missing">{words(move || told.with(|w| w.missing.clone()))}</p>

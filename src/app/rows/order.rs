@@ -15,7 +15,7 @@ pub struct OrderWords {
     pub groups: Vec<OrderGroup>,
     /// What all costs, in each currency.
     pub totals: Vec<String>,
-    /// The strings that are no stock item: number, make-up, and why.
+    /// The strings that are no stock item: numbers, make-up of the first, and why.
     pub unmatched: Vec<[String; 3]>,
 }
 
@@ -73,14 +73,19 @@ pub fn order_words(design: &Design, analysis: &Analysis) -> (OrderList, OrderWor
         }
     }
     words.totals = totals_of(&list, None);
-    words.unmatched = list
-        .unmatched
-        .iter()
-        .map(|string| {
-            let why = format!("{}.", capital(&string.why.to_string()));
-            [string.number.to_string(), string.make_up.clone(), why]
-        })
-        .collect();
+    // Strings that follow each other and have one reason share a line.
+    let mut runs: Vec<(Vec<usize>, String, String)> = Vec::new();
+    for string in &list.unmatched {
+        let why = format!("{}.", capital(&string.why.to_string()));
+        match runs.last_mut() {
+            Some((numbers, _, last)) if *last == why => numbers.push(string.number),
+            _ => runs.push((vec![string.number], string.make_up.clone(), why)),
+        }
+    }
+    let told = |(numbers, make_up, why): (Vec<usize>, String, String)| {
+        [numbers_words(&numbers), make_up, why]
+    };
+    words.unmatched = runs.into_iter().map(told).collect();
     (list, words)
 }
 
