@@ -1,6 +1,8 @@
-//! Stock, order and restringing: a table with a bad line, an order on paper, a pasted list of lengths.
+//! Stock, order and restringing: a table with a bad line, an order on paper, a pasted list of lengths, and a frame that
+//! is strung from a drawer.
 
 use serde_json::json;
+use stringloft::design::presets::SAMPLES;
 
 use crate::browser::{Browser, Screen};
 use crate::server::Site;
@@ -54,6 +56,20 @@ async fn import(browser: &Browser) {
     assert!(left_out.contains("Line 3"), "{left_out}");
 }
 
+/// Begins a design from measurements that are pasted.
+async fn measured(browser: &Browser, list: &str) {
+    browser.click("#new").await;
+    let typed = format!(
+        "const area = document.querySelector('#measurements');
+         area.value = {};
+         area.dispatchEvent(new Event('input', {{ bubbles: true }}));
+         return true;",
+        json!(list)
+    );
+    browser.ask(&typed).await;
+    browser.click("#start-measurements").await;
+}
+
 /// What the cells of the first columns hold.
 const CELLS: &str = "return [0, 1].map((row) => [0, 1, 2, 4].map((at) =>
     document.querySelector(`#stock-${row}-${at}`)?.value).join('|')).join('; ')";
@@ -93,17 +109,8 @@ async fn a_pasted_list_is_restrung_and_ordered() {
     import(&browser).await;
     browser.click("dialog[open] .window-head button").await;
 
-    browser.click("#new").await;
     let list = "C5 302 nylon 0.81\nB4 ? nylon 0.81\nA4 400 gut 0.90\nG4 450 steel 0.40";
-    let typed = format!(
-        "const area = document.querySelector('#measurements');
-         area.value = {};
-         area.dispatchEvent(new Event('input', {{ bubbles: true }}));
-         return true;",
-        json!(list)
-    );
-    browser.ask(&typed).await;
-    browser.click("#start-measurements").await;
+    measured(&browser, list).await;
     let missing = browser.text("#missing-list").await;
     assert!(missing.contains("String 2, B4: the vibrating length was not measured"), "{missing}");
     browser.check_barriers().await;
@@ -136,6 +143,76 @@ async fn a_pasted_list_is_restrung_and_ordered() {
         assert!(text.contains(word), "{word} in\n{text}");
     }
     browser.click("#close-card").await;
+    browser.check_console().await;
+    browser.check_requests(&site.origin()).await;
+}
+
+/// What lies in the drawer: nylon and gut in a dozen gauges each, and a few wound strings, with prices.
+fn drawer() -> String {
+    let mut table = String::from("make-up,code,supplier,pack,price\n");
+    let mut add = |make_up: String, code: String, price: f64| {
+        table.push_str(&format!("{make_up},{code},Reedmarsh,single,{price:.2} EUR\n"));
+    };
+    for step in 0..12_u32 {
+        let (thin, thick) = (f64::from(45 + 6 * step) / 100.0, f64::from(70 + 10 * step) / 100.0);
+        add(format!("nylon {thin}"), format!("N{step}"), 2.0 + 0.1 * f64::from(step));
+        add(format!("gut {thick}"), format!("G{step}"), 4.0 + 0.5 * f64::from(step));
+    }
+    for step in 0..6_u32 {
+        let wrap = f64::from(15 + 5 * step) / 100.0;
+        add(format!("steel 0.4 + bronze {wrap}"), format!("W{step}"), 9.0 + f64::from(step));
+    }
+    table
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn the_gauges_in_the_drawer_string_a_frame() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+
+    // The drawer.
+    browser.click("#stock").await;
+    browser.click("#stock-new").await;
+    give_file(&browser, "drawer.csv", &drawer()).await;
+    assert_eq!(browser.text("#stock-summary").await, "30 good lines.");
+    browser.click("#stock-take").await;
+    let _ = browser.find("#stock-29-0").await;
+    browser.click("dialog[open] .window-head button").await;
+
+    // The frame: nothing but notes and lengths.
+    let frame = &SAMPLES[1].design().strings;
+    let lines: Vec<String> =
+        frame.iter().map(|string| format!("{} {}", string.note, string.length)).collect();
+    measured(&browser, &lines.join("\n")).await;
+    let _ = browser.find("#missing-list").await;
+    browser.click("dialog[open] .window-head button").await;
+
+    // The best set.
+    browser.click("#choose-view").await;
+    assert!(browser.text("#choose-stock").await.contains("30 items"));
+    browser.click("#find-set").await;
+    browser.until("return Boolean(document.querySelector('#choose-title'))", "an answer").await;
+    let says = browser.text(".choose-says").await;
+    assert!(says.contains("proved to be the best"), "{says}");
+    assert_eq!(browser.count("#choose-rows tbody tr").await, frame.len());
+    browser.screenshot("drawer").await;
+    browser.click("#take-all").await;
+
+    // It hangs on the frame, from the drawer alone, and sounds without a finding that it breaks.
+    browser.click("#chart-view").await;
+    let strings = "return [...document.querySelectorAll('#chart tbody tr')].map((row) => row.innerText).join('\\n')";
+    let chart = browser.ask(strings).await.as_str().unwrap_or_default().to_owned();
+    assert!(chart.contains("nylon") && chart.contains("gut"), "{chart}");
+    let findings = browser.text("#findings").await;
+    assert!(!findings.contains("breaking load"), "{findings}");
+
+    // And it can be ordered.
+    browser.click("#order-view").await;
+    let totals = browser.text("#order-totals").await;
+    assert!(totals.starts_with("All together: ") && totals.contains("EUR"), "{totals}");
+    assert_eq!(browser.count("#order-unmatched").await, 0);
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;
 }
