@@ -12,7 +12,7 @@ const TOLD: [(&str, Figure); 4] = [
     ("Gauge", Figure::Gauge),
     ("Tension", Figure::Tension),
     ("Load share", Figure::LoadShare),
-    ("Semitones to breaking", Figure::SemitonesToBreak),
+    ("To breaking", Figure::SemitonesToBreak),
 ];
 
 /// A string before and after.
