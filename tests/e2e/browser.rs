@@ -133,6 +133,22 @@ impl Browser {
         self.find(css).await.text().await.unwrap_or_else(|e| panic!("{css}: {e}"))
     }
 
+    /// Gives a field a file, as the browser's dialog would.
+    pub async fn give_file(&self, css: &str, name: &str, text: &str) {
+        let script = format!(
+            "const data = new DataTransfer();
+             data.items.add(new File([{}], {}));
+             const input = document.querySelector({});
+             input.files = data.files;
+             input.dispatchEvent(new Event('change', {{ bubbles: true }}));
+             return true;",
+            serde_json::json!(text),
+            serde_json::json!(name),
+            serde_json::json!(css)
+        );
+        self.ask(&script).await;
+    }
+
     pub async fn click(&self, css: &str) {
         self.find(css).await.click().await.unwrap_or_else(|e| panic!("click on {css}: {e}"));
     }

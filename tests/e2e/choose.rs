@@ -24,16 +24,7 @@ async fn open_frame(browser: &Browser) {
     for string in &SAMPLES[1].design().strings {
         table.push_str(&format!("{},{}\n", string.note, string.length));
     }
-    let script = format!(
-        "const files = new DataTransfer();
-         files.items.add(new File([{}], 'frame.csv', {{ type: 'text/csv' }}));
-         const input = document.querySelector('#file');
-         input.files = files.files;
-         input.dispatchEvent(new Event('change', {{ bubbles: true }}));
-         return true;",
-        json!(table)
-    );
-    browser.ask(&script).await;
+    browser.give_file("#file", "frame.csv", &table).await;
     browser
         .until("return document.querySelectorAll('#chart tbody tr').length === 26", "26 strings")
         .await;

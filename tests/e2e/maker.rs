@@ -281,7 +281,7 @@ async fn nothing_typed_is_lost_and_nonsense_is_told() {
         ("lines.csv", "note,length_mm\nA4,long\n".to_owned()),
         ("huge.csv", "x".repeat(6_000_000)),
     ] {
-        open_file(&browser, name, &text).await;
+        browser.give_file("#file", name, &text).await;
         browser.until("return Boolean(document.querySelector('.notice.problem'))", name).await;
         let told = browser.text(".notice.problem").await;
         assert!(told.contains(name), "{told}");
@@ -289,21 +289,6 @@ async fn nothing_typed_is_lost_and_nonsense_is_told() {
         browser.click(".notice button").await;
     }
     browser.check_console().await;
-}
-
-/// Gives the page a file, as the browser's dialog would.
-async fn open_file(browser: &Browser, name: &str, text: &str) {
-    let script = format!(
-        "const data = new DataTransfer();
-         data.items.add(new File([{}], {}));
-         const input = document.querySelector('#file');
-         input.files = data.files;
-         input.dispatchEvent(new Event('change', {{ bubbles: true }}));
-         return true;",
-        json!(text),
-        json!(name)
-    );
-    browser.ask(&script).await;
 }
 
 #[tokio::test]

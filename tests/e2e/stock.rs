@@ -13,21 +13,6 @@ const TABLE: &str = "material,gauge,Zzz,supplier,pack,price\n\
     nylon,wide,NY-91,Reedmarsh,single,2.60 EUR\n\
     gut,0.90,G-90,Alder,single,7.00 EUR\n";
 
-/// Gives the stock a file, as the browser's dialog would.
-async fn give_file(browser: &Browser, name: &str, text: &str) {
-    let script = format!(
-        "const data = new DataTransfer();
-         data.items.add(new File([{}], {}));
-         const input = document.querySelector('#stock-input');
-         input.files = data.files;
-         input.dispatchEvent(new Event('change', {{ bubbles: true }}));
-         return true;",
-        json!(text),
-        json!(name)
-    );
-    browser.ask(&script).await;
-}
-
 /// Chooses an option of a list.
 async fn choose(browser: &Browser, css: &str, value: &str) {
     let script = format!(
@@ -45,7 +30,7 @@ async fn choose(browser: &Browser, css: &str, value: &str) {
 async fn import(browser: &Browser) {
     browser.click("#stock").await;
     browser.click("#stock-new").await;
-    give_file(browser, "prices.csv", TABLE).await;
+    browser.give_file("#stock-input", "prices.csv", TABLE).await;
     let bad = browser.text("#stock-bad").await;
     assert!(bad.contains("Line 3, column gauge"), "{bad}");
     choose(browser, "#stock-column-2", "order code").await;
@@ -175,7 +160,7 @@ async fn the_gauges_in_the_drawer_string_a_frame() {
     // The drawer.
     browser.click("#stock").await;
     browser.click("#stock-new").await;
-    give_file(&browser, "drawer.csv", &drawer()).await;
+    browser.give_file("#stock-input", "drawer.csv", &drawer()).await;
     assert_eq!(browser.text("#stock-summary").await, "30 good lines.");
     browser.click("#stock-take").await;
     let _ = browser.find("#stock-29-0").await;
