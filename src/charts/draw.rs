@@ -547,17 +547,12 @@ mod tests {
     }
 
     #[test]
-    fn the_layout_divides_the_height_and_finds_the_panel() {
+    fn the_layout_divides_the_height() {
         let curves = curves(&samples::harp(34), &THREE, None);
         let layout = layout(640.0, 520.0, 1.0, &curves);
         let heights: Vec<f64> = layout.plots.iter().map(|plot| plot.bottom - plot.top).collect();
         assert!(heights.iter().all(|height| (height - heights[0]).abs() <= 1.0), "{heights:?}");
         assert_close(layout.plots[2].bottom, layout.axis_top, 1e-12, "the axis is at the foot");
-        for (index, plot) in layout.plots.iter().enumerate() {
-            assert_eq!(layout.panel_at((plot.top + plot.bottom) / 2.0), Some(index));
-        }
-        assert_eq!(layout.panel_at(519.0), None);
-        assert_eq!(layout.panel_at(-1.0), None);
     }
 
     #[test]

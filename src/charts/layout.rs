@@ -50,13 +50,6 @@ pub struct Layout {
     pub(super) legend: Vec<(usize, f64)>,
 }
 
-impl Layout {
-    /// The panel at a height, its title strip included.
-    pub fn panel_at(&self, y: f64) -> Option<usize> {
-        (y >= 0.0).then(|| self.plots.iter().position(|plot| y <= plot.bottom)).flatten()
-    }
-}
-
 /// Works out where the panels go in an area of a size in pixels, `scale` of them to a CSS pixel.
 pub fn layout(width_px: f64, height_px: f64, scale: f64, curves: &Curves) -> Layout {
     let scale = safe_scale(scale);

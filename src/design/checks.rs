@@ -72,11 +72,6 @@ const GROUPS: [&[Check]; 5] =
 /// Every check, in the order in which a list shows them.
 pub const CHECKS: &[Check] = &joined::<{ count() }>();
 
-/// The checks that cover a figure, by its heading or topic.
-pub fn of_figure(figure: &str) -> impl Iterator<Item = &'static Check> {
-    CHECKS.iter().filter(move |check| check.figures.contains(&figure))
-}
-
 const fn count() -> usize {
     let (mut sum, mut group) = (0, 0);
     while group < GROUPS.len() {

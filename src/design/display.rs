@@ -78,15 +78,6 @@ pub fn gauge_with_unit(gauge: Length, unit: GaugeUnit) -> String {
     format!("{} {}", self::gauge(gauge, unit), gauge_unit(unit))
 }
 
-/// A gauge in both units, as a card or an order shows it: `0.81 mm (32 thou)`.
-pub fn gauge_in_both(gauge: Length) -> String {
-    format!(
-        "{} ({})",
-        gauge_with_unit(gauge, GaugeUnit::Mm),
-        gauge_with_unit(gauge, GaugeUnit::Thou)
-    )
-}
-
 /// A pitch in hertz: two decimals below 1000, one from there on.
 pub fn frequency(frequency: Frequency) -> String {
     let hz = frequency.to_hz();
@@ -322,7 +313,7 @@ mod tests {
             assert_eq!(gauge(Length::from_mm(mm), GaugeUnit::Mm), text);
             assert_eq!(gauge(Length::from_mm(mm), GaugeUnit::Thou), thou);
         }
-        assert_eq!(gauge_in_both(Length::from_thou(30.0)), "0.762 mm (30 thou)");
+        assert_eq!(gauge_with_unit(Length::from_thou(30.0), GaugeUnit::Thou), "30 thou");
     }
 
     #[test]

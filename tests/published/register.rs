@@ -7,7 +7,7 @@ use std::fmt::Write;
 use std::path::Path;
 use std::sync::OnceLock;
 
-use stringloft::design::checks::{CHECKS, Check, FIGURES, of_figure};
+use stringloft::design::checks::{CHECKS, Check, FIGURES};
 use stringloft::engine::figure::Figure;
 use stringloft::engine::material::Standing;
 
@@ -218,7 +218,8 @@ fn every_entry_of_the_register_can_be_shown() {
         assert!(FIGURES.contains(&figure.heading()), "{figure:?} can be covered");
     }
     for figure in FIGURES {
-        assert!(of_figure(figure).next().is_some(), "nothing covers {figure}");
+        let covered = CHECKS.iter().any(|check| check.figures.contains(&figure));
+        assert!(covered, "nothing covers {figure}");
     }
 }
 

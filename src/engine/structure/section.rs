@@ -162,11 +162,6 @@ impl Rectangle {
         self.breadth.to_m() * self.depth.to_m().powi(2) / 6.0
     }
 
-    /// Area that counts for the deflection by shear, `5 b h/6`, in m².
-    pub const fn shear_area_m2(self) -> f64 {
-        5.0 / 6.0 * self.area_m2()
-    }
-
     /// Radius of gyration for bending in the plane of the depth, `h/√12`.
     pub fn gyration(self) -> Length {
         Length::from_m(self.depth.to_m() / 12.0_f64.sqrt())
