@@ -1,8 +1,5 @@
 //! What the frames of the samples bear.
 
-use std::hint::black_box;
-use std::time::Instant;
-
 use stringloft::design::document::{Design, SectionSpec};
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::resolve::{Resolved, resolve};
@@ -291,29 +288,4 @@ fn a_harp_without_neck_or_pull_says_why() {
     assert!(all.iter().all(|stage| stage.pull.to_n() == 0.0));
     let empty = Harp::of("empty", &Default::default());
     assert_eq!(empty.bear().frame, Err(BearingError::NoNeck));
-}
-
-#[test]
-#[ignore = "a measurement; it needs an optimised build and a quiet machine"]
-fn what_the_samples_bear_is_worked_out_within_a_frame() {
-    for harp in samples() {
-        let start = Instant::now();
-        for _ in 0..50 {
-            assert!(black_box(harp.bear()).frame.is_ok());
-        }
-        let once = start.elapsed().as_secs_f64() / 50.0;
-        let Harp { resolved, analysis, band, loads, .. } = &harp;
-        let start = Instant::now();
-        let (shape, build) = (&resolved.geometry, &resolved.build);
-        let all = stages(band, loads, analysis, shape, build, Order::LowestFirst);
-        let staged = start.elapsed().as_secs_f64();
-        eprintln!(
-            "{}: {:.2} ms, {} stages {:.1} ms",
-            harp.key,
-            1e3 * once,
-            all.len(),
-            1e3 * staged
-        );
-        assert!(once < 0.016, "{}: {once} s, over a frame", harp.key);
-    }
 }
