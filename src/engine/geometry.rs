@@ -21,6 +21,7 @@ pub use self::neck::{NeckShape, NeckStation};
 pub use self::smooth::{Kink, Smoothness};
 pub use self::spacing::{Gap, Gaps};
 use super::analysis::{Analysis, Harp, Known, Unknown};
+use super::order::sort;
 use super::structure::frame::{Point, Supports};
 use super::structure::strip::Spacing;
 use super::units::Length;
@@ -271,7 +272,7 @@ fn placed(
     let up = (after * after - beside * beside).max(0.0).sqrt();
     let at = |across: f64, along: f64| axes.point((across, along));
     let mut contacts = contacts;
-    contacts.sort_by(|one, other| one.1.to_m().total_cmp(&other.1.to_m()));
+    sort(&mut contacts, |one, other| one.1 > other.1);
     let placed = Placed {
         number,
         hole,

@@ -9,6 +9,7 @@
 //! Discrete Applied Mathematics 28 (1990) 59 (`L2`; from memory). The tests compare with trying everything.
 
 use super::Packs;
+use crate::engine::order::sort;
 
 /// The most steps of a search; some milliseconds.
 const MOST_STEPS: usize = 20_000;
@@ -28,7 +29,7 @@ const MOST_STEPS: usize = 20_000;
 /// ```
 pub fn coils(pieces: &[u32], coil: u32) -> Option<Packs> {
     let mut pieces: Vec<u32> = pieces.iter().copied().filter(|piece| *piece > 0).collect();
-    pieces.sort_unstable_by(|one, other| other.cmp(one));
+    sort(&mut pieces, |one, other| one < other);
     if pieces.first().is_some_and(|longest| *longest > coil) {
         return None;
     }

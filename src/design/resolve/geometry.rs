@@ -6,6 +6,7 @@ use crate::design::document::{
 };
 use crate::engine::analysis::HarpString;
 use crate::engine::geometry::{BOARD_ANGLE_DEG, CurveError, Gaps, Geometry, LEAN_DEG, PinCurve};
+use crate::engine::order::sort;
 use crate::engine::structure::strip::Spacing;
 use crate::engine::units::Length;
 
@@ -95,7 +96,7 @@ fn gaps(spec: &GapsSpec, errors: &mut Vec<String>) -> Gaps {
             let number = |number: u32| usize::try_from(number).unwrap_or(usize::MAX);
             let mut zones: Vec<(usize, Length)> =
                 zones.iter().map(|(at, width)| (number(*at), mm(*width))).collect();
-            zones.sort_by_key(|(at, _)| *at);
+            sort(&mut zones, |one, other| one.0 > other.0);
             let count = zones.len();
             zones.dedup_by_key(|(at, _)| *at);
             if zones.len() < count {

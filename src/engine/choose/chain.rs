@@ -2,6 +2,7 @@
 
 use super::evaluate::{Cell, LARGE, LimitKind, PENALTY, SMALL, Table};
 use super::{Task, Weights};
+use crate::engine::order::sort;
 use crate::engine::units::Force;
 
 /// Families with higher indices are one.
@@ -118,7 +119,10 @@ impl Layer {
     fn rank(&mut self) {
         let mut by_pull = self.above.clone();
         let candidates = &self.candidates;
-        sort_by(&mut by_pull, |index| (0, candidates[index].log_pull));
+        let pull = |index: &u16| candidates[usize::from(*index)].log_pull;
+        sort(&mut by_pull, |one, other| {
+            pull(one) > pull(other) || (pull(one) == pull(other) && one > other)
+        });
         self.place = vec![0; candidates.len()];
         for (rank, index) in (0_u16..).zip(&by_pull) {
             self.place[usize::from(*index)] = rank;
@@ -401,38 +405,4 @@ fn layer(table: &Table, row: usize, kept: bool, candidates: Vec<Candidate>) -> L
         Layer { row, kept, weight, candidates, sorted, place, above, below, within, across };
     layer.rank();
     layer
-}
-
-/// Sorts by a heap: as good in the worst case as at best, and small.
-pub(super) fn sort_by(list: &mut [u16], key: impl Fn(usize) -> (usize, f64)) {
-    let later = |one: u16, other: u16| {
-        let (a, b) = (key(usize::from(one)), key(usize::from(other)));
-        a.0 > b.0 || (a.0 == b.0 && (a.1 > b.1 || (a.1 == b.1 && one > other)))
-    };
-    if list.windows(2).all(|pair| !later(pair[0], pair[1])) {
-        return;
-    }
-    let sink = |list: &mut [u16], mut at: usize, end: usize| {
-        loop {
-            let mut child = 2 * at + 1;
-            if child >= end {
-                return;
-            }
-            if child + 1 < end && later(list[child + 1], list[child]) {
-                child += 1;
-            }
-            if !later(list[child], list[at]) {
-                return;
-            }
-            list.swap(at, child);
-            at = child;
-        }
-    };
-    for at in (0..list.len() / 2).rev() {
-        sink(list, at, list.len());
-    }
-    for end in (1..list.len()).rev() {
-        list.swap(0, end);
-        sink(list, 0, end);
-    }
 }

@@ -1,9 +1,9 @@
 //! Every item on every string: its pull, and which rules it would break there.
 
-use super::chain::sort_by;
 use super::{Item, Price, Rules, Target, Task, Weights};
 use crate::engine::analysis::{Made, lawful_length, lawful_pitch, stiffness_of};
 use crate::engine::cut::cut_length;
+use crate::engine::order::sort;
 use crate::engine::pitch::Note;
 use crate::engine::units::{Force, Frequency, Length, Stiffness};
 
@@ -153,10 +153,11 @@ impl Table {
         }
         let by_gauge = |unknown: f64| {
             let mut order: Vec<u16> = (0_u16..).zip(&items).map(|(index, _)| index).collect();
-            sort_by(&mut order, |item| {
-                let facts = &items[item];
+            let place = |item: &u16| {
+                let facts = &items[usize::from(*item)];
                 (facts.family.unwrap_or(0), facts.gauge_nm.unwrap_or(unknown))
-            });
+            };
+            sort(&mut order, |one, other| place(one) > place(other));
             order
         };
         let (above, below) = (by_gauge(f64::NEG_INFINITY), by_gauge(f64::INFINITY));

@@ -4,6 +4,7 @@
 use super::neck::Smooth;
 use super::{Axes, Placed};
 use crate::engine::analysis::Known;
+use crate::engine::order::sort;
 use crate::engine::units::Length;
 
 /// From which robust z-score on a second difference stands out.
@@ -93,7 +94,7 @@ fn kinks(differences: &[Option<f64>], pins: &[Option<(f64, f64)>]) -> Vec<Kink> 
             (z_score.abs() > OUTLYING).then_some((index, z_score))
         })
         .collect();
-    standing_out.sort_by(|one, other| other.1.abs().total_cmp(&one.1.abs()));
+    sort(&mut standing_out, |one, other| one.1.abs() < other.1.abs());
     let (mut pins, mut kinks) = (pins.to_vec(), Vec::<Kink>::new());
     for (index, z_score) in standing_out {
         // One string that is off pulls the differences of both neighbours along, by half as much each.
@@ -105,12 +106,12 @@ fn kinks(differences: &[Option<f64>], pins: &[Option<(f64, f64)>]) -> Vec<Kink> 
             pins[index] = None;
         }
     }
-    kinks.sort_by_key(|kink| kink.index);
+    sort(&mut kinks, |one, other| one.index > other.index);
     kinks
 }
 
 fn median(mut values: Vec<f64>) -> Option<f64> {
-    values.sort_by(f64::total_cmp);
+    sort(&mut values, |one, other| one > other);
     let (low, high) = (values.get((values.len().max(1) - 1) / 2)?, values.get(values.len() / 2)?);
     Some(0.5 * (low + high))
 }
@@ -122,7 +123,7 @@ fn move_m(pins: &[Option<(f64, f64)>], index: usize) -> Option<f64> {
     let higher = (0..index).rev().filter_map(|place| known(&place)).take(NEIGHBOURS);
     let lower = (index + 1..pins.len()).filter_map(|place| known(&place)).take(NEIGHBOURS);
     let mut around: Vec<(f64, f64)> = higher.chain(lower).collect();
-    around.sort_by(|one, other| one.0.total_cmp(&other.0));
+    sort(&mut around, |one, other| one.0 > other.0);
     around.dedup_by(|next, last| next.0 - last.0 < 1e-6);
     if around.len() < 2 {
         return None;

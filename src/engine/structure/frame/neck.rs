@@ -1,6 +1,7 @@
 //! The forces within the neck, cut by cut from the shoulder to the pillar.
 
 use super::{FrameError, Point, Pull, Reactions, Supports, cross, dot, reactions};
+use crate::engine::order::sort;
 use crate::engine::structure::section::Rectangle;
 use crate::engine::units::Stress;
 
@@ -173,7 +174,7 @@ impl Neck {
         let mut hung: Vec<(f64, Pull)> =
             pulls.iter().map(|pull| (foot_m(&pieces, pull.at), *pull)).collect();
         hung.push((total_m, reactions.pillar_pull));
-        hung.sort_by(|one, other| one.0.total_cmp(&other.0));
+        sort(&mut hung, |one, other| one.0 > other.0);
         let mut stations = Vec::new();
         for piece in &pieces {
             stations.push(station(piece, piece.start_m, &hung, false));
