@@ -17,6 +17,9 @@
 //!   one family and one gauge; then a run may come again;
 //! - `price`: the weight times the price over [`Weights::price_unit`]. An item without a price counts as one unit.
 //!
+//! Items of one family that are alike ([`MakeUp::is_alike`]) are one item, however often the stock lists them: a
+//! string gets the one of them that keeps the rules at the least cost, then the cheapest, then the first.
+//!
 //! Hard rules ([`Rules`]) are never broken, and whatever they say no string breaks. Of a string that is kept nothing
 //! is asked, and nothing of two kept neighbours; between a kept string and a free one the rules of neighbours hold.
 //!
@@ -93,8 +96,7 @@ pub struct Place {
 /// What stays on a string.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Kept {
-    /// The make-up. If the stock has the same in the same family, it counts as that item, the first such.
-    /// It costs nothing.
+    /// The make-up. If the stock has one that is alike in the same family, it counts as that item. It costs nothing.
     pub make_up: MakeUp,
     /// The family; without one, anything may stand beside it, and that is no change.
     pub family: Option<usize>,

@@ -257,6 +257,40 @@ impl MakeUp {
         }
     }
 
+    /// Whether the two are one string to buy: of the same materials, with all that was measured the same but for the
+    /// last digits of a unit's conversion. Bare ends are not asked about, as they are made when a string is wound for
+    /// its harp.
+    pub fn is_alike(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Plain { .. }, Self::Plain { .. }) => same_core(self.core(), other.core()),
+            (Self::Wound(one), Self::Wound(two)) => {
+                let same = |(one, two): (&Layer, &Layer)| {
+                    let (section, second) = (one.section, two.section);
+                    let kind = matches!(section, Section::Ribbon { .. })
+                        == matches!(second, Section::Ribbon { .. });
+                    kind && same_length(section.thickness(), second.thickness())
+                        && same_length(section.width(), second.width())
+                        && near(one.packing_ratio, two.packing_ratio)
+                        && one.material == two.material
+                };
+                one.layers.len() == two.layers.len()
+                    && same_core(self.core(), other.core())
+                    && one.layers.iter().zip(&two.layers).all(same)
+            }
+            (Self::Weighed(one), Self::Weighed(two)) => {
+                let gauges = (one.gauge.map(Length::to_m), two.gauge.map(Length::to_m));
+                let loads =
+                    (one.breaking_load.map(Force::to_n), two.breaking_load.map(Force::to_n));
+                let mass = |weighed: &Weighed| weighed.linear_density.to_kg_per_m();
+                near(mass(one), mass(two))
+                    && same_core(self.core(), other.core())
+                    && both_near(gauges)
+                    && both_near(loads)
+            }
+            _ => false,
+        }
+    }
+
     /// Layers from the inside out; none for a plain or a weighed string.
     pub fn layers(&self) -> &[Layer] {
         match self {
@@ -314,6 +348,30 @@ fn check_diameter(part: &'static str, diameter: Length) -> Result<(), Constructi
     } else {
         Err(ConstructionError::Diameter { part, got_mm })
     }
+}
+
+/// What carries the pull of a string.
+type Core<'a> = Option<(&'a Arc<Material>, Length)>;
+
+fn same_core(one: Core<'_>, other: Core<'_>) -> bool {
+    let materials = one.map(|core| core.0) == other.map(|core| core.0);
+    both_near((one.map(|core| core.1.to_m()), other.map(|core| core.1.to_m()))) && materials
+}
+
+fn same_length(one: Length, other: Length) -> bool {
+    near(one.to_m(), other.to_m())
+}
+
+fn both_near(pair: (Option<f64>, Option<f64>)) -> bool {
+    match pair {
+        (Some(one), Some(other)) => near(one, other),
+        (one, other) => one.is_none() && other.is_none(),
+    }
+}
+
+/// The same number but for the last digits.
+fn near(one: f64, other: f64) -> bool {
+    (one - other).abs() <= 1e-9 * one.abs().max(other.abs())
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 //! are never worse, and neither the size of the weights nor the order of the stock matters.
 
 use stringloft::engine::choose::{
-    Best, Kept, Pick, Progress, Rules, Search, Task, Weights, choose,
+    Best, Item, Kept, Pick, Price, Progress, Rules, Search, Task, Weights, choose,
 };
 use stringloft::engine::units::Force;
 
@@ -112,6 +112,40 @@ fn looser_rules_are_never_worse() {
     }
 }
 
+/// Doubles that are no cheaper change nothing, whatever is limited; what is kept counts as
+/// its item, wherever that stands in the list.
+#[test]
+fn doubles_in_the_stock_change_nothing() {
+    let mut draws = Draws::new(5);
+    let mut limited = 0;
+    for (mut task, best) in served() {
+        // As many items as the best set has, so that a double would be one too many.
+        task.rules.most_items = Some(best.set.runs);
+        let answer = choose(&task);
+        let best = answer.best().expect("the best set is within the limit");
+        let mut doubled = task.clone();
+        let count = task.stock.len();
+        for item in 0..count {
+            let mut double = task.stock[item].clone();
+            match draws.below(4) {
+                0 => {}
+                1 => double.price = Some(Price::Each(1e3)),
+                2 => double.in_stock = false,
+                _ => continue,
+            }
+            doubled.stock.push(double);
+        }
+        let answer = choose(&doubled);
+        let other = answer.best().expect("there is no less to choose from");
+        assert!((sum(other) - sum(best)).abs() <= room(&task));
+        assert_eq!((other.set.runs, other.set.different), (best.set.runs, best.set.different));
+        assert_eq!(other.tie, best.tie);
+        assert_eq!(other.set.pulls, best.set.pulls);
+        limited += usize::from(best.set.runs < task.strings.len());
+    }
+    assert!(limited > 20, "{limited}");
+}
+
 #[test]
 fn the_size_of_the_weights_does_not_matter() {
     for (task, best) in served() {
@@ -143,14 +177,6 @@ fn the_order_of_the_stock_only_settles_ties() {
     let mut draws = Draws::new(6);
     let mut without_tie = 0;
     for (task, best) in served() {
-        // What is kept counts as the first such item, so that one that is listed twice goes by the order.
-        let listed_twice =
-            task.strings.iter().filter_map(|place| place.kept.as_ref()).any(|kept| {
-                task.stock.iter().filter(|item| item.make_up == kept.make_up).count() > 1
-            });
-        if listed_twice {
-            continue;
-        }
         let mut shuffled = task.clone();
         let mut order: Vec<usize> = (0..task.stock.len()).collect();
         for at in (1..order.len()).rev() {
@@ -163,11 +189,23 @@ fn the_order_of_the_stock_only_settles_ties() {
         assert_eq!(other.tie.is_some(), best.tie.is_some());
         if best.tie.is_none() {
             without_tie += 1;
+            // Of items that are alike and cost the same, the first is taken.
+            let first = |item: usize| {
+                let alike = |other: &Item| {
+                    let item = &task.stock[item];
+                    other.make_up == item.make_up && other.family == item.family
+                };
+                Pick::Item(task.stock.iter().position(alike).expect("itself"))
+            };
             let back = other.set.picks.iter().map(|pick| match pick {
-                Pick::Item(item) => Pick::Item(order[*item]),
+                Pick::Item(item) => first(order[*item]),
                 other => *other,
             });
-            assert_eq!(back.collect::<Vec<_>>(), best.set.picks);
+            let own = best.set.picks.iter().map(|pick| match pick {
+                Pick::Item(item) => first(*item),
+                other => *other,
+            });
+            assert!(back.eq(own));
         }
     }
     assert!(without_tie > 5, "{without_tie}");

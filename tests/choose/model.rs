@@ -4,7 +4,7 @@
 use stringloft::engine::analysis::{
     Conditions, Harp, HarpString, Limits, Mechanism, StringFigures, analyse,
 };
-use stringloft::engine::choose::{LimitKind, Pick, Price, Target, Task};
+use stringloft::engine::choose::{Item, LimitKind, Pick, Price, Target, Task};
 use stringloft::engine::construction::MakeUp;
 use stringloft::engine::units::{Force, Stiffness};
 
@@ -13,6 +13,8 @@ use stringloft::engine::units::{Force, Stiffness};
 pub struct Choice {
     /// Two kept strings of one make-up have the same; below the number of stock items it is one of the stock.
     pub item: usize,
+    /// The first item of the stock with the same make-up and family.
+    pub alike: usize,
     pub family: Option<usize>,
     pub gauge_nm: Option<f64>,
     pub pull_n: f64,
@@ -121,6 +123,30 @@ impl<'a> Model<'a> {
         row.weight * off * off + self.task.weights.price * option.units
     }
 
+    /// Of options that are alike the one of the least cost, then of the lowest price, then the first, in the order of
+    /// the first that are alike; `penalty` is what breaking a rule by 1 costs.
+    pub fn without_doubles<'b>(
+        &self,
+        row: &Row,
+        options: Vec<&'b Choice>,
+        penalty: f64,
+    ) -> Vec<&'b Choice> {
+        let cost = |option: &Choice| {
+            let amount: f64 = option.broken.iter().map(|(_, amount)| amount).sum();
+            (self.own(row, option) / self.scale + penalty * amount, option.units)
+        };
+        let mut kept: Vec<&Choice> = Vec::new();
+        for option in options {
+            match kept.iter_mut().find(|other| other.alike == option.alike) {
+                Some(held) if cost(option) < cost(held) => *held = option,
+                Some(_) => {}
+                None => kept.push(option),
+            }
+        }
+        kept.sort_by_key(|option| option.alike);
+        kept
+    }
+
     /// What two neighbours cost, and whether that is a change and another item.
     pub fn pair(&self, upper: (&Row, &Choice), lower: (&Row, &Choice)) -> (f64, bool, bool) {
         let w = &self.task.weights;
@@ -135,7 +161,7 @@ impl<'a> Model<'a> {
             feel /= b.1 / a.1;
             tension /= b.0 / a.0;
         }
-        let item = upper.1.item != lower.1.item;
+        let item = upper.1.alike != lower.1.alike;
         let at_change = if change { w.at_change } else { 0.0 };
         let mut cost = (w.feel + at_change) * feel.ln().powi(2) + w.tension * tension.ln().powi(2);
         cost += if change { w.change } else { 0.0 } + if item { w.item } else { 0.0 };
@@ -233,8 +259,12 @@ fn choice(
             Price::PerMetre(price) => price * figures.cut_length.expect("a gauge").to_m(),
         });
     }
+    let same = |own: &Item| {
+        task.stock[..item].iter().position(|i| i.make_up == own.make_up && i.family == own.family)
+    };
     Choice {
         item,
+        alike: task.stock.get(item).and_then(same).unwrap_or(item),
         family,
         gauge_nm,
         pull_n: figures.tension.map_or(0.0, Force::to_n),

@@ -1,7 +1,7 @@
 //! What a choice answers, as plain data; and how a set that was found becomes an answer.
 
 use super::Task;
-use super::chain::Chain;
+use super::chain::{Chain, units};
 use super::evaluate::{LARGE, Limit, LimitKind, Row, SMALL, Table, count};
 use super::solve::SolvedSet;
 use crate::engine::units::Force;
@@ -200,8 +200,8 @@ pub(super) fn set(task: &Task, table: &Table, chain: &Chain, chosen: &[usize]) -
         let row = &table.rows[layer.row];
         let candidate = &layer.candidates[*chosen];
         let (item, log_pull) = (candidate.item, candidate.log_pull);
-        let Some(cell) = row.cells.iter().find(|cell| cell.item == item) else { continue };
-        set.picks[row.string] = if row.kept { Pick::Kept } else { Pick::Item(item) };
+        let cell = &row.cells[candidate.cell];
+        set.picks[row.string] = if row.kept { Pick::Kept } else { Pick::Item(cell.item) };
         set.pulls[row.string] = Some(Force::from_n(cell.pull_n));
         total_n += cell.pull_n;
         if !std::mem::replace(&mut seen[item], true) {
@@ -210,8 +210,7 @@ pub(super) fn set(task: &Task, table: &Table, chain: &Chain, chosen: &[usize]) -
         if !row.kept {
             set.price += cell.price.unwrap_or(0.0);
             set.without_price += usize::from(cell.price.is_none());
-            let units = cell.price.map_or(1.0, |price| price / weights.price_unit);
-            set.parts.price += weights.price * units;
+            set.parts.price += weights.price * units(table, cell);
         }
         let off = row.target.map_or(0.0, |target| log_pull - target);
         set.parts.target += row.weight * off * off;
@@ -259,10 +258,8 @@ pub(super) fn nearest(task: &Task, table: &Table, chain: &Chain, chosen: &[usize
     for (at, (layer, own)) in chain.layers.iter().zip(chosen).enumerate() {
         let row = &table.rows[layer.row];
         let candidate = &layer.candidates[*own];
-        if let Some(cell) = row.cells.iter().find(|cell| cell.item == candidate.item)
-            && !row.kept
-        {
-            for limit in table.limits(task, row, cell) {
+        if !row.kept {
+            for limit in table.limits(task, row, &row.cells[candidate.cell]) {
                 say((row.string, row.string), limit.kind, limit.amount);
             }
         }

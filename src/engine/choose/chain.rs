@@ -11,7 +11,10 @@ const MOST_FAMILIES: usize = 1 << 20;
 /// An item that may stand on a string.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Candidate {
+    /// The first item that is alike.
     pub item: usize,
+    /// The item that is taken, as the place of its cell in the row.
+    pub cell: usize,
     pub log_pull: f64,
     /// What it costs by itself.
     pub own: f64,
@@ -190,9 +193,10 @@ impl Chain {
         let never = LimitKind::Breaks.bit() | LimitKind::NoPull.bit();
         let banned = never | hard;
         for (number, row) in table.rows.iter().enumerate().take(last + 1).skip(first) {
-            let usable = row.cells.iter().filter(|cell| cell.broken & banned == 0);
-            let candidates: Vec<Candidate> = usable
-                .map(|cell| {
+            let cells = row.cells.iter().enumerate();
+            let usable = cells.filter(|(_, cell)| cell.broken & banned == 0);
+            let mut candidates: Vec<Candidate> = usable
+                .map(|(at, cell)| {
                     let mut own = own_cost(table, row.target, row.weight, cell);
                     if at_a_cost && cell.broken != 0 {
                         let limits = table.limits(task, row, cell);
@@ -200,7 +204,8 @@ impl Chain {
                     }
                     let facts = &table.items[cell.item];
                     Candidate {
-                        item: cell.item,
+                        item: table.first_alike(cell.item),
+                        cell: at,
                         log_pull: cell.log_pull,
                         own,
                         pull: cell.pull_n / unit_n,
@@ -209,6 +214,16 @@ impl Chain {
                     }
                 })
                 .collect();
+            // What is alike is one candidate: that of the least cost, then of the lowest price, then the first.
+            sort(&mut candidates, |one, other| one.item > other.item);
+            let worth = |one: &Candidate| (one.own, units(table, &row.cells[one.cell]));
+            candidates.dedup_by(|next, held| {
+                let same = next.item == held.item;
+                if same && worth(next) < worth(held) {
+                    *held = *next;
+                }
+                same
+            });
             if candidates.is_empty() && at_a_cost {
                 continue;
             }
@@ -374,9 +389,12 @@ impl Chain {
 
 fn own_cost(table: &Table, target: Option<f64>, weight: f64, cell: &Cell) -> f64 {
     let off = target.map_or(0.0, |target| cell.log_pull - target);
-    let weights = &table.weights;
-    let units = cell.price.map_or(1.0, |price| price / weights.price_unit);
-    weight * off * off + weights.price * units
+    weight * off * off + table.weights.price * units(table, cell)
+}
+
+/// The price as the sum counts it.
+pub(super) fn units(table: &Table, cell: &Cell) -> f64 {
+    cell.price.map_or(1.0, |price| price / table.weights.price_unit)
 }
 
 /// The candidates of a string in each of the orders that are needed.

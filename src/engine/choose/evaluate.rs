@@ -134,6 +134,8 @@ pub(super) struct Row {
 pub(super) struct Table {
     pub rows: Vec<Row>,
     pub items: Vec<Facts>,
+    /// Of each item of the stock the first that is alike: together they are one.
+    alike: Vec<u16>,
     /// Weights with the greatest as 1.
     pub weights: Weights,
     /// The greatest weight.
@@ -161,8 +163,13 @@ impl Table {
             order
         };
         let (above, below) = (by_gauge(f64::NEG_INFINITY), by_gauge(f64::INFINITY));
+        let alike = alike(task, &items, &above);
+        // One pull for all that are alike, to the last digit.
+        for (item, first) in alike.iter().enumerate() {
+            items[item] = items[usize::from(*first)];
+        }
         let (weights, rows, kept) = (task.weights, Vec::new(), Vec::new());
-        let mut table = Self { rows, items, weights, scale: 1.0, above, below, kept };
+        let mut table = Self { rows, items, alike, weights, scale: 1.0, above, below, kept };
         table.weigh(task);
         table
     }
@@ -218,11 +225,17 @@ impl Table {
         let cells = Vec::new();
         let mut row = Row { string, target, weight, feel, kept, cells, gauges_nm, limits_gauge };
         if let Some(kept) = &place.kept {
-            let same =
-                |item: &Item| Some(item.family) == kept.family && item.make_up == kept.make_up;
+            let same = |item: &Item| {
+                Some(item.family) == kept.family && item.make_up.is_alike(&kept.make_up)
+            };
             let stocked = task.stock.iter().take(MOST_ITEMS).position(same);
             let met = || {
-                let same = |string: &usize| task.strings[*string].kept.as_ref() == Some(kept);
+                let same = |string: &usize| {
+                    let other = task.strings[*string].kept.as_ref();
+                    other.is_some_and(|other| {
+                        other.family == kept.family && other.make_up.is_alike(&kept.make_up)
+                    })
+                };
                 Some(self.items.len() - self.kept.len() + self.kept.iter().position(same)?)
             };
             let item = match stocked.or_else(met) {
@@ -247,6 +260,11 @@ impl Table {
             }
         }
         self.rows.push(row);
+    }
+
+    /// The first item that is alike, or the item itself where it is not of the stock.
+    pub fn first_alike(&self, item: usize) -> usize {
+        self.alike.get(item).map_or(item, |first| usize::from(*first))
     }
 
     fn cell(&self, task: &Task, row: &Row, item: usize, at: (Frequency, Length)) -> Cell {
@@ -344,6 +362,23 @@ impl Table {
 
 fn facts(make_up: &super::MakeUp, family: Option<usize>) -> Facts {
     Facts { family, gauge_nm: make_up.gauge().map(whole_nm), made: Made::of(make_up) }
+}
+
+/// Of each item the first of its family that is one string to buy with it. They have one gauge, so that they follow
+/// each other in the order by family and gauge.
+fn alike(task: &Task, items: &[Facts], by_gauge: &[u16]) -> Vec<u16> {
+    let mut alike: Vec<u16> = (0_u16..).zip(items).map(|(index, _)| index).collect();
+    let facts = |item: u16| (items[usize::from(item)].family, items[usize::from(item)].gauge_nm);
+    let make_up = |item: u16| &task.stock[usize::from(item)].make_up;
+    for (at, item) in by_gauge.iter().enumerate() {
+        let before = by_gauge[..at].iter().rev().take_while(|other| facts(**other) == facts(*item));
+        if let Some(other) =
+            before.into_iter().find(|other| make_up(**other).is_alike(make_up(*item)))
+        {
+            alike[usize::from(*item)] = alike[usize::from(*other)];
+        }
+    }
+    alike
 }
 
 /// Octaves between a note and those that an item is sold for.
