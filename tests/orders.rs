@@ -35,7 +35,7 @@ fn small() -> Design {
         ..StringSpec::default()
     };
     let item = |make_up: &str, supplier: &str, code: &str| StockItem {
-        make_up: make_up.to_owned(),
+        make_up: make_up.into(),
         supplier: supplier.to_owned(),
         code: code.to_owned(),
         pack_mm: Some(2_000.0),
@@ -232,7 +232,7 @@ fn hostile_texts_stay_texts_and_end() {
     }
     design.order.remarks = "long ".repeat(200_000);
     design.stock[0].supplier = "W".repeat(1_000_000);
-    design.stock[0].make_up.push_str(&" ".repeat(100_000));
+    design.stock[0].make_up = format!("nylon 0.81{}", " ".repeat(100_000)).into();
     for paper in Paper::ALL {
         assert!(sheet(&design, paper).pages.len() <= 4, "{}", paper.name());
     }

@@ -423,3 +423,12 @@ fn the_usual_settings_are_as_links_remember_them() {
     let kept = include_str!("designs/usual-v2.json");
     assert_eq!(write(&Design::default()), kept);
 }
+
+/// Saved before stock items had keys and strings named them.
+#[test]
+fn a_design_without_keys_still_opens() {
+    let mut expected = every_field();
+    expected.strings.iter_mut().for_each(|string| string.stock_key = 0);
+    expected.stock.iter_mut().for_each(|item| item.key = 0);
+    assert_eq!(read(include_str!("designs/keyless-v2.json")), Ok(expected));
+}

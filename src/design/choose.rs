@@ -16,7 +16,7 @@ mod words;
 pub use self::kind::{kind_in_words, kind_name};
 pub use self::outcome::{Alternative, Change, Outcome, Totals};
 pub use self::words::Line;
-use super::document::{Design, MakeUpSpec, MaterialSpec, StockItem, WantsSpec};
+use super::document::{Design, MaterialSpec, StockItem, WantsSpec};
 use super::resolve::Resolved;
 use super::targets::Point;
 pub use crate::engine::choose::{Answer, Best, Front, Progress, Search};
@@ -38,7 +38,7 @@ pub struct Task {
     /// As the engine takes it.
     pub search: crate::engine::choose::Task,
     /// The items that can be used, in the order of the engine's stock, each with its make-up.
-    pub items: Vec<(StockItem, MakeUpSpec)>,
+    pub items: Vec<StockItem>,
     /// The materials of the lists.
     pub materials: Vec<MaterialSpec>,
     /// The names of the kinds, in the order of the engine's families.

@@ -19,7 +19,7 @@ pub use self::geometry::{
 pub use self::material::{
     ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
 };
-pub use self::order::{OrderSpec, SparesSpec, StockItem, VersionSpec};
+pub use self::order::{OrderSpec, SparesSpec, StockItem, TypedMakeUp, VersionSpec};
 pub use self::string::{Bare, LayerSpec, MakeUpSpec, StringSpec, WeighedSpec};
 pub use self::targets::{
     KindSpec, MOST_KINDS, MOST_POINTS, MOST_ZONES, TargetsSpec, WantsSpec, WeightsSpec, ZoneSpec,

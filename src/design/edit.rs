@@ -9,18 +9,17 @@ use std::sync::Arc;
 
 pub use self::cell::cell_text;
 use self::cell::set_cell;
-pub use self::take::{Taken, TargetsPart};
+pub use self::take::{Made, Taken, TargetsPart};
 use super::document::{
     Allowances, Design, GeometrySpec, LONGEST_CELL, LONGEST_TEXT, LimitsSpec, MOST_STRINGS,
     MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, OrderSpec, PitchSpec, StockItem,
     StringSpec, TargetsSpec, TolerancesSpec, Units, VersionSpec,
 };
 use super::gaps;
-use super::library::{embed, find};
+use super::library::embed;
 use super::material_edit::{remove, rename};
 use super::material_facts::Property;
 use super::persist::tidy;
-use super::stock;
 use crate::engine::pitch::Note;
 
 /// A column of the string chart that can be typed into.
@@ -119,14 +118,6 @@ pub enum Edit {
     Stock(Vec<StockItem>),
     /// Spares and remarks of the order list.
     Order(OrderSpec),
-    /// The strings from a row on become others, in one step, with the stock items and the own materials
-    /// that they are of.
-    Restring {
-        row: usize,
-        strings: Vec<StringSpec>,
-        stock: Vec<StockItem>,
-        materials: Vec<MaterialSpec>,
-    },
     /// The design as it is now is kept under a name.
     KeepVersion { name: String, date: String },
     /// A version gets another name and date.
@@ -221,6 +212,7 @@ impl Edit {
                 for string in strings[rows].iter_mut().filter(|string| string.make_up != *make_up) {
                     string.make_up = make_up.clone();
                     string.order_code.clear();
+                    string.stock_key = 0;
                 }
             }
             Self::Insert { row, strings: new } => {
@@ -295,9 +287,6 @@ impl Edit {
             Self::RemoveMaterial { key } => remove(design, key),
             Self::Stock(items) => design.stock.clone_from(items),
             Self::Order(order) => design.order = order.clone(),
-            Self::Restring { row, strings, stock, materials } => {
-                restring(design, *row, strings, stock, materials);
-            }
             Self::KeepVersion { name, date } => keep(design, name, date),
             Self::NameVersion { index, name, date } => {
                 if let Some(version) = design.versions.get_mut(*index) {
@@ -362,27 +351,6 @@ fn beyond(strings: &[StringSpec], edge: Option<&StringSpec>, steps: i32) -> Stri
     });
     let note = next.map(|note| note.to_string()).unwrap_or_default();
     StringSpec { note, make_up: edge.make_up.clone(), ..StringSpec::default() }
-}
-
-/// Puts strings in place of those from a row on. Of the stock the design then holds what its strings are.
-fn restring(
-    design: &mut Design,
-    row: usize,
-    strings: &[StringSpec],
-    items: &[StockItem],
-    materials: &[MaterialSpec],
-) {
-    for (place, string) in design.strings.iter_mut().skip(row).zip(strings) {
-        place.clone_from(string);
-    }
-    for material in materials {
-        if find(&design.materials, &material.key).is_none() {
-            design.materials.push(material.clone());
-        }
-    }
-    let new = items.iter().filter(|item| !design.stock.contains(item));
-    let all: Vec<StockItem> = design.stock.iter().chain(new).cloned().collect();
-    design.stock = stock::used(design, &all);
 }
 
 fn keep(design: &mut Design, name: &str, date: &str) {
@@ -541,13 +509,15 @@ mod tests {
 
     #[test]
     fn strings_come_with_their_stock_in_one_step() {
-        let item =
-            |make_up: &str| StockItem { make_up: make_up.to_owned(), ..StockItem::default() };
+        let item = |make_up: &str| StockItem { make_up: make_up.into(), ..StockItem::default() };
         let mut base = design();
         base.stock = vec![item("nylon 0.70"), item("steel 0.30")];
-        let edit = Edit::Restring {
-            row: 1,
-            strings: vec![string("D5", "330", "gut", "0.66"), string("C5", "360", "gut", "0.70")],
+        let made = |gauge: &str| Some(Made::of(&string("", "", "gut", gauge)));
+        let edit = Edit::Take {
+            strings: vec![
+                Taken { row: 1, made: made("0.66"), length: None },
+                Taken { row: 2, made: made("0.70"), length: None },
+            ],
             stock: vec![item("gut 0.66"), item("gut 0.90")],
             materials: Vec::new(),
         };
@@ -573,11 +543,12 @@ mod tests {
 
     #[test]
     fn what_is_taken_leaves_the_rest_of_a_string() {
-        let make_up = Some((string("", "", "gut", "0.74").make_up, "G74".to_owned()));
+        let order_code = "G74".to_owned();
+        let made = Some(Made { order_code, ..Made::of(&string("", "", "gut", "0.74")) });
         let length = Some("335.5".to_owned());
         let strings = vec![
-            Taken { row: 0, make_up, length: None },
-            Taken { row: 1, make_up: None, length },
+            Taken { row: 0, made, length: None },
+            Taken { row: 1, made: None, length },
             Taken { row: 9, ..Taken::default() },
         ];
         let next =

@@ -137,11 +137,11 @@ pub(super) fn rename(design: &mut Design, from: &str, to: &str) {
     };
     design.strings.iter_mut().for_each(|string| follow(&mut string.make_up));
     for item in &mut design.stock {
-        let Ok(was) = make_up_text::read(&item.make_up) else { continue };
+        let Ok(was) = item.make_up.read() else { continue };
         let mut make_up = was.clone();
         follow(&mut make_up);
-        if make_up != was {
-            item.make_up = make_up_text::write(&make_up);
+        if make_up != *was {
+            item.make_up = make_up.into();
         }
     }
     for spec in &mut design.targets.kinds {

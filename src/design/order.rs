@@ -12,7 +12,7 @@ use thiserror::Error;
 use self::cutting::coils;
 pub use self::words::{COLUMNS, csv, money_words, numbers_words, pack_words, remarks};
 use super::document::{Design, OrderSpec, SparesSpec, StockItem};
-use super::stock::{NoItem, Shelf, is_sold_for};
+use super::stock::{Found, NoItem, Shelf, is_sold_for};
 use crate::engine::analysis::Analysis;
 use crate::engine::order::sort;
 use crate::engine::units::Length;
@@ -46,6 +46,8 @@ pub struct OrderLine {
     pub price: Option<f64>,
     /// Numbers of the strings whose note the item is not sold for.
     pub out_of_range: Vec<usize>,
+    /// Numbers of the strings whose sizes are not exactly those of the item, but nearest to it.
+    pub nearest: Vec<usize>,
 }
 
 impl OrderLine {
@@ -106,6 +108,7 @@ pub struct Total {
 struct Piece {
     number: usize,
     cut_mm: Option<u32>,
+    is_exact: bool,
 }
 
 /// The order list of a design, from the stock that it holds.
@@ -121,8 +124,8 @@ pub fn order_list(design: &Design, analysis: &Analysis) -> OrderList {
                 let make_up = super::make_up_text::write(&spec.make_up);
                 unmatched.push(Unmatched { number, make_up, cut_mm, why });
             }
-            Ok(index) => {
-                let piece = Piece { number, cut_mm };
+            Ok(Found { index, is_exact }) => {
+                let piece = Piece { number, cut_mm, is_exact };
                 match groups.iter_mut().find(|group| group.0 == index) {
                     Some(group) => group.1.push(piece),
                     None => groups.push((index, vec![piece])),
@@ -160,6 +163,7 @@ fn line(
     out_of_range: Vec<usize>,
 ) -> OrderLine {
     let strings: Vec<usize> = pieces.iter().map(|piece| piece.number).collect();
+    let nearest = pieces.iter().filter(|piece| !piece.is_exact).map(|piece| piece.number).collect();
     let spares = spares(&pieces, order);
     pieces.extend(&spares);
     let known = pieces.iter().filter_map(|piece| piece.cut_mm);
@@ -177,6 +181,7 @@ fn line(
         packs,
         price,
         out_of_range,
+        nearest,
     }
 }
 
@@ -214,7 +219,7 @@ fn packs(item: &StockItem, pieces: &[Piece]) -> Result<Packs, NoPacks> {
     let pack_mm = item.pack_mm.map(|mm| mm.floor().clamp(0.0, f64::from(u32::MAX)));
     let short =
         |piece: &&Piece| piece.cut_mm.zip(pack_mm).is_some_and(|(cut, pack)| f64::from(cut) > pack);
-    if let Some(Piece { number, cut_mm: Some(cut_mm) }) = pieces.iter().find(short) {
+    if let Some(Piece { number, cut_mm: Some(cut_mm), .. }) = pieces.iter().find(short) {
         return Err(NoPacks::Short { number: *number, cut_mm: *cut_mm });
     }
     if item.single {

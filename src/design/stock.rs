@@ -1,9 +1,10 @@
 //! The stock: lists of strings and wires that can be bought, which of them a string is, and what it costs.
 //!
 //! A list is a file of its own ([`write`], [`read`]); a design holds the items that its strings are
-//! ([`used`]), so that a link opens with the same prices. The make-up of an item is text, as everything
-//! typed; two make-ups are the same string when their materials are the same and their sizes as near as
-//! [`SAME_MM`].
+//! ([`used`]), so that a link opens with the same prices. An item keeps what its make-up reads as and a key, by
+//! which a string that was taken from the stock is found again; any other string is the item of exactly its
+//! make-up, or else the nearest. Two make-ups are the same string when their materials are the same and their
+//! sizes as near as [`SAME_MM`].
 
 mod file;
 mod price;
@@ -11,7 +12,8 @@ mod starting;
 pub mod table;
 
 pub use self::file::{
-    MOST_BYTES, MOST_ITEMS, StockError, StockList, VERSION, check, merge, read, tidy, write,
+    MOST_BYTES, MOST_ITEMS, StockError, StockList, VERSION, check, give_keys, merge, read, tidy,
+    write,
 };
 pub use self::price::{NoPrice, money, prices, share};
 pub use self::starting::starting_list;
@@ -49,12 +51,20 @@ pub enum NoItem {
     NotListed { string: String },
 }
 
-/// A stock whose make-ups have been read, to look many strings up in.
+/// A stock, to look many strings up in.
 pub struct Shelf<'a> {
     materials: &'a [MaterialSpec],
     items: &'a [StockItem],
-    read: Vec<Option<MakeUpSpec>>,
     meanings: Vec<Option<Meaning>>,
+}
+
+/// Which item a string is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Found {
+    /// The index of the item.
+    pub index: usize,
+    /// Whether it is of exactly the sizes of the string, and not only the nearest.
+    pub is_exact: bool,
 }
 
 /// What a make-up means, as far as it matters for ordering: materials by key and sizes in millimetres.
@@ -68,12 +78,11 @@ struct Meaning {
 }
 
 impl<'a> Shelf<'a> {
-    /// Reads the items; `materials` are those of the design, which come before the built-in ones.
+    /// Of these items; `materials` are those of the design, which come before the built-in ones.
     pub fn new(materials: &'a [MaterialSpec], items: &'a [StockItem]) -> Self {
-        let read: Vec<Option<MakeUpSpec>> =
-            items.iter().map(|item| make_up_text::read(&item.make_up).ok()).collect();
-        let meanings = read.iter().map(|make_up| meaning(materials, make_up.as_ref()?)).collect();
-        Self { materials, items, read, meanings }
+        let meanings =
+            items.iter().map(|item| meaning(materials, item.make_up.read().ok()?)).collect();
+        Self { materials, items, meanings }
     }
 
     /// The items, in their order.
@@ -82,18 +91,18 @@ impl<'a> Shelf<'a> {
     }
 
     /// The make-up of an item; `None` when it does not read as one.
-    pub fn make_up(&self, index: usize) -> Option<&MakeUpSpec> {
-        self.read.get(index)?.as_ref()
+    pub fn make_up(&self, index: usize) -> Option<&'a MakeUpSpec> {
+        self.items.get(index)?.make_up.read().ok()
     }
 
-    /// Which item a string is, by its order code and make-up; without a code by its make-up alone. Of
-    /// several, one that can be had and is sold for the note goes first, then the nearest gauge, then the
-    /// order of the list.
+    /// Which item a string is: by its order code, where it has one, and its make-up. Of several, the one with the key
+    /// that the string names goes first, then one of exactly its sizes, then one that can be had and is sold for the
+    /// note, then the nearest gauge, then the order of the list.
     ///
     /// # Errors
     ///
     /// Why it is none.
-    pub fn find(&self, string: &StringSpec) -> Result<usize, NoItem> {
+    pub fn find(&self, string: &StringSpec) -> Result<Found, NoItem> {
         if string.make_up.is_empty() {
             return Err(NoItem::NoMakeUp);
         }
@@ -102,7 +111,7 @@ impl<'a> Shelf<'a> {
         let wanted = meaning(self.materials, &string.make_up);
         let note = string.note.parse::<Note>().ok();
         let text = || make_up_text::write(&string.make_up);
-        let mut best: Option<(usize, (bool, f64))> = None;
+        let mut best: Option<(Found, (bool, bool, bool), f64)> = None;
         let mut other = None;
         for (index, item) in self.items.iter().enumerate() {
             if !has_code(item) {
@@ -112,16 +121,17 @@ impl<'a> Shelf<'a> {
                 other.get_or_insert(index);
                 continue;
             };
-            let rank = (item.sold_out || !is_sold_for(item, note), off);
-            let better = best.is_none_or(|(_, held)| {
-                (!rank.0 && held.0) || (rank.0 == held.0 && rank.1 < held.1 - ROOM)
-            });
+            let is_exact = off <= ROOM;
+            let is_other = string.stock_key == 0 || string.stock_key != item.key;
+            let rank = (is_other, !is_exact, item.sold_out || !is_sold_for(item, note));
+            let better = best
+                .is_none_or(|(_, held, least)| rank < held || (rank == held && off < least - ROOM));
             if better {
-                best = Some((index, rank));
+                best = Some((Found { index, is_exact }, rank, off));
             }
         }
         match (best, other) {
-            (Some((index, _)), _) => Ok(index),
+            (Some((found, ..)), _) => Ok(found),
             (None, _) if code.is_empty() => Err(NoItem::NotListed { string: cut(&text()) }),
             (None, Some(other)) => Err(NoItem::OtherMakeUp {
                 code: cut(&string.order_code),
@@ -132,7 +142,7 @@ impl<'a> Shelf<'a> {
         }
     }
 
-    /// How far an item is from a make-up, in millimetres of its sizes; `None` when it is another string.
+    /// How far an item is from a make-up: see [`distance`]. `None` when it is another string.
     fn off(&self, index: usize, wanted: Option<&Meaning>, make_up: &MakeUpSpec) -> Option<f64> {
         match (self.meanings.get(index)?, wanted) {
             (Some(item), Some(wanted)) => distance(item, wanted),
@@ -166,8 +176,8 @@ pub fn is_same(materials: &[MaterialSpec], one: &MakeUpSpec, other: &MakeUpSpec)
 pub fn used(design: &Design, items: &[StockItem]) -> Vec<StockItem> {
     let shelf = Shelf::new(&design.materials, items);
     let mut is_used = vec![false; items.len()];
-    for index in design.strings.iter().filter_map(|string| shelf.find(string).ok()) {
-        is_used[index] = true;
+    for found in design.strings.iter().filter_map(|string| shelf.find(string).ok()) {
+        is_used[found.index] = true;
     }
     items.iter().zip(is_used).filter(|(_, used)| *used).map(|(item, _)| item.clone()).collect()
 }
@@ -206,28 +216,31 @@ fn meaning(materials: &[MaterialSpec], make_up: &MakeUpSpec) -> Option<Meaning> 
     Some(Meaning { parts, g_per_m: None, rest })
 }
 
+/// How far two make-ups of one string are from each other: the greatest difference of a size in millimetres, of a
+/// packing in per cent, or of a mass in grams per metre; 0 where they are exactly the same. `None` when they are two
+/// strings.
 fn distance(one: &Meaning, other: &Meaning) -> Option<f64> {
-    let near = |one: f64, other: f64, most: f64| (one - other).abs() <= most + ROOM;
-    let same_mass = match (one.g_per_m, other.g_per_m) {
-        (Some(one), Some(other)) => near(one, other, 0.005 * one.max(other)),
-        (None, None) => true,
-        _ => false,
+    let near = |one: f64, other: f64, most: f64| {
+        let off = (one - other).abs();
+        (off <= most + ROOM).then_some(off)
     };
-    if !same_mass || one.parts.len() != other.parts.len() || one.rest.len() != other.rest.len() {
+    let mut off = match (one.g_per_m, other.g_per_m) {
+        (Some(one), Some(other)) => near(one, other, 0.005 * one.max(other))?,
+        (None, None) => 0.0,
+        _ => return None,
+    };
+    if one.parts.len() != other.parts.len() || one.rest.len() != other.rest.len() {
         return None;
     }
-    if !one.rest.iter().zip(&other.rest).all(|(one, other)| near(*one, *other, SAME_MM)) {
-        return None;
+    for (one, other) in one.rest.iter().zip(&other.rest) {
+        off = off.max(near(*one, *other, SAME_MM)?);
     }
-    let mut off = 0.0_f64;
     for ((key, size), (other_key, other_size)) in one.parts.iter().zip(&other.parts) {
         if key != other_key {
             return None;
         }
         match (size, other_size) {
-            (Some(size), Some(other)) if near(*size, *other, SAME_MM) => {
-                off = off.max((size - other).abs());
-            }
+            (Some(size), Some(other)) => off = off.max(near(*size, *other, SAME_MM)?),
             (None, None) => {}
             _ => return None,
         }

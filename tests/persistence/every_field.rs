@@ -49,7 +49,11 @@ pub fn every_field() -> Design {
     };
     let weighed = WeighedSpec { g_per_m: text("6.75"), gauge: text("1.10"), breaks_n: text("480") };
     let strings = vec![
-        StringSpec { order_code: text("N32"), ..string("C5", "12 in", plain("nylon", "32 thou")) },
+        StringSpec {
+            order_code: text("N32"),
+            stock_key: 4_711,
+            ..string("C5", "12 in", plain("nylon", "32 thou"))
+        },
         StringSpec {
             mechanism: Some(MechanismKind::DoubleDisc),
             locked: true,
@@ -109,7 +113,8 @@ pub fn every_field() -> Design {
         materials: vec![own_wire()],
         strings,
         stock: vec![StockItem {
-            make_up: text("nylon 32 thou"),
+            key: 4_711,
+            make_up: "nylon 32 thou".into(),
             code: text("N32"),
             supplier: text("Reedmarsh Strings"),
             single: true,
@@ -257,6 +262,7 @@ pub fn without_later_fields(design: &Design) -> Design {
     for string in &mut old.strings {
         string.mechanism = None;
         string.locked = false;
+        string.stock_key = 0;
     }
     for material in old.materials.iter_mut().filter(|material| material.key == "oak gall") {
         *material = MaterialSpec {

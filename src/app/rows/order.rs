@@ -112,7 +112,7 @@ fn row(line: &OrderLine) -> OrderRow {
     }
     OrderRow {
         cells: [
-            item.make_up.clone(),
+            item.make_up.to_string(),
             item.code.clone(),
             numbers_words(&line.strings),
             pack_words(item),
@@ -161,7 +161,7 @@ mod tests {
     }
 
     fn item(make_up: &str, supplier: &str, price: Option<f64>) -> StockItem {
-        let (make_up, supplier) = (make_up.to_owned(), supplier.to_owned());
+        let (make_up, supplier) = (make_up.into(), supplier.to_owned());
         StockItem { make_up, supplier, price, single: true, ..StockItem::default() }
     }
 

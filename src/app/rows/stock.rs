@@ -1,9 +1,8 @@
 //! The cells of a stock list as they are typed, and what is wrong with them.
 
-use crate::design::document::{MaterialSpec, StockItem};
+use crate::design::document::{MaterialSpec, StockItem, TypedMakeUp};
 use crate::design::letters::{capital, small};
 use crate::design::library::find;
-use crate::design::make_up_text;
 use crate::design::persist::check_item;
 use crate::design::stock::{money, table::pack_mm};
 use crate::design::typed::cut;
@@ -40,7 +39,7 @@ pub const STOCK_CELLS: [(StockCell, &str); 9] = [
 pub fn stock_text(item: &StockItem, cell: StockCell) -> String {
     let number = |number: Option<f64>| number.map(|number| number.to_string()).unwrap_or_default();
     match cell {
-        StockCell::MakeUp => item.make_up.clone(),
+        StockCell::MakeUp => item.make_up.to_string(),
         StockCell::Code => item.code.clone(),
         StockCell::Supplier => item.supplier.clone(),
         StockCell::PackLength => number(item.pack_mm),
@@ -61,7 +60,7 @@ pub fn put(item: &mut StockItem, cell: StockCell, typed: &str) -> Result<(), Str
     let mut next = item.clone();
     let text = typed.trim().to_owned();
     match cell {
-        StockCell::MakeUp => next.make_up = text,
+        StockCell::MakeUp => next.make_up = text.into(),
         StockCell::Code => next.code = text,
         StockCell::Supplier => next.supplier = text,
         StockCell::Currency => next.currency = text,
@@ -119,11 +118,11 @@ pub fn stock_problem(item: &StockItem, cell: StockCell, materials: &[MaterialSpe
     problem.map(|problem| format!("{}.", capital(&problem))).unwrap_or_default()
 }
 
-fn make_up_problem(text: &str, materials: &[MaterialSpec]) -> Option<String> {
-    if text.is_empty() {
+fn make_up_problem(typed: &TypedMakeUp, materials: &[MaterialSpec]) -> Option<String> {
+    if typed.is_empty() {
         return Some("the make-up is missing (write it like nylon 0.81)".to_owned());
     }
-    let make_up = match make_up_text::read(text) {
+    let make_up = match typed.read() {
         Ok(make_up) => make_up,
         Err(error) => return Some(error.to_string()),
     };
@@ -181,7 +180,7 @@ mod tests {
     #[test]
     fn what_is_wrong_with_a_cell_is_told() {
         let item = StockItem {
-            make_up: "mithril 0.5".to_owned(),
+            make_up: "mithril 0.5".into(),
             lowest: "C5".to_owned(),
             highest: "C4".to_owned(),
             ..StockItem::default()
@@ -191,14 +190,14 @@ mod tests {
         assert!(says(StockCell::Highest).starts_with("The lowest note must not lie above"));
         assert_eq!(says(StockCell::Lowest), "");
         assert!(!stock_problem(&StockItem::default(), StockCell::MakeUp, &[]).is_empty());
-        let fine = StockItem { make_up: "nylon 0.81".to_owned(), ..StockItem::default() };
+        let fine = StockItem { make_up: "nylon 0.81".into(), ..StockItem::default() };
         assert!(STOCK_CELLS.iter().all(|(cell, _)| stock_problem(&fine, *cell, &[]).is_empty()));
     }
 
     #[test]
     fn every_word_looked_for_must_stand_there() {
         let item = StockItem {
-            make_up: "nylon 0.81".to_owned(),
+            make_up: "nylon 0.81".into(),
             supplier: "Reedmarsh Strings".to_owned(),
             ..StockItem::default()
         };

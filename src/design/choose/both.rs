@@ -13,7 +13,7 @@ use super::outcome::Change;
 use super::words::{self, Line};
 use super::{Outcome, Shop, Task};
 use crate::design::document::{Design, MaterialSpec, StockItem, StringSpec};
-use crate::design::edit::{Edit, Taken};
+use crate::design::edit::{Edit, Made, Taken};
 use crate::design::resolve::{Resolved, resolve};
 use crate::engine::analysis::{Analysis, analyse};
 use crate::engine::choose::{Answer, Search};
@@ -244,11 +244,10 @@ impl Both {
         let strings = self.before.design.strings.iter().zip(&self.now.design.strings);
         let taken = |(row, (before, after)): (usize, (&StringSpec, &StringSpec))| {
             let chosen = rows.is_none_or(|rows| rows.get(row).copied().unwrap_or(false));
-            let other = before.make_up != after.make_up || before.order_code != after.order_code;
-            let make_up = other.then(|| (after.make_up.clone(), after.order_code.clone()));
+            let made = Some(Made::of(after)).filter(|made| *made != Made::of(before));
             let length = (before.length != after.length).then(|| after.length.clone());
-            let changed = make_up.is_some() || length.is_some();
-            (chosen && changed).then_some(Taken { row, make_up, length })
+            let changed = made.is_some() || length.is_some();
+            (chosen && changed).then_some(Taken { row, made, length })
         };
         strings.enumerate().filter_map(taken).collect()
     }

@@ -143,7 +143,7 @@ pub fn lengths(
             let step_m = rounded(length, design.units.length).to_m();
             // What is the same after rounding stays as it was typed.
             let same = before.is_ok_and(|before| (before.to_m() - step_m).abs() < 1e-7);
-            (!same).then_some(Taken { row, make_up: None, length: Some(text) })
+            (!same).then_some(Taken { row, made: None, length: Some(text) })
         })
         .collect();
     Ok(taken_into(design, resolved, analysis, taken, notes))

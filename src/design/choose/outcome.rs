@@ -5,7 +5,7 @@ use super::kind::Kind;
 use super::words::{self, Line};
 use crate::design::display::string_name;
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
-use crate::design::edit::{Edit, Taken};
+use crate::design::edit::{Edit, Made, Taken};
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::is_same;
 use crate::design::{make_up_text, stock};
@@ -151,7 +151,7 @@ impl Task {
             }
         };
         let taken = self.taken(design, set);
-        let stock = self.picked(set).map(|(_, item)| self.items[item].0.clone()).collect();
+        let stock = self.picked(set).map(|(_, item)| self.items[item].clone()).collect();
         let mut outcome = Outcome {
             preview: Design::default(),
             analysis: analysis.clone(),
@@ -171,7 +171,7 @@ impl Task {
         outcome.analysis = analyse(&meant.harp);
         outcome.before.changes = changes(resolved);
         outcome.after.changes = changes(&meant);
-        for row in outcome.taken.iter().filter(|taken| taken.make_up.is_some()).map(|t| t.row) {
+        for row in outcome.taken.iter().filter(|taken| taken.made.is_some()).map(|t| t.row) {
             let (before, after) = (&design.strings[row], &outcome.preview.strings[row]);
             if before.make_up != after.make_up {
                 let change =
@@ -220,22 +220,25 @@ impl Task {
         })
     }
 
-    /// What changes on the strings: make-up and order code. A string that is the same to buy stays as it was typed,
-    /// and gets a code only where it has none.
+    /// What changes on the strings: make-up, order code and key. A string that is the same to buy stays as it was
+    /// typed, and becomes the item only where it has no code of another.
     fn taken(&self, design: &Design, set: &Set) -> Vec<Taken> {
         let mut materials = design.materials.clone();
         materials.extend(self.materials.iter().cloned());
         let taken = |(row, item): (usize, usize)| {
-            let (item, spec) = &self.items[item];
+            let item = &self.items[item];
             let string = design.strings.get(row)?;
-            let code = item.code.trim().to_owned();
-            if !is_same(&materials, &string.make_up, spec) {
-                let make_up = Some((spec.clone(), code));
-                return Some(Taken { row, make_up, length: None });
-            }
-            (string.order_code.trim().is_empty() && !code.is_empty()).then(|| Taken {
+            let (spec, own) = (item.make_up.read().ok()?, string.order_code.trim());
+            let is_same = is_same(&materials, &string.make_up, spec);
+            let made = Made {
+                make_up: if is_same { &string.make_up } else { spec }.clone(),
+                order_code: item.code.trim().to_owned(),
+                stock_key: item.key,
+            };
+            let is_its = !is_same || own.is_empty() || own == made.order_code;
+            (is_its && made != Made::of(string)).then_some(Taken {
                 row,
-                make_up: Some((string.make_up.clone(), code)),
+                made: Some(made),
                 length: None,
             })
         };
@@ -307,17 +310,16 @@ impl Task {
     fn price_now(&self, design: &Design, resolved: &Resolved) -> (f64, usize) {
         let mut materials = design.materials.clone();
         materials.extend(self.materials.iter().cloned());
-        let items: Vec<_> = self.items.iter().map(|(item, _)| item.clone()).collect();
-        let shelf = stock::Shelf::new(&materials, &items);
+        let shelf = stock::Shelf::new(&materials, &self.items);
         let (mut sum, mut without) = (0.0, 0);
         for row in &self.sought {
             let (string, meant) = (&design.strings[*row], &resolved.harp.strings[*row]);
-            let price = shelf.find(string).ok().and_then(|index| {
+            let price = shelf.find(string).ok().and_then(|found| {
                 let cut = meant.length.ok().zip(meant.make_up.as_ref().ok()?.gauge());
                 let cut = cut.map(|(length, gauge)| {
                     crate::engine::cut::cut_length(length, gauge, &self.search.allowance)
                 });
-                let item = &items[index];
+                let item = &self.items[found.index];
                 let other = item.currency.trim() != self.currency;
                 if other { None } else { stock::share(item, cut).ok() }
             });

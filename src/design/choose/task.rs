@@ -5,11 +5,11 @@ use std::ops::RangeInclusive;
 use super::kind::{Kind, kind_in_words, kind_name};
 use super::{Shop, Task};
 use crate::design::document::{
-    Design, MakeUpSpec, MaterialSpec, StockItem, StringSpec, WantsSpec, WeightsSpec,
+    Design, MaterialSpec, StockItem, StringSpec, WantsSpec, WeightsSpec,
 };
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::targets::{places, wanted};
-use crate::design::{make_up_text, typed};
+use crate::design::typed;
 use crate::engine::choose::Task as Search;
 use crate::engine::choose::{Family, Item, Kept, Place, Price, Rules, Target, Weights, Zone};
 use crate::engine::construction::MakeUp;
@@ -35,8 +35,9 @@ const SOME: Weights = Weights {
 /// A stock item that was read.
 struct Candidate {
     item: StockItem,
-    spec: MakeUpSpec,
     make_up: MakeUp,
+    /// Whether one before it is the same string: as a thing to choose they are one.
+    is_double: bool,
     kind: Kind,
     price: Option<Price>,
     notes: (Option<Note>, Option<Note>),
@@ -117,7 +118,7 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
     };
     Task {
         search,
-        items: candidates.into_iter().map(|candidate| (candidate.item, candidate.spec)).collect(),
+        items: candidates.into_iter().map(|candidate| candidate.item).collect(),
         materials: shop.materials.to_vec(),
         kinds: families.into_iter().map(|(name, _)| name).collect(),
         currency,
@@ -184,7 +185,7 @@ fn families(
     families
 }
 
-/// The items that can be used; of two that are the same string for the same notes, the cheaper, or else the first.
+/// The items that can be used.
 fn candidates(
     materials: &[MaterialSpec],
     items: &[StockItem],
@@ -195,7 +196,7 @@ fn candidates(
     let mut gone: Vec<String> = Vec::new();
     // All make-ups at once, as strings of a design of their own.
     let string = |item: &StockItem| StringSpec {
-        make_up: make_up_text::read(&item.make_up).unwrap_or_default(),
+        make_up: item.make_up.read().cloned().unwrap_or_default(),
         ..StringSpec::default()
     };
     let strings = items.iter().map(string).collect();
@@ -203,13 +204,13 @@ fn candidates(
     let read = resolve(&shelf);
     let mut other_currency = 0_usize;
     let mut candidates: Vec<Candidate> = Vec::new();
-    for ((item, spec), string) in items.iter().zip(shelf.strings).zip(read.harp.strings) {
+    for (item, string) in items.iter().zip(read.harp.strings) {
         let Ok(make_up) = string.make_up else {
-            unread.push(item.make_up.clone());
+            unread.push(item.make_up.to_string());
             continue;
         };
         if item.sold_out {
-            gone.push(item.make_up.clone());
+            gone.push(item.make_up.to_string());
             continue;
         }
         let note = |text: &str| text.parse::<Note>().ok();
@@ -218,16 +219,9 @@ fn candidates(
         other_currency += usize::from(item.price.is_some() && !same_currency);
         let kind = Kind::of(&make_up);
         let notes = (note(&item.lowest), note(&item.highest));
-        let next =
-            Candidate { item: item.clone(), spec: spec.make_up, make_up, kind, price, notes };
-        let twin = candidates
-            .iter_mut()
-            .find(|other| other.make_up == next.make_up && other.notes == next.notes);
-        match twin {
-            Some(twin) if is_cheaper(next.price, twin.price) => *twin = next,
-            Some(_) => {}
-            None => candidates.push(next),
-        }
+        let is_double = candidates.iter().any(|other| other.make_up.is_alike(&make_up));
+        let item = item.clone();
+        candidates.push(Candidate { item, make_up, is_double, kind, price, notes });
     }
     if !unread.is_empty() {
         let count = counted(unread.len(), "item");
@@ -256,16 +250,6 @@ fn price_of(item: &StockItem, price: f64) -> Option<Price> {
     Some(Price::PerMetre(1_000.0 * price / pack_mm))
 }
 
-/// Two prices of one kind can be compared; any is better than none.
-fn is_cheaper(one: Option<Price>, other: Option<Price>) -> bool {
-    match (one, other) {
-        (Some(Price::Each(one)), Some(Price::Each(other)))
-        | (Some(Price::PerMetre(one)), Some(Price::PerMetre(other))) => one < other,
-        (Some(_), None) => true,
-        _ => false,
-    }
-}
-
 /// The currency that most priced items have; of two the first.
 fn commonest_currency(items: &[StockItem]) -> String {
     let mut counts: Vec<(&str, usize)> = Vec::new();
@@ -285,10 +269,10 @@ fn commonest_currency(items: &[StockItem]) -> String {
     best.0.to_owned()
 }
 
-/// The mean price of a string, or of a metre: what counts as one.
+/// The mean price of a string, or of a metre: what counts as one. What is listed again does not count again.
 fn usual_price(candidates: &[Candidate]) -> f64 {
     let (mut sum, mut count) = (0.0, 0.0);
-    for candidate in candidates {
+    for candidate in candidates.iter().filter(|candidate| !candidate.is_double) {
         if let Some(Price::Each(price) | Price::PerMetre(price)) = candidate.price {
             sum += price;
             count += 1.0;

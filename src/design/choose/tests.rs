@@ -46,8 +46,8 @@ impl Bench {
                 kinds.push(name);
             }
             let make_up = make_up_text::write(&string.make_up);
-            if stock.items.iter().all(|item| item.make_up != make_up) {
-                stock.items.push(StockItem { make_up, ..StockItem::default() });
+            if stock.items.iter().all(|item| *item.make_up != make_up) {
+                stock.items.push(StockItem { make_up: make_up.into(), ..StockItem::default() });
             }
         }
         let spec = |kind| KindSpec { kind, ..KindSpec::default() };
@@ -175,7 +175,7 @@ fn a_stock_with_too_few_gauges_names_what_is_in_the_way() {
         design.targets.zones = vec![ZoneSpec { highest, thinnest, ..ZoneSpec::default() }];
     });
     bench.stock.items.truncate(4);
-    bench.stock.items[0].make_up = "unobtainium 0.5".to_owned();
+    bench.stock.items[0].make_up = "unobtainium 0.5".into();
     bench.stock.items[1].sold_out = true;
     let task = bench.task(&bench.all());
     let answer = task.search().finish();
@@ -266,6 +266,80 @@ fn a_code_comes_with_a_string_and_prices_are_summed() {
     assert!(!outcome.preview.stock.is_empty());
 }
 
+/// Lists drawn at random in which much stands twice, at other prices, for other notes, in other units or sold out:
+/// with a limit of items the set is that from the list without doubles, a locked string counts as its item, and the
+/// order finds each string's own item.
+#[test]
+fn doubles_are_one_item_to_choose() {
+    let mut seed = 11_u64;
+    let mut draw = |most: u64| {
+        seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1);
+        (seed >> 33) % most
+    };
+    for round in 0..6 {
+        let mut bench = Bench::sample(SAMPLES[1]);
+        for item in &mut bench.stock.items {
+            item.single = true;
+            item.price = Some(2.0 + f64::from(u32::try_from(draw(40)).unwrap()) / 10.0);
+        }
+        // The best set of all is one step away from a set of one item less.
+        let free = bench.outcome(&bench.all());
+        let most = u32::try_from(free.after.different - 1 - round % 3).unwrap();
+        let bench = bench.with(|design| design.targets.most_items = Some(most));
+        let single = bench.outcome(&bench.all());
+        assert_eq!(single.conflicts, Vec::<String>::new());
+        let mut bench = bench.with(|design| {
+            // Locked, as the set has them, in the middle of a run.
+            for row in [5, 12] {
+                let string = &mut design.strings[row];
+                string.make_up = single.preview.strings[row].make_up.clone();
+                string.locked = true;
+                if string.make_up.is_plain() {
+                    let mm = typed::gauge(&string.make_up.diameter).unwrap().to_mm();
+                    string.make_up.diameter = format!("{} in", mm / 25.4);
+                }
+            }
+        });
+        let mut doubles = Vec::new();
+        for item in &bench.stock.items {
+            let mut double = item.clone();
+            double.key = 0;
+            double.supplier = "Second supplier".to_owned();
+            match draw(5) {
+                0 => {}
+                1 => double.price = double.price.map(|price| price + 0.5),
+                2 => double.highest = "C4".to_owned(),
+                3 => double.sold_out = true,
+                _ => continue,
+            }
+            doubles.push(double);
+        }
+        assert!(doubles.len() > 20);
+        // Before the others or after them.
+        let at = if round % 2 == 0 { bench.stock.items.len() } else { 0 };
+        bench.stock.items.splice(at..at, doubles);
+        crate::design::stock::give_keys(&mut bench.stock.items);
+        let doubled = bench.outcome(&bench.all());
+        assert_eq!(doubled.conflicts, Vec::<String>::new());
+        let told = |outcome: &Outcome| (outcome.after.different, outcome.after.changes);
+        assert_eq!(told(&doubled), told(&single));
+        let gauges = |outcome: &Outcome| -> Vec<_> {
+            let strings = &outcome.analysis.strings;
+            strings.iter().map(|string| format!("{:.6}", string.gauge.unwrap().to_mm())).collect()
+        };
+        assert_eq!(gauges(&doubled), gauges(&single));
+        let preview = &doubled.preview;
+        let shelf = crate::design::stock::Shelf::new(&[], &preview.stock);
+        for (string, before) in preview.strings.iter().zip(&bench.design.strings) {
+            let item = &preview.stock[shelf.find(string).unwrap().index];
+            assert!(!item.sold_out);
+            if !before.locked {
+                assert_eq!(item.key, string.stock_key, "{string:?}");
+            }
+        }
+    }
+}
+
 /// The drawer and the frame: a table of the strings at hand and a list of notes and lengths.
 #[test]
 fn gauges_in_the_drawer_string_a_frame() {
@@ -306,7 +380,7 @@ fn a_material_of_the_list_comes_along() {
     let (key, name) = ("our nylon".to_owned(), "Our nylon".to_owned());
     bench.stock.materials = vec![MaterialSpec { key, name, ..gut.clone() }];
     for item in &mut bench.stock.items {
-        item.make_up = item.make_up.replace("nylon", "our nylon");
+        item.make_up = item.make_up.replace("nylon", "our nylon").into();
     }
     bench.stock.items.retain(|item| item.make_up.starts_with("our nylon"));
     let outcome = bench.outcome(&bench.all());

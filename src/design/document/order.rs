@@ -1,17 +1,88 @@
 //! What is ordered and what was kept: stock items, the settings of the order list, versions.
 
+use std::ops::Deref;
 use std::sync::Arc;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
-use super::Design;
+use super::{Design, MakeUpSpec};
+use crate::design::make_up_text::{self, MakeUpTextError};
+
+/// A make-up as it was typed, with what it reads as. It is read once, when it comes in; in a file it is the text.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TypedMakeUp(Arc<(String, Result<MakeUpSpec, MakeUpTextError>)>);
+
+impl TypedMakeUp {
+    /// What was typed.
+    pub fn text(&self) -> &str {
+        &self.0.0
+    }
+
+    /// What it reads as.
+    ///
+    /// # Errors
+    ///
+    /// Why it is no make-up.
+    pub fn read(&self) -> Result<&MakeUpSpec, &MakeUpTextError> {
+        self.0.1.as_ref()
+    }
+}
+
+impl Default for TypedMakeUp {
+    fn default() -> Self {
+        String::new().into()
+    }
+}
+
+impl From<String> for TypedMakeUp {
+    fn from(text: String) -> Self {
+        let read = make_up_text::read(&text);
+        Self(Arc::new((text, read)))
+    }
+}
+
+impl From<&str> for TypedMakeUp {
+    fn from(text: &str) -> Self {
+        text.to_owned().into()
+    }
+}
+
+impl From<MakeUpSpec> for TypedMakeUp {
+    fn from(make_up: MakeUpSpec) -> Self {
+        Self(Arc::new((make_up_text::write(&make_up), Ok(make_up))))
+    }
+}
+
+impl Deref for TypedMakeUp {
+    type Target = str;
+
+    fn deref(&self) -> &str {
+        self.text()
+    }
+}
+
+impl Serialize for TypedMakeUp {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        self.text().serialize(to)
+    }
+}
+
+impl<'de> Deserialize<'de> for TypedMakeUp {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        String::deserialize(from).map(Self::from)
+    }
+}
 
 /// A string or a wire that can be bought.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
 pub struct StockItem {
+    /// What tells it from others of its list, whatever else of it changes; strings that were taken from the stock name
+    /// it. 0 where it has none yet: see [`give_keys`](crate::design::stock::give_keys).
+    #[serde(skip_serializing_if = "is_zero")]
+    pub key: u16,
     /// What it is, in the one-line notation of a make-up: `nylon 0.81`.
-    pub make_up: String,
+    pub make_up: TypedMakeUp,
     /// The supplier's code.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub code: String,
@@ -91,6 +162,10 @@ impl OrderSpec {
     pub fn is_usual(&self) -> bool {
         *self == Self::default()
     }
+}
+
+pub(super) fn is_zero(key: &u16) -> bool {
+    *key == 0
 }
 
 fn is_false(flag: &bool) -> bool {

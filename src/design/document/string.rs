@@ -4,6 +4,7 @@ use serde::de::IntoDeserializer;
 use serde::{Deserialize, Deserializer, Serialize};
 
 use super::MechanismKind;
+use super::order::is_zero;
 
 /// One string as typed.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -19,6 +20,9 @@ pub struct StringSpec {
     /// The supplier's code.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub order_code: String,
+    /// The key of the stock item that it was taken from; 0 for none.
+    #[serde(skip_serializing_if = "is_zero")]
+    pub stock_key: u16,
     /// What raises it, where it differs from the rule of the harp.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub mechanism: Option<MechanismKind>,
@@ -39,6 +43,7 @@ struct FlatString {
     bare: Bare,
     weighed: Option<WeighedSpec>,
     order_code: String,
+    stock_key: u16,
     #[serde(deserialize_with = "or_empty")]
     mechanism: Option<MechanismKind>,
     locked: bool,
@@ -47,9 +52,9 @@ struct FlatString {
 impl From<FlatString> for StringSpec {
     fn from(flat: FlatString) -> Self {
         let FlatString { note, length, material, diameter, layers, bare, weighed, .. } = flat;
-        let FlatString { order_code, mechanism, locked, .. } = flat;
+        let FlatString { order_code, stock_key, mechanism, locked, .. } = flat;
         let make_up = MakeUpSpec { material, diameter, layers, bare, weighed };
-        Self { note, length, make_up, order_code, mechanism, locked }
+        Self { note, length, make_up, order_code, stock_key, mechanism, locked }
     }
 }
 

@@ -32,7 +32,13 @@ pub(super) fn set_cell(string: &mut StringSpec, column: Column, text: &str) {
     match column {
         Column::Note => string.note = text,
         Column::Length => string.length = text,
-        Column::OrderCode => string.order_code = text,
+        Column::OrderCode => {
+            // The code that was typed says which item it is.
+            if string.order_code != text {
+                string.stock_key = 0;
+            }
+            string.order_code = text;
+        }
         Column::Gauge => {
             let wound = string.make_up.is_wound();
             match &mut string.make_up.weighed {
@@ -54,6 +60,7 @@ pub(super) fn set_cell(string: &mut StringSpec, column: Column, text: &str) {
     // A code stands for one string of a supplier: another string has another code.
     if string.make_up != before {
         string.order_code.clear();
+        string.stock_key = 0;
     }
 }
 

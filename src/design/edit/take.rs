@@ -1,9 +1,8 @@
 //! What is wanted, by its parts; and taking what was proposed.
 
-use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
+use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem, StringSpec};
 use crate::design::library::find;
 use crate::design::material_edit::uses;
-use crate::design::persist::MOST_STOCK;
 use crate::design::stock::used;
 
 /// A part of what is wanted when strings are chosen.
@@ -28,13 +27,32 @@ pub enum TargetsPart {
 pub struct Taken {
     /// Its index.
     pub row: usize,
-    /// Its make-up and order code, where they change.
-    pub make_up: Option<(MakeUpSpec, String)>,
+    /// What it is made of, where that changes.
+    pub made: Option<Made>,
     /// Its length as typed, where it changes.
     pub length: Option<String>,
 }
 
-/// Gives strings what was proposed for them, and the design the materials and the stock items that they are of.
+/// What a string is made of, and which stock item that is.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Made {
+    pub make_up: MakeUpSpec,
+    /// The order code of the item; empty for none.
+    pub order_code: String,
+    /// The key of the item; 0 for none.
+    pub stock_key: u16,
+}
+
+impl Made {
+    /// What is on a string.
+    pub fn of(string: &StringSpec) -> Self {
+        let StringSpec { make_up, order_code, stock_key, .. } = string.clone();
+        Self { make_up, order_code, stock_key }
+    }
+}
+
+/// Gives strings what was proposed for them, and the design the materials and the stock items that they are of. What
+/// no string is any more goes out of the stock of the design.
 pub(super) fn take(
     design: &mut Design,
     taken: &[Taken],
@@ -43,9 +61,10 @@ pub(super) fn take(
 ) {
     for taken in taken {
         let Some(string) = design.strings.get_mut(taken.row) else { continue };
-        if let Some((make_up, code)) = &taken.make_up {
+        if let Some(Made { make_up, order_code, stock_key }) = &taken.made {
             string.make_up = make_up.clone();
-            string.order_code.clone_from(code);
+            string.order_code.clone_from(order_code);
+            string.stock_key = *stock_key;
         }
         if let Some(length) = &taken.length {
             string.length.clone_from(length);
@@ -59,10 +78,9 @@ pub(super) fn take(
             }
         }
     }
-    if !stock.is_empty() {
+    if taken.iter().any(|taken| taken.made.is_some()) {
         let mut items = design.stock.clone();
         items.extend(stock.iter().filter(|item| !design.stock.contains(item)).cloned());
-        items.truncate(MOST_STOCK);
         design.stock = used(design, &items);
     }
 }

@@ -16,7 +16,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 89] = [
+const SHORT: [(&str, &str); 90] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -106,6 +106,7 @@ const SHORT: [(&str, &str); 89] = [
     ("versions", "@"),
     ("targets", "?"),
     ("locked", "="),
+    ("stock_key", "<"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only

@@ -25,7 +25,7 @@ fn string(note: &str, mm: &str, make_up: &str, code: &str) -> StringSpec {
 
 fn coil(make_up: &str, code: &str, metres: f64, price: f64) -> StockItem {
     StockItem {
-        make_up: make_up.to_owned(),
+        make_up: make_up.into(),
         code: code.to_owned(),
         supplier: "Reedmarsh Strings".to_owned(),
         pack_mm: Some(1_000.0 * metres),
@@ -125,7 +125,11 @@ fn what_is_not_known_says_why() {
     design.stock[0].sold_out = true;
     let list = list(&design);
     let says: Vec<String> = list.lines.iter().map(|line| remarks(line).join("; ")).collect();
-    assert_eq!(says[0], "how much is in a coil is not known (fill in the pack length)");
+    assert_eq!(
+        says[0],
+        "not the exact size of string 4, but the nearest in the stock; \
+         how much is in a coil is not known (fill in the pack length)"
+    );
     assert_eq!(
         says[1],
         "not sold for the note of string 3; the length to cut string 3 to is not known (give its length and gauge)"
@@ -164,7 +168,10 @@ fn the_table_is_harmless_and_complete() {
     let text = csv(&list(&design));
     let lines: Vec<&str> = text.lines().collect();
     assert_eq!(lines[0], COLUMNS.join(","));
-    assert_eq!(lines[1], "'=cmd(),N-32,nylon 0.81,\"1, 2, 4\",3,0,1400,coil,1000,2,2,4,8,EUR,");
+    assert_eq!(
+        lines[1],
+        "'=cmd(),N-32,nylon 0.81,\"1, 2, 4\",3,0,1400,coil,1000,2,2,4,8,EUR,\"not the exact size of string 4, but the nearest in the stock\""
+    );
     assert!(lines[4].starts_with(",,nylon 3.00,5,1,,600,,,,,,,,\"no stock item is nylon 3.00"));
     assert_eq!(lines.len(), 5);
     // A supplier can answer with the same table.
@@ -188,6 +195,53 @@ fn an_empty_design_orders_nothing() {
     let strings = vec![StringSpec { make_up: MakeUpSpec::default(), ..StringSpec::default() }];
     let list = list(&Design { strings, ..Design::default() });
     assert_eq!((list.lines.len(), list.unmatched.len()), (0, 1));
+}
+
+/// Two suppliers of one gauge and none with a code: the key that came with a string says whose it is.
+#[test]
+fn a_string_is_ordered_by_the_key_that_it_was_taken_with() {
+    let mut design = design();
+    let nylon = |supplier: &str, price| StockItem {
+        supplier: supplier.to_owned(),
+        ..coil("nylon 0.81", "", 5.0, price)
+    };
+    design.stock = vec![nylon("Old Weir Wire", 4.0), nylon("Reedmarsh Strings", 5.0)];
+    crate::design::stock::give_keys(&mut design.stock);
+    design.strings.truncate(2);
+    design.strings[1].order_code.clear();
+    let suppliers = |design: &Design| -> Vec<(String, Vec<usize>)> {
+        let lines = list(design).lines.into_iter();
+        lines.map(|line| (line.item.supplier, line.strings)).collect()
+    };
+    let of = |name: &str, numbers: &[usize]| (name.to_owned(), numbers.to_vec());
+    assert_eq!(suppliers(&design), [of("Old Weir Wire", &[1, 2])], "the first of the list");
+    design.strings[1].stock_key = design.stock[1].key;
+    let parted = [of("Old Weir Wire", &[1]), of("Reedmarsh Strings", &[2])];
+    assert_eq!(suppliers(&design), parted);
+    // What is typed into the item later does not matter, but for what it is made of.
+    design.stock[1].code = "R-81".to_owned();
+    design.stock[1].price = None;
+    assert_eq!(suppliers(&design), parted);
+    design.stock[1].make_up = "nylon 0.91".into();
+    assert_eq!(suppliers(&design), [of("Old Weir Wire", &[1, 2])]);
+}
+
+#[test]
+fn the_exact_size_goes_before_a_near_one_and_a_near_one_is_told() {
+    let mut design = design();
+    design.stock = vec![coil("nylon 0.812", "", 5.0, 4.0), coil("nylon 0.81", "", 5.0, 4.0)];
+    design.strings.truncate(1);
+    let told = |design: &Design| {
+        let line = list(design).lines.remove(0);
+        (line.item.make_up.to_string(), remarks(&line))
+    };
+    assert_eq!(told(&design), ("nylon 0.81".to_owned(), Vec::new()));
+    design.stock[1].sold_out = true;
+    let sold_out = vec!["cannot be had now".to_owned()];
+    assert_eq!(told(&design), ("nylon 0.81".to_owned(), sold_out));
+    design.stock.pop();
+    let near = vec!["not the exact size of string 1, but the nearest in the stock".to_owned()];
+    assert_eq!(told(&design), ("nylon 0.812".to_owned(), near));
 }
 
 /// When asked: how long an order list and a check of a design with all its versions take.

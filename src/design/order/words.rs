@@ -88,10 +88,18 @@ pub fn remarks(line: &OrderLine) -> Vec<String> {
     if line.item.sold_out {
         notes.push("cannot be had now".to_owned());
     }
+    let of = |numbers: &[usize]| {
+        let strings = if numbers.len() == 1 { "string" } else { "strings" };
+        format!("{strings} {}", numbers_words(numbers))
+    };
     if !line.out_of_range.is_empty() {
-        let numbers = numbers_words(&line.out_of_range);
-        let strings = if line.out_of_range.len() == 1 { "string" } else { "strings" };
-        notes.push(format!("not sold for the note of {strings} {numbers}"));
+        notes.push(format!("not sold for the note of {}", of(&line.out_of_range)));
+    }
+    if !line.nearest.is_empty() {
+        notes.push(format!(
+            "not the exact size of {}, but the nearest in the stock",
+            of(&line.nearest)
+        ));
     }
     match &line.packs {
         Err(why) => notes.push(why.to_string()),

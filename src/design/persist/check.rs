@@ -334,7 +334,10 @@ mod tests {
         assert!(
             with(&|item| item.code = "x".repeat(201)).starts_with("the order code of stock item 2")
         );
-        assert!(with(&|item| item.make_up = "x".repeat(4_001)).starts_with("the make-up of stock"));
+        assert!(
+            with(&|item| item.make_up = "x".repeat(4_001).into())
+                .starts_with("the make-up of stock")
+        );
         assert_eq!(
             refused(|d| d.stock = vec![StockItem::default(); 401]),
             "a design must have at most 400 stock items, got 401"

@@ -6,8 +6,8 @@ use std::sync::Arc;
 
 use super::shown;
 use crate::design::display::{percent, semitones, string_name, total_with_unit};
-use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem, StringSpec, Units};
-use crate::design::edit::Edit;
+use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem, Units};
+use crate::design::edit::{Edit, Made, Taken};
 use crate::design::library::{find, material_of};
 use crate::design::resolve::resolve;
 use crate::design::stock::{Shelf, is_sold_for};
@@ -116,10 +116,8 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
     let own = material.filter(|m| conversion.materials.contains(m)).cloned();
     let material = material.and_then(|spec| material_of(spec).ok()).map(Arc::new);
     let shelf = Shelf::new(&source.materials, conversion.stock);
-    let mut strings: Vec<StringSpec> = design.strings[rows.clone()].to_vec();
-    let mut stock = Vec::new();
-    let mut changes = Vec::new();
-    for (row, string) in rows.zip(&mut strings) {
+    let (mut strings, mut stock, mut changes) = (Vec::new(), Vec::new(), Vec::new());
+    for row in rows {
         let why_not = |remark: String| Change {
             row,
             wanted: None,
@@ -151,12 +149,15 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
         };
         let item = index.map(|index| conversion.stock[index].clone());
         let made = index.and_then(|index| shelf.make_up(index)).cloned();
-        string.make_up = made.unwrap_or_else(|| MakeUpSpec {
+        let make_up = made.unwrap_or_else(|| MakeUpSpec {
             material: material.key.clone(),
             diameter: format!("{:.2}", gauge.to_mm()),
             ..MakeUpSpec::default()
         });
-        string.order_code = item.as_ref().map(|item| item.code.clone()).unwrap_or_default();
+        let order_code = item.as_ref().map(|item| item.code.clone()).unwrap_or_default();
+        let stock_key = item.as_ref().map_or(0, |item| item.key);
+        let made = Some(Made { make_up, order_code, stock_key });
+        strings.push(Taken { row, made, length: None });
         stock.extend(item.clone());
         let off = gauge.to_m() / wanted.to_m() - 1.0;
         let remark = (off.abs() > FAR_OFF).then(|| {
@@ -166,7 +167,7 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
         changes.push(Change { row, wanted: Some(wanted), gauge: Some(gauge), item, remark });
     }
     let materials = own.into_iter().collect();
-    let edit = Edit::Restring { row: start, strings, stock, materials };
+    let edit = Edit::Take { strings, stock, materials };
     let design = edit.apply(design);
     let after = analyse(&resolve(&design).harp);
     Preview { changes, before, after, design, edit }

@@ -247,7 +247,7 @@ fn a_conversion_is_one_step_with_stock_and_undone_at_once() {
 
 #[test]
 fn what_cannot_be_converted_says_why() {
-    let item = |make_up: &str| StockItem { make_up: make_up.to_owned(), ..StockItem::default() };
+    let item = |make_up: &str| StockItem { make_up: make_up.into(), ..StockItem::default() };
     let says = |design: &Design, material: &str, stock: &[StockItem]| {
         let preview = convert(design, &conversion(material, Equal::Tension, stock));
         assert_eq!(preview.design.strings, design.strings);
@@ -286,12 +286,12 @@ fn an_own_material_comes_along() {
     own.name = "My line".to_owned();
     own.density_kg_per_m3.standing = crate::design::document::StandingSpec::Own;
     let materials = [own];
-    let item = StockItem { make_up: "my line 0.60".to_owned(), ..StockItem::default() };
+    let item = StockItem { make_up: "my line 0.60".into(), ..StockItem::default() };
     let stock = [item];
     let wish = Conversion { materials: &materials, ..conversion("my line", Equal::Mass, &stock) };
     let preview = convert(&nylon(), &wish);
     assert_eq!(preview.design.strings[0].make_up.material, "my line");
     assert!(preview.design.materials.iter().any(|material| material.key == "my line"));
-    assert!(matches!(&preview.edit, Edit::Restring { materials, .. } if materials.len() == 1));
+    assert!(matches!(&preview.edit, Edit::Take { materials, .. } if materials.len() == 1));
     assert_close(preview.after.strings[0].gauge.map(Length::to_mm).unwrap(), 0.6, 1e-12, "gauge");
 }

@@ -11,6 +11,7 @@ use crate::design::make_up_text;
 use crate::design::persist::{
     CheckError, MOST_MATERIALS, check_item, readable, tidy_item, tidy_text,
 };
+use crate::design::sum::crc_32;
 
 /// The version of the file.
 pub const VERSION: u64 = 1;
@@ -141,6 +142,30 @@ pub fn tidy(list: &mut StockList) {
         sources_mut(spec).into_iter().for_each(|text| tidy_text(text, false));
     }
     list.items.iter_mut().for_each(tidy_item);
+    give_keys(&mut list.items);
+}
+
+/// Gives a key of its own to every item that has none, or one that an item before it has. Once given, a key stays,
+/// whatever is typed into the item; it begins as a sum of what the item is, so that two lists hardly give one key to
+/// items that are alike. Items without a make-up get none.
+pub fn give_keys(items: &mut [StockItem]) {
+    let mut taken: Vec<u16> = items.iter().map(|item| item.key).collect();
+    for at in 0..items.len() {
+        let item = &mut items[at];
+        let has_key = item.key != 0 && !taken[..at].contains(&item.key);
+        if has_key || item.make_up.is_empty() {
+            continue;
+        }
+        let (supplier, code, make_up) = name_of(item);
+        let sum = crc_32(format!("{supplier}\n{code}\n{make_up}").as_bytes());
+        let [high, low, ..] = sum.to_be_bytes();
+        let mut key = u16::from_be_bytes([high, low]);
+        // There are far fewer items than keys.
+        while key == 0 || taken.contains(&key) {
+            key = key.wrapping_add(1);
+        }
+        (item.key, taken[at]) = (key, key);
+    }
 }
 
 /// Whether a stock list keeps within its limits. What its texts mean is not looked at.
@@ -172,8 +197,8 @@ pub fn check(list: &StockList) -> Result<(), StockError> {
     let mut bytes = 0;
     for (index, item) in list.items.iter().enumerate() {
         check_item(item, index + 1)?;
-        let texts = [&item.make_up, &item.code, &item.supplier, &item.currency, &item.remark];
-        bytes += texts.iter().map(|text| text.len()).sum::<usize>();
+        let texts = [&item.code, &item.supplier, &item.currency, &item.remark];
+        bytes += item.make_up.len() + texts.iter().map(|text| text.len()).sum::<usize>();
     }
     // With quotes and names of fields it must still be short enough to be read again.
     if bytes > MOST_BYTES / 4 { Err(StockError::TooLarge) } else { Ok(()) }
@@ -192,9 +217,9 @@ pub fn merge(list: &StockList, other: &StockList) -> (StockList, usize, usize) {
         }
         let name = name_of(&item);
         match names.iter().position(|known| *known == name) {
-            Some(place) if merged.items[place] == item => {}
             Some(place) => {
-                changed += 1;
+                item.key = merged.items[place].key;
+                changed += usize::from(merged.items[place] != item);
                 merged.items[place] = item;
             }
             None => {
@@ -204,6 +229,7 @@ pub fn merge(list: &StockList, other: &StockList) -> (StockList, usize, usize) {
             }
         }
     }
+    give_keys(&mut merged.items);
     for material in &other.materials {
         if !merged.materials.iter().any(|known| small(&known.key) == small(&material.key)) {
             merged.materials.push(material.clone());
@@ -216,7 +242,7 @@ pub fn merge(list: &StockList, other: &StockList) -> (StockList, usize, usize) {
 type Name = (String, String, String);
 
 fn name_of(item: &StockItem) -> Name {
-    let make_up = make_up_text::read(&item.make_up).map(|make_up| make_up_text::write(&make_up));
-    let make_up = make_up.unwrap_or_else(|_| item.make_up.clone());
+    let make_up = item.make_up.read().map(make_up_text::write);
+    let make_up = make_up.unwrap_or_else(|_| item.make_up.to_string());
     (small(item.supplier.trim()), small(item.code.trim()), small(&make_up))
 }

@@ -56,7 +56,7 @@ pub fn share(item: &StockItem, cut: Option<Length>) -> Result<f64, NoPrice> {
 pub fn prices(design: &Design, analysis: &Analysis) -> Vec<Result<(f64, String), NoPrice>> {
     let shelf = Shelf::new(&design.materials, &design.stock);
     let price = |(string, figures): (_, &crate::engine::analysis::StringFigures)| {
-        let item = &design.stock[shelf.find(string)?];
+        let item = &design.stock[shelf.find(string)?.index];
         Ok((share(item, figures.cut_length.ok())?, item.currency.trim().to_owned()))
     };
     design.strings.iter().zip(&analysis.strings).map(price).collect()

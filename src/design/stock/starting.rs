@@ -1,6 +1,6 @@
 //! A list to start from: gauges that are usual in the trade, of no maker and without prices.
 
-use super::StockList;
+use super::{StockList, give_keys};
 use crate::design::document::StockItem;
 
 /// Said of the list and of each of its items.
@@ -76,7 +76,7 @@ const BRONZE_ON_STEEL: [(f64, f64); 14] = [
 /// from memory.
 pub fn starting_list() -> StockList {
     let item = |make_up: String, single| StockItem {
-        make_up,
+        make_up: make_up.into(),
         single,
         remark: REMARK.to_owned(),
         ..StockItem::default()
@@ -88,14 +88,16 @@ pub fn starting_list() -> StockList {
     let bronze = BRONZE_ON_STEEL
         .iter()
         .map(|(core, wire)| format!("steel {} + silk 0.10 + bronze {}", size(*core), size(*wire)));
-    StockList {
+    let mut list = StockList {
         name: "Usual gauges".to_owned(),
         remark: "Gauges that are usual in the trade: common practice, no source, from memory. \
                  Ask your supplier what can be had, and fill in codes and prices."
             .to_owned(),
         items: plain.chain(nylon.chain(bronze).map(|make_up| item(make_up, true))).collect(),
         ..StockList::default()
-    }
+    };
+    give_keys(&mut list.items);
+    list
 }
 
 /// A hundredth of a millimetre, and a thousandth where there is one.

@@ -48,7 +48,7 @@ pub struct Import {
 pub fn export(items: &[StockItem]) -> String {
     let mut out = COLUMNS.join(",");
     out.push('\n');
-    let text = |text: &String| cells::guarded(text);
+    let text = |text: &str| cells::guarded(text);
     let number = |number: Option<f64>| number.map(|number| number.to_string()).unwrap_or_default();
     for item in items {
         let row = [

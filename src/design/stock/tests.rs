@@ -1,11 +1,11 @@
 //! Tests of stock lists: what a string is, what it costs, and files from anywhere.
 
 use super::*;
-use crate::design::document::LayerSpec;
+use crate::design::document::{LayerSpec, TypedMakeUp};
 use crate::testing::assert_close;
 
 fn item(make_up: &str, code: &str) -> StockItem {
-    StockItem { make_up: make_up.to_owned(), code: code.to_owned(), ..StockItem::default() }
+    StockItem { make_up: make_up.into(), code: code.to_owned(), ..StockItem::default() }
 }
 
 fn string(make_up: &str, code: &str) -> StringSpec {
@@ -27,7 +27,8 @@ fn a_string_is_the_item_with_its_code_and_make_up() {
         item("not a ] make-up", "odd"),
     ];
     let shelf = Shelf::new(&[], &items);
-    let is = |make_up: &str, code: &str| shelf.find(&string(make_up, code));
+    let is =
+        |make_up: &str, code: &str| shelf.find(&string(make_up, code)).map(|found| found.index);
     assert_eq!(is("nylon 0.81", "PA-081"), Ok(2));
     assert_eq!(is("nylon .032\"", "pa-081 "), Ok(2), "32 thousandths are 0.8128 mm");
     assert_eq!(is("Nylon monofilament 0,81", ""), Ok(0), "the first of the list");
@@ -51,18 +52,100 @@ fn a_string_is_the_item_with_its_code_and_make_up() {
 
 #[test]
 fn of_several_items_the_one_goes_first_that_can_be_had_for_the_note() {
-    let mut items = [item("nylon 0.81", "A"), item("nylon 0.81", "B"), item("nylon 0.812", "C")];
+    let mut items = [
+        item("nylon 0.81", "A"),
+        item("nylon 0.81", "B"),
+        item("nylon 0.812", "C"),
+        item("nylon 0.810", "D"),
+    ];
     items[0].sold_out = true;
     items[1].highest = "C5".to_owned();
     let shelf = Shelf::new(&[], &items);
+    let is = |string: &StringSpec| shelf.find(string).map(|found| (found.index, found.is_exact));
     let mut wanted = string("nylon 0.81", "");
-    assert_eq!(shelf.find(&wanted), Ok(1), "nothing is said of the note");
+    assert_eq!(is(&wanted), Ok((1, true)), "nothing is said of the note");
     wanted.note = "D5".to_owned();
-    assert_eq!(shelf.find(&wanted), Ok(2));
+    assert_eq!(is(&wanted), Ok((3, true)));
     wanted.note = "C5".to_owned();
-    assert_eq!(shelf.find(&wanted), Ok(1));
+    assert_eq!(is(&wanted), Ok((1, true)));
     wanted.order_code = "A".to_owned();
-    assert_eq!(shelf.find(&wanted), Ok(0), "a code says which");
+    assert_eq!(is(&wanted), Ok((0, true)), "a code says which");
+    assert_eq!(is(&string("nylon 32 thou", "")), Ok((2, false)), "the nearest, which is not it");
+}
+
+#[test]
+fn a_string_from_the_stock_is_found_by_its_key() {
+    let mut items = [
+        item("nylon 0.81", ""),
+        StockItem { supplier: "Reedmarsh".to_owned(), ..item("nylon 0.81", "") },
+        StockItem { sold_out: true, ..item("nylon 0.812", "C") },
+        item("nylon 0.91", ""),
+    ];
+    give_keys(&mut items);
+    let shelf = Shelf::new(&[], &items);
+    let is = |make_up: &str, code: &str, from: usize| {
+        let taken = StringSpec { stock_key: items[from].key, ..string(make_up, code) };
+        shelf.find(&taken).map(|found| found.index)
+    };
+    for from in [0, 1] {
+        assert_eq!(is("nylon 0.81", "", from), Ok(from), "two are alike, and the key says which");
+    }
+    assert_eq!(is("nylon 0.81", "", 2), Ok(2), "it was taken, though it is sold out and not exact");
+    assert_eq!(is("nylon 0.81", "", 3), Ok(0), "of another string now");
+    assert_eq!(is("nylon 0.81", "C", 1), Ok(2), "a code that was typed since says which");
+    let old = [StockItem { key: 0, ..items[1].clone() }, items[0].clone()];
+    assert_eq!(Shelf::new(&[], &old).find(&string("nylon 0.81", "")).unwrap().index, 0);
+}
+
+#[test]
+fn an_item_keeps_the_key_that_it_was_given() {
+    let mut items = vec![
+        item("nylon 0.81", "A"),
+        item("nylon 0.81", "A"),
+        item("nylon 0,81", ""),
+        StockItem::default(),
+    ];
+    give_keys(&mut items);
+    let keys: Vec<u16> = items.iter().map(|item| item.key).collect();
+    assert!(keys[..3].iter().all(|key| *key != 0) && keys[3] == 0, "{keys:?}");
+    assert!(keys[0] != keys[1] && keys[0] != keys[2] && keys[1] != keys[2], "{keys:?}");
+    let mut other = vec![item(" Nylon 0.81", "a")];
+    give_keys(&mut other);
+    assert_eq!(other[0].key, keys[0], "the same item has the same key in any list");
+    items[0].make_up = "nylon 0.82".into();
+    items[0].code = "A-2".to_owned();
+    items.push(StockItem { key: keys[1], ..item("gut 0.90", "") });
+    give_keys(&mut items);
+    let now: Vec<u16> = items.iter().map(|item| item.key).collect();
+    assert_eq!(now[..4], keys, "whatever is typed into an item");
+    assert!(!keys.contains(&now[4]), "no two have one key");
+}
+
+#[test]
+fn a_list_without_keys_gets_them_when_it_is_read() {
+    let list = starting_list();
+    let older = StockList {
+        items: list.items.iter().map(|item| StockItem { key: 0, ..item.clone() }).collect(),
+        ..list.clone()
+    };
+    let text = write(&older);
+    assert!(!text.contains("key") && write(&list).contains("\"key\": "));
+    assert_eq!(read(&text), Ok(list));
+}
+
+#[test]
+fn a_make_up_is_read_once_and_kept_as_typed() {
+    for text in ["nylon 0,81", " Gut  .032\"", "steel 0.45 + bronze 0.25", "not a ] make-up", ""] {
+        let typed: TypedMakeUp = text.into();
+        assert_eq!(typed.read(), make_up_text::read(text).as_ref());
+        let json = serde_json::to_string(&typed).unwrap();
+        assert_eq!(json, serde_json::to_string(text).unwrap());
+        assert_eq!(serde_json::from_str::<TypedMakeUp>(&json).unwrap(), typed);
+        if let Ok(read) = typed.read() {
+            let written = TypedMakeUp::from(read.clone());
+            assert_eq!(written, make_up_text::write(read).into());
+        }
+    }
 }
 
 #[test]
@@ -145,7 +228,8 @@ fn a_price_is_read_as_people_write_it() {
 fn a_list_comes_back_from_its_file() {
     let mut list = starting_list();
     list.items[0] = StockItem {
-        make_up: "nylon 0.46".to_owned(),
+        key: 17,
+        make_up: "nylon 0.46".into(),
         code: "Q-\"1\"".to_owned(),
         supplier: "Reedmarsh Strings".to_owned(),
         single: true,
@@ -204,8 +288,10 @@ fn what_is_no_list_says_why() {
 fn whatever_list_is_lawful_can_be_opened_again() {
     let item = item(&"\"é".repeat(1_000), &"\\".repeat(200));
     let mut list = StockList { items: vec![item; 300], ..StockList::default() };
+    give_keys(&mut list.items);
     while check(&list).is_ok() {
         list.items.extend(list.items.clone());
+        give_keys(&mut list.items);
     }
     assert_eq!(check(&list), Err(StockError::TooLarge));
     list.items.truncate(260);
@@ -221,11 +307,12 @@ fn control_characters_are_taken_out() {
 
 #[test]
 fn lists_are_merged_by_supplier_code_and_make_up() {
-    let list = StockList {
+    let mut list = StockList {
         currency: "EUR".to_owned(),
         items: vec![StockItem { price: Some(3.0), ..item("nylon 0.81", "A") }],
         ..StockList::default()
     };
+    give_keys(&mut list.items);
     let other = StockList {
         currency: "EUR".to_owned(),
         items: vec![
@@ -237,6 +324,8 @@ fn lists_are_merged_by_supplier_code_and_make_up() {
     let (merged, added, changed) = merge(&list, &other);
     assert_eq!((merged.items.len(), added, changed), (2, 1, 1));
     assert_eq!((merged.items[0].price, &*merged.items[0].currency), (Some(3.5), ""));
+    assert_eq!(merged.items[0].key, list.items[0].key);
+    assert!(merged.items[1].key != 0 && merged.items[1].key != merged.items[0].key);
     let (again, added, changed) = merge(&merged, &other);
     assert_eq!((again, added, changed), (merged, 0, 0));
     let dollars = StockList { currency: "USD".to_owned(), ..other };
@@ -249,10 +338,10 @@ fn every_usual_gauge_can_be_made_and_is_new() {
     assert_eq!(check(&list), Ok(()));
     let design = Design::default();
     for (index, item) in list.items.iter().enumerate() {
-        let spec = make_up_text::read(&item.make_up).unwrap();
-        let made = crate::design::resolve::make_up_of(&design, &spec);
-        assert!(made.is_ok(), "{}: {made:?}", item.make_up);
-        assert_eq!(make_up_text::write(&spec), item.make_up);
+        let spec = item.make_up.read().unwrap();
+        let made = crate::design::resolve::make_up_of(&design, spec);
+        assert!(made.is_ok(), "{}: {made:?}", item.make_up.text());
+        assert_eq!(make_up_text::write(spec), item.make_up.text());
         assert!(item.price.is_none() && item.code.is_empty() && item.supplier.is_empty());
         assert!(!list.items[..index].iter().any(|other| other.make_up == item.make_up));
     }

@@ -174,7 +174,8 @@ impl Desk {
 
     /// Changes the list and keeps it; whether it could be changed. A list that was not read is not
     /// written over.
-    pub fn change(self, next: StockList) -> bool {
+    pub fn change(self, mut next: StockList) -> bool {
+        stock::give_keys(&mut next.items);
         if let Err(error) = stock::check(&next) {
             self.complain(format!("That was not taken: {error}."));
             return false;
@@ -253,7 +254,7 @@ impl Desk {
             let item = list.items.remove(row);
             if self.change(list) {
                 self.turn.update(|turn| *turn += 1);
-                self.told.set(format!("{} was removed.", item.make_up));
+                self.told.set(format!("{} was removed.", item.make_up.text()));
             }
         }
     }

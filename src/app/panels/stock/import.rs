@@ -77,7 +77,7 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
                 };
                 let had = if item.sold_out { "no" } else { "yes" }.to_owned();
                 let cells = [
-                    item.make_up.clone(),
+                    item.make_up.to_string(),
                     item.code.clone(),
                     item.supplier.clone(),
                     pack_words(item),

@@ -100,7 +100,7 @@ fn cell_id(row: usize, at: usize) -> String {
 
 /// What an item is called for those who do not see the table.
 fn called(desk: Desk, row: usize) -> String {
-    let make_up = desk.list.with(|list| list.items.get(row).map(|item| item.make_up.clone()));
+    let make_up = desk.list.with(|list| list.items.get(row).map(|item| item.make_up.to_string()));
     match make_up.unwrap_or_default() {
         make_up if make_up.is_empty() => format!("item {}", row + 1),
         make_up => make_up,

@@ -99,7 +99,9 @@ pub fn weight(design: &Design) -> usize {
         texts(&sources_of(material)) + material.name.len() + 400 + 20 * rows_of(material)
     };
     let item = |item: &StockItem| {
-        texts(&[&item.make_up, &item.code, &item.supplier, &item.currency])
+        item.make_up.len()
+            + 40
+            + texts(&[&item.code, &item.supplier, &item.currency])
             + texts(&[&item.lowest, &item.highest, &item.remark])
     };
     2_500
@@ -126,8 +128,12 @@ fn rows_of(material: &MaterialSpec) -> usize {
 
 /// Takes out of a stock item what nobody types.
 pub fn tidy_item(item: &mut StockItem) {
+    let mut make_up = item.make_up.to_string();
+    tidy_text(&mut make_up, false);
+    if make_up != *item.make_up {
+        item.make_up = make_up.into();
+    }
     for text in [
-        &mut item.make_up,
         &mut item.code,
         &mut item.supplier,
         &mut item.currency,

@@ -3,10 +3,9 @@
 use super::columns::{Columns, Field};
 use super::{Row, StockItem, TableError, money};
 use crate::design::cells::unguarded;
-use crate::design::document::{LONGEST_CELL, MakeUpSpec, MaterialSpec};
+use crate::design::document::{LONGEST_CELL, MakeUpSpec, MaterialSpec, TypedMakeUp};
 use crate::design::letters::small;
 use crate::design::library::find;
-use crate::design::make_up_text;
 use crate::design::measure::{LENGTHS_MM, Measure};
 use crate::design::typed::{self, TypedError, cut};
 use crate::engine::pitch::Note;
@@ -59,6 +58,7 @@ impl<'a> Line<'a> {
         let (price, currency) = self.price();
         let single = self.is_single();
         Some(StockItem {
+            key: 0,
             make_up,
             code: self.short(Field::Code),
             supplier: self.short(Field::Supplier),
@@ -114,17 +114,18 @@ impl<'a> Line<'a> {
         }
     }
 
-    fn make_up(&mut self, material: &str, materials: &[MaterialSpec]) -> Option<String> {
+    fn make_up(&mut self, material: &str, materials: &[MaterialSpec]) -> Option<TypedMakeUp> {
         let whole = self.cell(Field::MakeUp);
         if !whole.is_empty() {
-            match make_up_text::read(whole) {
-                Ok(make_up) => self.know(Field::MakeUp, &make_up, materials),
+            let whole = TypedMakeUp::from(whole);
+            match whole.read() {
+                Ok(make_up) => self.know(Field::MakeUp, make_up, materials),
                 Err(error) => {
                     self.wrong(Field::MakeUp, error.to_string());
                     return None;
                 }
             }
-            return Some(whole.to_owned());
+            return Some(whole);
         }
         let typed_material = self.short(Field::Material);
         let material = if typed_material.is_empty() { material.trim() } else { &typed_material };
@@ -142,7 +143,7 @@ impl<'a> Line<'a> {
         let make_up =
             MakeUpSpec { material: material.to_owned(), diameter: gauge, ..MakeUpSpec::default() };
         self.know(Field::Material, &make_up, materials);
-        Some(make_up_text::write(&make_up))
+        Some(make_up.into())
     }
 
     /// Tells of materials that cannot be computed with.
