@@ -78,6 +78,7 @@ impl Pair {
             length,
             make_up: spec,
             order_code,
+            stock_key: 0,
             mechanism: None,
             locked: false,
         });
