@@ -5,8 +5,6 @@
 # Tools are kept outside the clone, in the user's cache folder, each in a folder named after its version.
 # So clones share them, and a clone of another version does no harm.
 
-TRUNK_VERSION=0.21.14   # builds and serves the page
-BINARYEN_VERSION=132.0.0 # wasm-opt, where npm is at hand; Debian's own version otherwise
 AXE_VERSION=4.14.1      # axe-core, which looks for barriers in the page
 TARGET=wasm32-unknown-unknown
 
@@ -108,21 +106,19 @@ wasm() {
     fi
 }
 
-# All it takes to build the page.
+# All it takes to build the page: the builder is a package of the workspace, which cargo compiles when it is called.
 setup_build() {
-    local bindgen
     setup_rust
-    # The program must be of the very version that the crate has.
-    bindgen=$(awk '/^name = "wasm-bindgen"$/ { getline; gsub(/"/, "", $3); print $3; exit }' Cargo.lock)
-    [ -n "$bindgen" ] || die "Cargo.lock names no wasm-bindgen."
-    crate trunk "$TRUNK_VERSION" trunk
-    crate wasm-bindgen-cli "$bindgen" wasm-bindgen
-    if ! have wasm-opt; then
-        if have npm; then node_package binaryen "$BINARYEN_VERSION"; else debian binaryen; fi
-    fi
-    # trunk knows NO_COLOR only as true or false, and would ask the network for its newest version.
-    if [ -n "${NO_COLOR-}" ]; then export NO_COLOR=true; else unset NO_COLOR; fi
-    export PATH TRUNK_SKIP_VERSION_CHECK=true
+    export PATH
+}
+
+# builder WORD...: builds the page, or serves it (see scripts/builder). What it is made of is kept with the tools, so
+# that it is compiled once for all clones.
+builder() {
+    local target=$CACHE/builder
+    cargo build --quiet --locked --profile builder --package builder --target-dir "$target" </dev/null ||
+        die "the builder could not be compiled; the compiler's own message is above."
+    wasm "$target/builder/builder" "$@"
 }
 
 # A Chromium and its driver. Debian has them as packages; Ubuntu has them as one snap.
@@ -143,6 +139,11 @@ setup_browser() {
 
 # All it takes to test it, beside setup_build.
 setup_test() {
+    local bindgen
+    # The program that runs tests in a browser must be of the very version that the crate has.
+    bindgen=$(awk '/^name = "wasm-bindgen"$/ { getline; gsub(/"/, "", $3); print $3; exit }' Cargo.lock)
+    [ -n "$bindgen" ] || die "Cargo.lock names no wasm-bindgen."
+    crate wasm-bindgen-cli "$bindgen" wasm-bindgen-test-runner
     cargo fmt --version >/dev/null 2>&1 || rustup component add rustfmt </dev/null || die "cargo fmt is missing."
     cargo clippy --version >/dev/null 2>&1 || rustup component add clippy </dev/null || die "cargo clippy is missing."
     have node || debian nodejs
@@ -157,28 +158,14 @@ setup_test() {
 # True if something answers at this port of 127.0.0.1.
 answers() { (exec 3<>"/dev/tcp/127.0.0.1/$1") 2>/dev/null; }
 
-# serve_app PORT FOLDER [OPTION...]: builds the app into FOLDER with trunk's OPTIONs and serves it until it is ended.
+# serve_app PORT FOLDER [OPTION...]: builds the app into FOLDER and serves it until it is ended.
 serve_app() {
-    local port=$1 folder=$2 trunk
+    local port=$1 folder=$2
     shift 2
     case $port in *[!0-9]* | '') die "PORT must be a number, got \"$port\"." ;; esac
     { [ ${#port} -le 5 ] && [ "$port" -ge 1 ] && [ "$port" -le 65535 ]; } || die "PORT must be 1 to 65535, got $port."
     ! answers "$port" || die "port $port is taken by another program. End that one, or choose another port: PORT=$((port % 65535 + 1)) $0"
     setup_build
     say "Building the app"
-    # trunk would serve an old build or none at all where this fails.
-    wasm cargo build --locked --target "$TARGET" --bin stringloft --features web "$@" ||
-        die "the app could not be built; the compiler's own message is above."
-    wasm exec trunk serve --port "$port" --dist "$folder" "$@" &
-    trunk=$! # with exec it is trunk itself, not a shell around it
-    trap 'kill "$trunk" 2>/dev/null' EXIT
-    trap 'exit 130' INT
-    trap 'exit 143' TERM HUP
-    # trunk opens its port after the first build.
-    until answers "$port"; do
-        kill -0 "$trunk" 2>/dev/null || { wait "$trunk" || die "trunk could not build or serve the app; its own message is above."; }
-        sleep 0.2
-    done
-    say "Stringloft is open at http://127.0.0.1:$port/ (Ctrl-C ends it)"
-    wait "$trunk"
+    builder serve "$folder" "$port" "$@"
 }

@@ -1,6 +1,7 @@
 #!/bin/sh
-# trunk runs this after each build. In a release build it writes sw.js, the service worker, with the list
-# of the files just built, and lets boot.js start it. A debug build has no worker, so nothing old is shown.
+# For whoever builds with trunk, which runs this after each build: the page in one module, without parts.
+# In a release build it writes sw.js, the service worker, with the list of the files just built, and lets boot.js start
+# it. A debug build has no worker, so nothing old is shown. scripts/builder does the same in scripts/serve and scripts/test.
 set -eu
 [ "$TRUNK_PROFILE" = release ] || exit 0
 shell=$TRUNK_SOURCE_DIR/src/shell
@@ -23,6 +24,6 @@ version=$(cat $files "$shell/sw.js" | sha256sum | cut -c1-16)
     for file in $files; do
         [ "$file" = ./index.html ] || printf '  "%s",\n' "$file"
     done
-    printf '];\n'
+    printf '];\nconst PARTS = [];\n'
     cat "$shell/sw.js"
 } >sw.js

@@ -13,6 +13,8 @@ mod canvas;
 #[cfg(feature = "web")]
 mod panels;
 #[cfg(feature = "web")]
+mod parts;
+#[cfg(feature = "web")]
 mod shelf;
 #[cfg(feature = "web")]
 mod stock_shelf;

@@ -1,6 +1,7 @@
 //! The one place where the page's state changes. Panels read the memos and send edits.
 
 mod kinds;
+mod parts;
 
 use std::sync::Arc;
 use std::time::Duration;
@@ -9,6 +10,7 @@ use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
 pub use self::kinds::{Ghost, Notice, Origin, Paper, Typing, View, Window};
+pub use self::parts::{Brought, Fetching, NotFetched, Part, Parts, Progress, Show};
 use super::grid::{Selection, shown};
 use super::{browser, shelf, stock_shelf};
 use crate::charts::quantity::Quantity;
@@ -70,6 +72,8 @@ pub struct Store {
     pub shop: RwSignal<Arc<StockList>>,
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
+    /// The parts of the program that come after the first screen.
+    pub parts: Parts,
     timer: StoredValue<Option<TimeoutHandle>>,
     /// Whether there is a change that the browser does not keep yet.
     unkept: StoredValue<bool>,
@@ -78,7 +82,7 @@ pub struct Store {
 
 impl Store {
     /// A store with a design open. Nothing of the browser is asked here.
-    pub fn new(design: Design, origin: Origin) -> Self {
+    pub fn new(design: Design, origin: Origin, fetch: fn(Part) -> Fetching) -> Self {
         let history = RwSignal::new(History::new(design));
         let design = Memo::new(move |_| Arc::new(history.with(|h| h.present().clone())));
         let resolved = Memo::new(move |_| Arc::new(resolve(&design.read())));
@@ -121,6 +125,7 @@ impl Store {
             ghost: RwSignal::new(None),
             shop: RwSignal::new(Arc::default()),
             dark: RwSignal::new(false),
+            parts: Parts::new(fetch),
             timer: StoredValue::new(None),
             unkept: StoredValue::new(false),
             changed_elsewhere: StoredValue::new(false),
@@ -128,12 +133,12 @@ impl Store {
     }
 
     /// Opens what the address, this browser's shelf or, on a first visit, a sample brings.
-    pub fn open_first() -> Self {
+    pub fn open_first(fetch: fn(Part) -> Fetching) -> Self {
         let (design, origin) = match shelf::last_open() {
             Some((id, design)) => (design, Origin::Kept(id)),
             None => (first_sample(), Origin::Sample),
         };
-        let store = Self::new(design, origin);
+        let store = Self::new(design, origin, fetch);
         store.shop.set(stock_shelf::shop());
         store.open_link();
         store

@@ -1,5 +1,5 @@
 // Loads the app, or says in the page why it could not. A file of its own, since the page's policy allows
-// no script inside the page. scripts/precache.sh adds offline.js to it in a release build.
+// no script inside the page. The build adds offline.js to it in a release build.
 
 /** What is wrong and what to do, for someone who only wants to open the page. */
 function explain(error) {

@@ -1,3 +1,19 @@
 
-// Keeps the app for use without a network. The page works without it too, so a refusal is no more than a note.
-navigator.serviceWorker?.register("sw.js").catch((error) => console.info(`not kept for use offline: ${error}`));
+// What can wait until the first screen stands: the service worker, which keeps the app for use without a network,
+// and then the word to the app that it may fetch its parts. Fetched twice at once they would take the line from
+// what is seen, so the parts come after the worker has what it wants.
+const quiet = globalThis.requestIdleCallback ?? ((then) => setTimeout(then, 200));
+const goOn = () => quiet(() => dispatchEvent(new Event("stringloft-idle")));
+quiet(async () => {
+  const { connection, serviceWorker } = navigator;
+  try {
+    await serviceWorker?.register("sw.js");
+    // Whoever pays for each byte gets only what is asked for.
+    if (connection?.saveData || connection?.type === "cellular") return;
+    await serviceWorker?.ready;
+  } catch (error) {
+    // The page works without it too, so a refusal is no more than a note.
+    console.info(`not kept for use offline: ${error}`);
+  }
+  goOn();
+});

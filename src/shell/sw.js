@@ -1,5 +1,6 @@
 // The service worker: keeps one whole build and answers from it, so the app opens without a network.
-// scripts/precache.sh writes VERSION and FILES above this line; a build with any change is a new worker.
+// The build writes VERSION, FILES (the first screen) and PARTS (what is fetched later) above this line; a build with
+// any change is a new worker.
 
 // The storage belongs to the whole origin, so the scope keeps copies at other addresses apart.
 const PREFIX = `stringloft ${registration.scope} `;
@@ -8,10 +9,14 @@ const HOME = new URL("./", location).pathname;
 // Some servers say that an answer varies with headers that change nothing here.
 const LOOSELY = { ignoreVary: true };
 
+/** Whether each byte costs the user money; then parts are kept when they are asked for. */
+const sparing = () => navigator.connection?.saveData || navigator.connection?.type === "cellular";
+
 /** Takes every file past the browser's own cache; if one is missing, nothing is kept and the old build stays. */
 async function keep() {
   const cache = await caches.open(CACHE);
-  await cache.addAll(FILES.map((file) => new Request(file, { cache: "reload" })));
+  const wanted = sparing() ? FILES : [...FILES, ...PARTS];
+  await cache.addAll(wanted.map((file) => new Request(file, { cache: "reload" })));
   // An open page has all its files already, so this changes nothing under it; the next one opened is new.
   await skipWaiting();
 }
@@ -28,7 +33,15 @@ async function answer(request) {
   const home = pathname === HOME || pathname === `${HOME}index.html`;
   const cache = await caches.open(CACHE);
   const kept = (await cache.match(home ? "./" : request, LOOSELY)) ?? (await older(request));
-  return kept ?? fetch(request);
+  return kept ?? keptNow(request, cache);
+}
+
+/** Fetches what is not kept; a part stays. */
+async function keptNow(request, cache) {
+  const answer = await fetch(request);
+  const isPart = PARTS.some((file) => new URL(file, location).href === request.url);
+  if (isPart && answer.ok) await cache.put(request, answer.clone());
+  return answer;
 }
 
 /** A file of the build before this one. */

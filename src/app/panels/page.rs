@@ -5,29 +5,19 @@ use leptos::mount::mount_to_body;
 use leptos::prelude::*;
 use web_sys::{DragEvent, KeyboardEvent};
 
-use super::card::{CardBar, OrderBar, PRINT_ROOT};
+use super::awaited::window_of;
+use super::card::PRINT_ROOT;
 use super::curves::CurvesPanel;
-use super::details::DetailsWindow;
-use super::exchange::ExchangeWindow;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
-use super::instrument::InstrumentWindow;
-use super::keys::KeysWindow;
-use super::link::LinkWindow;
-use super::make_up::MakeUpWindow;
-use super::materials::MaterialsWindow;
-use super::new_design::{MissingWindow, NewWindow};
 use super::notice::{NoticeLine, OriginLine};
-use super::numbers::NumbersWindow;
-use super::shelf::ShelfWindow;
-use super::stock::StockWindow;
 use super::string_chart::StringChart;
 use super::summary::Summary;
 use super::tools::{CellLine, Tools};
 use super::views::{self, ViewButtons};
-use crate::app::browser;
 use crate::app::shelf::titled;
-use crate::app::store::{Origin, Store, View, Window};
+use crate::app::store::{Origin, Part, Progress, Store, View, Window};
+use crate::app::{browser, parts};
 
 /// The parts of the page that F6 goes through.
 const PARTS: [&str; 2] = ["findings", "new"];
@@ -35,7 +25,7 @@ const PARTS: [&str; 2] = ["findings", "new"];
 /// Puts the page into the body and takes the shell away.
 pub fn start() {
     mount_to_body(|| {
-        let store = Store::open_first();
+        let store = Store::open_first(parts::fetch);
         store.listen();
         header::first_theme(store);
         view! { <Page store=store/> }
@@ -123,21 +113,11 @@ pub(super) fn Chart(store: Store) -> impl IntoView {
 #[component]
 fn Windows(store: Store) -> impl IntoView {
     move || {
-        store.window.get().map(|window| match window {
-            Window::New => view! { <NewWindow store=store/> }.into_any(),
-            Window::Shelf => view! { <ShelfWindow store=store/> }.into_any(),
-            Window::Instrument => view! { <InstrumentWindow store=store/> }.into_any(),
-            Window::Materials => view! { <MaterialsWindow store=store/> }.into_any(),
-            Window::Stock => view! { <StockWindow store=store/> }.into_any(),
-            Window::MakeUp => view! { <MakeUpWindow store=store/> }.into_any(),
-            Window::Details => view! { <DetailsWindow store=store/> }.into_any(),
-            Window::Exchange => view! { <ExchangeWindow store=store/> }.into_any(),
-            Window::Card => view! { <CardBar store=store/> }.into_any(),
-            Window::OrderSheet => view! { <OrderBar store=store/> }.into_any(),
-            Window::Missing => view! { <MissingWindow store=store/> }.into_any(),
-            Window::Link => view! { <LinkWindow store=store/> }.into_any(),
-            Window::Numbers => view! { <NumbersWindow store=store/> }.into_any(),
-            Window::Keys => view! { <KeysWindow store=store/> }.into_any(),
+        store.window.get().map(|window| {
+            window_of(store, Part::of_window(window), |progress| match progress {
+                Progress::Here(brought) => brought.window(window),
+                _ => None,
+            })
         })
     }
 }

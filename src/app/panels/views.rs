@@ -2,55 +2,36 @@
 
 use leptos::prelude::*;
 
-use super::choose::Choose;
-use super::drawing::Drawing;
-use super::order::Order;
+use super::awaited::shown_by;
 use super::page::Chart;
-use super::versions::Versions;
-use crate::app::store::{Store, View};
+use crate::app::store::{Part, Progress, Store, View};
 
-/// A view, the name of its button, its words, what it is for, and its panel.
-type Row = (View, &'static str, &'static str, &'static str, fn(Store) -> AnyView);
+/// A view, the name of its button, its words, and what it is for.
+type Row = (View, &'static str, &'static str, &'static str);
 
 /// In the order of the buttons.
 const VIEWS: [Row; 5] = [
-    (
-        View::Chart,
-        "chart-view",
-        "String chart",
-        "Every string: type, and see what follows",
-        |store| view! { <Chart store=store/> }.into_any(),
-    ),
+    (View::Chart, "chart-view", "String chart", "Every string: type, and see what follows"),
     (
         View::Drawing,
         "drawing",
         "Drawing",
         "The harp to scale: shape, woods, loads, files for printer and cutter",
-        |store| view! { <Drawing store=store/> }.into_any(),
     ),
     (
         View::Choose,
         "choose-view",
         "Choose strings",
         "The best set of strings from a stock, and better lengths",
-        |store| view! { <Choose store=store/> }.into_any(),
     ),
-    (View::Order, "order-view", "Order", "What is to be ordered, and what it costs", |store| {
-        view! { <Order store=store/> }.into_any()
-    }),
-    (
-        View::Versions,
-        "versions-view",
-        "Versions",
-        "Keep versions of the design, and compare them",
-        |store| view! { <Versions store=store/> }.into_any(),
-    ),
+    (View::Order, "order-view", "Order", "What is to be ordered, and what it costs"),
+    (View::Versions, "versions-view", "Versions", "Keep versions of the design, and compare them"),
 ];
 
 /// The buttons of the views.
 #[component]
 pub fn ViewButtons(store: Store) -> impl IntoView {
-    let buttons = VIEWS.map(|(view, id, words, title, _)| {
+    let buttons = VIEWS.map(|(view, id, words, title)| {
         let on = move || store.view.get() == view;
         view! {
             <button
@@ -72,6 +53,11 @@ pub fn ViewButtons(store: Store) -> impl IntoView {
 /// The view that is chosen.
 pub fn shown(store: Store) -> AnyView {
     let view = store.view.get();
-    let row = VIEWS.iter().find(|row| row.0 == view).unwrap_or(&VIEWS[0]);
-    (row.4)(store)
+    match Part::of_view(view) {
+        None => untrack(|| view! { <Chart store=store/> }.into_any()),
+        Some(part) => shown_by(store, part, |progress| match progress {
+            Progress::Here(brought) => brought.view(view),
+            _ => None,
+        }),
+    }
 }

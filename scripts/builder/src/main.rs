@@ -1,0 +1,43 @@
+//! Builds the page: compiles it for the browser, splits the module into the parts that are fetched when they are
+//! first opened, gives every file a name that holds the sum of its bytes, and writes the list of files that the
+//! service worker keeps. `serve` also serves the page on this machine and builds it again when a source changes.
+//!
+//! ```text
+//! builder build FOLDER [--debug]
+//! builder serve FOLDER PORT [--debug]
+//! ```
+//!
+//! With `--debug` the page is quick to build: one module, not optimised, no service worker.
+
+mod markup;
+mod module;
+mod page;
+mod serve;
+
+use std::env;
+use std::path::Path;
+use std::process::ExitCode;
+
+/// Whatever can go wrong: a sentence for whoever called.
+type Failure = Box<dyn std::error::Error + Send + Sync>;
+
+fn main() -> ExitCode {
+    let mut words: Vec<String> = env::args().skip(1).collect();
+    let debug = words.iter().any(|word| word == "--debug");
+    words.retain(|word| word != "--debug");
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let done =
+        match words.as_slice() {
+            ["build", folder] => page::build(Path::new(folder), debug),
+            ["serve", folder, port] => serve::serve(Path::new(folder), port, debug),
+            _ => Err("usage: builder build FOLDER [--debug] | builder serve FOLDER PORT [--debug]"
+                .into()),
+        };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(why) => {
+            eprintln!("builder: {why}");
+            ExitCode::FAILURE
+        }
+    }
+}

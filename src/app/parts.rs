@@ -1,0 +1,121 @@
+//! What each part of the program brings. With the feature `parts` the build puts every part, and what only it
+//! needs, into a module of its own; without it all of them are in one module and here from the start.
+//!
+//! What is named here from outside a part would be pulled into the first screen, so each table of panels is named
+//! by the part's entry alone.
+
+#![cfg_attr(
+    feature = "parts",
+    allow(
+        unsafe_code,
+        clippy::allow_attributes_without_reason,
+        reason = "the entries of the parts are functions of other modules, which the macro declares"
+    )
+)]
+
+use leptos::prelude::*;
+
+use super::panels::card::{CardBar, OrderBar};
+use super::panels::choose::Choose;
+use super::panels::details::DetailsWindow;
+use super::panels::drawing::Drawing;
+use super::panels::exchange::ExchangeWindow;
+use super::panels::instrument::InstrumentWindow;
+use super::panels::keys::KeysWindow;
+use super::panels::link::LinkWindow;
+use super::panels::make_up::MakeUpWindow;
+use super::panels::materials::MaterialsWindow;
+use super::panels::new_design::{MissingWindow, NewWindow};
+use super::panels::numbers::NumbersWindow;
+use super::panels::order::Order;
+use super::panels::shelf::ShelfWindow;
+use super::panels::stock::StockWindow;
+use super::panels::versions::Versions;
+use super::store::{Brought, Fetching, NotFetched, Part, View, Window};
+
+/// Fetches a part, or finds it here.
+pub fn fetch(part: Part) -> Fetching {
+    match part {
+        Part::Drawing => Box::pin(drawing()),
+        Part::Choosing => Box::pin(choosing()),
+        Part::Numbers => Box::pin(numbers()),
+        Part::Windows => Box::pin(windows()),
+        Part::Papers => Box::pin(papers()),
+    }
+}
+
+#[cfg(feature = "parts")]
+impl From<wasm_split_helpers::SplitLoaderError> for NotFetched {
+    fn from(_: wasm_split_helpers::SplitLoaderError) -> Self {
+        Self
+    }
+}
+
+/// Declares the entry of a part: a function that gives what the part brings.
+macro_rules! entry {
+    ($part:ident => $brought:ident) => {
+        #[cfg(feature = "parts")]
+        #[wasm_split_helpers::wasm_split($part, fallible)]
+        fn $part() -> Result<&'static Brought, NotFetched> {
+            Ok(&$brought)
+        }
+
+        #[cfg(not(feature = "parts"))]
+        async fn $part() -> Result<&'static Brought, NotFetched> {
+            Ok(&$brought)
+        }
+    };
+}
+
+entry!(drawing => DRAWING);
+entry!(choosing => CHOOSING);
+entry!(numbers => NUMBERS);
+entry!(windows => WINDOWS);
+entry!(papers => PAPERS);
+
+static DRAWING: Brought = Brought {
+    views: &[(View::Drawing, |store| view! { <Drawing store=store/> }.into_any())],
+    windows: &[],
+};
+
+static CHOOSING: Brought = Brought {
+    views: &[
+        (View::Choose, |store| view! { <Choose store=store/> }.into_any()),
+        (View::Order, |store| view! { <Order store=store/> }.into_any()),
+        (View::Versions, |store| view! { <Versions store=store/> }.into_any()),
+    ],
+    windows: &[
+        (Window::Stock, |store| view! { <StockWindow store=store/> }.into_any()),
+        (Window::Exchange, |store| view! { <ExchangeWindow store=store/> }.into_any()),
+    ],
+};
+
+static NUMBERS: Brought = Brought {
+    views: &[],
+    windows: &[
+        (Window::Numbers, |store| view! { <NumbersWindow store=store/> }.into_any()),
+        (Window::Materials, |store| view! { <MaterialsWindow store=store/> }.into_any()),
+    ],
+};
+
+static WINDOWS: Brought = Brought {
+    views: &[],
+    windows: &[
+        (Window::New, |store| view! { <NewWindow store=store/> }.into_any()),
+        (Window::Shelf, |store| view! { <ShelfWindow store=store/> }.into_any()),
+        (Window::Instrument, |store| view! { <InstrumentWindow store=store/> }.into_any()),
+        (Window::MakeUp, |store| view! { <MakeUpWindow store=store/> }.into_any()),
+        (Window::Details, |store| view! { <DetailsWindow store=store/> }.into_any()),
+        (Window::Missing, |store| view! { <MissingWindow store=store/> }.into_any()),
+        (Window::Link, |store| view! { <LinkWindow store=store/> }.into_any()),
+        (Window::Keys, |store| view! { <KeysWindow store=store/> }.into_any()),
+    ],
+};
+
+static PAPERS: Brought = Brought {
+    views: &[],
+    windows: &[
+        (Window::Card, |store| view! { <CardBar store=store/> }.into_any()),
+        (Window::OrderSheet, |store| view! { <OrderBar store=store/> }.into_any()),
+    ],
+};
