@@ -25,11 +25,10 @@ pub struct Module {
     pub parts: Vec<Part>,
 }
 
-/// A module that is fetched later.
+/// A file that is fetched later.
 pub struct Part {
-    /// The part's name, or those of all parts that need what it holds, with a `+` between them.
     pub name: String,
-    /// How the script names its file.
+    /// How the script names it.
     pub placeholder: String,
     pub bytes: Vec<u8>,
 }
@@ -61,17 +60,34 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
         transform(options).map_err(|why| format!("the module could not be split: {why:?}"))?;
     let loaders = fs::read_to_string(folder.join(LOADERS))?;
     let (script, first) = bind(&first)?;
+    let mut script = with_loaders(&script, &loaders)?;
     let mut parts = Vec::new();
+    // What several parts share comes in many small modules, one for each set of parts. They go in one file, since
+    // a way to the server and back takes longer than their bytes.
+    let mut shared = Part { name: "shared".into(), placeholder: SHARED.into(), bytes: Vec::new() };
     for path in split.split_modules {
         let stem = path.file_stem().and_then(|stem| stem.to_str()).unwrap_or_default().to_owned();
         let placeholder = format!("./{stem}.wasm");
         // One that holds nothing is not named.
-        if loaders.contains(&placeholder) {
-            let name = needed_by(&loaders, &stem);
-            parts.push(Part { name, placeholder, bytes: fs::read(&path)? });
+        if !loaders.contains(&placeholder) {
+            continue;
+        }
+        let bytes = without_remarks(&fs::read(&path)?)?;
+        if let Some(name) = stem.strip_prefix("split_") {
+            parts.push(Part { name: name.to_owned(), placeholder, bytes });
+        } else {
+            let start = shared.bytes.len();
+            shared.bytes.extend(bytes);
+            let fetched = format!("fetch(new URL(\"{placeholder}\", import.meta.url))");
+            if !script.contains(&fetched) {
+                return Err(format!("the loader of {stem} does not look as expected").into());
+            }
+            let end = shared.bytes.len();
+            script = script.replace(&fetched, &format!("sharedModule({start}, {end})"));
         }
     }
-    Ok(Module { script: with_loaders(&script, &loaders)?, first, parts })
+    parts.push(shared);
+    Ok(Module { script, first, parts })
 }
 
 /// Calls cargo; where it left the module.
@@ -110,14 +126,28 @@ fn bind(module: &Path) -> Result<(String, Vec<u8>), Failure> {
     Ok((bound.js().to_owned(), module))
 }
 
-/// The parts that need a shared module, from the remark that stands above its loader.
-fn needed_by(loaders: &str, stem: &str) -> String {
-    let Some(name) = stem.strip_prefix("split_") else {
-        let before = loaders.split(&format!("\"./{stem}.wasm\"")).next().unwrap_or_default();
-        let remark = before.rsplit("/* ").next().and_then(|rest| rest.split(" */").next());
-        return remark.unwrap_or(stem).replace(", ", "+");
-    };
-    name.to_owned()
+/// A module without its custom sections, which hold the names of its functions.
+fn without_remarks(module: &[u8]) -> Result<Vec<u8>, Failure> {
+    const HEAD: usize = 8;
+    let mut out = module.get(..HEAD).ok_or("a part is no module")?.to_vec();
+    let mut at = HEAD;
+    while let Some(&section) = module.get(at) {
+        let (mut length, mut digits, mut body) = (0_usize, 0, at + 1);
+        loop {
+            let byte = *module.get(body).ok_or("a part is cut off")?;
+            length |= usize::from(byte & 0x7f) << digits;
+            (digits, body) = (digits + 7, body + 1);
+            if byte & 0x80 == 0 {
+                break;
+            }
+        }
+        let end = body + length;
+        if section != 0 {
+            out.extend(module.get(at..end).ok_or("a part is cut off")?);
+        }
+        at = end;
+    }
+    Ok(out)
 }
 
 /// Puts the loaders of the parts into the script, which saves a file and a way to the server and back.
@@ -128,6 +158,9 @@ fn with_loaders(script: &str, loaders: &str) -> Result<String, Failure> {
     }
     // A server may not know what a module is; the browser then compiles it from its bytes.
     let streaming = "WebAssembly.instantiateStreaming(src, imports)";
+    if !loaders.contains(streaming) {
+        return Err("the parts are not started as expected".into());
+    }
     let loaders = loaders
         .replace(&import, "")
         .replace(streaming, "instantiated(await src, imports)")
@@ -142,12 +175,14 @@ fn with_loaders(script: &str, loaders: &str) -> Result<String, Failure> {
     for line in script.lines() {
         let import = line.strip_prefix("import * as ").and_then(|rest| rest.split_once(" from "));
         match import {
+            // There is such a line for each loader.
             Some((name, from)) if from.contains(LOADERS) => {
-                let names = names.join(", ");
-                out.push_str(INSTANTIATED);
-                out.push_str(&loaders);
-                out.push_str(&format!("\nconst {name} = {{ {names} }};\n"));
-                placed = true;
+                if !placed {
+                    out.push_str(INSTANTIATED);
+                    out.push_str(&loaders);
+                    placed = true;
+                }
+                out.push_str(&format!("\nconst {name} = {{ {} }};\n", names.join(", ")));
             }
             _ => {
                 out.push_str(line);
@@ -155,19 +190,49 @@ fn with_loaders(script: &str, loaders: &str) -> Result<String, Failure> {
             }
         }
     }
-    if placed {
-        Ok(out)
-    } else {
-        Err("the script does not ask for the loaders of the parts".into())
-    }
+    if placed { Ok(out) } else { Err("the script does not ask for the loaders of the parts".into()) }
 }
 
+/// How the script names the file of what parts share.
+const SHARED: &str = "./shared.wasms";
+
+/// What the loaders of the parts call.
 const INSTANTIATED: &str = r#"
-async function instantiated(answer, imports) {
-    if (!answer.ok) throw new Error(`${answer.url}: ${answer.status}`);
-    if (answer.headers.get("Content-Type")?.startsWith("application/wasm")) {
-        return WebAssembly.instantiateStreaming(answer, imports);
+async function instantiated(source, imports) {
+    if (source instanceof Uint8Array) return WebAssembly.instantiate(source, imports);
+    if (!source.ok) throw new Error(`${source.url}: ${source.status}`);
+    if (source.headers.get("Content-Type")?.startsWith("application/wasm")) {
+        return WebAssembly.instantiateStreaming(source, imports);
     }
-    return WebAssembly.instantiate(await answer.arrayBuffer(), imports);
+    return WebAssembly.instantiate(await source.arrayBuffer(), imports);
+}
+let sharedBytes;
+async function sharedModule(start, end) {
+    sharedBytes ??= (async () => {
+        const answer = await fetch(new URL("./shared.wasms", import.meta.url));
+        if (!answer.ok) throw new Error(`${answer.url}: ${answer.status}`);
+        return new Uint8Array(await answer.arrayBuffer());
+    })();
+    try {
+        return (await sharedBytes).subarray(start, end);
+    } catch (error) {
+        sharedBytes = undefined; // the next try asks again
+        throw error;
+    }
 }
 "#;
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_custom_sections_go() {
+        let head = b"\0asm\x01\0\0\0".to_vec();
+        let module = [&head[..], &[1, 2, 7, 7], &[0, 0x81, 0, 9], &[10, 1, 0]].concat();
+        let lean = [&head[..], &[1, 2, 7, 7], &[10, 1, 0]].concat();
+        assert_eq!(without_remarks(&module).unwrap(), lean);
+        assert!(without_remarks(&module[..module.len() - 1]).is_err());
+        assert!(without_remarks(b"no").is_err());
+    }
+}

@@ -21,13 +21,9 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
     let mut out = Out { folder: staging.clone(), first: Vec::new(), later: Vec::new() };
 
     let mut script = module.script;
-    for (number, part) in module.parts.iter().enumerate() {
-        // The names of all who share it would make a long name.
-        let stem =
-            if part.name.contains('+') { format!("shared-{number}") } else { part.name.clone() };
-        let name = out.put_later(&stem, "wasm", &part.bytes)?;
+    for part in &module.parts {
+        let name = out.put_later(&part.name, extension(&part.placeholder), &part.bytes)?;
         script = script.replace(&format!("\"{}\"", part.placeholder), &format!("\"./{name}\""));
-        eprintln!("{:>9} bytes  {name}  {}", part.bytes.len(), part.name);
     }
     let script = if debug { script } else { lean_script(&script) };
     let js = out.put("stringloft", "js", script.as_bytes())?;
@@ -57,7 +53,9 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
                 String::new()
             }
             other => {
-                return Err(format!("index.html asks for a {other}, which is not known here").into());
+                return Err(
+                    format!("index.html asks for a {other}, which is not known here").into()
+                );
             }
         };
         page = page.replace(link.tag, &tag);
