@@ -2,7 +2,8 @@
 //! libraries, and figures worked out apart from the code.
 //!
 //! Each check is a function that stands in the list of `published/register.rs` and in the register of
-//! `design::checks`; `published/README.md` says what they found.
+//! `design::checks`; `published/README.md` says what they found. What is only kept, with nothing from
+//! outside to compare it with, stands in a second list there and not in the register.
 //!
 //! Each table says its source and how well it is known: **read** (in the named source, or in the
 //! reproduction that is named), **second-hand** (as another text quotes it), **from memory**, or

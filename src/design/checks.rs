@@ -11,7 +11,7 @@ mod pitches;
 mod strings;
 mod structure;
 
-/// A comparison of figures with a source outside the project.
+/// A comparison of figures with something that does not come from the program.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Check {
     /// A short name in small letters and hyphens.

@@ -6,10 +6,10 @@ use stringloft::engine::geometry::{Gaps, Geometry, PinCurve, lay_out};
 use stringloft::engine::structure::strip::Spacing;
 use stringloft::engine::units::{Force, Frequency, Length, LinearDensity, Stiffness};
 
-use crate::record::{assert_near, assert_prints};
+use crate::record::assert_near;
 
 /// Half a metre at 100 Hz: a string without stiffness pulls 10 N for each gram and metre.
-fn harp(count: usize, tension_n: f64, angle_deg: f64) -> Harp {
+fn harp(count: usize, tension_n: f64, board_angle_rad: f64) -> Harp {
     let density = LinearDensity::from_g_per_m(tension_n / 10.0);
     let make_up = MakeUp::weighed(density, None, None, None).expect("it can be made");
     let string = HarpString {
@@ -19,8 +19,7 @@ fn harp(count: usize, tension_n: f64, angle_deg: f64) -> Harp {
         make_up: Ok(make_up),
         mechanism: Mechanism::None,
     };
-    let conditions =
-        Conditions { board_angle_rad: angle_deg.to_radians(), ..Conditions::default() };
+    let conditions = Conditions { board_angle_rad, ..Conditions::default() };
     Harp {
         strings: vec![string; count],
         pluck_ratio: 0.4,
@@ -36,27 +35,31 @@ fn harp(count: usize, tension_n: f64, angle_deg: f64) -> Harp {
     }
 }
 
-/// Two rows worked out by hand: pull, spacing square to the strings, angle; lift for each string and pitch along
-/// the board.
-pub fn strings_lift_the_board_and_stand_on_it_as_worked_out() {
-    for (tension, square, angle, lift, pitch) in
-        [(111.0, 15.9, 32.0, 58.8, 30.0), (255.0, 14.5, 35.0, 146.3, 25.3)]
-    {
-        let harp = harp(2, tension, angle);
+/// Rise, run and slope of right triangles with whole sides. A string that rises so has those shares of its pull as
+/// lift and along the board, and strings that stand so far apart square to each other leave the board farther apart
+/// by the slope over the rise.
+///
+/// Source: Euclid, *Elements*, book X: such triangles have sides of whole numbers, so nothing is rounded.
+const TRIANGLES: [(f64, f64, f64); 4] =
+    [(3.0, 4.0, 5.0), (5.0, 12.0, 13.0), (8.0, 15.0, 17.0), (20.0, 21.0, 29.0)];
+
+pub fn strings_lift_the_board_and_stand_on_it_as_triangles_say() {
+    for (rise, run, slope) in TRIANGLES {
+        let what = format_args!("{rise}, {run}, {slope}");
+        let angle_rad = f64::atan2(rise, run);
+        let harp = harp(2, 10.0 * slope, angle_rad);
         let analysis = analyse(&harp);
         let figures = &analysis.strings[0];
-        let got = figures.lift.expect("a lift").to_n();
-        assert_prints(got, lift, 0.1, "lift in N");
-        let along = figures.along_board.expect("a pull").to_n();
-        assert_near(got.hypot(along), tension, 1e-12, "both parts together");
+        assert_near(figures.lift.expect("a lift").to_n(), 10.0 * rise, 1e-12, what);
+        assert_near(figures.along_board.expect("a pull").to_n(), 10.0 * run, 1e-12, what);
         let geometry = Geometry {
-            board_angle_rad: angle.to_radians(),
-            gaps: Gaps::Uniform(Length::from_mm(square)),
+            board_angle_rad: angle_rad,
+            gaps: Gaps::Uniform(Length::from_mm(rise)),
             measured: Spacing::Square,
             ..Geometry::default()
         };
         let gap = lay_out(&harp, &analysis, &geometry).holes[1].gap.expect("a neighbour");
-        assert_prints(gap.along_board.to_mm(), pitch, 0.1, "pitch in mm");
+        assert_near(gap.along_board.to_mm(), slope, 1e-12, what);
     }
 }
 

@@ -58,20 +58,6 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["materials", "breaking_load_n"],
     },
     Check {
-        id: "gut-strength",
-        what: "length times pitch at which gut breaks",
-        source: "a gut string maker's note on breaking pitches",
-        standing: Seen,
-        figures: &["materials", "breaking_load_n", "semitones_to_break"],
-    },
-    Check {
-        id: "nylon-window",
-        what: "shortest and longest string of nylon for one note",
-        source: "an essay on harp strings and design, 2020",
-        standing: Seen,
-        figures: &["materials", "length_mm", "load_share_percent"],
-    },
-    Check {
         id: "material-data",
         what: "density, modulus, expansion and damping of the built-in materials against what was printed",
         source: "standards, data sheets and handbooks named beside each material",
@@ -97,13 +83,6 @@ pub(super) const CHECKS: &[Check] = &[
         source: "J. Woodhouse, Acta Acustica united with Acustica 90 (2004) 928, as quoted, masses from memory; the law of J. Woodhouse and N. Lynch-Aird (2019), as quoted",
         standing: FromMemory,
         figures: &["materials", "inharmonicity_b"],
-    },
-    Check {
-        id: "unit-factors",
-        what: "pounds, kilograms, inches and ksi in newtons, millimetres and MPa",
-        source: "NIST SP 811 (2008), appendix B.8",
-        standing: FromMemory,
-        figures: &["tension_n", "breaking_load_n", "stress_mpa", "length_mm"],
     },
     Check {
         id: "specific-strength",

@@ -1,7 +1,7 @@
 //! Pitch, temperaments, and whole harps.
 
 use super::Check;
-use crate::engine::material::Standing::{Computed, FromMemory, Seen};
+use crate::engine::material::Standing::{Computed, FromMemory, SecondHand, Seen};
 
 const DEFINITIONS: &str = "worked out from the definitions of the temperaments; three of them agree with the tables of an organ program";
 
@@ -24,7 +24,7 @@ pub(super) const CHECKS: &[Check] = &[
         id: "standard-pitch",
         what: "pitch of A4",
         source: "ISO 16:1975, as quoted on a piano technicians' list",
-        standing: Seen,
+        standing: SecondHand,
         figures: &["frequency_hz"],
     },
     Check {
@@ -89,19 +89,5 @@ pub(super) const CHECKS: &[Check] = &[
         source: "C. Waltham, Acoustics Today, Fall 2005, p. 45, and an encyclopaedia's article",
         standing: Seen,
         figures: &["tension_n"],
-    },
-    Check {
-        id: "suggested-harp-total",
-        what: "total tension of a suggested nylon harp of 34 strings",
-        source: "common practice, no source",
-        standing: FromMemory,
-        figures: &["tension_n"],
-    },
-    Check {
-        id: "working-load",
-        what: "share of the breaking load at which the sample harps work",
-        source: "common practice, no source",
-        standing: FromMemory,
-        figures: &["load_share_percent"],
     },
 ];

@@ -1,10 +1,8 @@
 //! The frame of a harp: its woods, sections, neck and pillar.
 
 use super::Check;
-use crate::engine::material::Standing::{Computed, FromMemory, Seen};
+use crate::engine::material::Standing::{Computed, FromMemory, SecondHand, Seen};
 
-const BY_HAND: &str =
-    "figures worked out by hand from the formulas; they only show that nothing has changed";
 const BEER: &str = "F. P. Beer and E. R. Johnston, Mechanics of Materials";
 const HIBBELER: &str = "R. C. Hibbeler, Engineering Mechanics: Statics";
 const PYNITE: &str = "PyNite 3.2.0, a frame solver, by tests/published/scripts/frame_values.py";
@@ -12,52 +10,10 @@ const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/frame_values.py";
 
 pub(super) const CHECKS: &[Check] = &[
     Check {
-        id: "wood-data",
-        what: "density, strength and stiffness of thirteen woods, and which of them were read",
-        source: "Wood Handbook, FPL-GTR-190, tables 5-3 and 5-5, in copies; about a quarter from memory",
-        standing: FromMemory,
-        figures: &["woods"],
-    },
-    Check {
-        id: "wood-ratios",
-        what: "stiffness across the grain and in shear of ten woods",
-        source: "Wood Handbook, table 5-1; sugar maple read in a copy",
-        standing: FromMemory,
-        figures: &["woods"],
-    },
-    Check {
-        id: "wood-allowance",
-        what: "scatter of wood, what slanting grain leaves, and divisors for allowable stresses",
-        source: "Wood Handbook, tables 5-6 and 5-12, and ASTM D245",
-        standing: FromMemory,
-        figures: &["woods"],
-    },
-    Check {
-        id: "wood-at-an-angle",
-        what: "strength of maple at an angle to the grain, for regression only",
-        source: BY_HAND,
-        standing: Computed,
-        figures: &["woods"],
-    },
-    Check {
-        id: "birch-plywood",
-        what: "thickness, strength and stiffness of birch plywood of 3 to 17 plies",
-        source: "Handbook of Finnish Plywood, 2002",
-        standing: FromMemory,
-        figures: &["woods"],
-    },
-    Check {
         id: "wood-under-time",
         what: "what wood bears from a second to fifty years",
         source: "formulas of L. Wood, 1947 and 1951, as quoted in Forests 12 (2021) 1148; percents worked out",
-        standing: Seen,
-        figures: &["woods", "loads"],
-    },
-    Check {
-        id: "time-factors",
-        what: "factors of two standards for lasting loads, and creep",
-        source: "National Design Specification and EN 1995-1-1; creep of solid wood as quoted",
-        standing: FromMemory,
+        standing: SecondHand,
         figures: &["woods", "loads"],
     },
     Check {
@@ -125,16 +81,9 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["loads"],
     },
     Check {
-        id: "board-strip",
-        what: "pull of the strings on the board, and its stress and rise, for regression only",
-        source: BY_HAND,
-        standing: Computed,
-        figures: &["loads"],
-    },
-    Check {
-        id: "string-on-board",
-        what: "lift of a string and pitch of the strings along the board, for regression only",
-        source: BY_HAND,
+        id: "string-triangles",
+        what: "lift of a string, its pull along the board, and how far apart strings leave the board",
+        source: "right triangles with whole sides, from 3, 4, 5 to 20, 21, 29",
         standing: Computed,
         figures: &["lift_n", "along_board_n", "loads"],
     },
@@ -184,13 +133,6 @@ pub(super) const CHECKS: &[Check] = &[
         id: "sample-neck-solved",
         what: "what the program shows of the frame of the sample of 36 strings: forces, moments, torque, stresses",
         source: PYNITE,
-        standing: Computed,
-        figures: &["loads"],
-    },
-    Check {
-        id: "frame-rows",
-        what: "a frame, a twisted neck and a pillar, for regression only",
-        source: BY_HAND,
         standing: Computed,
         figures: &["loads"],
     },

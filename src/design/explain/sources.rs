@@ -85,8 +85,10 @@ pub(super) const RULE_OF_FEEL: Source = (
 );
 pub(super) const MATERIALS: Source =
     ("The strength of each material has a source of its own: see the page of the materials", Seen);
-pub(super) const STANDARD_PITCH: Source =
-    ("ISO 16:1975, as quoted on a piano technicians' list: A4 is 440 Hz, held within 0.5 Hz", Seen);
+pub(super) const STANDARD_PITCH: Source = (
+    "ISO 16:1975, as quoted on a piano technicians' list: A4 is 440 Hz, held within 0.5 Hz",
+    SecondHand,
+);
 pub(super) const TEMPERAMENTS: Source =
     ("The definitions of the temperaments, worked out for this project", Computed);
 pub(super) const ORGAN: Source = (
@@ -129,7 +131,8 @@ pub(super) const COLUMNS: Source = (
     "National Design Specification for Wood Construction, 3.7 and 3.9: columns, and bending with a push or a pull",
     FromMemory,
 );
-pub(super) const CREEP: Source = ("EN 1995-1-1, table 3.2, as quoted: how far wood creeps", Seen);
+pub(super) const CREEP: Source =
+    ("EN 1995-1-1, table 3.2, as quoted: how far wood creeps", SecondHand);
 pub(super) const WOOD_TABLE: Source = (
     "Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, chapter 5, part of it in copies: the table says \
      which figures were read",
@@ -141,7 +144,7 @@ pub(super) const WOOD_LIMITS: Source = (
     FromMemory,
 );
 pub(super) const TIME: Source =
-    ("L. Wood, 1951, as quoted in Forests 12 (2021) 1148: strength under lasting load", Seen);
+    ("L. Wood, 1951, as quoted in Forests 12 (2021) 1148: strength under lasting load", SecondHand);
 pub(super) const PLYWOOD: Source = (
     "Handbook of Finnish Plywood, Finnish Forest Industries Federation, 2002; EN 1995-1-1 for time and divisor",
     FromMemory,

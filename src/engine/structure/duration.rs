@@ -19,7 +19,7 @@ pub const YEAR_S: f64 = 365.25 * 24.0 * 3600.0;
 ///
 /// # Source
 ///
-/// L. Wood, 1951, as quoted in *Forests* 12 (2021) 1148 (read).
+/// L. Wood, 1951, as quoted in *Forests* 12 (2021) 1148 (second-hand).
 ///
 /// # Example
 ///
@@ -53,7 +53,7 @@ pub fn madison_seconds(ratio: f64) -> Option<f64> {
 ///
 /// # Source
 ///
-/// L. Wood, 1947, as quoted in *Forests* 12 (2021) 1148 (read).
+/// L. Wood, 1947, as quoted in *Forests* 12 (2021) 1148 (second-hand).
 ///
 /// # Example
 ///
@@ -133,9 +133,10 @@ pub enum Timber {
 ///
 /// # Source
 ///
-/// EN 1995-1-1, table 3.2; solid wood as quoted (read), plywood from memory.
+/// EN 1995-1-1, table 3.2; solid wood as quoted (second-hand), plywood from memory.
 pub fn creep_ratio(timber: Timber, service: Service) -> Option<Sourced<f64>> {
-    let solid = |ratio| Some(sourced(ratio, "EN 1995-1-1, table 3.2, as quoted", Standing::Seen));
+    let solid =
+        |ratio| Some(sourced(ratio, "EN 1995-1-1, table 3.2, as quoted", Standing::SecondHand));
     match (timber, service) {
         (Timber::Solid, Service::Dry) => solid(0.6),
         (Timber::Solid, Service::Covered) => solid(0.8),
