@@ -26,6 +26,34 @@ const MOST_STEPS: usize = 64;
 const FIXINGS_SLACK: f64 = 1e-9;
 
 /// An open string at pitch, and the push of what stops it.
+///
+/// # Example
+///
+/// Without stiffness and with a contact that does not push, only the length counts. Half the string sounds an octave
+/// higher, so twelve semitones are in the middle too, and a natural disc changes nothing for the sharp disc: that
+/// leaves 600 mm less a sixth of an octave.
+///
+/// ```
+/// use stringloft::engine::{lever::Stopped, units::{Force, Length}};
+///
+/// let string = Stopped {
+///     length: Length::from_mm(600.0),
+///     tension: Force::from_n(120.0),
+///     core: None,
+///     stretch_rigidity_n: 5_000.0,
+///     between_fixings: Length::from_mm(700.0),
+///     push: Length::from_mm(0.0),
+/// };
+/// let cents = string.raised_cents(Length::from_mm(300.0)).expect("on the string");
+/// assert!((cents - 1200.0).abs() < 1e-9);
+///
+/// assert!((string.place(12)?.distance.to_mm() - 300.0).abs() < 1e-6);
+///
+/// let natural = string.place(1)?.distance;
+/// let sharp = string.sharp_place(natural)?.distance;
+/// assert!((sharp.to_mm() - (600.0 - 600.0 / 2_f64.powf(1.0 / 6.0))).abs() < 1e-6);
+/// # Ok::<(), stringloft::engine::lever::LeverError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Stopped {
     /// Vibrating length of the open string, from the bridge pin to the soundboard.
@@ -117,25 +145,6 @@ impl Stopped {
     /// # Source
     ///
     /// Geometry and Hooke's law; worked out for this project.
-    ///
-    /// # Example
-    ///
-    /// A contact that does not push halves the string, and it sounds an octave higher.
-    ///
-    /// ```
-    /// use stringloft::engine::{lever::Stopped, units::{Force, Length}};
-    ///
-    /// let string = Stopped {
-    ///     length: Length::from_mm(600.0),
-    ///     tension: Force::from_n(120.0),
-    ///     core: None,
-    ///     stretch_rigidity_n: 5_000.0,
-    ///     between_fixings: Length::from_mm(700.0),
-    ///     push: Length::from_mm(0.0),
-    /// };
-    /// let cents = string.raised_cents(Length::from_mm(300.0)).expect("on the string");
-    /// assert!((cents - 1200.0).abs() < 1e-9);
-    /// ```
     pub fn raised_cents(&self, distance: Length) -> Option<f64> {
         self.check().ok()?;
         let x = distance.to_m();
@@ -161,25 +170,6 @@ impl Stopped {
     /// # Source
     ///
     /// As [`Stopped::raised_cents`].
-    ///
-    /// # Example
-    ///
-    /// With no push and no stiffness the octave is in the middle.
-    ///
-    /// ```
-    /// use stringloft::engine::{lever::Stopped, units::{Force, Length}};
-    ///
-    /// let string = Stopped {
-    ///     length: Length::from_mm(600.0),
-    ///     tension: Force::from_n(120.0),
-    ///     core: None,
-    ///     stretch_rigidity_n: 5_000.0,
-    ///     between_fixings: Length::from_mm(700.0),
-    ///     push: Length::from_mm(0.0),
-    /// };
-    /// assert!((string.place(12)?.distance.to_mm() - 300.0).abs() < 1e-6);
-    /// # Ok::<(), stringloft::engine::lever::LeverError>(())
-    /// ```
     pub fn place(&self, semitones: u32) -> Result<Place, LeverError> {
         self.check()?;
         self.settle(semitones, Path::Alone)
@@ -200,27 +190,6 @@ impl Stopped {
     /// # Source
     ///
     /// As [`Stopped::raised_cents`].
-    ///
-    /// # Example
-    ///
-    /// With no push and no stiffness the natural disc changes nothing: 600 mm less a sixth of an octave.
-    ///
-    /// ```
-    /// use stringloft::engine::{lever::Stopped, units::{Force, Length}};
-    ///
-    /// let string = Stopped {
-    ///     length: Length::from_mm(600.0),
-    ///     tension: Force::from_n(120.0),
-    ///     core: None,
-    ///     stretch_rigidity_n: 5_000.0,
-    ///     between_fixings: Length::from_mm(700.0),
-    ///     push: Length::from_mm(0.0),
-    /// };
-    /// let natural = string.place(1)?.distance;
-    /// let sharp = string.sharp_place(natural)?.distance;
-    /// assert!((sharp.to_mm() - (600.0 - 600.0 / 2_f64.powf(1.0 / 6.0))).abs() < 1e-6);
-    /// # Ok::<(), stringloft::engine::lever::LeverError>(())
-    /// ```
     pub fn sharp_place(&self, natural: Length) -> Result<Place, LeverError> {
         self.check()?;
         let at = natural.to_m();
