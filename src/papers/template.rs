@@ -2,7 +2,7 @@
 //! for a cutter, as SVG for a drawing program and as PDF for a printer, and a schedule of the points.
 //!
 //! All but `harp` takes a neutral [`Template`](model::Template) and knows no harp. In order, each using
-//! those before it: `limits`, `model`, `check`, `letters`, `dxf`, `svg`, `schedule`, `tiling`, `canvas`, `sheet`,
+//! those before it: `limits`, `plane`, `model`, `check`, `letters`, `dxf`, `svg`, `schedule`, `tiling`, `canvas`, `sheet`,
 //! `map`, `pdf`, `harp`.
 
 mod canvas;
@@ -14,6 +14,7 @@ mod limits;
 mod map;
 pub mod model;
 pub mod pdf;
+mod plane;
 pub mod schedule;
 mod sheet;
 pub mod svg;

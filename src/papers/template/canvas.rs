@@ -6,7 +6,8 @@ use pdf_writer::{Content, Name, Str};
 use crate::papers::measure::{POINT_MM, width_mm};
 
 use super::letters::latin;
-use super::model::{Anchor, Extent, Layer, Point, Shape, is_closed, type_pt};
+use super::model::{Anchor, Extent, Layer, Point, Shape, type_pt};
+use super::plane::is_closed;
 
 /// Names of the two fonts in the resources of every page.
 pub(super) const FONTS: [(Name<'static>, Name<'static>); 2] =

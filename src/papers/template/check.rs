@@ -1,9 +1,8 @@
 //! What a template must be before it is written, so that a hostile one costs no time and no paper.
 
-use super::model::{
-    LayerKind, MOST_LETTER_MM, MOST_LETTERS, MOST_MM, MOST_POINTS, MOST_SHAPES, Point, Shape,
-    Template, TemplateError, steps,
-};
+use super::limits::{MOST_LETTER_MM, MOST_LETTERS, MOST_MM, MOST_POINTS, MOST_SHAPES};
+use super::model::{Extent, LayerKind, Point, Shape, Template, TemplateError};
+use super::plane::steps;
 
 /// Fails with the first thing that cannot be drawn.
 pub(super) fn check(template: &Template) -> Result<(), TemplateError> {
@@ -26,6 +25,25 @@ pub(super) fn check(template: &Template) -> Result<(), TemplateError> {
         return Err(TemplateError::Many { shapes: count, points });
     }
     Ok(())
+}
+
+impl Template {
+    /// How far the drawing reaches, with the mark at the origin.
+    ///
+    /// # Errors
+    ///
+    /// When there is nothing to draw, or a number that cannot be drawn.
+    pub fn extent(&self) -> Result<Extent, TemplateError> {
+        check(self)?;
+        let layers = self.drawn();
+        let points = layers.iter().flat_map(|layer| &layer.shapes).flat_map(Shape::corners);
+        let extent = Extent::of(points).ok_or(TemplateError::Empty)?;
+        let (width_mm, height_mm) = (extent.width_mm(), extent.height_mm());
+        if width_mm > MOST_MM || height_mm > MOST_MM {
+            return Err(TemplateError::Size { width_mm, height_mm });
+        }
+        Ok(extent)
+    }
 }
 
 fn letters(got: usize) -> Result<(), TemplateError> {

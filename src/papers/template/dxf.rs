@@ -6,9 +6,8 @@
 use std::fmt::{Display, Write as _};
 
 use super::letters::ascii;
-use super::model::{
-    Anchor, Extent, LayerKind, Point, Shape, Stroke, Template, TemplateError, flattened, is_closed,
-};
+use super::model::{Anchor, Extent, LayerKind, Point, Shape, Stroke, Template, TemplateError};
+use super::plane::{flattened, is_closed};
 
 /// The line types that layers use. The first is one that every program has.
 const STROKES: [Stroke; 3] = [Stroke::Full, Stroke::Dashed, Stroke::Chain];

@@ -6,7 +6,8 @@ use std::fmt::Write as _;
 use crate::papers::html::escape;
 use crate::papers::measure::{POINT_MM, clean};
 
-use super::model::{Anchor, LayerKind, Point, Shape, Template, TemplateError, is_closed, type_pt};
+use super::model::{Anchor, LayerKind, Point, Shape, Template, TemplateError, type_pt};
+use super::plane::is_closed;
 
 /// White round the drawing.
 pub const EDGE_MM: f64 = 5.0;
