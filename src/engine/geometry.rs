@@ -13,6 +13,7 @@ mod neck;
 mod shoulder;
 mod smooth;
 mod spacing;
+mod spline;
 
 use self::axes::Axes;
 pub use self::curve::{CurveError, Fitted, MOST_NODES, PinCurve};

@@ -4,8 +4,8 @@ use kurbo::{
     Affine, BezPath, CubicBez, ParamCurve, ParamCurveNearest, PathSeg, Point as Node, Vec2,
 };
 
-use super::curve::Spline;
 use super::shoulder::WayIn;
+use super::spline::Spline;
 use super::{Axes, Geometry};
 use crate::engine::structure::frame::{AxisPoint, Point};
 use crate::engine::structure::section::{Rectangle, SectionError};
