@@ -3,171 +3,20 @@
 //! `y` is turned round, as SVG counts downwards. Lines and letters keep their size on the paper, so that the text is
 //! written for the size of a millimetre.
 
+mod writer;
+
 use std::fmt::Write as _;
 
+pub use self::writer::number;
+use self::writer::{LETTERS_PX, Writer};
 use super::super::overlay::{Overlay, Place, Side};
-use super::{Piece, Scene, Strung, along, between, way};
+use super::{Scene, Strung, along, between, way};
 use crate::engine::geometry::Contact;
 
 /// From which distance of two strings along the board, in pixels, each has its number.
 const NUMBERED_PX: f64 = 17.0;
 /// From a hole to the letter or the number below it, in pixels.
 const BELOW_PX: f64 = 15.0;
-/// Height of letters, in pixels.
-const LETTERS_PX: f64 = 11.0;
-
-/// A number to a hundredth, without needless noughts. Integers are written quicker than fractions.
-pub fn number(out: &mut String, value: f64) {
-    #[expect(
-        clippy::cast_possible_truncation,
-        reason = "a hundred times a size on the drawing; saturates"
-    )]
-    let hundredths = (value * 100.0).round() as i64;
-    if hundredths < 0 {
-        out.push('-');
-    }
-    let (whole, rest) = (hundredths.unsigned_abs() / 100, hundredths.unsigned_abs() % 100);
-    let _ = write!(out, "{whole}");
-    if rest > 0 {
-        let digit = |digit: u64| char::from(b'0' + u8::try_from(digit % 10).unwrap_or(0));
-        out.push('.');
-        out.push(digit(rest / 10));
-        if rest % 10 > 0 {
-            out.push(digit(rest));
-        }
-    }
-}
-
-/// Writes the marks of an SVG picture.
-struct Writer {
-    out: String,
-    /// The size of a pixel, in millimetres.
-    px: f64,
-}
-
-impl Writer {
-    fn new(px_per_mm: f64, room: usize) -> Self {
-        Self { out: String::with_capacity(room), px: 1.0 / px_per_mm.max(1e-3) }
-    }
-
-    fn pair(&mut self, at: Place) {
-        number(&mut self.out, at.0);
-        self.out.push(' ');
-        number(&mut self.out, -at.1);
-    }
-
-    fn attribute(&mut self, name: &str, value: f64) {
-        self.out.push(' ');
-        self.out.push_str(name);
-        self.out.push_str("=\"");
-        number(&mut self.out, value);
-        self.out.push('"');
-    }
-
-    /// `<path class="…" stroke-width="…" d="`; the width is in millimetres.
-    fn open(&mut self, class: &str, width_mm: f64) {
-        self.open_dashed(class, width_mm, 0.0);
-    }
-
-    /// The same, with dashes of a length in pixels.
-    fn open_dashed(&mut self, class: &str, width_mm: f64, dash_px: f64) {
-        self.out.push_str("<path class=\"");
-        self.out.push_str(class);
-        self.out.push('"');
-        if dash_px > 0.0 {
-            self.attribute("stroke-dasharray", dash_px * self.px);
-        }
-        self.attribute("stroke-width", width_mm);
-        self.out.push_str(" d=\"");
-    }
-
-    fn close(&mut self) {
-        self.out.push_str("\"/>");
-    }
-
-    fn line(&mut self, places: &[Place], closed: bool) {
-        for (place, at) in places.iter().enumerate() {
-            self.out.push(if place == 0 { 'M' } else { 'L' });
-            self.pair(*at);
-        }
-        if closed && !places.is_empty() {
-            self.out.push('Z');
-        }
-    }
-
-    fn dot(&mut self, at: Place) {
-        self.line(&[at], false);
-        self.out.push_str("h0");
-    }
-
-    fn circle(&mut self, at: Place, radius: f64) {
-        self.out.push('M');
-        self.pair((at.0 - radius, at.1));
-        for by in [2.0 * radius, -2.0 * radius] {
-            self.out.push('a');
-            number(&mut self.out, radius);
-            self.out.push(' ');
-            number(&mut self.out, radius);
-            self.out.push_str(" 0 1 0 ");
-            number(&mut self.out, by);
-            self.out.push_str(" 0");
-        }
-    }
-
-    fn pieces(&mut self, pieces: &[Piece]) {
-        for piece in pieces {
-            match *piece {
-                Piece::Move(at) => self.line(&[at], false),
-                Piece::Line(at) => {
-                    self.out.push('L');
-                    self.pair(at);
-                }
-                Piece::Curve(one, two, at) => {
-                    self.out.push('C');
-                    for place in [one, two, at] {
-                        self.pair(place);
-                        self.out.push(' ');
-                    }
-                }
-            }
-        }
-        self.out.push('Z');
-    }
-
-    /// A word with its middle at a place.
-    fn word(&mut self, class: &str, at: Place, text: &str) {
-        self.anchored(class, "", at, text);
-    }
-
-    /// A word with its middle, its start or its end at a place.
-    fn anchored(&mut self, class: &str, anchor: &str, at: Place, text: &str) {
-        self.out.push_str("<text");
-        for (name, value) in [("class", class), ("text-anchor", anchor)] {
-            if !value.is_empty() {
-                let _ = write!(self.out, " {name}=\"{value}\"");
-            }
-        }
-        self.attribute("x", at.0);
-        self.attribute("y", -at.1 + 0.36 * LETTERS_PX * self.px);
-        self.out.push('>');
-        for sign in text.chars() {
-            match sign {
-                '<' => self.out.push_str("&lt;"),
-                '&' => self.out.push_str("&amp;"),
-                sign => self.out.push(sign),
-            }
-        }
-        self.out.push_str("</text>");
-    }
-
-    fn words_open(&mut self, class: &str, height_px: f64) {
-        let _ = write!(self.out, "<g class=\"{class}\" text-anchor=\"middle\"");
-        self.attribute("font-size", height_px * self.px);
-        self.attribute("stroke-width", 4.0 * self.px);
-        self.out.push('>');
-    }
-}
-
 /// The letters and numbers of the strings, for a paper on which a millimetre has so many pixels. They stand at the
 /// holes, which rest while a pin is pulled, so that they need not be written again.
 pub fn letters_text(scene: &Scene, px_per_mm: f64) -> String {
