@@ -14,13 +14,13 @@ mod tests;
 mod words;
 
 pub use self::kind::{kind_in_words, kind_name};
-pub use self::outcome::{Alternative, Change, Outcome, Totals};
+pub use self::outcome::{Alternative, Change, Outcome};
 pub use self::words::Line;
 use super::document::{Design, MaterialSpec, StockItem, WantsSpec};
 use super::resolve::Resolved;
 use super::targets::Point;
 pub use crate::engine::choose::{Answer, Best, Front, Progress, Search};
-use crate::engine::choose::{Place, reach};
+use crate::engine::choose::{Parts, Place, reach};
 use crate::engine::units::Force;
 
 /// What there is to choose from.
@@ -30,6 +30,23 @@ pub struct Shop<'a> {
     pub items: &'a [StockItem],
     /// The materials of the lists that do not come with the program; those of the design go before them.
     pub materials: &'a [MaterialSpec],
+}
+
+/// What is said of a whole set.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Totals {
+    /// The pull of all strings whose pull is known.
+    pub tension: Force,
+    /// How many different strings and wires.
+    pub different: usize,
+    /// How often the kind changes along the compass.
+    pub changes: usize,
+    /// The price of those strings that are sought and have one.
+    pub price: f64,
+    /// How many of those have none.
+    pub without_price: usize,
+    /// The parts of what the search makes least. Prices count only in the set that was found.
+    pub parts: Parts,
 }
 
 /// A search that has been set up. It holds all it needs, so that it can run while the page goes on.

@@ -11,9 +11,7 @@ use super::curves::CurvesPanel;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
 use super::notice::{NoticeLine, OriginLine};
-use super::string_chart::StringChart;
 use super::summary::Summary;
-use super::tools::{CellLine, Tools};
 use super::views::{self, ViewButtons};
 use crate::app::shelf::titled;
 use crate::app::store::{Origin, Part, Progress, Store, View, Window};
@@ -91,21 +89,6 @@ fn Page(store: Store) -> impl IntoView {
         </div>
         <Windows store=store/>
         <div id=PRINT_ROOT></div>
-    }
-}
-
-/// The string chart with what can be done in it.
-#[component]
-pub(super) fn Chart(store: Store) -> impl IntoView {
-    view! {
-        <section class="chart-panel" aria-label="Strings">
-            <Tools store=store/>
-            <StringChart store=store/>
-            <CellLine store=store/>
-            <p id="chart-help" class="out-of-sight">
-                "Arrow keys move, Enter types, Escape then Tab leaves the chart, F6 goes to the findings."
-            </p>
-        </section>
     }
 }
 

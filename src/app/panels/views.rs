@@ -3,7 +3,8 @@
 use leptos::prelude::*;
 
 use super::awaited::shown_by;
-use super::page::Chart;
+use super::string_chart::StringChart;
+use super::tools::{CellLine, Tools};
 use crate::app::store::{Part, Progress, Store, View};
 
 /// A view, the name of its button, its words, and what it is for.
@@ -48,6 +49,21 @@ pub fn ViewButtons(store: Store) -> impl IntoView {
         .into_any()
     });
     view! { <nav class="views" aria-label="Views">{Vec::from(buttons)}</nav> }
+}
+
+/// The string chart with what can be done in it.
+#[component]
+fn Chart(store: Store) -> impl IntoView {
+    view! {
+        <section class="chart-panel" aria-label="Strings">
+            <Tools store=store/>
+            <StringChart store=store/>
+            <CellLine store=store/>
+            <p id="chart-help" class="out-of-sight">
+                "Arrow keys move, Enter types, Escape then Tab leaves the chart, F6 goes to the findings."
+            </p>
+        </section>
+    }
 }
 
 /// The view that is chosen.

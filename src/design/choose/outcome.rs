@@ -1,8 +1,8 @@
 //! What an answer of the search means for the design.
 
-use super::Task;
 use super::kind::Kind;
 use super::words::{self, Line};
+use super::{Task, Totals};
 use crate::design::display::string_name;
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
 use crate::design::edit::{Edit, Made, Taken};
@@ -54,23 +54,6 @@ impl Change {
         (self.from, self.to) = (written(before), written(after));
         self
     }
-}
-
-/// What is said of a whole set.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Totals {
-    /// The pull of all strings whose pull is known.
-    pub tension: Force,
-    /// How many different strings and wires.
-    pub different: usize,
-    /// How often the kind changes along the compass.
-    pub changes: usize,
-    /// The price of those strings that are sought and have one.
-    pub price: f64,
-    /// How many of those have none.
-    pub without_price: usize,
-    /// The parts of what the search makes least. Prices count only in the set that was found.
-    pub parts: Parts,
 }
 
 /// What an answer comes to.
@@ -181,8 +164,9 @@ impl Task {
         }
         outcome.after.tension = outcome.analysis.total_tension;
         outcome.before.tension = analysis.total_tension;
-        outcome.lines = words::lines(self, design, &outcome, resolved, analysis);
-        outcome.proof = words::proof(self, best, &outcome, analysis);
+        let (totals, analyses) = ((&outcome.before, &outcome.after), (analysis, &outcome.analysis));
+        outcome.lines = words::lines(self, design, resolved, totals, analyses);
+        outcome.proof = words::proof(self, best, outcome.changes.is_empty(), analysis);
         Some(outcome)
     }
 

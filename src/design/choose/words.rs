@@ -1,8 +1,7 @@
 //! The answer of the search in words.
 
-use super::Task;
-use super::outcome::Outcome;
 use super::task::counted;
+use super::{Task, Totals};
 use crate::design::display::{NONE, decimals, percent, string_name, total_with_unit};
 use crate::design::document::{Design, ForceUnit, WantsSpec};
 use crate::design::resolve::Resolved;
@@ -90,14 +89,13 @@ fn line(what: &str, before: String, after: String) -> Line {
 pub(super) fn lines(
     task: &Task,
     design: &Design,
-    outcome: &Outcome,
     resolved: &Resolved,
-    analysis: &Analysis,
+    (before, after): (&Totals, &Totals),
+    analyses: (&Analysis, &Analysis),
 ) -> Vec<Line> {
     let whole = |number: usize| number.to_string();
     let pull = |force: Force| total_with_unit(force, design.units.force);
-    let (before, after) = (&outcome.before, &outcome.after);
-    let mut lines = off_lines(design, resolved, (analysis, &outcome.analysis));
+    let mut lines = off_lines(design, resolved, analyses);
     lines.extend([
         line("changes of material", whole(before.changes), whole(after.changes)),
         line("different strings and wires", whole(before.different), whole(after.different)),
@@ -113,8 +111,8 @@ pub(super) fn lines(
         };
         lines.push(line(
             "price of these strings",
-            price(outcome.before.price, outcome.before.without_price),
-            price(outcome.after.price, outcome.after.without_price),
+            price(before.price, before.without_price),
+            price(after.price, after.without_price),
         ));
     }
     lines
@@ -124,11 +122,11 @@ fn money(task: &Task, sum: f64) -> String {
     format!("{} {}", decimals(sum, 2), task.currency).trim_end().to_owned()
 }
 
-/// How sure it is that the set is the best.
+/// How sure it is that the set is the best; `is_there` if the strings are that set already.
 pub(super) fn proof(
     task: &Task,
     best: Option<&Best>,
-    outcome: &Outcome,
+    is_there: bool,
     analysis: &Analysis,
 ) -> Vec<String> {
     let Some(best) = best else { return Vec::new() };
@@ -153,7 +151,7 @@ pub(super) fn proof(
             lower(&named(analysis, index))
         ));
     }
-    if outcome.changes.is_empty() {
+    if is_there {
         says.push("the strings are this set already".to_owned());
     }
     says
