@@ -3,7 +3,7 @@
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::resolve::resolve;
 use stringloft::engine::analysis::analyse;
-use stringloft::engine::findings::{Weight, same_kind};
+use stringloft::engine::findings::Weight;
 
 #[test]
 fn every_sample_is_complete_and_free_of_warnings() {
@@ -33,7 +33,7 @@ fn the_samples_feel_even_and_grow_toward_the_bass() {
             assert!((0.82..=1.22).contains(&step), "{at}: a step of feel to {step}");
             assert!(pair[1].length.unwrap() > pair[0].length.unwrap(), "{at}: length");
             let make_up = |index: usize| resolved.harp.strings[index].make_up.as_ref().unwrap();
-            if same_kind(make_up(index), make_up(index + 1)) {
+            if make_up(index).has_materials_of(make_up(index + 1)) {
                 assert!(pair[1].gauge.unwrap() >= pair[0].gauge.unwrap(), "{at}: gauge");
             }
         }

@@ -5,7 +5,6 @@ use std::ops::Range;
 
 use crate::design::document::Units;
 use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures};
-use crate::engine::findings::same_kind;
 use crate::engine::pitch::Note;
 use crate::engine::tolerance::Spreads;
 
@@ -184,7 +183,7 @@ fn range(ground: &Ground<'_>, quantity: Quantity, points: &[Point]) -> Vec<(usiz
 /// For each string, whether its materials differ from those of the string above it.
 fn changes(harp: &Harp) -> Vec<bool> {
     let differ = |pair: &[HarpString]| match (&pair[0].make_up, &pair[1].make_up) {
-        (Ok(above), Ok(this)) => !same_kind(above, this),
+        (Ok(above), Ok(this)) => !above.has_materials_of(this),
         (Err(_), Err(_)) => false,
         _ => true,
     };

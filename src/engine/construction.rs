@@ -299,6 +299,16 @@ impl MakeUp {
         }
     }
 
+    /// Whether two strings are of the same materials in the same order.
+    pub fn has_materials_of(&self, other: &Self) -> bool {
+        let keys = |make_up: &Self| {
+            let layers = make_up.layers().iter().map(|layer| layer.material.key.clone());
+            let core = make_up.core().map(|(material, _)| material.key.clone());
+            core.into_iter().chain(layers).collect::<Vec<_>>()
+        };
+        keys(self) == keys(other)
+    }
+
     /// Bare core at the board end and at the pin end.
     pub fn bare_ends(&self) -> (Length, Length) {
         match self {

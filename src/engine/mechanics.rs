@@ -6,7 +6,7 @@
 
 use std::f64::consts::{LN_2, PI};
 
-use super::construction::area_m2;
+use super::construction::{MakeUp, area_m2};
 use super::material::Modulus;
 use super::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
 
@@ -24,6 +24,12 @@ pub struct Core {
 }
 
 impl Core {
+    /// The core of a make-up, where its modulus is known.
+    pub(super) fn of(make_up: &MakeUp) -> Option<Self> {
+        let (material, diameter) = make_up.core()?;
+        Some(Self { diameter, modulus: material.modulus.as_ref()?.value })
+    }
+
     /// Second moment of area, `π d⁴/64`, in m⁴.
     pub(super) fn inertia_m4(self) -> f64 {
         PI / 64.0 * self.diameter.to_m().powi(4)

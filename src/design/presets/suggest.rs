@@ -17,7 +17,6 @@ use std::sync::Arc;
 use super::super::document::{Design, LayerSpec, MakeUpSpec, StringSpec};
 use super::super::resolve::resolve;
 use crate::engine::construction::{Layer, MakeUp, Section};
-use crate::engine::findings::same_kind;
 use crate::engine::material::{Material, built_in};
 use crate::engine::mechanics::{Core, pluck_stiffness, tension};
 use crate::engine::pitch::{self, Note};
@@ -137,7 +136,7 @@ impl Place {
     ) -> Option<(&'a Candidate, f64)> {
         let is_thick_enough = |candidate: &&Candidate| {
             above.is_none_or(|above| {
-                !same_kind(&above.make_up, &candidate.make_up)
+                !above.make_up.has_materials_of(&candidate.make_up)
                     || thickness(candidate) >= thickness(above) && core(candidate) >= core(above)
             })
         };

@@ -2,7 +2,6 @@
 
 use super::{BREAKING_LOAD_N, FREQUENCY_HZ, Known, LENGTH_M, Unknown};
 use crate::engine::construction::MakeUp;
-use crate::engine::findings::core_of;
 use crate::engine::mechanics::{Core, pluck_stiffness, tension};
 use crate::engine::units::{Force, Frequency, Length, LinearDensity, Stiffness};
 
@@ -23,7 +22,7 @@ impl Made {
         let load = make_up.breaking_load().ok_or(Unknown::Strength);
         Self {
             density: make_up.linear_density(),
-            core: core_of(make_up),
+            core: Core::of(make_up),
             bare_m: board.to_m() + pin.to_m(),
             breaking_load: within(load, Force::to_n, BREAKING_LOAD_N, Unknown::OutOfReach),
         }

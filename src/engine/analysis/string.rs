@@ -6,11 +6,10 @@ use super::pull::{Made, finite, lawful_length, lawful_pitch, stiffness_of};
 use super::{Conditions, Harp, HarpString, Known, Mechanism, StringFigures, Unknown};
 use crate::engine::construction::{MakeUp, area_m2};
 use crate::engine::cut::cut_length;
-use crate::engine::findings::core_of;
 use crate::engine::lever::{LeverError, Stopped};
 use crate::engine::material::{Class, Pace};
 use crate::engine::mechanics::{
-    bare_end_inharmonicity, bending_loss, impedance, inharmonicity, partial_cents,
+    Core, bare_end_inharmonicity, bending_loss, impedance, inharmonicity, partial_cents,
     semitones_to_break, stress,
 };
 use crate::engine::pluck::{pluck_force, pluck_glide_cents};
@@ -83,7 +82,7 @@ fn vibration(figures: &mut StringFigures, make_up: Known<&MakeUp>, harp: &Harp) 
         }
         let (length, tension) = both(figures.length, figures.tension)?;
         let material = make_up.core().ok_or(Unknown::Core)?.0;
-        let core = core_of(make_up).ok_or(Unknown::Modulus)?;
+        let core = Core::of(make_up).ok_or(Unknown::Modulus)?;
         let loss = material.loss_factor.as_ref().ok_or(Unknown::LossFactor)?.value;
         let b = inharmonicity(core, length, tension);
         finite(Ok(bending_loss(b, damping_partial, loss)), |eta| eta)
@@ -190,7 +189,7 @@ pub fn stopped(
     Ok(Stopped {
         length,
         tension,
-        core: core_of(make_up),
+        core: Core::of(make_up),
         stretch_rigidity_n: rigidity_n(make_up, tension, Pace::Intermediate)?,
         between_fixings: conditions.allowance.between_fixings(length),
         push: conditions.push,
@@ -231,7 +230,7 @@ pub fn partial_parts(
     tension: Force,
     partial: u32,
 ) -> Known<(f64, f64)> {
-    let core = core_of(make_up).ok_or(Unknown::Modulus)?;
+    let core = Core::of(make_up).ok_or(Unknown::Modulus)?;
     let stiff = partial_cents(inharmonicity(core, length, tension), partial);
     let (board, pin) = make_up.bare_ends();
     let bare = match make_up.core_linear_density() {
@@ -245,7 +244,7 @@ pub fn partial_parts(
 }
 
 fn inharmonicity_of(make_up: &MakeUp, length: Length, tension: Force) -> Known<f64> {
-    let core = core_of(make_up).ok_or(Unknown::Modulus)?;
+    let core = Core::of(make_up).ok_or(Unknown::Modulus)?;
     Ok(inharmonicity(core, length, tension) + of_bare_ends(make_up, length))
 }
 

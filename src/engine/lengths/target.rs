@@ -2,7 +2,6 @@
 
 use super::{Aim, Asked};
 use crate::engine::analysis::{FREQUENCY_HZ, HarpString};
-use crate::engine::findings::core_of;
 use crate::engine::mechanics::{Core, length_for_tension, pluck_stiffness, tension};
 use crate::engine::units::{Force, Frequency, Length, LinearDensity};
 
@@ -29,7 +28,7 @@ impl Sounding {
         (least..=most).contains(&pitch.to_hz()).then(|| Self {
             density: make_up.linear_density(),
             pitch,
-            core: core_of(make_up),
+            core: Core::of(make_up),
             bare_m: board.to_m() + pin.to_m(),
         })
     }
