@@ -6,10 +6,16 @@
 #[path = "displayed/words.rs"]
 mod words;
 
+use stringloft::app::rows;
+use stringloft::design::presets::SAMPLES;
+use stringloft::design::resolve::resolve;
+use stringloft::engine::analysis::analyse;
+use words::Chart;
+
 #[test]
 fn the_samples_show_the_words_that_are_kept() {
     for (key, kept) in words::KEPT {
-        let now = words::displayed(key);
+        let now = displayed(key);
         if std::env::var_os("RENEW").is_some() {
             let path = format!("{}/tests/displayed/{key}.txt", env!("CARGO_MANIFEST_DIR"));
             std::fs::write(path, &now).expect("the file can be written");
@@ -17,4 +23,30 @@ fn the_samples_show_the_words_that_are_kept() {
             assert!(now == kept, "{key} shows other words:\n{now}");
         }
     }
+}
+
+/// The chart of a sample, then its findings by string.
+fn displayed(key: &str) -> String {
+    let sample = SAMPLES.iter().find(|sample| sample.key == key).expect("a sample");
+    let design = sample.design();
+    let resolved = resolve(&design);
+    let analysis = analyse(&resolved.harp);
+    let heads = rows::heads(&design);
+    let rows = rows::rows(&design, &resolved, &analysis);
+    let cell = |cell: &rows::CellWords| {
+        let why = cell.reason.clone().filter(|_| cell.unknown);
+        [cell.text.clone(), why.unwrap_or_default()]
+    };
+    let chart = Chart {
+        heads: heads.iter().map(|head| [head.word.to_owned(), head.unit.to_owned()]).collect(),
+        rows: rows
+            .iter()
+            .map(|row| (row.octave.clone(), row.cells.iter().map(cell).collect()))
+            .collect(),
+    };
+    let mut out = chart.written();
+    for finding in &analysis.findings {
+        out.push_str(&format!("{} {:?}\n", finding.index + 1, finding.kind.weight()));
+    }
+    out
 }

@@ -1,11 +1,6 @@
 //! Every word that the chart shows of the samples: kept as text, so that the page in the browser and
 //! the program on this machine are held to the same figures.
 
-use stringloft::app::rows;
-use stringloft::design::presets::SAMPLES;
-use stringloft::design::resolve::resolve;
-use stringloft::engine::analysis::analyse;
-
 /// The words of each sample as they are kept.
 pub const KEPT: [(&str, &str); 4] = [
     ("wire-22", include_str!("wire-22.txt")),
@@ -14,26 +9,29 @@ pub const KEPT: [(&str, &str); 4] = [
     ("pedal-47", include_str!("pedal-47.txt")),
 ];
 
-/// A line for the heads of the columns and one for each string of a sample, cells between bars; then
-/// the findings by string.
-pub fn displayed(key: &str) -> String {
-    let sample = SAMPLES.iter().find(|sample| sample.key == key).expect("a sample");
-    let design = sample.design();
-    let resolved = resolve(&design);
-    let analysis = analyse(&resolved.harp);
-    let heads = rows::heads(&design);
-    let mut out: String =
-        heads.iter().map(|head| format!("{} {}|", head.word, head.unit)).collect();
-    out.push('\n');
-    for row in rows::rows(&design, &resolved, &analysis) {
-        let cells = row.cells.iter().map(|cell| {
-            let reason = cell.reason.as_ref().filter(|_| cell.unknown);
-            format!("{}{}|", cell.text, reason.map(|why| format!(" ({why})")).unwrap_or_default())
-        });
-        out.push_str(&format!("{}|{}\n", row.octave, cells.collect::<String>()));
+/// What a chart shows, whether it stands on a page or not.
+#[derive(Default)]
+pub struct Chart {
+    /// The heads of the columns: word and unit.
+    pub heads: Vec<[String; 2]>,
+    /// For each string its octave and its cells: what stands there and, if that is no figure, why.
+    pub rows: Vec<(String, Vec<[String; 2]>)>,
+}
+
+impl Chart {
+    /// A line for the heads and one for each string, cells between bars; an empty line ends it.
+    pub fn written(&self) -> String {
+        let mut out: String =
+            self.heads.iter().map(|[word, unit]| format!("{word} {unit}|")).collect();
+        out.push('\n');
+        for (octave, cells) in &self.rows {
+            let cells = cells.iter().map(|[text, why]| match why.as_str() {
+                "" => format!("{text}|"),
+                why => format!("{text} ({why})|"),
+            });
+            out.push_str(&format!("{octave}|{}\n", cells.collect::<String>()));
+        }
+        out.push('\n');
+        out
     }
-    for finding in &analysis.findings {
-        out.push_str(&format!("{} {:?}\n", finding.index + 1, finding.kind.weight()));
-    }
-    out
 }
