@@ -202,7 +202,7 @@ fn the_table_has_no_marks_and_every_column_a_width() {
             _ => format!("{mm}mm"),
         };
         let columns = widths.iter().enumerate().map(column).collect::<Vec<_>>().join(" ");
-        let rule = format!("card-table--8 {{ --columns: {columns}");
+        let rule = format!("card-table--order {{ --columns: {columns}");
         assert!(css.contains(&rule), "style/print.css lacks: {rule}");
         let html = html(&sheet(&small(), paper));
         assert!(!html.contains("class=\"mark") && html.contains("<h2 class=\"card-subtitle\">"));

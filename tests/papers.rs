@@ -444,7 +444,11 @@ fn the_style_sheet_has_the_measures_of_the_layout() {
                 _ => format!("{mm}mm"),
             };
             let columns = widths.iter().enumerate().map(column).collect::<Vec<_>>().join(" ");
-            has(&format!("card-table--{} {{ --columns: {columns}", widths.len()));
+            let kind = match unit {
+                LengthUnit::Mm => "strings",
+                LengthUnit::Inch => "strings-inches",
+            };
+            has(&format!("card-table--{kind} {{ --columns: {columns}"));
         }
     }
 }

@@ -1,25 +1,23 @@
 //! The stringing card: what the owner needs to order and fit the right string years later.
 //!
-//! Its pages break here, by the measures of [`layout`](super::layout), and not in the browser.
+//! Its pages are laid by [`pager`].
 
-use crate::design::document::Design;
+use crate::design::document::{Design, LengthUnit};
 use crate::engine::analysis::Analysis;
 
 use super::code::{Code, design_mark};
 use super::layout::{
-    CELL_PAD_MM, CODE_WIDTHS_MM, FACT_GAP_MM, FOOT_MM, GAP_MM, LAST_PAD_MM, RESERVE_MM, RUNNING_MM,
-    SPACINGS_MM, STEPS_GAP_MM, TABLE_HEAD_MM, TITLES_PT_MM, TYPE_PT, closing_mm, fact_widths,
-    heading_mm, paragraph_mm, row_mm, steps_mm, text_width_mm, widths,
+    CELL_PAD_MM, CODE_WIDTHS_MM, FOOT_MM, LAST_PAD_MM, RESERVE_MM, SPACINGS_MM, STEPS_GAP_MM,
+    TYPE_PT, closing_mm, paragraph_mm, steps_mm, text_width_mm, widths,
 };
 use super::measure::{clean, width_mm, wrap};
+use super::pager::{self, Pager, cell};
 use super::rows::{StringWords, Strings, columns, strings};
-use super::sheet::{Block, Closing, Fact, Heading, Page, Paper, Row, Sheet, Table};
+use super::sheet::{Block, Closing, Heading, Page, Paper, Row, Sheet, Table, TableKind};
 use super::words::{
     CAPTION, CAUTIONS, CAUTIONS_TITLE, DASH, DASH_NOTE, STEPS, STEPS_TITLE, facts, no_code, title,
 };
 
-/// Lines that a cell may have; only a hostile text needs more.
-const MOST_CELL_LINES: usize = 12;
 /// Lines that the legend may have; only a hostile text needs more.
 const MOST_LEGEND_LINES: usize = 5;
 /// Lines of remarks, the most first, that are tried.
@@ -42,7 +40,10 @@ pub fn card(design: &Design, analysis: &Analysis, link: &str, paper: Paper) -> S
         table: Table {
             columns,
             rows: rows(strings.rows, &widths),
-            marks: true,
+            kind: match design.units.length {
+                LengthUnit::Mm => TableKind::Strings,
+                LengthUnit::Inch => TableKind::StringsWithInches,
+            },
             spacing: 0,
             last_width,
         },
@@ -63,120 +64,48 @@ struct Draft {
     closing: Closing,
 }
 
-/// Where the pages break: the rows of each page. The last one also holds the closing part.
-type Breaks = Vec<std::ops::Range<usize>>;
-
 impl Draft {
     /// The fewest pages; among these the most remarks; among these the widest spacing.
-    fn pages(self) -> Vec<Page> {
+    fn pages(mut self) -> Vec<Page> {
         let tightest = SPACINGS_MM.len() - 1;
-        let fewest = self.breaks(tightest, 0).len();
-        let tries = REMARK_LINES.iter().flat_map(|&most| {
-            let lines = self.remarks.len().min(most);
-            (0..SPACINGS_MM.len()).map(move |spacing| (lines, spacing))
-        });
-        let (lines, spacing) = tries
-            .into_iter()
-            .find(|&(lines, spacing)| self.breaks(spacing, lines).len() == fewest)
-            .unwrap_or((0, tightest));
-        let breaks = self.breaks(spacing, lines);
-        self.fill(&breaks, spacing, lines)
+        let tight = self.laid(tightest, 0);
+        for most in REMARK_LINES {
+            for spacing in 0..=tightest {
+                let pages = self.laid(spacing, self.remarks.len().min(most));
+                if pages.len() == tight.len() {
+                    return pages;
+                }
+            }
+        }
+        tight
     }
 
-    /// Lays rows on pages until all stand and the closing part has room.
-    fn breaks(&self, spacing: usize, remark_lines: usize) -> Breaks {
+    /// The pages with one spacing of the rows and so many lines of remarks.
+    fn laid(&mut self, spacing: usize, remark_lines: usize) -> Vec<Page> {
+        self.table.spacing = spacing;
         let whole = self.paper.inside_mm().1 - RESERVE_MM;
         // A page alone bears no number and so no foot.
-        let alone = self.breaks_within(whole, spacing, remark_lines);
-        if alone.len() == 1 {
-            return alone;
-        }
-        self.breaks_within(whole - FOOT_MM, spacing, remark_lines)
+        let alone = self.laid_within(whole, remark_lines);
+        if alone.len() == 1 { alone } else { self.laid_within(whole - FOOT_MM, remark_lines) }
     }
 
-    fn breaks_within(&self, whole: f64, spacing: usize, remark_lines: usize) -> Breaks {
-        let end = closing_mm(&self.closing, self.paper) + paragraph_mm(remark_lines);
-        let (mut breaks, mut start) = (Breaks::new(), 0);
-        loop {
-            let top = if breaks.is_empty() { heading_mm(&self.heading) } else { RUNNING_MM };
-            let mut room =
-                whole - top - if start < self.table.rows.len() { self.frame_mm() } else { 0.0 };
-            let mut stop = start;
-            while let Some(row) = self.table.rows.get(stop) {
-                room -= row_mm(row, spacing);
-                // A page takes at least one row, so that this comes to an end.
-                if room < 0.0 && stop > start {
-                    room += row_mm(row, spacing);
-                    break;
-                }
-                stop += 1;
-            }
-            breaks.push(start..stop);
-            let done = stop == self.table.rows.len();
-            if done && (room >= end || start == stop && breaks.len() > 1) {
-                return breaks;
-            }
-            start = stop;
+    fn laid_within(&self, whole: f64, remark_lines: usize) -> Vec<Page> {
+        let mut pager = Pager::new(whole, self.heading.clone(), self.running.clone());
+        pager.table("", &self.table, &self.legend);
+        // Remarks and the closing part stand together.
+        let (remarks, closing) =
+            (paragraph_mm(remark_lines), closing_mm(&self.closing, self.paper));
+        pager.keep(remarks + closing);
+        if remark_lines > 0 {
+            pager.put(Block::Remarks(shortened(self.remarks.clone(), remark_lines)), remarks);
         }
-    }
-
-    /// What a table takes besides its rows: head, white and legend.
-    fn frame_mm(&self) -> f64 {
-        TABLE_HEAD_MM + GAP_MM + paragraph_mm(self.legend.len())
-    }
-
-    fn fill(self, breaks: &Breaks, spacing: usize, remark_lines: usize) -> Vec<Page> {
-        let count = breaks.len();
-        let mut pages: Vec<Page> = Vec::with_capacity(count);
-        for (index, rows) in breaks.iter().enumerate() {
-            let opens = if index == 0 {
-                Block::Heading(self.heading.clone())
-            } else {
-                Block::Running(self.running.clone())
-            };
-            let mut page = Page { blocks: vec![opens], ..Page::default() };
-            let rows = self.table.rows[rows.clone()].to_vec();
-            if !rows.is_empty() {
-                let table = Table { rows, columns: self.table.columns.clone(), ..self.table };
-                page.blocks.push(Block::Table(Table { spacing, ..table }));
-                if !self.legend.is_empty() {
-                    page.blocks.push(Block::Legend(self.legend.clone()));
-                }
-            }
-            if count > 1 {
-                page.page_number = format!("page {} of {count}", index + 1);
-            }
-            pages.push(page);
-        }
-        if let Some(last) = pages.last_mut() {
-            if remark_lines > 0 {
-                last.blocks.push(Block::Remarks(shortened(self.remarks, remark_lines)));
-            }
-            last.blocks.push(Block::Closing(self.closing));
-        }
-        pages
+        pager.put(Block::Closing(self.closing.clone()), closing);
+        pager.finish()
     }
 }
 
 fn heading(design: &Design, analysis: &Analysis, title: &str, mark: &str, paper: Paper) -> Heading {
-    let widths = fact_widths(paper);
-    let facts = facts(design, analysis, mark.to_owned());
-    let fact = |((label, words), width): ((_, String), &f64)| {
-        // Bold type is a little wider.
-        let lines = wrap(&words, (width - FACT_GAP_MM) * 0.94, TYPE_PT, 3);
-        Fact { label, lines }
-    };
-    // The kind of sheet stands at the right of the title.
-    let room = paper.inside_mm().0 - 35.0;
-    let set = |(size, _): (f64, f64)| wrap(title, room, size, 2);
-    let long_title = set(TITLES_PT_MM[0]).len() > 1;
-    Heading {
-        kind: "Stringing card",
-        title: set(TITLES_PT_MM[usize::from(long_title)]),
-        long_title,
-        facts: facts.into_iter().zip(widths.iter().cycle()).map(fact).collect(),
-        in_a_row: widths.len(),
-    }
+    pager::heading("Stringing card", title, facts(design, analysis, mark.to_owned()), paper)
 }
 
 fn running(design: &Design, title: &str, mark: &str, paper: Paper) -> String {
@@ -262,15 +191,11 @@ fn last_width(strings: &[StringWords]) -> usize {
 
 fn rows(strings: Vec<StringWords>, widths: &[f64]) -> Vec<Row> {
     let mut above = None;
-    let last = widths.len() - 1;
     let row = |string: StringWords| {
         let opens_octave = above.is_some() && above != Some(string.harp_octave);
         above = Some(string.harp_octave);
-        let cell = |(index, words): (usize, &String)| {
-            let before = if index == last { LAST_PAD_MM } else { CELL_PAD_MM };
-            wrap(words, widths[index] - before - CELL_PAD_MM, TYPE_PT, MOST_CELL_LINES)
-        };
-        let cells = string.cells.iter().enumerate().take(widths.len()).map(cell).collect();
+        let words = string.cells.iter().enumerate().take(widths.len());
+        let cells = words.map(|(index, words)| cell(words, widths, index)).collect();
         Row { mark: string.mark, opens_octave, cells }
     };
     strings.into_iter().map(row).collect()

@@ -4,7 +4,9 @@
 use std::fmt::Write as _;
 
 use super::code::{Code, QUIET_MODULES};
-use super::sheet::{Block, Closing, Column, Heading, Mark, Page, Paper, Row, Sheet, Table};
+use super::sheet::{
+    Block, Closing, Column, Heading, Mark, Page, Paper, Row, Sheet, Table, TableKind,
+};
 
 /// The sheet as one `article`, to be put inside `#print-root`.
 pub fn html(sheet: &Sheet) -> String {
@@ -99,7 +101,11 @@ fn write_heading(out: &mut String, heading: &Heading) {
 fn write_table(out: &mut String, table: &Table) {
     let classes = format!(
         "card-table card-table--{} card-table--spacing-{} card-table--last-{}",
-        table.columns.len(),
+        match table.kind {
+            TableKind::Strings => "strings",
+            TableKind::StringsWithInches => "strings-inches",
+            TableKind::Order => "order",
+        },
         table.spacing,
         table.last_width
     );
@@ -125,7 +131,8 @@ fn write_row(out: &mut String, row: &Row, table: &Table) {
         let words = lines(cell);
         let _ = match index {
             0 => write!(out, "<th scope=\"row\" role=\"rowheader\"{class}>{words}</th>"),
-            1 if table.marks => {
+            // The second cell of a string bears its mark.
+            1 if table.kind != TableKind::Order => {
                 write!(out, "<td role=\"cell\" class=\"string\">{}{words}</td>", mark(row.mark))
             }
             _ => write!(out, "<td role=\"cell\"{class}>{words}</td>"),

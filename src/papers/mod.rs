@@ -10,6 +10,7 @@ pub mod html;
 pub mod layout;
 pub mod measure;
 pub mod order;
+mod pager;
 pub mod rows;
 pub mod sheet;
 pub mod template;

@@ -1,6 +1,6 @@
 //! The order list on paper: a table for each supplier, what is not in the stock, and remarks.
 //!
-//! Its pages break here, by the measures of [`layout`](super::layout), and not in the browser.
+//! Its pages are laid by [`pager`].
 
 use crate::design::document::Design;
 use crate::design::order::{
@@ -8,17 +8,12 @@ use crate::design::order::{
 };
 use crate::design::stock::NoItem;
 
-use super::layout::{
-    CELL_PAD_MM, FACT_GAP_MM, FOOT_MM, GAP_MM, LAST_PAD_MM, LINE_MM, ORDER_MAKE_UP, RESERVE_MM,
-    RUNNING_MM, TABLE_HEAD_MM, TITLE_MM, TITLES_PT_MM, TYPE_PT, fact_widths, heading_mm, lines_mm,
-    order_widths, paragraph_mm, row_mm,
-};
+use super::layout::{FOOT_MM, LINE_MM, ORDER_MAKE_UP, RESERVE_MM, TYPE_PT, order_widths};
 use super::measure::{clean, wrap};
-use super::sheet::{Block, Column, Fact, Heading, Page, Paper, Row, Sheet, Table};
+use super::pager::{self, MOST_CELL_LINES, Pager, cell};
+use super::sheet::{Block, Column, Heading, Paper, Row, Sheet, Table, TableKind};
 use super::words::{DASH, title};
 
-/// Lines that a cell may have; only a hostile text needs more.
-const MOST_CELL_LINES: usize = 12;
 /// The spacing of the rows: index into the layout's list.
 const SPACING: usize = 2;
 /// Said where no supplier is named.
@@ -31,7 +26,7 @@ pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
     let title = title(design);
     let heading = heading(design, list, &title, paper);
     let running = wrap(&format!("{title} — order list"), paper.inside_mm().0, TYPE_PT, 1).concat();
-    let mut pager = Pager::new(paper, heading, running);
+    let mut pager = Pager::new(paper.inside_mm().1 - RESERVE_MM - FOOT_MM, heading, running);
     let widths = order_widths(paper);
     let mut done = 0;
     while let Some(first) = list.lines.get(done) {
@@ -42,7 +37,14 @@ pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
         let name = clean(supplier);
         let name = if name.is_empty() { NO_SUPPLIER.to_owned() } else { name };
         let name = wrap(&name, 0.8 * paper.inside_mm().0, TYPE_PT, 1).concat();
-        pager.table(&name, lines.iter().map(|line| row(line, &widths)).collect());
+        let table = Table {
+            kind: TableKind::Order,
+            columns: columns(),
+            rows: lines.iter().map(|line| row(line, &widths)).collect(),
+            spacing: SPACING,
+            last_width: 0,
+        };
+        pager.table(&name, &table, &[]);
         pager.lines(&totals(list, supplier, lines.len(), paper), Block::Legend);
     }
     if !list.unmatched.is_empty() {
@@ -75,21 +77,7 @@ fn heading(design: &Design, list: &OrderList, title: &str, paper: Paper) -> Head
         ("serial number", given(&design.serial)),
         ("strings and spares", pieces.to_string()),
     ];
-    let widths = fact_widths(paper);
-    let fact = |((label, words), width): ((_, String), &f64)| {
-        // Bold type is a little wider.
-        Fact { label, lines: wrap(&words, (width - FACT_GAP_MM) * 0.94, TYPE_PT, 3) }
-    };
-    let room = paper.inside_mm().0 - 35.0;
-    let set = |(size, _): (f64, f64)| wrap(title, room, size, 2);
-    let long_title = set(TITLES_PT_MM[0]).len() > 1;
-    Heading {
-        kind: "Order list",
-        title: set(TITLES_PT_MM[usize::from(long_title)]),
-        long_title,
-        facts: facts.into_iter().zip(widths.iter().cycle()).map(fact).collect(),
-        in_a_row: widths.len(),
-    }
+    pager::heading("Order list", title, facts, paper)
 }
 
 fn columns() -> Vec<Column> {
@@ -129,16 +117,8 @@ fn row(line: &OrderLine, widths: &[f64]) -> Row {
         packs,
         price,
     ];
-    let last = widths.len() - 1;
-    let room = |index: usize| {
-        let before = if index == last { LAST_PAD_MM } else { CELL_PAD_MM };
-        widths[index] - before - CELL_PAD_MM
-    };
-    let mut cells: Vec<Vec<String>> = cells
-        .iter()
-        .enumerate()
-        .map(|(index, words)| wrap(words, room(index), TYPE_PT, MOST_CELL_LINES))
-        .collect();
+    let mut cells: Vec<Vec<String>> =
+        cells.iter().enumerate().map(|(index, words)| cell(words, widths, index)).collect();
     let mut notes = Vec::new();
     if line.spares > 0 {
         notes.push(format!("{} of the pieces spare", line.spares));
@@ -147,7 +127,7 @@ fn row(line: &OrderLine, widths: &[f64]) -> Row {
     notes.extend(Some(clean(&item.remark)).filter(|remark| !remark.is_empty()));
     if !notes.is_empty() {
         let words = format!("({})", notes.join("; "));
-        cells[ORDER_MAKE_UP].extend(wrap(&words, room(ORDER_MAKE_UP), TYPE_PT, MOST_CELL_LINES));
+        cells[ORDER_MAKE_UP].extend(cell(&words, widths, ORDER_MAKE_UP));
     }
     Row { mark: None, opens_octave: false, cells }
 }
@@ -200,100 +180,4 @@ fn totals(list: &OrderList, supplier: &str, count: usize, paper: Paper) -> Vec<S
     }
     let width = paper.inside_mm().0;
     words.iter().flat_map(|words| wrap(words, width, TYPE_PT, 3)).collect()
-}
-
-/// Lays blocks on pages.
-struct Pager {
-    running: String,
-    /// The height of a page.
-    whole: f64,
-    /// What is left of the last page.
-    room: f64,
-    /// Whether the last page holds anything besides its heading.
-    begun: bool,
-    pages: Vec<Page>,
-}
-
-impl Pager {
-    fn new(paper: Paper, heading: Heading, running: String) -> Self {
-        let whole = paper.inside_mm().1 - RESERVE_MM - FOOT_MM;
-        let room = whole - heading_mm(&heading);
-        let page = Page { blocks: vec![Block::Heading(heading)], ..Page::default() };
-        Self { running, whole, room, begun: false, pages: vec![page] }
-    }
-
-    fn turn(&mut self) {
-        let blocks = vec![Block::Running(self.running.clone())];
-        self.pages.push(Page { blocks, ..Page::default() });
-        self.room = self.whole - RUNNING_MM;
-        self.begun = false;
-    }
-
-    fn put(&mut self, block: Block, height: f64) {
-        self.room -= height;
-        self.begun = true;
-        if let Some(page) = self.pages.last_mut() {
-            page.blocks.push(block);
-        }
-    }
-
-    /// A heading, on a page where what follows it has room too.
-    fn title(&mut self, words: &str, next: f64) {
-        if self.room < TITLE_MM + next && self.begun {
-            self.turn();
-        }
-        self.put(Block::Title(words.to_owned()), TITLE_MM);
-    }
-
-    fn table(&mut self, name: &str, rows: Vec<Row>) {
-        let mut rows = rows.into_iter().peekable();
-        let mut words = name.to_owned();
-        let frame = TABLE_HEAD_MM + GAP_MM;
-        while let Some(first) = rows.peek() {
-            self.title(&words, frame + row_mm(first, SPACING));
-            let mut taken = Vec::new();
-            let mut height = frame;
-            // A page takes at least one row, so that this comes to an end.
-            while let Some(row) =
-                rows.next_if(|row| taken.is_empty() || height + row_mm(row, SPACING) <= self.room)
-            {
-                height += row_mm(&row, SPACING);
-                taken.push(row);
-            }
-            let table = Table {
-                columns: columns(),
-                rows: taken,
-                marks: false,
-                spacing: SPACING,
-                last_width: 0,
-            };
-            self.put(Block::Table(table), height);
-            words = format!("{name}, continued");
-        }
-    }
-
-    /// Lines of text, over several pages where they need them.
-    fn lines(&mut self, lines: &[String], block: impl Fn(Vec<String>) -> Block) {
-        let mut rest = lines;
-        while !rest.is_empty() {
-            if self.room < paragraph_mm(1) && self.begun {
-                self.turn();
-            }
-            let fits = |count: &usize| lines_mm(*count) + GAP_MM <= self.room;
-            let count = (1..=rest.len()).take_while(fits).last().unwrap_or(1);
-            let (here, later) = rest.split_at(count);
-            self.put(block(here.to_vec()), paragraph_mm(count));
-            rest = later;
-        }
-    }
-
-    fn finish(mut self) -> Vec<Page> {
-        let count = self.pages.len();
-        if count > 1 {
-            for (index, page) in self.pages.iter_mut().enumerate() {
-                page.page_number = format!("page {} of {count}", index + 1);
-            }
-        }
-        self.pages
-    }
 }

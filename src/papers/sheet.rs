@@ -107,13 +107,23 @@ pub struct Fact {
     pub lines: Vec<String>,
 }
 
+/// What a table lists, which says how wide its columns are.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum TableKind {
+    /// The strings of a card.
+    Strings,
+    /// The same, with a column of lengths in inches.
+    StringsWithInches,
+    /// What is ordered.
+    Order,
+}
+
 /// Rows under column heads.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Table {
+    pub kind: TableKind,
     pub columns: Vec<Column>,
     pub rows: Vec<Row>,
-    /// Whether the second cell of a row bears the mark of its string.
-    pub marks: bool,
     /// Index into the layout's list of row spacings; the greater, the tighter.
     pub spacing: usize,
     /// Index into the layout's list of widths for the last column; the greater, the wider.
