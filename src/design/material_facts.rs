@@ -75,6 +75,7 @@ const RISE: Measure = Measure {
     limits: PER_STRESS,
     unit: "times the stress",
     units: &[],
+    proposed: &[],
 };
 
 const ROW: Measure = Measure {
@@ -83,6 +84,7 @@ const ROW: Measure = Measure {
     limits: ROW_MM,
     unit: "mm",
     units: LENGTHS_MM,
+    proposed: &["thou"],
 };
 
 const DEVIATION: Measure = Measure {
@@ -91,6 +93,7 @@ const DEVIATION: Measure = Measure {
     limits: DEVIATION_MM,
     unit: "mm",
     units: LENGTHS_MM,
+    proposed: &["thou"],
 };
 
 impl Property {
@@ -167,7 +170,13 @@ impl Property {
             Self::DiameterSpread => "%",
             _ => self.unit(),
         };
-        Measure { what, example, limits, unit, units }
+        let proposed: &[&str] = match self {
+            Self::Density => &["g/cm³"],
+            Self::Modulus | Self::IntermediateModulus | Self::SlowModulus => &["MPa", "ksi"],
+            Self::Strength => &["GPa", "ksi"],
+            _ => &[],
+        };
+        Measure { what, example, limits, unit, units, proposed }
     }
 
     /// The two texts that stand in its fields; empty where nothing is known.
@@ -245,11 +254,11 @@ impl Property {
         let mut next = spec.clone();
         let first = built_in().iter().find(|other| other.key == spec.key);
         let given = !texts[0].trim().is_empty();
-        let number = || given.then(|| self.measure().read(texts[0])).transpose();
+        let number = || given.then(|| self.measure().figure(texts[0])).transpose();
         let modulus = || given.then(|| self.modulus(texts)).transpose();
         match self {
             Self::Density => {
-                let value = self.measure().read(texts[0])?;
+                let value = self.measure().figure(texts[0])?;
                 let mut slot = Some(next.density_kg_per_m3);
                 put(&mut slot, Some(value), source, first.map(|m| &m.density_kg_per_m3));
                 next.density_kg_per_m3 = slot.unwrap_or_default();
@@ -300,9 +309,9 @@ impl Property {
     }
 
     fn modulus(self, texts: [&str; 2]) -> Result<ModulusSpec, FactError> {
-        let base_gpa = self.measure().read(texts[0])?;
+        let base_gpa = self.measure().figure(texts[0])?;
         let rise = texts[1].trim();
-        let per_stress = if rise.is_empty() { 0.0 } else { RISE.read(rise)? };
+        let per_stress = if rise.is_empty() { 0.0 } else { RISE.figure(rise)? };
         Ok(ModulusSpec { base_gpa, per_stress })
     }
 
@@ -312,7 +321,7 @@ impl Property {
         if let [line] = all.as_slice()
             && split(line).is_none_or(|(_, rest)| rest.is_empty())
         {
-            return Ok(StrengthSpec::Mpa(measure.read(line)?));
+            return Ok(StrengthSpec::Mpa(measure.figure(line)?));
         }
         let pairs = pairs(&all, &measure, "a strength", "0.50 310")?;
         Ok(if texts[1] == STEPS {
@@ -326,9 +335,9 @@ impl Property {
         let measure = self.measure();
         let all = rows(text);
         match all.as_slice() {
-            [line] if measure.is_unit_of(line) => Ok(ToleranceSpec::Percent(measure.read(line)?)),
+            [line] if measure.is_unit_of(line) => Ok(ToleranceSpec::Percent(measure.figure(line)?)),
             [line] if split(line).is_none_or(|(_, rest)| rest.is_empty()) => {
-                Ok(ToleranceSpec::Mm(DEVIATION.read(line)?))
+                Ok(ToleranceSpec::Mm(DEVIATION.figure(line)?))
             }
             _ => Ok(ToleranceSpec::StepsMm(pairs(&all, &DEVIATION, "a deviation", "0.50 0.01")?)),
         }
@@ -421,8 +430,8 @@ fn pairs(
         let wrong = || FactError::Pair { number, what, example, got: cut(line) };
         let (mm, rest) = split(line).filter(|pair| !pair.1.is_empty()).ok_or_else(wrong)?;
         let row = |error| FactError::Row { number, error };
-        let mm = ROW.read(&without_tail(mm).to_string()).map_err(row)?;
-        pairs.push((mm, second.read(&rest).map_err(row)?));
+        let mm = ROW.figure(&without_tail(mm).to_string()).map_err(row)?;
+        pairs.push((mm, second.figure(&rest).map_err(row)?));
     }
     Ok(pairs)
 }

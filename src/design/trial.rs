@@ -47,6 +47,7 @@ const LENGTH: Measure = Measure {
     limits: (10.0, 1_000_000.0),
     unit: "mm",
     units: LENGTHS_MM,
+    proposed: &["m", "cm"],
 };
 const STRETCH: Measure =
     Measure { what: "lengthening", example: "5 mm", limits: (0.001, 10_000.0), ..LENGTH };
@@ -58,6 +59,7 @@ const MASS: Measure = Measure {
     limits: (0.001, 100_000.0),
     unit: "g",
     units: MASSES_G,
+    proposed: &["mg", "kg"],
 };
 const MASS_ERROR: Measure =
     Measure { limits: (0.0, 10_000.0), what: "error of the mass", example: "0.1", ..MASS };
@@ -67,6 +69,7 @@ const PER_METRE: Measure = Measure {
     limits: (0.000_1, 10_000.0),
     unit: "g/m",
     units: MASSES_G_PER_M,
+    proposed: &["kg/m"],
 };
 
 impl Trial {
@@ -154,11 +157,11 @@ impl Trial {
         };
         let length = |measure: &Measure, place| {
             let text = typed::with_unit(text(place), length_unit(units));
-            measure.read(&text).map(|mm| (Length::from_mm(mm), text))
+            measure.figure(&text).map(|mm| (Length::from_mm(mm), text))
         };
         match self {
             Self::Weighing if PER_METRE.is_unit_of(text(1)) => {
-                let mass = LinearDensity::from_g_per_m(PER_METRE.read(text(1))?);
+                let mass = LinearDensity::from_g_per_m(PER_METRE.figure(text(1))?);
                 let (diameter, size_text) = size(2)?;
                 let density = density_of_mass_per_metre(mass, diameter).to_kg_per_m3();
                 Ok(Outcome {
@@ -171,11 +174,11 @@ impl Trial {
             Self::Weighing => {
                 let (long, long_text) = length(&LENGTH, 0)?;
                 let mass_text = typed::with_unit(text(1), "g");
-                let mass = Mass::from_g(MASS.read(&mass_text)?);
+                let mass = Mass::from_g(MASS.figure(&mass_text)?);
                 let (diameter, size_text) = size(2)?;
                 let error = |place, measure: &Measure| match text(place) {
-                    "" => measure.read(self.asked()[place].1),
-                    text => measure.read(text),
+                    "" => measure.figure(self.asked()[place].1),
+                    text => measure.figure(text),
                 };
                 let off = density_error(
                     Reading { value: mass, error: Mass::from_g(error(4, &MASS_ERROR)?) },

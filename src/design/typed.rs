@@ -6,7 +6,8 @@
 
 use thiserror::Error;
 
-use super::number::{is_bare, plain, take_number, take_unit};
+use super::measure::{GAUGES, LENGTHS, MASSES_G_PER_M, Measure};
+use super::number::{is_bare, plain};
 use crate::engine::construction::{DIAMETER_MM, WEIGHED_G_PER_M};
 use crate::engine::pitch::{Note, NoteError};
 use crate::engine::units::{Force, Frequency, Length, LinearDensity};
@@ -62,125 +63,59 @@ pub enum Pitch {
     Frequency(Frequency),
 }
 
-/// The name of a unit, and what a number of it is in the unit of the limits.
-type Unit = (&'static str, fn(f64) -> f64);
-
-/// A kind of quantity that can be typed.
-struct Kind {
-    what: &'static str,
-    example: &'static str,
-    least: f64,
-    most: f64,
-    /// The unit of the limits and of a bare number.
-    unit: &'static str,
-    units: &'static [Unit],
-    /// The units that a hint may propose.
-    proposed: &'static [&'static str],
-}
-
-const LENGTHS: &[Unit] = &[
-    ("mm", |n| n),
-    ("cm", |n| Length::from_cm(n).to_mm()),
-    ("m", |n| Length::from_m(n).to_mm()),
-    ("in", inch),
-    ("inch", inch),
-    ("inches", inch),
-    ("\"", inch),
-    ("ft", foot),
-    ("foot", foot),
-    ("feet", foot),
-    ("'", foot),
-];
-
-const GAUGES: &[Unit] = &[
-    ("mm", |n| n),
-    ("in", inch),
-    ("inch", inch),
-    ("inches", inch),
-    ("\"", inch),
-    ("thou", thou),
-    ("mil", thou),
-    ("mils", thou),
-];
-
-/// Names of the foot, after which inches may follow, and of the inch.
-const FOOT: [&str; 4] = ["ft", "foot", "feet", "'"];
-const INCH: [&str; 5] = ["", "in", "inch", "inches", "\""];
-
-fn inch(number: f64) -> f64 {
-    Length::from_inch(number).to_mm()
-}
-
-fn foot(number: f64) -> f64 {
-    Length::from_foot(number).to_mm()
-}
-
-fn thou(number: f64) -> f64 {
-    Length::from_thou(number).to_mm()
-}
-
-const LENGTH: Kind = Kind {
+const LENGTH: Measure = Measure {
     what: "vibrating length",
     example: "612, 61.2 cm or 24 1/8 in",
-    least: LENGTH_MM.0,
-    most: LENGTH_MM.1,
+    limits: LENGTH_MM,
     unit: "mm",
     units: LENGTHS,
     proposed: &["mm", "cm", "in", "m"],
 };
 
-const BARE_END: Kind = Kind {
+const BARE_END: Measure = Measure {
     what: "bare core at an end",
     example: "12 or 1/2 in",
-    least: BARE_END_MM.0,
-    most: BARE_END_MM.1,
+    limits: BARE_END_MM,
     proposed: &[],
     ..LENGTH
 };
 
-const GAUGE: Kind = Kind {
+const GAUGE: Measure = Measure {
     what: "gauge",
     example: "0.81, 32 thou or .032\"",
-    least: DIAMETER_MM.0,
-    most: DIAMETER_MM.1,
+    limits: DIAMETER_MM,
     unit: "mm",
     units: GAUGES,
     proposed: &["mm", "thou", "\""],
 };
 
-const FREQUENCY: Kind = Kind {
+const FREQUENCY: Measure = Measure {
     what: "pitch",
     example: "A4 or 443.2 Hz",
-    least: FREQUENCY_HZ.0,
-    most: FREQUENCY_HZ.1,
+    limits: FREQUENCY_HZ,
     unit: "Hz",
-    units: &[("hz", |n| n)],
+    units: &[(&["hz"], |n| n)],
     proposed: &[],
 };
 
-const MASS: Kind = Kind {
+const MASS: Measure = Measure {
     what: "mass per metre",
     example: "6.75 or 6.75 g/m",
-    least: WEIGHED_G_PER_M.0,
-    most: WEIGHED_G_PER_M.1,
+    limits: WEIGHED_G_PER_M,
     unit: "g/m",
-    units: &[("g/m", |n| n), ("kg/m", |n| LinearDensity::from_kg_per_m(n).to_g_per_m())],
+    units: MASSES_G_PER_M,
     proposed: &[],
 };
 
-const LOAD: Kind = Kind {
+const LOAD: Measure = Measure {
     what: "load",
     example: "480, 48 kgf or 108 lbf",
-    least: LOAD_N.0,
-    most: LOAD_N.1,
+    limits: LOAD_N,
     unit: "N",
     units: &[
-        ("n", |n| n),
-        ("kgf", |n| Force::from_kgf(n).to_n()),
-        ("kg", |n| Force::from_kgf(n).to_n()),
-        ("lbf", |n| Force::from_lbf(n).to_n()),
-        ("lb", |n| Force::from_lbf(n).to_n()),
-        ("lbs", |n| Force::from_lbf(n).to_n()),
+        (&["n"], |n| n),
+        (&["kgf", "kg"], |n| Force::from_kgf(n).to_n()),
+        (&["lbf", "lb", "lbs"], |n| Force::from_lbf(n).to_n()),
     ],
     proposed: &[],
 };
@@ -258,8 +193,8 @@ pub fn load(text: &str) -> Result<Force, TypedError> {
 ///
 /// When it cannot be read or lies outside.
 pub fn positive(text: &str, what: &'static str, least: f64, most: f64) -> Result<f64, TypedError> {
-    let units = &[];
-    Kind { what, example: "12.5", least, most, unit: "", units, proposed: &[] }.read(text)
+    let limits = (least, most);
+    Measure { what, limits, example: "12.5", unit: "", units: &[], proposed: &[] }.read(text)
 }
 
 /// The text with a unit behind it when it is a bare number; else as it is, trimmed. So a page that
@@ -278,82 +213,6 @@ pub fn cut(text: &str) -> String {
         start.push('…');
     }
     start
-}
-
-impl Kind {
-    /// The number in the unit of the limits.
-    fn read(&self, text: &str) -> Result<f64, TypedError> {
-        let &Self { what, example, least, most, unit, .. } = self;
-        let typed = plain(text);
-        if typed.is_empty() {
-            return Err(TypedError::Empty { what, example });
-        }
-        let Some(value) = self.value(&typed) else {
-            return Err(TypedError::Unreadable { what, example, got: cut(text) });
-        };
-        // A unit's conversion may move the last digit.
-        if value >= least * (1.0 - 1e-9) && value <= most * (1.0 + 1e-9) {
-            return Ok(value.clamp(least, most));
-        }
-        let hint = self.hint(&typed);
-        Err(TypedError::Range { what, least, most, unit, got: cut(text), hint })
-    }
-
-    /// The number in the unit of the limits, in or out of them; `None` when it cannot be read.
-    fn value(&self, typed: &str) -> Option<f64> {
-        let (number, rest) = take_number(typed)?;
-        let (unit, rest) = take_unit(rest);
-        let value = self.in_unit(number, unit)?;
-        if rest.is_empty() {
-            return Some(value);
-        }
-        if !is_one_of(unit, &FOOT) {
-            return None;
-        }
-        let (inches, rest) = take_number(rest.strip_prefix('-').unwrap_or(rest).trim_start())?;
-        let (unit, rest) = take_unit(rest);
-        let read = inches >= 0.0 && is_one_of(unit, &INCH) && rest.is_empty();
-        read.then(|| value + inch(inches))
-    }
-
-    fn in_unit(&self, number: f64, unit: &str) -> Option<f64> {
-        if unit.is_empty() {
-            return Some(number);
-        }
-        self.units
-            .iter()
-            .find(|(name, _)| name.eq_ignore_ascii_case(unit))
-            .map(|(_, worth)| worth(number))
-    }
-
-    /// The same number in the units that bring it within reach, in brackets; empty for none.
-    fn hint(&self, typed: &str) -> String {
-        let Some((number, rest)) = take_number(typed) else { return String::new() };
-        // Nobody who typed inches meant as many metres.
-        let inches = is_one_of(take_unit(rest).0, &INCH[1..]);
-        let digits = cut(&typed[..typed.len() - rest.len()]);
-        let fits = |value: f64| (self.least..=self.most).contains(&value);
-        let mut meant = Vec::new();
-        // Makers speak of hundredths of a millimetre too.
-        if self.proposed.contains(&"thou") && rest.is_empty() && number > 10.0 && number <= 200.0 {
-            meant.push(format!("{:.2} mm", number / 100.0));
-        }
-        for unit in self.proposed {
-            let likely = !(inches && *unit == "m");
-            if likely && self.in_unit(number, unit).is_some_and(fits) {
-                meant.push(format!("{digits}{}{unit}", if *unit == "\"" { "" } else { " " }));
-            }
-        }
-        meant.truncate(2);
-        if meant.is_empty() {
-            return String::new();
-        }
-        format!(" (did you mean {}?)", meant.join(" or "))
-    }
-}
-
-fn is_one_of(unit: &str, names: &[&str]) -> bool {
-    names.iter().any(|name| name.eq_ignore_ascii_case(unit))
 }
 
 /// The blank before a unit, where there is one.

@@ -16,6 +16,7 @@ const PACK: Measure = Measure {
     limits: (1.0, 10_000_000.0),
     unit: "mm",
     units: LENGTHS_MM,
+    proposed: &["m", "cm"],
 };
 
 /// The length of a pack in millimetres, as typed: `5 m`, `5000`.
@@ -24,7 +25,7 @@ const PACK: Measure = Measure {
 ///
 /// When it is no length of a pack.
 pub fn pack_mm(text: &str) -> Result<f64, TypedError> {
-    PACK.read(text)
+    PACK.figure(text)
 }
 
 /// Words that say that something cannot be had.
