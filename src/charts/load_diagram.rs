@@ -3,7 +3,7 @@
 
 use super::lofting::along;
 use super::overlay::{Label, Overlay, Place, Side};
-use crate::design::bearing_words::moment_with_unit;
+use crate::design::bearing_words::{moment_with_unit, percents};
 use crate::design::display;
 use crate::design::document::Units;
 use crate::design::letters::capital;
@@ -98,7 +98,7 @@ impl LoadKind {
             Self::Moment | Self::Twist => {
                 moment_with_unit(Moment::from_n_m(value.abs()), units.force)
             }
-            Self::Use => format!("{} %", display::percent(100.0 * value)),
+            Self::Use => percents((value, value)),
         }
     }
 }

@@ -3,8 +3,10 @@
 //! A use above 100 % is told plainly and is no error. Every text is an estimate's; the caution stands beside it.
 
 mod granted;
+mod summary;
 
 pub use self::granted::assumptions;
+pub use self::summary::{in_short, summary};
 use super::display;
 use super::document::{ForceUnit, Units};
 use super::letters::capital;
@@ -69,6 +71,16 @@ pub struct PartWords {
     pub mend: Option<&'static str>,
 }
 
+impl PartWords {
+    /// How far it is used up and how it stands: `43 %, within`.
+    pub fn head(&self) -> String {
+        match self.ratio {
+            Some((least, _)) if least.is_infinite() => self.share.clone(),
+            _ => format!("{}, {}", self.share, self.standing.words()),
+        }
+    }
+}
+
 /// A moment or a torque: newton metres, kilogram-force metres or pound-force feet, to a whole number, below 100 to a
 /// tenth.
 pub fn moment_with_unit(moment: Moment, unit: ForceUnit) -> String {
@@ -81,12 +93,15 @@ pub fn moment_with_unit(moment: Moment, unit: ForceUnit) -> String {
     format!("{} {name}", display::decimals(number, places))
 }
 
-/// One or two numbers in whole per cent: `43 %`, `79 to 138 %`.
+/// One or two numbers in whole per cent: `43 %`, `79 to 138 %`. A part that gives way has no number.
 pub fn percents((least, most): (f64, f64)) -> String {
-    let [low, high] = [least, most].map(|ratio| {
-        if ratio.is_infinite() { "endless".to_owned() } else { display::percent(100.0 * ratio) }
-    });
-    if low == high { format!("{low} %") } else { format!("{low} to {high} %") }
+    let [low, high] = [least, most].map(|ratio| display::percent(100.0 * ratio));
+    match (least.is_infinite(), most.is_infinite()) {
+        (true, _) => "gives way".to_owned(),
+        (_, true) => format!("{low} % or gives way"),
+        _ if low == high => format!("{low} %"),
+        _ => format!("{low} to {high} %"),
+    }
 }
 
 fn mpa(stress: Stress) -> String {
@@ -190,6 +205,7 @@ fn leads(used: &Use) -> String {
     let stress = mpa(used.stress);
     let what = capital(aspect(used.aspect));
     match used.limit {
+        _ if used.stress.to_pa().is_infinite() => format!("{what}: the part gives way"),
         Some(limit) => format!("{what}: {stress} of {} MPa", mpa(limit)),
         None => format!("{what}: {stress} MPa, of which no limit is known"),
     }
@@ -377,43 +393,6 @@ fn along_rib(least_n_per_m: f64, most_n_per_m: f64, units: Units) -> String {
     if least == most { format!("{most} {unit}") } else { format!("{least} to {most} {unit}") }
 }
 
-/// The frame in a line for a summary: `Neck 65 to 87 %, pillar 29 %, …`; the reason where there is none.
-pub fn summary(bearing: &Bearing) -> String {
-    match &bearing.frame {
-        Err(error) => capital(&format!("no loads: {error}.")),
-        Ok(frame) => {
-            let part = |part: Part| {
-                let share = frame.used(part).map_or_else(|| "not judged".to_owned(), percents);
-                format!("{} {share}", part_name(part).to_lowercase())
-            };
-            let joints = [Part::Shoulder, Part::Head].map(|part| frame.used(part));
-            let most = joints.into_iter().flatten().map(|used| used.1).fold(0.0, f64::max);
-            let joints = percents((most, most));
-            let text = format!("{}, {}, joints {joints}", part(Part::Neck), part(Part::Pillar));
-            let over = frame.most_used().map(|(_, ratio)| Standing::of(Some(ratio)));
-            let word = match over {
-                Some(Standing::Over) => " Over what may be allowed.",
-                Some(Standing::Between) => " It may be over what may be allowed.",
-                _ => "",
-            };
-            format!("{} of what may be allowed, estimated.{word}", capital(&text))
-        }
-    }
-}
-
-/// The frame in a few words: `at most 81 %, estimated`; nothing where there is none.
-pub fn in_short(bearing: &Bearing) -> String {
-    let most = bearing.frame.as_ref().ok().and_then(FrameBearing::most_used);
-    most.map_or_else(String::new, |(_, (least, most))| {
-        let word = match Standing::of(Some((least, most))) {
-            Standing::Over => "over, ",
-            Standing::Between => "may be over, ",
-            _ => "",
-        };
-        format!("{word}at most {}, estimated", percents((most, most)))
-    })
-}
-
 /// What an order of stringing is called.
 pub const fn order_name(order: Order) -> &'static str {
     match order {
@@ -498,6 +477,26 @@ mod tests {
         design.geometry.neck.wood = "european-spruce".to_owned();
         let (_, words) = told(&design);
         assert_eq!((words[0].standing, &*words[0].share), (Standing::Unknown, "–"));
+    }
+
+    /// No number stands for a part that gives way, wherever its figures are shown.
+    #[test]
+    fn a_pillar_that_gives_way_is_told_in_words() {
+        let mut design = SAMPLES[2].design();
+        (design.geometry.pillar.width_mm, design.geometry.pillar.depth_mm) = (12.0, 12.0);
+        let (bearing, words) = told(&design);
+        let pillar = &words[1];
+        assert_eq!((&*pillar.share, &*pillar.head()), ("gives way", "gives way"));
+        assert!(pillar.why.starts_with("The push beside its middle: the part gives way."));
+        assert_eq!(in_short(&bearing), "pillar gives way, estimated");
+        let summary = summary(&bearing);
+        assert!(
+            summary.ends_with("estimated. By this estimate the pillar gives way."),
+            "{summary}"
+        );
+        let all = words.iter().map(|part| part.head() + &part.why).collect::<String>() + &summary;
+        assert!(!all.contains("endless") && !all.contains("inf"), "{all}");
+        assert_eq!(percents((0.79, f64::INFINITY)), "79 % or gives way");
     }
 
     #[test]

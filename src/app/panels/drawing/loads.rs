@@ -67,15 +67,16 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
 
 /// A part with its bar.
 fn judged(told: PartWords) -> crate::app::widgets::list::Part {
-    let PartWords { name, ratio, share, standing, why, mend } = told;
-    let key = (name, share.clone(), why.clone(), mend.is_some());
+    let head = told.head();
+    let PartWords { name, ratio, why, mend, .. } = told;
+    let key = (name, head.clone(), why.clone(), mend.is_some());
     part(&key, move || {
         let bar = ratio.map(bar).unwrap_or_default();
         view! {
             <li>
                 <p class="use-head">
                     <strong>{name}</strong>
-                    <span class="use-share">{share}", "{standing.words()}</span>
+                    <span class="use-share">{head}</span>
                 </p>
                 <div class="use-bar" inner_html=bar></div>
                 <p class="hint">{why}</p>
