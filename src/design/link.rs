@@ -97,10 +97,22 @@ pub fn write_with_version(design: &Design, version: usize) -> Result<String, Lin
     })
 }
 
-fn pack(design: &Design) -> Result<String, LinkError> {
+/// The check sum (CRC-32) of a design as it is now, without its versions: of the text that a link packs, be it
+/// too large for a link or not. Fields with their usual value are not in it, so that a field that is new to the
+/// document does not change the sum of a design that does not use it.
+pub fn check_sum(design: &Design) -> u32 {
+    crc_32(short_text(&Design { versions: Vec::new(), ..design.clone() }).as_bytes())
+}
+
+/// The text of a design as a link packs it.
+fn short_text(design: &Design) -> String {
     // The text is this program's own; were it no JSON, there would be nothing to send.
     let document = serde_json::from_str(&persist::plain(design)).unwrap_or(Value::Null);
-    let text = compact::squeeze(document).to_string();
+    compact::squeeze(document).to_string()
+}
+
+fn pack(design: &Design) -> Result<String, LinkError> {
+    let text = short_text(design);
     if text.len() > MOST_BYTES {
         return Err(LinkError::TooLarge);
     }

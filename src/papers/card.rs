@@ -25,7 +25,7 @@ const REMARK_LINES: [usize; 7] = [16, 8, 4, 3, 2, 1, 0];
 
 /// The stringing card of a design. `link` opens the design in a browser; it is printed as a code.
 pub fn card(design: &Design, analysis: &Analysis, link: &str, paper: Paper) -> Sheet {
-    let mark = design_mark(link);
+    let mark = design_mark(design);
     let title = title(design);
     let columns = columns(design.units.length);
     let strings = strings(design, analysis);

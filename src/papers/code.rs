@@ -1,6 +1,7 @@
 //! The square code that a telephone scans, and the short mark that people compare.
 
-use crate::design::sum::crc_32;
+use crate::design::document::Design;
+use crate::design::link::check_sum;
 
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 
@@ -87,17 +88,20 @@ fn largest_version(side_mm: f64, least_mm: f64) -> Version {
     Version::new((1..=40).rev().find(fits).unwrap_or(1))
 }
 
-/// A short mark of a design, so that card and file can be compared: CRC-32 of what stands after the
-/// `#` of its link, as `3F2A-91C0`. A link without `#` is taken whole.
-pub fn design_mark(link: &str) -> String {
-    let design = link.split_once('#').map_or(link, |(_, design)| design);
-    let sum = crc_32(design.as_bytes());
+/// A short mark of a design, so that card and file can be compared: its check sum, as `3F2A-91C0`. Every design
+/// has one, also one that is too large for a link.
+pub fn design_mark(design: &Design) -> String {
+    let sum = check_sum(design);
     format!("{:04X}-{:04X}", sum >> 16, sum & 0xffff)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::design::edit::{Edit, Field};
+    use crate::design::link::{self, LinkError};
+    use crate::design::persist;
+    use crate::design::presets::SAMPLES;
 
     #[test]
     fn no_module_is_too_small() {
@@ -116,10 +120,39 @@ mod tests {
     }
 
     #[test]
-    fn the_mark_depends_on_the_design_not_on_where_the_page_lies() {
-        assert_eq!(design_mark("http://localhost/#d=1"), design_mark("https://example.org/x#d=1"));
-        assert_ne!(design_mark("#d=1"), design_mark("#d=2"));
-        // The check value of CRC-32 (ISO 3309) over the digits 1 to 9, from memory.
-        assert_eq!(design_mark("x#123456789"), "CBF4-3926");
+    fn every_design_has_a_mark_of_its_own() {
+        let small = SAMPLES[0].design();
+        let mut large = small.clone();
+        // Letters in no order do not pack, so that this design is too large for a link.
+        let mut state = 7_u32;
+        let letters = (0..90_000).map(|_| {
+            state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+            char::from(b'!' + state.to_be_bytes()[0] % 90)
+        });
+        large.remarks = letters.collect();
+        assert_eq!(link::write(&large), Err(LinkError::TooLarge));
+        let mut other = large.clone();
+        other.remarks.replace_range(5..6, " ");
+        let marks = [&small, &SAMPLES[1].design(), &large, &other].map(design_mark);
+        for (index, mark) in marks.iter().enumerate() {
+            let (high, low) = mark.split_once('-').unwrap();
+            assert!([high, low].iter().all(|half| half.len() == 4), "{mark}");
+            assert_ne!(mark, "0000-0000");
+            assert!(!marks[..index].contains(mark), "{mark} twice");
+        }
+    }
+
+    #[test]
+    fn the_mark_is_that_of_the_design_as_it_is_now() {
+        let design = SAMPLES[0].design();
+        let mark = design_mark(&design);
+        let read = persist::read(&persist::write(&design)).unwrap();
+        assert_eq!(design_mark(&read), mark, "opened from its file");
+        let linked = link::read(&link::write(&design).unwrap()).unwrap();
+        assert_eq!(design_mark(&linked), mark, "opened from its link");
+        let kept = Edit::KeepVersion { name: "one".to_owned(), date: String::new() }.apply(&design);
+        assert_eq!(design_mark(&kept), mark, "with a version beside it");
+        let title = Edit::Text { field: Field::Title, text: "Another".to_owned() };
+        assert_ne!(design_mark(&title.apply(&design)), mark, "under another name");
     }
 }
