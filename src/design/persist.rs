@@ -26,6 +26,8 @@ use super::migrate::lift;
 
 /// The longest text that is read, in bytes. A harp of 150 strings takes a hundredth of it.
 pub const MOST_BYTES: usize = 4 * 1024 * 1024;
+/// How many letters are shown of the title of a design that cannot be read.
+const TITLE_SHOWN: usize = 60;
 /// The field that holds the version.
 const MARK: &str = "stringloft";
 
@@ -60,6 +62,37 @@ pub enum ReadError {
     /// Readable, but not lawful.
     #[error(transparent)]
     Check(#[from] CheckError),
+}
+
+impl ReadError {
+    /// What is wrong with a design that this browser kept, as the end of a sentence for its maker.
+    pub fn in_short(&self) -> String {
+        match self {
+            Self::TooLarge { .. } => "it is larger than a design can be".to_owned(),
+            Self::Empty => "nothing is left of it".to_owned(),
+            Self::CutOff { .. } => "its text ends in the middle".to_owned(),
+            Self::Unreadable { .. } => "a part of its text is damaged".to_owned(),
+            Self::OtherKind => "it is no design of Stringloft".to_owned(),
+            Self::TooNew { .. } => {
+                "a newer Stringloft wrote it (load the page anew to get the newest)".to_owned()
+            }
+            Self::Check(error) => error.to_string(),
+        }
+    }
+}
+
+/// The title in a text that cannot be read as a design, where one is still there: cut to a line.
+pub fn title_of(text: &str) -> Option<String> {
+    let (_, rest) = text.split_once("\"title\"")?;
+    let rest = rest.trim_start().strip_prefix(':')?;
+    let mut title: String =
+        serde_json::Deserializer::from_str(rest).into_iter().next().and_then(Result::ok)?;
+    tidy_text(&mut title, false);
+    if let Some((end, _)) = title.char_indices().nth(TITLE_SHOWN) {
+        title.truncate(end);
+        title.push('…');
+    }
+    (!title.trim().is_empty()).then_some(title)
 }
 
 /// The text of a design: JSON for people to read, a line for each string, with the materials that
@@ -141,4 +174,45 @@ fn unreadable(error: serde_json::Error) -> ReadError {
         None => message,
     };
     ReadError::Unreadable { what }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_text_that_cannot_be_read_still_gives_its_title() {
+        let whole =
+            write(&Design { title: "Harp \"Wren\" of the mill".to_owned(), ..Design::default() });
+        let half = &whole[..whole.len() / 2];
+        assert!(read(half).is_err());
+        assert_eq!(title_of(half).as_deref(), Some("Harp \"Wren\" of the mill"));
+        assert_eq!(title_of(&whole.replace("\"title\"", "\"name\"")), None);
+        for text in ["", "{", "\"title\"", "\"title\": 3", "\"title\": \"cut", "{\"title\": \" \"}"]
+        {
+            assert_eq!(title_of(text), None, "{text}");
+        }
+        let long = format!("{{\"title\": \"{}\u{202e}\u{7}", "x".repeat(5_000));
+        assert_eq!(title_of(&long), None, "no end");
+        let long = format!("{{\"title\": \"\u{202e}{}\"", "x".repeat(5_000));
+        assert_eq!(title_of(&long).unwrap(), format!("{}…", "x".repeat(TITLE_SHOWN)));
+    }
+
+    /// Each fits behind "cannot be read, as" and names no part of a file's grammar.
+    #[test]
+    fn what_is_wrong_with_a_kept_design_is_said_in_short() {
+        let whole = write(&Design::default());
+        let of = |text: &str| read(text).unwrap_err().in_short();
+        assert_eq!(of(" "), "nothing is left of it");
+        assert_eq!(of(&whole[..whole.len() / 2]), "its text ends in the middle");
+        assert_eq!(
+            of(&whole.replace("\"title\": \"\"", "\"title\": 3")),
+            "a part of its text is damaged"
+        );
+        assert_eq!(of("{}"), "it is no design of Stringloft");
+        assert!(of("{\"stringloft\": 999}").starts_with("a newer Stringloft wrote it"));
+        assert_eq!(of(&"x".repeat(MOST_BYTES + 1)), "it is larger than a design can be");
+        let serial = format!("\"serial\": \"{}\"", "x".repeat(5_000));
+        assert!(of(&whole.replace("\"serial\": \"\"", &serial)).starts_with("the serial"));
+    }
 }
