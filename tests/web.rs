@@ -1,6 +1,8 @@
 //! The page inside a real browser, without a build of trunk: `scripts/test web`.
 #![cfg(all(target_arch = "wasm32", feature = "web"))]
 
+#[path = "web/outcomes.rs"]
+mod outcomes;
 #[path = "displayed/words.rs"]
 mod words;
 

@@ -1,22 +1,67 @@
 //! The browser: storage, files, clipboard, address, printing, theme. Nothing else asks it for these.
 
-use js_sys::{Array, Date, Math, Uint8Array};
+use js_sys::{Array, Date, Function, Math, Uint8Array};
 use leptos::ev;
 use leptos::prelude::*;
+use thiserror::Error;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlElement, HtmlTextAreaElement, Storage, Url,
+    Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlElement, HtmlTextAreaElement,
+    IdleRequestOptions, Storage, Url,
 };
 
 /// The largest file that is read.
 pub const LARGEST_FILE_BYTES: f64 = 5.0e6;
 
+/// How long something may wait for the browser to be idle, in milliseconds.
+const IDLE_WITHIN_MS: u32 = 1_000;
+
+/// That the browser did what it was asked to. Only this file makes one.
+#[derive(Debug)]
+pub struct Worked(());
+
+/// Why the browser did not keep or forget something.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
+pub enum StorageError {
+    /// There is no room.
+    #[error("its storage is full")]
+    Full,
+    /// There is no storage, or it throws.
+    #[error("its storage is switched off, or takes nothing")]
+    Shut,
+}
+
+/// That the browser took a file for its downloads. Whether it was saved there no page is told.
+#[derive(Debug)]
+pub struct Handed {
+    name: String,
+}
+
+impl Handed {
+    /// What can be said of it.
+    pub fn words(&self) -> String {
+        format!("Handed to this browser's downloads as {}.", self.name)
+    }
+}
+
+/// That the browser did not take a file.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[error(
+    "this browser did not take {name} as a download (try again, or open the page in another browser)"
+)]
+pub struct NotHanded {
+    name: String,
+}
+
 fn storage() -> Option<Storage> {
     window().local_storage().ok().flatten()
 }
+
+/// For what is done for comfort alone, and where the page goes on as well if the browser cannot.
+fn if_it_can<T>(_: Result<T, JsValue>) {}
 
 /// What is kept under a key.
 pub fn kept(key: &str) -> Option<String> {
@@ -29,10 +74,12 @@ pub fn kept_in_tab(key: &str) -> Option<String> {
 }
 
 /// Keeps a text for as long as this tab is open.
-pub fn keep_in_tab(key: &str, text: &str) {
-    if let Ok(Some(storage)) = window().session_storage() {
-        let _ = storage.set_item(key, text);
-    }
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn keep_in_tab(key: &str, text: &str) -> Result<Worked, StorageError> {
+    put(window().session_storage().ok().flatten(), key, text)
 }
 
 /// Whether the user answers a question with yes.
@@ -48,16 +95,58 @@ pub fn kept_keys(prefix: &str) -> Vec<String> {
     keys.filter(|key| key.starts_with(prefix)).collect()
 }
 
-/// Keeps a text; whether the browser took it.
-pub fn keep(key: &str, text: &str) -> bool {
-    storage().is_some_and(|storage| storage.set_item(key, text).is_ok())
+/// Keeps a text.
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn keep(key: &str, text: &str) -> Result<Worked, StorageError> {
+    put(storage(), key, text)
+}
+
+fn put(storage: Option<Storage>, key: &str, text: &str) -> Result<Worked, StorageError> {
+    let storage = storage.ok_or(StorageError::Shut)?;
+    storage.set_item(key, text).map(|()| Worked(())).map_err(|error| {
+        let name = error.dyn_into::<js_sys::Object>().map(|error| {
+            error.unchecked_ref::<js_sys::Error>().name().as_string().unwrap_or_default()
+        });
+        match name.as_deref() {
+            Ok("QuotaExceededError") => StorageError::Full,
+            _ => StorageError::Shut,
+        }
+    })
 }
 
 /// Forgets what is kept under a key.
-pub fn forget(key: &str) {
-    if let Some(storage) = storage() {
-        let _ = storage.remove_item(key);
+///
+/// # Errors
+///
+/// When the browser does not.
+pub fn forget(key: &str) -> Result<Worked, StorageError> {
+    let storage = storage().ok_or(StorageError::Shut)?;
+    storage.remove_item(key).map(|()| Worked(())).map_err(|_| StorageError::Shut)
+}
+
+/// Calls `act` when the browser has nothing else to do, within a second; at once where it cannot say when.
+pub fn when_idle(act: impl FnOnce() + 'static) {
+    let act = Closure::once_into_js(act);
+    let act: &Function = act.unchecked_ref();
+    let options = IdleRequestOptions::new();
+    options.set_timeout(IDLE_WITHIN_MS);
+    if window().request_idle_callback_with_options(act, &options).is_err() {
+        if_it_can(act.call0(&JsValue::NULL));
     }
+}
+
+/// Calls `told` when the page is left or goes out of sight: it may not come back.
+pub fn on_leaving(told: impl Fn() + Clone + 'static) {
+    let hidden = told.clone();
+    let _ = window_event_listener(ev::pagehide, move |_| told());
+    let _ = window_event_listener(ev::visibilitychange, move |_| {
+        if document().hidden() {
+            hidden();
+        }
+    });
 }
 
 /// Calls `told` with the key and the new text when another tab keeps or forgets something.
@@ -106,7 +195,7 @@ pub fn is_local() -> bool {
 /// Takes the fragment off the address, with no step in the browser's history.
 pub fn drop_fragment() {
     if let Ok(history) = window().history() {
-        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&address()));
+        if_it_can(history.replace_state_with_url(&JsValue::NULL, "", Some(&address())));
     }
 }
 
@@ -115,13 +204,13 @@ pub fn on_fragment(told: impl Fn() + 'static) {
     let _ = window_event_listener(ev::hashchange, move |_| told());
 }
 
-/// Puts a text on the clipboard; whether that worked.
-pub async fn copy(text: String) -> bool {
+/// Puts a text on the clipboard; `None` where the browser does not let the page.
+pub async fn copy(text: String) -> Option<Worked> {
     let clipboard = window().navigator().clipboard();
     if !clipboard.is_undefined() && JsFuture::from(clipboard.write_text(&text)).await.is_ok() {
-        return true;
+        return Some(Worked(()));
     }
-    copy_by_command(&text).unwrap_or(false)
+    copy_by_command(&text).filter(|done| *done).map(|_| Worked(()))
 }
 
 /// The older way to the clipboard, for pages that are not served securely.
@@ -144,17 +233,33 @@ extern "C" {
     fn exec_command(this: &CommandDocument, name: &str) -> Result<bool, JsValue>;
 }
 
-/// Offers a text as a file.
-pub fn offer_file(name: &str, media_type: &str, text: &str) {
-    let _ = try_offer_file(name, media_type, &text.into());
+/// Hands a text to the browser as a file.
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn offer_file(name: &str, media_type: &str, text: &str) -> Result<Handed, NotHanded> {
+    offer(name, media_type, &text.into())
 }
 
-/// Offers bytes as a file.
-pub fn offer_bytes(name: &str, media_type: &str, bytes: &[u8]) {
-    let _ = try_offer_file(name, media_type, &Uint8Array::from(bytes).into());
+/// Hands bytes to the browser as a file.
+///
+/// # Errors
+///
+/// When the browser does not take them.
+pub fn offer_bytes(name: &str, media_type: &str, bytes: &[u8]) -> Result<Handed, NotHanded> {
+    offer(name, media_type, &Uint8Array::from(bytes).into())
 }
 
-fn try_offer_file(name: &str, media_type: &str, content: &JsValue) -> Result<(), JsValue> {
+fn offer(name: &str, media_type: &str, content: &JsValue) -> Result<Handed, NotHanded> {
+    let name = name.to_owned();
+    match try_offer(&name, media_type, content) {
+        Ok(()) => Ok(Handed { name }),
+        Err(_) => Err(NotHanded { name }),
+    }
+}
+
+fn try_offer(name: &str, media_type: &str, content: &JsValue) -> Result<(), JsValue> {
     let options = BlobPropertyBag::new();
     options.set_type(media_type);
     let blob = Blob::new_with_str_sequence_and_options(&Array::of1(content), &options)?;
@@ -163,7 +268,9 @@ fn try_offer_file(name: &str, media_type: &str, content: &JsValue) -> Result<(),
     link.set_href(&url);
     link.set_download(name);
     link.click();
-    Url::revoke_object_url(&url)
+    // The file is with the browser by now.
+    if_it_can(Url::revoke_object_url(&url));
+    Ok(())
 }
 
 /// The text of a file.
@@ -183,9 +290,9 @@ pub async fn read_file(file: File) -> Result<String, String> {
     text.ok_or_else(|| format!("{name} could not be read. Choose it again, or another file."))
 }
 
-/// Opens the browser's print dialog.
-pub fn print() {
-    let _ = window().print();
+/// Opens the browser's print dialog; `None` where it does not. Whether anything is printed no page is told.
+pub fn print() -> Option<Worked> {
+    window().print().ok().map(|()| Worked(()))
 }
 
 /// Milliseconds since the page was opened; 0 where the browser has no such clock.
@@ -207,7 +314,9 @@ pub fn prefers_dark() -> bool {
 pub fn on_scheme(told: impl Fn(bool) + 'static) {
     if let Ok(Some(query)) = window().match_media("(prefers-color-scheme: dark)") {
         let changed = Closure::<dyn Fn()>::new(move || told(prefers_dark()));
-        let _ = query.add_event_listener_with_callback("change", changed.as_ref().unchecked_ref());
+        if_it_can(
+            query.add_event_listener_with_callback("change", changed.as_ref().unchecked_ref()),
+        );
         changed.forget(); // as long as the page
     }
 }
@@ -215,10 +324,10 @@ pub fn on_scheme(told: impl Fn(bool) + 'static) {
 /// Names the theme on the root element, where the style sheet looks for it.
 pub fn set_theme(name: Option<&str>) {
     if let Some(root) = document().document_element() {
-        let _ = match name {
+        if_it_can(match name {
             Some(name) => root.set_attribute("data-theme", name),
             None => root.remove_attribute("data-theme"),
-        };
+        });
     }
 }
 
@@ -274,6 +383,6 @@ pub fn focus_if_lost(id: &'static str) {
 pub fn focus(id: &str) {
     let element = document().get_element_by_id(id);
     if let Some(element) = element.and_then(|e| e.dyn_into::<HtmlElement>().ok()) {
-        let _ = element.focus();
+        if_it_can(element.focus());
     }
 }

@@ -1,6 +1,8 @@
 //! The designs that this browser keeps: each under its own name, none ever written over by another.
 
-use super::browser;
+use thiserror::Error;
+
+use super::browser::{self, StorageError, Worked};
 use crate::design::document::Design;
 use crate::design::persist;
 use crate::engine::order::sort;
@@ -24,32 +26,61 @@ pub fn key(id: &str) -> String {
     format!("{DESIGNS}{id}")
 }
 
-/// Keeps a design, and remembers it as the one that is open; whether the browser took it.
-pub fn keep(id: &str, design: &Design) -> bool {
+/// Why a design of the shelf cannot be opened. It stays there as it is.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+pub enum Unread {
+    /// It is not there.
+    #[error("it is no longer kept in this browser")]
+    Gone,
+    /// It is there, and is no design that can be used.
+    #[error("{name} cannot be read, as {why}; it stays as it is under Designs")]
+    Spoilt { name: String, why: String },
+}
+
+/// Keeps a design, and remembers it as the one that is open.
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn keep(id: &str, design: &Design) -> Result<Worked, StorageError> {
+    let kept = browser::keep(&key(id), &persist::write(design))?;
     set_open(id);
-    browser::keep(&key(id), &persist::write(design))
+    Ok(kept)
 }
 
 /// Remembers which design is open: in this tab, and for the next one that is opened.
 pub fn set_open(id: &str) {
-    browser::keep_in_tab(OPEN, id);
-    browser::keep(OPEN, id);
+    // Where the browser does not take it, the page opens with another design; this one is on the shelf.
+    let _ = browser::keep_in_tab(OPEN, id);
+    let _ = browser::keep(OPEN, id);
 }
 
 /// A design of the shelf.
 ///
 /// # Errors
 ///
-/// A sentence, when it is gone or cannot be read.
-pub fn take(id: &str) -> Result<Design, String> {
-    let text = browser::kept(&key(id)).ok_or("that design is no longer kept in this browser")?;
-    persist::read(&text).map_err(|error| error.to_string())
+/// When it is gone or cannot be read.
+pub fn take(id: &str) -> Result<Design, Unread> {
+    let text = browser::kept(&key(id)).ok_or(Unread::Gone)?;
+    persist::read(&text).map_err(|error| Unread::Spoilt {
+        name: persist::title_of(&text).map_or_else(
+            || "a design whose name is lost".to_owned(),
+            |title| format!("\"{title}\""),
+        ),
+        why: error.in_short(),
+    })
 }
 
-/// The design that was open last, with its name.
-pub fn last_open() -> Option<(String, Design)> {
-    let id = browser::kept_in_tab(OPEN).or_else(|| browser::kept(OPEN))?;
-    Some((id.clone(), take(&id).ok()?))
+/// The design that was open last, with its name; `None` on a first visit.
+///
+/// # Errors
+///
+/// When it is gone or cannot be read.
+pub fn last_open() -> Result<Option<(String, Design)>, Unread> {
+    match browser::kept_in_tab(OPEN).or_else(|| browser::kept(OPEN)) {
+        Some(id) => take(&id).map(|design| Some((id, design))),
+        None => Ok(None),
+    }
 }
 
 /// Everything on the shelf, the newest first.
@@ -61,18 +92,21 @@ pub fn all() -> Vec<Shelved> {
         Ok(design) => {
             Shelved { id: id.to_owned(), strings: strings(&design), title: titled(&design) }
         }
-        Err(why) => Shelved {
-            id: id.to_owned(),
-            strings: String::new(),
-            title: format!("Unreadable: {why}"),
-        },
+        Err(Unread::Spoilt { name, why }) => {
+            Shelved { id: id.to_owned(), strings: format!("cannot be opened: {why}"), title: name }
+        }
+        Err(gone) => Shelved { id: id.to_owned(), strings: String::new(), title: gone.to_string() },
     })
     .collect()
 }
 
 /// Takes a design off the shelf for good.
-pub fn remove(id: &str) {
-    browser::forget(&key(id));
+///
+/// # Errors
+///
+/// When the browser does not.
+pub fn remove(id: &str) -> Result<Worked, StorageError> {
+    browser::forget(&key(id))
 }
 
 /// What a design is called in a list.

@@ -4,7 +4,7 @@
 
 use std::sync::Arc;
 
-use super::browser;
+use super::browser::{self, StorageError, Worked};
 use crate::design::stock::{self, StockList, starting_list};
 use crate::engine::order::sort;
 
@@ -27,8 +27,12 @@ fn key(id: &str) -> String {
     format!("{LISTS}{id}")
 }
 
-/// Keeps a list; whether the browser took it.
-pub fn keep(id: &str, list: &StockList) -> bool {
+/// Keeps a list.
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn keep(id: &str, list: &StockList) -> Result<Worked, StorageError> {
     browser::keep(&key(id), &stock::write(list))
 }
 
@@ -65,13 +69,18 @@ pub fn all() -> Vec<Shelved> {
 }
 
 /// Takes a list off the shelf for good.
-pub fn remove(id: &str) {
-    browser::forget(&key(id));
+///
+/// # Errors
+///
+/// When the browser does not.
+pub fn remove(id: &str) -> Result<Worked, StorageError> {
+    browser::forget(&key(id))
 }
 
 /// Remembers which list is in use.
 pub fn set_in_use(id: &str) {
-    browser::keep(IN_USE, id);
+    // Where the browser does not take it, the next start uses another list; this one is on the shelf.
+    let _ = browser::keep(IN_USE, id);
 }
 
 /// The name of the list in use: the one chosen last, or the first one that there is.
@@ -83,8 +92,12 @@ pub fn in_use() -> String {
 }
 
 /// The list in use as one chooses and orders from it: every price with its currency.
-pub fn shop() -> Arc<StockList> {
-    filled(&take(&in_use()).unwrap_or_default())
+///
+/// # Errors
+///
+/// A sentence, when it cannot be read.
+pub fn shop() -> Result<Arc<StockList>, String> {
+    take(&in_use()).map(|list| filled(&list))
 }
 
 /// A list with the currency in every item that has a price.
@@ -98,11 +111,13 @@ pub fn is_ours(key: &str) -> bool {
 }
 
 /// Keeps a new list and gives its name. The list to start from stays beside it, if that was all there is.
-pub fn begin(list: &StockList) -> (String, bool) {
-    if browser::kept_keys(LISTS).is_empty() {
-        keep(USUAL, &starting_list());
-    }
+pub fn begin(list: &StockList) -> (String, Result<Worked, StorageError>) {
     let id = browser::fresh_name();
-    let kept = keep(&id, list);
+    let is_first = browser::kept_keys(LISTS).is_empty();
+    let kept = if is_first {
+        keep(USUAL, &starting_list()).and_then(|_| keep(&id, list))
+    } else {
+        keep(&id, list)
+    };
     (id, kept)
 }

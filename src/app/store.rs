@@ -1,36 +1,34 @@
 //! The one place where the page's state changes. Panels read the memos and send edits.
 
+mod keeping;
 mod kinds;
+mod opening;
+mod outcome;
 mod parts;
 
 use std::sync::Arc;
-use std::time::Duration;
 
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-pub use self::kinds::{Ghost, Notice, Origin, Paper, Typing, View, Window};
+pub use self::kinds::{Ghost, Origin, Paper, Typing, View, Window};
+pub use self::outcome::{Done, Not, Notice, Outcome};
 pub use self::parts::{Brought, Fetching, NotFetched, Part, Parts, Progress, Show};
-use super::grid::{Selection, shown};
-use super::{browser, shelf, stock_shelf};
+use super::browser::{self, Handed, NotHanded};
+use super::grid::Selection;
 use crate::charts::quantity::Quantity;
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
 use crate::design::explain::Topic;
 use crate::design::history::History;
-use crate::design::presets::SAMPLES;
+use crate::design::letters::capital;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::StockList;
-use crate::design::{link, persist, table};
+use crate::design::{link, persist};
 use crate::engine::analysis::{Analysis, analyse};
 use crate::engine::bearing::{Borne, borne};
 use crate::engine::figure::Figure;
 use crate::engine::geometry::{Band, lay_out};
-
-/// Asked before a design is let go that the browser does not keep.
-const NOT_KEPT: &str = "This browser does not keep the design that is open, so it will be gone. Open the other one all the same?";
-/// How long a change waits before it is kept, so that a run of keys is written once.
-const KEEP_AFTER: Duration = Duration::from_millis(300);
 
 /// The signals of the page.
 #[derive(Clone, Copy)]
@@ -132,30 +130,26 @@ impl Store {
         }
     }
 
-    /// Opens what the address, this browser's shelf or, on a first visit, a sample brings.
-    pub fn open_first(fetch: fn(Part) -> Fetching) -> Self {
-        let (design, origin) = match shelf::last_open() {
-            Some((id, design)) => (design, Origin::Kept(id)),
-            None => (first_sample(), Origin::Sample),
-        };
-        let store = Self::new(design, origin, fetch);
-        store.shop.set(stock_shelf::shop());
-        store.open_link();
-        store
+    /// Sends an edit after which there is nothing to do or to say: a refusal is told.
+    pub fn send(self, edit: &Edit) {
+        self.tell(self.change(edit), "");
     }
 
-    /// Changes the design. An edit whose outcome could not be opened again is told and left out.
-    pub fn send(self, edit: &Edit) {
+    /// Changes the design.
+    ///
+    /// # Errors
+    ///
+    /// When the outcome could not be opened again: then the design stays as it is.
+    pub fn change(self, edit: &Edit) -> Outcome {
         self.notice.set(None);
         let key = edit.key();
         let next = self.history.with_untracked(|history| edit.apply(history.present()));
-        match persist::check(&next) {
-            Ok(()) => {
-                self.history.update(|history| history.record(next, key));
-                self.changed();
-            }
-            Err(error) => self.complain(format!("That was not taken: {error}.")),
+        if let Err(error) = persist::check(&next) {
+            return Err(Not::Refused(format!("That was not taken: {error}.")));
         }
+        self.history.update(|history| history.record(next, key));
+        self.changed();
+        Ok(Done::plain())
     }
 
     /// Ends the run of edits that one undo takes back.
@@ -166,6 +160,7 @@ impl Store {
     /// Takes the last step back.
     pub fn undo(self) {
         if self.history.try_update(History::undo) == Some(true) {
+            self.notice.set(None);
             self.changed();
         }
     }
@@ -173,6 +168,7 @@ impl Store {
     /// Takes the last undo back.
     pub fn redo(self) {
         if self.history.try_update(History::redo) == Some(true) {
+            self.notice.set(None);
             self.changed();
         }
     }
@@ -208,109 +204,37 @@ impl Store {
         }
     }
 
-    /// Tells that something was done.
-    pub fn tell(self, text: impl Into<String>) {
-        self.notice.set(Some(Notice { text: text.into(), problem: false }));
+    /// Tells an outcome: what was not done with its reason, what was done in `words`. Without words only what
+    /// else there is to tell. Whether it was done.
+    pub fn tell(self, outcome: Outcome, words: &str) -> bool {
+        if let Some(notice) = Notice::of(&outcome, words) {
+            self.notice.set(Some(notice));
+        }
+        outcome.is_ok()
+    }
+
+    /// Tells whether the browser took a file.
+    pub fn tell_handed(self, handed: Result<Handed, NotHanded>) {
+        match handed {
+            Ok(handed) => self.hint(&handed.words()),
+            Err(error) => self.complain(format!("{}.", capital(&error.to_string()))),
+        }
+    }
+
+    /// Says why there is nothing to do.
+    pub fn hint(self, text: &str) {
+        self.notice.set(Some(Notice::new(text, false)));
     }
 
     /// Tells what went wrong and what to do.
     pub fn complain(self, text: impl Into<String>) {
-        self.notice.set(Some(Notice { text: text.into(), problem: true }));
+        self.notice.set(Some(Notice::new(&text.into(), true)));
     }
 
     /// Opens the page about a topic.
     pub fn explain(self, topic: Topic) {
         self.topic.set(topic);
         self.window.set(Some(Window::Numbers));
-    }
-
-    /// Opens a design in place of the one that is open, which stays on the shelf if it was kept. One
-    /// that the browser does not keep is not let go.
-    pub fn open(self, design: Design, origin: Origin) {
-        self.keep_now();
-        if self.unkept.get_value() && !browser::confirmed(NOT_KEPT) {
-            return;
-        }
-        self.unkept.set_value(false);
-        self.changed_elsewhere.set_value(false);
-        if let Origin::Kept(id) = &origin {
-            shelf::set_open(id);
-        }
-        if origin != Origin::Link {
-            browser::drop_fragment();
-        }
-        self.typing.set(None);
-        self.hover.set(None);
-        self.paper.look.set(None);
-        self.ghost.set(None);
-        self.selection.set(Selection::default());
-        self.notice.set(None);
-        self.origin.set(origin);
-        self.history.set(History::new(design));
-        browser::to_top("chart-scroll");
-    }
-
-    /// Opens a design that begins here: it is kept at once.
-    pub fn begin(self, design: Design) {
-        self.open(design, Origin::Kept(browser::fresh_name()));
-        self.unkept.set_value(true);
-        self.keep_now();
-    }
-
-    /// Opens the design that the address carries, if it carries one. A link that cannot be read is
-    /// told, and leaves what is open as it is.
-    pub fn open_link(self) {
-        let fragment = browser::fragment();
-        if fragment.is_empty() {
-            return;
-        }
-        match link::read(&fragment) {
-            Ok(design) => {
-                self.open(design, Origin::Link);
-                self.notice.set(None);
-            }
-            Err(error) => {
-                browser::drop_fragment();
-                self.complain(format!("This link was not opened: {error}."));
-            }
-        }
-    }
-
-    /// Opens a file of ours: a design, or a table of strings.
-    pub fn open_text(self, name: &str, text: &str) {
-        if text.trim_start().starts_with('{') {
-            match persist::read(text) {
-                Ok(design) => {
-                    self.begin(design);
-                    self.tell(format!("Opened {name}."));
-                }
-                Err(error) => self.complain(format!("{name} was not opened: {error}.")),
-            }
-            return;
-        }
-        match table::read(text) {
-            Ok(read) => {
-                let ignored = match read.ignored.as_slice() {
-                    [] => String::new(),
-                    columns => format!(" Columns left out: {}.", columns.join(", ")),
-                };
-                let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
-                let design =
-                    read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
-                let count = design.strings.len();
-                self.begin(design);
-                self.tell(format!("Read {count} strings from {name}.{ignored}"));
-            }
-            Err(errors) => {
-                let first: Vec<String> =
-                    errors.iter().take(3).map(|error| format!("{error}.")).collect();
-                let more = match errors.len().saturating_sub(3) {
-                    0 => String::new(),
-                    more => format!(" And {more} more."),
-                };
-                self.complain(format!("{name} was not read: {}{more}", first.join(" ")));
-            }
-        }
     }
 
     /// The address that opens this very design.
@@ -335,88 +259,4 @@ impl Store {
         let fragment = fragment.map_err(|error| error.to_string())?;
         Ok(format!("{}#{fragment}", browser::address()))
     }
-
-    /// Keeps a sample or a link's copy in this browser.
-    pub fn keep_copy(self) {
-        self.changed();
-        self.keep_now();
-        self.tell("Kept in this browser.");
-    }
-
-    /// What every change of the design brings with it.
-    fn changed(self) {
-        let (rows, columns) = self.history.with_untracked(|history| {
-            let design = history.present();
-            (design.strings.len(), shown(design).len())
-        });
-        let inside = self.selection.get_untracked().within(rows, columns);
-        if inside != self.selection.get_untracked() {
-            self.selection.set(inside);
-        }
-        if !matches!(self.origin.get_untracked(), Origin::Kept(_)) {
-            self.origin.set(Origin::Kept(browser::fresh_name()));
-            browser::drop_fragment();
-        }
-        self.unkept.set_value(true);
-        if let Some(timer) = self.timer.get_value() {
-            timer.clear();
-        }
-        self.timer.set_value(set_timeout_with_handle(move || self.keep_now(), KEEP_AFTER).ok());
-    }
-
-    /// Keeps the design now, if it is one that is kept and was changed since. One that was only
-    /// looked at is left alone: another tab may have gone on with it.
-    pub fn keep_now(self) {
-        if let Some(timer) = self.timer.get_value() {
-            timer.clear();
-            self.timer.set_value(None);
-        }
-        let Origin::Kept(id) = self.origin.get_untracked() else { return };
-        if !self.unkept.get_value() {
-            return;
-        }
-        let id = if self.changed_elsewhere.get_value() {
-            self.changed_elsewhere.set_value(false);
-            let id = browser::fresh_name();
-            self.origin.set(Origin::Kept(id.clone()));
-            self.history.update(|history| {
-                let title = format!("{} (copy)", history.present().title);
-                history.record(Design { title, ..history.present().clone() }, None);
-            });
-            self.tell(
-                "This design was changed in another tab too. Both are kept: this tab goes on with a copy of its own.",
-            );
-            id
-        } else {
-            id
-        };
-        let kept = self.history.with_untracked(|history| shelf::keep(&id, history.present()));
-        self.unkept.set_value(!kept);
-        if !kept {
-            self.complain(
-                "This browser did not keep the last change (its storage is full or switched off). Save the design as a file.",
-            );
-        }
-    }
-
-    /// Listens to the browser: other tabs, the address, the theme, and the end of the page.
-    pub fn listen(self) {
-        browser::on_fragment(move || self.open_link());
-        browser::on_kept_elsewhere(move |key, _| {
-            if stock_shelf::is_ours(&key) {
-                self.shop.set(stock_shelf::shop());
-            }
-            let Origin::Kept(id) = self.origin.get_untracked() else { return };
-            if key == shelf::key(&id) {
-                self.changed_elsewhere.set_value(true);
-            }
-        });
-        let _ = window_event_listener(leptos::ev::pagehide, move |_| self.keep_now());
-    }
-}
-
-/// What a first visit opens: the 36-string floor harp.
-fn first_sample() -> Design {
-    let chosen = SAMPLES.iter().find(|sample| sample.key == "floor-36").unwrap_or(&SAMPLES[0]);
-    chosen.design()
 }

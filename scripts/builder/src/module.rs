@@ -190,7 +190,11 @@ fn with_loaders(script: &str, loaders: &str) -> Result<String, Failure> {
             }
         }
     }
-    if placed { Ok(out) } else { Err("the script does not ask for the loaders of the parts".into()) }
+    if placed {
+        Ok(out)
+    } else {
+        Err("the script does not ask for the loaders of the parts".into())
+    }
 }
 
 /// How the script names the file of what parts share.

@@ -7,6 +7,7 @@ use super::order;
 use crate::app::browser;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
+use crate::app::widgets::list::words;
 use crate::papers::card::card;
 use crate::papers::html::html;
 use crate::papers::sheet::{Paper, Sheet};
@@ -16,6 +17,10 @@ const PAPERS: [(&str, &str, Paper); 3] =
     [("a4", "A4", Paper::A4), ("a5", "A5", Paper::A5), ("letter", "Letter", Paper::Letter)];
 /// Where the pages stand: beside the app, so that printing can leave the app out.
 pub const PRINT_ROOT: &str = "print-root";
+
+/// Told where the browser opens no print dialog.
+const NOT_PRINTED: &str =
+    "This browser did not open its print dialog. Print from the browser's own menu instead.";
 
 /// What is printed: its title, the button that opens it, and how it is made.
 struct Printed {
@@ -63,6 +68,11 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
         store.window.set(None);
         browser::focus(printed.button);
     };
+    let wrong = RwSignal::new("");
+    let print = move || {
+        let printed = browser::print();
+        wrong.set(if printed.is_some() { "" } else { NOT_PRINTED });
+    };
     let escape = window_event_listener(ev::keydown, move |event| {
         if event.key() == "Escape" {
             close();
@@ -70,7 +80,7 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
     });
     on_cleanup(move || escape.remove());
     let papers =
-        PAPERS.map(|(key, words, _)| view! { <option value=key>{words}</option> }).collect_view();
+        PAPERS.map(|(key, name, _)| view! { <option value=key>{name}</option> }).collect_view();
     Effect::new(move |_| browser::focus("print"));
     view! {
         <div class="card-bar" role="toolbar" aria-label=printed.title>
@@ -85,8 +95,9 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
                 "Print at 100 %, with no margins added."
                 {(is_card && browser::is_local()).then_some(" The code leads to this computer alone: before you print cards for others, open Stringloft at its address on the web.")}
             </p>
-            {button("tool main", "print", "", "Print", browser::print)}
+            {button("tool main", "print", "", "Print", print)}
             {button("tool", "close-card", "", "Close", close)}
+            <p class="wrong" role="alert">{words(move || wrong.get().to_owned())}</p>
         </div>
     }
     .into_any()

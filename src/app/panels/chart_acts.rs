@@ -83,7 +83,9 @@ pub fn act(store: Store, asked: &Ask) -> bool {
         Ask::Shift { up } => {
             let free = if *up { rows.start > 0 } else { rows.end < count };
             if free {
-                store.send(&Edit::Move { rows, up: *up });
+                if !store.tell(store.change(&Edit::Move { rows, up: *up }), "") {
+                    return true;
+                }
                 let moved = |cell: Cell| Cell {
                     row: if *up { cell.row - 1 } else { cell.row + 1 },
                     ..cell
@@ -148,7 +150,7 @@ fn begin(store: Store, text: Option<&String>) {
     let Some(string) = design.strings.get(row) else { return };
     match SHOWN[column].typed() {
         None => store
-            .tell("This column is computed. Change the note, the length, the string or the gauge."),
+            .hint("This column is computed. Change the note, the length, the string or the gauge."),
         Some(Column::Gauge) if string.make_up.is_wound() => store.window.set(Some(Window::MakeUp)),
         Some(column) => {
             let quick = text.is_some();
@@ -203,8 +205,11 @@ pub fn put_on_clipboard(store: Store, event: &ClipboardEvent) {
     let block: Vec<Vec<String>> =
         selection.rows().take_while(|row| *row < design.strings.len()).map(line).collect();
     if let Some(data) = event.clipboard_data() {
-        let _ = data.set_data("text/plain", &block_to_tsv(&block));
         event.prevent_default();
+        if data.set_data("text/plain", &block_to_tsv(&block)).is_err() {
+            store
+                .complain("The browser did not put these cells on the clipboard. Copy them again.");
+        }
     }
 }
 
@@ -242,7 +247,7 @@ pub fn paste(store: Store, event: &ClipboardEvent) {
     }
     let width = columns.len();
     if columns.iter().all(Option::is_none) {
-        return store.tell("These columns are computed: there is nothing to paste into.");
+        return store.hint("These columns are computed: there is nothing to paste into.");
     }
     let gauges = columns.contains(&Some(Column::Gauge));
     let wound = store.design.with_untracked(|design| {
@@ -250,9 +255,13 @@ pub fn paste(store: Store, event: &ClipboardEvent) {
         rows.filter(|string| string.make_up.is_wound()).count()
     });
     let own_make_up = columns.contains(&Some(Column::MakeUp));
-    store.send(&Edit::Block { row: at.row, columns, texts });
-    if gauges && !own_make_up && wound > 0 {
-        store.tell("The gauge of a wound string follows from its windings, so those were left as they are.");
+    let words = if gauges && !own_make_up && wound > 0 {
+        "The gauge of a wound string follows from its windings, so those were left as they are."
+    } else {
+        ""
+    };
+    if !store.tell(store.change(&Edit::Block { row: at.row, columns, texts }), words) {
+        return;
     }
     store.selection.set(Selection {
         anchor: at,

@@ -71,11 +71,9 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
         let (count, name) = untrack(|| (count(), name()));
         let edit = preview.with_untracked(|preview| preview.edit.clone());
         store.window.set(None);
-        store.send(&edit);
-        if store.notice.with_untracked(Option::is_none) {
-            let strings = if count == 1 { "string is" } else { "strings are" };
-            store.tell(format!("{count} {strings} now of {name}. Undo takes that back."));
-        }
+        let strings = if count == 1 { "string is" } else { "strings are" };
+        let words = format!("{count} {strings} now of {name}. Undo takes that back.");
+        store.tell(store.change(&edit), &words);
     };
     let heads = rows::exchange_heads(&units).into_iter();
     let heads: Vec<AnyView> =

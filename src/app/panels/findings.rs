@@ -51,6 +51,7 @@ fn Line(store: Store, finding: FindingWords) -> impl IntoView {
         let mend = move |_| {
             store.send(&edit);
             store.close_step();
+            // To the string, also where the cure was refused.
             go_to(store, row.unwrap_or(0));
             browser::focus(store.main_part());
         };

@@ -109,20 +109,19 @@ pub fn open_files(store: Store, files: Option<FileList>) {
     });
 }
 
-/// Saves the design as a file.
+/// Hands the design to the browser as a file.
 pub fn save(store: Store) {
     let design = store.design.get_untracked();
     let name = file_name(&design.title, "json");
-    browser::offer_file(&name, "application/json", &persist::write(&design));
-    store.tell(format!("Saved as {name}, where this browser puts its downloads."));
+    let text = persist::write(&design);
+    store.tell_handed(browser::offer_file(&name, "application/json", &text));
 }
 
 fn save_table(store: Store) {
     let design = store.design.get_untracked();
     let text = store.analysis.with_untracked(|analysis| table::write(&design, analysis));
     let name = file_name(&design.title, "csv");
-    browser::offer_file(&name, "text/csv", &text);
-    store.tell(format!("Saved as {name}, where this browser puts its downloads."));
+    store.tell_handed(browser::offer_file(&name, "text/csv", &text));
 }
 
 /// A name for a file: the title, with what file systems dislike taken out.
@@ -210,11 +209,14 @@ fn turn_theme(store: Store) {
     let dark = !store.dark.get_untracked();
     let name = if dark { "dark" } else { "light" };
     store.dark.set(dark);
-    if dark == browser::prefers_dark() {
-        browser::forget(THEME);
+    let kept = if dark == browser::prefers_dark() {
         browser::set_theme(None);
+        browser::forget(THEME)
     } else {
-        browser::keep(THEME, name);
         browser::set_theme(Some(name));
+        browser::keep(THEME, name)
+    };
+    if let Err(why) = kept {
+        store.complain(format!("This browser does not remember the colours: {why}."));
     }
 }

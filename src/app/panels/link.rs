@@ -28,11 +28,12 @@ pub fn copy_link(store: Store) {
 fn copy(store: Store, address: String) {
     let length = address.chars().count();
     spawn_local(async move {
-        if browser::copy(address).await {
+        if let Some(copied) = browser::copy(address).await {
             store.window.set(None);
-            store.tell(format!(
+            let words = format!(
                 "Link copied ({length} characters). Whoever opens it sees this very design; nothing is sent to a server."
-            ));
+            );
+            store.tell(Ok(copied.into()), &words);
         } else if store.window.get_untracked().is_none() {
             store.window.set(Some(Which::Link));
         } else {

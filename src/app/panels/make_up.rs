@@ -47,13 +47,13 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
         format!("Make-up of strings {} to {}", first + 1, last + 1)
     };
     let take = move |_| {
-        store.notice.set(None);
         let after = draft.get_untracked();
         // What was not changed is left alone; a single string that is as it was too.
-        if let Some(edit) = taken(first..last + 1, &before, after) {
-            store.send(&edit);
-        }
-        if !store.notice.with_untracked(|told| told.as_ref().is_some_and(|told| told.problem)) {
+        let done = match taken(first..last + 1, &before, after) {
+            Some(edit) => store.tell(store.change(&edit), ""),
+            None => true,
+        };
+        if done {
             store.window.set(None);
         }
     };

@@ -35,7 +35,8 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
         }
     };
     let problem = move || {
-        store.notice.with(|told| told.as_ref().filter(|told| told.problem).map(|t| t.text.clone()))
+        let told = store.notice.read();
+        told.as_ref().filter(|told| told.is_problem()).map(|told| told.text().to_owned())
     };
     view! {
         <Window title="Materials" wide=true on_close=close>
@@ -53,7 +54,7 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
                     <h3>{words(move || desk.current.with(|spec| spec.name.clone()))}</h3>
                     <Standing desk=desk/>
                     <p class="wrong" role="alert">{problem}</p>
-                    <p role="status">{words(move || desk.told.get())}</p>
+                    <p role="status">{words(move || desk.told())}</p>
                     <Naming desk=desk/>
                     <div class="facts">
                         {Property::ALL.map(|property| fact_row(desk, property)).collect_view()}
@@ -112,15 +113,17 @@ fn Standing(desk: Desk) -> impl IntoView {
         let key = desk.key();
         if let Some(first) = built_in().iter().find(|material| material.key == key) {
             desk.forget(&key);
-            store.send(&Edit::Material(first.clone()));
-            desk.told.set("Back to the built-in figures.".to_owned());
+            desk.tell(
+                store.change(&Edit::Material(first.clone())),
+                "Back to the built-in figures.",
+            );
         }
     };
     let remove = move || {
         let key = desk.key();
         desk.forget(&key);
-        store.send(&Edit::RemoveMaterial { key: key.clone() });
-        desk.told.set(format!("Removed {key}. Undo brings it back."));
+        let words = format!("Removed {key}. Undo brings it back.");
+        desk.tell(store.change(&Edit::RemoveMaterial { key }), &words);
     };
     view! {
         <p class="hint">{words}</p>

@@ -23,9 +23,9 @@ use crate::engine::pitch::Note;
 #[component]
 pub fn NewWindow(store: Store) -> impl IntoView {
     let begin = Callback::new(move |design: Design| {
-        store.begin(design);
-        store.notice.set(None);
-        store.window.set(None);
+        if store.tell(store.begin(design), "") {
+            store.window.set(None);
+        }
     });
     let empty = move || begin.run(Design::default());
     view! {
@@ -120,9 +120,9 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
 #[component]
 fn FromSample(store: Store) -> impl IntoView {
     let open = move |sample: &Sample| {
-        store.open(sample.design(), Origin::Sample);
-        store.notice.set(None);
-        store.window.set(None);
+        if store.tell(store.open(sample.design(), Origin::Sample), "") {
+            store.window.set(None);
+        }
     };
     let samples = SAMPLES
         .iter()

@@ -9,7 +9,8 @@ use crate::app::widgets::button::button;
 #[component]
 pub fn NoticeLine(store: Store) -> impl IntoView {
     let shown = move || {
-        store.notice.get().map(|Notice { text, problem }| {
+        store.notice.get().map(|notice: Notice| {
+            let (text, problem) = (notice.text().to_owned(), notice.is_problem());
             view! {
                 <div class="notice" class:problem=problem role=if problem { "alert" } else { "status" }>
                     <p>{text}</p>
@@ -43,7 +44,7 @@ pub fn OriginLine(store: Store) -> impl IntoView {
                 <div class="origin" role="status">
                     <p>{text}</p>
                     {(!action.is_empty()).then(|| view! {
-                        <button type="button" class="tool main" on:click=move |_| store.keep_copy()>{action}</button>
+                        <button type="button" class="tool main" on:click=move |_| { store.tell(store.keep_copy(), "Kept in this browser."); }>{action}</button>
                     })}
                 </div>
             }

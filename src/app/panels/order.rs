@@ -94,9 +94,10 @@ fn fresh(store: Store) -> AnyView {
     let put = move || {
         if let Some(items) = new.get_untracked() {
             let count = items.len();
-            store.send(&Edit::Stock(items));
+            let changed = store.change(&Edit::Stock(items));
             store.close_step();
-            store.tell(format!("The design now holds codes and prices of {count} items."));
+            let words = format!("The design now holds codes and prices of {count} items.");
+            store.tell(changed, &words);
             browser::focus("order");
         }
     };
@@ -281,6 +282,5 @@ fn whole(number: f64) -> u32 {
 fn offer(store: Store, what: &str, text: &str) {
     let title = store.design.with_untracked(|design| design.title.clone());
     let name = file_name(&format!("{title} {what}"), "csv");
-    browser::offer_file(&name, "text/csv", text);
-    store.tell(format!("Saved as {name}, where this browser puts its downloads."));
+    store.tell_handed(browser::offer_file(&name, "text/csv", text));
 }

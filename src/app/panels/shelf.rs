@@ -4,25 +4,28 @@ use leptos::prelude::*;
 
 use crate::app::shelf::{self, Shelved};
 use crate::app::store::{Origin, Store};
-use crate::app::widgets::list::{either, list, part, while_so};
+use crate::app::widgets::list::{either, list, part, while_so, words};
 use crate::app::widgets::window::Window;
 
 /// The list of kept designs: open one, or take one away.
 #[component]
 pub fn ShelfWindow(store: Store) -> impl IntoView {
-    store.keep_now();
+    store.keep_and_tell();
     let designs = RwSignal::new(shelf::all());
     let asked = RwSignal::new(None::<String>);
+    // Told here, as the window lies over the line of the page.
+    let wrong = RwSignal::new(String::new());
     let open = move |id: String| match shelf::take(&id) {
         Ok(design) => {
-            store.open(design, Origin::Kept(id));
-            store.window.set(None);
+            if store.tell(store.open(design, Origin::Kept(id)), "") {
+                store.window.set(None);
+            }
         }
-        Err(why) => store.complain(format!("That design was not opened: {why}.")),
+        Err(why) => wrong.set(format!("That design was not opened: {why}.")),
     };
-    let remove = move |id: String| {
-        shelf::remove(&id);
-        designs.update(|designs| designs.retain(|design| design.id != id));
+    let remove = move |id: String| match shelf::remove(&id) {
+        Ok(_) => designs.update(|designs| designs.retain(|design| design.id != id)),
+        Err(why) => wrong.set(format!("This browser did not delete that design: {why}.")),
     };
     let is_open = move |id: &str| store.origin.get() == Origin::Kept(id.to_owned());
     let line = move |Shelved { id, title, strings }: Shelved| {
@@ -53,6 +56,7 @@ pub fn ShelfWindow(store: Store) -> impl IntoView {
     view! {
         <Window title="Designs kept in this browser" on_close=move || store.window.set(None)>
             <p>"They stay on this device. Save a design as a file to keep it for good or to move it."</p>
+            <p class="wrong" role="alert">{words(move || wrong.get())}</p>
             <ul class="shelf">
                 {list(move || {
                     let line = |design: Shelved| part(&design.id.clone(), move || line(design).into_any());

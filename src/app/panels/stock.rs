@@ -36,7 +36,7 @@ pub fn StockWindow(store: Store) -> impl IntoView {
             <div class="stock">
                 {lists(desk)}
                 <p class="wrong" role="alert">{words(move || desk.wrong.get())}</p>
-                <p class="hint" role="status">{words(move || desk.told.get())}</p>
+                <p class="hint" role="status">{words(move || desk.told())}</p>
                 <ul class="stock-bad wrong" id="stock-left-out" aria-label="Lines that were left out">{list(left_out)}</ul>
                 {either(move || desk.importing.get(), move || import::view(desk), move || items::view(desk))}
             </div>
@@ -149,7 +149,5 @@ fn save(desk: Desk) {
 }
 
 fn offer(desk: Desk, name: &str, kind: &str, text: &str) {
-    browser::offer_file(name, kind, text);
-    desk.saved.set(true);
-    desk.told.set(format!("Saved as {name}, where this browser puts its downloads."));
+    desk.tell_handed(browser::offer_file(name, kind, text));
 }

@@ -61,9 +61,10 @@ fn extend(store: Store, up: bool) {
         return;
     }
     let edit = if up { Edit::ExtendUp { count: 1 } } else { Edit::ExtendDown { count: 1 } };
-    store.send(&edit);
-    let last = store.count().saturating_sub(1);
-    go_to(store, if up { 0 } else { last });
+    if store.tell(store.change(&edit), "") {
+        let last = store.count().saturating_sub(1);
+        go_to(store, if up { 0 } else { last });
+    }
 }
 
 /// Says what the cell under the cursor means, or what is wrong with it, and leads on to how a figure is

@@ -18,15 +18,6 @@ pub enum Origin {
     Kept(String),
 }
 
-/// Something to tell the user.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Notice {
-    /// A sentence.
-    pub text: String,
-    /// Whether something went wrong.
-    pub problem: bool,
-}
-
 /// What stands at the left of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum View {

@@ -297,13 +297,11 @@ impl Desk {
         let count = proposal.rows.iter().filter(|row| !without.contains(&row.row)).count();
         self.clear();
         self.store.close_step();
-        self.store.send(&edit);
+        let changed = self.store.change(&edit);
         self.store.close_step();
-        if self.store.notice.with_untracked(Option::is_none) {
-            let strings =
-                if count == 1 { "1 string".to_owned() } else { format!("{count} strings") };
-            self.store.tell(format!("Taken: {strings} changed. Undo brings back what was there."));
-        }
+        let strings = if count == 1 { "1 string".to_owned() } else { format!("{count} strings") };
+        let words = format!("Taken: {strings} changed. Undo brings back what was there.");
+        self.store.tell(changed, &words);
         browser::focus("find-set");
     }
 

@@ -65,8 +65,7 @@ fn offer(store: Store, file: File) {
     match made {
         Ok(bytes) => {
             let name = file_name(&design.title, ending);
-            browser::offer_bytes(&name, media_type, &bytes);
-            store.tell(format!("Saved as {name}, where this browser puts its downloads."));
+            store.tell_handed(browser::offer_bytes(&name, media_type, &bytes));
         }
         Err(error) => store.complain(why(&error)),
     }

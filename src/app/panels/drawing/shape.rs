@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use self::drives::Drives;
 use self::spacing::Spacing;
-use crate::app::store::Store;
+use crate::app::store::{Outcome, Store};
 use crate::app::widgets::fields::{Choice, NumberField};
 use crate::app::widgets::list::{list, part};
 use crate::design::document::GeometrySpec;
@@ -44,9 +44,22 @@ impl Form {
 
     /// Changes the shape in a step of its own.
     pub(super) fn step(self, change: impl FnOnce(&mut GeometrySpec)) {
+        let outcome = self.try_step(change);
+        self.store.tell(outcome, "");
+    }
+
+    /// Changes the shape in a step of its own.
+    ///
+    /// # Errors
+    ///
+    /// When the design cannot have that shape.
+    pub(super) fn try_step(self, change: impl FnOnce(&mut GeometrySpec)) -> Outcome {
+        let mut geometry = self.now();
+        change(&mut geometry);
         self.store.close_step();
-        self.change(change);
+        let outcome = self.store.change(&Edit::Geometry(Box::new(geometry)));
         self.store.close_step();
+        outcome
     }
 
     /// A field of a number.

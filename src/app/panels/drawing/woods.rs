@@ -177,7 +177,7 @@ fn sections(form: Form) -> AnyView {
         if form.now().neck.sections.len() < MOST_SECTIONS {
             form.step(|geometry| geometry.neck.sections.push(next_section(&geometry.neck)));
         } else {
-            form.store.tell(format!("A neck has at most {MOST_SECTIONS} sections."));
+            form.store.hint(&format!("A neck has at most {MOST_SECTIONS} sections."));
         }
     };
     let table = NumberTable {

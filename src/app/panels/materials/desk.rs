@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::rows::sentence;
-use crate::app::store::Store;
+use crate::app::store::{Outcome, Store};
 use crate::design::document::MaterialSpec;
 use crate::design::edit::Edit;
 use crate::design::letters::small;
@@ -58,8 +58,8 @@ pub(super) struct Desk {
     /// The material that the form shows.
     pub(super) current: Memo<MaterialSpec>,
     pub(super) lines: Memo<Vec<Line>>,
-    /// What was done.
-    pub(super) told: RwSignal<String>,
+    /// What was done; only [`Desk::tell`] says that something was.
+    told: RwSignal<String>,
     /// Key, name and density of a material to be added.
     pub(super) new: RwSignal<[String; 3]>,
 }
@@ -207,13 +207,25 @@ impl Desk {
                 self.drafts.update(|drafts| {
                     drafts.retain(|(key, of, _)| *key != spec.key || *of != Some(property));
                 });
-                self.store.send(&Edit::Fact { material, property: Some(property) });
+                let taken = self.store.change(&Edit::Fact { material, property: Some(property) });
                 self.store.close_step();
                 let (label, unit) = (small(property.label()), property.unit());
-                self.told.set(format!("Taken as the {label} of {}: {text} {unit}.", spec.name));
+                let words = format!("Taken as the {label} of {}: {text} {unit}.", spec.name);
+                self.tell(taken, &words);
             }
             Err(error) => self.told.set(sentence(&error.to_string())),
         }
+    }
+
+    /// Tells an outcome: what was done in `words`, here; what was not where every refusal is told.
+    pub(super) fn tell(self, outcome: Outcome, words: &str) {
+        let done = self.store.tell(outcome, "");
+        self.told.set(if done { words.to_owned() } else { String::new() });
+    }
+
+    /// What was done last.
+    pub(super) fn told(self) -> String {
+        self.told.get()
     }
 
     /// What was typed for name (0) or key (1) of the material in the form.

@@ -95,19 +95,24 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
     };
     let rename = move || {
         with_key(&|spec, to| {
-            desk.carry(&spec.key, &to);
-            store.send(&Edit::RenameMaterial { from: spec.key.clone(), to: to.clone() });
-            desk.choose(to.clone());
-            desk.told.set(format!("{} now has the key {to}; its strings follow.", spec.name));
+            let edit = Edit::RenameMaterial { from: spec.key.clone(), to: to.clone() };
+            let renamed = store.change(&edit);
+            if renamed.is_ok() {
+                desk.carry(&spec.key, &to);
+                desk.choose(to.clone());
+            }
+            desk.tell(renamed, &format!("{} now has the key {to}; its strings follow.", spec.name));
         });
     };
     let copy_it = move || {
         with_key(&|spec, to| {
             let copied = store.design.with_untracked(|design| copy(design, &spec, &to));
-            desk.set_naming(1, None);
-            store.send(&Edit::Material(copied));
-            desk.choose(to);
-            desk.told.set(format!("A copy of {}, of this design.", spec.name));
+            let added = store.change(&Edit::Material(copied));
+            if added.is_ok() {
+                desk.set_naming(1, None);
+                desk.choose(to);
+            }
+            desk.tell(added, &format!("A copy of {}, of this design.", spec.name));
         });
     };
     Effect::new(move |_| {
@@ -176,10 +181,12 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
     let add = move || match made() {
         Ok(material) => {
             let (key, name) = (material.key.clone(), material.name.clone());
-            store.send(&Edit::Material(material));
-            desk.new.set(Default::default());
-            desk.choose(key);
-            desk.told.set(format!("Added {name}."));
+            let added = store.change(&Edit::Material(material));
+            if added.is_ok() {
+                desk.new.set(Default::default());
+                desk.choose(key);
+            }
+            desk.tell(added, &format!("Added {name}."));
         }
         Err(error) => wrong.set(sentence(&error)),
     };

@@ -57,14 +57,15 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
     let start = move || match make() {
         Ok((design, turned)) => {
             let whole = gaps(&design).is_empty();
-            store.begin(design);
-            store.view.set(View::Chart);
-            if turned {
-                store.tell("The list began with the longest string, so it was turned round: string 1 is the shortest.");
+            let words = if turned {
+                "The list began with the longest string, so it was turned round: string 1 is the shortest."
             } else {
-                store.notice.set(None);
+                ""
+            };
+            if store.tell(store.begin(design), words) {
+                store.view.set(View::Chart);
+                store.window.set((!whole).then_some(Open::Missing));
             }
-            store.window.set((!whole).then_some(Open::Missing));
         }
         Err(why) => wrong.set(why),
     };

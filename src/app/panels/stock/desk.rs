@@ -2,17 +2,23 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser;
+use crate::app::browser::{self, Handed, NotHanded, StorageError, Worked};
 use crate::app::rows::{StockCell, put};
 use crate::app::stock_shelf::{self, Shelved};
 use crate::app::store::Store;
 use crate::design::document::{MaterialSpec, StockItem};
+use crate::design::letters::capital;
 use crate::design::stock::{self, StockList};
 
 /// Said when the browser does not keep the list.
-const NOT_KEPT: &str = "This browser does not keep the stock list (its storage is full or switched off). It stays in use until you leave the page: save it as a file.";
+const NOT_KEPT: &str = "This browser does not keep the stock list. It stays in use until you leave the page: save it as a file.";
 /// Asked before a list is let go that the browser does not keep.
 const LEAVE: &str = "This browser does not keep the stock list, so its last changes will be gone. Go on all the same?";
+
+/// That the list in hand was changed as asked. Only this file makes one, and no words of success can be said
+/// without.
+#[derive(Debug)]
+pub struct Changed(());
 
 /// The signals of the panel.
 #[derive(Clone, Copy)]
@@ -26,8 +32,8 @@ pub struct Desk {
     pub lists: RwSignal<Vec<Shelved>>,
     /// What went wrong.
     pub wrong: RwSignal<String>,
-    /// What was done.
-    pub told: RwSignal<String>,
+    /// What was done; only [`Desk::tell`] and its like say that something was.
+    told: RwSignal<String>,
     /// Whether a table is being read.
     pub importing: RwSignal<bool>,
     /// The table.
@@ -36,8 +42,8 @@ pub struct Desk {
     pub filter: RwSignal<String>,
     /// Changes when the rows are others than before, so that what was typed into them goes.
     pub turn: RwSignal<u32>,
-    /// Whether it was saved as a file since the last change.
-    pub saved: RwSignal<bool>,
+    /// Whether the browser took it as a file since the last change.
+    saved: RwSignal<bool>,
     /// The lines of the last table that were left out.
     pub left_out: RwSignal<Vec<String>>,
     /// Whether the browser does not keep the list.
@@ -94,6 +100,33 @@ impl Desk {
     pub fn complain(self, text: String) {
         self.told.set(String::new());
         self.wrong.set(text);
+    }
+
+    /// Tells what was done.
+    pub fn tell(self, _done: Changed, words: String) {
+        self.told.set(words);
+    }
+
+    /// What was done last.
+    pub fn told(self) -> String {
+        self.told.get()
+    }
+
+    /// Tells whether the browser took the list as a file, and remembers if it did.
+    pub fn tell_handed(self, handed: Result<Handed, NotHanded>) {
+        match handed {
+            Ok(handed) => {
+                self.saved.set(true);
+                self.told.set(handed.words());
+            }
+            Err(error) => self.complain(format!("{}.", capital(&error.to_string()))),
+        }
+    }
+
+    /// Tells whether the browser kept the list, and remembers it.
+    fn tell_kept(self, kept: Result<Worked, StorageError>) {
+        self.unkept.set(kept.is_err());
+        self.wrong.set(kept.err().map_or_else(String::new, not_kept));
     }
 
     /// Whether the list may be let go: it is kept or saved, or the user says so.
@@ -154,9 +187,8 @@ impl Desk {
         let (id, kept) = stock_shelf::begin(&list);
         let name = list.name.clone();
         self.take(&id, list);
-        self.wrong.set(if kept { String::new() } else { NOT_KEPT.to_owned() });
-        self.unkept.set(!kept);
-        self.told.set(format!("\"{name}\" is now in use."));
+        self.tell_kept(kept);
+        self.tell(Changed(()), format!("\"{name}\" is now in use."));
     }
 
     /// Asks, then removes the list in hand.
@@ -166,47 +198,51 @@ impl Desk {
             "Remove the stock list \"{name}\" from this browser for good? Designs keep the codes and prices that they hold."
         );
         if browser::confirmed(&question) {
-            stock_shelf::remove(&self.id.get_untracked());
-            self.load(&stock_shelf::in_use());
-            self.told.set(format!("\"{name}\" was removed."));
+            match stock_shelf::remove(&self.id.get_untracked()) {
+                Ok(_) => {
+                    self.load(&stock_shelf::in_use());
+                    self.tell(Changed(()), format!("\"{name}\" was removed."));
+                }
+                Err(why) => self.complain(format!("\"{name}\" was not removed: {why}.")),
+            }
         }
     }
 
-    /// Changes the list and keeps it; whether it could be changed. A list that was not read is not
-    /// written over.
-    pub fn change(self, mut next: StockList) -> bool {
+    /// Changes the list and keeps it. A list that was not read is not written over. What goes wrong is told;
+    /// `None` when the list could not be changed.
+    #[must_use = "words of success need it"]
+    pub fn change(self, mut next: StockList) -> Option<Changed> {
         stock::give_keys(&mut next.items);
         if let Err(error) = stock::check(&next) {
             self.complain(format!("That was not taken: {error}."));
-            return false;
+            return None;
         }
         let id = self.id.get_untracked();
         if let Err(why) = stock_shelf::take(&id)
             && !self.unkept.get_untracked()
         {
             self.complain(format!("That was not taken: {why}. Make a new list first."));
-            return false;
+            return None;
         }
         let kept = stock_shelf::keep(&id, &next);
         stock_shelf::set_in_use(&id);
         let shop = stock_shelf::filled(&next);
         self.list.set(next);
         self.store.shop.set(shop);
-        self.unkept.set(!kept);
         self.saved.set(false);
         self.told.set(String::new());
-        self.wrong.set(if kept { String::new() } else { NOT_KEPT.to_owned() });
-        true
+        self.tell_kept(kept);
+        Some(Changed(()))
     }
 
     pub fn rename(self, name: String) {
-        if self.change(StockList { name, ..self.list.get_untracked() }) {
+        if self.change(StockList { name, ..self.list.get_untracked() }).is_some() {
             self.lists.set(self.list.with_untracked(|list| listed(&self.id.get_untracked(), list)));
         }
     }
 
     pub fn set_currency(self, currency: String) {
-        self.change(StockList { currency, ..self.list.get_untracked() });
+        let _told = self.change(StockList { currency, ..self.list.get_untracked() });
     }
 
     /// Changes one item; whether it could be changed.
@@ -214,7 +250,7 @@ impl Desk {
         let mut list = self.list.get_untracked();
         let Some(item) = list.items.get_mut(row) else { return false };
         change(item);
-        self.change(list)
+        self.change(list).is_some()
     }
 
     /// Puts what was typed into a cell.
@@ -244,7 +280,7 @@ impl Desk {
         list.items.push(StockItem::default());
         let row = list.items.len() - 1;
         self.filter.set(String::new());
-        self.change(list).then_some(row)
+        self.change(list).map(|_| row)
     }
 
     /// An item goes.
@@ -252,9 +288,9 @@ impl Desk {
         let mut list = self.list.get_untracked();
         if row < list.items.len() {
             let item = list.items.remove(row);
-            if self.change(list) {
+            if let Some(changed) = self.change(list) {
                 self.turn.update(|turn| *turn += 1);
-                self.told.set(format!("{} was removed.", item.make_up.text()));
+                self.tell(changed, format!("{} was removed.", item.make_up.text()));
             }
         }
     }
@@ -274,6 +310,12 @@ impl Desk {
         all.extend(self.store.design.with(|design| design.materials.clone()));
         all
     }
+}
+
+fn not_kept(why: StorageError) -> String {
+    format!(
+        "This browser does not keep the stock list: {why}. It stays in use until you leave the page: save it as a file."
+    )
 }
 
 /// Every list on the shelf, and the one in hand, kept or not.

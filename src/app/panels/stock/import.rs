@@ -117,18 +117,16 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
             return;
         }
         let given = StockList { items, ..StockList::default() };
-        let (merged, added, changed) = desk.list.with_untracked(|list| merge(list, &given));
-        if !desk.change(merged) {
-            return;
-        }
+        let (merged, added, updated) = desk.list.with_untracked(|list| merge(list, &given));
+        let Some(changed) = desk.change(merged) else { return };
         desk.turn.update(|turn| *turn += 1);
-        let mut text = format!("Items from the table: {added} new, {changed} changed.");
+        let mut text = format!("Items from the table: {added} new, {updated} changed.");
         if !bad.is_empty() {
             text.push_str(" These lines were left out:");
         }
         desk.left_out.set(bad.iter().map(sentence).collect());
         desk.importing.set(false);
-        desk.told.set(text);
+        desk.tell(changed, text);
     };
     view! {
         <h3>"Which column is what"</h3>

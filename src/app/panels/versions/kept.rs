@@ -59,18 +59,16 @@ fn KeepLine(store: Store) -> impl IntoView {
     let name = RwSignal::new(String::new());
     let (day, month, year) = browser::today();
     let date = RwSignal::new(rows::day_words(day, month, year));
-    let count = move || store.design.with_untracked(|design| design.versions.len());
     let keep = move || {
-        let before = count();
+        let before = store.design.with_untracked(|design| design.versions.len());
         let given = name.get_untracked();
         let called = match given.trim() {
             "" => format!("Version {}", before + 1),
             given => given.to_owned(),
         };
-        store.send(&Edit::KeepVersion { name: called.clone(), date: date.get_untracked() });
-        if count() > before {
+        let edit = Edit::KeepVersion { name: called.clone(), date: date.get_untracked() };
+        if store.tell(store.change(&edit), &format!("Kept as \"{called}\", in this design.")) {
             name.set(String::new());
-            store.tell(format!("Kept as \"{called}\"."));
         }
     };
     let on_keys = move |event: KeyboardEvent| {
@@ -107,17 +105,14 @@ fn line(
     };
     let called = move || versions.with_untracked(|all| rows::side_words(all, Some(index)));
     let restore = move || {
-        store.send(&Edit::RestoreVersion { index });
-        store.tell(format!(
-            "The design is again as it was in \"{}\". Undo takes that back.",
-            called()
-        ));
+        let words =
+            format!("The design is again as it was in \"{}\". Undo takes that back.", called());
+        store.tell(store.change(&Edit::RestoreVersion { index }), &words);
         browser::focus_if_lost("versions");
     };
     let remove = move || {
-        let called = called();
-        store.send(&Edit::RemoveVersion { index });
-        store.tell(format!("\"{called}\" was removed. Undo brings it back."));
+        let words = format!("\"{}\" was removed. Undo brings it back.", called());
+        store.tell(store.change(&Edit::RemoveVersion { index }), &words);
         browser::focus_if_lost("versions");
     };
     let number = index + 1;

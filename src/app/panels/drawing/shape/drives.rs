@@ -37,8 +37,7 @@ pub(super) fn Drives(form: Form) -> impl IntoView {
         match turned {
             Ok(turned) => {
                 store.close_step();
-                store.send(&turned.edit);
-                store.tell(turned.told);
+                store.tell(store.change(&turned.edit), &turned.told);
             }
             Err(_) => {
                 store.complain("A curve needs at least two strings with lengths. Type some first.");
@@ -69,7 +68,7 @@ fn nodes(form: Form) -> AnyView {
     };
     let add = move || match one_more_node(&form.now()) {
         Some(nodes) => form.step(|geometry| geometry.nodes_mm = nodes),
-        None => form.store.tell(format!(
+        None => form.store.hint(&format!(
             "A node can be added where the curve can be drawn and has fewer than {MOST_NODES}."
         )),
     };

@@ -51,9 +51,8 @@ pub(super) fn Spacing(form: Form) -> impl IntoView {
         let spec = form.now().spacing.gaps;
         let strings = form.store.count_now();
         let next = told_as(&spec, kind, strings);
-        let told = told(&spec, &next, strings);
-        form.step(|geometry| geometry.spacing.gaps = next);
-        form.store.tell(told);
+        let words = told(&spec, &next, strings);
+        form.store.tell(form.try_step(|geometry| geometry.spacing.gaps = next), &words);
     };
     let set_measured = move |measured| {
         let spacing = form.now().spacing;
@@ -70,11 +69,12 @@ pub(super) fn Spacing(form: Form) -> impl IntoView {
     };
     let convert = move || {
         if let Some(spacing) = before.get_untracked() {
-            form.step(|geometry| {
+            let outcome = form.try_step(|geometry| {
                 let measured = geometry.spacing.measured;
                 geometry.spacing = measured_as(&spacing, measured, geometry.board_angle_deg);
             });
-            form.store.tell("The numbers were converted: the strings stay where they were.");
+            let words = "The numbers were converted: the strings stay where they were.";
+            form.store.tell(outcome, words);
         }
     };
     let offer = move || {
@@ -167,7 +167,7 @@ fn zones(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
             sort(&mut rows, |one, other| one[0] > other[0]);
             form.step(|geometry| geometry.spacing.gaps = GapsSpec::ZonesMm(as_zones(&rows)));
         } else {
-            form.store.tell("Every gap has a zone of its own already.");
+            form.store.hint("Every gap has a zone of its own already.");
         }
     };
     let table = NumberTable {

@@ -1,0 +1,162 @@
+//! Opening designs: the first one, one of the shelf, one that begins here, a link, a file.
+
+use super::super::{browser, shelf, stock_shelf};
+use super::{Done, Fetching, Not, Origin, Outcome, Part, Selection, Store};
+use crate::design::document::Design;
+use crate::design::history::History;
+use crate::design::presets::SAMPLES;
+use crate::design::{link, persist, table};
+use leptos::prelude::*;
+
+/// Asked before a design is let go that the browser does not keep.
+const NOT_KEPT: &str = "This browser does not keep the design that is open, so it will be gone. Open the other one all the same?";
+
+impl Store {
+    /// Opens what the address, this browser's shelf or, on a first visit, a sample brings, and tells what of
+    /// these could not be opened. In place of a last design that cannot be read there is the sample too; it is
+    /// not remembered as the last one until it is changed.
+    pub fn open_first(fetch: fn(Part) -> Fetching) -> Self {
+        let last = shelf::last_open();
+        let mut problems = Vec::new();
+        let (design, origin) = match last {
+            Ok(Some((id, design))) => (design, Origin::Kept(id)),
+            Ok(None) => (first_sample(), Origin::Sample),
+            Err(why) => {
+                problems.push(format!("The design that was open last was not opened: {why}."));
+                (first_sample(), Origin::Sample)
+            }
+        };
+        let store = Self::new(design, origin, fetch);
+        match stock_shelf::shop() {
+            Ok(shop) => store.shop.set(shop),
+            Err(why) => problems.push(format!(
+                "The stock list in use was not opened: {why}. Open Stock to choose another."
+            )),
+        }
+        if let Err(Not::Refused(why)) = store.open_link() {
+            problems.push(why);
+        }
+        if !problems.is_empty() {
+            store.complain(problems.join(" "));
+        }
+        store
+    }
+
+    /// Opens a design in place of the one that is open, which stays on the shelf if it was kept. One
+    /// that the browser does not keep is let go only if the user says so.
+    ///
+    /// # Errors
+    ///
+    /// When the user does not want it.
+    pub fn open(self, design: Design, origin: Origin) -> Outcome {
+        let done = self.replace(design, origin.clone())?;
+        if let Origin::Kept(id) = &origin {
+            shelf::set_open(id);
+        }
+        Ok(done)
+    }
+
+    /// Opens a design that begins here: it is kept at once.
+    ///
+    /// # Errors
+    ///
+    /// When the user does not want it. That the browser does not keep it is told beside the words of success.
+    pub fn begin(self, design: Design) -> Outcome {
+        let done = self.replace(design, Origin::Kept(browser::fresh_name()))?;
+        self.unkept.set_value(true);
+        match self.keep_now() {
+            Err(Not::Refused(why)) => Ok(Done::but(&why)),
+            _ => Ok(done),
+        }
+    }
+
+    fn replace(self, design: Design, origin: Origin) -> Outcome {
+        let kept = self.keep_now();
+        let done = match kept {
+            Ok(done) => done,
+            Err(_) if browser::confirmed(NOT_KEPT) => Done::plain(),
+            Err(_) => return Err(Not::Declined),
+        };
+        self.unkept.set_value(false);
+        self.changed_elsewhere.set_value(false);
+        if origin != Origin::Link {
+            browser::drop_fragment();
+        }
+        self.typing.set(None);
+        self.hover.set(None);
+        self.paper.look.set(None);
+        self.ghost.set(None);
+        self.selection.set(Selection::default());
+        self.notice.set(None);
+        self.origin.set(origin);
+        self.history.set(History::new(design));
+        browser::to_top("chart-scroll");
+        Ok(done)
+    }
+
+    /// Opens the design that the address carries, if it carries one. The address does not keep a link that
+    /// was not opened.
+    ///
+    /// # Errors
+    ///
+    /// When it cannot be read, or the user does not want it: what is open stays.
+    pub fn open_link(self) -> Outcome {
+        let fragment = browser::fragment();
+        if fragment.is_empty() {
+            return Ok(Done::plain());
+        }
+        let opened = match link::read(&fragment) {
+            Ok(design) => self.open(design, Origin::Link),
+            Err(error) => Err(Not::Refused(format!("This link was not opened: {error}."))),
+        };
+        if opened.is_err() {
+            browser::drop_fragment();
+        }
+        opened
+    }
+
+    /// Opens a file of ours, a design or a table of strings, and tells how that went.
+    pub fn open_text(self, name: &str, text: &str) {
+        let (outcome, words) = if text.trim_start().starts_with('{') {
+            let opened = match persist::read(text) {
+                Ok(design) => self.begin(design),
+                Err(error) => Err(Not::Refused(format!("{name} was not opened: {error}."))),
+            };
+            (opened, format!("Opened {name}."))
+        } else {
+            self.begin_table(name, text)
+        };
+        self.tell(outcome, &words);
+    }
+
+    /// Begins with a table of strings; the words are for when that is done.
+    fn begin_table(self, name: &str, text: &str) -> (Outcome, String) {
+        let read = match table::read(text) {
+            Ok(read) => read,
+            Err(errors) => {
+                let first: Vec<String> =
+                    errors.iter().take(3).map(|error| format!("{error}.")).collect();
+                let more = match errors.len().saturating_sub(3) {
+                    0 => String::new(),
+                    more => format!(" And {more} more."),
+                };
+                let why = format!("{name} was not read: {}{more}", first.join(" "));
+                return (Err(Not::Refused(why)), String::new());
+            }
+        };
+        let ignored = match read.ignored.as_slice() {
+            [] => String::new(),
+            columns => format!(" Columns left out: {}.", columns.join(", ")),
+        };
+        let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
+        let design = read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
+        let count = design.strings.len();
+        (self.begin(design), format!("Read {count} strings from {name}.{ignored}"))
+    }
+}
+
+/// What a first visit opens: the 36-string floor harp.
+fn first_sample() -> Design {
+    let chosen = SAMPLES.iter().find(|sample| sample.key == "floor-36").unwrap_or(&SAMPLES[0]);
+    chosen.design()
+}
