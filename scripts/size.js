@@ -11,9 +11,11 @@ const CEILINGS = {
   "first screen": 300_000,
   drawing: 120_000,
   choosing: 120_000,
+  stock: 120_000,
   numbers: 120_000,
   windows: 120_000,
   papers: 120_000,
+  files: 120_000,
   shared: 120_000,
 };
 

@@ -138,6 +138,20 @@ pub fn when_idle(act: impl FnOnce() + 'static) {
     }
 }
 
+/// Waits until the browser has nothing else to do, a second at most.
+pub async fn idle() {
+    let waiting = js_sys::Promise::new(&mut |resolve, _| {
+        when_idle(move || if_it_can(resolve.call0(&JsValue::NULL)));
+    });
+    if_it_can(JsFuture::from(waiting).await);
+}
+
+/// Calls `told` when the first screen stands and what it takes to work offline is kept: what can wait may come now.
+/// Where the user pays for each byte it never does. `src/shell/offline.js` says when.
+pub fn on_leisure(told: impl Fn() + 'static) {
+    let _ = window_event_listener_untyped("stringloft-idle", move |_| told());
+}
+
 /// Calls `told` when the page is left or goes out of sight: it may not come back.
 pub fn on_leaving(told: impl Fn() + Clone + 'static) {
     let hidden = told.clone();

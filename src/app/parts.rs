@@ -20,9 +20,10 @@ use super::panels::choose::Choose;
 use super::panels::details::DetailsWindow;
 use super::panels::drawing::Drawing;
 use super::panels::exchange::ExchangeWindow;
+use super::panels::header;
 use super::panels::instrument::InstrumentWindow;
 use super::panels::keys::KeysWindow;
-use super::panels::link::LinkWindow;
+use super::panels::link::{LinkWindow, copy_link};
 use super::panels::make_up::MakeUpWindow;
 use super::panels::materials::MaterialsWindow;
 use super::panels::new_design::{MissingWindow, NewWindow};
@@ -31,16 +32,20 @@ use super::panels::order::Order;
 use super::panels::shelf::ShelfWindow;
 use super::panels::stock::StockWindow;
 use super::panels::versions::Versions;
-use super::store::{Brought, Fetching, NotFetched, Part, View, Window};
+use super::panels::{summary, templates};
+use super::stock_shelf;
+use super::store::{Act, Brought, Fetching, NotFetched, Part, View, Window};
 
 /// Fetches a part, or finds it here.
 pub fn fetch(part: Part) -> Fetching {
     match part {
         Part::Drawing => Box::pin(drawing()),
         Part::Choosing => Box::pin(choosing()),
+        Part::Stock => Box::pin(stock()),
         Part::Numbers => Box::pin(numbers()),
         Part::Windows => Box::pin(windows()),
         Part::Papers => Box::pin(papers()),
+        Part::Files => Box::pin(files()),
     }
 }
 
@@ -69,18 +74,30 @@ macro_rules! entry {
 
 entry!(drawing => DRAWING);
 entry!(choosing => CHOOSING);
+entry!(stock => STOCK);
 entry!(numbers => NUMBERS);
 entry!(windows => WINDOWS);
 entry!(papers => PAPERS);
+entry!(files => FILES);
+
+/// What a part does that has nothing of a kind to do.
+const NOTHING: Brought = Brought { views: &[], windows: &[], arrive: |_| {}, act: |_, _| {} };
 
 static DRAWING: Brought = Brought {
     views: &[(View::Drawing, |store| view! { <Drawing store=store/> }.into_any())],
-    windows: &[],
+    arrive: summary::tell_frame,
+    act: |store, _| summary::tell_frame(store),
+    ..NOTHING
 };
 
 static CHOOSING: Brought = Brought {
+    views: &[(View::Choose, |store| view! { <Choose store=store/> }.into_any())],
+    arrive: stock_shelf::follow,
+    ..NOTHING
+};
+
+static STOCK: Brought = Brought {
     views: &[
-        (View::Choose, |store| view! { <Choose store=store/> }.into_any()),
         (View::Order, |store| view! { <Order store=store/> }.into_any()),
         (View::Versions, |store| view! { <Versions store=store/> }.into_any()),
     ],
@@ -88,18 +105,19 @@ static CHOOSING: Brought = Brought {
         (Window::Stock, |store| view! { <StockWindow store=store/> }.into_any()),
         (Window::Exchange, |store| view! { <ExchangeWindow store=store/> }.into_any()),
     ],
+    arrive: stock_shelf::follow,
+    ..NOTHING
 };
 
 static NUMBERS: Brought = Brought {
-    views: &[],
     windows: &[
         (Window::Numbers, |store| view! { <NumbersWindow store=store/> }.into_any()),
         (Window::Materials, |store| view! { <MaterialsWindow store=store/> }.into_any()),
     ],
+    ..NOTHING
 };
 
 static WINDOWS: Brought = Brought {
-    views: &[],
     windows: &[
         (Window::New, |store| view! { <NewWindow store=store/> }.into_any()),
         (Window::Shelf, |store| view! { <ShelfWindow store=store/> }.into_any()),
@@ -110,12 +128,28 @@ static WINDOWS: Brought = Brought {
         (Window::Link, |store| view! { <LinkWindow store=store/> }.into_any()),
         (Window::Keys, |store| view! { <KeysWindow store=store/> }.into_any()),
     ],
+    act: |store, _| copy_link(store),
+    ..NOTHING
 };
 
 static PAPERS: Brought = Brought {
-    views: &[],
     windows: &[
         (Window::Card, |store| view! { <CardBar store=store/> }.into_any()),
         (Window::OrderSheet, |store| view! { <OrderBar store=store/> }.into_any()),
     ],
+    act: |store, act| {
+        if let Act::SaveTemplate(template) = act {
+            templates::save(store, template);
+        }
+    },
+    ..NOTHING
+};
+
+static FILES: Brought = Brought {
+    act: |store, act| match act {
+        Act::OpenTable(name, text) => store.open_table(&name, &text),
+        Act::SaveTable => header::save_table(store),
+        _ => store.open_link_and_tell(),
+    },
+    ..NOTHING
 };

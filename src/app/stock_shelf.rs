@@ -5,8 +5,10 @@
 use std::sync::Arc;
 
 use super::browser::{self, StorageError, Worked};
+use super::store::Store;
 use crate::design::stock::{self, StockList, starting_list};
 use crate::engine::order::sort;
+use leptos::prelude::*;
 
 const LISTS: &str = "stringloft/stock/";
 const IN_USE: &str = "stringloft/stock-in-use";
@@ -91,6 +93,29 @@ pub fn in_use() -> String {
     chosen.or_else(first).unwrap_or_else(|| USUAL.to_owned())
 }
 
+/// Puts the list in use into the store, and keeps it up with other tabs from then on. Asked again, it does nothing.
+pub fn follow(store: Store) {
+    if store.follows_stock.get_value() {
+        return;
+    }
+    store.follows_stock.set_value(true);
+    take_in_use(store);
+    browser::on_kept_elsewhere(move |key, _| {
+        if is_ours(&key) {
+            take_in_use(store);
+        }
+    });
+}
+
+fn take_in_use(store: Store) {
+    match shop() {
+        Ok(shop) => store.shop.set(shop),
+        Err(why) => store.complain(format!(
+            "The stock list in use was not opened: {why}. Open Stock to choose another."
+        )),
+    }
+}
+
 /// The list in use as one chooses and orders from it: every price with its currency.
 ///
 /// # Errors
@@ -106,7 +131,7 @@ pub fn filled(list: &StockList) -> Arc<StockList> {
 }
 
 /// Whether a key of the browser's storage has to do with the stock.
-pub fn is_ours(key: &str) -> bool {
+fn is_ours(key: &str) -> bool {
     key.starts_with(LISTS) || key == IN_USE
 }
 

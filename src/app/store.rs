@@ -1,5 +1,6 @@
 //! The one place where the page's state changes. Panels read the memos and send edits.
 
+mod files;
 mod keeping;
 mod kinds;
 mod opening;
@@ -13,8 +14,8 @@ use leptos::prelude::*;
 
 pub use self::kinds::{Ghost, Origin, Paper, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
-pub use self::parts::{Brought, Fetching, NotFetched, Part, Parts, Progress, Show};
-use super::browser::{self, Handed, NotHanded};
+pub use self::parts::{Act, Brought, Fetching, NotFetched, Part, Parts, Progress, Show, Template};
+use super::browser::{Handed, NotHanded};
 use super::grid::Selection;
 use crate::charts::quantity::Quantity;
 use crate::design::document::Design;
@@ -22,9 +23,9 @@ use crate::design::edit::{Edit, EditKey};
 use crate::design::explain::Topic;
 use crate::design::history::History;
 use crate::design::letters::capital;
+use crate::design::persist;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::StockList;
-use crate::design::{link, persist};
 use crate::engine::analysis::{Analysis, analyse};
 use crate::engine::bearing::{Borne, borne};
 use crate::engine::figure::Figure;
@@ -68,6 +69,8 @@ pub struct Store {
     pub ghost: RwSignal<Option<Ghost>>,
     /// The stock list in use, every price with its currency.
     pub shop: RwSignal<Arc<StockList>>,
+    /// What the frame bears, in a few words and in full.
+    pub frame: RwSignal<(String, String)>,
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
     /// The parts of the program that come after the first screen.
@@ -76,6 +79,8 @@ pub struct Store {
     /// Whether there is a change that the browser does not keep yet.
     unkept: StoredValue<bool>,
     changed_elsewhere: StoredValue<bool>,
+    /// Whether `shop` is kept up with the shelf.
+    pub follows_stock: StoredValue<bool>,
 }
 
 impl Store {
@@ -122,11 +127,16 @@ impl Store {
             },
             ghost: RwSignal::new(None),
             shop: RwSignal::new(Arc::default()),
+            frame: RwSignal::new((
+                "not worked out yet".to_owned(),
+                "Worked out by a part of Stringloft that is fetched after the chart.".to_owned(),
+            )),
             dark: RwSignal::new(false),
             parts: Parts::new(fetch),
             timer: StoredValue::new(None),
             unkept: StoredValue::new(false),
             changed_elsewhere: StoredValue::new(false),
+            follows_stock: StoredValue::new(false),
         }
     }
 
@@ -235,28 +245,5 @@ impl Store {
     pub fn explain(self, topic: Topic) {
         self.topic.set(topic);
         self.window.set(Some(Window::Numbers));
-    }
-
-    /// The address that opens this very design.
-    ///
-    /// # Errors
-    ///
-    /// A sentence, when the design does not fit a link.
-    pub fn address(self) -> Result<String, String> {
-        self.address_with(None)
-    }
-
-    /// The address that opens this very design and one of its versions beside it.
-    ///
-    /// # Errors
-    ///
-    /// A sentence, when they do not fit a link.
-    pub fn address_with(self, version: Option<usize>) -> Result<String, String> {
-        let fragment = self.design.with(|design| match version {
-            Some(version) => link::write_with_version(design, version),
-            None => link::write(design),
-        });
-        let fragment = fragment.map_err(|error| error.to_string())?;
-        Ok(format!("{}#{fragment}", browser::address()))
     }
 }

@@ -23,6 +23,14 @@ pub struct Sample {
     pub json: &'static str,
 }
 
+/// The sample of a first visit.
+pub const FLOOR_36: Sample = Sample {
+    key: "floor-36",
+    title: "Lever harp, 36 strings",
+    blurb: "Nylon, gut and ten wires from C7 down to C2, about 4 kN in all.",
+    json: include_str!("../../examples/harps/floor-36.json"),
+};
+
 /// The sample harps, from small to large.
 pub const SAMPLES: [Sample; 4] = [
     Sample {
@@ -37,12 +45,7 @@ pub const SAMPLES: [Sample; 4] = [
         blurb: "Light nylon from G6 down to C3, the bass wound on nylon.",
         json: include_str!("../../examples/harps/travel-26.json"),
     },
-    Sample {
-        key: "floor-36",
-        title: "Lever harp, 36 strings",
-        blurb: "Nylon, gut and ten wires from C7 down to C2, about 4 kN in all.",
-        json: include_str!("../../examples/harps/floor-36.json"),
-    },
+    FLOOR_36,
     Sample {
         key: "pedal-47",
         title: "Pedal harp, 47 strings",

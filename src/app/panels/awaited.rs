@@ -13,7 +13,7 @@ pub fn shown_by(store: Store, part: Part, show: impl Fn(Progress) -> Option<Show
         return untrack(|| show(store));
     }
     if matches!(progress, Progress::Away) {
-        store.parts.ask(part);
+        store.ask(part);
     }
     match progress {
         Progress::Missed => missed(store, part),
@@ -44,7 +44,7 @@ fn missed(store: Store, part: Part) -> AnyView {
     view! {
         <div class="coming" role="alert">
             <p>"This part of Stringloft did not arrive. Check the connection, then try again. Everything else goes on working."</p>
-            {button("tool main", "try-again", "", "Try again", move || store.parts.ask(part))}
+            {button("tool main", "try-again", "", "Try again", move || store.ask(part))}
         </div>
     }
     .into_any()

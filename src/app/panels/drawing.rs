@@ -86,7 +86,7 @@ fn part_of(store: Store, (key, words, make): Group) -> AnyView {
 }
 
 /// Why there is no drawing, for a maker.
-fn why(error: &TemplateError) -> String {
+pub(super) fn why(error: &TemplateError) -> String {
     match error {
         TemplateError::Empty => {
             "There is nothing to draw yet. Give the strings their lengths first.".to_owned()

@@ -5,9 +5,8 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::FileList;
 
-use super::link::copy_link;
 use crate::app::browser;
-use crate::app::store::{Store, Window};
+use crate::app::store::{Act, Store, Window};
 use crate::app::widgets::button::button;
 use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
 use crate::design::edit::{Edit, Field};
@@ -40,8 +39,8 @@ pub fn Header(store: Store) -> impl IntoView {
                 <Opens store=store/>
                 <span class="tool-group">
                     {button("tool", "save", "Save the design as a file (Ctrl+S)", "Save", move || save(store))}
-                    {button("tool", "table", "Save the table of all figures as CSV, for a spreadsheet", "Table", move || save_table(store))}
-                    {button("tool main", "link", "Copy a link that opens this very design", "Link", move || copy_link(store))}
+                    {button("tool", "table", "Save the table of all figures as CSV, for a spreadsheet", "Table", move || store.act(Act::SaveTable))}
+                    {button("tool main", "link", "Copy a link that opens this very design", "Link", move || store.act(Act::CopyLink))}
                     {button("tool main", "card", "The stringing card, to print", "Card", move || store.window.set(Some(Window::Card)))}
                 </span>
                 <span class="tool-group">
@@ -103,7 +102,7 @@ pub fn open_files(store: Store, files: Option<FileList>) {
     spawn_local(async move {
         let name = file.name();
         match browser::read_file(file).await {
-            Ok(text) => store.open_text(&name, &text),
+            Ok(text) => store.open_text(name, text),
             Err(why) => store.complain(why),
         }
     });
@@ -117,7 +116,8 @@ pub fn save(store: Store) {
     store.tell_handed(browser::offer_file(&name, "application/json", &text));
 }
 
-fn save_table(store: Store) {
+/// Hands the table of all figures to the browser.
+pub fn save_table(store: Store) {
     let design = store.design.get_untracked();
     let text = store.analysis.with_untracked(|analysis| table::write(&design, analysis));
     let name = file_name(&design.title, "csv");

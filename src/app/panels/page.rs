@@ -3,6 +3,7 @@
 use leptos::ev;
 use leptos::mount::mount_to_body;
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 use web_sys::{DragEvent, KeyboardEvent};
 
 use super::awaited::window_of;
@@ -14,17 +15,41 @@ use super::notice::{NoticeLine, OriginLine};
 use super::summary::Summary;
 use super::views::{self, ViewButtons};
 use crate::app::shelf::titled;
-use crate::app::store::{Origin, Part, Progress, Store, View, Window};
+use crate::app::store::{Act, NotFetched, Origin, Part, Progress, Store, View, Window};
 use crate::app::{browser, parts};
 
 /// The parts of the page that F6 goes through.
 const PARTS: [&str; 2] = ["findings", "new"];
 
-/// Puts the page into the body and takes the shell away.
+/// Puts the page into the body and takes the shell away. With a link in the address, what reads it is fetched first,
+/// so that nobody sees another design in its place.
 pub fn start() {
+    if browser::fragment().is_empty() {
+        mount(|_| {});
+        return;
+    }
+    spawn_local(async {
+        let files = parts::fetch(Part::Files).await;
+        mount(move |store| {
+            match files {
+            Ok(files) => {
+                store.take_in(Part::Files, files);
+                store.act(Act::OpenLink);
+            }
+            Err(NotFetched) => store.complain(
+                "The link was not opened: a part of Stringloft did not arrive. Check the connection, then reload the page.",
+            ),
+        }
+        });
+    });
+}
+
+fn mount(then: impl FnOnce(Store) + 'static) {
     mount_to_body(|| {
         let store = Store::open_first(parts::fetch);
+        then(store);
         store.listen();
+        browser::on_leisure(move || store.ask_for_all());
         header::first_theme(store);
         view! { <Page store=store/> }
     });

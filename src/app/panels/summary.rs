@@ -6,9 +6,9 @@ use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
 use super::chart_acts::go_to;
-use crate::app::rows;
-use crate::app::store::{Store, View};
+use crate::app::store::{Act, Part, Store, View};
 use crate::app::widgets::list::{while_so, words};
+use crate::app::{browser, rows};
 use crate::design::bearing_words;
 
 /// How long the frame waits after a change: it takes longer than the figures of the strings.
@@ -25,19 +25,20 @@ pub fn Summary(store: Store) -> impl IntoView {
             }
         })
     };
-    // In a few words, and in full.
-    let frame = RwSignal::new((String::new(), String::new()));
+    let frame = store.frame;
     let timer = StoredValue::new(None::<TimeoutHandle>);
     Effect::new(move |_| {
         store.design.track();
         if let Some(timer) = timer.get_value() {
             timer.clear();
         }
+        // The part that works it out tells it by itself when it comes.
         let tell = move || {
-            let told = store.borne.try_with_untracked(|borne| {
-                (bearing_words::in_short(&borne.bearing), bearing_words::summary(&borne.bearing))
+            browser::when_idle(move || {
+                if store.has(Part::Drawing) {
+                    store.act(Act::TellFrame);
+                }
             });
-            frame.set(told.unwrap_or_default());
         };
         timer.set_value(set_timeout_with_handle(tell, PAUSE).ok());
     });
@@ -77,4 +78,12 @@ pub fn Summary(store: Store) -> impl IntoView {
             <p class="missing">{words(move || told.with(|w| w.missing.clone()))}</p>
         </section>
     }
+}
+
+/// Says what the frame bears: in a few words, and in full.
+pub fn tell_frame(store: Store) {
+    let told = store.borne.try_with_untracked(|borne| {
+        (bearing_words::in_short(&borne.bearing), bearing_words::summary(&borne.bearing))
+    });
+    store.frame.set(told.unwrap_or_default());
 }

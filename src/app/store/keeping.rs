@@ -6,8 +6,8 @@ use std::time::Duration;
 use leptos::prelude::*;
 
 use super::super::grid::shown;
-use super::super::{browser, shelf, stock_shelf};
-use super::{Done, Origin, Outcome, Store};
+use super::super::{browser, shelf};
+use super::{Act, Done, Origin, Outcome, Store};
 use crate::design::document::Design;
 
 /// How long a change waits before it is kept, so that a run of keys is written once.
@@ -102,17 +102,11 @@ impl Store {
     /// Listens to the browser: other tabs, the address, and the end of the page.
     pub fn listen(self) {
         browser::on_fragment(move || {
-            self.tell(self.open_link(), "");
+            if !browser::fragment().is_empty() {
+                self.act(Act::OpenLink);
+            }
         });
         browser::on_kept_elsewhere(move |key, _| {
-            if stock_shelf::is_ours(&key) {
-                match stock_shelf::shop() {
-                    Ok(shop) => self.shop.set(shop),
-                    Err(why) => {
-                        self.complain(format!("The stock list in use was not opened: {why}."));
-                    }
-                }
-            }
             let Origin::Kept(id) = self.origin.get_untracked() else { return };
             if key == shelf::key(&id) {
                 self.changed_elsewhere.set_value(true);

@@ -1,11 +1,11 @@
 //! Opening designs: the first one, one of the shelf, one that begins here, a link, a file.
 
-use super::super::{browser, shelf, stock_shelf};
-use super::{Done, Fetching, Not, Origin, Outcome, Part, Selection, Store};
+use super::super::{browser, shelf};
+use super::{Act, Done, Fetching, Not, Origin, Outcome, Part, Selection, Store};
 use crate::design::document::Design;
 use crate::design::history::History;
-use crate::design::presets::SAMPLES;
-use crate::design::{link, persist, table};
+use crate::design::persist;
+use crate::design::presets::FLOOR_36;
 use leptos::prelude::*;
 
 /// Asked before a design is let go that the browser does not keep.
@@ -27,15 +27,6 @@ impl Store {
             }
         };
         let store = Self::new(design, origin, fetch);
-        match stock_shelf::shop() {
-            Ok(shop) => store.shop.set(shop),
-            Err(why) => problems.push(format!(
-                "The stock list in use was not opened: {why}. Open Stock to choose another."
-            )),
-        }
-        if let Err(Not::Refused(why)) = store.open_link() {
-            problems.push(why);
-        }
         if !problems.is_empty() {
             store.complain(problems.join(" "));
         }
@@ -94,69 +85,21 @@ impl Store {
         Ok(done)
     }
 
-    /// Opens the design that the address carries, if it carries one. The address does not keep a link that
-    /// was not opened.
-    ///
-    /// # Errors
-    ///
-    /// When it cannot be read, or the user does not want it: what is open stays.
-    pub fn open_link(self) -> Outcome {
-        let fragment = browser::fragment();
-        if fragment.is_empty() {
-            return Ok(Done::plain());
-        }
-        let opened = match link::read(&fragment) {
-            Ok(design) => self.open(design, Origin::Link),
-            Err(error) => Err(Not::Refused(format!("This link was not opened: {error}."))),
-        };
-        if opened.is_err() {
-            browser::drop_fragment();
-        }
-        opened
-    }
-
     /// Opens a file of ours, a design or a table of strings, and tells how that went.
-    pub fn open_text(self, name: &str, text: &str) {
-        let (outcome, words) = if text.trim_start().starts_with('{') {
-            let opened = match persist::read(text) {
-                Ok(design) => self.begin(design),
-                Err(error) => Err(Not::Refused(format!("{name} was not opened: {error}."))),
-            };
-            (opened, format!("Opened {name}."))
-        } else {
-            self.begin_table(name, text)
+    pub fn open_text(self, name: String, text: String) {
+        if !text.trim_start().starts_with('{') {
+            self.act(Act::OpenTable(name, text));
+            return;
+        }
+        let opened = match persist::read(&text) {
+            Ok(design) => self.begin(design),
+            Err(error) => Err(Not::Refused(format!("{name} was not opened: {error}."))),
         };
-        self.tell(outcome, &words);
-    }
-
-    /// Begins with a table of strings; the words are for when that is done.
-    fn begin_table(self, name: &str, text: &str) -> (Outcome, String) {
-        let read = match table::read(text) {
-            Ok(read) => read,
-            Err(errors) => {
-                let first: Vec<String> =
-                    errors.iter().take(3).map(|error| format!("{error}.")).collect();
-                let more = match errors.len().saturating_sub(3) {
-                    0 => String::new(),
-                    more => format!(" And {more} more."),
-                };
-                let why = format!("{name} was not read: {}{more}", first.join(" "));
-                return (Err(Not::Refused(why)), String::new());
-            }
-        };
-        let ignored = match read.ignored.as_slice() {
-            [] => String::new(),
-            columns => format!(" Columns left out: {}.", columns.join(", ")),
-        };
-        let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
-        let design = read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
-        let count = design.strings.len();
-        (self.begin(design), format!("Read {count} strings from {name}.{ignored}"))
+        self.tell(opened, &format!("Opened {name}."));
     }
 }
 
 /// What a first visit opens: the 36-string floor harp.
 fn first_sample() -> Design {
-    let chosen = SAMPLES.iter().find(|sample| sample.key == "floor-36").unwrap_or(&SAMPLES[0]);
-    chosen.design()
+    FLOOR_36.design()
 }

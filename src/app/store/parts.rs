@@ -6,41 +6,94 @@ use std::pin::Pin;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use super::super::browser;
 use super::{Store, View, Window};
 
 /// A part of the program that comes after the first screen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Part {
-    /// The drawing, the loads of the frame, and the templates.
+    /// The drawing, and what the frame bears.
     Drawing,
-    /// Choosing strings, stock, order and versions.
+    /// Choosing strings.
     Choosing,
+    /// Stock, order, versions, and strings in another material.
+    Stock,
     /// The numbers and where they come from, and the materials.
     Numbers,
     /// Windows that are opened now and then.
     Windows,
-    /// The stringing card and the order sheet.
+    /// The stringing card, the order sheet, and the templates.
     Papers,
+    /// Links and tables.
+    Files,
+}
+
+/// Something that a part does for the first screen or for another part.
+#[derive(Clone, Debug)]
+pub enum Act {
+    /// Says in the summary what the frame bears.
+    TellFrame,
+    /// Opens the design that the address carries.
+    OpenLink,
+    /// Opens a table of strings: the name of its file, and its text.
+    OpenTable(String, String),
+    /// Hands the table of all figures to the browser.
+    SaveTable,
+    /// Copies a link to the design.
+    CopyLink,
+    /// Hands a file of the drawing to the browser.
+    SaveTemplate(Template),
+}
+
+impl Act {
+    /// The part that does it.
+    pub const fn part(&self) -> Part {
+        match self {
+            Self::TellFrame => Part::Drawing,
+            Self::OpenLink | Self::OpenTable(..) | Self::SaveTable => Part::Files,
+            Self::CopyLink => Part::Windows,
+            Self::SaveTemplate(_) => Part::Papers,
+        }
+    }
+}
+
+/// A file of the drawing.
+#[derive(Clone, Copy, Debug)]
+pub enum Template {
+    Dxf,
+    Svg,
+    SheetsOfA4,
+    SheetsOfLetter,
+    OneSheet,
+    PinSchedule,
 }
 
 impl Part {
     /// All of them, in the order in which they are fetched when nothing else is to do.
-    pub const ALL: [Self; 5] =
-        [Self::Windows, Self::Drawing, Self::Choosing, Self::Papers, Self::Numbers];
+    pub const ALL: [Self; 7] = [
+        Self::Drawing,
+        Self::Windows,
+        Self::Files,
+        Self::Choosing,
+        Self::Stock,
+        Self::Papers,
+        Self::Numbers,
+    ];
 
     /// The part that shows a view; the chart is there from the start.
     pub const fn of_view(view: View) -> Option<Self> {
         match view {
             View::Chart => None,
             View::Drawing => Some(Self::Drawing),
-            View::Choose | View::Order | View::Versions => Some(Self::Choosing),
+            View::Choose => Some(Self::Choosing),
+            View::Order | View::Versions => Some(Self::Stock),
         }
     }
 
     /// The part that shows a window.
     pub const fn of_window(window: Window) -> Self {
         match window {
-            Window::Stock | Window::Exchange => Self::Choosing,
+            Window::Stock | Window::Exchange => Self::Stock,
             Window::Materials | Window::Numbers => Self::Numbers,
             Window::Card | Window::OrderSheet => Self::Papers,
             Window::New
@@ -62,6 +115,10 @@ pub type Show = fn(Store) -> AnyView;
 pub struct Brought {
     pub views: &'static [(View, Show)],
     pub windows: &'static [(Window, Show)],
+    /// What it does once, when it comes.
+    pub arrive: fn(Store),
+    /// What it does for others. It is asked only for what [`Act::part`] says is its own.
+    pub act: fn(Store, Act),
 }
 
 impl Brought {
@@ -79,6 +136,10 @@ impl Brought {
 /// A part could not be fetched: there is no network, or the server no longer has it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct NotFetched;
+
+/// Told when something cannot be done because its part did not come.
+const MISSED: &str =
+    "This was not done: a part of Stringloft did not arrive. Check the connection, then try again.";
 
 /// What comes of fetching a part.
 pub type Fetching = Pin<Box<dyn Future<Output = Result<&'static Brought, NotFetched>>>>;
@@ -117,20 +178,79 @@ impl Parts {
     pub fn progress(self, part: Part) -> Progress {
         self.signal(part).get()
     }
+}
 
+impl Store {
     /// Asks for a part unless it is here or on its way. What it brings is used once its progress says that it is
     /// here, so that nothing is built for a view that was left meanwhile.
     pub fn ask(self, part: Part) {
-        let signal = self.signal(part);
-        if matches!(signal.get_untracked(), Progress::Coming | Progress::Here(_)) {
+        if matches!(self.parts.signal(part).get_untracked(), Progress::Away | Progress::Missed) {
+            spawn_local(async move {
+                let _ = self.bring(part).await;
+            });
+        }
+    }
+
+    /// Whether a part is here.
+    pub fn has(self, part: Part) -> bool {
+        matches!(self.parts.signal(part).get_untracked(), Progress::Here(_))
+    }
+
+    /// Asks for all parts, one after another, as the browser has nothing else to do.
+    pub fn ask_for_all(self) {
+        spawn_local(async move {
+            for part in Part::ALL {
+                if self.bring(part).await.is_err() {
+                    return;
+                }
+                browser::idle().await;
+            }
+        });
+    }
+
+    /// A part that was fetched before there was a store.
+    pub fn take_in(self, part: Part, brought: &'static Brought) {
+        (brought.arrive)(self);
+        self.parts.signal(part).set(Progress::Here(brought));
+    }
+
+    /// Does something that a part does: at once where the part is here, else when it has come. If it does not come,
+    /// that is told.
+    pub fn act(self, act: Act) {
+        let part = act.part();
+        if let Progress::Here(brought) = self.parts.signal(part).get_untracked() {
+            (brought.act)(self, act);
             return;
         }
-        signal.set(Progress::Coming);
         spawn_local(async move {
-            signal.set(match (self.fetch)(part).await {
-                Ok(brought) => Progress::Here(brought),
-                Err(NotFetched) => Progress::Missed,
-            });
+            match self.bring(part).await {
+                Ok(brought) => (brought.act)(self, act),
+                Err(NotFetched) => self.complain(MISSED),
+            }
         });
+    }
+
+    /// Brings a part.
+    ///
+    /// # Errors
+    ///
+    /// When it does not come.
+    pub async fn bring(self, part: Part) -> Result<&'static Brought, NotFetched> {
+        let signal = self.parts.signal(part);
+        if let Progress::Here(brought) = signal.get_untracked() {
+            return Ok(brought);
+        }
+        signal.set(Progress::Coming);
+        let fetched = (self.parts.fetch)(part).await;
+        // Another who asked may have been told first.
+        if let (Ok(brought), Progress::Coming | Progress::Missed) =
+            (fetched, signal.get_untracked())
+        {
+            self.take_in(part, brought);
+        }
+        if fetched.is_err() {
+            signal.set(Progress::Missed);
+        }
+        fetched
     }
 }

@@ -1,0 +1,90 @@
+//! Links and tables, in and out. Only the part of the files and those that make links name these.
+
+use leptos::prelude::*;
+
+use super::super::browser;
+use super::{Done, Not, Origin, Outcome, Store};
+use crate::design::document::Design;
+use crate::design::{link, table};
+
+impl Store {
+    /// Opens a table of strings, and tells how that went.
+    pub fn open_table(self, name: &str, text: &str) {
+        let (outcome, words) = self.begin_table(name, text);
+        self.tell(outcome, &words);
+    }
+
+    /// Opens the design that the address carries, and tells what was in the way.
+    pub fn open_link_and_tell(self) {
+        self.tell(self.open_link(), "");
+    }
+
+    /// Opens the design that the address carries, if it carries one. The address does not keep a link that
+    /// was not opened.
+    ///
+    /// # Errors
+    ///
+    /// When it cannot be read, or the user does not want it: what is open stays.
+    pub fn open_link(self) -> Outcome {
+        let fragment = browser::fragment();
+        if fragment.is_empty() {
+            return Ok(Done::plain());
+        }
+        let opened = match link::read(&fragment) {
+            Ok(design) => self.open(design, Origin::Link),
+            Err(error) => Err(Not::Refused(format!("This link was not opened: {error}."))),
+        };
+        if opened.is_err() {
+            browser::drop_fragment();
+        }
+        opened
+    }
+
+    /// Begins with a table of strings; the words are for when that is done.
+    fn begin_table(self, name: &str, text: &str) -> (Outcome, String) {
+        let read = match table::read(text) {
+            Ok(read) => read,
+            Err(errors) => {
+                let first: Vec<String> =
+                    errors.iter().take(3).map(|error| format!("{error}.")).collect();
+                let more = match errors.len().saturating_sub(3) {
+                    0 => String::new(),
+                    more => format!(" And {more} more."),
+                };
+                let why = format!("{name} was not read: {}{more}", first.join(" "));
+                return (Err(Not::Refused(why)), String::new());
+            }
+        };
+        let ignored = match read.ignored.as_slice() {
+            [] => String::new(),
+            columns => format!(" Columns left out: {}.", columns.join(", ")),
+        };
+        let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
+        let design = read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
+        let count = design.strings.len();
+        (self.begin(design), format!("Read {count} strings from {name}.{ignored}"))
+    }
+
+    /// The address that opens this very design.
+    ///
+    /// # Errors
+    ///
+    /// A sentence, when the design does not fit a link.
+    pub fn address(self) -> Result<String, String> {
+        self.address_with(None)
+    }
+
+    /// The address that opens this very design and one of its versions beside it.
+    ///
+    /// # Errors
+    ///
+    /// A sentence, when they do not fit a link.
+    pub fn address_with(self, version: Option<usize>) -> Result<String, String> {
+        let fragment = self.design.with(|design| match version {
+            Some(version) => link::write_with_version(design, version),
+            None => link::write(design),
+        });
+        let fragment = fragment.map_err(|error| error.to_string())?;
+        Ok(format!("{}#{fragment}", browser::address()))
+    }
+}
