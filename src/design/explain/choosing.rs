@@ -60,6 +60,8 @@ pub(super) const CHOOSING: Words = Words {
         "Limits are never broken: load share, gauges of a zone, where a material may stand, the order of materials, no \
          thinner string below a thicker one of its material, total pull, number of items.",
         "A string that is locked stays and costs nothing, but its neighbours reckon with it.",
+        "Strings of one make-up are one item, however often a stock lists them: each string gets the cheapest that is sold \
+         for its note.",
         "The weights are ours and yours to change; nothing says what a step of feel is worth against a new gauge.",
     ],
     range: &[

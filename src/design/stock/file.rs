@@ -158,8 +158,8 @@ pub fn give_keys(items: &mut [StockItem]) {
         }
         let (supplier, code, make_up) = name_of(item);
         let sum = crc_32(format!("{supplier}\n{code}\n{make_up}").as_bytes());
-        let [high, low, ..] = sum.to_be_bytes();
-        let mut key = u16::from_be_bytes([high, low]);
+        // Three digits, as links hold it for each string; what two strings are made of is compared besides.
+        let mut key = u16::try_from(1 + sum % 999).unwrap_or(1);
         // There are far fewer items than keys.
         while key == 0 || taken.contains(&key) {
             key = key.wrapping_add(1);

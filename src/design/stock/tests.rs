@@ -228,7 +228,7 @@ fn a_price_is_read_as_people_write_it() {
 fn a_list_comes_back_from_its_file() {
     let mut list = starting_list();
     list.items[0] = StockItem {
-        key: 17,
+        key: 12_345,
         make_up: "nylon 0.46".into(),
         code: "Q-\"1\"".to_owned(),
         supplier: "Reedmarsh Strings".to_owned(),
