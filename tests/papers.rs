@@ -78,9 +78,7 @@ impl Pair {
             length,
             make_up: spec,
             order_code,
-            stock_key: 0,
-            mechanism: None,
-            locked: false,
+            ..StringSpec::default()
         });
     }
 
@@ -437,7 +435,7 @@ fn the_style_sheet_has_the_measures_of_the_layout() {
         let shares = shares.iter().map(|mm| (100.0 * mm / paper.inside_mm().0).round());
         let shares = shares.map(|share| format!("{share}%")).collect::<Vec<_>>().join(" ");
         has(&format!("grid-template-columns: {shares}"));
-        for unit in [LengthUnit::Mm, LengthUnit::Inch] {
+        for (unit, kind) in [(LengthUnit::Mm, "strings"), (LengthUnit::Inch, "strings-inches")] {
             let widths = widths(paper, unit, 14.0);
             let column = |(index, mm): (usize, &f64)| match index {
                 3 => "minmax(0, 1fr)".to_owned(),
@@ -445,10 +443,6 @@ fn the_style_sheet_has_the_measures_of_the_layout() {
                 _ => format!("{mm}mm"),
             };
             let columns = widths.iter().enumerate().map(column).collect::<Vec<_>>().join(" ");
-            let kind = match unit {
-                LengthUnit::Mm => "strings",
-                LengthUnit::Inch => "strings-inches",
-            };
             has(&format!("card-table--{kind} {{ --columns: {columns}"));
         }
     }
