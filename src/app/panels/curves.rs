@@ -290,12 +290,17 @@ fn paint(
     }
 }
 
-/// Calls `measure` now and whenever the size of the element changes, for as long as the page lives.
+/// Calls `measure` now and whenever the size of the element changes, for as long as the part of the page lives
+/// that asks for it. An observer that goes on would keep the element for ever.
 pub(super) fn watch_size(element: &HtmlElement, measure: impl Fn() + 'static) {
     let changed = Closure::<dyn Fn()>::new(measure);
-    if let Ok(observer) = ResizeObserver::new(changed.as_ref().unchecked_ref()) {
-        // It tells the first size, too, once the element is on the page.
-        observer.observe(element);
-    }
-    changed.forget();
+    let Ok(observer) = ResizeObserver::new(changed.as_ref().unchecked_ref()) else { return };
+    // It tells the first size, too, once the element is on the page.
+    observer.observe(element);
+    let watch = StoredValue::new_local(Some((observer, changed)));
+    on_cleanup(move || {
+        if let Some((observer, _)) = watch.try_update_value(Option::take).flatten() {
+            observer.disconnect();
+        }
+    });
 }

@@ -181,23 +181,74 @@ pub(super) const fn figure_words(figure: Figure) -> (&'static str, &'static str)
 
 /// Every row of the chart.
 pub fn rows(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Vec<Arc<RowWords>> {
+    let (weights, columns) = (weights(analysis), shown(design));
+    let count = design.strings.len().min(analysis.strings.len());
+    let row = |index| row(design, resolved, analysis, &columns, &weights, index);
+    (0..count).map(|index| Arc::new(row(index))).collect()
+}
+
+fn row(
+    design: &Design,
+    resolved: &Resolved,
+    analysis: &Analysis,
+    columns: &[Shown],
+    weights: &[Option<u8>],
+    index: usize,
+) -> RowWords {
+    let (string, figures) = (&design.strings[index], &analysis.strings[index]);
     let none = CellErrors::default();
-    let weights = weights(analysis);
-    let columns = shown(design);
-    let strings = design.strings.iter().zip(&analysis.strings).enumerate();
-    strings
-        .map(|(index, (string, figures))| {
-            let errors = resolved.cells.get(index).unwrap_or(&none);
-            let cells =
-                columns.iter().map(|shown| cell(*shown, string, figures, errors, &design.units));
-            Arc::new(RowWords {
-                octave: figures.note.map(|note| note.harp_octave().to_string()).unwrap_or_default(),
-                mark: figures.note.and_then(|note| mark(note.letter())),
-                weight: weights.get(index).copied().flatten(),
-                cells: cells.collect(),
-            })
-        })
-        .collect()
+    let errors = resolved.cells.get(index).unwrap_or(&none);
+    let cells = columns.iter().map(|shown| cell(*shown, string, figures, errors, &design.units));
+    RowWords {
+        octave: figures.note.map(|note| note.harp_octave().to_string()).unwrap_or_default(),
+        mark: figures.note.and_then(|note| mark(note.letter())),
+        weight: weights.get(index).copied().flatten(),
+        cells: cells.collect(),
+    }
+}
+
+/// The rows of the chart with what they were worded from, so that after an edit only the rows are worded
+/// anew of which something changed.
+pub struct ChartWords {
+    /// Every row of the chart.
+    pub rows: Vec<Arc<RowWords>>,
+    from: (Arc<Design>, Arc<Resolved>, Arc<Analysis>),
+}
+
+impl PartialEq for ChartWords {
+    /// Whether they read the same.
+    fn eq(&self, other: &Self) -> bool {
+        self.rows == other.rows
+    }
+}
+
+impl ChartWords {
+    /// The rows as they read now; `before` is how they read last.
+    pub fn after(
+        before: Option<&Self>,
+        design: Arc<Design>,
+        resolved: Arc<Resolved>,
+        analysis: Arc<Analysis>,
+    ) -> Self {
+        let (weights, columns) = (weights(&analysis), shown(&design));
+        let usable = before.filter(|before| {
+            before.from.0.units == design.units && shown(&before.from.0) == columns
+        });
+        // A row that was moved has words of its own too, but is looked for at its place alone.
+        let as_before = |index: usize| {
+            let Self { rows, from: (its_design, its_resolved, its_analysis) } = usable?;
+            let row = rows.get(index)?;
+            let same = row.weight == weights.get(index).copied().flatten()
+                && its_design.strings.get(index) == design.strings.get(index)
+                && its_analysis.strings.get(index) == analysis.strings.get(index)
+                && its_resolved.cells.get(index) == resolved.cells.get(index);
+            same.then(|| row.clone())
+        };
+        let count = design.strings.len().min(analysis.strings.len());
+        let anew = |index| Arc::new(row(&design, &resolved, &analysis, &columns, &weights, index));
+        let rows = (0..count).map(|index| as_before(index).unwrap_or_else(|| anew(index)));
+        Self { rows: rows.collect(), from: (design, resolved, analysis) }
+    }
 }
 
 /// The weightiest finding of each string.
@@ -395,6 +446,31 @@ mod tests {
         assert!(line(1, 1).1 && line(1, 1).0.starts_with("String 2, C5, Length: "));
         assert!(!line(0, 4).1 && line(0, 4).0.contains("first partial"));
         assert_eq!(line(9, 0), (String::new(), false));
+    }
+
+    #[test]
+    fn after_an_edit_only_the_rows_that_read_otherwise_are_worded_anew() {
+        let told = |before: Option<&ChartWords>, design: &Design| {
+            let resolved = resolve(design);
+            let analysis = analyse(&resolved.harp);
+            let words =
+                ChartWords::after(before, design.clone().into(), resolved.into(), analysis.into());
+            assert_eq!(words.rows, super::tests::words(design));
+            words
+        };
+        let mut design = design();
+        let before = told(None, &design);
+        design.strings[0].length = "310".to_owned();
+        let after = told(Some(&before), &design);
+        let kept = |words: &ChartWords| {
+            let pairs = before.rows.iter().zip(&words.rows);
+            pairs.map(|(was, is)| Arc::ptr_eq(was, is)).collect::<Vec<_>>()
+        };
+        assert_eq!(kept(&after), [false, true, true]);
+        design.units.length = LengthUnit::Inch;
+        assert_eq!(kept(&told(Some(&after), &design)), [false; 3]);
+        design.strings.remove(0);
+        assert_eq!(told(Some(&after), &design).rows.len(), 2);
     }
 
     #[test]

@@ -4,6 +4,7 @@ mod cells;
 mod chart;
 mod details;
 mod exchanged;
+mod markup;
 mod measured;
 mod order;
 mod proposal;
@@ -13,9 +14,10 @@ mod versions;
 mod whole;
 
 pub use cells::{as_stored, nudged, pasted, spread};
-pub use chart::{CellWords, Head, RowWords, explained, heads, rows, sentence};
+pub use chart::{CellWords, ChartWords, Head, RowWords, explained, heads, rows, sentence};
 pub use details::{Block, MOST_PARTIALS, details, details_title};
 pub use exchanged::{Exchanged, exchange_heads, exchanged};
+pub use markup::{CellLook, RowView, cell_id, cell_look, row_class, row_markup};
 pub use measured::{gap_words, has_blanks, measured};
 pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, freshened, order_words, part_of};
 pub use proposal::{
