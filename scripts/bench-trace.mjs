@@ -1,4 +1,6 @@
-// What a record of the browser says of the page's main thread: what each frame took, and the longest tasks.
+// What a record of the browser says of the page's main thread: what each frame took, and the longest tasks. Times are
+// those that the thread had a processor, so that other programs on the machine count little; only "until the frame" is
+// by the clock.
 
 /** The value that so large a share of all lies at or below. */
 export function quantile(values, share) {
@@ -38,6 +40,9 @@ class Frames {
   }
 }
 
+/** Microseconds of an event in which its thread had a processor. */
+const took = (event) => event.tdur ?? event.dur;
+
 export class Record {
   constructor(events) {
     const page = events.find((event) => event.name === "bench-page");
@@ -66,6 +71,16 @@ export class Record {
     return new Frames(frames.filter(Boolean));
   }
 
+  /** What the thread did between each mark and the next `until`. */
+  spans(name, until) {
+    const ends = this.marks(until);
+    const spans = this.marks(name).map((at) => {
+      const end = ends.find((end) => end > at);
+      return end && { ...this.spent(at, end), wall: NaN };
+    });
+    return new Frames(spans.filter(Boolean));
+  }
+
   /** What the thread did between two moments, by kind, and in all. */
   spent(from, to) {
     const spent = { script: 0, style: 0, layout: 0, paint: 0, all: 0 };
@@ -74,12 +89,12 @@ export class Record {
     for (const event of this.events) {
       if (event.ph !== "X" || event.ts < from || event.ts >= to) continue;
       const end = event.ts + event.dur;
-      if (event.name === "RunTask") add("all", event.dur);
+      if (event.name === "RunTask") add("all", took(event));
       const kind = kindOf.get(event.name);
       if (!kind) continue;
       while (open.length && open.at(-1).end <= event.ts) open.pop();
-      add(open.at(-1)?.kind, -event.dur);
-      add(kind, event.dur);
+      add(open.at(-1)?.kind, -took(event));
+      add(kind, took(event));
       open.push({ end, kind });
     }
     return spent;
@@ -88,7 +103,7 @@ export class Record {
   between(from, to) {
     const begun = this.marks(from)[0] ?? 0;
     const end = (to && this.marks(to)[0]) ?? Infinity;
-    return this.tasks.filter((task) => task.ts >= begun - 1_000 && task.ts < end).map((task) => task.dur / 1_000);
+    return this.tasks.filter((task) => task.ts >= begun - 1_000 && task.ts < end).map((task) => took(task) / 1_000);
   }
 
   longestBetween(from, to) {

@@ -1,225 +1,147 @@
-//! The canvas on which plotters draws. It is plotters' own backend, but for the shapes and words of
-//! which our drawings are made: for these a colour or a font is set only when it changes. A browser
-//! reads the name of a font or a colour anew each time it is set, which takes longer than the drawing.
+//! Puts a recorded drawing on a canvas of the page: only where it differs from the one that is there, and with
+//! a colour or a font set only when it changes. A browser reads the name of a font or a colour anew each time
+//! it is set, which takes longer than the drawing.
 
 use std::f64::consts::TAU;
 
-use plotters_backend::text_anchor::{HPos, VPos};
-use plotters_backend::{
-    BackendColor, BackendCoord, BackendStyle, BackendTextStyle, DrawingBackend, DrawingErrorKind,
-    FontTransform,
-};
-use plotters_canvas::CanvasBackend;
 use wasm_bindgen::JsCast;
 use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement};
 
-/// What can go wrong in drawing.
-type Failed = DrawingErrorKind<<CanvasBackend as DrawingBackend>::ErrorType>;
+use crate::charts::recorded::{Area, Ink, Recorded, Shape, Stroke, Word};
 
-/// What the context draws with now, as far as it is known.
-#[derive(Default)]
-struct Tools {
-    fill: Option<Ink>,
-    stroke: Option<(Ink, u32)>,
-    font: String,
-    place: Option<(&'static str, &'static str)>,
+/// Paints a drawing on a canvas, which gets its size; `before` is what is on it.
+pub fn paint(element: &HtmlCanvasElement, drawing: &Recorded, before: Option<&Recorded>) {
+    let (width, height) = drawing.size;
+    if width == 0 || height == 0 {
+        return;
+    }
+    let resized = (element.width(), element.height()) != (width, height);
+    if resized {
+        element.set_width(width);
+        element.set_height(height);
+    }
+    let changed = before.filter(|_| !resized).and_then(|before| drawing.differs(before));
+    if changed.as_ref().is_some_and(Vec::is_empty) {
+        return;
+    }
+    let context = element.get_context("2d").ok().flatten();
+    let Some(context) = context.and_then(|context| context.dyn_into().ok()) else { return };
+    Brush { context, fill: None, stroke: None, word: None }.paint(&drawing.strokes, changed);
 }
 
-/// A colour that can be compared: red, green, blue, and the bits of its opacity.
-type Ink = (u8, u8, u8, u64);
-
-fn ink(color: BackendColor) -> Ink {
-    let (r, g, b) = color.rgb;
-    (r, g, b, color.alpha.to_bits())
+/// A context with what it draws with now, as far as it is known.
+struct Brush<'a> {
+    context: CanvasRenderingContext2d,
+    fill: Option<Ink>,
+    stroke: Option<(Ink, u32)>,
+    word: Option<&'a Word>,
 }
 
 fn css((r, g, b, alpha): Ink) -> String {
     format!("rgba({r},{g},{b},{})", f64::from_bits(alpha))
 }
 
-/// A canvas to draw on.
-pub struct Canvas {
-    inner: CanvasBackend,
-    context: CanvasRenderingContext2d,
-    now: Tools,
-}
-
-impl Canvas {
-    /// Takes an element of the page; `None` where the browser gives no context to draw with.
-    pub fn on(element: &HtmlCanvasElement) -> Option<Self> {
-        let context = element.get_context("2d").ok()??.dyn_into().ok()?;
-        let inner = CanvasBackend::with_canvas_object(element.clone())?;
-        Some(Self { inner, context, now: Tools::default() })
+impl<'a> Brush<'a> {
+    fn paint(mut self, strokes: &'a [Stroke], changed: Option<Vec<Area>>) {
+        let Some(areas) = changed else {
+            strokes.iter().for_each(|stroke| self.draw(stroke));
+            return;
+        };
+        self.context.save();
+        self.context.begin_path();
+        for Area { left, top, right, bottom } in &areas {
+            let (wide, high) = (f64::from(right - left), f64::from(bottom - top));
+            self.context.rect(f64::from(*left), f64::from(*top), wide, high);
+        }
+        self.context.clip();
+        let seen = |stroke: &&Stroke| {
+            stroke.area().is_some_and(|its| areas.iter().any(|area| area.meets(&its, 0)))
+        };
+        strokes.iter().filter(seen).for_each(|stroke| self.draw(stroke));
+        self.context.restore();
     }
 
-    fn fill_with(&mut self, color: BackendColor) {
-        let ink = ink(color);
-        if self.now.fill != Some(ink) {
-            self.context.set_fill_style_str(&css(ink));
-            self.now.fill = Some(ink);
+    fn draw(&mut self, stroke: &'a Stroke) {
+        match &stroke.shape {
+            Shape::Block((left, top), (right, bottom)) => {
+                self.fill_with(stroke.ink);
+                let (wide, high) = (f64::from(right - left), f64::from(bottom - top));
+                self.context.fill_rect(f64::from(*left), f64::from(*top), wide, high);
+            }
+            Shape::Path(points, width) => {
+                self.lay(points);
+                self.stroke_with(stroke.ink, *width);
+                self.context.stroke();
+            }
+            Shape::Disc(at, radius) => {
+                self.round(*at, *radius);
+                self.fill_with(stroke.ink);
+                self.context.fill();
+            }
+            Shape::Ring(at, radius, width) => {
+                self.round(*at, *radius);
+                self.stroke_with(stroke.ink, *width);
+                self.context.stroke();
+            }
+            Shape::Polygon(corners) => {
+                self.lay(corners);
+                self.fill_with(stroke.ink);
+                self.context.close_path();
+                self.context.fill();
+            }
+            Shape::Word(word) => {
+                self.write_with(word);
+                self.fill_with(stroke.ink);
+                // The context refuses no text.
+                let _ =
+                    self.context.fill_text(&word.text, f64::from(word.at.0), f64::from(word.at.1));
+            }
         }
     }
 
-    fn stroke_with(&mut self, style: &impl BackendStyle) {
-        let (ink, width) = (ink(style.color()), style.stroke_width());
-        if self.now.stroke != Some((ink, width)) {
+    fn fill_with(&mut self, ink: Ink) {
+        if self.fill != Some(ink) {
+            self.context.set_fill_style_str(&css(ink));
+            self.fill = Some(ink);
+        }
+    }
+
+    fn stroke_with(&mut self, ink: Ink, width: u32) {
+        if self.stroke != Some((ink, width)) {
             self.context.set_stroke_style_str(&css(ink));
             self.context.set_line_width(f64::from(width));
-            self.now.stroke = Some((ink, width));
+            self.stroke = Some((ink, width));
         }
     }
 
-    fn write_with(&mut self, style: &impl BackendTextStyle) {
-        let (name, size) = (style.family(), style.size());
-        let font = format!("{} {size}px {}", style.style().as_str(), name.as_str());
-        if font != self.now.font {
-            self.context.set_font(&font);
-            self.now.font = font;
+    fn write_with(&mut self, word: &'a Word) {
+        if self.word.is_none_or(|before| before.font != word.font) {
+            self.context.set_font(&word.font);
         }
-        let baseline = match style.anchor().v_pos {
-            VPos::Top => "top",
-            VPos::Center => "middle",
-            VPos::Bottom => "bottom",
-        };
-        let align = match style.anchor().h_pos {
-            HPos::Left => "start",
-            HPos::Right => "end",
-            HPos::Center => "center",
-        };
-        if self.now.place != Some((baseline, align)) {
-            self.context.set_text_baseline(baseline);
-            self.context.set_text_align(align);
-            self.now.place = Some((baseline, align));
+        let place = |word: &Word| (word.baseline, word.align);
+        if self.word.is_none_or(|before| place(before) != place(word)) {
+            self.context.set_text_baseline(word.baseline);
+            self.context.set_text_align(word.align);
         }
+        self.word = Some(word);
     }
 
-    /// Lays a path through points; false when there is none.
-    fn lay(&self, points: impl IntoIterator<Item = BackendCoord>) -> bool {
+    /// Lays a path through points.
+    fn lay(&self, points: &[(i32, i32)]) {
         self.context.begin_path();
-        let mut any = false;
-        for (x, y) in points {
-            let (x, y) = (f64::from(x), f64::from(y));
-            if any {
-                self.context.line_to(x, y);
-            } else {
+        for (place, (x, y)) in points.iter().enumerate() {
+            let (x, y) = (f64::from(*x), f64::from(*y));
+            if place == 0 {
                 self.context.move_to(x, y);
+            } else {
+                self.context.line_to(x, y);
             }
-            any = true;
         }
-        any
     }
 
-    /// plotters' own backend, which sets what it needs and leaves it set.
-    fn plain(&mut self) -> &mut CanvasBackend {
-        self.now = Tools::default();
-        &mut self.inner
-    }
-}
-
-impl DrawingBackend for Canvas {
-    type ErrorType = <CanvasBackend as DrawingBackend>::ErrorType;
-
-    fn get_size(&self) -> (u32, u32) {
-        self.inner.get_size()
-    }
-
-    fn ensure_prepared(&mut self) -> Result<(), Failed> {
-        self.inner.ensure_prepared()
-    }
-
-    fn present(&mut self) -> Result<(), Failed> {
-        self.inner.present()
-    }
-
-    fn draw_pixel(&mut self, point: BackendCoord, color: BackendColor) -> Result<(), Failed> {
-        self.plain().draw_pixel(point, color)
-    }
-
-    fn draw_line<S: BackendStyle>(
-        &mut self,
-        from: BackendCoord,
-        to: BackendCoord,
-        style: &S,
-    ) -> Result<(), Failed> {
-        self.plain().draw_line(from, to, style)
-    }
-
-    fn draw_rect<S: BackendStyle>(
-        &mut self,
-        upper_left: BackendCoord,
-        bottom_right: BackendCoord,
-        style: &S,
-        fill: bool,
-    ) -> Result<(), Failed> {
-        if !fill {
-            return self.plain().draw_rect(upper_left, bottom_right, style, fill);
-        }
-        self.fill_with(style.color());
-        let (left, top) = (f64::from(upper_left.0), f64::from(upper_left.1));
-        let (right, bottom) = (f64::from(bottom_right.0), f64::from(bottom_right.1));
-        self.context.fill_rect(left, top, right - left, bottom - top);
-        Ok(())
-    }
-
-    fn draw_path<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(
-        &mut self,
-        path: I,
-        style: &S,
-    ) -> Result<(), Failed> {
-        if self.lay(path) {
-            self.stroke_with(style);
-            self.context.stroke();
-        }
-        Ok(())
-    }
-
-    fn draw_circle<S: BackendStyle>(
-        &mut self,
-        center: BackendCoord,
-        radius: u32,
-        style: &S,
-        fill: bool,
-    ) -> Result<(), Failed> {
-        let (x, y) = (f64::from(center.0), f64::from(center.1));
+    fn round(&self, (x, y): (i32, i32), radius: u32) {
         self.context.begin_path();
         // An arc fails for a negative radius only, and this one has no sign.
-        let _ = self.context.arc(x, y, f64::from(radius), 0.0, TAU);
-        if fill {
-            self.fill_with(style.color());
-            self.context.fill();
-        } else {
-            self.stroke_with(style);
-            self.context.stroke();
-        }
-        Ok(())
-    }
-
-    fn fill_polygon<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(
-        &mut self,
-        corners: I,
-        style: &S,
-    ) -> Result<(), Failed> {
-        if self.lay(corners) {
-            self.fill_with(style.color());
-            self.context.close_path();
-            self.context.fill();
-        }
-        Ok(())
-    }
-
-    fn draw_text<S: BackendTextStyle>(
-        &mut self,
-        text: &str,
-        style: &S,
-        at: BackendCoord,
-    ) -> Result<(), Failed> {
-        if !matches!(style.transform(), FontTransform::None) {
-            return self.plain().draw_text(text, style, at);
-        }
-        self.write_with(style);
-        self.fill_with(style.color());
-        // The context refuses no text.
-        let _ = self.context.fill_text(text, f64::from(at.0), f64::from(at.1));
-        Ok(())
+        let _ = self.context.arc(f64::from(x), f64::from(y), f64::from(radius), 0.0, TAU);
     }
 }

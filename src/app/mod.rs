@@ -11,6 +11,8 @@ mod browser;
 #[cfg(feature = "web")]
 mod canvas;
 #[cfg(feature = "web")]
+mod frame;
+#[cfg(feature = "web")]
 mod panels;
 #[cfg(feature = "web")]
 mod parts;

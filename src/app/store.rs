@@ -27,9 +27,7 @@ use crate::design::persist;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::StockList;
 use crate::engine::analysis::{Analysis, analyse};
-use crate::engine::bearing::{Borne, borne};
 use crate::engine::figure::Figure;
-use crate::engine::geometry::{Band, lay_out};
 
 /// The signals of the page.
 #[derive(Clone, Copy)]
@@ -41,10 +39,6 @@ pub struct Store {
     pub resolved: Memo<Arc<Resolved>>,
     /// What follows.
     pub analysis: Memo<Arc<Analysis>>,
-    /// Where its strings and its frame stand.
-    pub band: Memo<Arc<Band>>,
-    /// What the strings do to it.
-    pub borne: Memo<Arc<Borne>>,
     /// Where the design comes from.
     pub origin: RwSignal<Origin>,
     /// Cursor and selection of the chart.
@@ -90,22 +84,11 @@ impl Store {
         let design = Memo::new(move |_| Arc::new(history.with(|h| h.present().clone())));
         let resolved = Memo::new(move |_| Arc::new(resolve(&design.read())));
         let analysis = Memo::new(move |_| Arc::new(analyse(&resolved.read().harp)));
-        let band = Memo::new(move |_| {
-            let resolved = resolved.read();
-            Arc::new(lay_out(&resolved.harp, &analysis.read(), &resolved.geometry))
-        });
-        let borne = Memo::new(move |_| {
-            let (resolved, analysis, band) = (resolved.read(), analysis.read(), band.read());
-            let (geometry, build) = (&resolved.geometry, &resolved.build);
-            Arc::new(borne(&band, &resolved.harp, &analysis, geometry, build))
-        });
         Self {
             history,
             design,
             resolved,
             analysis,
-            band,
-            borne,
             origin: RwSignal::new(origin),
             selection: RwSignal::new(Selection::default()),
             typing: RwSignal::new(None),

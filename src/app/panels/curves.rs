@@ -5,14 +5,13 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 use leptos::{ev, html};
-use plotters::coord::Shift;
-use plotters::drawing::{DrawingArea, IntoDrawingArea};
+use plotters::drawing::IntoDrawingArea;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{HtmlCanvasElement, HtmlElement, MouseEvent, ResizeObserver};
 
 use super::chart_acts::go_to;
-use crate::app::canvas::Canvas;
+use crate::app::canvas::paint;
 use crate::app::rows;
 use crate::app::store::Store;
 use crate::app::widgets::list::words;
@@ -21,6 +20,7 @@ use crate::charts::compass::Compass;
 use crate::charts::palette::Palette;
 use crate::charts::pen::{Medium, Style};
 use crate::charts::quantity::Quantity;
+use crate::charts::recorded::{Recorded, Recorder};
 use crate::charts::series::Curves;
 use crate::charts::{band, draw};
 use crate::engine::findings::Weight;
@@ -76,29 +76,34 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
         let selection: Selection = store.selection.get();
         *selection.rows().start()..*selection.rows().end() + 1
     });
-    Effect::new(move |_| {
-        let Some(canvas) = upper.get() else { return };
+    // A canvas keeps its picture, so each effect holds what it painted last and paints what differs.
+    Effect::new(move |before: Option<Recorded>| {
+        let Some(canvas) = upper.get() else { return Recorded::default() };
         let Sizes { width, upper, scale, .. } = sizes.get();
-        let (grave, warned) = warned.get();
-        let palette = palette();
-        paint(&canvas, (width, upper), |area| {
-            let style = Style {
-                grave: &grave,
-                warned: &warned,
-                ..Style::new(palette, scale, Medium::Canvas)
-            };
-            // A canvas that fails leaves its last picture; the figures stand in the chart too.
-            let _ = draw::draw(area, &curves.read(), &style);
-        });
+        let mut drawing = Recorded::new((width, upper));
+        let warned = warned.read();
+        let style = Style {
+            grave: &warned.0,
+            warned: &warned.1,
+            ..Style::new(palette(), scale, Medium::Canvas)
+        };
+        let area = Recorder(&mut drawing).into_drawing_area();
+        // A recorder never fails.
+        let _ = draw::draw(&area, &curves.read(), &style);
+        drop(area);
+        paint(&canvas, &drawing, before.as_ref());
+        drawing
     });
-    Effect::new(move |_| {
-        let Some(canvas) = lower.get() else { return };
+    Effect::new(move |before: Option<Recorded>| {
+        let Some(canvas) = lower.get() else { return Recorded::default() };
         let Sizes { width, lower, scale, .. } = sizes.get();
-        let palette = palette();
-        paint(&canvas, (width, lower), |area| {
-            let style = Style::new(palette, scale, Medium::Canvas);
-            let _ = band::draw(area, &strings.read(), &style);
-        });
+        let mut drawing = Recorded::new((width, lower));
+        let style = Style::new(palette(), scale, Medium::Canvas);
+        let area = Recorder(&mut drawing).into_drawing_area();
+        let _ = band::draw(&area, &strings.read(), &style);
+        drop(area);
+        paint(&canvas, &drawing, before.as_ref());
+        drawing
     });
     let count = Memo::new(move |_| store.design.with(|design| design.strings.len()));
     let compass = move || Compass::across(sizes.get().css_width, 1.0, count.get());
@@ -269,24 +274,6 @@ impl Sizes {
             upper: pixels(upper.client_height()),
             lower: pixels(lower.client_height()),
         }
-    }
-}
-
-/// Gives the canvas its size in device pixels, and draws on it.
-fn paint(
-    canvas: &HtmlCanvasElement,
-    (width, height): (u32, u32),
-    draw: impl FnOnce(&DrawingArea<Canvas, Shift>),
-) {
-    if width == 0 || height == 0 {
-        return;
-    }
-    if (canvas.width(), canvas.height()) != (width, height) {
-        canvas.set_width(width);
-        canvas.set_height(height);
-    }
-    if let Some(backend) = Canvas::on(canvas) {
-        draw(&backend.into_drawing_area());
     }
 }
 

@@ -24,6 +24,7 @@ use self::shape::Shape;
 use self::stringing::Stringing;
 use self::woods::Woods;
 use crate::app::browser;
+use crate::app::frame::Frame;
 use crate::app::store::Store;
 use crate::app::widgets::list::while_so;
 use crate::papers::template::model::TemplateError;
@@ -45,6 +46,7 @@ const GROUPS: &[Group] = &[
 /// The drawing and the groups beside it.
 #[component]
 pub fn Drawing(store: Store) -> impl IntoView {
+    Frame::provide(store);
     on_cleanup(move || store.close_step());
     // Escape gives the keyboard back to the drawing.
     let on_keys = move |event: KeyboardEvent| {

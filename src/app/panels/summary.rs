@@ -6,6 +6,7 @@ use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
 use super::chart_acts::go_to;
+use crate::app::frame::once;
 use crate::app::store::{Act, Part, Store, View};
 use crate::app::widgets::list::{while_so, words};
 use crate::app::{browser, rows};
@@ -82,8 +83,9 @@ pub fn Summary(store: Store) -> impl IntoView {
 
 /// Says what the frame bears: in a few words, and in full.
 pub fn tell_frame(store: Store) {
-    let told = store.borne.try_with_untracked(|borne| {
-        (bearing_words::in_short(&borne.bearing), bearing_words::summary(&borne.bearing))
+    let borne = store.resolved.with_untracked(|resolved| {
+        store.analysis.with_untracked(|analysis| once(resolved, analysis))
     });
-    store.frame.set(told.unwrap_or_default());
+    let bearing = &borne.bearing;
+    store.frame.set((bearing_words::in_short(bearing), bearing_words::summary(bearing)));
 }

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, KeyboardEvent, PointerEvent};
 
+use crate::app::frame::Frame;
 use crate::app::grid::Selection;
 use crate::app::panels::chart_acts::go_to;
 use crate::app::rows;
@@ -61,6 +62,7 @@ struct Press {
 #[derive(Clone, Copy)]
 pub struct Hand {
     pub store: Store,
+    pub frame: Frame,
     /// The drawing.
     pub scene: Memo<std::sync::Arc<Scene>>,
     /// What is in sight.
@@ -77,6 +79,7 @@ impl Hand {
     pub fn new(store: Store, scene: Memo<std::sync::Arc<Scene>>, look: Memo<Look>) -> Self {
         Self {
             store,
+            frame: Frame::here(),
             scene,
             look,
             said: RwSignal::new(String::new()),
@@ -130,7 +133,7 @@ impl Hand {
     /// Where a node stands in the drawing.
     pub fn node_place(self, (across, along): (f64, f64)) -> Place {
         let mm = Length::from_mm;
-        let at = self.store.band.with_untracked(|band| band.point(mm(across), mm(along)));
+        let at = self.frame.band.with_untracked(|band| band.point(mm(across), mm(along)));
         (at.x.to_mm(), at.y.to_mm())
     }
 
@@ -226,7 +229,7 @@ impl Hand {
     fn put_node(self, place: usize, at: Place, step_mm: f64) {
         let point = |mm: f64| Length::from_mm(mm);
         let at = crate::engine::structure::frame::Point { x: point(at.0), y: point(at.1) };
-        let own = self.store.band.with_untracked(|band| band.across_along(at));
+        let own = self.frame.band.with_untracked(|band| band.across_along(at));
         let round = |length: Length| (length.to_mm() / step_mm).round() * step_mm;
         self.set_node(place, (round(own.0), round(own.1)));
     }

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::app::frame::Frame;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{either, list, part, words};
@@ -15,10 +16,10 @@ use crate::engine::bearing::Borne;
 /// The loads, with the caution that they are estimates.
 #[component]
 pub fn LoadsTable(store: Store) -> impl IntoView {
-    let borne = store.borne;
+    let Frame { band, borne } = Frame::here();
     let verdicts = Memo::new(move |_| {
         let (borne, units) = (borne.read(), store.design.read().units);
-        bearing_words::verdicts(&borne.bearing, &store.band.read(), &store.analysis.read(), units)
+        bearing_words::verdicts(&borne.bearing, &band.read(), &store.analysis.read(), units)
     });
     let lines = Memo::new(move |_| lines(store, &borne.read()));
     let granted = Memo::new(move |_| bearing_words::assumptions(&store.design.read()));

@@ -24,7 +24,7 @@ pub fn Nodes(hand: Hand) -> impl IntoView {
         part(&place, move || {
             let node = move || nodes.with(|nodes| nodes.get(place).copied()).unwrap_or_default();
             let at = move || {
-                store.band.track();
+                hand.frame.band.track();
                 hand.look.get().pixel(hand.node_place(node()))
             };
             let name = move || {

@@ -7,6 +7,7 @@ use web_sys::{Element, KeyboardEvent, WheelEvent};
 
 use super::hand::{CURVE_DRIVES, Hand, ZOOM};
 use super::nodes::Nodes;
+use crate::app::frame::Frame;
 use crate::app::panels::curves::watch_size;
 use crate::app::rows;
 use crate::app::store::{Store, Window};
@@ -23,18 +24,19 @@ const HINT: &str =
 /// The paper with its tools above and its words below.
 #[component]
 pub fn Picture(store: Store) -> impl IntoView {
+    let Frame { band, borne } = Frame::here();
     let scene = Memo::new(move |_| {
         let (design, resolved) = (store.design.read(), store.resolved.read());
-        Arc::new(lofting::scene(&design, &resolved, &store.analysis.read(), &store.band.read()))
+        Arc::new(lofting::scene(&design, &resolved, &store.analysis.read(), &band.read()))
     });
     let cursor = Memo::new(move |_| store.selection.get().cursor.row);
     let overlay = Memo::new(move |_| {
         let (design, resolved) = (store.design.read(), store.resolved.read());
-        let (analysis, band, scene) = (store.analysis.read(), store.band.read(), scene.read());
+        let (analysis, band, scene) = (store.analysis.read(), band.read(), scene.read());
         let (design, resolved, analysis) = (&**design, &**resolved, &**analysis);
         let (band, scene, marked) = (&**band, &**scene, cursor.get());
         let kind = over::kind(store.paper.over.get());
-        let borne = over::is_load(kind.0).then(|| store.borne.get());
+        let borne = over::is_load(kind.0).then(|| borne.get());
         let bearing = borne.as_ref().map(|borne| &borne.bearing);
         let given = over::Given { design, resolved, analysis, band, scene, bearing, marked };
         Arc::new(kind.2(&given))

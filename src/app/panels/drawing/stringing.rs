@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::app::frame::Frame;
 use crate::app::store::Store;
 use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{list, part, words};
@@ -22,7 +23,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
     let chosen = RwSignal::new(None::<usize>);
     let count = move || store.count();
     let up = move || chosen.get().unwrap_or(usize::MAX).min(count());
-    let borne = store.borne;
+    let Frame { band, borne } = Frame::here();
     let stages = Memo::new(move |_| {
         let (all, up) = (count(), up());
         let mut counts: Vec<usize> = (0..=SHOWN).map(|step| all * step / SHOWN).collect();
@@ -32,7 +33,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
         let (borne, resolved) = (borne.read(), store.resolved.read());
         let (shape, build) = (&resolved.geometry, &resolved.build);
         let which = (order.get(), counts.as_slice());
-        some_stages(&store.band.read(), &borne.loads, &store.analysis.read(), shape, build, which)
+        some_stages(&band.read(), &borne.loads, &store.analysis.read(), shape, build, which)
     });
     let told = move |stage: &Stage| bearing_words::stage(stage, store.design.read().units);
     let row = move |stage: Stage| {

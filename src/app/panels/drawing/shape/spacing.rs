@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::Form;
+use crate::app::frame::Frame;
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::Limits;
 use crate::app::widgets::list::{while_so, words};
@@ -275,7 +276,7 @@ fn between(form: Form, gap: usize) -> String {
 fn least_room(form: Form) -> String {
     let store = form.store;
     let (analysis, resolved, band) =
-        (store.analysis.read(), store.resolved.read(), store.band.read());
+        (store.analysis.read(), store.resolved.read(), Frame::here().band.read());
     let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
     let mut least: Option<(f64, usize)> = None;
     for (room, figures) in loads.rooms.iter().zip(&analysis.strings) {
@@ -311,7 +312,7 @@ fn both(form: Form, row: Option<usize>) -> String {
         Some(row) => row,
         None => store.hover.get().unwrap_or_else(|| store.selection.get().cursor.row),
     };
-    let band = store.band.read();
+    let band = Frame::here().band.read();
     let Some((hole, figures)) = band.holes.get(row).zip(analysis.strings.get(row)) else {
         return String::new();
     };
