@@ -113,8 +113,8 @@ async function drag(page) {
       if (n >= 4) await mark(page, "step"); // the first steps only begin the drag
       await page.mouse("mouseMoved", x, y + 4 + 2 * (n % 20), 1);
       await page.rest();
+      await page.rest();
       await mark(page, "drawn");
-      await page.rest(20);
     }
     await page.mouse("mouseReleased", x, y);
     await page.rest(300);

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::{ClipboardEvent, Element, KeyboardEvent, MouseEvent};
 
-use self::body::Body;
+use self::body::keep_rows;
 use super::chart_acts::{act, paste, put_on_clipboard, select};
 use super::chart_keys::{Ask, ask};
 use super::numbers::topic_of;
@@ -25,6 +25,8 @@ pub fn StringChart(store: Store) -> impl IntoView {
         ChartWords::after(before, store.design.get(), store.resolved.get(), store.analysis.get())
     });
     let count = Memo::new(move |_| words.with(|words| words.rows.len()));
+    let table = NodeRef::new();
+    keep_rows(store, words, table);
     let columns = Memo::new(move |_| shown(&store.design.read()).len());
     // After Escape the tab key leaves the chart, so that no one is caught in it.
     let leaving = StoredValue::new(false);
@@ -68,6 +70,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
     view! {
         <div class="chart-scroll" id="chart-scroll">
             <table
+                node_ref=table
                 id="chart"
                 class="chart"
                 role="grid"
@@ -98,7 +101,6 @@ pub fn StringChart(store: Store) -> impl IntoView {
                 on:paste=move |event: ClipboardEvent| paste(store, &event)
             >
                 <Heads store=store/>
-                <Body store=store words=words/>
             </table>
             {while_so(
                 move || count.get() == 0,

@@ -1,15 +1,19 @@
 //! The rows of the string chart. They are written as markup when they come, and told cell by cell what changes
-//! later, by one effect for all of them.
+//! later, by one effect for all of them. They stand in blocks, as the browser leaves a block out of its work that
+//! is out of sight.
 
 use leptos::html;
 use leptos::mount::{UnmountHandle, mount_to};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
-use web_sys::Element;
+use web_sys::{Element, HtmlElement};
 
 use super::field::{CellField, CellFieldProps};
 use crate::app::rows::{ChartWords, RowView, cell_id, cell_look, row_class, row_markup};
 use crate::app::store::{Store, Typing};
+
+/// Rows of a block, all but the last one; the style sheet knows it too.
+const BLOCK: usize = 16;
 
 /// What the field of a cell is taken away with.
 type Field = UnmountHandle<<AnyView as Render>::State>;
@@ -22,16 +26,14 @@ struct Drawn {
     field: Option<(usize, usize)>,
 }
 
-/// The rows of the string chart.
-#[component]
-pub fn Body(store: Store, words: Memo<ChartWords>) -> impl IntoView {
-    let body = NodeRef::<html::Tbody>::new();
+/// Keeps the rows of the string chart in its table, below the heads.
+pub fn keep_rows(store: Store, words: Memo<ChartWords>, table: NodeRef<html::Table>) {
     let field = StoredValue::new_local(None::<Field>);
     // The field outlives the run of the effect that makes it.
     let owner = Owner::current().unwrap_or_default();
     Effect::new(move |before: Option<Drawn>| {
         let before = before.unwrap_or_default();
-        let Some(body) = body.get() else { return before };
+        let Some(table) = table.get() else { return before };
         let (rows, typing) = (views(store, words), store.typing.get());
         let place = typing.as_ref().and_then(|_| {
             let row = rows.iter().position(|row| row.typing)?;
@@ -42,7 +44,8 @@ pub fn Body(store: Store, words: Memo<ChartWords>) -> impl IntoView {
             rows.len()
         } else {
             let pairs = rows.iter().zip(&before.rows);
-            pairs.take_while(|(now, before)| now.words == before.words).count()
+            let same = pairs.take_while(|(now, before)| now.words == before.words).count();
+            same / BLOCK * BLOCK
         };
         let stays = place == before.field && place.is_none_or(|(row, _)| row < kept);
         if !stays {
@@ -55,14 +58,13 @@ pub fn Body(store: Store, words: Memo<ChartWords>) -> impl IntoView {
             }
         }
         if kept < rows.len().max(before.rows.len()) {
-            write_from(&body, kept, before.rows.len(), &rows);
+            write_from(&table, kept, &rows);
         }
         if let (Some((row, column)), Some(typing), false) = (place, typing, stays) {
             field.set_value(owner.with(|| put_field(store, row, column, typing)));
         }
         Drawn { rows, field: place }
     });
-    view! { <tbody role="rowgroup" node_ref=body></tbody> }
 }
 
 /// The rows as they are to look.
@@ -83,23 +85,30 @@ fn views(store: Store, words: Memo<ChartWords>) -> Vec<RowView> {
     words.with(|words| words.rows.iter().enumerate().map(view).collect())
 }
 
-/// Writes the rows from `first` on, in place of those that are there.
-fn write_from(body: &Element, first: usize, count: usize, rows: &[RowView]) {
+/// Writes the blocks from the row `first` on, in place of those that are there.
+fn write_from(table: &Element, first: usize, rows: &[RowView]) {
+    let blocks = table.get_elements_by_tag_name("tbody");
+    while let Some(block) = blocks.item(u32::try_from(first / BLOCK).unwrap_or(0)) {
+        block.remove();
+    }
     let mut markup = String::new();
-    for (index, row) in rows.iter().enumerate().skip(first) {
-        row_markup(&mut markup, index, row);
-    }
-    if first == 0 {
-        body.set_inner_html(&markup);
-        return;
-    }
-    for _ in first..count {
-        if let Some(last) = body.last_element_child() {
-            last.remove();
+    for (place, block) in rows.chunks(BLOCK).enumerate().skip(first / BLOCK) {
+        markup.push_str("<tbody role=\"rowgroup\">");
+        for (index, row) in block.iter().enumerate() {
+            row_markup(&mut markup, place * BLOCK + index, row);
         }
+        markup.push_str("</tbody>");
     }
     // Only a place that does not exist is refused.
-    let _ = body.insert_adjacent_html("beforeend", &markup);
+    let _ = table.insert_adjacent_html("beforeend", &markup);
+    let last = table.last_element_child().and_then(|last| last.dyn_into::<HtmlElement>().ok());
+    if let Some(last) = last
+        && !rows.is_empty()
+    {
+        // The height of a block is said, as one that is out of sight is not measured.
+        let count = rows.len() - (rows.len() - 1) / BLOCK * BLOCK;
+        let _ = last.style().set_property("--rows", &count.to_string());
+    }
 }
 
 /// Tells the page what of a row looks otherwise than before.
