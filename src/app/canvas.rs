@@ -1,9 +1,12 @@
 //! Puts a recorded drawing on a canvas of the page: only where it differs from the one that is there, and with
 //! a colour or a font set only when it changes. A browser reads the name of a font or a colour anew each time
-//! it is set, which takes longer than the drawing.
+//! it is set, which takes longer than the drawing. Polygons, of which there are few, are left to plotters' own
+//! backend.
 
 use std::f64::consts::TAU;
 
+use plotters_backend::{BackendColor, DrawingBackend};
+use plotters_canvas::CanvasBackend;
 use wasm_bindgen::JsCast;
 use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement};
 
@@ -26,12 +29,14 @@ pub fn paint(element: &HtmlCanvasElement, drawing: &Recorded, before: Option<&Re
     }
     let context = element.get_context("2d").ok().flatten();
     let Some(context) = context.and_then(|context| context.dyn_into().ok()) else { return };
-    Brush { context, fill: None, stroke: None, word: None }.paint(&drawing.strokes, changed);
+    let plain = CanvasBackend::with_canvas_object(element.clone());
+    Brush { context, plain, fill: None, stroke: None, word: None }.paint(&drawing.strokes, changed);
 }
 
 /// A context with what it draws with now, as far as it is known.
 struct Brush<'a> {
     context: CanvasRenderingContext2d,
+    plain: Option<CanvasBackend>,
     fill: Option<Ink>,
     stroke: Option<(Ink, u32)>,
     word: Option<&'a Word>,
@@ -84,10 +89,13 @@ impl<'a> Brush<'a> {
                 self.context.stroke();
             }
             Shape::Polygon(corners) => {
-                self.lay(corners);
-                self.fill_with(stroke.ink);
-                self.context.close_path();
-                self.context.fill();
+                let (r, g, b, alpha) = stroke.ink;
+                let style = BackendColor { alpha: f64::from_bits(alpha), rgb: (r, g, b) };
+                if let Some(plain) = &mut self.plain {
+                    // A canvas refuses no path.
+                    let _ = plain.fill_polygon(corners.iter().copied(), &style);
+                }
+                self.fill = None;
             }
             Shape::Word(word) => {
                 self.write_with(word);
