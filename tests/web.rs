@@ -58,7 +58,7 @@ async fn pause(ms: i32) {
 /// What stands in the chart on the page, read from its cells. Number and octave stand before the columns.
 fn chart() -> Chart {
     let find = |what: &str| document().query_selector(what).ok().flatten();
-    let (Some(heads), Some(rows)) = (find("#chart thead tr"), find("#chart tbody")) else {
+    let (Some(heads), Some(table)) = (find("#chart thead tr"), find("#chart")) else {
         return Chart::default();
     };
     let text = |element: &Element| element.text_content().unwrap_or_default();
@@ -79,7 +79,12 @@ fn chart() -> Chart {
     };
     Chart {
         heads: children(&heads).skip(2).map(head).collect(),
-        rows: children(&rows).map(row).collect(),
+        // The rows stand in blocks.
+        rows: children(&table)
+            .filter(|block| block.matches("tbody") == Ok(true))
+            .flat_map(|block| children(&block))
+            .map(row)
+            .collect(),
     }
 }
 
