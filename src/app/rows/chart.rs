@@ -455,7 +455,7 @@ mod tests {
             let analysis = analyse(&resolved.harp);
             let words =
                 ChartWords::after(before, design.clone().into(), resolved.into(), analysis.into());
-            assert_eq!(words.rows, super::tests::words(design));
+            assert_eq!(words.rows, tests::words(design));
             words
         };
         let mut design = design();
