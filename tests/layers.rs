@@ -6,7 +6,8 @@ use std::path::{Path, PathBuf};
 /// Lowest first. A layer may use itself and those before it.
 const LAYERS: [&str; 5] = ["engine", "design", "charts", "papers", "app"];
 /// Only for the last layer.
-const WEB: [&str; 6] = ["leptos", "web_sys", "js_sys", "wasm_bindgen", "wasm_bindgen_futures"];
+const WEB: [&str; 6] =
+    ["leptos", "web_sys", "js_sys", "wasm_bindgen", "wasm_bindgen_futures", "plotters_canvas"];
 /// What the browser loads around the crate: scripts, icons, the manifest.
 const STATIC: &str = "shell";
 /// Longer, and a file is two files. Unit tests at its end are not counted.
