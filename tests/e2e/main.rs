@@ -15,6 +15,7 @@ mod figures;
 mod lofting;
 mod maker;
 mod opening;
+mod parts;
 mod shape;
 mod shots;
 mod stock;

@@ -89,7 +89,7 @@ async fn says_so_when_a_part_is_missing() {
 }
 
 /// A copy of the build that a test may spoil, at target/e2e/NAME.
-fn copy_of_build(name: &str) -> PathBuf {
+pub fn copy_of_build(name: &str) -> PathBuf {
     let folder = target().join("e2e").join(name);
     let _ = fs::remove_dir_all(&folder);
     fs::create_dir_all(&folder).expect("below target/");
@@ -102,7 +102,7 @@ fn copy_of_build(name: &str) -> PathBuf {
     folder
 }
 
-fn change(file: &PathBuf, from: &str, to: &str) {
+pub fn change(file: &PathBuf, from: &str, to: &str) {
     let text = fs::read_to_string(file).expect("the build holds it");
     assert!(text.contains(from), "no {from} in {}", file.display());
     fs::write(file, text.replacen(from, to, 1)).expect("a copy may be written");

@@ -20,6 +20,8 @@ struct Shared {
     folder: PathBuf,
     prefix: String,
     asked: Mutex<Vec<String>>,
+    /// How long a module that is not the first one is held back.
+    held_back: Mutex<Duration>,
     stopped: AtomicBool,
 }
 
@@ -34,9 +36,13 @@ impl Site {
         assert!(prefix.starts_with('/') && prefix.ends_with('/'), "not a folder's path: {prefix}");
         let listener = TcpListener::bind("127.0.0.1:0").expect("a free loopback port");
         let port = listener.local_addr().expect("it is bound").port();
-        let (prefix, asked, stopped) =
-            (prefix.to_owned(), Mutex::default(), AtomicBool::new(false));
-        let shared = Arc::new(Shared { folder, prefix, asked, stopped });
+        let shared = Arc::new(Shared {
+            folder,
+            prefix: prefix.to_owned(),
+            asked: Mutex::default(),
+            held_back: Mutex::default(),
+            stopped: AtomicBool::new(false),
+        });
         let thread = {
             let shared = shared.clone();
             thread::spawn(move || {
@@ -66,6 +72,11 @@ impl Site {
     /// The paths that were asked for so far, in order.
     pub fn asked(&self) -> Vec<String> {
         self.shared.asked.lock().expect("no thread panicked").clone()
+    }
+
+    /// Lets every module but the first one wait for so long, as a slow line would.
+    pub fn hold_parts_back(&self, time: Duration) {
+        *self.shared.held_back.lock().expect("no thread panicked") = time;
     }
 
     /// Ends the server and waits until nothing answers at its port any more.
@@ -103,6 +114,11 @@ impl Shared {
         }
         self.asked.lock().expect("no thread panicked").push(path.to_owned());
 
+        let is_part = path.contains(".wasm") && !path.contains("/stringloft-");
+        if is_part {
+            let time = *self.held_back.lock().expect("no thread panicked");
+            thread::sleep(time);
+        }
         let file = self.file(path.split(['?', '#']).next().unwrap_or_default());
         let (status, kind, body) = match file.map(|file| (mime(&file), std::fs::read(file))) {
             Some((kind, Ok(body))) => ("200 OK", kind, body),

@@ -1,0 +1,168 @@
+//! The parts of the program: none of them is fetched for the first screen, each comes when it is opened, also without
+//! a network after the first visit, and one that does not come stops nothing else.
+
+use std::fs;
+use std::path::PathBuf;
+use std::time::Duration;
+
+use crate::browser::{Browser, Screen};
+use crate::opening::copy_of_build;
+use crate::server::Site;
+
+/// The button of each view and window, and what stands there once its part has come.
+const OPENED: [(&str, &str); 13] = [
+    ("#drawing", "#loft"),
+    ("#choose-view", "#choose"),
+    ("#order-view", "#order"),
+    ("#versions-view", "#versions"),
+    ("#chart-view", "#chart"),
+    ("#new", "dialog[open]"),
+    ("#shelf", "dialog[open]"),
+    ("#instrument", "dialog[open]"),
+    ("#materials", "dialog[open]"),
+    ("#stock", "dialog[open]"),
+    ("#numbers", "dialog[open]"),
+    ("#keys", "dialog[open]"),
+    ("#card", ".card-bar"),
+];
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn the_first_screen_asks_for_no_part_and_each_comes_when_opened() {
+    let site = Site::of(without_leisure("first-screen"), "/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.until(&is_there("#chart"), "the chart").await;
+    tokio::time::sleep(Duration::from_secs(1)).await;
+    assert_eq!(modules(&site), ["stringloft"], "the first screen asked for a part");
+    browser.click("#drawing").await;
+    browser.until(&is_there("#loft"), "the drawing").await;
+    let mut asked = modules(&site);
+    asked.sort_unstable();
+    assert_eq!(asked, ["drawing", "shared", "stringloft"]);
+    open_all(&browser).await;
+    browser.check_console().await;
+    browser.check_requests(&site.origin()).await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn every_part_opens_without_a_network() {
+    let site = Site::of_build("/");
+    let url = site.url();
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&url).await;
+    browser.until_kept_offline().await;
+    site.stop();
+    browser.goto("about:blank").await;
+    browser.open_app(&url).await;
+    open_all(&browser).await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_view_that_is_left_before_it_came_does_no_harm() {
+    for after in [0, 20, 60, 150, 300, 600] {
+        let site = Site::of(without_leisure("left-early"), "/");
+        site.hold_parts_back(Duration::from_millis(250));
+        let browser = Browser::open(Screen::LAPTOP).await;
+        browser.open_app(&site.url()).await;
+        for view in ["#drawing", "#choose-view", "#versions-view", "#order-view"] {
+            browser.click(view).await;
+            tokio::time::sleep(Duration::from_millis(after)).await;
+            browser.click("#chart-view").await;
+            browser.until(&is_there("#chart"), "the chart again").await;
+        }
+        tokio::time::sleep(Duration::from_millis(600)).await;
+        browser.until(&is_there("#chart"), "the chart, after the parts came").await;
+        browser.click("#drawing").await;
+        browser.until(&is_there("#loft"), "the drawing").await;
+        browser.check_console().await;
+    }
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_part_that_does_not_come_says_so_in_its_place() {
+    let folder = without_leisure("part-gone");
+    let part = file_of(&folder, "drawing");
+    let kept = fs::read(&part).expect("it was just seen");
+    fs::remove_file(&part).expect("a copy may be spoilt");
+    let site = Site::of(folder, "/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.click("#drawing").await;
+    browser.until(&is_there("#try-again"), "a word that the part did not arrive").await;
+    assert!(browser.text(".coming").await.contains("did not arrive"));
+    browser.check_barriers().await;
+    browser.screenshot("part-gone").await;
+    // Everything else goes on.
+    browser.click("#versions-view").await;
+    browser.until(&is_there("#versions"), "another view").await;
+    browser.click("#chart-view").await;
+    browser.until(&is_there("#chart"), "the chart").await;
+    fs::write(&part, kept).expect("a copy may be mended");
+    browser.click("#drawing").await;
+    browser.click("#try-again").await;
+    browser.until(&is_there("#loft"), "the drawing").await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_link_whose_reader_does_not_come_is_told() {
+    let folder = without_leisure("reader-gone");
+    fs::remove_file(file_of(&folder, "files")).expect("a copy may be spoilt");
+    let site = Site::of(folder, "/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&format!("{}#1.AAAA", site.url())).await;
+    browser.until(&is_there(".notice.problem"), "a word about the link").await;
+    let words = browser.text(".notice.problem").await;
+    assert!(words.contains("not opened") && words.contains("did not arrive"), "it says: {words}");
+}
+
+/// Opens every view and window, and sees that it is there.
+async fn open_all(browser: &Browser) {
+    for (button, what) in OPENED {
+        browser.click(button).await;
+        browser.until(&is_there(what), &format!("{what} after {button}")).await;
+        if what.starts_with("dialog") {
+            browser.click("dialog[open] .window-head .quiet").await;
+            browser
+                .until("return !document.querySelector('dialog[open]')", "the window gone")
+                .await;
+        }
+    }
+}
+
+fn is_there(css: &str) -> String {
+    format!("return !!document.querySelector('{css}') && !document.querySelector('p.coming')")
+}
+
+/// A copy of the build that fetches nothing when it has leisure.
+fn without_leisure(name: &str) -> PathBuf {
+    let folder = copy_of_build(name);
+    let file = folder.join("boot.js");
+    let script = fs::read_to_string(&file).expect("the build holds it");
+    let (start, _) = script.split_once("// What can wait").expect("the build adds offline.js");
+    fs::write(file, start).expect("a copy may be written");
+    folder
+}
+
+/// The names of the modules that were asked for, in order.
+fn modules(site: &Site) -> Vec<String> {
+    let asked = site.asked();
+    let modules = asked.iter().filter(|path| path.contains(".wasm"));
+    modules.map(|path| path[1..].split('-').next().expect("a first").to_owned()).collect()
+}
+
+/// The file of a part.
+fn file_of(folder: &PathBuf, part: &str) -> PathBuf {
+    let files = fs::read_dir(folder).expect("it was just made");
+    let mut paths = files.map(|file| file.expect("a folder can be listed").path());
+    let begins = format!("{part}-");
+    paths
+        .find(|path| {
+            path.file_name().is_some_and(|name| name.to_string_lossy().starts_with(&begins))
+        })
+        .expect("the build has the part")
+}
