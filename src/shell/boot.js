@@ -15,7 +15,14 @@ function explain(error) {
   return "A part of Stringloft did not arrive. Check the connection, then reload the page.";
 }
 
-const { js, wasm } = document.querySelector("script[data-wasm]").dataset;
+const { js, wasm, link } = document.querySelector("script[data-wasm]").dataset;
+// Whoever comes with a link needs what reads it at once; it would be asked for only when the program runs.
+if (location.hash.length > 1) {
+  for (const href of link ? link.split(" ") : []) {
+    const early = Object.assign(document.createElement("link"), { rel: "preload", as: "fetch", crossOrigin: "anonymous", href });
+    document.head.append(early);
+  }
+}
 try {
   const { default: init } = await import(js);
   await init({ module_or_path: wasm });

@@ -29,6 +29,14 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
     let js = out.put("stringloft", "js", script.as_bytes())?;
     let wasm = out.put("stringloft", "wasm", &module.first)?;
 
+    let mut reader = Vec::new();
+    for name in &out.later {
+        if name.starts_with("files-") || name.starts_with("shared-") {
+            reader.push(format!("./{name}"));
+        }
+    }
+    let reader = reader.join(" ");
+
     let html = fs::read_to_string("index.html")?;
     let mut page = html.clone();
     for link in links(&html)? {
@@ -36,7 +44,7 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
             "rust" => format!(
                 "<link rel=\"modulepreload\" href=\"./{js}\">\
                  <link rel=\"preload\" href=\"./{wasm}\" as=\"fetch\" type=\"application/wasm\" crossorigin=\"anonymous\">\
-                 <script type=\"module\" src=\"./boot.js\" data-js=\"./{js}\" data-wasm=\"./{wasm}\"></script>"
+                 <script type=\"module\" src=\"./boot.js\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-link=\"{reader}\"></script>"
             ),
             "css" => {
                 let style = fs::read_to_string(link.file)?;
