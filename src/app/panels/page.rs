@@ -3,7 +3,6 @@
 use leptos::ev;
 use leptos::mount::mount_to_body;
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 use web_sys::{DragEvent, KeyboardEvent};
 
 use super::awaited::window_of;
@@ -28,7 +27,8 @@ pub fn start() {
         mount(|_| {});
         return;
     }
-    spawn_local(async {
+    // Leptos has no executor of its own before it mounts something.
+    wasm_bindgen_futures::spawn_local(async {
         let files = parts::fetch(Part::Files).await;
         mount(move |store| {
             match files {
