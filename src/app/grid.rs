@@ -4,6 +4,7 @@ use std::ops::RangeInclusive;
 
 use crate::design::document::{Design, MechanismKind};
 use crate::design::edit::Column;
+use crate::design::figures::{BY_PLACE, Column as Of, ROWS, row};
 use crate::engine::figure::Figure;
 
 /// A column of the chart on the page, from left to right.
@@ -15,37 +16,46 @@ pub enum Shown {
     Figure(Figure),
 }
 
+/// The columns that are typed into, each before the figures of this place and those that follow.
+const TYPED: [(u8, Column); 5] = [
+    (0, Column::Note),
+    (0, Column::Length),
+    (0, Column::MakeUp),
+    (0, Column::Gauge),
+    (50, Column::OrderCode),
+];
+
+/// How many columns there are.
+const COUNT: usize = {
+    let (mut count, mut at) = (TYPED.len(), 0);
+    while at < ROWS.len() {
+        count += !matches!(ROWS[at].column, Of::Never) as usize;
+        at += 1;
+    }
+    count
+};
+
 /// Every column of the chart, from left to right. Those that are typed into stand before those that
 /// only some harps have, so that the place of a typed column is the same on every harp.
-pub const SHOWN: [Shown; 27] = [
-    Shown::Typed(Column::Note),
-    Shown::Typed(Column::Length),
-    Shown::Typed(Column::MakeUp),
-    Shown::Typed(Column::Gauge),
-    Shown::Figure(Figure::Tension),
-    Shown::Figure(Figure::PluckStiffness),
-    Shown::Figure(Figure::LoadShare),
-    Shown::Figure(Figure::SemitonesToBreak),
-    Shown::Typed(Column::OrderCode),
-    Shown::Figure(Figure::Frequency),
-    Shown::Figure(Figure::LinearDensity),
-    Shown::Figure(Figure::Stress),
-    Shown::Figure(Figure::BreakingLoad),
-    Shown::Figure(Figure::Inharmonicity),
-    Shown::Figure(Figure::Partial8),
-    Shown::Figure(Figure::Impedance),
-    Shown::Figure(Figure::Damping),
-    Shown::Figure(Figure::Stretch),
-    Shown::Figure(Figure::PinTurns),
-    Shown::Figure(Figure::CentsPerPinDegree),
-    Shown::Figure(Figure::CentsPerKelvin),
-    Shown::Figure(Figure::Lever),
-    Shown::Figure(Figure::DiscNatural),
-    Shown::Figure(Figure::DiscSharp),
-    Shown::Figure(Figure::Lift),
-    Shown::Figure(Figure::AlongBoard),
-    Shown::Figure(Figure::CutLength),
-];
+pub const SHOWN: [Shown; COUNT] = {
+    let mut all = [Shown::Typed(Column::Note); COUNT];
+    let (mut count, mut typed, mut at) = (0, 0, 0);
+    while at < BY_PLACE.len() {
+        let row = row(BY_PLACE[at]);
+        while typed < TYPED.len() && TYPED[typed].0 <= row.place {
+            all[count] = Shown::Typed(TYPED[typed].1);
+            (count, typed) = (count + 1, typed + 1);
+        }
+        if !matches!(row.column, Of::Never) {
+            let always = matches!(row.column, Of::Always);
+            assert!(always || typed == TYPED.len(), "only some harps have this column");
+            all[count] = Shown::Figure(row.figure);
+            count += 1;
+        }
+        at += 1;
+    }
+    all
+};
 
 /// The columns of a design: all of [`SHOWN`] but the places of levers and discs that no string has.
 pub fn shown(design: &Design) -> Vec<Shown> {
@@ -55,12 +65,12 @@ pub fn shown(design: &Design) -> Vec<Shown> {
         all.any(|kind| kinds.contains(&kind))
     };
     let is_there = |shown: &Shown| match shown {
-        Shown::Figure(Figure::Lever) => has(&[MechanismKind::Lever]),
-        Shown::Figure(Figure::DiscNatural) => {
-            has(&[MechanismKind::SingleDisc, MechanismKind::DoubleDisc])
-        }
-        Shown::Figure(Figure::DiscSharp) => has(&[MechanismKind::DoubleDisc]),
-        _ => true,
+        Shown::Figure(figure) => match row(*figure).column {
+            Of::Fitted(kinds) => has(kinds),
+            Of::Always => true,
+            Of::Never => false,
+        },
+        Shown::Typed(_) => true,
     };
     SHOWN.into_iter().filter(is_there).collect()
 }

@@ -17,7 +17,6 @@ pub use self::outcome::{Done, Not, Notice, Outcome};
 pub use self::parts::{Act, Brought, Fetching, NotFetched, Part, Parts, Progress, Show, Template};
 use super::browser::{Handed, NotHanded};
 use super::grid::Selection;
-use crate::charts::quantity::Quantity;
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
 use crate::design::explain::Topic;
@@ -48,7 +47,7 @@ pub struct Store {
     /// The string under the mouse, wherever it points at one.
     pub hover: RwSignal<Option<usize>>,
     /// The curves that are shown.
-    pub curves: RwSignal<Vec<Quantity>>,
+    pub curves: RwSignal<Vec<Figure>>,
     /// What there is to tell.
     pub notice: RwSignal<Option<Notice>>,
     /// The panel that lies over the page.
@@ -93,11 +92,7 @@ impl Store {
             selection: RwSignal::new(Selection::default()),
             typing: RwSignal::new(None),
             hover: RwSignal::new(None),
-            curves: RwSignal::new(vec![
-                Quantity::Tension,
-                Quantity::PluckStiffness,
-                Quantity::LoadShare,
-            ]),
+            curves: RwSignal::new(vec![Figure::Tension, Figure::PluckStiffness, Figure::LoadShare]),
             notice: RwSignal::new(None),
             window: RwSignal::new(None),
             topic: RwSignal::new(Topic::Figure(Figure::Tension)),

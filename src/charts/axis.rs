@@ -1,5 +1,6 @@
 //! The upright axis of a panel: its range, and ticks at 1, 2 and 5 times a power of ten.
 
+use crate::design::figures::Scale;
 use crate::engine::order::sort;
 
 /// A value over this many times the 90th percentile is drawn at the edge, so that one slip of the
@@ -14,17 +15,6 @@ pub struct Axis {
     low: f64,
     high: f64,
     log: bool,
-}
-
-/// Which range an axis takes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Rule {
-    /// Around the values; from zero where the least of them is small beside the greatest.
-    Free,
-    /// From zero up.
-    FromZero,
-    /// Equal steps are equal ratios, where all values are above zero.
-    Log,
 }
 
 /// Whether a value lies beyond an axis.
@@ -42,18 +32,18 @@ impl Axis {
     /// An axis on which all `values` have room, but for those far beyond the rest. Each of
     /// `wanted` (limits) gets room too where it makes the axis at most half as long again, or
     /// little longer than the greatest value is high.
-    pub fn around(values: &[f64], wanted: &[f64], rule: Rule) -> Self {
+    pub fn around(values: &[f64], wanted: &[f64], scale: Scale) -> Self {
         let mut sorted: Vec<f64> = values.iter().copied().filter(|v| is_usable(*v)).collect();
         sort(&mut sorted, |one, other| one > other);
         let (Some(first), Some(last)) = (sorted.first(), sorted.last()) else {
             return Self { low: 0.0, high: 1.0, log: false };
         };
-        if rule == Rule::Log && *first > 0.0 {
+        if scale == Scale::Log && *first > 0.0 {
             let room = if last / first > 1.5 { 1.12 } else { 1.3 };
             return Self { low: first / room, high: last * room, log: true };
         }
         let (mut low, mut high) = (*first, robust_top(&sorted, OFF_SCALE));
-        if low > 0.0 && (low < 0.3 * high || rule == Rule::FromZero) {
+        if low > 0.0 && (low < 0.3 * high || scale == Scale::FromZero) {
             low = 0.0;
         }
         let reach = 1.5 * (high - low).max(0.6 * high.abs());
@@ -202,7 +192,7 @@ mod tests {
     fn ticks_lie_on_the_axis_and_are_few() {
         for (low, high) in [(0.0, 250.0), (12.0, 13.0), (-3.0, 19.0), (0.001, 0.0013), (4e5, 9e5)] {
             for most in 1..8 {
-                let axis = Axis::around(&[low, high], &[], Rule::Free);
+                let axis = Axis::around(&[low, high], &[], Scale::Free);
                 let ticks = axis.ticks(most);
                 assert!(ticks.len() <= most + 1, "{low} to {high}: {ticks:?}");
                 assert!(ticks.iter().all(|(tick, _)| axis.reach(*tick) == Reach::Within));
@@ -213,41 +203,44 @@ mod tests {
     #[test]
     fn labels_have_the_decimals_of_their_step() {
         assert_eq!(
-            labels(&Axis::around(&[0.4, 1.6], &[], Rule::Free), 4),
+            labels(&Axis::around(&[0.4, 1.6], &[], Scale::Free), 4),
             ["0.0", "0.5", "1.0", "1.5"]
         );
         assert_eq!(
-            labels(&Axis::around(&[10.0, 180.0], &[], Rule::Free), 4),
+            labels(&Axis::around(&[10.0, 180.0], &[], Scale::Free), 4),
             ["0", "50", "100", "150"]
         );
-        assert_eq!(labels(&Axis::around(&[-4.0, 9.0], &[], Rule::Free), 3), ["−5", "0", "5", "10"]);
+        assert_eq!(
+            labels(&Axis::around(&[-4.0, 9.0], &[], Scale::Free), 3),
+            ["−5", "0", "5", "10"]
+        );
     }
 
     #[test]
     fn a_log_axis_has_equal_ratios() {
-        let axis = Axis::around(&[80.0, 1500.0], &[], Rule::Log);
+        let axis = Axis::around(&[80.0, 1500.0], &[], Scale::Log);
         let (a, b, c) = (axis.fraction(100.0), axis.fraction(200.0), axis.fraction(400.0));
         assert_close(b - a, c - b, 1e-12, "an octave");
         assert_eq!(labels(&axis, 6), ["100", "200", "500", "1000"]);
         assert_eq!(labels(&axis, 2), ["100", "1000"]);
-        assert!(!Axis::around(&[0.0, 10.0], &[], Rule::Log).is_log(), "0 has no logarithm");
+        assert!(!Axis::around(&[0.0, 10.0], &[], Scale::Log).is_log(), "0 has no logarithm");
     }
 
     #[test]
     fn a_limit_gets_room_only_within_reason() {
         let at =
             |values: &[f64], limit: f64, rule| Axis::around(values, &[limit], rule).reach(limit);
-        assert_eq!(at(&[20.0, 80.0], 100.0, Rule::Free), Reach::Within);
-        assert_eq!(at(&[20.0, 50.0], 100.0, Rule::Free), Reach::Above);
-        assert_eq!(at(&[60.0, 72.0], 100.0, Rule::FromZero), Reach::Within);
-        assert_eq!(at(&[1.1, 1.3], 0.7, Rule::Free), Reach::Within, "an even harp");
+        assert_eq!(at(&[20.0, 80.0], 100.0, Scale::Free), Reach::Within);
+        assert_eq!(at(&[20.0, 50.0], 100.0, Scale::Free), Reach::Above);
+        assert_eq!(at(&[60.0, 72.0], 100.0, Scale::FromZero), Reach::Within);
+        assert_eq!(at(&[1.1, 1.3], 0.7, Scale::Free), Reach::Within, "an even harp");
     }
 
     #[test]
     fn one_slip_does_not_flatten_the_others() {
         let mut values: Vec<f64> = (0..36).map(|n| 80.0 + f64::from(n)).collect();
         values.push(115_000.0);
-        let axis = Axis::around(&values, &[], Rule::Free);
+        let axis = Axis::around(&values, &[], Scale::Free);
         assert!(axis.range().1 < 150.0, "{axis:?}");
         assert_eq!(axis.reach(115_000.0), Reach::Above);
         assert_close(axis.fraction(115_000.0), 1.0, 1e-12, "on the edge");
@@ -256,10 +249,10 @@ mod tests {
     #[test]
     fn nothing_to_show_is_still_an_axis() {
         for values in [&[][..], &[f64::NAN], &[f64::INFINITY], &[0.0], &[7.0], &[-7.0], &[1e300]] {
-            for rule in [Rule::Free, Rule::FromZero, Rule::Log] {
-                let (low, high) = Axis::around(values, &[f64::NAN], rule).range();
+            for scale in [Scale::Free, Scale::FromZero, Scale::Log] {
+                let (low, high) = Axis::around(values, &[f64::NAN], scale).range();
                 assert!(low.is_finite() && high.is_finite() && low < high, "{values:?}");
-                let fraction = Axis::around(values, &[], rule).fraction(f64::NAN);
+                let fraction = Axis::around(values, &[], scale).fraction(f64::NAN);
                 assert!((0.0..=1.0).contains(&fraction));
             }
         }

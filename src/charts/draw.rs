@@ -372,24 +372,25 @@ mod tests {
     use super::*;
     use crate::charts::palette::Palette;
     use crate::charts::pen::Medium;
-    use crate::charts::quantity::Quantity;
     use crate::charts::{band, samples};
     use crate::design::document::Units;
+    use crate::design::figures::WITH_CURVE;
     use crate::engine::analysis::{Analysis, Harp, Unknown, analyse};
+    use crate::engine::figure::Figure;
     use crate::engine::tolerance::spreads_of_all;
     use crate::engine::units::Length;
     use crate::testing::assert_close;
 
-    const THREE: [Quantity; 3] = [Quantity::Tension, Quantity::PluckStiffness, Quantity::LoadShare];
+    const THREE: [Figure; 3] = [Figure::Tension, Figure::PluckStiffness, Figure::LoadShare];
 
-    fn curves(harp: &Harp, quantities: &[Quantity], ghost: Option<&Analysis>) -> Curves {
-        Curves::build(&analyse(harp), harp, &Units::default(), quantities, ghost, None)
+    fn curves(harp: &Harp, of: &[Figure], ghost: Option<&Analysis>) -> Curves {
+        Curves::build(&analyse(harp), harp, &Units::default(), of, ghost, None)
     }
 
-    fn with_range(harp: &Harp, quantities: &[Quantity]) -> Curves {
+    fn with_range(harp: &Harp, of: &[Figure]) -> Curves {
         let spreads = spreads_of_all(harp);
         let units = Units::default();
-        Curves::build(&analyse(harp), harp, &units, quantities, None, Some(&spreads))
+        Curves::build(&analyse(harp), harp, &units, of, None, Some(&spreads))
     }
 
     fn plain(scale: f64) -> Style<'static> {
@@ -417,7 +418,7 @@ mod tests {
             "Tension (N)",
             "Pluck stiffness (N/mm)",
             "Load share (%)",
-            "target 0.7 to 1.9",
+            "target 0.70 to 1.90",
             "slack under 12, working to 75",
             "steel, wound",
             "nylon",
@@ -432,7 +433,7 @@ mod tests {
 
     #[test]
     fn every_string_has_its_mark_and_every_run_its_line() {
-        let curves = curves(&samples::harp(47), &[Quantity::Length], None);
+        let curves = curves(&samples::harp(47), &[Figure::Length], None);
         let text = svg(&curves, (900, 300), &plain(1.0));
         // Plain and wound nylon are round: 15 and 4 discs, and one each in the legend.
         let solid = count(&text, "stroke=\"none\" stroke-width=\"1\"");
@@ -445,7 +446,7 @@ mod tests {
 
     #[test]
     fn a_finding_is_pointed_out_by_ring_and_stroke() {
-        let curves = curves(&samples::harp(22), &[Quantity::Tension], None);
+        let curves = curves(&samples::harp(22), &[Figure::Tension], None);
         let bare = svg(&curves, (640, 300), &plain(1.0));
         let style = Style { grave: &[3], warned: &[3, 8, 900], ..plain(1.0) };
         let marked = svg(&curves, (640, 300), &style);
@@ -457,7 +458,7 @@ mod tests {
     fn a_value_beyond_the_axis_is_an_arrow_at_its_edge() {
         let mut harp = samples::harp(34);
         harp.strings[12].length = Ok(Length::from_mm(48_000.0));
-        let curves = curves(&harp, &[Quantity::Tension], None);
+        let curves = curves(&harp, &[Figure::Tension], None);
         let style = Style { grave: &[12], ..plain(1.0) };
         let text = svg(&curves, (640, 300), &style);
         assert_eq!(count(&text, "<polygon opacity=\"1\" fill=\"#B3402A\""), 1);
@@ -481,7 +482,7 @@ mod tests {
         let (harp, mut other) = (samples::harp(22), samples::harp(22));
         other.strings[5].length = Ok(Length::from_mm(300.0));
         let ghost = analyse(&other);
-        let text = svg(&curves(&harp, &[Quantity::Tension], Some(&ghost)), (900, 300), &plain(1.0));
+        let text = svg(&curves(&harp, &[Figure::Tension], Some(&ghost)), (900, 300), &plain(1.0));
         assert_eq!(count(&text, "<polyline fill=\"none\" opacity=\"1\" stroke=\"#80858A\""), 21);
         assert!(text.contains("compared design"));
     }
@@ -492,7 +493,7 @@ mod tests {
         // A string alone between two of other materials has a bar and no wash.
         harp.strings[20].make_up = harp.strings[0].make_up.clone();
         let (bare, ranged) =
-            (curves(&harp, &[Quantity::Tension], None), with_range(&harp, &[Quantity::Tension]));
+            (curves(&harp, &[Figure::Tension], None), with_range(&harp, &[Figure::Tension]));
         let runs = ranged.panels[0].segments.iter().filter(|run| run.len() > 1).count();
         assert_eq!(runs + 1, ranged.panels[0].segments.len());
         for palette in [Palette::light(), Palette::dark(), Palette::print()] {
@@ -510,7 +511,7 @@ mod tests {
     #[test]
     fn a_range_lies_under_line_and_marks() {
         let text =
-            svg(&with_range(&samples::harp(22), &[Quantity::Tension]), (640, 300), &plain(1.0));
+            svg(&with_range(&samples::harp(22), &[Figure::Tension]), (640, 300), &plain(1.0));
         let (_, plot) =
             text.split_once("Tension (N)").map_or(("", text.as_str()), |(a, _)| ("", a));
         let last_wash = plot.rfind("opacity=\"0.22\"").unwrap();
@@ -533,7 +534,7 @@ mod tests {
         odd.strings[9].length = Err(Unknown::Length);
         let harps = [samples::harp(0), samples::harp(1), samples::harp(150), odd];
         for harp in &harps {
-            let curves = with_range(harp, &Quantity::ALL);
+            let curves = with_range(harp, &WITH_CURVE);
             let strings = band::build(&analyse(harp), harp, &Units::default());
             for size in [(0, 0), (1, 1), (40, 30), (90, 700), (900, 60), (640, 520)] {
                 for scale in [0.0, 1.0, 3.0, f64::NAN] {

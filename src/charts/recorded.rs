@@ -328,19 +328,19 @@ mod tests {
     use super::*;
     use crate::charts::palette::Palette;
     use crate::charts::pen::{Medium, Style};
-    use crate::charts::quantity::Quantity;
     use crate::charts::series::Curves;
     use crate::charts::{draw, samples};
     use crate::design::document::Units;
     use crate::engine::analysis::{Harp, analyse};
+    use crate::engine::figure::Figure;
     use crate::engine::units::Length;
 
     const SIZE: (u32, u32) = (640, 480);
 
     fn drawn(harp: &Harp, grave: &[usize]) -> Recorded {
-        let quantities = [Quantity::Tension, Quantity::PluckStiffness, Quantity::LoadShare];
+        let shown = [Figure::Tension, Figure::PluckStiffness, Figure::LoadShare];
         let analysis = analyse(harp);
-        let curves = Curves::build(&analysis, harp, &Units::default(), &quantities, None, None);
+        let curves = Curves::build(&analysis, harp, &Units::default(), &shown, None, None);
         let mut recorded = Recorded::new(SIZE);
         let style = Style { grave, ..Style::new(Palette::light(), 1.0, Medium::Canvas) };
         let area = Recorder(&mut recorded).into_drawing_area();

@@ -4,13 +4,15 @@
 use std::ops::Range;
 
 use crate::design::document::Units;
+use crate::design::figures::Scale;
 use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures};
+use crate::engine::figure::Figure;
 use crate::engine::pitch::Note;
 use crate::engine::tolerance::Spreads;
 
-use super::axis::{Axis, Rule, is_usable};
+use super::axis::{Axis, is_usable};
 use super::marks::{LegendEntry, Mark, Marks};
-use super::quantity::{Band, Quantity};
+use super::quantity::{self, Band};
 
 /// The value of one string.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -25,7 +27,7 @@ pub struct Point {
 /// One quantity across the compass.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Panel {
-    pub quantity: Quantity,
+    pub figure: Figure,
     /// The name with the unit.
     pub title: String,
     /// What the band means, in a few words.
@@ -82,13 +84,13 @@ pub struct Curves {
 }
 
 impl Curves {
-    /// The panels of `quantities`, in that order. `ghost` is the design compared with; `spreads` says
+    /// The panels of some figures, in their order. `ghost` is the design compared with; `spreads` says
     /// for each string how far its figures may be off, where that is to be shown.
     pub fn build(
         analysis: &Analysis,
         harp: &Harp,
         units: &Units,
-        quantities: &[Quantity],
+        of: &[Figure],
         ghost: Option<&Analysis>,
         spreads: Option<&[Spreads]>,
     ) -> Self {
@@ -103,7 +105,7 @@ impl Curves {
             ghost_analysis: ghost,
             spreads: spreads.unwrap_or_default(),
         };
-        let panels = quantities.iter().map(|quantity| panel(&ground, *quantity)).collect();
+        let panels = of.iter().map(|figure| panel(&ground, *figure)).collect();
         let notes = analysis.strings.iter().map(|figures| figures.note).collect();
         Self { panels, notes, legend: marks.legend }
     }
@@ -124,33 +126,35 @@ struct Ground<'a> {
     spreads: &'a [Spreads],
 }
 
-fn panel(ground: &Ground<'_>, quantity: Quantity) -> Panel {
+fn panel(ground: &Ground<'_>, figure: Figure) -> Panel {
     let Ground { analysis, harp, units, .. } = *ground;
     let strings = analysis.strings.iter().zip(ground.marks).enumerate();
     let point = |(index, (figures, mark)): (usize, (_, &Mark))| {
-        quantity.value(figures, units).map(|value| Point { index, value, mark: *mark })
+        quantity::value(figure, figures, units).map(|value| Point { index, value, mark: *mark })
     };
     let points: Vec<Point> = strings.filter_map(point).collect();
     let there = |index: usize| ground.ghost_analysis?.strings.get(index);
     let ghost_point = |(here, index): &(usize, usize)| {
-        there(*index).and_then(|figures| quantity.value(figures, units)).map(|value| (*here, value))
+        there(*index)
+            .and_then(|figures| quantity::value(figure, figures, units))
+            .map(|value| (*here, value))
     };
     let ghost: Vec<(usize, f64)> = ground.ghost.iter().filter_map(ghost_point).collect();
-    let range = range(ground, quantity, &points);
-    let band = quantity.band(&harp.limits, units);
-    let breaks_at = quantity.breaks_at();
+    let range = range(ground, figure, &points);
+    let band = quantity::band(figure, &harp.limits, units);
+    let breaks_at = quantity::breaks_at(figure);
     // A range that reaches below nothing would cost an axis of ratios its ratios.
-    let is_log = quantity.rule() == Rule::Log;
+    let is_log = quantity::scale(figure) == Scale::Log;
     let ends = range.iter().flat_map(|(_, low, high)| [*low, *high]);
     let ends = ends.filter(|value| !is_log || *value > 0.0);
     let ghosts = ghost.iter().map(|(_, value)| *value);
     let values: Vec<f64> = points.iter().map(|p| p.value).chain(ghosts).chain(ends).collect();
     let wanted: Vec<f64> = [band.low, band.high, breaks_at].into_iter().flatten().collect();
     Panel {
-        quantity,
-        title: quantity.title(units),
-        band_words: quantity.band_words(&band, units),
-        axis: Axis::around(&values, &wanted, quantity.rule()),
+        figure,
+        title: quantity::title(figure, units),
+        band_words: quantity::band_words(figure, &harp.limits, units),
+        axis: Axis::around(&values, &wanted, quantity::scale(figure)),
         segments: segments(&points, ground.changes),
         points,
         ghost,
@@ -161,8 +165,7 @@ fn panel(ground: &Ground<'_>, quantity: Quantity) -> Panel {
 }
 
 /// Between which values each string may be, in the unit of the panel.
-fn range(ground: &Ground<'_>, quantity: Quantity, points: &[Point]) -> Vec<(usize, f64, f64)> {
-    let Some(figure) = quantity.figure() else { return Vec::new() };
+fn range(ground: &Ground<'_>, figure: Figure, points: &[Point]) -> Vec<(usize, f64, f64)> {
     let strings = &ground.analysis.strings;
     // Every unit is a factor, the same for all strings; one that is at 0 does not show it.
     let factor = points.iter().find_map(|point| {
@@ -173,7 +176,7 @@ fn range(ground: &Ground<'_>, quantity: Quantity, points: &[Point]) -> Vec<(usiz
         let off = factor.unwrap_or(1.0) * ground.spreads.get(point.index)?.of(figure).ok()?.total;
         // What is above nothing by its nature stays there, however far off it may be.
         let low = point.value - off;
-        let low = if quantity.is_signed() { low } else { low.max(0.0) };
+        let low = if quantity::scale(figure) == Scale::Signed { low } else { low.max(0.0) };
         let high = point.value + off;
         (is_usable(low) && is_usable(high)).then_some((point.index, low, high))
     };
@@ -224,8 +227,8 @@ mod tests {
     use super::*;
     use crate::charts::samples;
     use crate::design::document::ForceUnit;
+    use crate::design::figures::WITH_CURVE;
     use crate::engine::analysis::{Unknown, analyse};
-    use crate::engine::figure::Figure;
     use crate::engine::tolerance::spreads_of_all;
     use crate::engine::units::Length;
     use crate::testing::assert_close;
@@ -234,21 +237,21 @@ mod tests {
         analysis: &Analysis,
         harp: &Harp,
         units: &Units,
-        quantity: Quantity,
+        figure: Figure,
         ghost: Option<&Analysis>,
     ) -> Panel {
-        let curves = Curves::build(analysis, harp, units, &[quantity], ghost, None);
+        let curves = Curves::build(analysis, harp, units, &[figure], ghost, None);
         curves.panels.into_iter().next().expect("one quantity was asked for, so there is one panel")
     }
 
-    fn build_one(harp: &Harp, quantity: Quantity) -> Panel {
-        build(&analyse(harp), harp, &Units::default(), quantity, None)
+    fn build_one(harp: &Harp, figure: Figure) -> Panel {
+        build(&analyse(harp), harp, &Units::default(), figure, None)
     }
 
     #[test]
     fn the_line_breaks_where_the_materials_change() {
         let harp = samples::harp(47);
-        let panel = build_one(&harp, Quantity::Tension);
+        let panel = build_one(&harp, Figure::Tension);
         assert_eq!(panel.points.len(), 47);
         assert_eq!(panel.segments, [0..15, 15..31, 31..35, 35..47]);
     }
@@ -257,18 +260,18 @@ mod tests {
     fn the_line_breaks_where_a_value_is_unknown() {
         let mut harp = samples::harp(12);
         harp.strings[4].length = Err(Unknown::Length);
-        let panel = build_one(&harp, Quantity::Tension);
+        let panel = build_one(&harp, Figure::Tension);
         assert_eq!(panel.points.len(), 11);
         assert_eq!(panel.segments[..2], [0..4, 4..8]);
         assert!(panel.points.iter().all(|point| point.index != 4));
-        assert_eq!(build_one(&harp, Quantity::Gauge).points.len(), 12, "the gauge is known");
+        assert_eq!(build_one(&harp, Figure::Gauge).points.len(), 12, "the gauge is known");
     }
 
     #[test]
     fn a_string_without_make_up_still_has_its_length() {
         let mut harp = samples::harp(12);
         harp.strings[4].make_up = Err(Unknown::MakeUp);
-        let panel = build_one(&harp, Quantity::Length);
+        let panel = build_one(&harp, Figure::Length);
         assert_eq!(panel.points.len(), 12);
         assert_eq!(panel.segments[..3], [0..4, 4..5, 5..9]);
     }
@@ -281,7 +284,7 @@ mod tests {
             &analyse(&harp),
             &harp,
             &Units::default(),
-            Quantity::Tension,
+            Figure::Tension,
             Some(&analyse(&other)),
         );
         let same: Vec<_> = panel.points.iter().skip(2).map(|p| (p.index, p.value)).collect();
@@ -294,13 +297,13 @@ mod tests {
         harp.strings.iter_mut().for_each(|string| string.note = None);
         let analysis = analyse(&harp);
         let units = Units::default();
-        let panel = build(&analysis, &harp, &units, Quantity::Length, Some(&analysis));
+        let panel = build(&analysis, &harp, &units, Figure::Length, Some(&analysis));
         assert_eq!(panel.ghost.len(), 9);
     }
 
-    fn with_range(harp: &Harp, units: &Units, quantity: Quantity) -> Panel {
+    fn with_range(harp: &Harp, units: &Units, figure: Figure) -> Panel {
         let (analysis, spreads) = (analyse(harp), spreads_of_all(harp));
-        let curves = Curves::build(&analysis, harp, units, &[quantity], None, Some(&spreads));
+        let curves = Curves::build(&analysis, harp, units, &[figure], None, Some(&spreads));
         curves.panels.into_iter().next().expect("one quantity was asked for, so there is one panel")
     }
 
@@ -310,7 +313,7 @@ mod tests {
         let spreads = spreads_of_all(&harp);
         let pounds = Units { force: ForceUnit::Lbf, ..Units::default() };
         for (units, newtons) in [(Units::default(), 1.0), (pounds, 4.448_221_615_260_5)] {
-            let panel = with_range(&harp, &units, Quantity::Tension);
+            let panel = with_range(&harp, &units, Figure::Tension);
             assert_eq!(panel.range.len(), 34);
             for (point, (index, low, high)) in panel.points.iter().zip(&panel.range) {
                 assert_eq!(point.index, *index);
@@ -320,19 +323,19 @@ mod tests {
                 assert_eq!(panel.range_of(*index), Some((*low, *high)));
             }
         }
-        assert_eq!(build_one(&harp, Quantity::Tension).range, [], "only when asked for");
+        assert_eq!(build_one(&harp, Figure::Tension).range, [], "only when asked for");
     }
 
     #[test]
     fn the_axis_makes_room_for_the_range() {
         let mut harp = samples::harp(34);
         harp.conditions.tolerances.length = Length::from_mm(20.0);
-        for quantity in Quantity::ALL {
-            let panel = with_range(&harp, &Units::default(), quantity);
+        for figure in WITH_CURVE {
+            let panel = with_range(&harp, &Units::default(), figure);
             let (low, high) = panel.axis.range();
             assert!(
                 panel.range.iter().all(|(_, least, most)| low <= *least && *most <= high),
-                "{quantity:?}"
+                "{figure:?}"
             );
         }
     }
@@ -341,7 +344,7 @@ mod tests {
     fn a_range_down_to_nothing_leaves_equal_ratios() {
         let mut harp = samples::harp(34);
         harp.conditions.tolerances.length = Length::from_mm(200.0);
-        let panel = with_range(&harp, &Units::default(), Quantity::Length);
+        let panel = with_range(&harp, &Units::default(), Figure::Length);
         assert!(panel.range.iter().any(|(_, low, _)| *low == 0.0));
         assert!(panel.axis.is_log());
     }
@@ -372,9 +375,9 @@ mod tests {
             let units = Units::default();
             let spreads = spreads_of_all(&harp);
             let (ghost, spreads) = (Some(&analysis), Some(spreads.as_slice()));
-            let all = &Quantity::ALL;
+            let all = &WITH_CURVE;
             let curves = Curves::build(&analysis, &harp, &units, all, ghost, spreads);
-            assert_eq!(curves.panels.len(), Quantity::ALL.len());
+            assert_eq!(curves.panels.len(), WITH_CURVE.len());
             for panel in &curves.panels {
                 assert!(panel.points.iter().all(|point| point.value.is_finite()));
                 assert!(panel.range.iter().all(|(_, low, high)| low <= high && high.is_finite()));

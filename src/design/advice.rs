@@ -8,9 +8,11 @@ use super::edit::{Column, Edit};
 use super::resolve::resolve;
 use super::typed::with_unit;
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
+use crate::engine::figure::Figure;
 use crate::engine::findings::{Finding, FindingKind};
+use crate::engine::limit::{is_above, is_below};
 use crate::engine::material::key_of;
-use crate::engine::units::Length;
+use crate::engine::units::{Length, Stiffness};
 
 /// Gauges in thousandths of an inch in which nylon is usually sold. Common practice, no source.
 const NYLON_THOU: [f64; 13] =
@@ -51,97 +53,149 @@ fn name(finding: &Finding, figures: Option<&StringFigures>) -> String {
 
 fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> String {
     let plain = figures.is_some_and(is_plain);
-    let percent = display::percent;
-    let gauge = |gauge| display::gauge_with_unit(gauge, units.gauge);
-    let length = |length| display::length_with_unit(length, units.length);
-    let tension = |force| display::tension_with_unit(force, units.force);
-    let stiff = |stiffness| {
-        let unit = display::stiffness_unit(units.force);
-        format!("{} {unit}", display::stiffness(stiffness, units.force))
-    };
+    let percent = |share, limit| display::against(Figure::LoadShare, share, limit, &units);
+    let (length_unit, gauge_unit) =
+        (display::length_unit(units.length), display::gauge_unit(units.gauge));
     match *kind {
         FindingKind::Breaks { load_percent, longest } => format!(
             "{} % of its breaking load: it breaks before it is in tune. {}",
-            percent(load_percent),
+            percent(load_percent, 100.0).0,
             of_overload(plain, longest, units.length)
         ),
-        FindingKind::Overworked { load_percent, limit_percent, longest } => format!(
-            "{} % of its breaking load, above the {} % you allow. {}",
-            percent(load_percent),
-            percent(limit_percent),
-            of_overload(plain, longest, units.length)
-        ),
-        FindingKind::Slack { load_percent, limit_percent, shortest } => format!(
-            "{} % of its breaking load, below your {} %: it will sound dull and false. {}Lengthen it to \
-             {} or more, or use a material that is heavier for its strength.",
-            percent(load_percent),
-            percent(limit_percent),
-            if plain { "A thicker gauge pulls more, but its share stays the same. " } else { "" },
-            longer(shortest, units.length)
-        ),
-        FindingKind::LittlePull { pull, least, thinnest } => format!(
-            "it pulls {}, less than your {}, and will not hold steady under the finger. {}",
-            tension(pull),
-            tension(least),
-            match thinnest {
-                Some(thinnest) =>
-                    format!("Use a gauge of {} or more.", thicker(thinnest, units.gauge)),
-                None => "Use a heavier make-up or lengthen it.".to_owned(),
-            }
-        ),
-        FindingKind::Inharmonic { partial_8_cents, limit_cents, .. } => format!(
-            "its partial 8 is {} cents sharp (you allow {}): it will sound false. A thinner gauge, a \
-             longer string or one wound on a thin core sounds truer.",
-            display::cents(partial_8_cents),
-            display::cents(limit_cents)
-        ),
-        FindingKind::ThinCore { gauge_ratio, limit_ratio } => format!(
-            "it is {} times as thick as its core, above {}: the core is thin for what it carries. Use a \
-             thicker core or a thinner winding.",
-            display::decimals(gauge_ratio, 1),
-            display::decimals(limit_ratio, 1)
-        ),
-        FindingKind::Thinner { gauge: own, above } => format!(
-            "its gauge of {} is thinner than that of the string above it ({}).",
-            gauge(own),
-            gauge(above)
-        ),
-        FindingKind::OutOfLine { length: own, neighbour, between } => format!(
-            "{} is {} ({}). {}",
-            length(own),
-            if own > neighbour {
-                "longer than the string below it"
-            } else {
-                "shorter than the string above it"
-            },
-            length(neighbour),
-            match between {
-                Some(between) =>
-                    format!("Midway between its neighbours lies {}.", midway(between, units.length)),
-                None => "Check the length.".to_owned(),
-            }
-        ),
-        FindingKind::Feel { stiffness, band } => format!(
-            "{} under the finger, {} than the {} to {} {} you ask for.",
-            stiff(stiffness),
-            if stiffness < band.0 { "softer" } else { "stiffer" },
-            display::stiffness(band.0, units.force),
-            display::stiffness(band.1, units.force),
-            display::stiffness_unit(units.force)
-        ),
-        FindingKind::Higher { pitch, above } => format!(
-            "{} Hz is higher than the string above it ({} Hz). Check the note or the order.",
-            display::frequency(pitch),
-            display::frequency(above)
-        ),
-        FindingKind::Jump { step_percent, limit_percent } => format!(
-            "under the finger it is {} % {} than the string above it, where the make-up changes (you \
-             allow {} %).",
-            percent(step_percent.abs()),
-            if step_percent > 0.0 { "stiffer" } else { "softer" },
-            percent(limit_percent)
-        ),
+        FindingKind::Overworked { load_percent, limit_percent, longest } => {
+            let (share, limit) = percent(load_percent, limit_percent);
+            format!(
+                "{share} % of its breaking load, above the {limit} % you allow. {}",
+                of_overload(plain, longest, units.length)
+            )
+        }
+        FindingKind::Slack { load_percent, limit_percent, shortest } => {
+            let (share, limit) = percent(load_percent, limit_percent);
+            format!(
+                "{share} % of its breaking load, below your {limit} %: it will sound dull and false. {}Lengthen it to \
+                 {} or more, or use a material that is heavier for its strength.",
+                if plain {
+                    "A thicker gauge pulls more, but its share stays the same. "
+                } else {
+                    ""
+                },
+                longer(shortest, units.length)
+            )
+        }
+        FindingKind::LittlePull { pull, least, thinnest } => {
+            let (pull, least) =
+                display::against(Figure::Tension, pull.to_n(), least.to_n(), &units);
+            let unit = display::force_unit(units.force);
+            format!(
+                "it pulls {pull} {unit}, less than your {least} {unit}, and will not hold steady under the finger. {}",
+                match thinnest {
+                    Some(thinnest) =>
+                        format!("Use a gauge of {} or more.", thicker(thinnest, units.gauge)),
+                    None => "Use a heavier make-up or lengthen it.".to_owned(),
+                }
+            )
+        }
+        FindingKind::Inharmonic { partial_8_cents, limit_cents, .. } => {
+            let (cents, limit) =
+                display::against(Figure::Partial8, partial_8_cents, limit_cents, &units);
+            format!(
+                "its partial 8 is {cents} cents sharp (you allow {limit}): it will sound false. A thinner gauge, a \
+                 longer string or one wound on a thin core sounds truer."
+            )
+        }
+        FindingKind::ThinCore { gauge_ratio, limit_ratio } => {
+            let (ratio, limit) = display::apart(gauge_ratio, limit_ratio, 1);
+            format!(
+                "it is {ratio} times as thick as its core, above {limit}: the core is thin for what it carries. Use a \
+                 thicker core or a thinner winding."
+            )
+        }
+        FindingKind::Thinner { gauge, above } => {
+            let (own, above) =
+                display::against(Figure::Gauge, gauge.to_mm(), above.to_mm(), &units);
+            format!(
+                "its gauge of {own} {gauge_unit} is thinner than that of the string above it ({above} {gauge_unit})."
+            )
+        }
+        FindingKind::OutOfLine { length: own, neighbour, between } => {
+            let (own_mm, neighbour_mm) = (own.to_mm(), neighbour.to_mm());
+            let (own, neighbour) = display::against(Figure::Length, own_mm, neighbour_mm, &units);
+            format!(
+                "{own} {length_unit} is {} ({neighbour} {length_unit}). {}",
+                if is_above(own_mm, neighbour_mm) {
+                    "longer than the string below it"
+                } else if is_below(own_mm, neighbour_mm) {
+                    "shorter than the string above it"
+                } else {
+                    "as long as the string beside it"
+                },
+                match between {
+                    Some(between) => format!(
+                        "Midway between its neighbours lies {}.",
+                        midway(between, units.length)
+                    ),
+                    None => "Check the length.".to_owned(),
+                }
+            )
+        }
+        FindingKind::Feel { stiffness, band } => {
+            let (feel, asked) = asked_feel(stiffness, band, &units);
+            format!("{feel} {} under the finger, {asked}.", display::stiffness_unit(units.force))
+        }
+        FindingKind::Higher { pitch, above } => {
+            let (own, above) =
+                display::against(Figure::Frequency, pitch.to_hz(), above.to_hz(), &units);
+            format!(
+                "{own} Hz is higher than the string above it ({above} Hz). Check the note or the order."
+            )
+        }
+        FindingKind::Jump { step_percent, limit_percent } => {
+            let (step, limit) = display::apart(step_percent.abs(), limit_percent, 0);
+            format!(
+                "under the finger it is {step} % {} than the string above it, where the make-up changes (you \
+                 allow {limit} %).",
+                if step_percent > 0.0 { "stiffer" } else { "softer" },
+            )
+        }
     }
+}
+
+/// How stiff a string is under the finger, and what it is beside what is asked for:
+/// `softer than the 0.70 to 1.90 N/mm you ask for`.
+fn asked_feel(
+    stiffness: Stiffness,
+    band: (Stiffness, Stiffness),
+    units: &Units,
+) -> (String, String) {
+    let [is, low, high] = [stiffness, band.0, band.1].map(Stiffness::to_n_per_mm);
+    let against = |limit| display::against(Figure::PluckStiffness, is, limit, units);
+    let asked = |limit| display::limit(Figure::PluckStiffness, limit, units);
+    let (feel, word, low, high) = if is < low {
+        let (feel, low) = against(low);
+        (feel, "softer", low, asked(high))
+    } else {
+        let (feel, high) = against(high);
+        (feel, "stiffer", asked(low), high)
+    };
+    let unit = display::stiffness_unit(units.force);
+    (feel, format!("{word} than the {low} to {high} {unit} you ask for"))
+}
+
+/// Several neighbours that are all too soft, or all too stiff, given the first of them.
+pub fn feel_of_several(
+    stiffness: Stiffness,
+    band: (Stiffness, Stiffness),
+    units: &Units,
+) -> String {
+    let unit = display::stiffness_unit(units.force);
+    let asked =
+        |limit: Stiffness| display::limit(Figure::PluckStiffness, limit.to_n_per_mm(), units);
+    format!(
+        "{} under the finger than the {} to {} {unit} you ask for.",
+        if stiffness < band.0 { "softer" } else { "stiffer" },
+        asked(band.0),
+        asked(band.1)
+    )
 }
 
 /// What helps against too high a load share.

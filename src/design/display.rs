@@ -7,7 +7,10 @@
 
 mod figure;
 
-pub use self::figure::{beside, figure, figure_unit, in_full, on_the_page, rounded, spread};
+pub use self::figure::{
+    Rounding, Unit, against, apart, beside, figure, figure_unit, in_full, limit, on_the_page,
+    rounded, spread,
+};
 use super::document::{ForceUnit, GaugeUnit, LengthUnit, MechanismKind, TemperamentSpec};
 use crate::engine::analysis::StringFigures;
 use crate::engine::units::{

@@ -4,7 +4,7 @@
 //! What the engine knows is taken from the engine: headings and units, limits, usual settings, the
 //! reasons for a missing figure, and a worked example that the engine itself works out.
 
-mod board;
+pub(super) mod board;
 mod choosing;
 mod example;
 mod fill;
@@ -12,13 +12,13 @@ mod frame;
 mod hand;
 mod keys;
 mod more;
-mod ordering;
-mod pull;
+pub(super) mod ordering;
+pub(super) mod pull;
 mod sheet;
 mod sources;
 mod symbols;
-mod tone;
-mod tuning;
+pub(super) mod tone;
+pub(super) mod tuning;
 
 use self::example::Worked;
 use self::fill::Values;
@@ -26,6 +26,7 @@ use self::sheet::temperaments;
 pub use self::sheet::{Table, materials};
 use self::symbols::Symbol;
 use super::checks::{CHECKS, Check};
+use super::figures::{BY_PLACE, row};
 use super::letters::capital;
 use crate::engine::analysis::Unknown;
 use crate::engine::figure::Figure;
@@ -58,7 +59,7 @@ pub enum Topic {
     Lengths,
 }
 
-/// Where a topic stands in the list.
+/// Where a figure or a topic stands wherever they are grouped.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Group {
     Pull,
@@ -75,10 +76,10 @@ impl Group {
     /// What stands over the topics.
     pub const fn title(self) -> &'static str {
         match self {
-            Self::Pull => "Pull and feel",
+            Self::Pull => "Tension and feel",
             Self::Tone => "Tone",
             Self::Tuning => "Tuning and levers",
-            Self::Ordering => "Ordering",
+            Self::Ordering => "Measures and ordering",
             Self::More => "More",
         }
     }
@@ -99,13 +100,13 @@ const BESIDES: [Topic; 10] = [
 ];
 
 impl Topic {
-    /// All of them: the figures in the order of the table, then the others.
+    /// All of them: the figures as the page lists them, then the others.
     pub const ALL: [Self; COUNT] = {
         let mut all = [Self::Partials; COUNT];
         let mut place = 0;
         while place < COUNT {
             all[place] = if place < Figure::ALL.len() {
-                Self::Figure(Figure::ALL[place])
+                Self::Figure(BY_PLACE[place])
             } else {
                 BESIDES[place - Figure::ALL.len()]
             };
@@ -122,35 +123,7 @@ impl Topic {
     /// Where it stands in the list.
     pub const fn group(self) -> Group {
         match self {
-            Self::Figure(figure) => match figure {
-                Figure::Tension
-                | Figure::Stress
-                | Figure::BreakingLoad
-                | Figure::LoadShare
-                | Figure::SemitonesToBreak
-                | Figure::PluckStiffness
-                | Figure::PluckForce
-                | Figure::Lift
-                | Figure::AlongBoard => Group::Pull,
-                Figure::Inharmonicity
-                | Figure::Partial8
-                | Figure::Impedance
-                | Figure::Damping
-                | Figure::Glide => Group::Tone,
-                Figure::Frequency
-                | Figure::Stretch
-                | Figure::PinTurns
-                | Figure::CentsPerPinDegree
-                | Figure::CentsPerKelvin
-                | Figure::Lever
-                | Figure::DiscNatural
-                | Figure::DiscSharp => Group::Tuning,
-                Figure::Length
-                | Figure::Gauge
-                | Figure::Core
-                | Figure::LinearDensity
-                | Figure::CutLength => Group::Ordering,
-            },
+            Self::Figure(figure) => row(figure).group,
             Self::Partials => Group::Tone,
             Self::Pitch | Self::Keys => Group::Tuning,
             Self::Choosing | Self::Lengths => Group::Ordering,
@@ -162,12 +135,11 @@ impl Topic {
 
     /// Whether loads or breaking are spoken of, so that the cautions stand there too.
     pub const fn of_loads(self) -> bool {
-        matches!(self.group(), Group::Pull)
-            || matches!(
-                self,
-                Self::Findings | Self::Materials | Self::Tolerance | Self::Loads | Self::Woods
-            )
-            || matches!(self, Self::Figure(Figure::Stretch | Figure::PinTurns | Figure::CutLength))
+        match self {
+            Self::Figure(figure) => row(figure).caution,
+            Self::Findings | Self::Materials | Self::Tolerance | Self::Loads | Self::Woods => true,
+            _ => false,
+        }
     }
 
     /// The words by which the register of checks knows it.
@@ -189,35 +161,7 @@ impl Topic {
 
     const fn words(self) -> &'static Words {
         match self {
-            Self::Figure(figure) => match figure {
-                Figure::Frequency => &tuning::FREQUENCY,
-                Figure::Length => &ordering::LENGTH,
-                Figure::Gauge => &ordering::GAUGE,
-                Figure::Core => &ordering::CORE,
-                Figure::LinearDensity => &ordering::LINEAR_DENSITY,
-                Figure::Tension => &pull::TENSION,
-                Figure::Stress => &pull::STRESS,
-                Figure::BreakingLoad => &pull::BREAKING_LOAD,
-                Figure::LoadShare => &pull::LOAD_SHARE,
-                Figure::SemitonesToBreak => &pull::SEMITONES_TO_BREAK,
-                Figure::PluckStiffness => &pull::PLUCK_STIFFNESS,
-                Figure::Inharmonicity => &tone::INHARMONICITY,
-                Figure::Partial8 => &tone::PARTIAL_8,
-                Figure::Impedance => &tone::IMPEDANCE,
-                Figure::Damping => &tone::DAMPING,
-                Figure::Stretch => &tuning::STRETCH,
-                Figure::PinTurns => &tuning::PIN_TURNS,
-                Figure::CentsPerPinDegree => &tuning::CENTS_PER_PIN_DEGREE,
-                Figure::CentsPerKelvin => &tuning::CENTS_PER_KELVIN,
-                Figure::Lever => &tuning::LEVER,
-                Figure::DiscNatural => &tuning::DISC_NATURAL,
-                Figure::DiscSharp => &tuning::DISC_SHARP,
-                Figure::Lift => &board::LIFT,
-                Figure::AlongBoard => &board::ALONG_BOARD,
-                Figure::CutLength => &ordering::CUT_LENGTH,
-                Figure::PluckForce => &pull::PLUCK_FORCE,
-                Figure::Glide => &tone::GLIDE,
-            },
+            Self::Figure(figure) => row(figure).page,
             Self::Partials => &tone::PARTIALS,
             Self::Tolerance => &more::TOLERANCE,
             Self::Materials => &more::MATERIALS,
@@ -236,8 +180,9 @@ impl Topic {
 pub type Source = (&'static str, Standing);
 
 /// What was written about a topic. A name in braces stands for a number of the engine's.
-struct Words {
-    title: &'static str,
+#[derive(Debug)]
+pub(super) struct Words {
+    pub(super) title: &'static str,
     lead: &'static str,
     /// What each formula is for, if that must be said, and the formula.
     formula: &'static [(&'static str, &'static str)],
@@ -254,7 +199,7 @@ struct Words {
 pub struct Page {
     /// What it is called.
     pub title: &'static str,
-    /// The heading of its column in the table of all figures; empty where it has none.
+    /// The heading of its column in the string table; empty where it has none.
     pub heading: &'static str,
     /// The unit that the heading ends with; empty for a pure number.
     pub unit: &'static str,
@@ -296,11 +241,10 @@ pub fn page(topic: Topic) -> Page {
     let words = topic.words();
     let values = Values::new();
     let filled = |texts: &[&str]| texts.iter().map(|text| values.fill(text)).collect();
-    let heading = match topic {
-        Topic::Figure(figure) => figure.heading(),
-        _ => "",
+    let (heading, unit) = match topic {
+        Topic::Figure(figure) => (row(figure).heading, row(figure).unit.of_heading()),
+        _ => ("", ""),
     };
-    let unit = unit_of(heading);
     let string = words.worked.string();
     let given = words.symbols.iter().map(|symbol| symbol.in_example(&string)).collect();
     let result = match topic {
@@ -331,29 +275,6 @@ pub fn page(topic: Topic) -> Page {
             result: result.unwrap_or_else(sentence),
         },
     }
-}
-
-/// The units that headings end with; of two that fit, the first.
-const UNITS: [(&str, &str); 14] = [
-    ("_hz", "Hz"),
-    ("_n_per_mm", "N/mm"),
-    ("_mm", "mm"),
-    ("_kg_per_s", "kg/s"),
-    ("_g_per_m", "g/m"),
-    ("_n", "N"),
-    ("_mpa", "MPa"),
-    ("_percent", "%"),
-    ("semitones_to_break", "semitones"),
-    ("_cents", "cents"),
-    ("cents_per_pin_degree", "cents per degree"),
-    ("cents_per_kelvin", "cents per kelvin"),
-    ("pin_turns", "turns"),
-    ("", ""),
-];
-
-/// The unit that a heading ends with; empty for a pure number.
-pub fn unit_of(heading: &str) -> &'static str {
-    UNITS.iter().find(|(end, _)| heading.ends_with(end)).map_or("", |(_, unit)| unit)
 }
 
 /// Whether a check covers a topic. A check may leave off the unit of a heading.
@@ -616,8 +537,9 @@ mod tests {
                 600.0 * (1.0 + v("q") * rise).log2()
             }),
         ];
+        let elsewhere = CONTACTS.into_iter().chain([Figure::NominalError]);
         let held: Vec<Figure> =
-            formulas.iter().map(|(figure, _)| *figure).chain(CONTACTS).collect();
+            formulas.iter().map(|(figure, _)| *figure).chain(elsewhere).collect();
         let missing: Vec<_> = Figure::ALL.iter().filter(|figure| !held.contains(figure)).collect();
         assert!(missing.is_empty(), "{missing:?} have no formula here");
         for (figure, formula) in formulas {
@@ -649,6 +571,29 @@ mod tests {
             assert_close(pitch, v("f′"), 1e-3, page.title);
             assert_close(v("f′") / v("f"), (semitones / 12.0_f64).exp2(), 1e-3, page.title);
         }
+    }
+
+    /// The pitch with the contact at the nominal place over the open one, both from the numbers on the
+    /// page of the lever, so that what was rounded off them hardly tells.
+    #[test]
+    fn a_lever_at_its_nominal_place_is_as_sharp_as_its_page_says() {
+        let (lever, error) =
+            (page(Topic::Figure(Figure::Lever)), page(Topic::Figure(Figure::NominalError)));
+        let v = |sign: &str| {
+            let place = lever.symbols.iter().position(|(own, _)| *own == sign).unwrap();
+            basic(&lever.example.given[place])
+        };
+        let place = v("L") * (1.0 - (-1.0_f64 / 12.0).exp2());
+        assert_eq!(error.symbols[2].0, "x₀");
+        assert_close(basic(&error.example.given[2]), place, 1e-3, "the nominal place");
+        let sounds = (v("L") - place).hypot(v("δ"));
+        let stretch = place.hypot(v("δ")) + sounds - v("L");
+        let raised = v("T") + v("Eₘ") * v("A") * stretch / (v("L") + v("a"));
+        let pitch = |pull: f64, length: f64| {
+            (pull + PI * PI * v("E") * v("I") / length.powi(2)).sqrt() / length
+        };
+        let cents = 1200.0 * (pitch(raised, sounds) / pitch(v("T"), v("L"))).log2() - 100.0;
+        assert_close(basic(&error.example.result), cents, 1e-2, "cents");
     }
 
     #[test]
@@ -697,20 +642,6 @@ mod tests {
     }
 
     #[test]
-    fn units_are_those_of_the_headings() {
-        for (heading, unit) in [
-            ("tension_n", "N"),
-            ("pluck_stiffness_n_per_mm", "N/mm"),
-            ("impedance_kg_per_s", "kg/s"),
-            ("lever_mm", "mm"),
-            ("inharmonicity_b", ""),
-            ("partial_8_cents", "cents"),
-        ] {
-            assert_eq!(unit_of(heading), unit, "{heading}");
-        }
-    }
-
-    #[test]
     fn a_check_is_shown_with_the_figures_it_covers() {
         let check = |figures| Check {
             id: "one",
@@ -720,7 +651,7 @@ mod tests {
             figures,
         };
         let of = |figures, topic| match topic {
-            Topic::Figure(figure) => covers(&check(figures), topic, figure.heading()),
+            Topic::Figure(figure) => covers(&check(figures), topic, row(figure).heading),
             _ => covers(&check(figures), topic, ""),
         };
         assert!(of(&["stress_mpa", "tension_n"], Topic::Figure(Figure::Tension)));

@@ -17,6 +17,7 @@ pub mod display;
 pub mod document;
 pub mod edit;
 pub mod explain;
+pub mod figures;
 pub mod gaps;
 pub mod history;
 pub mod keys;

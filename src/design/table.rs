@@ -23,40 +23,61 @@ use crate::engine::analysis::{Analysis, Known, StringFigures};
 use crate::engine::figure::Figure;
 use crate::engine::units::Length;
 
+/// What stands in a column of the table.
+#[derive(Clone, Copy)]
+enum Cell {
+    Number,
+    Note,
+    HarpOctave,
+    MakeUp,
+    OrderCode,
+    Price,
+    Figure(Figure),
+}
+
+/// How many columns there are: those of the figures, and six others.
+const COUNT: usize = Figure::ALL.len() + 6;
+
+/// The columns in order, as they are promised: the figures in the order of their list, the others before and
+/// among them. So the column of a new figure is the last.
+const CELLS: [Cell; COUNT] = {
+    let mut cells = [Cell::Number; COUNT];
+    (cells[1], cells[2]) = (Cell::Note, Cell::HarpOctave);
+    let (mut at, mut place) = (3, 0);
+    while place < Figure::ALL.len() {
+        let figure = Figure::ALL[place];
+        cells[at] = Cell::Figure(figure);
+        (at, place) = (at + 1, place + 1);
+        if matches!(figure, Figure::Length) {
+            cells[at] = Cell::MakeUp;
+            at += 1;
+        }
+        if matches!(figure, Figure::CutLength) {
+            (cells[at], cells[at + 1]) = (Cell::OrderCode, Cell::Price);
+            at += 2;
+        }
+    }
+    cells
+};
+
 /// The headings of the table, in order.
-pub const COLUMNS: [&str; 31] = [
-    "string",
-    "note",
-    "harp_octave",
-    "frequency_hz",
-    "length_mm",
-    "make_up",
-    "gauge_mm",
-    "core_mm",
-    "linear_density_g_per_m",
-    "tension_n",
-    "stress_mpa",
-    "breaking_load_n",
-    "load_share_percent",
-    "semitones_to_break",
-    "pluck_stiffness_n_per_mm",
-    "inharmonicity_b",
-    "partial_8_cents",
-    "impedance_kg_per_s",
-    "damping_eta",
-    "stretch_mm",
-    "pin_turns",
-    "cents_per_pin_degree",
-    "cents_per_kelvin",
-    "lever_mm",
-    "disc_natural_mm",
-    "disc_sharp_mm",
-    "lift_n",
-    "along_board_n",
-    "cut_length_mm",
-    "order_code",
-    "price",
-];
+pub const COLUMNS: [&str; COUNT] = {
+    let mut columns = [""; COUNT];
+    let mut at = 0;
+    while at < COUNT {
+        columns[at] = match CELLS[at] {
+            Cell::Number => "string",
+            Cell::Note => "note",
+            Cell::HarpOctave => "harp_octave",
+            Cell::MakeUp => "make_up",
+            Cell::OrderCode => "order_code",
+            Cell::Price => "price",
+            Cell::Figure(figure) => super::figures::row(figure).heading,
+        };
+        at += 1;
+    }
+    columns
+};
 
 /// The table of a design with its figures: [`COLUMNS`] and a line for each string.
 pub fn write(design: &Design, analysis: &Analysis) -> String {
@@ -95,22 +116,19 @@ fn row(spec: &StringSpec, figures: &StringFigures, price: String) -> Vec<String>
         (None, Ok(_)) => String::new(),
         (None, Err(_)) => cells::guarded(&spec.note),
     };
-    let cell = |heading: &&str| match *heading {
-        "string" => figures.number.to_string(),
-        "note" => note.clone(),
-        "harp_octave" => figures.note.map(|n| n.harp_octave().to_string()).unwrap_or_default(),
-        "length_mm" => figures.length.map(exact_mm).unwrap_or_default(),
-        "make_up" => cells::guarded(&make_up_text::write(&spec.make_up)),
-        "gauge_mm" => number(figures.gauge.map(rounded_mm)),
-        "core_mm" => number(figures.core.map(rounded_mm)),
-        "order_code" => cells::guarded(&spec.order_code),
-        "price" => price.clone(),
-        heading => {
-            let figure = Figure::ALL.iter().find(|figure| figure.heading() == heading);
-            figure.map(|figure| number(figure.value(figures))).unwrap_or_default()
-        }
+    let cell = |cell: &Cell| match *cell {
+        Cell::Number => figures.number.to_string(),
+        Cell::Note => note.clone(),
+        Cell::HarpOctave => figures.note.map(|n| n.harp_octave().to_string()).unwrap_or_default(),
+        Cell::MakeUp => cells::guarded(&make_up_text::write(&spec.make_up)),
+        Cell::OrderCode => cells::guarded(&spec.order_code),
+        Cell::Price => price.clone(),
+        Cell::Figure(Figure::Length) => figures.length.map(exact_mm).unwrap_or_default(),
+        Cell::Figure(Figure::Gauge) => number(figures.gauge.map(rounded_mm)),
+        Cell::Figure(Figure::Core) => number(figures.core.map(rounded_mm)),
+        Cell::Figure(figure) => number(figure.value(figures)),
     };
-    COLUMNS.iter().map(cell).collect()
+    CELLS.iter().map(cell).collect()
 }
 
 fn number(value: Known<f64>) -> String {

@@ -1,6 +1,6 @@
 //! The physics: pure functions and plain data. No input or output, no clock, no global, no web.
 //!
-//! In order, each using those before it: `units`, `pitch`, `material`, `construction`,
+//! In order, each using those before it: `units`, `limit`, `pitch`, `material`, `construction`,
 //! `mechanics`, `stepped`, `lever`, `pluck`, `take_up`, `cut`, then `findings` and `analysis`, which
 //! know each other, then `figure`, the list of what they give, and `tolerance`, how far off it may be.
 //! `structure`, what the frame of a harp bears, uses only `units` and `material`; `measured`, what a
@@ -20,6 +20,7 @@ pub mod geometry;
 pub mod keys;
 pub mod lengths;
 pub mod lever;
+pub mod limit;
 pub mod material;
 pub mod measured;
 pub mod mechanics;

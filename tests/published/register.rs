@@ -7,8 +7,8 @@ use std::fmt::Write;
 use std::path::Path;
 use std::sync::OnceLock;
 
-use stringloft::design::checks::{CHECKS, Check, FIGURES};
-use stringloft::engine::figure::Figure;
+use stringloft::design::checks::{CHECKS, Check, TOPICS};
+use stringloft::design::figures::ROWS;
 use stringloft::engine::material::Standing;
 
 use crate::record::{self, Record};
@@ -285,6 +285,11 @@ fn every_listed_check_exists_and_passes() {
     assert_eq!(kept.lines().count(), text.lines().count(), "lines (renew it with RENEW=1)");
 }
 
+/// The headings of the figures, and the topics.
+fn covered() -> impl Iterator<Item = &'static str> {
+    ROWS.iter().map(|row| row.heading).chain(TOPICS.iter().copied())
+}
+
 #[test]
 fn every_entry_of_the_register_can_be_shown() {
     for Check { id, what, source, figures, .. } in CHECKS {
@@ -296,15 +301,15 @@ fn every_entry_of_the_register_can_be_shown() {
         }
         assert!(!figures.is_empty(), "{id} covers no figure");
         for figure in *figures {
-            assert!(FIGURES.contains(figure), "{id} covers {figure}, which is no figure");
+            assert!(
+                covered().any(|known| known == *figure),
+                "{id} covers {figure}, which is no figure"
+            );
         }
     }
-    for figure in Figure::ALL {
-        assert!(FIGURES.contains(&figure.heading()), "{figure:?} can be covered");
-    }
-    for figure in FIGURES {
-        let covered = CHECKS.iter().any(|check| check.figures.contains(figure));
-        assert!(covered, "nothing covers {figure}");
+    for known in covered() {
+        let covers = CHECKS.iter().any(|check| check.figures.contains(&known));
+        assert!(covers, "nothing covers {known}");
     }
 }
 

@@ -19,10 +19,10 @@ use crate::app::{browser, grid::Selection};
 use crate::charts::compass::Compass;
 use crate::charts::palette::Palette;
 use crate::charts::pen::{Medium, Style};
-use crate::charts::quantity::Quantity;
 use crate::charts::recorded::{Recorded, Recorder};
 use crate::charts::series::Curves;
 use crate::charts::{band, draw};
+use crate::design::figures::{WITH_CURVE, row};
 use crate::engine::findings::Weight;
 use crate::engine::tolerance::spreads_of_all;
 
@@ -191,23 +191,23 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
 /// Which curves are shown.
 #[component]
 fn Choose(store: Store) -> impl IntoView {
-    let boxes = Quantity::ALL
-        .map(|quantity| {
-            let shown = move || store.curves.with(|shown| shown.contains(&quantity));
+    let boxes = WITH_CURVE
+        .map(|figure| {
+            let shown = move || store.curves.with(|shown| shown.contains(&figure));
             let full = move || !shown() && store.curves.with(|shown| shown.len() >= MOST_CURVES);
             let turn = move |_| {
                 store.curves.update(|curves| {
-                    if let Some(place) = curves.iter().position(|one| *one == quantity) {
+                    if let Some(place) = curves.iter().position(|one| *one == figure) {
                         curves.remove(place);
                     } else {
-                        curves.push(quantity);
+                        curves.push(figure);
                     }
                 });
             };
             view! {
                 <label>
                     <input type="checkbox" prop:checked=shown disabled=full on:change=turn/>
-                    {quantity.name()}
+                    {row(figure).name()}
                 </label>
             }
         })

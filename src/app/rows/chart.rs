@@ -6,6 +6,7 @@ use crate::app::grid::{Shown, shown};
 use crate::design::display;
 use crate::design::document::{Design, StringSpec, Units};
 use crate::design::edit::{Column, cell_text};
+use crate::design::figures;
 use crate::design::letters::capital;
 use crate::design::resolve::{CellErrors, Resolved};
 use crate::engine::analysis::{Analysis, Known, StringFigures};
@@ -68,8 +69,8 @@ pub fn heads(design: &Design) -> Vec<Head> {
 fn head(shown: Shown, units: &Units) -> Head {
     let column = match shown {
         Shown::Figure(figure) => {
-            let (word, meaning) = figure_words(figure);
-            return Head { word, unit: display::figure_unit(figure, units), meaning };
+            let (row, unit) = (figures::row(figure), display::figure_unit(figure, units));
+            return Head { word: row.word, unit, meaning: row.meaning };
         }
         Shown::Typed(column) => column,
     };
@@ -79,11 +80,7 @@ fn head(shown: Shown, units: &Units) -> Head {
             "",
             "Scientific name: middle C is C4. A frequency may stand instead, such as 443.2 Hz.",
         ),
-        Column::Length => (
-            "Length",
-            display::length_unit(units.length),
-            "Vibrating length, from the soundboard (or string bar) to the bridge pin.",
-        ),
+        Column::Length => return head(Shown::Figure(Figure::Length), units),
         Column::MakeUp => {
             ("String", "", "What it is made of: a material, or a core with what is wound on it.")
         }
@@ -99,84 +96,6 @@ fn head(shown: Shown, units: &Units) -> Head {
         ),
     };
     Head { word, unit, meaning }
-}
-
-/// The word for a figure at the head of its column, and what it means.
-pub(super) const fn figure_words(figure: Figure) -> (&'static str, &'static str) {
-    match figure {
-        Figure::Length => {
-            ("Length", "Vibrating length, from the soundboard (or string bar) to the bridge pin.")
-        }
-        Figure::Gauge => ("Gauge", "Diameter of a plain string, overall diameter of a wound one."),
-        Figure::Core => ("Core", "Diameter of what bears the pull: the core of a wound string."),
-        Figure::Tension => {
-            ("Tension", "The pull that brings the first partial of the stiff string to pitch.")
-        }
-        Figure::PluckStiffness => (
-            "Pluck",
-            "Pluck stiffness: the force that the finger meets for each millimetre or inch. The measure of feel.",
-        ),
-        Figure::LoadShare => ("Load", "Tension over breaking load."),
-        Figure::SemitonesToBreak => {
-            ("To break", "How far the pitch could rise before the string breaks.")
-        }
-        Figure::Frequency => ("Pitch", "The frequency that the note has in this tuning."),
-        Figure::LinearDensity => ("Mass", "Mass per metre."),
-        Figure::Stress => ("Stress", "Tension over the section of the core."),
-        Figure::BreakingLoad => (
-            "Breaks at",
-            "Least load that breaks the core. An estimate from the strength of its material.",
-        ),
-        Figure::Inharmonicity => {
-            ("Inharm. B", "Inharmonicity coefficient, bare core ends included.")
-        }
-        Figure::Partial8 => {
-            ("Partial 8", "How sharp the eighth partial is against eight times the first.")
-        }
-        Figure::Impedance => {
-            ("Impedance", "Characteristic impedance, the root of tension times mass per metre.")
-        }
-        Figure::Damping => (
-            "Damping",
-            "Loss factor of the bending at the partial set under Instrument: the less, the longer it rings. Air and soundboard take their share too.",
-        ),
-        Figure::Stretch => {
-            ("Stretch", "How much the string lengthens from slack to pitch, once it has settled.")
-        }
-        Figure::PinTurns => ("Pin", "Turns of the tuning pin that take the stretch up."),
-        Figure::CentsPerPinDegree => {
-            ("By pin", "How far one degree of the tuning pin moves the pitch.")
-        }
-        Figure::CentsPerKelvin => (
-            "Warmth",
-            "How far the pitch moves when the air is one degree Celsius warmer. Below zero it falls.",
-        ),
-        Figure::Lever => {
-            ("Lever", "From the bridge pin to where the lever touches, for one semitone.")
-        }
-        Figure::DiscNatural => {
-            ("Disc 1", "From the bridge pin to the disc of the first semitone, flat to natural.")
-        }
-        Figure::DiscSharp => (
-            "Disc 2",
-            "From the bridge pin to the disc of the second semitone, natural to sharp, while the first presses too.",
-        ),
-        Figure::Lift => ("Lift", "The part of the pull that lifts the soundboard, square to it."),
-        Figure::AlongBoard => {
-            ("Along", "The part of the pull along the soundboard, towards its treble end.")
-        }
-        Figure::CutLength => (
-            "Cut",
-            "The length to cut: vibrating length, knot, turns on the pin and a tail to pull by.",
-        ),
-        Figure::PluckForce => (
-            "Pluck force",
-            "The force of a finger that pulls the string as far aside as the design says.",
-        ),
-        Figure::Glide => {
-            ("Glide", "How sharp such a pluck begins, before the string settles to its pitch.")
-        }
-    }
 }
 
 /// Every row of the chart.

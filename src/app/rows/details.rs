@@ -1,14 +1,17 @@
 //! One string in full, in tables of words: every figure and how far it may be off, its make-up, its
 //! partials, a pluck, and its levers or discs.
 
-use super::chart::{figure_words, sentence};
+use super::chart::sentence;
 use crate::design::document::{Design, LengthUnit, StringSpec, Units};
+use crate::design::explain::Group;
+use crate::design::figures::{BY_PLACE, row};
 use crate::design::resolve::Resolved;
 use crate::design::{display, make_up_text};
 use crate::engine::analysis::{Analysis, HarpString, Known, StringFigures, partial_parts, stopped};
 use crate::engine::construction::{Layer, MakeUp, Section};
 use crate::engine::figure::Figure;
 use crate::engine::lever::Place;
+use crate::engine::limit::is_above;
 use crate::engine::material::Class;
 use crate::engine::mechanics::{bare_end_inharmonicity, partial_cents};
 use crate::engine::pitch;
@@ -30,49 +33,15 @@ pub struct Block {
     pub notes: Vec<String>,
 }
 
-/// The figures of each group, in the order in which they are shown.
-const GROUPS: [(&str, &[Figure]); 4] = [
-    (
-        "Pull and feel",
-        &[
-            Figure::Length,
-            Figure::LinearDensity,
-            Figure::Tension,
-            Figure::Stress,
-            Figure::BreakingLoad,
-            Figure::LoadShare,
-            Figure::SemitonesToBreak,
-            Figure::PluckStiffness,
-            Figure::PluckForce,
-            Figure::Lift,
-            Figure::AlongBoard,
-        ],
-    ),
-    (
-        "Tone",
-        &[
-            Figure::Frequency,
-            Figure::Inharmonicity,
-            Figure::Partial8,
-            Figure::Impedance,
-            Figure::Damping,
-            Figure::Glide,
-        ],
-    ),
-    (
-        "Tuning and levers",
-        &[
-            Figure::Stretch,
-            Figure::PinTurns,
-            Figure::CentsPerPinDegree,
-            Figure::CentsPerKelvin,
-            Figure::Lever,
-            Figure::DiscNatural,
-            Figure::DiscSharp,
-        ],
-    ),
-    ("Ordering", &[Figure::Gauge, Figure::Core, Figure::CutLength]),
-];
+/// The groups of figures, as they are listed.
+fn groups() -> impl Iterator<Item = Group> {
+    Group::ALL.into_iter().filter(|group| *group != Group::More)
+}
+
+/// The figures of a group, as they are listed.
+fn figures_of(group: Group) -> impl Iterator<Item = Figure> {
+    BY_PLACE.into_iter().filter(move |figure| row(*figure).group == group)
+}
 
 /// What stands over the tables: `String 12, E♭5, in full`.
 pub fn details_title(analysis: &Analysis, row: usize) -> String {
@@ -98,14 +67,13 @@ pub fn details(
     };
     let units = &design.units;
     let off = spreads(string, &resolved.harp);
-    let mut blocks: Vec<Block> = GROUPS
-        .iter()
-        .map(|(title, group)| {
-            let line = |figure: &Figure| line(*figure, figures, units, off.of(*figure));
+    let mut blocks: Vec<Block> = groups()
+        .map(|group| {
+            let line = |figure| line(figure, figures, units, off.of(figure));
             Block {
-                title,
+                title: group.title(),
                 heads: vec!["Figure", "Value", "May be off by", "Mostly from, or why none"],
-                rows: group.iter().map(line).collect(),
+                rows: figures_of(group).map(line).collect(),
                 worded: true,
                 notes: Vec::new(),
             }
@@ -113,10 +81,10 @@ pub fn details(
         .collect();
     if let (Ok(turns), Some(tuning)) = (figures.pin_turns, blocks.get_mut(2)) {
         let wound = design.allowances.turns;
-        if turns > wound {
+        if is_above(turns, wound) {
+            let (turns, wound) = display::apart(turns, wound, 1);
             tuning.notes.push(format!(
-                "The take-up alone is {} turns of the pin, and the cut length counts on {wound} at pitch: pull the string through by hand before you wind it, or allow more turns.",
-                display::decimals(turns, 1)
+                "The take-up alone is {turns} turns of the pin, and the cut length counts on {wound} at pitch: pull the string through by hand before you wind it, or allow more turns."
             ));
         }
     }
@@ -136,7 +104,7 @@ pub fn details(
 fn line(figure: Figure, figures: &StringFigures, units: &Units, off: Known<Spread>) -> Vec<String> {
     let unit = display::figure_unit(figure, units);
     let with_unit = |number: String| format!("{number} {unit}").trim_end().to_owned();
-    let name = figure_words(figure).0.to_owned();
+    let name = row(figure).word.to_owned();
     match figure.value(figures) {
         Ok(value) => {
             let off = off.ok().filter(|off| off.total > 0.0);
@@ -458,7 +426,7 @@ mod tests {
 
     #[test]
     fn every_figure_stands_in_one_group() {
-        let mut all: Vec<Figure> = GROUPS.iter().flat_map(|group| group.1).copied().collect();
+        let mut all: Vec<Figure> = groups().flat_map(figures_of).collect();
         all.sort_unstable();
         assert_eq!(all, Figure::ALL);
     }
@@ -479,7 +447,7 @@ mod tests {
     #[test]
     fn a_figure_tells_what_it_may_be_off_by_or_why_there_is_none() {
         let list = blocks(&sample("wire-22"), 3, 12);
-        let pull = &titled(&list, "Pull").rows[2];
+        let pull = &titled(&list, "Tension").rows[0];
         assert_eq!((&*pull[0], &*pull[3]), ("Tension", "the diameter"));
         assert!(pull[2].starts_with("± ") && pull[2].ends_with(" N"), "{pull:?}");
         let tuning = titled(&list, "Tuning");
@@ -538,10 +506,10 @@ mod tests {
         let mut design = sample("floor-36");
         design.strings[4].length.clear();
         let list = blocks(&design, 4, 12);
-        let pull = &titled(&list, "Pull").rows[2];
+        let pull = &titled(&list, "Tension").rows[0];
         assert_eq!(pull[3], "No vibrating length: it is missing or cannot be read.");
         design.strings[4].make_up = Default::default();
-        assert_eq!(blocks(&design, 4, 12).len(), GROUPS.len());
+        assert_eq!(blocks(&design, 4, 12).len(), groups().count());
         assert!(blocks(&design, 400, 12).is_empty());
     }
 }

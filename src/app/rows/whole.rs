@@ -131,13 +131,10 @@ fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
         let weight = number_of(first.kind.weight());
         let sentence = match &first.kind {
             FindingKind::Feel { stiffness, band } if run.len() > 1 => format!(
-                "Strings {} to {}: {} under the finger than the {} to {} {} you ask for.",
+                "Strings {} to {}: {}",
                 first.index + 1,
                 last.index + 1,
-                if *stiffness < band.0 { "softer" } else { "stiffer" },
-                display::stiffness(band.0, design.units.force),
-                display::stiffness(band.1, design.units.force),
-                display::stiffness_unit(design.units.force)
+                advice::feel_of_several(*stiffness, *band, &design.units)
             ),
             _ => advice::sentence(first, analysis, &design.units),
         };
@@ -188,14 +185,14 @@ fn numbered(indices: &[usize]) -> String {
     if indices.len() == 1 { format!("String {words}") } else { format!("Strings {words}") }
 }
 
-/// The figures of one string, for the quantities whose curves are shown, each with how far off it may
+/// The figures of one string, for the figures whose curves are shown, each with how far off it may
 /// be where the curves show that.
 pub fn readout(analysis: &Analysis, units: &Units, curves: &Curves, index: usize) -> String {
     let Some(figures) = analysis.strings.get(index) else { return String::new() };
     let figure = |panel: &Panel| {
-        let value = panel.quantity.words(figures, units)?;
+        let value = display::figure(panel.figure, figures, units).ok()?;
         let off = panel.off_words(index).map(|off| format!(" ± {off}")).unwrap_or_default();
-        Some(match panel.quantity.unit(units) {
+        Some(match display::figure_unit(panel.figure, units) {
             "" => format!("{value}{off}"),
             unit => format!("{value}{off} {unit}"),
         })
@@ -276,9 +273,9 @@ pub fn tried(design: &Design, resolved: &Resolved) -> TriedWords {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::charts::quantity::Quantity;
     use crate::design::presets::SAMPLES;
     use crate::design::resolve::resolve;
+    use crate::engine::figure::Figure;
     use crate::engine::tolerance::spreads_of_all;
 
     #[test]
@@ -301,12 +298,12 @@ mod tests {
         let (analysis, spreads) = (analyse(&harp), spreads_of_all(&harp));
         let units = &design.units;
         let words = |spreads: Option<&[Spreads]>| {
-            let shown = [Quantity::Tension, Quantity::SemitonesToBreak];
+            let shown = [Figure::Tension, Figure::SemitonesToBreak];
             let curves = Curves::build(&analysis, &harp, units, &shown, None, spreads);
             readout(&analysis, units, &curves, 3)
         };
         let (bare, off) = (words(None), words(Some(&spreads)));
-        assert!(!bare.contains('±') && bare.ends_with(|c: char| c.is_ascii_digit()), "{bare}");
+        assert!(!bare.contains('±') && bare.ends_with(" semit."), "{bare}");
         assert_eq!(off.matches(" ± ").count(), 2, "{off}");
         assert_eq!(off.matches(" N ·").count(), 1, "{off}");
     }

@@ -57,10 +57,10 @@ pub(super) const CHECKS: &[Check] = &[
     },
     Check {
         id: "lever-slopes",
-        what: "tension under a lever, and how far it may stand off its place",
+        what: "tension under a lever, how far it may stand off its place, and its error at the nominal place",
         source: SCIPY,
         standing: Computed,
-        figures: &["lever_mm", "disc_natural_mm", "tension_n"],
+        figures: &["lever_mm", "disc_natural_mm", "nominal_error_cents", "tension_n"],
     },
     Check {
         id: "lever-frets",

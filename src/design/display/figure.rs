@@ -1,71 +1,109 @@
-//! Every figure of a string in words: its unit on the page, and its rounding in the chart and in full.
+//! Every figure of a string in words: its unit on the page, and its rounding in the chart, in full and
+//! beside a limit.
 
 use super::{
-    cents, decimals, force_unit, frequency, gauge, gauge_unit, impedance, length, length_unit,
-    linear_density, percent, power, semitones, significant, stiffness, stiffness_unit, stress,
-    tension,
+    decimals, force_unit, frequency, gauge, gauge_unit, impedance, length, length_unit, power,
+    significant, stiffness_unit, tension, trimmed,
 };
 use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
+use crate::design::figures::row;
 use crate::engine::analysis::{Known, StringFigures};
 use crate::engine::figure::Figure;
-use crate::engine::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
+use crate::engine::units::{Force, Frequency, Impedance, Length, Stiffness};
 
-/// The unit in which the page shows a figure; empty where it has none or its name says it.
-pub const fn figure_unit(figure: Figure, units: &Units) -> &'static str {
-    match figure {
-        Figure::Frequency => "Hz",
-        Figure::Length
-        | Figure::Stretch
-        | Figure::Lever
-        | Figure::DiscNatural
-        | Figure::DiscSharp
-        | Figure::CutLength => length_unit(units.length),
-        Figure::Gauge | Figure::Core => gauge_unit(units.gauge),
-        Figure::LinearDensity => "g/m",
-        Figure::Tension
-        | Figure::BreakingLoad
-        | Figure::PluckForce
-        | Figure::Lift
-        | Figure::AlongBoard => force_unit(units.force),
-        Figure::Stress => "MPa",
-        Figure::LoadShare => "%",
-        Figure::SemitonesToBreak => "semit.",
-        Figure::PluckStiffness => stiffness_unit(units.force),
-        Figure::Inharmonicity | Figure::Damping => "",
-        Figure::Partial8 | Figure::Glide => "cents",
-        Figure::Impedance => "kg/s",
-        Figure::PinTurns => "turns",
-        Figure::CentsPerPinDegree => "cents/°",
-        Figure::CentsPerKelvin => "cents/°C",
+/// The unit of a figure.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unit {
+    /// Millimetres in headings, on the page what lengths are shown in.
+    Length,
+    /// Millimetres in headings, on the page what gauges are shown in.
+    Gauge,
+    /// Newtons in headings, on the page what forces are shown in.
+    Force,
+    /// Newtons per millimetre in headings, on the page what goes with forces.
+    Stiffness,
+    /// The same everywhere: at the head of a column, and in a sentence.
+    Same(&'static str, &'static str),
+}
+
+impl Unit {
+    /// That of a pure number.
+    pub const NONE: Self = Self::Same("", "");
+
+    /// As a heading has it; empty for a pure number.
+    pub const fn of_heading(self) -> &'static str {
+        match self {
+            Self::Length | Self::Gauge => "mm",
+            Self::Force => "N",
+            Self::Stiffness => "N/mm",
+            Self::Same(_, unit) => unit,
+        }
+    }
+
+    /// As the page has it; empty for a pure number.
+    const fn on_page(self, units: &Units) -> &'static str {
+        match self {
+            Self::Length => length_unit(units.length),
+            Self::Gauge => gauge_unit(units.gauge),
+            Self::Force => force_unit(units.force),
+            Self::Stiffness => stiffness_unit(units.force),
+            Self::Same(unit, _) => unit,
+        }
+    }
+
+    /// Which of the units that there are to choose from the page has, from 0.
+    const fn choice(self, units: &Units) -> usize {
+        match self {
+            Self::Length => units.length as usize,
+            Self::Gauge => units.gauge as usize,
+            Self::Force | Self::Stiffness => units.force as usize,
+            Self::Same(..) => 0,
+        }
+    }
+
+    /// Of decimals for each of the units to choose from, those for the unit of the page.
+    pub fn places(self, of: [u8; 3], units: &Units) -> usize {
+        usize::from(of[self.choice(units)])
     }
 }
 
+/// How the chart rounds a figure.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Rounding {
+    /// To so many decimals, in each of the units that there are to choose from.
+    Places([u8; 3]),
+    /// To so many digits that count.
+    Digits(u8),
+    /// To two digits and a power of ten.
+    Power,
+    /// As [`frequency`].
+    Pitch,
+    /// As [`length`].
+    Length,
+    /// As [`gauge`].
+    Gauge,
+    /// As [`tension`].
+    Tension,
+    /// As [`impedance`].
+    Impedance,
+}
+
+/// The unit in which the page shows a figure; empty where it has none or its name says it.
+pub const fn figure_unit(figure: Figure, units: &Units) -> &'static str {
+    row(figure).unit.on_page(units)
+}
+
 /// A figure, or how far it may be off, from the unit of its heading to that of the page.
-pub const fn on_the_page(figure: Figure, value: f64, units: &Units) -> f64 {
-    match figure {
-        Figure::Length
-        | Figure::Stretch
-        | Figure::Lever
-        | Figure::DiscNatural
-        | Figure::DiscSharp
-        | Figure::CutLength => match units.length {
-            LengthUnit::Mm => value,
-            LengthUnit::Inch => Length::from_mm(value).to_inch(),
-        },
-        Figure::Gauge | Figure::Core => match units.gauge {
-            GaugeUnit::Mm => value,
-            GaugeUnit::Thou => Length::from_mm(value).to_thou(),
-        },
-        Figure::Tension
-        | Figure::BreakingLoad
-        | Figure::PluckForce
-        | Figure::Lift
-        | Figure::AlongBoard => match units.force {
+pub fn on_the_page(figure: Figure, value: f64, units: &Units) -> f64 {
+    match row(figure).unit {
+        Unit::Length if units.length == LengthUnit::Inch => Length::from_mm(value).to_inch(),
+        Unit::Gauge if units.gauge == GaugeUnit::Thou => Length::from_mm(value).to_thou(),
+        Unit::Force => match units.force {
             ForceUnit::Newton => value,
             ForceUnit::Kgf => Force::from_n(value).to_kgf(),
             ForceUnit::Lbf => Force::from_n(value).to_lbf(),
         },
-        Figure::PluckStiffness => match units.force {
+        Unit::Stiffness => match units.force {
             ForceUnit::Newton => value,
             ForceUnit::Kgf => Stiffness::from_n_per_mm(value).to_kgf_per_mm(),
             ForceUnit::Lbf => Stiffness::from_n_per_mm(value).to_lbf_per_inch(),
@@ -79,37 +117,71 @@ pub fn figure(figure: Figure, of: &StringFigures, units: &Units) -> Known<String
     figure.value(of).map(|value| rounded(figure, value, units))
 }
 
-/// A figure in the unit of its heading, in the words of the chart. A stretch to a tenth of a
-/// millimetre or a hundredth of an inch, the place of a lever or disc to a tenth of that; a cut length to a millimetre or a
-/// tenth of an inch; turns to a hundredth; the force of a pluck to a tenth of a newton or pound-force;
-/// damping to two digits.
+/// A figure in the unit of its heading, in the words of the chart.
 pub fn rounded(figure: Figure, value: f64, units: &Units) -> String {
+    let row = row(figure);
     let shown = on_the_page(figure, value, units);
-    match figure {
-        Figure::Frequency => frequency(Frequency::from_hz(value)),
-        Figure::Length => length(Length::from_mm(value), units.length),
-        Figure::Gauge | Figure::Core => gauge(Length::from_mm(value), units.gauge),
-        Figure::LinearDensity => linear_density(LinearDensity::from_g_per_m(value)),
-        Figure::Tension | Figure::BreakingLoad | Figure::Lift | Figure::AlongBoard => {
-            tension(Force::from_n(value), units.force)
-        }
-        Figure::Stress => stress(Stress::from_mpa(value)),
-        Figure::LoadShare => percent(value),
-        Figure::SemitonesToBreak => semitones(value),
-        Figure::PluckStiffness => stiffness(Stiffness::from_n_per_mm(value), units.force),
-        Figure::Inharmonicity | Figure::Damping => power(value, 2),
-        Figure::Impedance => impedance(Impedance::from_kg_per_s(value)),
-        Figure::Partial8 | Figure::Glide | Figure::CentsPerPinDegree | Figure::CentsPerKelvin => {
-            cents(value)
-        }
-        Figure::Stretch => decimals(shown, if units.length == LengthUnit::Mm { 1 } else { 2 }),
-        Figure::Lever | Figure::DiscNatural | Figure::DiscSharp => {
-            decimals(shown, if units.length == LengthUnit::Mm { 2 } else { 3 })
-        }
-        Figure::CutLength => decimals(shown, if units.length == LengthUnit::Mm { 0 } else { 1 }),
-        Figure::PinTurns => decimals(value, 2),
-        Figure::PluckForce => decimals(shown, if units.force == ForceUnit::Kgf { 2 } else { 1 }),
+    match row.rounding {
+        Rounding::Places(places) => decimals(shown, row.unit.places(places, units)),
+        Rounding::Digits(count) => significant(shown, usize::from(count)),
+        Rounding::Power => power(shown, 2),
+        Rounding::Pitch => frequency(Frequency::from_hz(value)),
+        Rounding::Length => length(Length::from_mm(value), units.length),
+        Rounding::Gauge => gauge(Length::from_mm(value), units.gauge),
+        Rounding::Tension => tension(Force::from_n(value), units.force),
+        Rounding::Impedance => impedance(Impedance::from_kg_per_s(value)),
     }
+}
+
+/// A figure and the limit or the neighbour that it is beyond, both in the unit of its heading, with so
+/// many decimals that the two can be told apart.
+pub fn against(figure: Figure, value: f64, limit: f64, units: &Units) -> (String, String) {
+    let (value, limit) = (on_the_page(figure, value, units), on_the_page(figure, limit, units));
+    let (least, most) = places(figure, value, units);
+    let (value, limit) = apart(value, limit, most);
+    (trimmed(value, least), trimmed(limit, least))
+}
+
+/// A limit as the maker set it: to the decimals of its figure, or up to two more where it has them.
+pub fn limit(figure: Figure, limit: f64, units: &Units) -> String {
+    let limit = on_the_page(figure, limit, units);
+    let (least, most) = places(figure, limit, units);
+    trimmed(as_set(limit, most), least)
+}
+
+/// The least and the most decimals that the chart gives a figure in the unit of the page.
+fn places(figure: Figure, shown: f64, units: &Units) -> (usize, usize) {
+    let row = row(figure);
+    let same = |places| (places, places);
+    match row.rounding {
+        Rounding::Places(places) => same(row.unit.places(places, units)),
+        Rounding::Tension => same(usize::from(units.force != ForceUnit::Newton || shown < 9.95)),
+        Rounding::Length if units.length == LengthUnit::Mm => (0, 1),
+        Rounding::Gauge if units.gauge == GaugeUnit::Mm => (2, 3),
+        Rounding::Gauge => (0, 1),
+        Rounding::Pitch if shown >= 999.995 => same(1),
+        _ => same(2),
+    }
+}
+
+/// A number and the limit that it is beyond, to so many decimals, and to more where they would read the
+/// same; the limit as [`as_set`].
+pub fn apart(value: f64, limit: f64, places: usize) -> (String, String) {
+    let same = |places: &usize| decimals(value, *places) == decimals(limit, *places);
+    // The first past those that read the same; beyond nine more the two are the same.
+    let places = (places..places + 9).take_while(same).last().map_or(places, |last| last + 1);
+    (decimals(value, places), as_set(limit, places))
+}
+
+/// A limit to so many decimals, or up to two more where it then stands in full.
+fn as_set(limit: f64, places: usize) -> String {
+    let in_full = |places: &i32| {
+        let whole = limit * 10_f64.powi(*places);
+        (whole - whole.round()).abs() <= 1e-9 * whole.abs()
+    };
+    let least = i32::try_from(places).unwrap_or(0);
+    let places = (least..=least + 2).find(in_full).unwrap_or(least);
+    decimals(limit, usize::try_from(places).unwrap_or(0))
 }
 
 /// A figure in the unit of its heading, with more digits than are sure: to compare, not to build by.
@@ -133,8 +205,8 @@ pub fn spread(figure: Figure, total: f64, units: &Units) -> String {
 }
 
 fn digits(figure: Figure, value: f64, units: &Units, count: usize) -> String {
-    match figure {
-        Figure::Inharmonicity | Figure::Damping => power(value, count),
+    match row(figure).rounding {
+        Rounding::Power => power(value, count),
         _ => significant(on_the_page(figure, value, units), count),
     }
 }

@@ -12,7 +12,7 @@ const WHOLE: &str =
     "The string leaves the board at its full pull; what a bar or an eyelet takes is left out.";
 const SHARE: &str = "As exact as the tension and the angle.";
 
-pub(super) const LIFT: Words = Words {
+pub(in crate::design) const LIFT: Words = Words {
     title: "Lift on the soundboard",
     lead: "The part of the pull that is square to the soundboard and lifts it. The board must bear the sum, and \
            the lift for each length of it.",
@@ -25,7 +25,7 @@ pub(super) const LIFT: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const ALONG_BOARD: Words = Words {
+pub(in crate::design) const ALONG_BOARD: Words = Words {
     title: "Pull along the soundboard",
     lead: "The part of the pull that runs along the soundboard, towards its treble end. The string rib and the \
            glue under it must bear it.",

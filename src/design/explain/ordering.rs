@@ -6,8 +6,8 @@ use super::sources as from;
 use super::symbols as is;
 use crate::engine::analysis::Unknown;
 
-pub(super) const LENGTH: Words = Words {
-    title: "Length",
+pub(in crate::design) const LENGTH: Words = Words {
+    title: "Vibrating length",
     lead: "The part of the string that sounds, from the soundboard or string bar to the bridge pin. It is typed, \
            or read off the drawn curve of the neck where a design has one.",
     formula: &[(
@@ -25,7 +25,7 @@ pub(super) const LENGTH: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const GAUGE: Words = Words {
+pub(in crate::design) const GAUGE: Words = Words {
     title: "Gauge",
     lead: "How thick the string is over all: typed for a plain string, from the make-up for a wound one.",
     formula: &[("", "g = d + 2 Σ t")],
@@ -44,7 +44,7 @@ pub(super) const GAUGE: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(super) const CORE: Words = Words {
+pub(in crate::design) const CORE: Words = Words {
     title: "Core",
     lead: "How thick the part is that carries the pull: the core of a wound string, the whole of a plain one. It is \
            typed, never computed.",
@@ -61,7 +61,7 @@ pub(super) const CORE: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(super) const LINEAR_DENSITY: Words = Words {
+pub(in crate::design) const LINEAR_DENSITY: Words = Words {
     title: "Mass per metre",
     lead: "What a metre of the string weighs. With length and pitch it decides the pull.",
     formula: &[
@@ -103,7 +103,7 @@ pub(super) const LINEAR_DENSITY: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(super) const CUT_LENGTH: Words = Words {
+pub(in crate::design) const CUT_LENGTH: Words = Words {
     title: "Cut length",
     lead: "How much string to cut: what sounds, and all that lies beyond it.",
     formula: &[("", "L + a + N π (P + g) + K + e")],

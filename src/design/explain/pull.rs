@@ -11,7 +11,7 @@ const CORE_ALONE: &str =
 const SMALL: &str =
     "The ends are fixed, and the string is pulled aside by little against either side.";
 
-pub(super) const TENSION: Words = Words {
+pub(in crate::design) const TENSION: Words = Words {
     title: "Tension",
     lead: "The pull that brings the string to its pitch. Soundboard, neck and pins must bear the sum of all of \
            them.",
@@ -52,7 +52,7 @@ pub(super) const TENSION: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const STRESS: Words = Words {
+pub(in crate::design) const STRESS: Words = Words {
     title: "Stress",
     lead: "The pull over the section of the core. For a plain string it follows from length, pitch and material \
            alone: a thicker gauge does not ease it.",
@@ -72,7 +72,7 @@ pub(super) const STRESS: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(super) const BREAKING_LOAD: Words = Words {
+pub(in crate::design) const BREAKING_LOAD: Words = Words {
     title: "Breaking load",
     lead: "The least pull at which a new string of this core is to be expected to break. An estimate and no \
            promise: knots, nicks, sharp edges and age lower it.",
@@ -95,7 +95,7 @@ pub(super) const BREAKING_LOAD: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(super) const LOAD_SHARE: Words = Words {
+pub(in crate::design) const LOAD_SHARE: Words = Words {
     title: "Load share",
     lead: "How much of its breaking load a string works at. Near 100 % it breaks; very low, it sounds dull and \
            false.",
@@ -114,7 +114,7 @@ pub(super) const LOAD_SHARE: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(super) const SEMITONES_TO_BREAK: Words = Words {
+pub(in crate::design) const SEMITONES_TO_BREAK: Words = Words {
     title: "Semitones to break",
     lead: "How far the pitch could be raised before the string breaks. Below nothing, it breaks before it is in \
            tune.",
@@ -134,7 +134,7 @@ pub(super) const SEMITONES_TO_BREAK: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(super) const PLUCK_STIFFNESS: Words = Words {
+pub(in crate::design) const PLUCK_STIFFNESS: Words = Words {
     title: "Pluck stiffness",
     lead: "The force that the finger meets for each millimetre. It is the measure of feel: where it runs evenly \
            over the compass, the harp feels even.",
@@ -155,7 +155,7 @@ pub(super) const PLUCK_STIFFNESS: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const PLUCK_FORCE: Words = Words {
+pub(in crate::design) const PLUCK_FORCE: Words = Words {
     title: "Pluck force",
     lead: "The force with which the finger holds the string just before it lets go, the stretching of the string \
            included.",

@@ -11,6 +11,7 @@ use crate::engine::material::Pace;
 use crate::engine::pitch::{self, cents};
 
 /// A letter of a formula.
+#[derive(Debug)]
 pub(super) struct Symbol {
     pub(super) sign: &'static str,
     meaning: &'static str,
@@ -162,6 +163,13 @@ symbols! {
     RAISED_PULL = "T′", "pull with the contact pressing", "N", |s| Some(s.contact()?.pull_n);
     RAISED = "f′", "pitch with the contact pressing", "Hz", |s| {
         Some(of(s, Figure::Frequency)? * pitch::ratio(100.0 * s.contact()?.semitones))
+    };
+    NOMINAL = "x₀", "distance from the bridge pin to the nominal place", "mm", |s| {
+        s.figures.disc_natural.or(s.figures.lever).ok().map(|place| place.nominal.to_mm())
+    };
+    RAISED_AT_NOMINAL = "f′", "pitch with the contact pressing at the nominal place", "Hz", |s| {
+        let cents = 100.0 + of(s, Figure::NominalError)?;
+        Some(of(s, Figure::Frequency)? * pitch::ratio(cents))
     };
     UNDER = "D", "diameter that the layer is wound on", "mm", |s| {
         layer(s).and_then(|_| of(s, Figure::Core))

@@ -11,7 +11,7 @@ const NO_WINDING: &str = "Windings add no stiffness, only mass. In truth they ad
 const BARE_RANGE: &str = "The law of the bare ends is for ends that are short against the wave: above a tenth of a \
                           wavelength it gives too much, by a quarter for partial 12 with a fiftieth of the length bare.";
 
-pub(super) const INHARMONICITY: Words = Words {
+pub(in crate::design) const INHARMONICITY: Words = Words {
     title: "Inharmonicity",
     lead: "How much the stiffness of the string spreads its partials. A little warms the tone; a lot makes it \
            sound false and hard to tune.",
@@ -45,7 +45,7 @@ pub(super) const INHARMONICITY: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(super) const PARTIAL_8: Words = Words {
+pub(in crate::design) const PARTIAL_8: Words = Words {
     title: "Partial 8",
     lead: "How sharp the eighth partial is, three octaves above the note. It says what inharmonicity does to the \
            ear.",
@@ -71,7 +71,7 @@ pub(super) const PARTIAL_8: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(super) const PARTIALS: Words = Words {
+pub(in crate::design) const PARTIALS: Words = Words {
     title: "Partials",
     lead: "A stiff string sounds not quite whole multiples of its note: each partial is further off than \
            the one below.",
@@ -106,7 +106,7 @@ pub(super) const PARTIALS: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(super) const IMPEDANCE: Words = Words {
+pub(in crate::design) const IMPEDANCE: Words = Words {
     title: "Impedance",
     lead: "How hard the string is to move at its end, and so how strongly it can drive the soundboard.",
     formula: &[("", "√(T μ)")],
@@ -121,7 +121,7 @@ pub(super) const IMPEDANCE: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const DAMPING: Words = Words {
+pub(in crate::design) const DAMPING: Words = Words {
     title: "Damping",
     lead: "How fast a high partial dies away by the bending of the string itself. The higher, the duller the \
            string.",
@@ -149,7 +149,7 @@ pub(super) const DAMPING: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const GLIDE: Words = Words {
+pub(in crate::design) const GLIDE: Words = Words {
     title: "Glide",
     lead: "How sharp the string begins after a pluck, before it settles. A slack string that is plucked hard \
            audibly falls in pitch.",

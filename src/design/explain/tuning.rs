@@ -30,7 +30,7 @@ const STOPPED: &[(&str, &str)] = &[
     ("the stretch", "ΔL = √(x² + δ²) + L′ − L"),
 ];
 
-pub(super) const FREQUENCY: Words = Words {
+pub(in crate::design) const FREQUENCY: Words = Words {
     title: "Pitch in hertz",
     lead: "How often the string swings in a second, from the note, the pitch of A4 and the temperament. A \
            frequency that was typed in place of a note is taken as it stands.",
@@ -46,8 +46,8 @@ pub(super) const FREQUENCY: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const STRETCH: Words = Words {
-    title: "Take-up",
+pub(in crate::design) const STRETCH: Words = Words {
+    title: "Stretch",
     lead: "How much string goes onto the pin between slack and settled at pitch. New strings of nylon and gut \
            need it again and again in the first weeks.",
     formula: &[
@@ -80,7 +80,7 @@ pub(super) const STRETCH: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const PIN_TURNS: Words = Words {
+pub(in crate::design) const PIN_TURNS: Words = Words {
     title: "Turns of the pin",
     lead: "How many turns of the tuning pin take up the stretch, from slack until the string has settled.",
     formula: &[("", "ΔL/(π (P + g))")],
@@ -95,7 +95,7 @@ pub(super) const PIN_TURNS: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const CENTS_PER_PIN_DEGREE: Words = Words {
+pub(in crate::design) const CENTS_PER_PIN_DEGREE: Words = Words {
     title: "Cents per degree of the pin",
     lead: "How far a degree of the tuning pin moves the pitch. The higher, the finer the hand that is needed.",
     formula: &[("", "(600/ln 2) (Eₘ/σ) π (P + g)/(L + a)/360")],
@@ -107,7 +107,7 @@ pub(super) const CENTS_PER_PIN_DEGREE: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const CENTS_PER_KELVIN: Words = Words {
+pub(in crate::design) const CENTS_PER_KELVIN: Words = Words {
     title: "Cents per kelvin",
     lead: "How far a degree of warmth moves the pitch of a metal string; below nothing, it falls.",
     formula: &[("", "−(600/ln 2) (Eₘ/σ) (α − α₀)")],
@@ -136,7 +136,7 @@ pub(super) const CENTS_PER_KELVIN: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(super) const LEVER: Words = Words {
+pub(in crate::design) const LEVER: Words = Words {
     title: "Lever",
     lead: "Where the lever must touch the string to raise it by a semitone, from the bridge pin.",
     formula: STOPPED,
@@ -167,7 +167,7 @@ pub(super) const LEVER: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const DISC_NATURAL: Words = Words {
+pub(in crate::design) const DISC_NATURAL: Words = Words {
     title: "Disc of the first semitone",
     lead: "Where the first disc must touch the string to raise it from flat to natural, from the bridge pin. Of a \
            single disc, this is the one.",
@@ -206,7 +206,7 @@ pub(super) const DISC_NATURAL: Words = Words {
     worked: Worked::Disc,
 };
 
-pub(super) const DISC_SHARP: Words = Words {
+pub(in crate::design) const DISC_SHARP: Words = Words {
     title: "Disc of the second semitone",
     lead: "Where the second disc must touch the string to raise it from natural to sharp, from the bridge pin, the \
            first disc still pressing.",
@@ -251,4 +251,34 @@ pub(super) const DISC_SHARP: Words = Words {
         &[Unknown::NoDisc, Unknown::Core, Unknown::IntermediateModulus, Unknown::TooMuchPush],
     ],
     worked: Worked::Discs,
+};
+
+pub(in crate::design) const NOMINAL_ERROR: Words = Words {
+    title: "Error at the nominal place",
+    lead: "How sharp the first semitone would be if its lever or disc stood where it belongs on a string that is only \
+           shortened. It is what the stretch of pressing adds: the more, the more each string wants a place of its own.",
+    formula: &[
+        ("in cents", "1200 log₂(f′/f) − 100"),
+        ("the nominal place", "x₀ = L (1 − 2^(−1/12))"),
+    ],
+    symbols: &[is::RAISED_AT_NOMINAL, is::PITCH, is::NOMINAL, is::LENGTH],
+    assumptions: &[
+        "The pitch with the contact pressing is worked out as for the lever, with the contact at the nominal place.",
+        SEMITONE,
+        PUSHED,
+        FIXINGS,
+        FREE,
+        MINUTES,
+    ],
+    range: &[
+        PLACE_RANGE,
+        "Of a string with two discs, it is the error of the first.",
+        "Proportional to the square of the push on a long string, so that it is no more exact than the push.",
+    ],
+    sources: &[from::HOOKE, from::PACES, from::PRACTICE],
+    missing: &[
+        from::NO_PULL,
+        &[Unknown::NoLever, Unknown::Core, Unknown::IntermediateModulus, Unknown::TooMuchPush],
+    ],
+    worked: Worked::Nylon,
 };

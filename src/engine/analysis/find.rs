@@ -3,6 +3,7 @@
 use super::{Harp, Limits, StringFigures};
 use crate::engine::construction::MakeUp;
 use crate::engine::findings::{AUDIBLE_TIMES, Finding, FindingKind, THIN_CORE_RATIO};
+use crate::engine::limit::{is_above, is_below};
 use crate::engine::mechanics::{Core, audible_inharmonicity, length_for_tension, tension};
 use crate::engine::order::sort;
 use crate::engine::units::{Force, Length, LinearDensity};
@@ -44,13 +45,14 @@ fn of_load(
     else {
         return;
     };
-    if let Ok(stiffness) = figures.pluck_stiffness
-        && !(limits.stiffness_band.0..=limits.stiffness_band.1).contains(&stiffness)
-    {
-        say(FindingKind::Feel { stiffness, band: limits.stiffness_band });
+    if let Ok(stiffness) = figures.pluck_stiffness {
+        let (is, band) = (stiffness.to_n_per_m(), limits.stiffness_band);
+        if is_below(is, band.0.to_n_per_m()) || is_above(is, band.1.to_n_per_m()) {
+            say(FindingKind::Feel { stiffness, band });
+        }
     }
     let least = limits.least_tension;
-    if pull < least {
+    if is_below(pull.to_n(), least.to_n()) {
         let thinnest = thinnest_gauge(figures, make_up, least);
         say(FindingKind::LittlePull { pull, least, thinnest });
     }
@@ -63,12 +65,12 @@ fn of_load(
         length_for_tension(density, frequency, wanted, Core::of(make_up))
     };
     let (limit, slack) = (limits.working_share_percent, limits.slack_share_percent);
-    if load_percent > 100.0 {
+    if is_above(load_percent, 100.0) {
         say(FindingKind::Breaks { load_percent, longest: length_at(limit) });
-    } else if load_percent > limit {
+    } else if is_above(load_percent, limit) {
         let longest = length_at(limit);
         say(FindingKind::Overworked { load_percent, limit_percent: limit, longest });
-    } else if load_percent < slack {
+    } else if is_below(load_percent, slack) {
         let shortest = length_at(slack);
         say(FindingKind::Slack { load_percent, limit_percent: slack, shortest });
     }
@@ -85,14 +87,14 @@ fn of_tone(
     {
         let times_audible = b / audible_inharmonicity(frequency);
         let limit_cents = limits.partial_8_cents;
-        if partial_8_cents > limit_cents && times_audible > AUDIBLE_TIMES {
+        if is_above(partial_8_cents, limit_cents) && times_audible > AUDIBLE_TIMES {
             say(FindingKind::Inharmonic { partial_8_cents, limit_cents, times_audible });
         }
     }
     if let (Ok(gauge), Ok(core), false) = (figures.gauge, figures.core, make_up.layers().is_empty())
     {
         let gauge_ratio = gauge.to_m() / core.to_m();
-        if gauge_ratio > THIN_CORE_RATIO {
+        if is_above(gauge_ratio, THIN_CORE_RATIO) {
             say(FindingKind::ThinCore { gauge_ratio, limit_ratio: THIN_CORE_RATIO });
         }
     }
@@ -124,7 +126,7 @@ fn of_neighbours(
     } else if let (Ok(upper), Ok(stiffness)) = (above.pluck_stiffness, this.pluck_stiffness) {
         let step_percent = 100.0 * (stiffness.to_n_per_m() / upper.to_n_per_m() - 1.0);
         let limit_percent = limits.jump_percent;
-        if step_percent.abs() > limit_percent {
+        if is_above(step_percent.abs(), limit_percent) {
             say(FindingKind::Jump { step_percent, limit_percent });
         }
     }
@@ -141,7 +143,7 @@ fn out_of_line(strings: &[StringFigures], found: &mut Vec<Finding>) {
         let (Some(long), Some(short)) = (length(upper), length(lower)) else { continue };
         let falls =
             matches!((pitch(upper), pitch(lower)), (Some(a), Some(b)) if b < a * (1.0 - 1e-9));
-        if !falls || short >= long {
+        if !falls || !is_below(short, long) {
             continue;
         }
         let above = upper.checked_sub(1).and_then(length);

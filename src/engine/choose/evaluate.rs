@@ -4,6 +4,7 @@ use super::{Item, Price, Rules, Target, Task, Weights};
 use crate::engine::analysis::{Made, lawful_length, lawful_pitch, stiffness_of};
 use crate::engine::cut::cut_length;
 use crate::engine::order::sort;
+use crate::engine::limit::{is_above, is_below};
 use crate::engine::pitch::Note;
 use crate::engine::units::{Force, Frequency, Length, Stiffness};
 
@@ -317,13 +318,15 @@ impl Table {
         };
         match cell.share_percent {
             Some(share) => {
-                if share > 100.0 {
+                if is_above(share, 100.0) {
                     say(LimitKind::Breaks, share / 100.0, true);
                 }
-                if let Some(most) = rules.most_share_percent.filter(|most| share > *most) {
+                if let Some(most) = rules.most_share_percent.filter(|most| is_above(share, *most)) {
                     say(LimitKind::MostShare, share / most.max(1e-9), true);
                 }
-                if let Some(least) = rules.least_share_percent.filter(|least| share < *least) {
+                if let Some(least) =
+                    rules.least_share_percent.filter(|least| is_below(share, *least))
+                {
                     say(LimitKind::LeastShare, least / share, true);
                 }
             }
