@@ -28,7 +28,8 @@ fn the_headings_are_the_promised_ones() {
          linear_density_g_per_m,tension_n,stress_mpa,breaking_load_n,load_share_percent,\
          semitones_to_break,pluck_stiffness_n_per_mm,inharmonicity_b,partial_8_cents,\
          impedance_kg_per_s,damping_eta,stretch_mm,pin_turns,cents_per_pin_degree,\
-         cents_per_kelvin,lever_mm,disc_natural_mm,disc_sharp_mm,lift_n,along_board_n,cut_length_mm,order_code,price"
+         cents_per_kelvin,lever_mm,disc_natural_mm,disc_sharp_mm,lift_n,along_board_n,cut_length_mm,order_code,price,\
+         pluck_force_n,glide_cents,nominal_error_cents"
     );
     assert_eq!(report.csv.lines().count(), 23);
 }
@@ -74,7 +75,7 @@ fn a_figure_that_is_not_known_is_an_empty_cell() {
 
 /// A tenth of a coil of 10 m at 25 is 2.5: with no allowance but the tail a string of 500 mm is cut to 1 m.
 #[test]
-fn the_price_of_a_string_stands_in_the_last_column() {
+fn the_price_of_a_string_stands_in_its_column() {
     let design = |other: &str| {
         format!(
             "{{\"stringloft\": 2, \"allowances\": {{\"after_length_mm\": 20, \"turns\": 0, \"knot_mm\": 0, \"tail_mm\": 480}},

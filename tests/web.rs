@@ -35,8 +35,8 @@ async fn the_page_mounts_and_shows_the_words_that_are_kept() {
                 break;
             }
         }
-        let first = now.lines().zip(kept.lines()).find(|(now, kept)| now != kept);
-        assert!(now == kept, "{key} shows other words: {first:?}");
+        let found = words::differences(kept, &now);
+        assert!(found.is_empty(), "{key} shows other words:\n{found}");
     }
 }
 

@@ -10,7 +10,6 @@ use super::typed::with_unit;
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
 use crate::engine::figure::Figure;
 use crate::engine::findings::{Finding, FindingKind};
-use crate::engine::limit::{is_above, is_below};
 use crate::engine::material::key_of;
 use crate::engine::units::{Length, Stiffness};
 
@@ -122,12 +121,10 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
             let (own, neighbour) = display::against(Figure::Length, own_mm, neighbour_mm, &units);
             format!(
                 "{own} {length_unit} is {} ({neighbour} {length_unit}). {}",
-                if is_above(own_mm, neighbour_mm) {
+                if own_mm > neighbour_mm {
                     "longer than the string below it"
-                } else if is_below(own_mm, neighbour_mm) {
-                    "shorter than the string above it"
                 } else {
-                    "as long as the string beside it"
+                    "shorter than the string above it"
                 },
                 match between {
                     Some(between) => format!(
@@ -503,6 +500,45 @@ mod tests {
             assert!(lengths[0].0.starts_with("String 3, A5: "), "{found:#?}");
             assert_eq!(lengths[0].1.as_deref(), Some("Set it to 192 mm"));
         }
+    }
+
+    /// What lies a little beyond a limit reads so, and what was worked out for the limit is not found.
+    #[test]
+    fn a_string_just_beyond_a_limit_reads_as_beyond_it() {
+        let harp = design(&[("E4", "500", "nylon 0.81")]);
+        let feel = analysed(&harp).strings[0].pluck_stiffness.unwrap().to_n_per_mm();
+        let share = analysed(&harp).strings[0].load_share_percent.unwrap();
+        let with = |least_stiffness_n_per_mm: f64, slack_share_percent: f64| {
+            let limits = LimitsSpec {
+                least_stiffness_n_per_mm,
+                slack_share_percent,
+                ..LimitsSpec::default()
+            };
+            said_of(&Design { limits, ..harp.clone() })
+        };
+        assert_eq!(with(feel, share), []);
+        assert_eq!(with(feel * (1.0 + 1e-12), share * (1.0 + 1e-12)), []);
+        for times in [1.0 + 1e-7, 1.0004, 1.003] {
+            let found = with(feel * times, share * times);
+            assert_eq!(found.len(), 2, "{found:?}");
+            let number = |text: &str| text.parse::<f64>().unwrap();
+            let between = |text: &str, before: &str, after: &str| {
+                let from = text.find(before).unwrap() + before.len();
+                number(&text[from..from + text[from..].find(after).unwrap()])
+            };
+            let (slack, soft) = (&found[0].0, &found[1].0);
+            let is = between(slack, "E4: ", " % of its");
+            assert!(is < between(slack, "below your ", " %"), "{slack}");
+            let is = between(soft, "E4: ", " N/mm under");
+            assert!(is < between(soft, "softer than the ", " to "), "{soft}");
+        }
+    }
+
+    #[test]
+    fn lengths_that_differ_by_their_last_digits_are_in_line() {
+        let strings = [("C5", "400", "nylon 0.76"), ("B4", "399.9999999999", "nylon 0.81")];
+        let found = said_of(&design(&strings));
+        assert!(found.iter().all(|(sentence, _)| !sentence.contains("shorter")), "{found:?}");
     }
 
     #[test]

@@ -3,8 +3,10 @@
 //! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
 //! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
 //! `persist`, `link`, `cells`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
-//! `display`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`, `wood_facts`,
-//! `targets`, `choose`, then `bearing_words` and `explain`, which know each other; and `checks`, which uses none of them.
+//! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
+//! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other; and
+//! `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
+//! of `explain`, and both read it there.
 
 pub mod advice;
 pub mod bearing_words;

@@ -2,12 +2,13 @@
 
 use super::outcome::Change;
 use super::words::{self, Line};
-use crate::design::display::{NONE, length_with_unit, total_with_unit};
-use crate::design::document::{Design, DrivesSpec, LengthUnit, MaterialSpec, WantsSpec};
+use crate::design::display::{NONE, against, length_with_unit, total_with_unit};
+use crate::design::document::{Design, DrivesSpec, LengthUnit, MaterialSpec, Units, WantsSpec};
 use crate::design::edit::{Edit, Taken};
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::targets::wanted;
 use crate::engine::analysis::{Analysis, Known, analyse};
+use crate::engine::figure::Figure;
 pub use crate::engine::lengths::Strength;
 use crate::engine::lengths::{
     Aim, Asked, Bound, Conflict, Held, Smoothing, Unevenness, fair, propose, scale, stretch,
@@ -315,12 +316,12 @@ fn of_held(held: &[Option<Held>], analysis: &Analysis) -> Vec<String> {
 fn of_conflicts(conflicts: &[Conflict], analysis: &Analysis) -> Vec<String> {
     let sentence = |conflict: &Conflict| {
         let Conflict { index, least, most } = conflict;
+        let (above, below) = (least.0.to_mm(), most.0.to_mm());
+        let (above, below) = against(Figure::Length, above, below, &Units::default());
         format!(
-            "{} must be at least {} by {} and at most {} by {} (widen one of these, or change the string)",
+            "{} must be at least {above} mm by {} and at most {below} mm by {} (widen one of these, or change the string)",
             words::lower(&words::named(analysis, *index)),
-            length_with_unit(least.0, LengthUnit::Mm),
             bound(least.1),
-            length_with_unit(most.0, LengthUnit::Mm),
             bound(most.1)
         )
     };

@@ -263,4 +263,70 @@ mod tests {
         }
         assert_eq!(beside(Figure::Inharmonicity, 2.0437e-4, 3e-6, &metric), "2.044·10⁻⁴");
     }
+
+    /// A number of the page.
+    fn read(text: &str) -> f64 {
+        text.replace('\u{2009}', "").replace('−', "-").parse().unwrap()
+    }
+
+    /// Limits as they are typed and as they come out of a change of units, and values from far beyond
+    /// them to as near as counts.
+    #[test]
+    fn what_is_beyond_a_limit_reads_as_beyond_it() {
+        let pages = [
+            Units::default(),
+            Units { length: LengthUnit::Inch, gauge: GaugeUnit::Thou, force: ForceUnit::Lbf },
+            Units { force: ForceUnit::Kgf, ..Units::default() },
+        ];
+        let figures = [
+            (Figure::LoadShare, 75.0),
+            (Figure::Tension, 40.0),
+            (Figure::PluckStiffness, 1.9),
+            (Figure::Partial8, 80.0),
+            (Figure::Gauge, 1.2),
+            (Figure::Length, 900.0),
+            (Figure::Frequency, 1500.0),
+        ];
+        let mut seed = 1_u64;
+        let mut drawn = || {
+            seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1);
+            f64::from(u32::try_from(seed >> 33).unwrap()) / f64::from(1_u32 << 31)
+        };
+        for round in 0..4000 {
+            for (figure, most) in figures {
+                let limit = most * (0.02 + 0.98 * drawn());
+                // Of typed limits few have more than two decimals.
+                let limit = if round % 2 == 0 { (limit * 100.0).round() / 100.0 } else { limit };
+                let way = if drawn() < 0.5 { -1.0 } else { 1.0 };
+                let value = limit * (1.0 + way * 10_f64.powf(-0.5 - 7.5 * drawn()));
+                for units in &pages {
+                    let (shown, beside) = against(figure, value, limit, units);
+                    let ordered = (read(&shown) - read(&beside)) * way > 0.0;
+                    assert!(ordered, "{figure:?}: {value} and {limit} read {shown}, {beside}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_limit_is_shown_as_it_was_set() {
+        let metric = Units::default();
+        for (figure, value, limit, shown, beside) in [
+            (Figure::LoadShare, 11.7, 12.0, "11.7", "12"),
+            (Figure::LoadShare, 9.3, 12.5, "9", "12.5"),
+            (Figure::LoadShare, 93.0, 75.0, "93", "75"),
+            (Figure::PluckStiffness, 0.698, 0.7, "0.698", "0.70"),
+            (Figure::PluckStiffness, 0.5, 0.725, "0.50", "0.725"),
+            (Figure::Tension, 19.96, 20.0, "19.96", "20"),
+            (Figure::Gauge, 0.71, 0.762, "0.71", "0.762"),
+            (Figure::Length, 380.0, 380.04, "380", "380.04"),
+            (Figure::Length, 400.0, 400.0, "400", "400"),
+        ] {
+            let texts = against(figure, value, limit, &metric);
+            assert_eq!((&*texts.0, &*texts.1), (shown, beside), "{figure:?}");
+        }
+        assert_eq!(limit(Figure::PluckStiffness, 0.7, &metric), "0.70");
+        let pounds = Units { force: ForceUnit::Lbf, ..metric };
+        assert_eq!(limit(Figure::PluckStiffness, 0.7, &pounds), "4.0");
+    }
 }
