@@ -94,8 +94,9 @@ pub fn moment_with_unit(moment: Moment, unit: ForceUnit) -> String {
 }
 
 /// One or two numbers in whole per cent: `43 %`, `79 to 138 %`. A part that gives way has no number.
+/// What is not quite 100 % does not read so.
 pub fn percents((least, most): (f64, f64)) -> String {
-    let [low, high] = [least, most].map(|ratio| display::percent(100.0 * ratio));
+    let [low, high] = [least, most].map(|ratio| display::apart(100.0 * ratio, 100.0, 0).0);
     match (least.is_infinite(), most.is_infinite()) {
         (true, _) => "gives way".to_owned(),
         (_, true) => format!("{low} % or gives way"),

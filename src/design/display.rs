@@ -92,11 +92,6 @@ pub fn percent(percent: f64) -> String {
     decimals(percent, 0)
 }
 
-/// A stress or strength in whole megapascals.
-pub fn stress(stress: Stress) -> String {
-    decimals(stress.to_mpa(), 0)
-}
-
 /// A modulus of elasticity in gigapascals, three digits.
 pub fn modulus(modulus: Stress) -> String {
     significant(modulus.to_gpa(), 3)
@@ -371,7 +366,6 @@ mod tests {
         assert_eq!(impedance(Impedance::from_kg_per_s(0.3246)), "0.32");
         assert_eq!(impedance(Impedance::from_kg_per_s(0.0996)), "0.10");
         assert_eq!(impedance(Impedance::from_kg_per_s(0.0326)), "0.033");
-        assert_eq!(stress(Stress::from_mpa(175.6)), "176");
         assert_eq!(modulus(Stress::from_gpa(4.5)), "4.50");
         assert_eq!(density(Density::from_kg_per_m3(10_360.0)), "10\u{2009}360");
     }
