@@ -1,7 +1,6 @@
 //! From a design to its figures, its frame, its curves, its link and its papers.
 
 use stringloft::app::rows;
-use stringloft::charts::quantity::Quantity;
 use stringloft::charts::series::Curves;
 use stringloft::charts::{band, lofting};
 use stringloft::design::document::{Design, MOST_STRINGS};
@@ -9,6 +8,7 @@ use stringloft::design::resolve::{Resolved, resolve};
 use stringloft::design::{link, persist, table};
 use stringloft::engine::analysis::{Analysis, analyse};
 use stringloft::engine::bearing::{Borne, borne};
+use stringloft::engine::figure::Figure;
 use stringloft::engine::geometry::{Band, lay_out};
 use stringloft::engine::tolerance::spreads_of_all;
 use stringloft::papers::card::card;
@@ -21,7 +21,7 @@ use crate::harps;
 use crate::measure::Bench;
 
 /// The curves that the page shows at first.
-const CURVES: [Quantity; 3] = [Quantity::Tension, Quantity::PluckStiffness, Quantity::LoadShare];
+const CURVES: [Figure; 3] = [Figure::Tension, Figure::PluckStiffness, Figure::LoadShare];
 
 /// A design with all that follows from it.
 struct Worked {

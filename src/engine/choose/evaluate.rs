@@ -3,8 +3,8 @@
 use super::{Item, Price, Rules, Target, Task, Weights};
 use crate::engine::analysis::{Made, lawful_length, lawful_pitch, stiffness_of};
 use crate::engine::cut::cut_length;
-use crate::engine::order::sort;
 use crate::engine::limit::{is_above, is_below};
+use crate::engine::order::sort;
 use crate::engine::pitch::Note;
 use crate::engine::units::{Force, Frequency, Length, Stiffness};
 
