@@ -99,7 +99,8 @@ pub fn row_markup(out: &mut String, index: usize, row: &RowView) {
     }
     for column in 0..row.words.cells.len() {
         let Some(look) = cell_look(row, column) else { break };
-        let read_only = if SHOWN[column].typed().is_some() { "false" } else { "true" };
+        let typed = SHOWN.get(column).is_some_and(|shown| shown.typed().is_some());
+        let read_only = if typed { "false" } else { "true" };
         for part in [
             "<td id=\"",
             &cell_id(index, column),
