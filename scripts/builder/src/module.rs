@@ -1,5 +1,6 @@
 //! The program itself: compiled, split into parts, and bound to the browser.
 
+use std::env;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -92,21 +93,37 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
 
 /// Calls cargo; where it left the module.
 fn compile(debug: bool) -> Result<PathBuf, Failure> {
-    let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
+    let mut cargo = Command::new(env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
     cargo.args(["rustc", "--locked", "--target", TARGET, "--bin", NAME]);
     if debug {
         cargo.args(["--features", "web"]);
     } else {
         // The splitting follows the linker's relocations.
-        cargo.args(["--release", "--features", "web,parts", "--", "-Clink-arg=--emit-relocs"]);
+        let short = without_places();
+        cargo.args(["--release", "--features", "web,parts", "--config", &short]);
+        cargo.args(["--", "-Clink-arg=--emit-relocs"]);
     }
     if !cargo.status()?.success() {
         return Err("the program could not be compiled; the compiler's own message is above".into());
     }
     let target =
-        std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| PathBuf::from("target"), PathBuf::from);
+        env::var_os("CARGO_TARGET_DIR").map_or_else(|| PathBuf::from("target"), PathBuf::from);
     let profile = if debug { "debug" } else { "release" };
     Ok(target.join(TARGET).join(profile).join(format!("{NAME}.wasm")))
+}
+
+/// A setting of cargo that leaves out of the program where its libraries lie on this machine, which messages of
+/// panics would else hold.
+fn without_places() -> String {
+    let home = env::var_os("CARGO_HOME").map_or_else(
+        || PathBuf::from(env::var_os("HOME").unwrap_or_default()).join(".cargo"),
+        PathBuf::from,
+    );
+    let mut flags = Vec::new();
+    for folder in fs::read_dir(home.join("registry/src")).into_iter().flatten().flatten() {
+        flags.push(format!("'--remap-path-prefix={}='", folder.path().display()));
+    }
+    format!("target.{TARGET}.rustflags=[{}]", flags.join(","))
 }
 
 /// Makes the script that ties a module to the browser, and the module that it ties.
