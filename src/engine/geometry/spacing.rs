@@ -29,15 +29,15 @@ impl Gaps {
     ///
     /// # Example
     ///
-    /// A harp of 34 strings whose gaps go from 18 mm to 12 mm: the middle one of its 33 is 15 mm.
+    /// A harp of 26 strings whose gaps go from 18 mm to 12 mm: the middle one of its 25 is 15 mm.
     ///
     /// ```
     /// use stringloft::engine::geometry::Gaps;
     /// use stringloft::engine::units::Length;
     ///
     /// let mm = Length::from_mm;
-    /// let gaps = Gaps::Zones(vec![(1, mm(18.0)), (33, mm(12.0))]);
-    /// assert!((gaps.gap(17).to_mm() - 15.0).abs() < 1e-12);
+    /// let gaps = Gaps::Zones(vec![(1, mm(18.0)), (25, mm(12.0))]);
+    /// assert!((gaps.gap(13).to_mm() - 15.0).abs() < 1e-12);
     /// ```
     pub fn gap(&self, number: usize) -> Length {
         match self {

@@ -21,7 +21,7 @@ fn nearest_mm(path: &BezPath, place: Node) -> f64 {
 fn the_edges_of_the_neck_keep_their_clearance() {
     for lean_rad in [0.0, 0.15] {
         let geometry = Geometry { lean_rad, ..Geometry::default() };
-        let band = band_of(&even(34), &geometry);
+        let band = band_of(&even(33), &geometry);
         let neck = band.neck.as_ref().unwrap();
         for placed in band.strings.iter().flatten() {
             let (bridge, tuning) = (node(placed.bridge), node(placed.tuning));

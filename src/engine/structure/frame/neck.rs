@@ -344,7 +344,7 @@ mod tests {
             let x = 40.0 + 18.0 * f64::from(i);
             pull(x, 0.2 * x - 20.0, -30.0, -60.0 - 2.0 * f64::from(i))
         };
-        (0..34).map(at).collect()
+        (0..32).map(at).collect()
     }
 
     /// At the shoulder the forces beyond are those that the shoulder gives, turned over.
