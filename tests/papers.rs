@@ -22,7 +22,7 @@ use stringloft::papers::layout::{
     LAST_PAD_MM, LINE_MM, SPACINGS_MM, STEP_GAP_MM, STEP_INDENT_MM, STEPS_GAP_MM, TITLES_PT_MM,
     TYPE_PT, fact_widths, widths,
 };
-use stringloft::papers::sheet::{Block, Closing, Mark, Paper, Row, Sheet, Table};
+use stringloft::papers::sheet::{Block, Closing, Mark, Paper, Sheet, Table, TableRow};
 
 fn material(key: &str) -> Arc<Material> {
     Arc::new(built_in().into_iter().find(|m| m.key == key).unwrap())
@@ -172,7 +172,7 @@ fn tables(sheet: &Sheet) -> Vec<&Table> {
     blocks.filter_map(|b| if let Block::Table(table) = b { Some(table) } else { None }).collect()
 }
 
-fn rows(sheet: &Sheet) -> Vec<&Row> {
+fn rows(sheet: &Sheet) -> Vec<&TableRow> {
     tables(sheet).into_iter().flat_map(|table| &table.rows).collect()
 }
 

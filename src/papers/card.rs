@@ -13,7 +13,7 @@ use super::layout::{
 use super::measure::{clean, width_mm, wrap};
 use super::pager::{self, Pager, cell};
 use super::rows::{StringWords, Strings, columns, strings};
-use super::sheet::{Block, Closing, Heading, Page, Paper, Row, Sheet, Table, TableKind};
+use super::sheet::{Block, Closing, Heading, Page, Paper, Sheet, Table, TableKind, TableRow};
 use super::words::{
     CAPTION, CAUTIONS, CAUTIONS_TITLE, DASH, DASH_NOTE, STEPS, STEPS_TITLE, facts, no_code, title,
 };
@@ -189,14 +189,14 @@ fn last_width(strings: &[StringWords]) -> usize {
     CODE_WIDTHS_MM.iter().position(|&width| width >= widest).unwrap_or(last)
 }
 
-fn rows(strings: Vec<StringWords>, widths: &[f64]) -> Vec<Row> {
+fn rows(strings: Vec<StringWords>, widths: &[f64]) -> Vec<TableRow> {
     let mut above = None;
     let row = |string: StringWords| {
         let opens_octave = above.is_some() && above != Some(string.harp_octave);
         above = Some(string.harp_octave);
         let words = string.cells.iter().enumerate().take(widths.len());
         let cells = words.map(|(index, words)| cell(words, widths, index)).collect();
-        Row { mark: string.mark, opens_octave, cells }
+        TableRow { mark: string.mark, opens_octave, cells }
     };
     strings.into_iter().map(row).collect()
 }

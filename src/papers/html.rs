@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 
 use super::code::{Code, QUIET_MODULES};
 use super::sheet::{
-    Block, Closing, Column, Heading, Mark, Page, Paper, Row, Sheet, Table, TableKind,
+    Block, Closing, Column, Heading, Mark, Page, Paper, Sheet, Table, TableKind, TableRow,
 };
 
 /// The sheet as one `article`, to be put inside `#print-root`.
@@ -123,7 +123,7 @@ fn write_table(out: &mut String, table: &Table) {
     add(out, "</tbody></table>");
 }
 
-fn write_row(out: &mut String, row: &Row, table: &Table) {
+fn write_row(out: &mut String, row: &TableRow, table: &Table) {
     let class = if row.opens_octave { " class=\"opens-octave\"" } else { "" };
     let _ = write!(out, "<tr role=\"row\"{class}>");
     for (index, (cell, column)) in row.cells.iter().zip(&table.columns).enumerate() {

@@ -8,7 +8,7 @@ use crate::design::document::LengthUnit;
 use super::code::Code;
 use super::measure::wrap;
 use super::rows::MAKE_UP;
-use super::sheet::{Closing, Fact, Heading, Paper, Row};
+use super::sheet::{Closing, Fact, Heading, Paper, TableRow};
 
 /// Size of all type but the title.
 pub const TYPE_PT: f64 = 8.0;
@@ -47,7 +47,7 @@ pub const STEP_GAP_MM: f64 = 0.4;
 pub(super) const RESERVE_MM: f64 = 1.0;
 
 /// How high a row stands.
-pub fn row_mm(row: &Row, spacing: usize) -> f64 {
+pub fn row_mm(row: &TableRow, spacing: usize) -> f64 {
     lines_mm(row.lines()) + SPACINGS_MM[spacing.min(SPACINGS_MM.len() - 1)]
 }
 

@@ -11,7 +11,7 @@ use crate::design::stock::NoItem;
 use super::layout::{FOOT_MM, LINE_MM, ORDER_MAKE_UP, RESERVE_MM, TYPE_PT, order_widths};
 use super::measure::{clean, wrap};
 use super::pager::{self, MOST_CELL_LINES, Pager, cell};
-use super::sheet::{Block, Column, Heading, Paper, Row, Sheet, Table, TableKind};
+use super::sheet::{Block, Column, Heading, Paper, Sheet, Table, TableKind, TableRow};
 use super::words::{DASH, title};
 
 /// The spacing of the rows: index into the layout's list.
@@ -95,7 +95,7 @@ fn columns() -> Vec<Column> {
     ]
 }
 
-fn row(line: &OrderLine, widths: &[f64]) -> Row {
+fn row(line: &OrderLine, widths: &[f64]) -> TableRow {
     let item = &line.item;
     let or_dash = |text: String| if text.is_empty() { DASH.to_owned() } else { text };
     let metres = if line.without_length == 0 {
@@ -129,7 +129,7 @@ fn row(line: &OrderLine, widths: &[f64]) -> Row {
         let words = format!("({})", notes.join("; "));
         cells[ORDER_MAKE_UP].extend(cell(&words, widths, ORDER_MAKE_UP));
     }
-    Row { mark: None, opens_octave: false, cells }
+    TableRow { mark: None, opens_octave: false, cells }
 }
 
 /// What is not in the stock, strings of one make-up together: `Strings 7, 8: gut 0.72, cut to 522, 537 mm.`

@@ -123,7 +123,7 @@ pub enum TableKind {
 pub struct Table {
     pub kind: TableKind,
     pub columns: Vec<Column>,
-    pub rows: Vec<Row>,
+    pub rows: Vec<TableRow>,
     /// Index into the layout's list of row spacings; the greater, the tighter.
     pub spacing: usize,
     /// Index into the layout's list of widths for the last column; the greater, the wider.
@@ -140,14 +140,14 @@ pub struct Column {
 
 /// One string. A cell holds its lines.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Row {
+pub struct TableRow {
     pub mark: Option<Mark>,
     /// Whether a harpist's octave begins with this string, so that a stronger line stands above.
     pub opens_octave: bool,
     pub cells: Vec<Vec<String>>,
 }
 
-impl Row {
+impl TableRow {
     /// Lines of the tallest cell, at least one.
     pub fn lines(&self) -> usize {
         self.cells.iter().map(Vec::len).max().unwrap_or(1).max(1)

@@ -93,9 +93,9 @@ fn the_files_are_those_that_were_read_by_other_programs() {
     assert_eq!(kept["faults"], 0);
     for (name, bytes) in written().into_iter().filter(|(name, _)| !name.ends_with(".pdf")) {
         let sum = format!("{:08x}", crc32fast::hash(&bytes));
-        let told = kept["files"][name].as_str();
+        let written = kept["files"][name].as_str();
         assert_eq!(
-            told,
+            written,
             Some(sum.as_str()),
             "{name} has changed: run tests/templates/scripts/audit.py on {}",
             out_dir().display()

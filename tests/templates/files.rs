@@ -3,7 +3,7 @@
 use std::time::Instant;
 
 use stringloft::papers::template::model::{
-    FLATNESS_MM, Layer, LayerKind, Point, Shape, Template, flattened,
+    FLATNESS_MM, Layer, LayerKind, PointMm, Shape, Template, flattened,
 };
 use stringloft::papers::template::tiling::Tiling;
 use stringloft::papers::template::{dxf, pdf, schedule, svg};
@@ -88,16 +88,16 @@ fn an_svg_opens_at_full_size() {
 fn a_curve_of_lines_keeps_to_the_curve() {
     let radius_mm = 500.0;
     let handle_mm = radius_mm * 4.0 / 3.0 * (2.0_f64.sqrt() - 1.0);
-    let start = Point::new(radius_mm, 0.0);
+    let start = PointMm::new(radius_mm, 0.0);
     let quarter = [
-        Point::new(radius_mm, handle_mm),
-        Point::new(handle_mm, radius_mm),
-        Point::new(0.0, radius_mm),
+        PointMm::new(radius_mm, handle_mm),
+        PointMm::new(handle_mm, radius_mm),
+        PointMm::new(0.0, radius_mm),
     ];
     let points = flattened(start, &[quarter]);
     for ends in points.windows(2) {
         let middle =
-            Point::new(0.5 * (ends[0].x_mm + ends[1].x_mm), 0.5 * (ends[0].y_mm + ends[1].y_mm));
+            PointMm::new(0.5 * (ends[0].x_mm + ends[1].x_mm), 0.5 * (ends[0].y_mm + ends[1].y_mm));
         let off_mm = middle.x_mm.hypot(middle.y_mm) - radius_mm;
         assert!(off_mm > -FLATNESS_MM && off_mm < 0.000_28 * radius_mm, "{off_mm}");
     }
@@ -109,11 +109,11 @@ fn a_curve_of_lines_keeps_to_the_curve() {
 fn the_largest_drawings_are_written_or_refused_in_a_moment() {
     let line = |step: usize| {
         let y_mm = if step.is_multiple_of(2) { -9_990.0 } else { 9_990.0 };
-        Point::new(0.1 * step as f64, y_mm)
+        PointMm::new(0.1 * step as f64, y_mm)
     };
     let shape = |count| Shape::Polyline { points: (0..count).map(line).collect(), closed: false };
-    let wide = Point::new(20_000.0, 20_000.0);
-    let low = Point::new(-20_000.0, -20_000.0);
+    let wide = PointMm::new(20_000.0, 20_000.0);
+    let low = PointMm::new(-20_000.0, -20_000.0);
     let curve = |count| Shape::Bezier { start: low, curves: vec![[wide, low, wide]; count] };
     let begun = Instant::now();
     for shapes in [vec![shape(99_000)], vec![curve(10)], vec![curve(30_000)]] {

@@ -5,10 +5,10 @@ use std::path::Path;
 use std::process::Command;
 
 use image::GrayImage;
-use stringloft::papers::template::model::{Layer, LayerKind, Point, Shape, Template};
+use stringloft::papers::template::model::{Layer, LayerKind, PointMm, Shape, Template};
 use stringloft::papers::template::pdf;
 use stringloft::papers::template::tiling::{
-    FOOT_MM, MARGIN_MM, MOST_SHEETS, Place, Plan, SIDE_MM, Tiling,
+    FOOT_MM, MARGIN_MM, MOST_SHEETS, Plan, SIDE_MM, SheetPlace, Tiling,
 };
 
 use crate::{audited, sample};
@@ -52,8 +52,8 @@ fn page(path: &Path, number: usize) -> GrayImage {
 }
 
 fn count_pages(path: &Path) -> usize {
-    let told = run(Command::new("pdfinfo").arg(path));
-    let line = told.lines().find_map(|line| line.strip_prefix("Pages:")).expect("a count");
+    let output = run(Command::new("pdfinfo").arg(path));
+    let line = output.lines().find_map(|line| line.strip_prefix("Pages:")).expect("a count");
     line.trim().parse().expect("a number")
 }
 
@@ -120,7 +120,7 @@ fn neighbours_print_the_same_point_at_its_place() {
     if !has_poppler() {
         return;
     }
-    let corner = |x: f64, y: f64| Point::new(x, y);
+    let corner = |x: f64, y: f64| PointMm::new(x, y);
     let frame = vec![Shape::Polyline {
         points: vec![
             corner(0.0, 0.0),
@@ -136,7 +136,7 @@ fn neighbours_print_the_same_point_at_its_place() {
     };
     let plan = Plan::of(&template, Tiling::default()).expect("a plan");
     assert_eq!((plan.rows, plan.columns), (2, 2));
-    let place = |row, column| Place { row, column };
+    let place = |row, column| SheetPlace { row, column };
     let x_mm = plan.frame(place(0, 1)).left_mm + 6.0;
     let y_mm = plan.frame(place(0, 0)).bottom_mm + 6.0;
     template.layers.push(Layer {
@@ -150,7 +150,7 @@ fn neighbours_print_the_same_point_at_its_place() {
     std::fs::write(&path, pdf::tiled(&template, Tiling::default()).expect("a PDF"))
         .expect("a file can be written");
     let plan = Plan::of(&template, Tiling::default()).expect("a plan");
-    let sheets: Vec<Place> = plan.sheets().collect();
+    let sheets: Vec<SheetPlace> = plan.sheets().collect();
     for (index, place) in sheets.iter().enumerate() {
         let page = &page(&path, index + 1);
         let shown = plan.frame(*place);
@@ -163,9 +163,9 @@ fn neighbours_print_the_same_point_at_its_place() {
         let along_x = left_mm + 0.36 * plan.frame_mm.0;
         let level = ink(page, true, along_y, (x_page - 2.0, x_page + 2.0));
         let upright = ink(page, false, along_x, (y_page - 2.0, y_page + 2.0));
-        for (found, told) in [(level, x_page), (upright, y_page)] {
-            let near = found.iter().any(|mm| (mm - told).abs() < NEAR_MM);
-            assert!(near, "{}: {found:?}, the drawing says {told}", place.label());
+        for (found, mm_said) in [(level, x_page), (upright, y_page)] {
+            let near = found.iter().any(|mm| (mm - mm_said).abs() < NEAR_MM);
+            assert!(near, "{}: {found:?}, the drawing says {mm_said}", place.label());
         }
     }
 }
@@ -185,8 +185,8 @@ fn the_first_page_names_every_sheet_and_the_cautions() {
     for (index, place) in plan.sheets().enumerate() {
         assert!(pages[0].contains(&format!("{} ", place.label())), "{}", place.label());
         let page = pages[index + 1];
-        for told in ["100 %", "100 mm", &place.label(), &format!("sheet {} of", index + 1)] {
-            assert!(page.contains(told), "{told} on {}: {page}", place.label());
+        for words in ["100 %", "100 mm", &place.label(), &format!("sheet {} of", index + 1)] {
+            assert!(page.contains(words), "{words} on {}: {page}", place.label());
         }
     }
 }
@@ -198,7 +198,7 @@ fn every_sheet_of_a_very_large_drawing_is_on_the_list() {
     }
     let line = |step: i32| {
         let y_mm = 250.0 * f64::from(step);
-        Shape::Line(Point::new(0.0, y_mm), Point::new(2_300.0, y_mm))
+        Shape::Line(PointMm::new(0.0, y_mm), PointMm::new(2_300.0, y_mm))
     };
     let layers = vec![Layer { kind: LayerKind::Board, shapes: (0..12).map(line).collect() }];
     let template = Template { layers, ..Template::default() };
@@ -208,13 +208,13 @@ fn every_sheet_of_a_very_large_drawing_is_on_the_list() {
     std::fs::write(&path, pdf::tiled(&template, Tiling::default()).expect("a PDF"))
         .expect("a file can be written");
     let before = count_pages(&path) - plan.count();
-    let told = run(Command::new("pdftotext")
+    let output = run(Command::new("pdftotext")
         .args(["-layout", "-l", &before.to_string()])
         .arg(&path)
         .arg("-"));
     for place in plan.sheets() {
         let name = format!("{} ", place.label());
-        let listed = told.lines().filter(|line| line.contains("board") && line.contains(&name));
+        let listed = output.lines().filter(|line| line.contains("board") && line.contains(&name));
         assert_eq!(listed.count(), 1, "{name}");
     }
 }
@@ -233,8 +233,8 @@ fn pages_have_the_size_of_the_paper_and_ask_for_no_scaling() {
         if !has_poppler() {
             continue;
         }
-        let told = run(Command::new("pdfinfo").args(["-l", "9999"]).arg(&path));
-        let lines: Vec<&str> = told
+        let output = run(Command::new("pdfinfo").args(["-l", "9999"]).arg(&path));
+        let lines: Vec<&str> = output
             .lines()
             .filter(|line| line.starts_with("Page ") && line.contains(" size:"))
             .collect();

@@ -1,6 +1,6 @@
 //! An invented harp of 36 strings, from sums and products alone, so that every machine draws the same.
 
-use stringloft::papers::template::model::{Anchor, Layer, LayerKind, Point, Shape, Template};
+use stringloft::papers::template::model::{Anchor, Layer, LayerKind, PointMm, Shape, Template};
 use stringloft::papers::template::schedule::{Feature, Schedule, ScheduleRow};
 
 pub const STRINGS: usize = 36;
@@ -10,12 +10,12 @@ const NOTES: [&str; 7] = ["C", "D", "E", "F", "G", "A", "B"];
 pub struct At {
     pub string: usize,
     pub note: String,
-    pub hole: Point,
-    pub bridge: Point,
-    pub tuning: Point,
-    pub lever: Point,
+    pub hole: PointMm,
+    pub bridge: PointMm,
+    pub tuning: PointMm,
+    pub lever: PointMm,
     /// The discs of the first and the second semitone.
-    pub discs: (Point, Point),
+    pub discs: (PointMm, PointMm),
 }
 
 /// The strings, string 1 being the shortest. They stand 17.5 mm apart in the bass and 12.25 in the treble;
@@ -24,19 +24,19 @@ pub fn strings() -> Vec<At> {
     let (mut x_mm, mut spacing_mm, mut length_mm) = (100.0, 17.5, 1_250.0);
     let mut all = Vec::new();
     for index in 0..STRINGS {
-        let hole = Point::new(x_mm, 0.7 * x_mm);
-        let bridge = Point::new(x_mm, hole.y_mm + length_mm);
+        let hole = PointMm::new(x_mm, 0.7 * x_mm);
+        let bridge = PointMm::new(x_mm, hole.y_mm + length_mm);
         let side = if index % 2 == 0 { 0.0 } else { 12.0 };
         all.push(At {
             string: STRINGS - index,
             note: format!("{}{}", NOTES[index % 7], 2 + index / 7),
             hole,
             bridge,
-            tuning: Point::new(x_mm + 9.0, bridge.y_mm + 34.0 + side),
-            lever: Point::new(x_mm, bridge.y_mm - 0.056 * length_mm),
+            tuning: PointMm::new(x_mm + 9.0, bridge.y_mm + 34.0 + side),
+            lever: PointMm::new(x_mm, bridge.y_mm - 0.056 * length_mm),
             discs: (
-                Point::new(x_mm, bridge.y_mm - 0.05 * length_mm),
-                Point::new(x_mm, bridge.y_mm - 0.1 * length_mm),
+                PointMm::new(x_mm, bridge.y_mm - 0.05 * length_mm),
+                PointMm::new(x_mm, bridge.y_mm - 0.1 * length_mm),
             ),
         });
         x_mm += spacing_mm;
@@ -46,19 +46,19 @@ pub fn strings() -> Vec<At> {
     all
 }
 
-const fn text(at: Point, height_mm: f64, text: String, angle_deg: f64, anchor: Anchor) -> Shape {
+const fn text(at: PointMm, height_mm: f64, text: String, angle_deg: f64, anchor: Anchor) -> Shape {
     Shape::Text { at, height_mm, text, angle_deg, anchor }
 }
 
-fn moved(at: Point, x_mm: f64, y_mm: f64) -> Point {
-    Point::new(at.x_mm + x_mm, at.y_mm + y_mm)
+fn moved(at: PointMm, x_mm: f64, y_mm: f64) -> PointMm {
+    PointMm::new(at.x_mm + x_mm, at.y_mm + y_mm)
 }
 
 /// A smooth line round the pins: over every seventh tuning pin from bass to treble, and back under the
 /// bridge pins.
 fn neck(strings: &[At]) -> Shape {
     let every: Vec<&At> = strings.iter().step_by(7).collect();
-    let mut through: Vec<Point> = every.iter().map(|at| moved(at.tuning, 15.0, 22.0)).collect();
+    let mut through: Vec<PointMm> = every.iter().map(|at| moved(at.tuning, 15.0, 22.0)).collect();
     through.push(moved(strings[STRINGS - 1].bridge, 48.0, 14.0));
     through.extend(every.iter().rev().map(|at| moved(at.bridge, -12.0, -26.0)));
     through.push(moved(strings[0].bridge, -75.0, 20.0));
@@ -109,15 +109,15 @@ pub fn template() -> Template {
     let neck = neck(&strings);
     let pillar = Shape::Polyline {
         points: vec![
-            Point::new(-20.0, 30.0),
-            Point::new(30.0, 30.0),
+            PointMm::new(-20.0, 30.0),
+            PointMm::new(30.0, 30.0),
             moved(first.bridge, -70.0, -40.0),
             moved(first.bridge, -120.0, -40.0),
         ],
         closed: true,
     };
     let board = Shape::Polyline {
-        points: vec![Point::default(), Point::new(700.0, 490.0), Point::new(706.0, 482.0)],
+        points: vec![PointMm::default(), PointMm::new(700.0, 490.0), PointMm::new(706.0, 482.0)],
         closed: false,
     };
     let reach = [first.bridge, moved(first.bridge, -160.0, 0.0)];

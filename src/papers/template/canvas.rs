@@ -6,7 +6,7 @@ use pdf_writer::{Content, Name, Str};
 use crate::papers::measure::{POINT_MM, width_mm};
 
 use super::letters::latin;
-use super::model::{Anchor, Extent, Layer, Point, Shape, type_pt};
+use super::model::{Anchor, Extent, Layer, PointMm, Shape, type_pt};
 use super::plane::is_closed;
 
 /// Names of the two fonts in the resources of every page.
@@ -20,12 +20,12 @@ const KAPPA: f64 = 0.552_284_75;
 #[derive(Clone, Copy, Debug)]
 pub(super) struct View {
     pub scale: f64,
-    pub shift: Point,
+    pub shift: PointMm,
 }
 
 impl View {
-    pub fn at(&self, point: Point) -> Point {
-        Point::new(
+    pub fn at(&self, point: PointMm) -> PointMm {
+        PointMm::new(
             self.scale * point.x_mm + self.shift.x_mm,
             self.scale * point.y_mm + self.shift.y_mm,
         )
@@ -62,11 +62,11 @@ impl Canvas {
         self.content.set_fill_gray(pdf(shade));
     }
 
-    pub fn line(&mut self, from: Point, to: Point) {
+    pub fn line(&mut self, from: PointMm, to: PointMm) {
         self.path(&[from, to], false);
     }
 
-    pub fn path(&mut self, points: &[Point], closed: bool) {
+    pub fn path(&mut self, points: &[PointMm], closed: bool) {
         self.trace(points);
         if closed {
             self.content.close_path();
@@ -74,7 +74,7 @@ impl Canvas {
         self.content.stroke();
     }
 
-    fn trace(&mut self, points: &[Point]) {
+    fn trace(&mut self, points: &[PointMm]) {
         for (index, at) in points.iter().enumerate() {
             if index == 0 {
                 self.content.move_to(pdf(at.x_mm), pdf(at.y_mm));
@@ -84,13 +84,13 @@ impl Canvas {
         }
     }
 
-    pub fn filled(&mut self, points: &[Point]) {
+    pub fn filled(&mut self, points: &[PointMm]) {
         self.trace(points);
         self.content.close_path();
         self.content.fill_nonzero();
     }
 
-    fn curve(&mut self, [first, second, end]: [Point; 3]) {
+    fn curve(&mut self, [first, second, end]: [PointMm; 3]) {
         self.content.cubic_to(
             pdf(first.x_mm),
             pdf(first.y_mm),
@@ -101,9 +101,9 @@ impl Canvas {
         );
     }
 
-    fn circle(&mut self, centre: Point, radius_mm: f64) {
+    fn circle(&mut self, centre: PointMm, radius_mm: f64) {
         let at =
-            |x: f64, y: f64| Point::new(centre.x_mm + radius_mm * x, centre.y_mm + radius_mm * y);
+            |x: f64, y: f64| PointMm::new(centre.x_mm + radius_mm * x, centre.y_mm + radius_mm * y);
         self.trace(&[at(1.0, 0.0)]);
         self.curve([at(1.0, KAPPA), at(KAPPA, 1.0), at(0.0, 1.0)]);
         self.curve([at(-KAPPA, 1.0), at(-1.0, KAPPA), at(-1.0, 0.0)]);
@@ -114,17 +114,17 @@ impl Canvas {
     }
 
     /// A text whose capitals are `height_mm` high.
-    pub fn text(&mut self, at: Point, height_mm: f64, text: &str) {
+    pub fn text(&mut self, at: PointMm, height_mm: f64, text: &str) {
         self.set(at, height_mm, text, 0.0, Anchor::Start, 0);
     }
 
-    pub fn bold(&mut self, at: Point, height_mm: f64, text: &str) {
+    pub fn bold(&mut self, at: PointMm, height_mm: f64, text: &str) {
         self.set(at, height_mm, text, 0.0, Anchor::Start, 1);
     }
 
     pub fn turned(
         &mut self,
-        at: Point,
+        at: PointMm,
         height_mm: f64,
         text: &str,
         angle_deg: f64,
@@ -135,7 +135,7 @@ impl Canvas {
 
     fn set(
         &mut self,
-        at: Point,
+        at: PointMm,
         height_mm: f64,
         text: &str,
         angle_deg: f64,
@@ -203,7 +203,7 @@ impl Canvas {
         match shape {
             Shape::Line(from, to) => self.line(view.at(*from), view.at(*to)),
             Shape::Polyline { points, closed } => {
-                let points: Vec<Point> = points.iter().map(|at| view.at(*at)).collect();
+                let points: Vec<PointMm> = points.iter().map(|at| view.at(*at)).collect();
                 self.path(&points, *closed);
             }
             Shape::Bezier { start, curves } => {

@@ -1,7 +1,7 @@
 //! What a template must be before it is written, so that a hostile one costs no time and no paper.
 
 use super::limits::{MOST_LETTER_MM, MOST_LETTERS, MOST_MM, MOST_POINTS, MOST_SHAPES};
-use super::model::{Extent, LayerKind, Point, Shape, Template, TemplateError};
+use super::model::{Extent, LayerKind, PointMm, Shape, Template, TemplateError};
 use super::plane::steps;
 
 /// Fails with the first thing that cannot be drawn.
@@ -106,10 +106,12 @@ fn one(kind: LayerKind, shape: &Shape) -> Result<(), TemplateError> {
     }
 }
 
-fn places(layer: &'static str, points: &[Point]) -> Result<(), TemplateError> {
-    match points.iter().find(|point| !point.is_lawful()) {
+fn places(layer: &'static str, points: &[PointMm]) -> Result<(), TemplateError> {
+    match points.iter().find(|point| !point.is_usable()) {
         None => Ok(()),
-        Some(Point { x_mm, y_mm }) => Err(TemplateError::Point { layer, x_mm: *x_mm, y_mm: *y_mm }),
+        Some(PointMm { x_mm, y_mm }) => {
+            Err(TemplateError::Point { layer, x_mm: *x_mm, y_mm: *y_mm })
+        }
     }
 }
 
@@ -125,7 +127,7 @@ mod tests {
 
     #[test]
     fn what_cannot_be_drawn_is_refused_with_its_layer() {
-        let at = Point::new(10.0, 20.0);
+        let at = PointMm::new(10.0, 20.0);
         let text = |height_mm: f64, angle_deg: f64| Shape::Text {
             at,
             height_mm,
@@ -134,11 +136,11 @@ mod tests {
             anchor: Anchor::Start,
         };
         let bad = [
-            Shape::Line(at, Point::new(f64::NAN, 0.0)),
-            Shape::Line(at, Point::new(0.0, 20_000.1)),
+            Shape::Line(at, PointMm::new(f64::NAN, 0.0)),
+            Shape::Line(at, PointMm::new(0.0, 20_000.1)),
             Shape::Polyline { points: vec![at], closed: true },
             Shape::Bezier { start: at, curves: Vec::new() },
-            Shape::Bezier { start: at, curves: vec![[at, at, Point::new(f64::INFINITY, 0.0)]] },
+            Shape::Bezier { start: at, curves: vec![[at, at, PointMm::new(f64::INFINITY, 0.0)]] },
             Shape::Circle { centre: at, radius_mm: 0.0 },
             Shape::Cross { centre: at, arm_mm: f64::NAN },
             text(201.0, 0.0),
@@ -153,14 +155,14 @@ mod tests {
 
     #[test]
     fn too_much_is_refused() {
-        let circle = Shape::Circle { centre: Point::default(), radius_mm: 2.0 };
+        let circle = Shape::Circle { centre: PointMm::default(), radius_mm: 2.0 };
         let mut template = with(circle.clone());
         template.layers[0].shapes = vec![circle; MOST_SHAPES + 1];
         assert!(matches!(check(&template), Err(TemplateError::Many { .. })));
-        let points = vec![Point::default(); MOST_POINTS + 1];
+        let points = vec![PointMm::default(); MOST_POINTS + 1];
         template.layers[0].shapes = vec![Shape::Polyline { points, closed: false }];
         assert!(matches!(check(&template), Err(TemplateError::Many { .. })));
-        let mut template = with(Shape::Cross { centre: Point::default(), arm_mm: 2.0 });
+        let mut template = with(Shape::Cross { centre: PointMm::default(), arm_mm: 2.0 });
         template.notes = vec!["n".repeat(MOST_LETTERS + 1)];
         assert!(matches!(check(&template), Err(TemplateError::Letters { .. })));
         template.layers.clear();

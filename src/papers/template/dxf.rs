@@ -6,7 +6,7 @@
 use std::fmt::{Display, Write as _};
 
 use super::letters::ascii;
-use super::model::{Anchor, Extent, LayerKind, Point, Shape, Stroke, Template, TemplateError};
+use super::model::{Anchor, Extent, LayerKind, PointMm, Shape, Stroke, Template, TemplateError};
 use super::plane::{flattened, is_closed};
 
 /// The line types that layers use. The first is one that every program has.
@@ -95,7 +95,7 @@ impl Dxf {
         self.tag(code, if text == "-0.000000" { "0.000000" } else { &text });
     }
 
-    fn point(&mut self, code: i32, at: Point) {
+    fn point(&mut self, code: i32, at: PointMm) {
         self.number(code, at.x_mm);
         self.number(code + 10, at.y_mm);
         self.number(code + 20, 0.0);
@@ -117,7 +117,7 @@ impl Dxf {
                 ("$EXTMAX", extent.right_mm, extent.top_mm),
             ] {
                 dxf.tag(9, name);
-                dxf.point(10, Point::new(x_mm, y_mm));
+                dxf.point(10, PointMm::new(x_mm, y_mm));
             }
             for (name, x_mm, y_mm) in [
                 ("$LIMMIN", extent.left_mm, extent.bottom_mm),
@@ -171,7 +171,7 @@ impl Dxf {
 
     /// The view in which the drawing opens: all of it.
     fn view(&mut self, extent: &Extent) {
-        let middle = Point::new(
+        let middle = PointMm::new(
             0.5 * (extent.left_mm + extent.right_mm),
             0.5 * (extent.bottom_mm + extent.top_mm),
         );
@@ -277,16 +277,16 @@ impl Dxf {
         }
     }
 
-    fn line(&mut self, kind: LayerKind, from: Point, to: Point) {
+    fn line(&mut self, kind: LayerKind, from: PointMm, to: PointMm) {
         self.begin("LINE", kind);
         self.point(10, from);
         self.point(11, to);
     }
 
-    fn polyline(&mut self, kind: LayerKind, points: &[Point], closed: bool) {
+    fn polyline(&mut self, kind: LayerKind, points: &[PointMm], closed: bool) {
         self.begin("POLYLINE", kind);
         self.tag(66, 1);
-        self.point(10, Point::default());
+        self.point(10, PointMm::default());
         self.tag(70, i32::from(closed));
         for at in points {
             self.begin("VERTEX", kind);

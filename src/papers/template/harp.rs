@@ -6,7 +6,7 @@
 
 use kurbo::{BezPath, PathEl};
 
-use super::model::{Anchor, Layer, LayerKind, Point, Shape, Template};
+use super::model::{Anchor, Layer, LayerKind, PointMm, Shape, Template};
 use super::schedule::{Feature, Schedule, ScheduleRow};
 use crate::design::document::Design;
 use crate::design::resolve::{Drills, Resolved};
@@ -24,7 +24,7 @@ const ARM_MM: f64 = 2.5;
 const BAR_MM: f64 = 5.0;
 /// Radius of the circle of a disc, and of the one within.
 const DISC_MM: (f64, f64) = (2.2, 1.2);
-/// What stands for levers and discs, told where there are any.
+/// What stands for levers and discs, said where there are any.
 const LEGEND: [(Contact, &str); 3] = [
     (Contact::Lever, "A bar across a string: a lever."),
     (Contact::DiscNatural, "A circle on a string: the upper disc, for the first semitone."),
@@ -157,8 +157,8 @@ const fn layer(kind: LayerKind, shapes: Vec<Shape>) -> Layer {
     Layer { kind, shapes }
 }
 
-fn mm(at: frame::Point) -> Point {
-    Point::new(at.x.to_mm(), at.y.to_mm())
+fn mm(at: frame::Point) -> PointMm {
+    PointMm::new(at.x.to_mm(), at.y.to_mm())
 }
 
 fn line(from: frame::Point, to: frame::Point) -> Shape {
@@ -235,7 +235,7 @@ fn numbers(band: &Band, placed: &Placed, note: Option<Note>, angle_deg: f64) -> 
         let (across, along) = band.across_along(at);
         mm(band.point(across, Length::from_mm(along.to_mm() + up_mm)))
     };
-    let text = |at: Point, text: String, anchor: Anchor| Shape::Text {
+    let text = |at: PointMm, text: String, anchor: Anchor| Shape::Text {
         at,
         height_mm: LETTER_MM,
         text,
@@ -275,14 +275,14 @@ fn outline(band: &Band) -> Vec<Shape> {
 
 /// A path in metres as curves in millimetres, one for each piece without a jump.
 fn curves(path: &BezPath) -> Vec<Shape> {
-    let mm = |at: kurbo::Point| Point::new(1e3 * at.x, 1e3 * at.y);
-    let between = |from: Point, to: Point, share: f64| {
-        Point::new(
+    let mm = |at: kurbo::Point| PointMm::new(1e3 * at.x, 1e3 * at.y);
+    let between = |from: PointMm, to: PointMm, share: f64| {
+        PointMm::new(
             from.x_mm + share * (to.x_mm - from.x_mm),
             from.y_mm + share * (to.y_mm - from.y_mm),
         )
     };
-    let mut shapes: Vec<(Point, Vec<[Point; 3]>)> = Vec::new();
+    let mut shapes: Vec<(PointMm, Vec<[PointMm; 3]>)> = Vec::new();
     for element in path.elements() {
         if let PathEl::MoveTo(at) = element {
             shapes.push((mm(*at), Vec::new()));
@@ -290,7 +290,8 @@ fn curves(path: &BezPath) -> Vec<Shape> {
         }
         let Some((start, curves)) = shapes.last_mut() else { continue };
         let from = curves.last().map_or(*start, |curve| curve[2]);
-        let straight = |to: Point| [between(from, to, 1.0 / 3.0), between(from, to, 2.0 / 3.0), to];
+        let straight =
+            |to: PointMm| [between(from, to, 1.0 / 3.0), between(from, to, 2.0 / 3.0), to];
         curves.push(match element {
             PathEl::CurveTo(first, second, to) => [mm(*first), mm(*second), mm(*to)],
             PathEl::QuadTo(handle, to) => {
@@ -316,7 +317,7 @@ fn pillar(band: &Band, width: Length) -> Vec<Shape> {
     }
     let beside = |share: f64| {
         let by = share * width.to_mm() / long_mm;
-        let at = |p: Point| Point::new(p.x_mm - by * y_mm, p.y_mm + by * x_mm);
+        let at = |p: PointMm| PointMm::new(p.x_mm - by * y_mm, p.y_mm + by * x_mm);
         Shape::Line(at(foot), at(top))
     };
     vec![Shape::Line(foot, top), beside(0.5), beside(-0.5)]
@@ -358,7 +359,7 @@ mod tests {
         &layer.expect("the layer is there").shapes
     }
 
-    fn is_at(at: Point, place: frame::Point) -> bool {
+    fn is_at(at: PointMm, place: frame::Point) -> bool {
         (at.x_mm - 1e3 * place.x.to_m()).hypot(at.y_mm - 1e3 * place.y.to_m()) < 1e-9
     }
 
@@ -383,9 +384,9 @@ mod tests {
                 let of_kind = placed.iter().flat_map(|placed| &placed.contacts);
                 let count = of_kind.filter(|(own, _)| *own == kind).count();
                 assert_eq!(shapes(&drawn, layer).len(), each * count, "{key}");
-                let told = LEGEND.iter().find(|row| row.0 == kind).expect("a note").1;
-                let is_told = drawn.template.notes.iter().any(|note| note == told);
-                assert_eq!(is_told, count > 0, "{key}: {told}");
+                let note = LEGEND.iter().find(|row| row.0 == kind).expect("a note").1;
+                let is_there = drawn.template.notes.iter().any(|other| other == note);
+                assert_eq!(is_there, count > 0, "{key}: {note}");
             }
             assert_eq!(drawn.schedule.rows.len(), 3 * count + touched, "{key}");
             for (shape, placed) in shapes(&drawn, LayerKind::Strings).iter().zip(&placed) {
@@ -402,7 +403,7 @@ mod tests {
                     Feature::Lever | Feature::DiscNatural => placed.contacts[0].1,
                     Feature::DiscSharp => placed.contacts[1].1,
                 };
-                assert!(is_at(Point::new(row.x_mm, row.y_mm), place), "{key}: {row:?}");
+                assert!(is_at(PointMm::new(row.x_mm, row.y_mm), place), "{key}: {row:?}");
             }
             let lowest = drawn.schedule.rows.iter().rev().find(|r| r.feature == Feature::BoardHole);
             let lowest = lowest.expect("a hole");
@@ -417,7 +418,7 @@ mod tests {
             assert!(!written.contains("NaN") && !written.contains("inf"), "{}", drawn.key);
             assert!(dxf::write(&drawn.template).is_ok(), "{}", drawn.key);
             let corners = drawn.template.layers.iter().flat_map(|layer| &layer.shapes);
-            let finite = |at: Point| at.x_mm.is_finite() && at.y_mm.is_finite();
+            let finite = |at: PointMm| at.x_mm.is_finite() && at.y_mm.is_finite();
             assert!(corners.flat_map(Shape::corners).all(finite), "{}", drawn.key);
         }
     }
@@ -494,8 +495,8 @@ mod tests {
         path.close_path();
         let shapes = curves(&path);
         let [Shape::Bezier { start, curves }] = &shapes[..] else { panic!("{shapes:?}") };
-        assert_eq!((*start, curves.len()), (Point::new(0.0, 0.0), 3));
-        let near = |at: Point, x: f64, y: f64| (at.x_mm - x).hypot(at.y_mm - y) < 1e-9;
+        assert_eq!((*start, curves.len()), (PointMm::new(0.0, 0.0), 3));
+        let near = |at: PointMm, x: f64, y: f64| (at.x_mm - x).hypot(at.y_mm - y) < 1e-9;
         assert!(near(curves[0][0], 100.0, 0.0) && near(curves[0][1], 200.0, 0.0));
         assert!(near(curves[1][0], 500.0, 0.0) && near(curves[1][1], 600.0, 100.0));
         assert!(near(curves[2][2], 0.0, 0.0));

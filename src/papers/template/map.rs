@@ -4,9 +4,9 @@
 use crate::papers::measure::{clean, width_mm, wrap};
 
 use super::canvas::{Canvas, View};
-use super::model::{Extent, Layer, LayerKind, Point, Shape, Template, type_pt};
+use super::model::{Extent, Layer, LayerKind, PointMm, Shape, Template, type_pt};
 use super::sheet::{SCALE_NOTE, bars, frame_on_page};
-use super::tiling::{Place, Plan, TilePaper, crosses};
+use super::tiling::{Plan, SheetPlace, TilePaper, crosses};
 
 const TITLE_MM: f64 = 4.2;
 const HEAD_MM: f64 = 2.6;
@@ -78,16 +78,16 @@ pub(super) fn draw(
     while on_sheets.peek().is_some() {
         // A page that has room for the head and some lines.
         if y_mm - frame.bottom_mm > 5.0 * LINE_MM {
-            canvas.bold(Point::new(frame.left_mm, y_mm), HEAD_MM, list_head);
+            canvas.bold(PointMm::new(frame.left_mm, y_mm), HEAD_MM, list_head);
             for x_mm in [frame.left_mm, right_mm] {
                 let mut line_mm = y_mm - 1.3 * LINE_MM;
                 let most = |lines: &[String]| lines.iter().skip(1).map(|_| LINE_MM).sum::<f64>();
                 while let Some((name, lines)) =
                     on_sheets.next_if(|(_, lines)| line_mm - most(lines) > frame.bottom_mm + 1.0)
                 {
-                    canvas.bold(Point::new(x_mm, line_mm), WORDS_MM, &name);
+                    canvas.bold(PointMm::new(x_mm, line_mm), WORDS_MM, &name);
                     for line in lines {
-                        canvas.text(Point::new(x_mm + NAME_MM, line_mm), WORDS_MM, &line);
+                        canvas.text(PointMm::new(x_mm + NAME_MM, line_mm), WORDS_MM, &line);
                         line_mm -= LINE_MM;
                     }
                 }
@@ -118,7 +118,7 @@ fn heading(
     let title = clean(&template.title);
     let title = if title.is_empty() { "Template".to_owned() } else { title };
     for line in wrap(&title, wide_mm, type_pt(TITLE_MM) * 1.08, 2) {
-        canvas.bold(Point::new(frame.left_mm, y_mm), TITLE_MM, &line);
+        canvas.bold(PointMm::new(frame.left_mm, y_mm), TITLE_MM, &line);
         y_mm -= TITLE_MM + 2.4;
     }
     let count = plan.count();
@@ -135,7 +135,7 @@ fn heading(
     words.extend(template.notes.iter().cloned());
     let lines = words.iter().flat_map(|text| wrap(text, wide_mm, type_pt(WORDS_MM), 3));
     for line in lines.take(MOST_NOTE_LINES) {
-        canvas.text(Point::new(frame.left_mm, y_mm), WORDS_MM, &line);
+        canvas.text(PointMm::new(frame.left_mm, y_mm), WORDS_MM, &line);
         y_mm -= LINE_MM;
     }
     y_mm
@@ -150,18 +150,18 @@ fn map(
     frame: &Extent,
     top_mm: f64,
 ) -> f64 {
-    let last = Place { row: plan.rows - 1, column: plan.columns - 1 };
-    let first = plan.frame(Place { row: 0, column: 0 });
+    let last = SheetPlace { row: plan.rows - 1, column: plan.columns - 1 };
+    let first = plan.frame(SheetPlace { row: 0, column: 0 });
     let end = plan.frame(last);
     let whole = Extent::new(first.left_mm, end.bottom_mm, end.right_mm, first.top_mm);
     let scale = (frame.width_mm() / whole.width_mm()).min(MAP_MM / whole.height_mm());
     let left_mm = frame.left_mm + 0.5 * (frame.width_mm() - scale * whole.width_mm());
     let bottom_mm = top_mm - scale * whole.height_mm();
-    let shift = Point::new(left_mm - scale * whole.left_mm, bottom_mm - scale * whole.bottom_mm);
+    let shift = PointMm::new(left_mm - scale * whole.left_mm, bottom_mm - scale * whole.bottom_mm);
     let view = View { scale: scale.min(0.999), shift };
-    let own = |place: Place| {
+    let own = |place: SheetPlace| {
         let own = plan.own(place);
-        let corner = |x_mm: f64, y_mm: f64| view.at(Point::new(x_mm, y_mm));
+        let corner = |x_mm: f64, y_mm: f64| view.at(PointMm::new(x_mm, y_mm));
         [
             corner(own.left_mm, own.bottom_mm),
             corner(own.right_mm, own.bottom_mm),
@@ -189,7 +189,7 @@ fn map(
         let wide_mm = width_mm(&name, type_pt(height_mm));
         let fit = (0.7 * (right.x_mm - low.x_mm) / wide_mm).min(1.0);
         let (height_mm, wide_mm) = (fit * height_mm, fit * wide_mm);
-        let at = |x_mm: f64, y_mm: f64| Point::new(low.x_mm + x_mm, low.y_mm + y_mm);
+        let at = |x_mm: f64, y_mm: f64| PointMm::new(low.x_mm + x_mm, low.y_mm + y_mm);
         // White under the name, as the drawing may pass there.
         let (right_mm, top_mm) = (1.15 * wide_mm + 1.4, height_mm + 1.6);
         canvas.shade(1.0);
@@ -200,7 +200,7 @@ fn map(
     let mut y_mm = bottom_mm - 4.0;
     if empty().next().is_some() {
         let words = "Grey and crossed out: nothing to draw, no sheet is printed.";
-        canvas.text(Point::new(frame.left_mm, y_mm), WORDS_MM, words);
+        canvas.text(PointMm::new(frame.left_mm, y_mm), WORDS_MM, words);
         y_mm -= LINE_MM;
     }
     y_mm - 3.0
@@ -216,12 +216,12 @@ fn column(
     top_mm: f64,
 ) -> f64 {
     const INDENT_MM: f64 = 4.5;
-    canvas.bold(Point::new(x_mm, top_mm), HEAD_MM, head);
+    canvas.bold(PointMm::new(x_mm, top_mm), HEAD_MM, head);
     let mut y_mm = top_mm - 1.3 * LINE_MM;
     for (number, sentence) in (1..).zip(sentences) {
-        canvas.text(Point::new(x_mm, y_mm), WORDS_MM, &format!("{number}."));
+        canvas.text(PointMm::new(x_mm, y_mm), WORDS_MM, &format!("{number}."));
         for line in wrap(sentence, wide_mm - INDENT_MM, type_pt(WORDS_MM), 9) {
-            canvas.text(Point::new(x_mm + INDENT_MM, y_mm), WORDS_MM, &line);
+            canvas.text(PointMm::new(x_mm + INDENT_MM, y_mm), WORDS_MM, &line);
             y_mm -= LINE_MM;
         }
     }
@@ -230,7 +230,7 @@ fn column(
 
 /// `outline, strings, pins; labels 1 to 9`: the layers on a sheet, without what its neighbours lie over,
 /// and the first and last of its short texts with a figure.
-fn on_sheet(layers: &[Layer], plan: &Plan, place: Place) -> String {
+fn on_sheet(layers: &[Layer], plan: &Plan, place: SheetPlace) -> String {
     let own = plan.own(place);
     let mut names = Vec::new();
     let mut labels: Vec<&str> = Vec::new();

@@ -5,7 +5,7 @@ use crate::papers::measure::{POINT_MM, width_mm};
 
 pub use super::limits::TemplateError;
 use super::plane::round;
-pub use super::plane::{Extent, FLATNESS_MM, Point, flattened};
+pub use super::plane::{Extent, FLATNESS_MM, PointMm, flattened};
 
 /// Height of a capital letter over the size of the type. Helvetica, from memory.
 const CAPITAL: f64 = 0.718;
@@ -138,28 +138,28 @@ pub enum Anchor {
 /// One thing to draw.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Shape {
-    Line(Point, Point),
+    Line(PointMm, PointMm),
     Polyline {
-        points: Vec<Point>,
+        points: Vec<PointMm>,
         closed: bool,
     },
     /// Cubic curves, each beginning where the one before ends: two handles and an end.
     Bezier {
-        start: Point,
-        curves: Vec<[Point; 3]>,
+        start: PointMm,
+        curves: Vec<[PointMm; 3]>,
     },
     Circle {
-        centre: Point,
+        centre: PointMm,
         radius_mm: f64,
     },
     /// Two lines that cross at `centre`, each going `arm_mm` to both sides.
     Cross {
-        centre: Point,
+        centre: PointMm,
         arm_mm: f64,
     },
     /// `height_mm` is that of a capital letter; the base line goes up by `angle_deg` from the right.
     Text {
-        at: Point,
+        at: PointMm,
         height_mm: f64,
         text: String,
         angle_deg: f64,
@@ -174,9 +174,9 @@ pub fn type_pt(height_mm: f64) -> f64 {
 
 impl Shape {
     /// Points that lie round the shape or on it: all of it is within their extent. Of a text about.
-    pub fn corners(&self) -> Vec<Point> {
-        let around = |centre: &Point, mm: f64| {
-            let at = |x: f64, y: f64| Point::new(centre.x_mm + x, centre.y_mm + y);
+    pub fn corners(&self) -> Vec<PointMm> {
+        let around = |centre: &PointMm, mm: f64| {
+            let at = |x: f64, y: f64| PointMm::new(centre.x_mm + x, centre.y_mm + y);
             vec![at(-mm, 0.0), at(mm, 0.0), at(0.0, -mm), at(0.0, mm)]
         };
         match self {
@@ -194,7 +194,7 @@ impl Shape {
                 };
                 let (sin, cos) = angle_deg.to_radians().sin_cos();
                 let corner = |along: f64, up: f64| {
-                    Point::new(at.x_mm + along * cos - up * sin, at.y_mm + along * sin + up * cos)
+                    PointMm::new(at.x_mm + along * cos - up * sin, at.y_mm + along * sin + up * cos)
                 };
                 let (low, high) = (-0.3 * height_mm, 1.1 * height_mm);
                 let to_mm = from_mm + long_mm;
@@ -205,8 +205,8 @@ impl Shape {
     }
 
     /// The shape as lines, at most [`FLATNESS_MM`] off; a text as the box round it.
-    pub fn lines(&self) -> Vec<Vec<Point>> {
-        let closed = |mut points: Vec<Point>| {
+    pub fn lines(&self) -> Vec<Vec<PointMm>> {
+        let closed = |mut points: Vec<PointMm>| {
             points.extend(points.first().copied());
             vec![points]
         };
@@ -216,7 +216,7 @@ impl Shape {
             Self::Polyline { points, closed: true } => closed(points.clone()),
             Self::Bezier { .. } => vec![self.corners()],
             Self::Circle { centre, radius_mm } => closed(round(*centre, *radius_mm)),
-            Self::Cross { .. } => self.corners().chunks(2).map(<[Point]>::to_vec).collect(),
+            Self::Cross { .. } => self.corners().chunks(2).map(<[PointMm]>::to_vec).collect(),
             Self::Text { .. } => closed(self.corners()),
         }
     }
@@ -226,12 +226,12 @@ impl Template {
     /// The layers as they are written: one of each kind that has shapes, in the order of
     /// [`LayerKind::ALL`], with a mark at the origin.
     pub fn drawn(&self) -> Vec<Layer> {
-        let zero = Point::default();
+        let zero = PointMm::default();
         let origin = [
             Shape::Cross { centre: zero, arm_mm: ORIGIN_ARM_MM },
             Shape::Circle { centre: zero, radius_mm: 0.5 * ORIGIN_ARM_MM },
             Shape::Text {
-                at: Point::new(0.6 * ORIGIN_ARM_MM, 0.35 * ORIGIN_ARM_MM),
+                at: PointMm::new(0.6 * ORIGIN_ARM_MM, 0.35 * ORIGIN_ARM_MM),
                 height_mm: 2.0,
                 text: "0, 0".to_owned(),
                 angle_deg: 0.0,

@@ -9,7 +9,7 @@ use crate::papers::measure::{POINT_MM, clean};
 use super::canvas::{FONTS, pdf};
 use super::model::{Template, TemplateError};
 use super::sheet::Naming;
-use super::tiling::{Place, Plan, Tiling};
+use super::tiling::{Plan, SheetPlace, Tiling};
 use super::{map, sheet};
 
 /// How hard the contents are packed, of 10.
@@ -50,7 +50,7 @@ pub fn tiled(template: &Template, tiling: Tiling) -> Result<Vec<u8>, TemplateErr
 /// When the template cannot be drawn, or is too large for one sheet.
 pub fn single(template: &Template) -> Result<Vec<u8>, TemplateError> {
     let plan = Plan::single(template)?;
-    let place = Place { row: 0, column: 0 };
+    let place = SheetPlace { row: 0, column: 0 };
     let content = sheet::draw(template, &template.drawn(), &plan, place, &Naming::Whole, &[]);
     Ok(document(&template.title, &[Page { size_mm: plan.page_mm, content }]))
 }

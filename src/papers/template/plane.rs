@@ -7,17 +7,17 @@ pub const FLATNESS_MM: f64 = 0.005;
 
 /// A place in millimetres from the origin, x to the right and y up.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Point {
+pub struct PointMm {
     pub x_mm: f64,
     pub y_mm: f64,
 }
 
-impl Point {
+impl PointMm {
     pub const fn new(x_mm: f64, y_mm: f64) -> Self {
         Self { x_mm, y_mm }
     }
 
-    pub(super) fn is_lawful(self) -> bool {
+    pub(super) fn is_usable(self) -> bool {
         // Not a number is in no range.
         [self.x_mm, self.y_mm].iter().all(|mm| mm.abs() <= MOST_MM)
     }
@@ -58,7 +58,7 @@ impl Extent {
     }
 
     /// The least that holds all points; `None` for none.
-    pub fn of(points: impl IntoIterator<Item = Point>) -> Option<Self> {
+    pub fn of(points: impl IntoIterator<Item = PointMm>) -> Option<Self> {
         points.into_iter().fold(None, |extent: Option<Self>, at| {
             let old = extent.unwrap_or(Self::new(at.x_mm, at.y_mm, at.x_mm, at.y_mm));
             Some(Self::new(
@@ -79,7 +79,7 @@ impl Extent {
 /// # Source
 ///
 /// The error of linear interpolation, any textbook of numerical analysis; from memory.
-pub fn flattened(start: Point, curves: &[[Point; 3]]) -> Vec<Point> {
+pub fn flattened(start: PointMm, curves: &[[PointMm; 3]]) -> Vec<PointMm> {
     let mut points = vec![start];
     let mut from = start;
     for curve in curves {
@@ -91,7 +91,7 @@ pub fn flattened(start: Point, curves: &[[Point; 3]]) -> Vec<Point> {
             let mix = |p: f64, q: f64, r: f64, s: f64| {
                 u * u * u * p + 3.0 * u * u * t * q + 3.0 * u * t * t * r + t * t * t * s
             };
-            points.push(Point::new(
+            points.push(PointMm::new(
                 mix(from.x_mm, first.x_mm, second.x_mm, end.x_mm),
                 mix(from.y_mm, first.y_mm, second.y_mm, end.y_mm),
             ));
@@ -108,8 +108,8 @@ pub fn flattened(start: Point, curves: &[[Point; 3]]) -> Vec<Point> {
     clippy::cast_sign_loss,
     reason = "the cast saturates, and NaN becomes 0"
 )]
-pub(super) fn steps(from: Point, [first, second, end]: &[Point; 3]) -> usize {
-    let bend = |a: Point, b: Point, c: Point| {
+pub(super) fn steps(from: PointMm, [first, second, end]: &[PointMm; 3]) -> usize {
+    let bend = |a: PointMm, b: PointMm, c: PointMm| {
         (a.x_mm - 2.0 * b.x_mm + c.x_mm).hypot(a.y_mm - 2.0 * b.y_mm + c.y_mm)
     };
     let bend_mm = bend(from, *first, *second).max(bend(*first, *second, *end));
@@ -119,19 +119,19 @@ pub(super) fn steps(from: Point, [first, second, end]: &[Point; 3]) -> usize {
 }
 
 /// Whether curves end where they began, so that they go round an area.
-pub(super) fn is_closed(start: Point, curves: &[[Point; 3]]) -> bool {
+pub(super) fn is_closed(start: PointMm, curves: &[[PointMm; 3]]) -> bool {
     curves.last().is_some_and(|curve| curve[2] == start)
 }
 
 /// Points on a circle, whose sides are at most a tenth of a millimetre inside it. Only to find the sheets
 /// that it touches.
 #[expect(clippy::cast_possible_truncation, reason = "at most a thousand, by the greatest radius")]
-pub(super) fn round(centre: Point, radius_mm: f64) -> Vec<Point> {
+pub(super) fn round(centre: PointMm, radius_mm: f64) -> Vec<PointMm> {
     let half_turn = (1.0 - 0.1 / radius_mm).clamp(-1.0, 1.0).acos();
     let steps = (std::f64::consts::PI / half_turn).ceil().clamp(8.0, 1_000.0);
     let at = |step: i32| {
         let (sin, cos) = (std::f64::consts::TAU * f64::from(step) / steps).sin_cos();
-        Point::new(centre.x_mm + radius_mm * cos, centre.y_mm + radius_mm * sin)
+        PointMm::new(centre.x_mm + radius_mm * cos, centre.y_mm + radius_mm * sin)
     };
     (0..steps as i32).map(at).collect()
 }

@@ -4,8 +4,8 @@
 use crate::papers::measure::{clean, wrap};
 
 use super::canvas::{Canvas, View};
-use super::model::{Anchor, Extent, Layer, Point, Template, type_pt};
-use super::tiling::{FOOT_MM, JoinMark, MARGIN_MM, Place, Plan, SIDE_MM};
+use super::model::{Anchor, Extent, Layer, PointMm, Template, type_pt};
+use super::tiling::{FOOT_MM, JoinMark, MARGIN_MM, Plan, SIDE_MM, SheetPlace};
 
 /// Length of both check bars.
 pub const BAR_MM: f64 = 100.0;
@@ -40,14 +40,14 @@ pub(super) fn draw(
     template: &Template,
     layers: &[Layer],
     plan: &Plan,
-    place: Place,
+    place: SheetPlace,
     naming: &Naming,
     marks: &[JoinMark],
 ) -> Vec<u8> {
     let mut canvas = Canvas::new();
     let shown = plan.frame(place);
     let frame = frame_on_page(plan.page_mm);
-    let shift = Point::new(frame.left_mm - shown.left_mm, frame.bottom_mm - shown.bottom_mm);
+    let shift = PointMm::new(frame.left_mm - shown.left_mm, frame.bottom_mm - shown.bottom_mm);
     let view = View { scale: 1.0, shift };
     canvas.clip(&frame);
     canvas.layers(layers, view, &shown);
@@ -64,8 +64,8 @@ pub(super) fn draw(
         Naming::Whole => "whole drawing on one sheet".to_owned(),
         Naming::Tile { index, count } => {
             let name = place.label();
-            canvas.bold(Point::new(frame.left_mm, MARGIN_MM + 2.4), NAME_MM, &name);
-            canvas.bold(Point::new(frame.left_mm + 2.0, frame.bottom_mm + 2.0), 2.5, &name);
+            canvas.bold(PointMm::new(frame.left_mm, MARGIN_MM + 2.4), NAME_MM, &name);
+            canvas.bold(PointMm::new(frame.left_mm + 2.0, frame.bottom_mm + 2.0), 2.5, &name);
             words_left_mm += 6.0 + 4.5 * f64::from(u8::try_from(name.len()).unwrap_or(6));
             format!("sheet {} of {count}", index + 1)
         }
@@ -77,7 +77,7 @@ pub(super) fn draw(
     lines.extend([SCALE_NOTE.to_owned(), BAR_NOTE.to_owned()]);
     let mut height_mm = MARGIN_MM + 8.8;
     for line in lines {
-        canvas.text(Point::new(words_left_mm, height_mm), SMALL_MM, &line);
+        canvas.text(PointMm::new(words_left_mm, height_mm), SMALL_MM, &line);
         height_mm -= 2.8;
     }
     canvas.finish()
@@ -89,7 +89,7 @@ pub(super) fn bars(canvas: &mut Canvas, frame: &Extent) {
     let (upright_mm, bottom_mm) = (MARGIN_MM + 2.5, frame.bottom_mm + 3.0);
     canvas.shade(0.0);
     canvas.pen(FINE_MM, &[]);
-    let at = Point::new;
+    let at = PointMm::new;
     canvas.line(at(left_mm, level_mm), at(left_mm + BAR_MM, level_mm));
     canvas.line(at(upright_mm, bottom_mm), at(upright_mm, bottom_mm + BAR_MM));
     for tick in 0..=10 {
@@ -113,8 +113,8 @@ pub(super) fn bars(canvas: &mut Canvas, frame: &Extent) {
 }
 
 /// Lines to cut along, lines to lay the neighbour on, and a word at each.
-fn seams(canvas: &mut Canvas, plan: &Plan, place: Place, frame: &Extent) {
-    let at = Point::new;
+fn seams(canvas: &mut Canvas, plan: &Plan, place: SheetPlace, frame: &Extent) {
+    let at = PointMm::new;
     let cut = |canvas: &mut Canvas| canvas.pen(FINE_MM, &[]);
     let lay = |canvas: &mut Canvas| canvas.pen(2.0 * FINE_MM, &[0.3, 1.2]);
     canvas.shade(0.0);
@@ -153,9 +153,9 @@ fn seams(canvas: &mut Canvas, plan: &Plan, place: Place, frame: &Extent) {
 
 /// A diamond with a cross in it, on both sheets at the same place of the drawing. Cut in half on the
 /// upper sheet, it is made whole again on the lower. Its number stands on the side that stays visible.
-fn diamond(canvas: &mut Canvas, mark: &JoinMark, centre: Point, is_upper: bool, overlap_mm: f64) {
+fn diamond(canvas: &mut Canvas, mark: &JoinMark, centre: PointMm, is_upper: bool, overlap_mm: f64) {
     let half_mm = (0.4 * overlap_mm).min(3.0);
-    let at = |x: f64, y: f64| Point::new(centre.x_mm + x, centre.y_mm + y);
+    let at = |x: f64, y: f64| PointMm::new(centre.x_mm + x, centre.y_mm + y);
     canvas.shade(0.0);
     canvas.pen(FINE_MM, &[]);
     let around = [at(-half_mm, 0.0), at(0.0, -half_mm), at(half_mm, 0.0), at(0.0, half_mm)];
@@ -178,7 +178,7 @@ fn diamond(canvas: &mut Canvas, mark: &JoinMark, centre: Point, is_upper: bool, 
 fn corners(canvas: &mut Canvas, frame: &Extent) {
     canvas.shade(0.0);
     canvas.pen(FINE_MM, &[]);
-    let at = Point::new;
+    let at = PointMm::new;
     for (x_mm, out_x) in [(frame.left_mm, -1.0), (frame.right_mm, 1.0)] {
         for (y_mm, out_y) in [(frame.bottom_mm, -1.0), (frame.top_mm, 1.0)] {
             canvas.line(at(x_mm + out_x, y_mm), at(x_mm + 4.0 * out_x, y_mm));

@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 use crate::papers::html::escape;
 use crate::papers::measure::{POINT_MM, clean};
 
-use super::model::{Anchor, LayerKind, Point, Shape, Template, TemplateError, type_pt};
+use super::model::{Anchor, LayerKind, PointMm, Shape, Template, TemplateError, type_pt};
 use super::plane::is_closed;
 
 /// White round the drawing.
@@ -88,17 +88,17 @@ fn mm(value: f64) -> String {
     if text == "-0" { "0".to_owned() } else { text.to_owned() }
 }
 
-/// A text that is lawful in XML.
+/// A text with only the letters that XML allows.
 fn words(text: &str) -> String {
-    let lawful = |sign: &char| !matches!(sign, '\u{fffe}' | '\u{ffff}');
-    escape(&clean(text).chars().filter(lawful).collect::<String>())
+    let allowed = |sign: &char| !matches!(sign, '\u{fffe}' | '\u{ffff}');
+    escape(&clean(text).chars().filter(allowed).collect::<String>())
 }
 
-fn pair(at: Point) -> String {
+fn pair(at: PointMm) -> String {
     format!("{},{}", mm(at.x_mm), mm(-at.y_mm))
 }
 
-fn pairs(points: &[Point]) -> String {
+fn pairs(points: &[PointMm]) -> String {
     points.iter().map(|at| pair(*at)).collect::<Vec<_>>().join(" ")
 }
 
@@ -150,7 +150,7 @@ fn write_shape(out: &mut String, shape: &Shape, colour: &str) {
     };
 }
 
-fn write_line(out: &mut String, from: Point, to: Point) -> std::fmt::Result {
+fn write_line(out: &mut String, from: PointMm, to: PointMm) -> std::fmt::Result {
     writeln!(
         out,
         "<line x1=\"{}\" y1=\"{}\" x2=\"{}\" y2=\"{}\"/>",

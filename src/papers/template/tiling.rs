@@ -4,7 +4,7 @@
 //! sheet shows a frame of the drawing; frames overlap, so that a sheet can be glued over its neighbours
 //! on the left and below.
 
-use super::model::{Extent, Layer, Point, Shape, Template, TemplateError};
+use super::model::{Extent, Layer, PointMm, Shape, Template, TemplateError};
 
 /// White that printers leave at the edge of the paper.
 pub const MARGIN_MM: f64 = 8.0;
@@ -72,12 +72,12 @@ impl Default for Tiling {
 
 /// The place of a sheet, counted from the upper left one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Place {
+pub struct SheetPlace {
     pub row: usize,
     pub column: usize,
 }
 
-impl Place {
+impl SheetPlace {
     /// `A1`, `B12`, `AA3`.
     pub fn label(self) -> String {
         let mut letters = Vec::new();
@@ -96,9 +96,9 @@ impl Place {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct JoinMark {
     pub number: usize,
-    pub at: Point,
+    pub at: PointMm,
     /// The sheet that is cut and lies on top, then the one below it.
-    pub sheets: (Place, Place),
+    pub sheets: (SheetPlace, SheetPlace),
     /// The seam stands upright, between two sheets of a row.
     pub upright: bool,
 }
@@ -113,7 +113,7 @@ pub struct Plan {
     pub rows: usize,
     pub columns: usize,
     /// Where the frame of the lower left sheet begins.
-    pub corner: Point,
+    pub corner: PointMm,
     /// Row by row from the top.
     printed: Vec<bool>,
 }
@@ -158,7 +158,7 @@ impl Plan {
                 height_mm: page_mm.1,
             });
         }
-        let corner = Point::new(
+        let corner = PointMm::new(
             0.5 * (extent.left_mm + extent.right_mm - frame_mm.0),
             0.5 * (extent.bottom_mm + extent.top_mm - frame_mm.1),
         );
@@ -185,7 +185,7 @@ impl Plan {
             whole(columns, frame_mm.0) - extent.width_mm(),
             whole(rows, frame_mm.1) - extent.height_mm(),
         );
-        let lines: Vec<Vec<Point>> =
+        let lines: Vec<Vec<PointMm>> =
             layers.iter().flat_map(|layer| &layer.shapes).flat_map(Shape::lines).collect();
         // Moved about on the sheets, the drawing may leave one more of them empty. In the middle first.
         let points: usize = lines.iter().map(Vec::len).sum();
@@ -193,7 +193,7 @@ impl Plan {
         let moves = shifts.iter().flat_map(|x| shifts.iter().map(move |y| (*x, *y)));
         let plans = moves.filter_map(|(x, y)| {
             let corner =
-                Point::new(extent.left_mm - x * spare_mm.0, extent.bottom_mm - y * spare_mm.1);
+                PointMm::new(extent.left_mm - x * spare_mm.0, extent.bottom_mm - y * spare_mm.1);
             let printed = vec![false; rows * columns];
             let plan = Self { page_mm, frame_mm, overlap_mm, rows, columns, corner, printed };
             plan.with_ink(&lines)
@@ -202,7 +202,7 @@ impl Plan {
     }
 
     /// The plan with the sheets marked that have ink; `None` when they are more than [`MOST_SHEETS`].
-    fn with_ink(mut self, lines: &[Vec<Point>]) -> Option<Self> {
+    fn with_ink(mut self, lines: &[Vec<PointMm>]) -> Option<Self> {
         let mut count = 0;
         for ends in lines.iter().flat_map(|line| line.windows(2)) {
             count += self.note_ink(ends[0], ends[1]);
@@ -214,7 +214,7 @@ impl Plan {
     }
 
     /// Marks the sheets that a line crosses; gives how many were not marked before.
-    fn note_ink(&mut self, from: Point, to: Point) -> usize {
+    fn note_ink(&mut self, from: PointMm, to: PointMm) -> usize {
         let step = (self.frame_mm.0 - self.overlap_mm, self.frame_mm.1 - self.overlap_mm);
         let range = |a_mm: f64, b_mm: f64, corner_mm: f64, step_mm: f64, most: usize| {
             let low = index((a_mm.min(b_mm) - INK_MM - corner_mm) / step_mm, most);
@@ -225,14 +225,14 @@ impl Plan {
         for up in range(from.y_mm, to.y_mm, self.corner.y_mm, step.1, self.rows) {
             let row = self.rows - 1 - up;
             // The piece of the line that is as high as this row.
-            let band = self.own(Place { row, column: 0 }).padded(INK_MM);
+            let strip = self.own(SheetPlace { row, column: 0 }).padded(INK_MM);
             let x_at = |y_mm: f64, end_mm: f64| {
                 let share = (y_mm - from.y_mm) / along_y;
                 if share.is_finite() { from.x_mm + share.clamp(0.0, 1.0) * along_x } else { end_mm }
             };
-            let (one, other) = (x_at(band.bottom_mm, from.x_mm), x_at(band.top_mm, to.x_mm));
+            let (one, other) = (x_at(strip.bottom_mm, from.x_mm), x_at(strip.top_mm, to.x_mm));
             for column in range(one, other, self.corner.x_mm, step.0, self.columns) {
-                let place = Place { row, column };
+                let place = SheetPlace { row, column };
                 let own = self.own(place).padded(INK_MM);
                 let at = row * self.columns + column;
                 if !self.printed[at] && crosses(from, to, &own) {
@@ -245,7 +245,7 @@ impl Plan {
     }
 
     /// The part of the drawing that a sheet shows.
-    pub fn frame(&self, place: Place) -> Extent {
+    pub fn frame(&self, place: SheetPlace) -> Extent {
         let up = whole_number(self.rows - 1 - place.row.min(self.rows - 1));
         let left_mm =
             self.corner.x_mm + whole_number(place.column) * (self.frame_mm.0 - self.overlap_mm);
@@ -254,7 +254,7 @@ impl Plan {
     }
 
     /// The part that no sheet laid over this one shows.
-    pub(super) fn own(&self, place: Place) -> Extent {
+    pub(super) fn own(&self, place: SheetPlace) -> Extent {
         let frame = self.frame(place);
         let right = if place.column + 1 < self.columns { self.overlap_mm } else { 0.0 };
         let top = if place.row > 0 { self.overlap_mm } else { 0.0 };
@@ -266,19 +266,19 @@ impl Plan {
     }
 
     /// Whether there is ink on a sheet.
-    pub fn is_printed(&self, place: Place) -> bool {
+    pub fn is_printed(&self, place: SheetPlace) -> bool {
         let inside = place.row < self.rows && place.column < self.columns;
         inside && self.printed.get(place.row * self.columns + place.column) == Some(&true)
     }
 
     /// All places, row by row.
-    pub fn places(&self) -> impl Iterator<Item = Place> + '_ {
+    pub fn places(&self) -> impl Iterator<Item = SheetPlace> + '_ {
         (0..self.rows)
-            .flat_map(move |row| (0..self.columns).map(move |column| Place { row, column }))
+            .flat_map(move |row| (0..self.columns).map(move |column| SheetPlace { row, column }))
     }
 
     /// The sheets that are printed, row by row.
-    pub fn sheets(&self) -> impl Iterator<Item = Place> + '_ {
+    pub fn sheets(&self) -> impl Iterator<Item = SheetPlace> + '_ {
         self.places().filter(|place| self.is_printed(*place))
     }
 
@@ -287,25 +287,25 @@ impl Plan {
     }
 
     /// The printed neighbour on the right.
-    pub fn right_of(&self, place: Place) -> Option<Place> {
-        Some(Place { column: place.column + 1, ..place }).filter(|at| self.is_printed(*at))
+    pub fn right_of(&self, place: SheetPlace) -> Option<SheetPlace> {
+        Some(SheetPlace { column: place.column + 1, ..place }).filter(|at| self.is_printed(*at))
     }
 
     /// The printed neighbour on the left.
-    pub fn left_of(&self, place: Place) -> Option<Place> {
+    pub fn left_of(&self, place: SheetPlace) -> Option<SheetPlace> {
         let column = place.column.checked_sub(1)?;
-        Some(Place { column, ..place }).filter(|at| self.is_printed(*at))
+        Some(SheetPlace { column, ..place }).filter(|at| self.is_printed(*at))
     }
 
     /// The printed neighbour above.
-    pub fn above(&self, place: Place) -> Option<Place> {
+    pub fn above(&self, place: SheetPlace) -> Option<SheetPlace> {
         let row = place.row.checked_sub(1)?;
-        Some(Place { row, ..place }).filter(|at| self.is_printed(*at))
+        Some(SheetPlace { row, ..place }).filter(|at| self.is_printed(*at))
     }
 
     /// The printed neighbour below.
-    pub fn below(&self, place: Place) -> Option<Place> {
-        Some(Place { row: place.row + 1, ..place }).filter(|at| self.is_printed(*at))
+    pub fn below(&self, place: SheetPlace) -> Option<SheetPlace> {
+        Some(SheetPlace { row: place.row + 1, ..place }).filter(|at| self.is_printed(*at))
     }
 
     /// The marks on all seams: two on each, numbered sheet by sheet.
@@ -317,9 +317,9 @@ impl Plan {
                 let Some(lower) = lower else { continue };
                 for share in [0.25, 0.75] {
                     let at = if upright {
-                        Point::new(frame.left_mm, frame.bottom_mm + share * self.frame_mm.1)
+                        PointMm::new(frame.left_mm, frame.bottom_mm + share * self.frame_mm.1)
                     } else {
-                        Point::new(frame.left_mm + share * self.frame_mm.0, frame.bottom_mm)
+                        PointMm::new(frame.left_mm + share * self.frame_mm.0, frame.bottom_mm)
                     };
                     let number = marks.len() + 1;
                     marks.push(JoinMark { number, at, sheets: (place, lower), upright });
@@ -356,7 +356,7 @@ fn index(place: f64, most: usize) -> usize {
 }
 
 /// Whether a line goes through a rectangle or touches it.
-pub(super) fn crosses(from: Point, to: Point, extent: &Extent) -> bool {
+pub(super) fn crosses(from: PointMm, to: PointMm, extent: &Extent) -> bool {
     // The share of the line that is inside all four sides.
     let (mut enters, mut leaves) = (0.0_f64, 1.0_f64);
     let (along_x, along_y) = (to.x_mm - from.x_mm, to.y_mm - from.y_mm);
@@ -386,7 +386,7 @@ mod tests {
 
     fn drawing(lines: &[(f64, f64, f64, f64)]) -> Template {
         let line = |(x, y, u, v): &(f64, f64, f64, f64)| {
-            Shape::Line(Point::new(*x, *y), Point::new(*u, *v))
+            Shape::Line(PointMm::new(*x, *y), PointMm::new(*u, *v))
         };
         let shapes = lines.iter().map(line).collect();
         let layers = vec![Layer { kind: LayerKind::Outline, shapes }];
@@ -395,7 +395,7 @@ mod tests {
 
     #[test]
     fn rows_have_letters_and_columns_numbers() {
-        let label = |row, column| Place { row, column }.label();
+        let label = |row, column| SheetPlace { row, column }.label();
         assert_eq!([label(0, 0), label(25, 11), label(26, 0)], ["A1", "Z12", "AA1"]);
     }
 
@@ -419,7 +419,7 @@ mod tests {
         let frame = [(0.0, 0.0, 1_000.0, 0.0), (0.0, 0.0, 0.0, 1_000.0)];
         let plan = Plan::of(&drawing(&frame), Tiling::default()).expect("a plan");
         assert!(plan.count() < plan.rows * plan.columns, "{plan:?}");
-        assert!(!plan.is_printed(Place { row: 0, column: plan.columns - 1 }));
+        assert!(!plan.is_printed(SheetPlace { row: 0, column: plan.columns - 1 }));
         for place in plan.sheets() {
             let label = place.label();
             assert!(place.column == 0 || place.row == plan.rows - 1, "{label} has ink");
@@ -430,7 +430,7 @@ mod tests {
     fn neighbours_show_the_same_strip() {
         let plan = Plan::of(&drawing(&[(0.0, 0.0, 600.0, 600.0)]), Tiling::default());
         let plan = plan.expect("a plan");
-        let frame = |row, column| plan.frame(Place { row, column });
+        let frame = |row, column| plan.frame(SheetPlace { row, column });
         assert!((frame(0, 0).right_mm - frame(0, 1).left_mm - 10.0).abs() < 1e-9);
         assert!((frame(1, 0).top_mm - frame(0, 0).bottom_mm - 10.0).abs() < 1e-9);
         for mark in plan.marks() {
