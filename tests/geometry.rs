@@ -147,7 +147,7 @@ fn settings_of_the_shape_out_of_reach_have_a_sentence_and_give_way() {
     shape.spacing.gaps = GapsSpec::EachMm(Vec::new());
     shape.drives = DrivesSpec::NeckCurve;
     let resolved = resolve(&design);
-    let told = resolved.errors.join("\n");
+    let errors = resolved.errors.join("\n");
     for part in [
         "angle of strings and board must be from 5 to 85 degrees, got 0 degrees (taken as 34 degrees)",
         "neck below the bridge pins must be from 0 to 1000 mm, got -1 mm",
@@ -157,9 +157,9 @@ fn settings_of_the_shape_out_of_reach_have_a_sentence_and_give_way() {
         "spacing must have at least one gap",
         "a curve of the pins must have from 2 to 40 nodes, got 0",
     ] {
-        assert!(told.contains(part), "{part}\nnot in\n{told}");
+        assert!(errors.contains(part), "{part}\nnot in\n{errors}");
     }
-    assert_eq!(resolved.errors.len(), 7, "{told}");
+    assert_eq!(resolved.errors.len(), 7, "{errors}");
     assert_eq!(resolved.geometry.below_pins, usual.below_pins);
     // The typed lengths hold until the curve can be used.
     assert!(resolved.harp.strings.iter().all(|string| string.length.is_ok()));

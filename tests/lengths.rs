@@ -210,7 +210,7 @@ fn looser_bounds_are_never_worse_and_every_bound_is_kept() {
     }
 }
 
-/// What is left over is told by the same figures that the chart shows.
+/// What is left over is given in the same figures that the chart shows.
 #[test]
 fn deviations_are_those_of_the_analysis() {
     let (harp, asked) = drawn(&mut Draws::new(11), 47);
@@ -362,8 +362,8 @@ fn hostile_numbers_end_in_lengths_or_in_conflicts() {
                 for (index, length) in proposal.lengths.iter().enumerate() {
                     let is_as_before =
                         format!("{length:?}") == format!("{:?}", harp.strings[index].length);
-                    let is_lawful = length.is_ok_and(|m| m.to_m().is_finite() && m.to_m() > 0.0);
-                    assert!(is_as_before || is_lawful, "round {round}: {length:?}");
+                    let is_usable = length.is_ok_and(|m| m.to_m().is_finite() && m.to_m() > 0.0);
+                    assert!(is_as_before || is_usable, "round {round}: {length:?}");
                 }
             }
         }

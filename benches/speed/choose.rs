@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use stringloft::engine::analysis::{Conditions, Harp, HarpString, Limits, Mechanism, analyse};
 use stringloft::engine::choose::{
-    Answer, Family, Item, Place, Rules, Target, Task, Weights, choose,
+    Answer, Family, Item, Rules, Target, Task, TaskString, Weights, choose,
 };
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::cut::Allowance;
@@ -115,7 +115,7 @@ fn task(rules: Rules) -> Task {
     let count = |number: usize| f64::from(u32::try_from(number).expect("a short list"));
     // A feel that falls evenly, from what the highest string has now.
     let top = wanted.strings[0].pluck_stiffness.expect("it has one").to_n_per_m();
-    let strings = harp.strings.iter().enumerate().map(|(index, string)| Place {
+    let strings = harp.strings.iter().enumerate().map(|(index, string)| TaskString {
         note: string.note,
         frequency: string.frequency,
         length: string.length,

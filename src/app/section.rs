@@ -4,7 +4,7 @@ use crate::engine::construction::{MakeUp, Section};
 
 /// A shape of the drawing; `layer` 0 is the core.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Shape {
+pub enum SectionShape {
     /// A circle.
     Circle { x: f64, y: f64, radius: f64, layer: usize },
     /// An upright rectangle by its corner.
@@ -14,7 +14,7 @@ pub enum Shape {
 /// The drawing: the string seen from its end at the left, cut along its length at the right.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct SectionDrawing {
-    pub shapes: Vec<Shape>,
+    pub shapes: Vec<SectionShape>,
     pub width_mm: f64,
     pub height_mm: f64,
     /// Length of the scale bar.
@@ -32,8 +32,9 @@ pub fn draw(make_up: &MakeUp) -> Option<SectionDrawing> {
     let (core_mm, gauge_mm) = (core.to_mm(), make_up.gauge()?.to_mm());
     let middle = gauge_mm / 2.0;
     let (left, length) = (gauge_mm * 1.25, gauge_mm * CUT_DIAMETERS);
-    let mut rings = vec![Shape::Circle { x: middle, y: middle, radius: core_mm / 2.0, layer: 0 }];
-    let mut cut = vec![Shape::Rect {
+    let mut rings =
+        vec![SectionShape::Circle { x: middle, y: middle, radius: core_mm / 2.0, layer: 0 }];
+    let mut cut = vec![SectionShape::Rect {
         x: left,
         y: middle - core_mm / 2.0,
         width: length,
@@ -44,7 +45,7 @@ pub fn draw(make_up: &MakeUp) -> Option<SectionDrawing> {
     for (index, layer) in make_up.layers().iter().enumerate() {
         let number = index + 1;
         let thickness = layer.section.thickness().to_mm();
-        rings.push(Shape::Circle {
+        rings.push(SectionShape::Circle {
             x: middle,
             y: middle,
             radius: under + thickness,
@@ -63,9 +64,9 @@ pub fn draw(make_up: &MakeUp) -> Option<SectionDrawing> {
             match layer.section {
                 Section::Round { diameter } => {
                     let radius = diameter.to_mm() / 2.0;
-                    Shape::Circle { x: left + along + radius, y, radius, layer: number }
+                    SectionShape::Circle { x: left + along + radius, y, radius, layer: number }
                 }
-                Section::Ribbon { .. } => Shape::Rect {
+                Section::Ribbon { .. } => SectionShape::Rect {
                     x: left + along,
                     y: y - thickness / 2.0,
                     width,
@@ -74,9 +75,9 @@ pub fn draw(make_up: &MakeUp) -> Option<SectionDrawing> {
                 },
             }
         };
-        let fits = |shape: &Shape| match *shape {
-            Shape::Circle { x, radius, .. } => x + radius <= left + length,
-            Shape::Rect { x, width, .. } => x + width <= left + length,
+        let fits = |shape: &SectionShape| match *shape {
+            SectionShape::Circle { x, radius, .. } => x + radius <= left + length,
+            SectionShape::Rect { x, width, .. } => x + width <= left + length,
         };
         for side in [-1.0, 1.0] {
             cut.extend((0..MOST_TURNS).map(|n| turn(n, side)).take_while(fits));
@@ -122,7 +123,7 @@ mod tests {
             .shapes
             .iter()
             .filter_map(|shape| match *shape {
-                Shape::Circle { x, radius, layer, .. } if (x - 0.5).abs() < 1e-9 => {
+                SectionShape::Circle { x, radius, layer, .. } if (x - 0.5).abs() < 1e-9 => {
                     Some((layer, (radius * 1e6).round() / 1e6))
                 }
                 _ => None,
@@ -136,7 +137,11 @@ mod tests {
     fn loose_turns_are_fewer() {
         let turns = |packing: f64| {
             let drawing = draw(&wound(packing)).unwrap();
-            drawing.shapes.iter().filter(|s| matches!(s, Shape::Circle { layer: 1, .. })).count()
+            drawing
+                .shapes
+                .iter()
+                .filter(|s| matches!(s, SectionShape::Circle { layer: 1, .. }))
+                .count()
         };
         assert!(turns(0.5) * 2 <= turns(1.0) + 4, "{} and {}", turns(0.5), turns(1.0));
         assert!(turns(0.5) > 10);

@@ -1,5 +1,5 @@
 //! Where the panels, the legend and the axis of the curves go: apart from the drawing, so that the
-//! page can place its cross-hair and find the string under the mouse without drawing anew.
+//! page can place its cross-hair and find the string under the mouse without drawing it again.
 
 use super::axis::Axis;
 use super::compass::{CHARACTER, Compass, as_f64};

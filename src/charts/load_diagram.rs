@@ -2,7 +2,7 @@
 //! value as a word, and the forces that hold the frame as arrows.
 
 use super::lofting::along;
-use super::overlay::{Label, Overlay, Place, Side};
+use super::overlay::{Label, Overlay, PlaceMm, Side};
 use crate::design::bearing_words::{moment_with_unit, percents};
 use crate::design::display;
 use crate::design::document::Units;
@@ -121,7 +121,7 @@ pub fn overlay(kind: LoadKind, band: &Band, bearing: &Bearing, units: Units) -> 
     }
 }
 
-fn place(at: Point) -> Place {
+fn place(at: Point) -> PlaceMm {
     (at.x.to_mm(), at.y.to_mm())
 }
 
@@ -137,7 +137,7 @@ fn height_mm(band: &Band, frame: &FrameBearing) -> f64 {
 
 /// Upward along the strings. Values stand in this direction and not square to the neck: there its curves would fold the
 /// picture over itself.
-fn upward(band: &Band) -> Place {
+fn upward(band: &Band) -> PlaceMm {
     let (zero, metre) = (Length::default(), Length::from_m(1.0));
     let (from, to) = (band.point(zero, zero), band.point(zero, metre));
     (to.x.to_m() - from.x.to_m(), to.y.to_m() - from.y.to_m())
@@ -146,7 +146,7 @@ fn upward(band: &Band) -> Place {
 fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> Overlay {
     let height = height_mm(band, frame);
     let of = |cuts: &[Cut]| cuts.iter().map(|cut| kind.value(cut)).collect::<Vec<f64>>();
-    let line: Vec<Place> = frame.neck.cuts.iter().map(|cut| place(cut.station.at)).collect();
+    let line: Vec<PlaceMm> = frame.neck.cuts.iter().map(|cut| place(cut.station.at)).collect();
     let values = of(&frame.neck.cuts);
     let two = matches!(kind, LoadKind::Twist | LoadKind::Use);
     let held = if two { of(&frame.neck.held) } else { Vec::new() };
@@ -156,8 +156,8 @@ fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> O
         return Overlay { lines: vec![line], ..Overlay::default() };
     }
     let (scale, up) = (TALLEST * height / greatest, upward(band));
-    let stands = |values: &[f64]| -> Vec<Place> {
-        let tip = |(at, value): (&Place, &f64)| along(*at, up, scale * value);
+    let stands = |values: &[f64]| -> Vec<PlaceMm> {
+        let tip = |(at, value): (&PlaceMm, &f64)| along(*at, up, scale * value);
         line.iter().zip(values).map(tip).collect()
     };
     let mut over = Overlay::default();
@@ -211,7 +211,7 @@ fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
     }
     if let Some(at) = frame.all.nearest_to_origin() {
         let (at, way) = (place(at), (frame.all.x.to_n() / all, frame.all.y.to_n() / all));
-        let along = |place: Place| (place.0 - at.0) * way.0 + (place.1 - at.1) * way.1;
+        let along = |place: PlaceMm| (place.0 - at.0) * way.0 + (place.1 - at.1) * way.1;
         // Across the whole neck and down to the shoulder's height and beyond, by half of the harp's height.
         let reach = frame.neck.cuts.iter().map(|cut| along(place(cut.station.at)));
         let start = reach.fold(f64::INFINITY, f64::min) - 0.5 * LONGEST * height;
@@ -223,7 +223,7 @@ fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
     over
 }
 
-fn arrow(over: &mut Overlay, from: Place, to: Place, height: f64) {
+fn arrow(over: &mut Overlay, from: PlaceMm, to: PlaceMm, height: f64) {
     let way = (to.0 - from.0, to.1 - from.1);
     let length = way.0.hypot(way.1);
     if length <= 0.0 {

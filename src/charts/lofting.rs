@@ -1,7 +1,7 @@
 //! The harp drawn to scale from the side: a scene in millimetres, which part of it is in sight, and both as the text
 //! of an SVG picture.
 //!
-//! The scene is worked out anew whenever the design changes, and written anew at each frame of a drag, so that both
+//! The scene is worked out again whenever the design changes, and written again at each frame of a drag, so that both
 //! are kept short.
 
 pub mod look;
@@ -13,7 +13,7 @@ use kurbo::{BezPath, PathEl};
 use self::look::Extent;
 use super::axis::is_usable;
 use super::band::is_wound;
-use super::overlay::Place;
+use super::overlay::PlaceMm;
 use crate::design::document::Design;
 use crate::design::resolve::Resolved;
 use crate::engine::analysis::Analysis;
@@ -28,11 +28,11 @@ pub struct Strung {
     /// Index of the string in the harp.
     pub index: usize,
     /// Where it leaves the board.
-    pub hole: Place,
+    pub hole: PlaceMm,
     /// Where its vibrating length begins.
-    pub start: Place,
-    pub bridge: Place,
-    pub tuning: Place,
+    pub start: PlaceMm,
+    pub bridge: PlaceMm,
+    pub tuning: PlaceMm,
     /// Diameter, where it is known.
     pub gauge_mm: Option<f64>,
     /// Whether something is wound on it, as far as is known.
@@ -40,7 +40,7 @@ pub struct Strung {
     /// `C` or `F`, if it is one.
     pub letter: Option<char>,
     /// Levers and discs.
-    pub contacts: Vec<(Contact, Place)>,
+    pub contacts: Vec<(Contact, PlaceMm)>,
 }
 
 /// The harp from the side, in millimetres with `y` up.
@@ -49,15 +49,15 @@ pub struct Scene {
     /// The strings whose place is known, from string 1 down.
     pub strings: Vec<Strung>,
     /// The holes of all strings.
-    pub holes: Vec<Place>,
+    pub holes: Vec<PlaceMm>,
     /// Upward along the strings, of length 1.
-    pub up: Place,
+    pub up: PlaceMm,
     /// The outline of the neck: curves that end in the third of their places.
     pub neck: Vec<Piece>,
     /// The corners of the pillar.
-    pub pillar: Vec<Place>,
+    pub pillar: Vec<PlaceMm>,
     /// The corners of the board, cut along its middle.
-    pub board: Vec<Place>,
+    pub board: Vec<PlaceMm>,
     /// Diameter of the tuning pins, if it is given.
     pub pin_mm: Option<f64>,
     /// From string to string in the middle of the harp, square to them.
@@ -69,14 +69,14 @@ pub struct Scene {
 /// A piece of an outline.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Piece {
-    Move(Place),
-    Line(Place),
-    Curve(Place, Place, Place),
+    Move(PlaceMm),
+    Line(PlaceMm),
+    Curve(PlaceMm, PlaceMm, PlaceMm),
 }
 
 impl Piece {
     /// Where it ends.
-    pub const fn end(self) -> Place {
+    pub const fn end(self) -> PlaceMm {
         match self {
             Self::Move(at) | Self::Line(at) | Self::Curve(_, _, at) => at,
         }
@@ -84,27 +84,27 @@ impl Piece {
 }
 
 /// A place of the engine in millimetres.
-pub fn mm(at: frame::Point) -> Place {
+pub fn mm(at: frame::Point) -> PlaceMm {
     (at.x.to_mm(), at.y.to_mm())
 }
 
 /// From one place on, a way in a direction.
-pub fn along(from: Place, way: Place, by: f64) -> Place {
+pub fn along(from: PlaceMm, way: PlaceMm, by: f64) -> PlaceMm {
     (from.0 + by * way.0, from.1 + by * way.1)
 }
 
 /// The distance of two places.
-pub fn apart(one: Place, other: Place) -> f64 {
+pub fn apart(one: PlaceMm, other: PlaceMm) -> f64 {
     (one.0 - other.0).hypot(one.1 - other.1)
 }
 
 /// Half the way.
-pub fn between(one: Place, other: Place) -> Place {
+pub fn between(one: PlaceMm, other: PlaceMm) -> PlaceMm {
     ((one.0 + other.0) / 2.0, (one.1 + other.1) / 2.0)
 }
 
 /// The way from one place to another, of length 1; nothing where they are one.
-pub fn way(from: Place, to: Place) -> Option<Place> {
+pub fn way(from: PlaceMm, to: PlaceMm) -> Option<PlaceMm> {
     let long = apart(from, to);
     (long > 1e-9 && long.is_finite()).then(|| ((to.0 - from.0) / long, (to.1 - from.1) / long))
 }
@@ -186,7 +186,7 @@ fn outline(lower: &BezPath, upper: &BezPath) -> Vec<Piece> {
 }
 
 /// The four corners of the pillar; none without a neck.
-fn pillar(band: &Band, width_mm: f64) -> Vec<Place> {
+fn pillar(band: &Band, width_mm: f64) -> Vec<PlaceMm> {
     let Ok(top) = band.pillar.1 else { return Vec::new() };
     let (foot, top) = (mm(band.pillar.0), mm(top));
     let Some(way) = way(foot, top) else { return Vec::new() };
@@ -201,7 +201,7 @@ fn pillar(band: &Band, width_mm: f64) -> Vec<Place> {
 }
 
 /// The board from its lower end to its upper one, with its thickness behind the line that the strings meet.
-fn board(band: &Band, design: &Design) -> Vec<Place> {
+fn board(band: &Band, design: &Design) -> Vec<PlaceMm> {
     let (low, high) = (mm(band.board.0), mm(band.board.1));
     let Some(way) = way(low, high) else { return vec![low, high] };
     let behind = (way.1, -way.0);
@@ -216,7 +216,7 @@ fn board(band: &Band, design: &Design) -> Vec<Place> {
 }
 
 /// How far a place lies from a string, between its hole and its tuning pin.
-pub fn distance_mm(string: &Strung, at: Place) -> f64 {
+pub fn distance_mm(string: &Strung, at: PlaceMm) -> f64 {
     let (from, to) = (string.hole, string.bridge);
     let (x, y) = (to.0 - from.0, to.1 - from.1);
     let square = x * x + y * y;
@@ -226,12 +226,12 @@ pub fn distance_mm(string: &Strung, at: Place) -> f64 {
 }
 
 /// The string nearest to a place, if there is one as near as that.
-pub fn string_at(scene: &Scene, at: Place, within_mm: f64) -> Option<usize> {
+pub fn string_at(scene: &Scene, at: PlaceMm, within_mm: f64) -> Option<usize> {
     nearest(scene, within_mm, |string| distance_mm(string, at))
 }
 
 /// The string whose bridge pin is nearest to a place, if there is one as near as that.
-pub fn pin_at(scene: &Scene, at: Place, within_mm: f64) -> Option<usize> {
+pub fn pin_at(scene: &Scene, at: PlaceMm, within_mm: f64) -> Option<usize> {
     nearest(scene, within_mm, |string| apart(string.bridge, at))
 }
 

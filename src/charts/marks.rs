@@ -9,7 +9,7 @@ const LONGEST_NAME: usize = 24;
 
 /// The outline of a mark.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Shape {
+pub enum MarkShape {
     Circle,
     Square,
     Diamond,
@@ -36,7 +36,7 @@ pub enum Fill {
 /// The mark of a string.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Mark {
-    pub shape: Shape,
+    pub shape: MarkShape,
     pub fill: Fill,
 }
 
@@ -59,7 +59,7 @@ pub struct Marks {
     pub legend: Vec<LegendEntry>,
 }
 
-impl Shape {
+impl MarkShape {
     /// The shapes given to materials, in the order in which free ones are taken.
     const GIVEN: [Self; 8] = [
         Self::Circle,
@@ -92,14 +92,15 @@ impl Marks {
     /// The marks of the strings of `harp`. Two materials have different shapes, as long as there
     /// are no more materials than shapes.
     pub fn of(harp: &Harp) -> Self {
-        let mut shapes: Vec<(&str, Shape)> = Vec::new();
+        let mut shapes: Vec<(&str, MarkShape)> = Vec::new();
         let mut marks = Self::default();
         for string in &harp.strings {
             let make_up = string.make_up.as_ref().ok();
-            let mark = make_up.map_or(Mark { shape: Shape::Dot, fill: Fill::Solid }, |make_up| {
-                let key = make_up.core().map_or("", |(material, _)| material.key.as_str());
-                Mark { shape: shape_of(key, &mut shapes), fill: fill_of(make_up) }
-            });
+            let mark =
+                make_up.map_or(Mark { shape: MarkShape::Dot, fill: Fill::Solid }, |make_up| {
+                    let key = make_up.core().map_or("", |(material, _)| material.key.as_str());
+                    Mark { shape: shape_of(key, &mut shapes), fill: fill_of(make_up) }
+                });
             if !marks.legend.iter().any(|entry| entry.mark == mark) {
                 marks.legend.push(entry(mark, make_up));
             }
@@ -109,15 +110,15 @@ impl Marks {
     }
 }
 
-fn shape_of<'a>(key: &'a str, shapes: &mut Vec<(&'a str, Shape)>) -> Shape {
+fn shape_of<'a>(key: &'a str, shapes: &mut Vec<(&'a str, MarkShape)>) -> MarkShape {
     if let Some((_, shape)) = shapes.iter().find(|(known, _)| *known == key) {
         return *shape;
     }
-    let is_free = |shape: &Shape| !shapes.iter().any(|(_, taken)| taken == shape);
-    let shape = Shape::usual(key)
+    let is_free = |shape: &MarkShape| !shapes.iter().any(|(_, taken)| taken == shape);
+    let shape = MarkShape::usual(key)
         .filter(is_free)
-        .or_else(|| Shape::GIVEN.into_iter().find(is_free))
-        .unwrap_or(Shape::GIVEN[shapes.len() % Shape::GIVEN.len()]);
+        .or_else(|| MarkShape::GIVEN.into_iter().find(is_free))
+        .unwrap_or(MarkShape::GIVEN[shapes.len() % MarkShape::GIVEN.len()]);
     shapes.push((key, shape));
     shape
 }
@@ -175,9 +176,9 @@ mod tests {
     #[test]
     fn a_winding_keeps_the_shape_of_its_core_and_is_hollow() {
         let marks = Marks::of(&samples::harp(47)).of_string;
-        assert_eq!(marks[0], Mark { shape: Shape::Circle, fill: Fill::Solid });
-        assert_eq!(marks[33], Mark { shape: Shape::Circle, fill: Fill::Hollow });
-        assert_eq!(marks[46], Mark { shape: Shape::Up, fill: Fill::Hollow });
+        assert_eq!(marks[0], Mark { shape: MarkShape::Circle, fill: Fill::Solid });
+        assert_eq!(marks[33], Mark { shape: MarkShape::Circle, fill: Fill::Hollow });
+        assert_eq!(marks[46], Mark { shape: MarkShape::Up, fill: Fill::Hollow });
     }
 
     #[test]
@@ -187,8 +188,8 @@ mod tests {
             string.make_up =
                 Ok(MakeUp::plain(samples::material(key), Length::from_mm(0.5)).unwrap());
         }
-        let shapes: Vec<Shape> = Marks::of(&harp).of_string.iter().map(|m| m.shape).collect();
-        assert_eq!(shapes, [Shape::Up, Shape::Circle, Shape::Square]);
+        let shapes: Vec<MarkShape> = Marks::of(&harp).of_string.iter().map(|m| m.shape).collect();
+        assert_eq!(shapes, [MarkShape::Up, MarkShape::Circle, MarkShape::Square]);
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! What is drawn over the drawing of a harp: diagrams of forces, how the curve of the pins bends, measures.
 
 /// A place in the coordinates of the drawing, in millimetres: `x` towards the treble, `y` up.
-pub type Place = (f64, f64);
+pub type PlaceMm = (f64, f64);
 
 /// On which side of its place a word stands.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -15,14 +15,14 @@ pub enum Side {
 /// A word at a place; each of its lines below the one before.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Label {
-    pub at: Place,
+    pub at: PlaceMm,
     pub text: String,
     pub side: Side,
 }
 
 impl Label {
     /// A word with its middle at a place.
-    pub const fn new(at: Place, text: String) -> Self {
+    pub const fn new(at: PlaceMm, text: String) -> Self {
         Self { at, text, side: Side::Middle }
     }
 }
@@ -33,13 +33,13 @@ pub struct Overlay {
     /// What is shown and in which unit, in a sentence.
     pub caption: String,
     /// Closed outlines that are tinted.
-    pub areas: Vec<Vec<Place>>,
+    pub areas: Vec<Vec<PlaceMm>>,
     /// Open lines.
-    pub lines: Vec<Vec<Place>>,
+    pub lines: Vec<Vec<PlaceMm>>,
     /// Open lines that are dashed: the same under another condition.
-    pub dashed: Vec<Vec<Place>>,
+    pub dashed: Vec<Vec<PlaceMm>>,
     /// Open lines of limits.
-    pub limits: Vec<Vec<Place>>,
+    pub limits: Vec<Vec<PlaceMm>>,
     /// Words.
     pub labels: Vec<Label>,
 }

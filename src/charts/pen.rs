@@ -10,7 +10,7 @@ use plotters::prelude::DrawingBackend;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
 use plotters::style::{Color, FontDesc, FontFamily, FontStyle, RGBAColor, RGBColor, TextStyle};
 
-use super::marks::{Fill, Mark, Shape};
+use super::marks::{Fill, Mark, MarkShape};
 use super::palette::Palette;
 
 /// Whether drawing went well.
@@ -191,8 +191,8 @@ impl<'a, DB: DrawingBackend> Pen<'a, DB> {
         let (ink, paper) = (self.palette.ink, self.palette.paper);
         let ground = if mark.fill == Fill::Solid { ink } else { paper };
         match mark.shape {
-            Shape::Dot => self.disc(at, radius * 0.5, ink)?,
-            Shape::Circle => {
+            MarkShape::Dot => self.disc(at, radius * 0.5, ink)?,
+            MarkShape::Circle => {
                 self.disc(at, radius, ground)?;
                 if mark.fill != Fill::Solid {
                     self.ring(at, radius, 1.4, ink)?;
@@ -217,7 +217,7 @@ impl<'a, DB: DrawingBackend> Pen<'a, DB> {
 }
 
 /// The corners of a shape; sized so that all look about equally heavy.
-fn outline(shape: Shape, at: (f64, f64), radius: f64) -> Vec<(i32, i32)> {
+fn outline(shape: MarkShape, at: (f64, f64), radius: f64) -> Vec<(i32, i32)> {
     const SQUARE: [(f64, f64); 4] = [(-0.9, -0.9), (0.9, -0.9), (0.9, 0.9), (-0.9, 0.9)];
     const DIAMOND: [(f64, f64); 4] = [(0.0, -1.3), (1.3, 0.0), (0.0, 1.3), (-1.3, 0.0)];
     const UP: [(f64, f64); 3] = [(0.0, -1.2), (1.2, 0.9), (-1.2, 0.9)];
@@ -252,13 +252,13 @@ fn outline(shape: Shape, at: (f64, f64), radius: f64) -> Vec<(i32, i32)> {
         (-0.6, -1.15),
     ];
     let corners: &[(f64, f64)] = match shape {
-        Shape::Square | Shape::Circle | Shape::Dot => &SQUARE,
-        Shape::Diamond => &DIAMOND,
-        Shape::Up => &UP,
-        Shape::Down => &DOWN,
-        Shape::Bar => &BAR,
-        Shape::Plus => &PLUS,
-        Shape::Cross => &CROSS,
+        MarkShape::Square | MarkShape::Circle | MarkShape::Dot => &SQUARE,
+        MarkShape::Diamond => &DIAMOND,
+        MarkShape::Up => &UP,
+        MarkShape::Down => &DOWN,
+        MarkShape::Bar => &BAR,
+        MarkShape::Plus => &PLUS,
+        MarkShape::Cross => &CROSS,
     };
     // The middle is rounded first, so that a shape is the same wherever it stands.
     let middle = (at.0.round(), at.1.round());
@@ -291,7 +291,13 @@ mod tests {
 
     #[test]
     fn a_shape_is_the_same_wherever_it_stands() {
-        for shape in [Shape::Square, Shape::Up, Shape::Diamond, Shape::Down, Shape::Cross] {
+        for shape in [
+            MarkShape::Square,
+            MarkShape::Up,
+            MarkShape::Diamond,
+            MarkShape::Down,
+            MarkShape::Cross,
+        ] {
             let at = |x: f64| outline(shape, (x, 20.0), 4.2);
             let moved: Vec<_> = at(10.2).iter().map(|(x, y)| (x + 7, *y)).collect();
             assert_eq!(at(17.4), moved, "{shape:?}");

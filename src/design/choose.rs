@@ -20,7 +20,7 @@ use super::document::{Design, MaterialSpec, StockItem, WantsSpec};
 use super::resolve::Resolved;
 use super::targets::Point;
 pub use crate::engine::choose::{Answer, Best, Front, Progress, Search};
-use crate::engine::choose::{Parts, Place, reach};
+use crate::engine::choose::{Parts, TaskString, reach};
 use crate::engine::units::Force;
 
 /// What there is to choose from.
@@ -79,7 +79,7 @@ impl Task {
     pub fn reach(&self, wants: WantsSpec) -> Vec<Option<Point>> {
         let ratio = self.search.pluck_ratio;
         let pulls = reach(&self.search).into_iter().zip(&self.search.strings);
-        let value = |(pulls, place): (Option<(Force, Force)>, &Place)| {
+        let value = |(pulls, place): (Option<(Force, Force)>, &TaskString)| {
             let (least, most) = pulls?;
             let per_n = match wants {
                 WantsSpec::Tension => 1.0,

@@ -9,11 +9,11 @@ mod string;
 pub use self::harp::{
     Conditions, Harp, HarpString, Limits, MOST_PLUCK_RATIO, Mechanism, Tolerances,
 };
-pub(super) use self::pull::{Made, lawful_length, lawful_pitch, stiffness_of};
+pub(super) use self::pull::{Made, stiffness_of, usable_length, usable_pitch};
 pub(super) use self::string::figures;
 pub use self::string::{partial_of, partial_parts, stopped};
 use super::findings::Finding;
-use super::lever::Place;
+use super::lever::ContactPlace;
 use super::pitch::Note;
 use super::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
 
@@ -157,11 +157,11 @@ pub struct StringFigures {
     /// How far a kelvin of warming moves the pitch.
     pub cents_per_kelvin: Known<f64>,
     /// Where a lever touches, from the bridge pin.
-    pub lever: Known<Place>,
+    pub lever: Known<ContactPlace>,
     /// Where the disc of the first semitone touches, from the bridge pin.
-    pub disc_natural: Known<Place>,
+    pub disc_natural: Known<ContactPlace>,
     /// Where the disc of the second semitone touches, from the bridge pin, the first still pressing.
-    pub disc_sharp: Known<Place>,
+    pub disc_sharp: Known<ContactPlace>,
     /// Pull square to the soundboard.
     pub lift: Known<Force>,
     /// Pull along the soundboard, towards its treble end.

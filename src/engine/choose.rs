@@ -78,7 +78,7 @@ pub enum Target {
 
 /// A string for which an item is sought, or which is kept.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Place {
+pub struct TaskString {
     /// The note, which the notes that an item is sold for are compared with.
     pub note: Option<Note>,
     /// The pitch.
@@ -235,7 +235,7 @@ impl Default for Weights {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Task {
     /// String 1 (the highest) first.
-    pub strings: Vec<Place>,
+    pub strings: Vec<TaskString>,
     /// What there is to choose from.
     pub stock: Vec<Item>,
     /// From the treble to the bass.

@@ -17,7 +17,7 @@
 //! is a line or a parabola, and a harp is nearly one: its lengths grow by a ratio from string to string that falls
 //! slowly towards the bass. Second differences would pull the bass straight, and so make it too long.
 //!
-//! `λ` is told by the waves that it lets pass: of a wave in the curve that is `P` strings long, half is left if
+//! `λ` is given by the waves that it lets pass: of a wave in the curve that is `P` strings long, half is left if
 //! `λ = (2 sin(π/P))⁻⁶`; of a wave of half that length about a sixtieth, and of one of twice that length all but
 //! about a sixtieth. See [`Strength`].
 //!
@@ -216,7 +216,7 @@ pub fn propose(
         return Err(conflicts);
     }
     let smoothest = Strength::Fully.waves(cases.len());
-    let (mut waves, kink) = lawful(smoothing, smoothest);
+    let (mut waves, kink) = usable(smoothing, smoothest);
     let pull = |index: usize, log: f64| {
         let case: &Case = cases.get(index)?;
         if case.fixed_m.is_some() { None } else { case.target.as_ref()?.pull(log) }
@@ -277,7 +277,7 @@ pub fn propose(
 }
 
 /// Waves and greatest kink in metres, as numbers that can be computed with.
-fn lawful(smoothing: Smoothing, smoothest: f64) -> (f64, f64) {
+fn usable(smoothing: Smoothing, smoothest: f64) -> (f64, f64) {
     let waves = if smoothing.waves.is_nan() { smoothest } else { smoothing.waves };
     let kink = smoothing.greatest_kink.map_or(f64::INFINITY, Length::to_m);
     (waves.min(smoothest).max(2.0), if kink.is_nan() { f64::INFINITY } else { kink })

@@ -72,7 +72,7 @@ pub struct Stopped {
 
 /// Where a lever or a disc must stand.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Place {
+pub struct ContactPlace {
     /// What it raises the open string by.
     pub semitones: u32,
     /// The natural disc that presses at the same time, for a sharp disc.
@@ -170,7 +170,7 @@ impl Stopped {
     /// # Source
     ///
     /// As [`Stopped::raised_cents`].
-    pub fn place(&self, semitones: u32) -> Result<Place, LeverError> {
+    pub fn place(&self, semitones: u32) -> Result<ContactPlace, LeverError> {
         self.check()?;
         self.settle(semitones, Path::Alone)
     }
@@ -190,7 +190,7 @@ impl Stopped {
     /// # Source
     ///
     /// As [`Stopped::raised_cents`].
-    pub fn sharp_place(&self, natural: Length) -> Result<Place, LeverError> {
+    pub fn sharp_place(&self, natural: Length) -> Result<ContactPlace, LeverError> {
         self.check()?;
         let at = natural.to_m();
         if !(at > 0.0 && at < self.length.to_m()) {
@@ -213,7 +213,7 @@ impl Stopped {
     /// cents; the nearer of the two sides.
     ///
     /// `None` where the error is not above 0 or is not reached on the string.
-    pub fn room(&self, place: &Place, error_cents: f64) -> Option<Length> {
+    pub fn room(&self, place: &ContactPlace, error_cents: f64) -> Option<Length> {
         self.check().ok()?;
         if !(error_cents > 0.0 && error_cents.is_finite()) {
             return None;
@@ -249,7 +249,7 @@ impl Stopped {
     /// # Source
     ///
     /// As [`Stopped::raised_cents`].
-    pub fn pull(&self, place: &Place) -> Force {
+    pub fn pull(&self, place: &ContactPlace) -> Force {
         let path = place.natural.map_or(Path::Alone, |natural| Path::Beyond(natural.to_m()));
         let (stretch, _) = self.stretch_m(place.distance.to_m(), path);
         Force::from_n(self.tension.to_n() + self.pull_per_m() * stretch)
@@ -262,7 +262,7 @@ impl Stopped {
         let (bend, rises) = self.bend_n_m2();
         let at_pull = bend + rises * self.tension.to_n();
         let (positive, least) = ("above 0", "from 0");
-        for (lawful, figure, range, got) in [
+        for (usable, figure, range, got) in [
             (above(length), "vibrating length in millimetres", positive, self.length.to_mm()),
             (above(self.tension.to_n()), "tension in newton", positive, self.tension.to_n()),
             (
@@ -284,7 +284,7 @@ impl Stopped {
                 at_pull,
             ),
         ] {
-            if !lawful {
+            if !usable {
                 return Err(LeverError::Figure { figure, range, got });
             }
         }
@@ -296,7 +296,7 @@ impl Stopped {
     }
 
     /// The place on a path, the figures being checked.
-    fn settle(&self, semitones: u32, path: Path) -> Result<Place, LeverError> {
+    fn settle(&self, semitones: u32, path: Path) -> Result<ContactPlace, LeverError> {
         if !(1..=MOST_SEMITONES).contains(&semitones) {
             return Err(LeverError::Semitones { got: semitones });
         }
@@ -314,7 +314,7 @@ impl Stopped {
             return Err(too_much);
         };
         let nominal = length - rest;
-        Ok(Place {
+        Ok(ContactPlace {
             semitones,
             natural: match path {
                 Path::Alone => None,
@@ -489,7 +489,7 @@ mod tests {
 
     /// The rise by Pythagoras and by the pitches of the engine's stiff string, for a contact at `x`
     /// beyond another.
-    fn told_by_pitches(string: &Stopped, natural_mm: Option<f64>, x_mm: f64) -> f64 {
+    fn raised_by_pitches(string: &Stopped, natural_mm: Option<f64>, x_mm: f64) -> f64 {
         let (long, push) = (string.length.to_mm(), string.push.to_mm());
         let sounds = (long - x_mm).hypot(push);
         let first = natural_mm.unwrap_or(x_mm);
@@ -506,7 +506,7 @@ mod tests {
     /// excess.
     fn scanned(string: &Stopped, cents: f64, natural_mm: Option<f64>) -> Result<f64, f64> {
         let (long, push, steps) = (string.length.to_mm(), string.push.to_mm(), 3_000_u32);
-        let miss = |x| told_by_pitches(string, natural_mm, x) - cents;
+        let miss = |x| raised_by_pitches(string, natural_mm, x) - cents;
         let least = natural_mm.unwrap_or(0.0);
         let most = (long - push).min(0.25 * long);
         let at = |i: u32| least + (most - least) * f64::from(i) / f64::from(steps);
@@ -528,8 +528,11 @@ mod tests {
             for share in [0.002, 0.02, 0.056, 0.11, 0.3] {
                 let x_mm = share * string.length.to_mm();
                 let got = string.raised_cents(mm(x_mm)).expect("on the string");
-                let told = told_by_pitches(&string, None, x_mm);
-                assert!((got - told).abs() < 1e-8, "{string:?} at {x_mm} mm: {got}, {told}");
+                let expected = raised_by_pitches(&string, None, x_mm);
+                assert!(
+                    (got - expected).abs() < 1e-8,
+                    "{string:?} at {x_mm} mm: {got}, {expected}"
+                );
             }
         }
     }
@@ -566,7 +569,7 @@ mod tests {
                     (Ok(place), Ok(x_mm)) => {
                         found += 1;
                         let x = place.distance.to_mm();
-                        let off = told_by_pitches(&string, None, x) - cents;
+                        let off = raised_by_pitches(&string, None, x) - cents;
                         assert!(off.abs() < 1e-7, "{string:?}: off by {off} cents");
                         assert!(place.cents_per_mm > 0.0, "{string:?}: the outer place");
                         let apart = (x - x_mm).abs() * place.cents_per_mm;
@@ -596,7 +599,7 @@ mod tests {
             let place = string.sharp_place(natural.distance).expect("beyond the natural disc");
             let x = place.distance.to_mm();
             assert!(x > natural_mm, "{string:?}");
-            let off = told_by_pitches(&string, Some(natural_mm), x) - 200.0;
+            let off = raised_by_pitches(&string, Some(natural_mm), x) - 200.0;
             assert!(off.abs() < 1e-7, "{string:?}: off by {off} cents");
             let x_mm = scanned(&string, 200.0, Some(natural_mm)).expect("the discs are in order");
             assert!((x - x_mm).abs() * place.cents_per_mm < 0.01, "{string:?}: {x}, {x_mm} mm");
@@ -729,7 +732,7 @@ mod tests {
             for error in [2.0, 5.0] {
                 let room = string.room(&place, error).expect("reached").to_mm();
                 let at = |share: f64| {
-                    told_by_pitches(&string, None, place.distance.to_mm() + share * room) - 100.0
+                    raised_by_pitches(&string, None, place.distance.to_mm() + share * room) - 100.0
                 };
                 let (near, far) = (at(-1.0), at(1.0));
                 assert!(
@@ -773,7 +776,7 @@ mod tests {
         assert!(place.cents_per_mm < 0.5 && place.cents_per_mm > 0.0, "{place:?}");
         for error in [2.0, 5.0] {
             let room = string.room(&place, error).expect("reached").to_mm();
-            let at = |x| told_by_pitches(&string, None, place.distance.to_mm() + x) - 100.0;
+            let at = |x| raised_by_pitches(&string, None, place.distance.to_mm() + x) - 100.0;
             let reached = at(room).max(at(-room));
             assert!((reached - error).abs() < 1e-6, "{room} mm: {reached} cents");
         }
@@ -785,7 +788,7 @@ mod tests {
         let natural = string.place(1).expect("a place").distance;
         let place = string.sharp_place(natural).expect("a place");
         let room = string.room(&place, 5.0).expect("reached").to_mm();
-        let far = told_by_pitches(&string, Some(natural.to_mm()), place.distance.to_mm() + room);
+        let far = raised_by_pitches(&string, Some(natural.to_mm()), place.distance.to_mm() + room);
         assert_close(far, 205.0, 1e-9, "far side");
     }
 

@@ -50,7 +50,7 @@ pub fn stepped_partial(
 ) -> Option<f64> {
     let whole = length.to_m();
     let (near, far) = (ends.0.to_m() / whole, ends.1.to_m() / whole);
-    let lawful = whole > 0.0
+    let usable = whole > 0.0
         && whole.is_finite()
         && near >= 0.0
         && far >= 0.0
@@ -58,7 +58,7 @@ pub fn stepped_partial(
         && core_mass_ratio > 0.0
         && core_mass_ratio <= 1.0
         && partial > 0;
-    if !lawful {
+    if !usable {
         return None;
     }
     let string = Pieces { near, far, slowness: core_mass_ratio.sqrt() };
@@ -83,7 +83,7 @@ pub fn stepped_partial(
 /// use stringloft::engine::{stepped::bare_end_cents, units::Length};
 ///
 /// let none = (Length::from_mm(0.0), Length::from_mm(0.0));
-/// let cents = bare_end_cents(none, Length::from_mm(900.0), 0.3, 8).expect("lawful figures");
+/// let cents = bare_end_cents(none, Length::from_mm(900.0), 0.3, 8).expect("figures of a string");
 /// assert!(cents.abs() < 1e-9);
 /// ```
 pub fn bare_end_cents(
@@ -166,7 +166,7 @@ mod tests {
     /// On a string of 1000 mm.
     fn partial(near_mm: f64, far_mm: f64, mass_ratio: f64, n: u32) -> f64 {
         stepped_partial((mm(near_mm), mm(far_mm)), mm(1000.0), mass_ratio, n)
-            .expect("the sample is lawful")
+            .expect("the sample can be computed")
     }
 
     /// Deflection at the far end of three pieces that start with slope 1, by transfer; nothing of the
@@ -263,7 +263,7 @@ mod tests {
             let here = partial(12.0, 45.0, 0.25, n);
             assert_close(partial(45.0, 12.0, 0.25, n), here, 1e-14, "turned round");
             let large = stepped_partial((mm(36.0), mm(135.0)), mm(3000.0), 0.25, n);
-            assert_close(large.expect("lawful"), here, 1e-14, "enlarged");
+            assert_close(large.expect("a string"), here, 1e-14, "enlarged");
         }
     }
 
@@ -294,7 +294,7 @@ mod tests {
     #[test]
     fn cents_are_counted_from_the_first_partial() {
         let ends = (mm(20.0), mm(20.0));
-        let cents = |n| bare_end_cents(ends, mm(1000.0), 0.3, n).expect("lawful");
+        let cents = |n| bare_end_cents(ends, mm(1000.0), 0.3, n).expect("a string");
         assert_close(cents(1).abs(), 0.0, 0.0, "the first");
         let shift: f64 = (1.0 + 4.2509e-3) / (1.0 + 3.678e-5);
         assert!((cents(12) - 1200.0 * shift.log2()).abs() < 1e-4, "{}", cents(12));

@@ -4,8 +4,8 @@
 //! Each thing that may be off is an input: the diameter of the plain string or of the core, the
 //! thickness of each layer, the density of each material, the vibrating length, the pitch, the
 //! temperature. Each is moved by its tolerance, up and down, all else staying as it is, and every figure
-//! is worked out anew; how far the figure goes is what this input does to it. As the whole string is
-//! worked out anew, what belongs together moves together: a thicker string pulls more and bears more, so
+//! is worked out again; how far the figure goes is what this input does to it. As the whole string is
+//! worked out again, what belongs together moves together: a thicker string pulls more and bears more, so
 //! that its load share hardly moves. What the inputs do adds up by squares, as they know nothing of each
 //! other: the root of the sum of the squares.
 //!

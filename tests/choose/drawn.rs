@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use stringloft::engine::analysis::Unknown;
 use stringloft::engine::choose::{
-    Family, Item, Kept, Place, Price, Rules, Target, Task, Weights, Zone,
+    Family, Item, Kept, Price, Rules, Target, Task, TaskString, Weights, Zone,
 };
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::cut::Allowance;
@@ -158,7 +158,7 @@ pub fn task(draws: &mut Draws, size: Size) -> Task {
             false => Target::Stiffness(Stiffness::from_n_per_m(by_feel * along)),
         };
         let kept = draws.chance(size.kept).then(|| kept(draws, &stock, families, &materials));
-        strings.push(Place {
+        strings.push(TaskString {
             note: Some(note),
             frequency: if draws.chance(0.02) { Err(Unknown::Pitch) } else { Ok(frequency) },
             length: if draws.chance(0.02) { Err(Unknown::Length) } else { Ok(length) },

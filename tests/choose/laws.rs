@@ -106,7 +106,7 @@ fn looser_rules_are_never_worse() {
         ];
         for rules in loosened {
             let other = choose(&Task { rules, ..task.clone() });
-            let other = other.best().expect("the set is still lawful");
+            let other = other.best().expect("the set still keeps the rules");
             assert!(sum(other) <= sum(&best) + room(&task));
         }
     }

@@ -24,9 +24,11 @@ pub fn partials_of_a_string_in_three_pieces_are_the_roots_with_fifty_digits() {
         let first = row.over_uniform[0];
         for (n, over) in (1..).zip(&row.over_uniform) {
             let what = format!("{} and {}, partial {n}", row.near, row.far);
-            let ours = stepped_partial(ends, length, row.ratio, n).expect("a lawful string");
+            let ours =
+                stepped_partial(ends, length, row.ratio, n).expect("a string that can be computed");
             assert_near(ours, *over, ROOM, &what);
-            let cents = bare_end_cents(ends, length, row.ratio, n).expect("a lawful string");
+            let cents =
+                bare_end_cents(ends, length, row.ratio, n).expect("a string that can be computed");
             assert_cents(cents - 1200.0 * (over / first).log2(), 1e-9, what);
         }
     }
@@ -37,7 +39,8 @@ pub fn partials_of_a_string_in_three_pieces_are_the_roots_with_fifty_digits() {
 pub fn exact_bare_ends_raise_the_partials_as_worked_out() {
     let ends = (Length::from_mm(20.0), Length::from_mm(20.0));
     for (n, printed, digit) in [(1, 3.678e-5, 1e-8), (6, 1.2471e-3, 1e-7), (12, 4.2509e-3, 1e-7)] {
-        let ours = stepped_partial(ends, Length::from_mm(1000.0), 0.3, n).expect("a lawful string");
+        let ours = stepped_partial(ends, Length::from_mm(1000.0), 0.3, n)
+            .expect("a string that can be computed");
         assert_prints(ours - 1.0, printed, digit, format_args!("partial {n}"));
     }
 }
@@ -64,8 +67,8 @@ pub fn cents_of_stiffness_and_of_bare_ends_add_up() {
         let b = inharmonicity(core, mm(row.length_mm), Force::from_n(row.pull_n));
         let ends = (mm(row.near_mm), mm(row.far_mm));
         for (n, both) in (1..).zip(&row.cents) {
-            let bare =
-                bare_end_cents(ends, mm(row.length_mm), row.ratio, n).expect("a lawful string");
+            let bare = bare_end_cents(ends, mm(row.length_mm), row.ratio, n)
+                .expect("a string that can be computed");
             let off = partial_cents(b, n) + bare - both;
             let what = format!("{} mm, partial {n}, {both} cents", row.length_mm);
             assert_cents(off, 0.05, what);

@@ -4,7 +4,7 @@ use std::f64::consts::LN_2;
 
 use serde::Deserialize;
 use stringloft::engine::construction::pull_of;
-use stringloft::engine::lever::{Place, Stopped};
+use stringloft::engine::lever::{ContactPlace, Stopped};
 use stringloft::engine::material::Modulus;
 use stringloft::engine::mechanics::Core;
 use stringloft::engine::units::{Force, Length, Stress};
@@ -59,7 +59,7 @@ impl Row {
 }
 
 /// Where the library finds no place, the engine must say that there is none.
-fn assert_place(found: Option<&Place>, expected_mm: Option<f64>, what: &str) {
+fn assert_place(found: Option<&ContactPlace>, expected_mm: Option<f64>, what: &str) {
     match (found, expected_mm) {
         (Some(place), Some(mm)) => assert_near(place.distance.to_mm(), mm, FOUND, what),
         (found, expected) => assert_same(found.is_some(), expected.is_some(), what),

@@ -22,7 +22,7 @@ thread_local! {
     static RECORD: RefCell<Record> = RefCell::default();
 }
 
-/// What was compared so far; the next comparison begins anew.
+/// What was compared so far; the next comparison begins a new count.
 pub fn taken() -> Record {
     RECORD.take()
 }

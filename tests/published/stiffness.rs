@@ -47,7 +47,7 @@ pub fn piano_wire_follows_youngs_law() {
 }
 
 /// Source: R. P. Feynman, letter to a piano tuner (1961), Physics Today 62, no. 12 (2009) 46; read in a text
-/// with damaged signs, the coefficient derived anew. First order in B: the pitch is raised by the share
+/// with damaged signs, the coefficient derived again. First order in B: the pitch is raised by the share
 /// `(π/2) E A² μ f²/T²`, `A` the area of the section. What is left out is of the order of `B²`.
 pub fn stiffness_raises_the_pitch_as_feynman_wrote() {
     for (d_mm, l_m, pull_n, gpa) in

@@ -211,7 +211,7 @@ pub fn bars_twist_as_by_finite_differences() {
 /// Source: `SciPy`, roots by bisection and interpolation.
 pub fn struts_bear_what_root_finding_gives() {
     for [alpha, c, ratio] in &VALUES.stability {
-        let ours = stability_ratio(*alpha, *c).expect("a lawful slenderness");
+        let ours = stability_ratio(*alpha, *c).expect("a slenderness above 0");
         assert_near(ours, *ratio, 1e-12, format_args!("{alpha} with {c}"));
     }
     for [breadth, depth, length, modulus, beside, limit, load] in &VALUES.secant {

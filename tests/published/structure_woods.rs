@@ -7,7 +7,7 @@ use stringloft::engine::structure::duration::{
 };
 use stringloft::engine::structure::plywood::{Panel, Way};
 use stringloft::engine::structure::wood::{
-    Kind, SCATTER, divisors, fifth_percentile_ratio, grain_left, hankinson, woods,
+    SCATTER, WoodKind, divisors, fifth_percentile_ratio, grain_left, hankinson, woods,
 };
 use stringloft::engine::units::Stress;
 
@@ -133,7 +133,7 @@ pub fn scatter_grain_and_divisors_are_the_printed_ones() {
         );
     }
     for (kind, bending, along, shear) in
-        [(Kind::Softwood, 2.1, 1.9, 2.1), (Kind::Hardwood, 2.3, 2.1, 2.3)]
+        [(WoodKind::Softwood, 2.1, 1.9, 2.1), (WoodKind::Hardwood, 2.3, 2.1, 2.3)]
     {
         let ours = divisors(kind);
         let pairs = [
@@ -146,7 +146,7 @@ pub fn scatter_grain_and_divisors_are_the_printed_ones() {
             assert_prints(ours, printed, 0.01, "divisor");
         }
     }
-    let share = fifth_percentile_ratio(0.16) / divisors(Kind::Hardwood).bending;
+    let share = fifth_percentile_ratio(0.16) / divisors(WoodKind::Hardwood).bending;
     assert_prints(share, 0.32, 0.01, "bending of a hardwood");
 }
 

@@ -1,5 +1,5 @@
 //! Strings whose every input is drawn at random within its tolerance: what the first order is checked
-//! against. Nothing here uses the code that is checked; a string is built anew for each draw, with the
+//! against. Nothing here uses the code that is checked; a string is built again for each draw, with the
 //! public constructors, and tuned and warmed by the laws of the string themselves.
 
 use std::sync::Arc;

@@ -5,7 +5,7 @@ use std::ops::Range;
 use leptos::prelude::*;
 
 use crate::app::rows;
-use crate::app::section::{self, SectionDrawing, Shape};
+use crate::app::section::{self, SectionDrawing, SectionShape};
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::TextField;
@@ -369,10 +369,10 @@ fn SectionView(drawing: SectionDrawing) -> impl IntoView {
     let shapes = shapes
         .into_iter()
         .map(|shape| match shape {
-            Shape::Circle { x, y, radius, layer } => {
+            SectionShape::Circle { x, y, radius, layer } => {
                 view! { <circle cx=x cy=y r=radius class=format!("layer-{layer}")></circle> }.into_any()
             }
-            Shape::Rect { x, y, width, height, layer } => {
+            SectionShape::Rect { x, y, width, height, layer } => {
                 view! { <rect x=x y=y width=width height=height class=format!("layer-{layer}")></rect> }.into_any()
             }
         })

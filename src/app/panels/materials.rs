@@ -8,7 +8,7 @@ mod tests_of;
 
 use leptos::prelude::*;
 
-use self::desk::{Desk, Line};
+use self::desk::{Desk, ListedMaterial};
 use self::facts::fact_row;
 use self::naming::{Naming, NewMaterial};
 use self::tests_of::trial_form;
@@ -44,7 +44,7 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
                 <div class="materials-list">
                     <ul aria-label="Materials">
                         {list(move || {
-                            let line = |line: Line| part(&line.clone(), move || list_line(desk, line).into_any());
+                            let line = |line: ListedMaterial| part(&line.clone(), move || list_line(desk, line).into_any());
                             desk.lines.get().into_iter().map(line).collect()
                         })}
                     </ul>
@@ -67,8 +67,8 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
     }
 }
 
-fn list_line(desk: Desk, line: Line) -> impl IntoView {
-    let Line { key, name, words } = line;
+fn list_line(desk: Desk, line: ListedMaterial) -> impl IntoView {
+    let ListedMaterial { key, name, words } = line;
     let choose = {
         let key = key.clone();
         move |_| desk.choose(key.clone())

@@ -8,10 +8,10 @@ use super::tools::{CellLine, Tools};
 use crate::app::store::{Part, Progress, Store, View};
 
 /// A view, the name of its button, its words, and what it is for.
-type Row = (View, &'static str, &'static str, &'static str);
+type ViewRow = (View, &'static str, &'static str, &'static str);
 
 /// In the order of the buttons.
-const VIEWS: [Row; 5] = [
+const VIEWS: [ViewRow; 5] = [
     (View::Chart, "chart-view", "String chart", "Every string: type, and see what follows"),
     (
         View::Drawing,

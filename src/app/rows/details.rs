@@ -10,7 +10,7 @@ use crate::design::{display, make_up_text};
 use crate::engine::analysis::{Analysis, HarpString, Known, StringFigures, partial_parts, stopped};
 use crate::engine::construction::{Layer, MakeUp, Section};
 use crate::engine::figure::Figure;
-use crate::engine::lever::Place;
+use crate::engine::lever::ContactPlace;
 use crate::engine::limit::is_above;
 use crate::engine::material::Class;
 use crate::engine::mechanics::{bare_end_inharmonicity, partial_cents};
@@ -332,7 +332,7 @@ fn contacts(
     units: &Units,
 ) -> Option<Block> {
     use crate::engine::analysis::Mechanism;
-    let fitted: &[(&str, Known<Place>)] = match string.mechanism {
+    let fitted: &[(&str, Known<ContactPlace>)] = match string.mechanism {
         Mechanism::None => return None,
         Mechanism::Lever => &[("Lever", figures.lever)],
         Mechanism::SingleDisc => &[("Disc", figures.disc_natural)],

@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use super::Place;
+use super::PlaceMm;
 use super::svg::number;
 
 /// The least and the greatest number of pixels for a millimetre.
@@ -24,7 +24,7 @@ pub struct Extent {
 
 impl Extent {
     /// Around places; `None` where none is a number.
-    pub fn of(places: impl Iterator<Item = Place>) -> Option<Self> {
+    pub fn of(places: impl Iterator<Item = PlaceMm>) -> Option<Self> {
         let mut found: Option<Self> = None;
         for (x, y) in places.filter(|(x, y)| x.is_finite() && y.is_finite()) {
             let now = found.unwrap_or(Self { left: x, right: x, bottom: y, top: y });
@@ -83,12 +83,12 @@ impl Look {
     }
 
     /// The place under a pixel of the paper.
-    pub fn place(self, (x, y): (f64, f64)) -> Place {
+    pub fn place(self, (x, y): (f64, f64)) -> PlaceMm {
         (self.left_mm + x / self.px_per_mm, self.top_mm - y / self.px_per_mm)
     }
 
     /// The pixel over a place.
-    pub fn pixel(self, (x, y): Place) -> (f64, f64) {
+    pub fn pixel(self, (x, y): PlaceMm) -> (f64, f64) {
         ((x - self.left_mm) * self.px_per_mm, (self.top_mm - y) * self.px_per_mm)
     }
 

@@ -1,7 +1,7 @@
 //! What can be shown over the drawing: its measures, and how the curve of the pins bends.
 
 use super::super::load_diagram::{self, LoadKind};
-use super::super::overlay::{Label, Overlay, Place};
+use super::super::overlay::{Label, Overlay, PlaceMm};
 use super::look::Extent;
 use super::svg::measured;
 use super::{Scene, Strung, along, apart, between, mm, way};
@@ -28,10 +28,10 @@ pub struct Given<'a> {
 }
 
 /// A key, the words of a list, and how it is made.
-pub type Kind = (&'static str, &'static str, fn(&Given<'_>) -> Overlay);
+pub type OverlayKind = (&'static str, &'static str, fn(&Given<'_>) -> Overlay);
 
 /// Everything that can be shown over the drawing.
-pub const OVER: &[Kind] = &[
+pub const OVER: &[OverlayKind] = &[
     ("none", "Nothing", nothing),
     ("measures", "Measures", measures),
     ("bend", "Bend of the pins", bend),
@@ -49,7 +49,7 @@ pub fn is_load(key: &str) -> bool {
 }
 
 /// The kind with a key.
-pub fn kind(key: &str) -> Kind {
+pub fn kind(key: &str) -> OverlayKind {
     OVER.iter().find(|kind| kind.0 == key).copied().unwrap_or(OVER[0])
 }
 
@@ -86,7 +86,7 @@ fn measures(given: &Given<'_>) -> Overlay {
     let said = |mm: f64| display::length_with_unit(Length::from_mm(mm), design.units.length);
     let tall = whole.top - whole.bottom;
     let (off, tick) = (0.05 * tall, 0.007 * tall);
-    let mut put = |one: Place, other: Place, at: Place, text: String| {
+    let mut put = |one: PlaceMm, other: PlaceMm, at: PlaceMm, text: String| {
         lines.extend(measured(one, other, tick));
         if !text.is_empty() {
             labels.push(Label::new(at, text));
@@ -147,7 +147,7 @@ fn measures(given: &Given<'_>) -> Overlay {
 /// The depth of the neck at the place of its middle line that is nearest to the marked string's pin.
 fn neck_depth(
     given: &Given<'_>,
-    put: &mut impl FnMut(Place, Place, Place, String),
+    put: &mut impl FnMut(PlaceMm, PlaceMm, PlaceMm, String),
     said: &impl Fn(f64) -> String,
 ) {
     let string = given.scene.strings.iter().find(|string| string.index == given.marked);
@@ -178,7 +178,7 @@ fn neck_depth(
 }
 
 /// The angle between strings and board, as a bow at the lowest hole.
-fn angle(given: &Given<'_>, tall: f64, lines: &mut Vec<Vec<Place>>, labels: &mut Vec<Label>) {
+fn angle(given: &Given<'_>, tall: f64, lines: &mut Vec<Vec<PlaceMm>>, labels: &mut Vec<Label>) {
     let (Some(lowest), [foot, end, ..]) = (given.scene.strings.last(), &given.scene.board[..])
     else {
         return;
@@ -210,7 +210,7 @@ fn bend(given: &Given<'_>) -> Overlay {
     };
     let most = scene.strings.iter().map(|string| curvature(string).abs()).fold(0.0, f64::max);
     let mut overlay = Overlay::default();
-    let mut tips: Vec<Place> = Vec::new();
+    let mut tips: Vec<PlaceMm> = Vec::new();
     for (place, string) in scene.strings.iter().enumerate() {
         let near = |place: usize| scene.strings.get(place).map(|other| other.bridge);
         let before = place.checked_sub(1).and_then(near).unwrap_or(string.bridge);

@@ -9,7 +9,7 @@ use std::fmt::Write as _;
 
 pub use self::writer::number;
 use self::writer::{LETTERS_PX, Writer};
-use super::super::overlay::{Overlay, Place, Side};
+use super::super::overlay::{Overlay, PlaceMm, Side};
 use super::{Scene, Strung, along, between, way};
 use crate::engine::geometry::Contact;
 
@@ -104,9 +104,9 @@ fn metal(w: &mut Writer, scene: &Scene) {
 
 /// Writes a shape about a place: the writer, the place, the way up along the strings, and how much room there is to
 /// either side.
-type Shape = fn(&mut Writer, Place, Place, f64);
+type ContactMark = fn(&mut Writer, PlaceMm, PlaceMm, f64);
 
-fn contacts(w: &mut Writer, scene: &Scene, kind: Contact, class: &str, shape: Shape) {
+fn contacts(w: &mut Writer, scene: &Scene, kind: Contact, class: &str, shape: ContactMark) {
     let of_kind = |string: &Strung| string.contacts.iter().any(|(contact, _)| *contact == kind);
     if !scene.strings.iter().any(of_kind) {
         return;
@@ -122,17 +122,17 @@ fn contacts(w: &mut Writer, scene: &Scene, kind: Contact, class: &str, shape: Sh
 }
 
 /// A flag beside the string, its foot where it touches.
-fn lever(w: &mut Writer, at: Place, up: Place, room: f64) {
+fn lever(w: &mut Writer, at: PlaceMm, up: PlaceMm, room: f64) {
     let right = (up.1, -up.0);
     let tip = along(along(at, right, room), up, 0.9 * room);
     w.line(&[along(at, right, -0.35 * room), along(at, right, room), tip], true);
 }
 
-fn disc(w: &mut Writer, at: Place, _: Place, room: f64) {
+fn disc(w: &mut Writer, at: PlaceMm, _: PlaceMm, room: f64) {
     w.circle(at, 0.85 * room);
 }
 
-fn disc_with_bar(w: &mut Writer, at: Place, up: Place, room: f64) {
+fn disc_with_bar(w: &mut Writer, at: PlaceMm, up: PlaceMm, room: f64) {
     let right = (up.1, -up.0);
     disc(w, at, up, room);
     w.line(&[along(at, right, -0.85 * room), along(at, right, 0.85 * room)], false);
@@ -214,7 +214,7 @@ pub fn marks_text(
             across.abs() < 2.0 * scene.gap_mm
         });
         // Above the highest place of the neck near by.
-        let up = |at: Place| at.0 * scene.up.0 + at.1 * scene.up.1;
+        let up = |at: PlaceMm| at.0 * scene.up.0 + at.1 * scene.up.1;
         let most = from_edge.map(|piece| up(piece.end())).fold(up(string.tuning), f64::max);
         let at = along(string.tuning, scene.up, most - up(string.tuning) + 13.0 * px);
         w.words_open("words said", 12.0);
@@ -262,9 +262,9 @@ pub fn overlay_text(overlay: &Overlay, px_per_mm: f64) -> String {
 }
 
 /// A line that measures, with a stroke across each end.
-pub fn measured(one: Place, other: Place, tick_mm: f64) -> Vec<Vec<Place>> {
+pub fn measured(one: PlaceMm, other: PlaceMm, tick_mm: f64) -> Vec<Vec<PlaceMm>> {
     let Some(way) = way(one, other) else { return Vec::new() };
     let across = ((way.0 + way.1) * 0.7, (way.1 - way.0) * 0.7);
-    let tick = |at: Place| vec![along(at, across, -tick_mm), along(at, across, tick_mm)];
+    let tick = |at: PlaceMm| vec![along(at, across, -tick_mm), along(at, across, tick_mm)];
     vec![vec![one, between(one, other), other], tick(one), tick(other)]
 }

@@ -27,13 +27,13 @@ const USUAL: [&str; 12] = [
 
 /// A kind of string, with what its place in the usual order depends on.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Kind {
+pub(super) struct StringKind {
     /// Its materials: `steel + silk + bronze`; `weighed` where the core of a weighed string is not known.
     pub name: String,
     rank: (u8, usize, usize),
 }
 
-impl Kind {
+impl StringKind {
     /// Of a make-up.
     pub fn of(make_up: &MakeUp) -> Self {
         let layers = make_up.layers();
@@ -101,7 +101,7 @@ mod tests {
             let mut material = built_in().into_iter().find(|m| key.ends_with(&m.key)).unwrap();
             material.key = key.to_owned();
             let diameter = crate::engine::units::Length::from_mm(0.8);
-            Kind::of(&MakeUp::plain(Arc::new(material), diameter).unwrap())
+            StringKind::of(&MakeUp::plain(Arc::new(material), diameter).unwrap())
         });
         for pair in kinds.windows(2) {
             assert!(pair[1].is_below(&pair[0]), "{pair:?}");

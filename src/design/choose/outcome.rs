@@ -1,6 +1,6 @@
 //! What an answer of the search means for the design.
 
-use super::kind::Kind;
+use super::kind::StringKind;
 use super::words::{self, Line};
 use super::{Task, Totals};
 use crate::design::display::string_name;
@@ -249,7 +249,7 @@ impl Task {
             };
             match &string.make_up {
                 Ok(make_up) => {
-                    let name = Kind::of(make_up).name;
+                    let name = StringKind::of(make_up).name;
                     let family = self.kinds.iter().position(|kind| *kind == name);
                     place.kept = Some(Kept { make_up: make_up.clone(), family });
                 }
@@ -319,8 +319,8 @@ impl Task {
 /// How often the kind changes from a string to the next that has one.
 fn changes(resolved: &Resolved) -> usize {
     let strings = resolved.harp.strings.iter();
-    let kinds = strings.filter_map(|string| string.make_up.as_ref().ok().map(Kind::of));
-    let kinds: Vec<Kind> = kinds.collect();
+    let kinds = strings.filter_map(|string| string.make_up.as_ref().ok().map(StringKind::of));
+    let kinds: Vec<StringKind> = kinds.collect();
     kinds.windows(2).filter(|pair| pair[0].name != pair[1].name).count()
 }
 

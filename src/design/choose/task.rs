@@ -2,7 +2,7 @@
 
 use std::ops::RangeInclusive;
 
-use super::kind::{Kind, kind_in_words, kind_name};
+use super::kind::{StringKind, kind_in_words, kind_name};
 use super::{Shop, Task};
 use crate::design::document::{
     Design, MaterialSpec, StockItem, StringSpec, WantsSpec, WeightsSpec,
@@ -11,7 +11,7 @@ use crate::design::resolve::{Resolved, resolve};
 use crate::design::targets::{places, wanted};
 use crate::design::typed;
 use crate::engine::choose::Task as Search;
-use crate::engine::choose::{Family, Item, Kept, Place, Price, Rules, Target, Weights, Zone};
+use crate::engine::choose::{Family, Item, Kept, Price, Rules, Target, TaskString, Weights, Zone};
 use crate::engine::construction::MakeUp;
 use crate::engine::order::sort;
 use crate::engine::pitch::Note;
@@ -38,7 +38,7 @@ struct Candidate {
     make_up: MakeUp,
     /// Whether one before it is the same string: as a thing to choose they are one.
     is_double: bool,
-    kind: Kind,
+    kind: StringKind,
     price: Option<Price>,
     notes: (Option<Note>, Option<Note>),
 }
@@ -59,13 +59,13 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
     let strings = &resolved.harp.strings;
     let families =
         families(design, resolved, (&materials, &places), &mut candidates, &mut left_out);
-    let family = |kind: &Kind| families.iter().position(|(name, _)| *name == kind.name);
+    let family = |kind: &StringKind| families.iter().position(|(name, _)| *name == kind.name);
     let wants = wanted(design, resolved);
     let weight = share(targets.weights.target);
     let mut sought = Vec::new();
     let mut without: Vec<String> = Vec::new();
     let place = |(index, string): (usize, &crate::engine::analysis::HarpString)| {
-        let mut place = Place {
+        let mut place = TaskString {
             note: string.note,
             frequency: string.frequency,
             length: string.length,
@@ -82,7 +82,7 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
         } else {
             match &string.make_up {
                 Ok(make_up) => {
-                    let family = family(&Kind::of(make_up));
+                    let family = family(&StringKind::of(make_up));
                     place.kept = Some(Kept { make_up: make_up.clone(), family });
                 }
                 // Nothing is sought for it and nothing stands on it.
@@ -91,7 +91,7 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
         }
         place
     };
-    let strings: Vec<Place> = strings.iter().enumerate().map(place).collect();
+    let strings: Vec<TaskString> = strings.iter().enumerate().map(place).collect();
     if !without.is_empty() {
         let count = counted(without.len(), "string");
         let text = list(&without);
@@ -141,10 +141,10 @@ fn families(
         .harp
         .strings
         .iter()
-        .filter_map(|string| string.make_up.as_ref().ok().map(Kind::of));
+        .filter_map(|string| string.make_up.as_ref().ok().map(StringKind::of));
     let mut families: Vec<(String, Option<(usize, usize)>)> = Vec::new();
     if design.targets.kinds.is_empty() {
-        let mut kinds: Vec<Kind> = Vec::new();
+        let mut kinds: Vec<StringKind> = Vec::new();
         for kind in candidates.iter().map(|candidate| candidate.kind.clone()).chain(present) {
             if !kinds.contains(&kind) {
                 kinds.push(kind);
@@ -217,7 +217,7 @@ fn candidates(
         let same_currency = item.currency.trim() == currency;
         let price = item.price.filter(|_| same_currency).and_then(|price| price_of(item, price));
         other_currency += usize::from(item.price.is_some() && !same_currency);
-        let kind = Kind::of(&make_up);
+        let kind = StringKind::of(&make_up);
         let notes = (note(&item.lowest), note(&item.highest));
         let is_double = candidates.iter().any(|other| other.make_up.is_alike(&make_up));
         let item = item.clone();

@@ -3,7 +3,7 @@
 mod doubles;
 
 use super::both::Both;
-use super::kind::Kind;
+use super::kind::StringKind;
 use super::lengths::{Lengths, Room, Strength, Way, lengths, written};
 use super::*;
 use crate::design::document::{
@@ -43,7 +43,7 @@ impl Bench {
         let mut stock = starting_list();
         let mut kinds: Vec<String> = Vec::new();
         for (string, meant) in design.strings.iter().zip(resolve(&design).harp.strings) {
-            let name = Kind::of(meant.make_up.as_ref().unwrap()).name;
+            let name = StringKind::of(meant.make_up.as_ref().unwrap()).name;
             if !kinds.contains(&name) {
                 kinds.push(name);
             }

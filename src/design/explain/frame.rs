@@ -10,7 +10,7 @@ use super::symbols::Symbol;
 use crate::design::letters::capital;
 use crate::engine::material::Sourced;
 use crate::engine::structure::duration::LoadTime;
-use crate::engine::structure::wood::{Kind, SCATTER, Wood, divisors, woods};
+use crate::engine::structure::wood::{SCATTER, Wood, WoodKind, divisors, woods};
 use crate::engine::units::Stress;
 
 macro_rules! symbols {
@@ -54,7 +54,7 @@ symbols! {
     STRENGTH = "r", "mean strength of small clear pieces", "MPa", |_| Some(sugar_maple()?.bending?.value.to_mpa());
     SPREAD = "v", "coefficient of variation of that strength", "", |_| Some(SCATTER.bending);
     TIME = "d", "factor for the time of the load", "", |_| Some(LoadTime::Permanent.factor().value);
-    DIVISOR = "n", "divisor of the standard, safety included", "", |_| Some(divisors(Kind::Hardwood).bending);
+    DIVISOR = "n", "divisor of the standard, safety included", "", |_| Some(divisors(WoodKind::Hardwood).bending);
     SHARE = "S", "share of the short-time strength that is left, in per cent", "", |_| None;
     SECONDS = "z", "time under load in seconds", "", |_| None;
 }

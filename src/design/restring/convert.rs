@@ -130,7 +130,7 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
             changes.push(why_not(format!("the material \"{name}\" is not known (choose another)")));
             continue;
         };
-        let place = Place { harp: &harp, row, figures: &before.strings[row] };
+        let place = StringAt { harp: &harp, row, figures: &before.strings[row] };
         let wanted = match place.wanted(material, conversion.equal) {
             Ok(wanted) => wanted,
             Err(remark) => {
@@ -174,13 +174,13 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
 }
 
 /// One string of the harp.
-struct Place<'a> {
+struct StringAt<'a> {
     harp: &'a Harp,
     row: usize,
     figures: &'a StringFigures,
 }
 
-impl Place<'_> {
+impl StringAt<'_> {
     /// The gauge of the new material that keeps the figure.
     fn wanted(&self, material: &Arc<Material>, equal: Equal) -> Result<Length, &'static str> {
         let Some(string) = self.harp.strings.get(self.row) else {

@@ -44,12 +44,12 @@ impl Made {
 }
 
 /// The pitch, if it can be computed with.
-pub(in crate::engine) fn lawful_pitch(frequency: Known<Frequency>) -> Known<Frequency> {
+pub(in crate::engine) fn usable_pitch(frequency: Known<Frequency>) -> Known<Frequency> {
     within(frequency, Frequency::to_hz, FREQUENCY_HZ, Unknown::Pitch)
 }
 
 /// The length, if it can be computed with.
-pub(in crate::engine) fn lawful_length(length: Known<Length>) -> Known<Length> {
+pub(in crate::engine) fn usable_length(length: Known<Length>) -> Known<Length> {
     within(length, Length::to_m, LENGTH_M, Unknown::Length)
 }
 

@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use super::pull::{Made, finite, lawful_length, lawful_pitch, stiffness_of};
+use super::pull::{Made, finite, stiffness_of, usable_length, usable_pitch};
 use super::{Conditions, Harp, HarpString, Known, Mechanism, StringFigures, Unknown};
 use crate::engine::construction::{MakeUp, area_m2};
 use crate::engine::cut::cut_length;
@@ -19,8 +19,8 @@ use crate::engine::units::{Force, Impedance, Length, LinearDensity, Stress};
 
 /// Every figure of one string of a harp.
 pub(in crate::engine) fn figures(number: usize, string: &HarpString, harp: &Harp) -> StringFigures {
-    let frequency = lawful_pitch(string.frequency);
-    let length = lawful_length(string.length);
+    let frequency = usable_pitch(string.frequency);
+    let length = usable_length(string.length);
     let make_up = string.make_up.as_ref().map_err(|why| *why);
     let linear_density = finite(make_up.map(MakeUp::linear_density), LinearDensity::to_kg_per_m);
     let made = make_up.map(Made::of);
@@ -106,10 +106,10 @@ fn vibration(figures: &mut StringFigures, make_up: Known<&MakeUp>, harp: &Harp) 
 /// What the string does to the soundboard: the parts of its pull, `T sin θ` and `T cos θ`.
 fn on_board(figures: &mut StringFigures, angle_rad: f64) {
     let (sine, cosine) = angle_rad.sin_cos();
-    let lawful = angle_rad > 0.0 && angle_rad < PI;
+    let usable = angle_rad > 0.0 && angle_rad < PI;
     let part = |share: f64| {
         let tension = figures.tension?;
-        if !lawful {
+        if !usable {
             return Err(Unknown::OutOfReach);
         }
         finite(Ok(Force::from_n(share * tension.to_n())), Force::to_n)

@@ -113,7 +113,7 @@ impl Prepared {
     pub(super) fn new(band: &Band, parts: &NeckParts) -> Result<Self, BearingError> {
         let (shape, supports) =
             band.neck.as_ref().zip(band.supports()).ok_or(BearingError::NoNeck)?;
-        let line = Line::new(shape.centre.iter().map(|station| (station.at, station.depth)));
+        let line = MiddleLine::new(shape.centre.iter().map(|station| (station.at, station.depth)));
         let axis = line.axis(parts)?;
         let bends = axis
             .iter()
@@ -177,12 +177,12 @@ impl Prepared {
 }
 
 /// The middle line with its drawn depth.
-struct Line {
+struct MiddleLine {
     /// How far along, where, and how deep in metres.
     places: Vec<(f64, (f64, f64), f64)>,
 }
 
-impl Line {
+impl MiddleLine {
     fn new(stations: impl Iterator<Item = (Point, Length)>) -> Self {
         let mut places: Vec<(f64, (f64, f64), f64)> = Vec::new();
         for (at, depth) in stations {

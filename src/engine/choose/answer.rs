@@ -179,7 +179,7 @@ pub(super) fn best(task: &Task, table: &Table, chain: &Chain, solved: &SolvedSet
     }
 }
 
-/// A set from the candidate of each layer. The parts are worked out anew, string by string.
+/// A set from the candidate of each layer. The parts are worked out again, string by string.
 pub(super) fn set(task: &Task, table: &Table, chain: &Chain, chosen: &[usize]) -> Set {
     let strings = task.strings.len();
     let mut set = Set {

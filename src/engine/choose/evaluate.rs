@@ -1,7 +1,7 @@
 //! Every item on every string: its pull, and which rules it would break there.
 
 use super::{Item, Price, Rules, Target, Task, Weights};
-use crate::engine::analysis::{Made, lawful_length, lawful_pitch, stiffness_of};
+use crate::engine::analysis::{Made, stiffness_of, usable_length, usable_pitch};
 use crate::engine::cut::cut_length;
 use crate::engine::limit::{is_above, is_below};
 use crate::engine::order::sort;
@@ -181,9 +181,9 @@ impl Table {
         let listed =
             [given.feel, given.tension, given.at_change, given.change, given.item, given.price];
         let of_strings = task.strings.iter().map(|place| place.weight);
-        let greatest = listed.into_iter().chain(of_strings).map(lawful).fold(0.0, f64::max);
+        let greatest = listed.into_iter().chain(of_strings).map(usable).fold(0.0, f64::max);
         self.scale = if greatest > 0.0 { greatest } else { 1.0 };
-        let share = |weight: f64| lawful(weight) / self.scale;
+        let share = |weight: f64| usable(weight) / self.scale;
         self.weights = Weights {
             feel: share(given.feel),
             tension: share(given.tension),
@@ -202,7 +202,7 @@ impl Table {
     pub fn add(&mut self, task: &Task, string: usize) {
         let place = &task.strings[string];
         let (Ok(frequency), Ok(length)) =
-            (lawful_pitch(place.frequency), lawful_length(place.length))
+            (usable_pitch(place.frequency), usable_length(place.length))
         else {
             return;
         };
@@ -214,7 +214,7 @@ impl Table {
             None => None,
         };
         let target = target.filter(|log| log.is_finite());
-        let weight = lawful(place.weight) / self.scale;
+        let weight = usable(place.weight) / self.scale;
         let (mut least, mut greatest, mut limits_gauge) = (f64::NEG_INFINITY, f64::INFINITY, false);
         for zone in task.rules.zones.iter().filter(|zone| covers(zone.strings, string)) {
             limits_gauge |= zone.least.is_some() || zone.greatest.is_some();
@@ -412,7 +412,7 @@ fn whole_nm(gauge: Length) -> f64 {
     (gauge.to_m() * 1e9).round()
 }
 
-fn lawful(weight: f64) -> f64 {
+fn usable(weight: f64) -> f64 {
     if weight > 0.0 && weight.is_finite() { weight } else { 0.0 }
 }
 

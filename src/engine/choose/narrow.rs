@@ -2,7 +2,7 @@
 //!
 //! With prices on the pull and on each further item instead of their limits, one pass up and one pass down tell the
 //! least that any set with a certain item on a certain string comes to. Where that is more than a set that is known
-//! to be lawful, the item goes. No best set, and none that is equally good, is lost.
+//! to keep the rules, the item goes. No best set, and none that is equally good, is lost.
 
 use super::chain::Chain;
 use super::evaluate::count;
@@ -58,7 +58,7 @@ pub(super) struct Narrow {
     relaxed: Chain,
     pass: Pass,
     best: Option<Tried>,
-    /// Cost of the best lawful set found.
+    /// Cost of the best set found that keeps the rules.
     known: f64,
     pull: Price,
     items: Price,
@@ -170,7 +170,7 @@ impl Narrow {
         if price > 0.0 && price.is_finite() { 1.05 * price } else { 1.0 }
     }
 
-    /// Begins the pass the other way, at the prices with the best bound; without a lawful set nothing can be left out.
+    /// Begins the pass the other way, at the prices with the best bound; without such a set nothing can be left out.
     fn turn(&mut self) {
         match &self.best {
             Some(best) if self.known < f64::INFINITY => {

@@ -50,7 +50,7 @@ pub struct Search {
 /// A string of half a metre at 200 Hz that should pull 40 N needs 1 g/m; of 0.9, 1.0 and 1.2 g/m the middle one.
 ///
 /// ```
-/// use stringloft::engine::choose::{Family, Item, Pick, Place, Rules, Target, Task, Weights, choose};
+/// use stringloft::engine::choose::{Family, Item, Pick, TaskString, Rules, Target, Task, Weights, choose};
 /// use stringloft::engine::construction::MakeUp;
 /// use stringloft::engine::cut::Allowance;
 /// use stringloft::engine::units::{Force, Frequency, Length, LinearDensity};
@@ -63,7 +63,7 @@ pub struct Search {
 ///     lowest: None,
 ///     highest: None,
 /// };
-/// let string = Place {
+/// let string = TaskString {
 ///     note: None,
 ///     frequency: Ok(Frequency::from_hz(200.0)),
 ///     length: Ok(Length::from_mm(500.0)),

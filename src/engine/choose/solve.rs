@@ -36,7 +36,7 @@ pub(super) struct SolvedSet {
 
 /// A point of the trade between cost and pull.
 #[derive(Clone, Debug, Default)]
-struct Point {
+struct Trade {
     cost: f64,
     pull: f64,
     set: Vec<usize>,
@@ -62,8 +62,8 @@ pub(super) struct Solve {
     pass: Pass,
     lightest: Pass,
     /// Too heavy, but cheaper; light enough.
-    heavy: Point,
-    light: Point,
+    heavy: Trade,
+    light: Trade,
     bound: f64,
     passes: usize,
     /// The price is given, and there is no limit.
@@ -89,8 +89,8 @@ impl Solve {
             phase: Phase::Free,
             pass,
             lightest: Pass::default(),
-            heavy: Point::default(),
-            light: Point::default(),
+            heavy: Trade::default(),
+            light: Trade::default(),
             bound: f64::NEG_INFINITY,
             passes: 0,
             fixed,
@@ -154,7 +154,7 @@ impl Solve {
         // Of equal sets another may be light enough.
         let set = self.pass.set(&self.chain, 0, from, start);
         let (cost, pull) = self.chain.sums(&set);
-        self.heavy = Point { cost, pull, set };
+        self.heavy = Trade { cost, pull, set };
         self.lightest = Pass::of_pull(&self.chain);
         self.phase = Phase::Lightest;
     }
@@ -168,7 +168,7 @@ impl Solve {
         }
         let set = self.lightest.set(&self.chain, 0, from, start);
         let (cost, pull) = self.chain.sums(&set);
-        self.light = Point { cost, pull, set };
+        self.light = Trade { cost, pull, set };
         if self.heavy.pull <= 1.0 + ROUNDING {
             self.light = std::mem::take(&mut self.heavy);
             self.label();
@@ -201,7 +201,7 @@ impl Solve {
             self.label();
             return;
         }
-        let point = Point { cost, pull, set };
+        let point = Trade { cost, pull, set };
         if pull > 1.0 + ROUNDING {
             self.heavy = point;
         } else {

@@ -40,7 +40,7 @@ pub(super) fn known_m(length: Known<Length>) -> Option<f64> {
 pub(super) struct Edges {
     pub least: (f64, Bound),
     pub most: (f64, Bound),
-    /// A load share is asked that cannot be told.
+    /// A load share is asked for that cannot be worked out.
     pub lacks_share: bool,
 }
 

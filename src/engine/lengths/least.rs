@@ -48,7 +48,7 @@ enum Side {
 }
 
 /// One square: `(Σ coefs · x − rhs)²`, from the column `first` on.
-struct Row {
+struct Equation {
     first: usize,
     coefs: [f64; BAND],
     rhs: f64,
@@ -74,15 +74,15 @@ impl Problem<'_> {
     }
 
     /// The squares for a step from `logs`, ordered by their first columns.
-    fn rows(&self, logs: &[f64]) -> Vec<Row> {
+    fn rows(&self, logs: &[f64]) -> Vec<Equation> {
         let mut rows = Vec::with_capacity(2 * logs.len());
         for (first, log) in logs.iter().enumerate() {
             if let Some((off, slope)) = (self.pull)(first, *log) {
-                rows.push(Row { first, coefs: [slope, 0.0, 0.0, 0.0], rhs: -off });
+                rows.push(Equation { first, coefs: [slope, 0.0, 0.0, 0.0], rhs: -off });
             }
             if let Some(bend) = difference(logs, self.order, first) {
                 let coefs = DIFFERENCES[self.order - 1].map(|coef| self.stiff * coef);
-                rows.push(Row { first, coefs, rhs: -self.stiff * bend });
+                rows.push(Equation { first, coefs, rhs: -self.stiff * bend });
             }
         }
         rows
@@ -109,7 +109,7 @@ impl Problem<'_> {
                     .map(|(i, log)| within(i, log + share * step[i]))
                     .collect();
                 let there = self.sum(&trial);
-                // As good as the sum can be told.
+                // As good as the digits of the sum allow.
                 if there <= sum * (1.0 + 1e-14) {
                     break Some((trial, there));
                 }
@@ -157,7 +157,7 @@ impl Problem<'_> {
 }
 
 /// Half of the slope of the sum of squares along each column, and half of its bend.
-fn slopes(rows: &[Row], x: &[f64]) -> (Vec<f64>, Vec<f64>) {
+fn slopes(rows: &[Equation], x: &[f64]) -> (Vec<f64>, Vec<f64>) {
     let (mut slope, mut bend) = (vec![0.0; x.len()], vec![0.0; x.len()]);
     for row in rows {
         let columns = row.first..(row.first + BAND).min(x.len());
@@ -174,7 +174,7 @@ fn slopes(rows: &[Row], x: &[f64]) -> (Vec<f64>, Vec<f64>) {
 
 /// The bounded least squares of a step, beginning at no step at all, which is within the bounds. `sides`
 /// says which bounds are held at first and at last.
-fn bounded(rows: &[Row], bounds: &[(f64, f64)], sides: &mut [Side]) -> Vec<f64> {
+fn bounded(rows: &[Equation], bounds: &[(f64, f64)], sides: &mut [Side]) -> Vec<f64> {
     let mut x = vec![0.0; bounds.len()];
     for (x, (side, (least, most))) in x.iter_mut().zip(sides.iter().zip(bounds)) {
         match side {
@@ -230,7 +230,7 @@ fn bounded(rows: &[Row], bounds: &[(f64, f64)], sides: &mut [Side]) -> Vec<f64> 
 }
 
 /// The least sum over the free columns, the others staying where they are.
-fn on_face(rows: &[Row], x: &[f64], sides: &[Side]) -> Vec<f64> {
+fn on_face(rows: &[Equation], x: &[f64], sides: &[Side]) -> Vec<f64> {
     let mut place = Vec::with_capacity(x.len());
     let mut count = 0;
     for side in sides {

@@ -58,10 +58,10 @@ impl Target {
             Aim::Tension(aim) => aim.to_n(),
             Aim::Stiffness(aim) => aim.to_n_per_m(),
         };
-        let is_lawful = value.is_finite() && value > 0.0;
+        let is_usable = value.is_finite() && value > 0.0;
         let counts = asked.weight.is_finite() && asked.weight > 0.0;
         let plucked = pluck_ratio > 0.0 && pluck_ratio < 1.0 || matches!(aim, Aim::Tension(_));
-        if !(is_lawful && counts && plucked) {
+        if !(is_usable && counts && plucked) {
             return None;
         }
         Some(Self { string: Sounding::of(string)?, aim, root: asked.weight.sqrt(), pluck_ratio })

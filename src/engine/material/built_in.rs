@@ -11,7 +11,7 @@ struct Entry {
     density: (f64, &'static str, Standing),
     /// Base in GPa, rise with stress, source, standing.
     modulus: (f64, f64, &'static str, Standing),
-    strength: (Row, &'static str, Standing),
+    strength: (StrengthRow, &'static str, Standing),
     class: Class,
     /// As the modulus.
     intermediate_modulus: Option<(f64, f64, &'static str, Standing)>,
@@ -31,7 +31,7 @@ enum Spread {
     StepsInch(&'static [(f64, f64)]),
 }
 
-enum Row {
+enum StrengthRow {
     Mpa(f64),
     /// Inches and ksi, with straight lines between.
     TableInchKsi(&'static [(f64, f64)]),
@@ -117,7 +117,7 @@ const ENTRIES: [Entry; 12] = [
         ),
         modulus: (4.5, 39.0, POLYMER_MODULUS, SecondHand),
         strength: (
-            Row::Mpa(310.0),
+            StrengthRow::Mpa(310.0),
             "from the breaking lengths of one string in an essay on harp strings and design (2020), taking 1150 kg/m³",
             Computed,
         ),
@@ -150,7 +150,7 @@ const ENTRIES: [Entry; 12] = [
             SecondHand,
         ),
         strength: (
-            Row::Mpa(300.0),
+            StrengthRow::Mpa(300.0),
             "the least of the measured products of pitch and length, 240 m/s on 0.40 mm gut (a gut string maker's note)",
             Computed,
         ),
@@ -174,7 +174,7 @@ const ENTRIES: [Entry; 12] = [
              Materials 11 (2018) 2160, abstract); nylon's law is second-hand",
             SecondHand,
         ),
-        strength: (Row::Mpa(400.0), "Source: to be found", FromMemory),
+        strength: (StrengthRow::Mpa(400.0), "Source: to be found", FromMemory),
         class: Class::Polymer,
         intermediate_modulus: Some((4.5, 39.0, AS_FAST, FromMemory)),
         slow_modulus: Some((
@@ -194,7 +194,7 @@ const ENTRIES: [Entry; 12] = [
         other_names: &["music wire", "piano wire", "spring steel", "carbon steel", "a228"],
         density: (7850.0, EN_SM, Seen),
         modulus: (206.0, 0.0, EN_SM, Seen),
-        strength: (Row::TableInchKsi(&MUSIC_WIRE_INCH_KSI), A228, Seen),
+        strength: (StrengthRow::TableInchKsi(&MUSIC_WIRE_INCH_KSI), A228, Seen),
         class: Class::Metal,
         intermediate_modulus: None,
         slow_modulus: None,
@@ -218,7 +218,7 @@ const ENTRIES: [Entry; 12] = [
         density: (8860.0, "ASTM B103, alloy sheet for C51000", Seen),
         modulus: (110.0, 0.0, "ASTM B103, alloy sheet for C51000", Seen),
         strength: (
-            Row::StepsInchKsi(&[(0.025, 145.0), (0.0625, 135.0), (0.125, 130.0)]),
+            StrengthRow::StepsInchKsi(&[(0.025, 145.0), (0.0625, 135.0), (0.125, 130.0)]),
             B159,
             Seen,
         ),
@@ -242,7 +242,7 @@ const ENTRIES: [Entry; 12] = [
             Seen,
         ),
         strength: (
-            Row::Mpa(830.0),
+            StrengthRow::Mpa(830.0),
             "a copper-alloy wire mill's sheet for C26000 round wire, spring temper",
             Seen,
         ),
@@ -261,7 +261,7 @@ const ENTRIES: [Entry; 12] = [
         density: (8750.0, "Source: to be found", FromMemory),
         modulus: (115.0, 0.0, "Source: to be found", FromMemory),
         strength: (
-            Row::Mpa(600.0),
+            StrengthRow::Mpa(600.0),
             "Source: to be found (600 to 725 MPa; a supplier's sheet after ASTM B134 has 455 to 530 MPa for half-hard wire of 1.5 to 6 mm)",
             FromMemory,
         ),
@@ -279,7 +279,7 @@ const ENTRIES: [Entry; 12] = [
         other_names: &["cu"],
         density: (8920.0, SPECIFIC_STRENGTH, Seen),
         modulus: (122.0, 0.0, NORTON, Seen),
-        strength: (Row::Mpa(220.0), SPECIFIC_STRENGTH, Seen),
+        strength: (StrengthRow::Mpa(220.0), SPECIFIC_STRENGTH, Seen),
         class: Class::Metal,
         intermediate_modulus: None,
         slow_modulus: None,
@@ -303,7 +303,7 @@ const ENTRIES: [Entry; 12] = [
         density: (10_360.0, "a precious-metal supplier's data for sterling silver", Seen),
         modulus: (75.0, 0.0, "Source: to be found (75 to 83 GPa)", FromMemory),
         strength: (
-            Row::Mpa(552.0),
+            StrengthRow::Mpa(552.0),
             "a precious-metal supplier's data for sterling silver wire, spring hard",
             Seen,
         ),
@@ -322,7 +322,7 @@ const ENTRIES: [Entry; 12] = [
         density: (7800.0, "Source: to be found (7700 to 7870 kg/m³)", FromMemory),
         modulus: (195.0, 0.0, "Source: to be found (190 to 200 GPa)", FromMemory),
         strength: (
-            Row::Mpa(700.0),
+            StrengthRow::Mpa(700.0),
             "Source: to be found (700 to 1100 MPa, rising as the gauge falls)",
             FromMemory,
         ),
@@ -344,7 +344,7 @@ const ENTRIES: [Entry; 12] = [
         other_names: &["silk bedding"],
         density: (1340.0, "a silk spinner's data sheet", Seen),
         modulus: (5.0, 0.0, "a silk spinner's data sheet", Seen),
-        strength: (Row::Mpa(500.0), "a silk spinner's data sheet (500 to 600 MPa)", Seen),
+        strength: (StrengthRow::Mpa(500.0), "a silk spinner's data sheet (500 to 600 MPa)", Seen),
         class: Class::Natural,
         intermediate_modulus: None,
         slow_modulus: None,
@@ -369,7 +369,7 @@ const ENTRIES: [Entry; 12] = [
             Computed,
         ),
         strength: (
-            Row::Mpa(653.0),
+            StrengthRow::Mpa(653.0),
             "from Morton and Hearle, table 13.2: 0.47 N/tex, taking 1390 kg/m³",
             Computed,
         ),
@@ -413,9 +413,9 @@ fn material(entry: &Entry) -> Material {
     let (density, density_source, density_standing) = entry.density;
     let (row, strength_source, strength_standing) = &entry.strength;
     let strength = match row {
-        Row::Mpa(mpa) => Strength::Constant(Stress::from_mpa(*mpa)),
-        Row::TableInchKsi(rows) => Strength::Table(inches(rows, Stress::from_ksi)),
-        Row::StepsInchKsi(rows) => Strength::Steps(inches(rows, Stress::from_ksi)),
+        StrengthRow::Mpa(mpa) => Strength::Constant(Stress::from_mpa(*mpa)),
+        StrengthRow::TableInchKsi(rows) => Strength::Table(inches(rows, Stress::from_ksi)),
+        StrengthRow::StepsInchKsi(rows) => Strength::Steps(inches(rows, Stress::from_ksi)),
     };
     let spread = |spread: &Spread| match spread {
         Spread::Mm(mm) => Tolerance::Constant(Length::from_mm(*mm)),

@@ -183,8 +183,8 @@ impl Strut {
     /// `σ A` and the load of Euler. `None` where the limit is not a stress above 0, or the eccentricity is
     /// endless.
     pub fn load_at(self, limit: Stress, eccentricity: Length) -> Option<Force> {
-        let lawful = limit.to_pa() > 0.0 && limit.to_pa().is_finite();
-        if !lawful || !eccentricity.to_m().is_finite() {
+        let usable = limit.to_pa() > 0.0 && limit.to_pa().is_finite();
+        if !usable || !eccentricity.to_m().is_finite() {
             return None;
         }
         let (mut low, mut high) = (0.0, self.euler().to_n().min(limit.to_pa() * self.area_m2));
@@ -275,8 +275,8 @@ pub fn bending_with_compression(
     let axial = compression.0.to_pa() / compression.1.to_pa();
     let bent = bending.0.to_pa() / bending.1.to_pa();
     let left = 1.0 - compression.0.to_pa() / critical.to_pa();
-    let lawful = compression.1.to_pa() > 0.0 && bending.1.to_pa() > 0.0 && left > 0.0;
-    lawful.then(|| axial * axial + bent / left).filter(|ratio| ratio.is_finite())
+    let usable = compression.1.to_pa() > 0.0 && bending.1.to_pa() > 0.0 && left > 0.0;
+    usable.then(|| axial * axial + bent / left).filter(|ratio| ratio.is_finite())
 }
 
 /// How far bending and tension together use a part up: `f_t/F_t′ + f_b/F_b*`; 1 is all.
@@ -287,9 +287,9 @@ pub fn bending_with_compression(
 ///
 /// *National Design Specification for Wood Construction*, 3.9.1 (from memory).
 pub fn bending_with_tension(tension: (Stress, Stress), bending: (Stress, Stress)) -> Option<f64> {
-    let lawful = tension.1.to_pa() > 0.0 && bending.1.to_pa() > 0.0;
+    let usable = tension.1.to_pa() > 0.0 && bending.1.to_pa() > 0.0;
     let ratio = tension.0.to_pa() / tension.1.to_pa() + bending.0.to_pa() / bending.1.to_pa();
-    lawful.then_some(ratio).filter(|ratio| ratio.is_finite())
+    usable.then_some(ratio).filter(|ratio| ratio.is_finite())
 }
 
 #[cfg(test)]

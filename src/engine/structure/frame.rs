@@ -156,7 +156,7 @@ impl Resultant {
 pub enum FrameError {
     /// A number that is none.
     #[error(
-        "every place and pull must be a number, got one that is none in the {what} (give it anew)"
+        "every place and pull must be a number, got one that is none in the {what} (give it again)"
     )]
     NotANumber {
         /// Where.
@@ -167,7 +167,7 @@ pub enum FrameError {
     NoPulls,
     /// The neck has no length.
     #[error(
-        "the line of the neck must have two points or more, each away from the last, got {got} (draw it anew)"
+        "the line of the neck must have two points or more, each away from the last, got {got} (draw it again)"
     )]
     Axis {
         /// How many points there are that differ from the one before.

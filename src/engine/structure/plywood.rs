@@ -146,7 +146,7 @@ impl Ply {
             .then(|| strength.to_pa() / self.modulus.to_pa())
     }
 
-    fn is_lawful(&self) -> bool {
+    fn is_usable(&self) -> bool {
         let figures =
             [self.modulus, self.modulus_across, self.bending, self.tension, self.compression];
         let thick = self.thickness.to_m();
@@ -166,7 +166,7 @@ impl Panel {
         if plies.is_empty() || plies.len() > MOST_PLIES {
             return Err(PanelError::Plies { got: plies.len() });
         }
-        if let Some(at) = plies.iter().position(|ply| !ply.is_lawful()) {
+        if let Some(at) = plies.iter().position(|ply| !ply.is_usable()) {
             return Err(PanelError::Ply { number: at + 1 });
         }
         if plies.iter().all(|ply| ply.modulus.to_pa() <= 0.0) {

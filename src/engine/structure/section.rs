@@ -11,7 +11,7 @@ use crate::engine::units::{Force, Length, Moment, Stress};
 #[non_exhaustive]
 pub enum SectionError {
     /// A side is zero, negative, endless or no number.
-    #[error("the {side} must be more than 0 mm, got {got_mm} mm (measure it anew)")]
+    #[error("the {side} must be more than 0 mm, got {got_mm} mm (measure it again)")]
     Side {
         /// Which side.
         side: &'static str,

@@ -52,12 +52,12 @@ pub fn board_load(
     spacing: Length,
     measured: Spacing,
 ) -> Option<BoardLoad> {
-    let lawful = spacing.to_m() > 0.0
+    let usable = spacing.to_m() > 0.0
         && spacing.to_m().is_finite()
         && angle_rad > 0.0
         && angle_rad < std::f64::consts::PI
         && tension.to_n().is_finite();
-    if !lawful {
+    if !usable {
         return None;
     }
     let (sine, cosine) = angle_rad.sin_cos();

@@ -201,8 +201,8 @@ pub struct Joint {
 ///
 /// `None` where an area is not above 0.
 pub fn joint(joint: Joint, allowable: &Allowable) -> Option<Verdict> {
-    let lawful = |area: f64| area > 0.0 && area.is_finite();
-    if !lawful(joint.pressed_m2) || !lawful(joint.held_m2) {
+    let usable = |area: f64| area > 0.0 && area.is_finite();
+    if !usable(joint.pressed_m2) || !usable(joint.held_m2) {
         return None;
     }
     let (aspect, limit) = if joint.across_the_grain {

@@ -17,7 +17,7 @@ const FIFTH_PERCENTILE: f64 = 1.645;
 
 /// Which divisors hold.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Kind {
+pub enum WoodKind {
     /// Conifers.
     Softwood,
     /// Broad-leaved trees.
@@ -67,7 +67,7 @@ pub struct Wood {
     /// Botanical name, which is what decides.
     pub botanical: &'static str,
     /// Conifer or not.
-    pub kind: Kind,
+    pub kind: WoodKind,
     /// What the strengths are.
     pub basis: Basis,
     /// Mass over volume.
@@ -220,16 +220,16 @@ impl Divisors {
 /// # Source
 ///
 /// ASTM D245 (from memory).
-pub const fn divisors(kind: Kind) -> Divisors {
+pub const fn divisors(kind: WoodKind) -> Divisors {
     match kind {
-        Kind::Softwood => Divisors {
+        WoodKind::Softwood => Divisors {
             bending: 2.1,
             compression_along: 1.9,
             compression_across: 1.67,
             shear: 2.1,
             tension_across: 2.1,
         },
-        Kind::Hardwood => Divisors {
+        WoodKind::Hardwood => Divisors {
             bending: 2.3,
             compression_along: 2.1,
             compression_across: 1.67,

@@ -17,7 +17,7 @@ use crate::design::letters::capital;
 use crate::design::{display, typed};
 
 /// A limit: its field, what it is, how it is changed, and what holds where it is left out.
-type Row = (
+type LimitRow = (
     Optional,
     fn(&TargetsSpec) -> Option<f64>,
     fn(&mut TargetsSpec, Option<f64>),
@@ -33,7 +33,7 @@ const fn field(
     Optional { label, unit, range, whole }
 }
 
-const LIMITS: [Row; 5] = [
+const LIMITS: [LimitRow; 5] = [
     (
         field("Least load share", "%", (0.0, 1_000.0), false),
         |t| t.least_share_percent,
@@ -76,7 +76,7 @@ fn counted(number: f64) -> Option<u32> {
 /// The limits of the whole set.
 pub fn limits(desk: Desk) -> AnyView {
     let store = desk.store;
-    let row = |(spec, of, put, usual): &'static Row| {
+    let row = |(spec, of, put, usual): &'static LimitRow| {
         let usual = Signal::derive(move || store.design.with(|design| usual(&design.limits)));
         let set = move |number| desk.change(TargetsPart::Limits, |targets| put(targets, number));
         optional(*spec, desk.wish(*of), usual, Callback::new(set))

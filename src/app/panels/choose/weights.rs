@@ -8,9 +8,9 @@ use crate::design::document::WeightsSpec;
 use crate::design::edit::TargetsPart;
 
 /// A weight: its words, what it is, and how it is changed.
-type Row = (&'static str, fn(&WeightsSpec) -> f64, fn(&mut WeightsSpec, f64));
+type WeightRow = (&'static str, fn(&WeightsSpec) -> f64, fn(&mut WeightsSpec, f64));
 
-const WEIGHTS: [Row; 6] = [
+const WEIGHTS: [WeightRow; 6] = [
     ("Near the wanted curve", |w| w.target, |w, x| w.target = x),
     ("Even feel from string to string", |w| w.even_stiffness, |w, x| w.even_stiffness = x),
     ("Even tension from string to string", |w| w.even_tension, |w, x| w.even_tension = x),
@@ -31,7 +31,7 @@ const WORDS: [(f64, &str, &str, f64); 4] = [
 pub fn weights(desk: Desk) -> AnyView {
     let choices: Vec<(String, String)> =
         WORDS.iter().map(|row| (row.1.to_owned(), row.2.to_owned())).collect();
-    let field = |(label, of, put): &'static Row| {
+    let field = |(label, of, put): &'static WeightRow| {
         let value = desk.wish(move |targets| {
             let weight = of(&targets.weights);
             let row = WORDS.iter().find(|row| weight < row.0).unwrap_or(&WORDS[3]);

@@ -11,7 +11,7 @@ use crate::app::rows;
 use crate::app::store::{Store, Window};
 use crate::charts::lofting::look::Look;
 use crate::charts::lofting::{Scene, along, apart, pin_at, string_at};
-use crate::charts::overlay::Place;
+use crate::charts::overlay::PlaceMm;
 use crate::design::document::DrivesSpec;
 use crate::design::edit::{Column, Edit, cell_text};
 use crate::engine::units::Length;
@@ -131,7 +131,7 @@ impl Hand {
     }
 
     /// Where a node stands in the drawing.
-    pub fn node_place(self, (across, along): (f64, f64)) -> Place {
+    pub fn node_place(self, (across, along): (f64, f64)) -> PlaceMm {
         let mm = Length::from_mm;
         let at = self.frame.band.with_untracked(|band| band.point(mm(across), mm(along)));
         (at.x.to_mm(), at.y.to_mm())
@@ -226,7 +226,7 @@ impl Hand {
     }
 
     /// Puts a node at a place of the drawing, kept between its neighbours.
-    fn put_node(self, place: usize, at: Place, step_mm: f64) {
+    fn put_node(self, place: usize, at: PlaceMm, step_mm: f64) {
         let point = |mm: f64| Length::from_mm(mm);
         let at = crate::engine::structure::frame::Point { x: point(at.0), y: point(at.1) };
         let own = self.frame.band.with_untracked(|band| band.across_along(at));

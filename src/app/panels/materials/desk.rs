@@ -43,7 +43,7 @@ impl Drafts {
 
 /// A line of the list.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
-pub(super) struct Line {
+pub(super) struct ListedMaterial {
     pub(super) key: String,
     pub(super) name: String,
     pub(super) words: String,
@@ -57,7 +57,7 @@ pub(super) struct Desk {
     drafts: RwSignal<Drafts>,
     /// The material that the form shows.
     pub(super) current: Memo<MaterialSpec>,
-    pub(super) lines: Memo<Vec<Line>>,
+    pub(super) lines: Memo<Vec<ListedMaterial>>,
     /// What was done; only [`Desk::tell`] says that something was.
     told: RwSignal<String>,
     /// Key, name and density of a material to be added.
@@ -100,7 +100,7 @@ impl Desk {
                     design.materials.iter().all(|own| !own.key.eq_ignore_ascii_case(&spec.key))
                 });
                 let others = others.map(|spec| (spec, "built in, not used".to_owned()));
-                let line = |(spec, words): (&MaterialSpec, String)| Line {
+                let line = |(spec, words): (&MaterialSpec, String)| ListedMaterial {
                     key: spec.key.clone(),
                     name: spec.name.clone(),
                     words,

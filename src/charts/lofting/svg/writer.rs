@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use super::super::Piece;
-use crate::charts::overlay::Place;
+use crate::charts::overlay::PlaceMm;
 
 /// Height of letters, in pixels.
 pub(super) const LETTERS_PX: f64 = 11.0;
@@ -42,7 +42,7 @@ impl Writer {
         Self { out: String::with_capacity(room), px: 1.0 / px_per_mm.max(1e-3) }
     }
 
-    pub(super) fn pair(&mut self, at: Place) {
+    pub(super) fn pair(&mut self, at: PlaceMm) {
         number(&mut self.out, at.0);
         self.out.push(' ');
         number(&mut self.out, -at.1);
@@ -77,7 +77,7 @@ impl Writer {
         self.out.push_str("\"/>");
     }
 
-    pub(super) fn line(&mut self, places: &[Place], closed: bool) {
+    pub(super) fn line(&mut self, places: &[PlaceMm], closed: bool) {
         for (place, at) in places.iter().enumerate() {
             self.out.push(if place == 0 { 'M' } else { 'L' });
             self.pair(*at);
@@ -87,12 +87,12 @@ impl Writer {
         }
     }
 
-    pub(super) fn dot(&mut self, at: Place) {
+    pub(super) fn dot(&mut self, at: PlaceMm) {
         self.line(&[at], false);
         self.out.push_str("h0");
     }
 
-    pub(super) fn circle(&mut self, at: Place, radius: f64) {
+    pub(super) fn circle(&mut self, at: PlaceMm, radius: f64) {
         self.out.push('M');
         self.pair((at.0 - radius, at.1));
         for by in [2.0 * radius, -2.0 * radius] {
@@ -127,12 +127,12 @@ impl Writer {
     }
 
     /// A word with its middle at a place.
-    pub(super) fn word(&mut self, class: &str, at: Place, text: &str) {
+    pub(super) fn word(&mut self, class: &str, at: PlaceMm, text: &str) {
         self.anchored(class, "", at, text);
     }
 
     /// A word with its middle, its start or its end at a place.
-    pub(super) fn anchored(&mut self, class: &str, anchor: &str, at: Place, text: &str) {
+    pub(super) fn anchored(&mut self, class: &str, anchor: &str, at: PlaceMm, text: &str) {
         self.out.push_str("<text");
         for (name, value) in [("class", class), ("text-anchor", anchor)] {
             if !value.is_empty() {

@@ -2,7 +2,7 @@
 //! was read in a copy of the table.
 
 use super::super::sourced;
-use super::{Basis, ElasticRatios, Kind, Wood};
+use super::{Basis, ElasticRatios, Wood, WoodKind};
 use crate::engine::material::{Sourced, Standing};
 use crate::engine::units::{Density, Stress};
 
@@ -61,103 +61,103 @@ use Cell::{Blank, Memory, Read};
 
 /// Key, name and botanical name; specific gravity; strength in bending in MPa, modulus in GPa, compression along
 /// and across, shear, tension across, in MPa.
-struct Row {
+struct WoodRow {
     names: [&'static str; 3],
-    kind: Kind,
+    kind: WoodKind,
     gravity: Cell,
     figures: [Cell; 6],
     /// `E_T`, `E_R`, `G_LR` and `G_LT` over `E_L`, and whether they were read.
     ratios: Option<([f64; 3], Option<f64>, bool)>,
 }
 
-use Kind::{Hardwood, Softwood};
+use WoodKind::{Hardwood, Softwood};
 
-const ROWS: [Row; 13] = [
-    Row {
+const ROWS: [WoodRow; 13] = [
+    WoodRow {
         names: ["sitka-spruce", "Sitka spruce", "Picea sitchensis"],
         kind: Softwood,
         gravity: Memory(0.40),
         figures: [Memory(70.0), Memory(10.8), Memory(38.7), Memory(4.0), Memory(7.9), Memory(2.6)],
         ratios: Some(([0.043, 0.078, 0.064], Some(0.061), false)),
     },
-    Row {
+    WoodRow {
         names: ["engelmann-spruce", "Engelmann spruce", "Picea engelmannii"],
         kind: Softwood,
         gravity: Read(0.35),
         figures: [Read(64.0), Read(8.9), Memory(30.9), Memory(2.8), Memory(8.3), Memory(2.4)],
         ratios: Some(([0.059, 0.128, 0.124], Some(0.120), false)),
     },
-    Row {
+    WoodRow {
         names: ["sugar-maple", "sugar maple", "Acer saccharum"],
         kind: Hardwood,
         gravity: Read(0.63),
         figures: [Read(109.0), Read(12.6), Read(54.0), Read(10.1), Read(16.1), Blank],
         ratios: Some(([0.065, 0.132, 0.111], Some(0.063), true)),
     },
-    Row {
+    WoodRow {
         names: ["red-maple", "red maple", "Acer rubrum"],
         kind: Hardwood,
         gravity: Read(0.54),
         figures: [Read(92.0), Read(11.3), Memory(45.1), Memory(6.9), Memory(12.8), Blank],
         ratios: Some(([0.067, 0.140, 0.133], Some(0.074), false)),
     },
-    Row {
+    WoodRow {
         names: ["black-walnut", "black walnut", "Juglans nigra"],
         kind: Hardwood,
         gravity: Read(0.55),
         figures: [Read(101.0), Read(11.6), Read(52.3), Memory(7.0), Memory(9.4), Read(4.8)],
         ratios: Some(([0.056, 0.106, 0.085], Some(0.062), false)),
     },
-    Row {
+    WoodRow {
         names: ["black-cherry", "black cherry", "Prunus serotina"],
         kind: Hardwood,
         gravity: Read(0.50),
         figures: [Read(85.0), Read(10.3), Read(49.0), Read(4.8), Read(11.7), Read(3.9)],
         ratios: Some(([0.086, 0.197, 0.147], Some(0.097), false)),
     },
-    Row {
+    WoodRow {
         names: ["yellow-poplar", "yellow-poplar", "Liriodendron tulipifera"],
         kind: Hardwood,
         gravity: Read(0.42),
         figures: [Read(70.0), Read(10.9), Read(38.2), Memory(3.4), Memory(8.2), Read(3.7)],
         ratios: Some(([0.043, 0.092, 0.075], Some(0.069), false)),
     },
-    Row {
+    WoodRow {
         names: ["white-oak", "white oak", "Quercus alba"],
         kind: Hardwood,
         gravity: Read(0.68),
         figures: [Read(105.0), Read(12.3), Read(51.3), Memory(7.4), Memory(13.8), Read(5.5)],
         ratios: Some(([0.072, 0.163, 0.086], None, false)),
     },
-    Row {
+    WoodRow {
         names: ["yellow-birch", "yellow birch", "Betula alleghaniensis"],
         kind: Hardwood,
         gravity: Read(0.62),
         figures: [Read(114.0), Read(13.9), Read(56.3), Read(6.7), Read(13.0), Read(6.3)],
         ratios: Some(([0.050, 0.078, 0.074], Some(0.068), false)),
     },
-    Row {
+    WoodRow {
         names: ["paper-birch", "paper birch", "Betula papyrifera"],
         kind: Hardwood,
         gravity: Read(0.55),
         figures: [Read(85.0), Read(11.0), Read(39.2), Read(4.1), Read(8.3), Blank],
         ratios: None,
     },
-    Row {
+    WoodRow {
         names: ["sweet-birch", "sweet birch", "Betula lenta"],
         kind: Hardwood,
         gravity: Read(0.65),
         figures: [Read(117.0), Read(15.0), Read(58.9), Read(7.4), Read(15.4), Read(6.6)],
         ratios: None,
     },
-    Row {
+    WoodRow {
         names: ["american-beech", "American beech", "Fagus grandifolia"],
         kind: Hardwood,
         gravity: Read(0.64),
         figures: [Read(103.0), Read(11.9), Read(50.3), Read(7.0), Read(13.9), Read(7.0)],
         ratios: None,
     },
-    Row {
+    WoodRow {
         names: ["mahogany", "true mahogany", "Swietenia"],
         kind: Hardwood,
         gravity: Memory(0.45),
@@ -174,7 +174,7 @@ fn figure<T>(cell: Cell, to: impl Fn(f64) -> T) -> Option<Sourced<T>> {
     }
 }
 
-fn wood(row: &Row) -> Wood {
+fn wood(row: &WoodRow) -> Wood {
     let [key, name, botanical] = row.names;
     let [bending, modulus, along, across, shear, tension] = row.figures;
     let density =
