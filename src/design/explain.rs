@@ -161,7 +161,7 @@ impl Topic {
 
     const fn words(self) -> &'static Words {
         match self {
-            Self::Figure(figure) => row(figure).page,
+            Self::Figure(figure) => page_of(figure),
             Self::Partials => &tone::PARTIALS,
             Self::Tolerance => &more::TOLERANCE,
             Self::Materials => &more::MATERIALS,
@@ -173,6 +173,40 @@ impl Topic {
             Self::Choosing => &choosing::CHOOSING,
             Self::Lengths => &choosing::LENGTHS,
         }
+    }
+}
+
+/// What was written about a figure.
+const fn page_of(figure: Figure) -> &'static Words {
+    match figure {
+        Figure::Frequency => &tuning::FREQUENCY,
+        Figure::Length => &ordering::LENGTH,
+        Figure::Gauge => &ordering::GAUGE,
+        Figure::Core => &ordering::CORE,
+        Figure::LinearDensity => &ordering::LINEAR_DENSITY,
+        Figure::Tension => &pull::TENSION,
+        Figure::Stress => &pull::STRESS,
+        Figure::BreakingLoad => &pull::BREAKING_LOAD,
+        Figure::LoadShare => &pull::LOAD_SHARE,
+        Figure::SemitonesToBreak => &pull::SEMITONES_TO_BREAK,
+        Figure::PluckStiffness => &pull::PLUCK_STIFFNESS,
+        Figure::Inharmonicity => &tone::INHARMONICITY,
+        Figure::Partial8 => &tone::PARTIAL_8,
+        Figure::Impedance => &tone::IMPEDANCE,
+        Figure::Damping => &tone::DAMPING,
+        Figure::Stretch => &tuning::STRETCH,
+        Figure::PinTurns => &tuning::PIN_TURNS,
+        Figure::CentsPerPinDegree => &tuning::CENTS_PER_PIN_DEGREE,
+        Figure::CentsPerKelvin => &tuning::CENTS_PER_KELVIN,
+        Figure::Lever => &tuning::LEVER,
+        Figure::DiscNatural => &tuning::DISC_NATURAL,
+        Figure::DiscSharp => &tuning::DISC_SHARP,
+        Figure::Lift => &board::LIFT,
+        Figure::AlongBoard => &board::ALONG_BOARD,
+        Figure::CutLength => &ordering::CUT_LENGTH,
+        Figure::PluckForce => &pull::PLUCK_FORCE,
+        Figure::Glide => &tone::GLIDE,
+        Figure::NominalError => &tuning::NOMINAL_ERROR,
     }
 }
 

@@ -11,7 +11,7 @@ pub use self::limits::Allowed;
 pub use self::rows::ROWS;
 use super::display::{Rounding, Unit};
 use super::document::MechanismKind;
-use super::explain::{Group, Words};
+use super::explain::Group;
 use crate::engine::figure::Figure;
 
 /// What is shown and said of a figure.
@@ -40,8 +40,9 @@ pub struct FigureRow {
     pub curve: Option<Curve>,
     /// Whether it speaks of loads or breaking, so that the cautions stand beside its explanation.
     pub caution: bool,
-    /// What there is to read about it.
-    pub(in crate::design) page: &'static Words,
+    /// What it is called: the title of its page. The page itself stands in `explain` alone, which is a part of
+    /// its own on the page of the program.
+    pub(in crate::design) title: &'static str,
 }
 
 /// Which harps have a column in the chart for a figure.
@@ -147,7 +148,7 @@ pub const WITH_CURVE: [Figure; CURVES] = {
 impl FigureRow {
     /// What it is called.
     pub const fn name(&self) -> &'static str {
-        self.page.title
+        self.title
     }
 }
 

@@ -21,7 +21,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Pitch,
         curve: None,
         caution: false,
-        page: &tuning::FREQUENCY,
+        title: tuning::FREQUENCY.title,
     },
     FigureRow {
         figure: Figure::Length,
@@ -35,7 +35,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Length,
         curve: Some(Curve { scale: Scale::Log, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: false,
-        page: &ordering::LENGTH,
+        title: ordering::LENGTH.title,
     },
     FigureRow {
         figure: Figure::Gauge,
@@ -49,7 +49,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Gauge,
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([2, 0, 0]), limits: None }),
         caution: false,
-        page: &ordering::GAUGE,
+        title: ordering::GAUGE.title,
     },
     FigureRow {
         figure: Figure::Core,
@@ -63,7 +63,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Gauge,
         curve: None,
         caution: false,
-        page: &ordering::CORE,
+        title: ordering::CORE.title,
     },
     FigureRow {
         figure: Figure::LinearDensity,
@@ -77,7 +77,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Digits(3),
         curve: Some(Curve { scale: Scale::Log, ticks: Ticks::Three, limits: None }),
         caution: false,
-        page: &ordering::LINEAR_DENSITY,
+        title: ordering::LINEAR_DENSITY.title,
     },
     FigureRow {
         figure: Figure::Tension,
@@ -95,7 +95,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(LEAST_TENSION),
         }),
         caution: true,
-        page: &pull::TENSION,
+        title: pull::TENSION.title,
     },
     FigureRow {
         figure: Figure::Stress,
@@ -109,7 +109,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([0, 0, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 0, 0]), limits: None }),
         caution: true,
-        page: &pull::STRESS,
+        title: pull::STRESS.title,
     },
     FigureRow {
         figure: Figure::BreakingLoad,
@@ -123,7 +123,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Tension,
         curve: None,
         caution: true,
-        page: &pull::BREAKING_LOAD,
+        title: pull::BREAKING_LOAD.title,
     },
     FigureRow {
         figure: Figure::LoadShare,
@@ -141,7 +141,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(WORKING_SHARE),
         }),
         caution: true,
-        page: &pull::LOAD_SHARE,
+        title: pull::LOAD_SHARE.title,
     },
     FigureRow {
         figure: Figure::SemitonesToBreak,
@@ -159,7 +159,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(WORKING_SEMITONES),
         }),
         caution: true,
-        page: &pull::SEMITONES_TO_BREAK,
+        title: pull::SEMITONES_TO_BREAK.title,
     },
     FigureRow {
         figure: Figure::PluckStiffness,
@@ -173,7 +173,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 3, 1]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Three, limits: Some(FEEL) }),
         caution: true,
-        page: &pull::PLUCK_STIFFNESS,
+        title: pull::PLUCK_STIFFNESS.title,
     },
     FigureRow {
         figure: Figure::Inharmonicity,
@@ -187,7 +187,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Power,
         curve: None,
         caution: false,
-        page: &tone::INHARMONICITY,
+        title: tone::INHARMONICITY.title,
     },
     FigureRow {
         figure: Figure::Partial8,
@@ -205,7 +205,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(SHARPEST_PARTIAL),
         }),
         caution: false,
-        page: &tone::PARTIAL_8,
+        title: tone::PARTIAL_8.title,
     },
     FigureRow {
         figure: Figure::Impedance,
@@ -219,7 +219,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Impedance,
         curve: Some(Curve { scale: Scale::Log, ticks: Ticks::Three, limits: None }),
         caution: false,
-        page: &tone::IMPEDANCE,
+        title: tone::IMPEDANCE.title,
     },
     FigureRow {
         figure: Figure::Damping,
@@ -233,7 +233,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Power,
         curve: Some(Curve { scale: Scale::Log, ticks: Ticks::AsShown, limits: None }),
         caution: false,
-        page: &tone::DAMPING,
+        title: tone::DAMPING.title,
     },
     FigureRow {
         figure: Figure::Stretch,
@@ -247,7 +247,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 2, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: true,
-        page: &tuning::STRETCH,
+        title: tuning::STRETCH.title,
     },
     FigureRow {
         figure: Figure::PinTurns,
@@ -261,7 +261,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 2, 2]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Three, limits: None }),
         caution: true,
-        page: &tuning::PIN_TURNS,
+        title: tuning::PIN_TURNS.title,
     },
     FigureRow {
         figure: Figure::CentsPerPinDegree,
@@ -275,7 +275,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 1, 1]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([1, 1, 1]), limits: None }),
         caution: false,
-        page: &tuning::CENTS_PER_PIN_DEGREE,
+        title: tuning::CENTS_PER_PIN_DEGREE.title,
     },
     FigureRow {
         figure: Figure::CentsPerKelvin,
@@ -289,7 +289,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 1, 1]),
         curve: Some(Curve { scale: Scale::Signed, ticks: Ticks::Places([1, 1, 1]), limits: None }),
         caution: false,
-        page: &tuning::CENTS_PER_KELVIN,
+        title: tuning::CENTS_PER_KELVIN.title,
     },
     FigureRow {
         figure: Figure::Lever,
@@ -303,7 +303,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 3, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: false,
-        page: &tuning::LEVER,
+        title: tuning::LEVER.title,
     },
     FigureRow {
         figure: Figure::DiscNatural,
@@ -317,7 +317,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 3, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: false,
-        page: &tuning::DISC_NATURAL,
+        title: tuning::DISC_NATURAL.title,
     },
     FigureRow {
         figure: Figure::DiscSharp,
@@ -331,7 +331,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 3, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: false,
-        page: &tuning::DISC_SHARP,
+        title: tuning::DISC_SHARP.title,
     },
     FigureRow {
         figure: Figure::Lift,
@@ -345,7 +345,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Tension,
         curve: None,
         caution: true,
-        page: &board::LIFT,
+        title: board::LIFT.title,
     },
     FigureRow {
         figure: Figure::AlongBoard,
@@ -359,7 +359,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Tension,
         curve: None,
         caution: true,
-        page: &board::ALONG_BOARD,
+        title: board::ALONG_BOARD.title,
     },
     FigureRow {
         figure: Figure::CutLength,
@@ -373,7 +373,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([0, 1, 0]),
         curve: None,
         caution: true,
-        page: &ordering::CUT_LENGTH,
+        title: ordering::CUT_LENGTH.title,
     },
     FigureRow {
         figure: Figure::PluckForce,
@@ -387,7 +387,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 2, 1]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Three, limits: None }),
         caution: true,
-        page: &pull::PLUCK_FORCE,
+        title: pull::PLUCK_FORCE.title,
     },
     FigureRow {
         figure: Figure::Glide,
@@ -401,7 +401,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 1, 1]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Three, limits: None }),
         caution: false,
-        page: &tone::GLIDE,
+        title: tone::GLIDE.title,
     },
     FigureRow {
         figure: Figure::NominalError,
@@ -415,6 +415,6 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 1, 1]),
         curve: Some(Curve { scale: Scale::Signed, ticks: Ticks::Places([1, 1, 1]), limits: None }),
         caution: false,
-        page: &tuning::NOMINAL_ERROR,
+        title: tuning::NOMINAL_ERROR.title,
     },
 ];
