@@ -114,8 +114,14 @@ fn what_is_no_design_says_why() {
         ("{\"stringloft\": 1, \"pitch\": {\"a4_hz\": NaN}}", "this design cannot be read"),
         ("{\"stringloft\": 1, \"pitch\": {\"a4_hz\": null}}", "this design cannot be read"),
         ("{\"stringloft\": 1, \"pluck_percent\": 1e999}", "this design cannot be read: number"),
-        ("{\"stringloft\": 1, \"pluck_percent\": 1e300}", "the pluck point in per cent"),
-        ("{\"stringloft\": 1, \"pluck_percent\": -1}", "the pluck point in per cent"),
+        (
+            "{\"stringloft\": 1, \"pluck_percent\": 1e300}",
+            "the pluck point must be from 0 to 100 % of the length, got 1e300",
+        ),
+        (
+            "{\"stringloft\": 1, \"pluck_percent\": -1}",
+            "the pluck point must be from 0 to 100 % of the length, got -1",
+        ),
         (
             "{\"stringloft\": 1, \"pitch\": {\"temperament\": \"odd\"}}",
             "this design cannot be read",

@@ -1,7 +1,8 @@
 //! The page: the only layer that knows Leptos and the browser.
 //!
-//! `grid`, `rows` and `section` are plain and tested natively; the rest needs the feature `web`.
+//! `forms`, `grid`, `rows` and `section` are plain and tested natively; the rest needs the feature `web`.
 
+pub mod forms;
 pub mod grid;
 pub mod rows;
 pub mod section;

@@ -2,12 +2,12 @@
 
 use super::display::{self, figure, total_with_unit};
 use super::document::{
-    Design, DrivesSpec, GapsSpec, MeasuredSpec, SectionSpec, ServiceSpec, SparesSpec, Units,
-    WantsSpec,
+    Design, DrivesSpec, GapsSpec, KindSpec, SectionSpec, SparesSpec, Units, ZoneSpec,
 };
 use super::make_up_text;
 use super::order::money_words;
 use super::resolve::resolve;
+use super::settings::{OneOf, Setting};
 use super::stock::prices;
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
 use crate::engine::figure::Figure;
@@ -102,12 +102,7 @@ pub fn compare(before: &Design, after: &Design) -> Comparison {
     });
     let strings = strings.collect();
     let totals = totals((before, &old), (after, &new), units);
-    let settings = SETTINGS.iter().map(|(name, words)| Pair {
-        name: (*name).to_owned(),
-        before: words(before),
-        after: words(after),
-    });
-    let settings = settings.filter(Pair::differs).collect();
+    let settings = settings(before, after);
     Comparison { strings, totals, settings, ghost: old }
 }
 
@@ -224,11 +219,11 @@ fn price_words(design: &Design, analysis: &Analysis) -> String {
     format!("{}{lacks}", sums.join(" + "))
 }
 
-/// A setting in words.
-type Setting = (&'static str, fn(&Design) -> String);
+/// Something of a design in words.
+type InWords = (&'static str, fn(&Design) -> String);
 
-/// Every setting that can differ, in the order of the document.
-const SETTINGS: [Setting; 62] = [
+/// What of the settings is no plain number, in the order of the document.
+const WORDS: [InWords; 26] = [
     ("title", |d| d.title.clone()),
     ("maker", |d| d.maker.clone()),
     ("client", |d| d.client.clone()),
@@ -236,30 +231,13 @@ const SETTINGS: [Setting; 62] = [
     ("date", |d| d.date.clone()),
     ("open tuning", |d| d.open_tuning.clone()),
     ("remarks", |d| d.remarks.clone()),
-    ("pitch of A4, Hz", |d| d.pitch.a4_hz.to_string()),
-    ("temperament", |d| display::temperament(d.pitch.temperament).to_owned()),
-    ("pluck point, % of the length", |d| d.pluck_percent.to_string()),
-    ("pluck, mm", |d| d.pluck_mm.to_string()),
-    ("partial of the damping", |d| d.damping_partial.to_string()),
-    ("levers or discs", |d| display::mechanism(d.mechanism.kind).to_owned()),
-    ("push of a lever, mm", |d| d.mechanism.push_mm.to_string()),
+    ("temperament", |d| OneOf::Temperament.of(d).to_owned()),
+    ("levers or discs", |d| OneOf::Mechanism.of(d).to_owned()),
     ("strings with levers or discs of their own", |d| {
         d.strings.iter().filter(|string| string.mechanism.is_some()).count().to_string()
     }),
-    ("expansion of the frame, 10⁻⁶/K", |d| d.frame_expansion_e6_per_k.to_string()),
-    ("angle of strings and board, °", |d| d.geometry.board_angle_deg.to_string()),
-    ("lean of the strings, °", |d| d.geometry.lean_deg.to_string()),
-    ("spacing is measured", |d| {
-        match d.geometry.spacing.measured {
-            MeasuredSpec::Square => "square to the strings",
-            MeasuredSpec::AlongBoard => "along the board",
-        }
-        .to_owned()
-    }),
+    ("spacing is measured", |d| OneOf::Measured.of(d).to_owned()),
     ("spacing, mm", |d| gaps_words(&d.geometry.spacing.gaps)),
-    ("height of the bar, mm", |d| d.geometry.start_mm.to_string()),
-    ("offset of the tuning pins, mm", |d| d.geometry.pin_sideways_mm.to_string()),
-    ("strings from the neck, mm", |d| d.geometry.strings_from_neck_mm.to_string()),
     ("what is drawn", |d| {
         match d.geometry.drives {
             DrivesSpec::Lengths => "lengths",
@@ -271,69 +249,20 @@ const SETTINGS: [Setting; 62] = [
         let node = |(across, along): &(f64, f64)| format!("{across}, {along}");
         d.geometry.nodes_mm.iter().map(node).collect::<Vec<_>>().join("; ")
     }),
-    ("neck below the pins, mm", |d| d.geometry.neck.below_pins_mm.to_string()),
-    ("neck beyond the pins, mm", |d| d.geometry.neck.above_pins_mm.to_string()),
-    ("thickness of the neck, mm", |d| d.geometry.neck.thickness_mm.to_string()),
-    ("wood of the neck", |d| format!("{}, {}", d.geometry.neck.wood, d.geometry.neck.plies)),
+    ("wood of the neck", |d| d.geometry.neck.wood.clone()),
     ("sections of the neck, %, mm", |d| {
         let section = |own: &SectionSpec| {
             format!("{}: {} by {}", own.at_percent, own.thickness_mm, own.depth_mm)
         };
         d.geometry.neck.sections.iter().map(section).collect::<Vec<_>>().join("; ")
     }),
-    ("slope of the neck's grain, %", |d| d.geometry.neck.grain_percent.to_string()),
-    ("gap to the pillar, mm", |d| d.geometry.pillar.gap_mm.to_string()),
-    ("pillar, mm", |d| format!("{} by {}", d.geometry.pillar.width_mm, d.geometry.pillar.depth_mm)),
-    ("push beside the pillar's middle, mm", |d| d.geometry.pillar.beside_mm.to_string()),
     ("wood of the pillar", |d| d.geometry.pillar.wood.clone()),
-    ("board beyond the strings, mm", |d| {
-        format!("{} and {}", d.geometry.board.below_mm, d.geometry.board.above_mm)
-    }),
-    ("width of the board, mm", |d| {
-        format!("{} to {}", d.geometry.board.bass_width_mm, d.geometry.board.treble_width_mm)
-    }),
-    ("thickness of the board, mm", |d| {
-        format!(
-            "{} to {}",
-            d.geometry.board.bass_thickness_mm, d.geometry.board.treble_thickness_mm
-        )
-    }),
-    ("wood of the board", |d| format!("{}, {}", d.geometry.board.wood, d.geometry.board.plies)),
-    ("where the harp lives", |d| {
-        match d.geometry.service {
-            ServiceSpec::Heated => "in heated rooms",
-            ServiceSpec::Covered => "under a roof",
-            ServiceSpec::Outdoors => "in the open",
-        }
-        .to_owned()
-    }),
-    ("drills, mm", |d| {
-        let drills = &d.geometry.drills;
-        format!(
-            "bridge pin {}, string and {}, eyelet {}, lever or disc {}",
-            drills.bridge_pin_mm, drills.string_clearance_mm, drills.eyelet_mm, drills.mechanism_mm
-        )
-    }),
-    ("what is wanted of the strings", |d| targets_words(d)),
-    ("deviation of lengths, mm", |d| d.tolerances.length_mm.to_string()),
-    ("deviation of the pitch, cents", |d| d.tolerances.pitch_cents.to_string()),
-    ("change of temperature, K", |d| d.tolerances.temperature_k.to_string()),
-    ("deviation of the push, mm", |d| d.tolerances.push_mm.to_string()),
-    ("deviation of diameters, mm", |d| d.tolerances.diameter_mm.to_string()),
-    ("deviation of densities, %", |d| d.tolerances.density_percent.to_string()),
-    ("highest load share, %", |d| d.limits.working_share_percent.to_string()),
-    ("lowest load share, %", |d| d.limits.slack_share_percent.to_string()),
-    ("least tension, N", |d| d.limits.least_tension_n.to_string()),
-    ("band of pluck stiffness, N/mm", |d| {
-        format!("{} to {}", d.limits.least_stiffness_n_per_mm, d.limits.most_stiffness_n_per_mm)
-    }),
-    ("limit for partial 8, cents", |d| d.limits.partial_8_cents.to_string()),
-    ("limit for a step of stiffness, %", |d| d.limits.jump_percent.to_string()),
-    ("bridge pin to tuning pin, mm", |d| d.allowances.after_length_mm.to_string()),
-    ("turns on the tuning pin", |d| d.allowances.turns.to_string()),
-    ("diameter of the tuning pin, mm", |d| d.allowances.pin_mm.to_string()),
-    ("board and knot, mm", |d| d.allowances.knot_mm.to_string()),
-    ("tail, mm", |d| d.allowances.tail_mm.to_string()),
+    ("wood of the board", |d| d.geometry.board.wood.clone()),
+    ("where the harp lives", |d| OneOf::Service.of(d).to_owned()),
+    ("what is wanted of the strings", |d| OneOf::Wants.of(d).to_owned()),
+    ("curve that is wanted", |d| points_words(d)),
+    ("gauges by zone", |d| zones_words(d)),
+    ("kinds of string", |d| kinds_words(d)),
     ("spares", |d| spares_words(d)),
     ("figures of materials", |d| materials_words(d)),
     ("order codes", |d| {
@@ -341,6 +270,33 @@ const SETTINGS: [Setting; 62] = [
         coded.filter(|code| !code.is_empty()).collect::<Vec<_>>().join(", ")
     }),
 ];
+
+/// The numbers that [`WORDS`] has already.
+const IN_WORDS: [Setting; 4] =
+    [Setting::Gap, Setting::Spares, Setting::FirstSpare, Setting::LastSpare];
+
+/// The settings that differ: what is no plain number, then the numbers.
+fn settings(before: &Design, after: &Design) -> Vec<Pair> {
+    let words = WORDS.iter().map(|(name, words)| Pair {
+        name: (*name).to_owned(),
+        before: words(before),
+        after: words(after),
+    });
+    let number = |setting: Setting, design: &Design| {
+        setting.of(design).map_or_else(|| display::NONE.to_owned(), |number| number.to_string())
+    };
+    let numbers = Setting::ALL.into_iter().filter(|setting| !IN_WORDS.contains(setting));
+    let numbers = numbers.map(|setting| {
+        let row = setting.row();
+        let unit = if row.unit.is_empty() { String::new() } else { format!(", {}", row.unit) };
+        Pair {
+            name: format!("{}{unit}", row.name),
+            before: number(setting, before),
+            after: number(setting, after),
+        }
+    });
+    words.chain(numbers).filter(Pair::differs).collect()
+}
 
 fn gaps_words(gaps: &GapsSpec) -> String {
     let list = |widths: &[f64]| widths.iter().map(f64::to_string).collect::<Vec<_>>().join(", ");
@@ -354,19 +310,23 @@ fn gaps_words(gaps: &GapsSpec) -> String {
     }
 }
 
-fn targets_words(design: &Design) -> String {
-    let targets = &design.targets;
-    if targets.is_usual() {
-        return String::new();
-    }
+fn points_words(design: &Design) -> String {
     let point = |(key, value): &(f64, f64)| format!("{value} at note {key}");
-    let unit = match targets.wants {
-        WantsSpec::Stiffness => "N/mm",
-        WantsSpec::Tension => "N",
+    design.targets.points().iter().map(point).collect::<Vec<_>>().join(", ")
+}
+
+fn zones_words(design: &Design) -> String {
+    let zone = |zone: &ZoneSpec| {
+        let texts = [&zone.lowest, &zone.highest, &zone.thinnest, &zone.thickest];
+        texts.map(|text| if text.is_empty() { display::NONE } else { text }).join(" ")
     };
-    let points: Vec<String> = targets.points().iter().map(point).collect();
-    let rest = if points.is_empty() { "limits and weights" } else { unit };
-    format!("{} {rest}", points.join(", ")).trim().to_owned()
+    design.targets.zones.iter().map(zone).collect::<Vec<_>>().join("; ")
+}
+
+fn kinds_words(design: &Design) -> String {
+    let kind = |kind: &KindSpec| format!("{} {} {}", kind.kind, kind.lowest, kind.highest);
+    let kinds = design.targets.kinds.iter().map(kind);
+    kinds.map(|words| words.trim_end().to_owned()).collect::<Vec<_>>().join("; ")
 }
 
 fn spares_words(design: &Design) -> String {

@@ -11,15 +11,15 @@ pub use self::cell::cell_text;
 use self::cell::set_cell;
 pub use self::take::{Made, Taken, TargetsPart};
 use super::document::{
-    Allowances, Design, GeometrySpec, LONGEST_CELL, LONGEST_TEXT, LimitsSpec, MOST_STRINGS,
-    MakeUpSpec, MaterialSpec, MechanismKind, MechanismSpec, OrderSpec, PitchSpec, StockItem,
-    StringSpec, TargetsSpec, TolerancesSpec, Units, VersionSpec,
+    Design, GeometrySpec, LONGEST_CELL, LONGEST_TEXT, MOST_STRINGS, MakeUpSpec, MaterialSpec,
+    MechanismKind, OrderSpec, StockItem, StringSpec, TargetsSpec, Units, VersionSpec,
 };
 use super::gaps;
 use super::library::embed;
 use super::material_edit::{remove, rename};
 use super::material_facts::Property;
 use super::persist::tidy;
+use super::settings::{OneOf, Setting};
 use crate::engine::pitch::Note;
 
 /// A column of the string chart that can be typed into.
@@ -73,35 +73,21 @@ pub enum Edit {
     ExtendDown { count: usize },
     /// A text about the whole instrument.
     Text { field: Field, text: String },
-    /// Reference pitch and temperament.
-    Pitch(PitchSpec),
+    /// A setting that is a plain number; none where it is left out.
+    Setting { setting: Setting, number: Option<f64> },
+    /// A setting that is one of a few words.
+    Choice { choice: OneOf, words: String },
     /// The units that the page shows.
     Units(Units),
-    /// Where the finger plucks.
-    Pluck { percent: f64 },
-    /// How far the finger pulls a string aside.
-    PluckBy { mm: f64 },
-    /// The partial at which the damping is given.
-    DampingPartial { partial: u32 },
-    /// Levers or discs: the rule of the harp.
-    Mechanism(MechanismSpec),
     /// Levers or discs of the strings of a range; `None` for the rule of the harp.
     StringMechanism { rows: Range<usize>, kind: Option<MechanismKind> },
     /// The strings of a range keep their make-up when strings are chosen, or no longer.
     Lock { rows: Range<usize>, locked: bool },
-    /// Expansion of the frame, in millionths per kelvin.
-    FrameExpansion { e6_per_k: f64 },
     /// The shape of the harp.
     Geometry(Box<GeometrySpec>),
     /// What drives, the lengths or the drawn curve, with the lengths of the strings as they then are; `None` leaves
     /// what was typed.
     Drives { geometry: Box<GeometrySpec>, lengths: Vec<Option<String>> },
-    /// How far things may be off.
-    Tolerances(TolerancesSpec),
-    /// What counts as a finding.
-    Limits(LimitsSpec),
-    /// What a string needs beyond its vibrating length.
-    Allowances(Allowances),
     /// What is wanted when strings are chosen, of which one part was changed.
     Targets { targets: Box<TargetsSpec>, part: TargetsPart },
     /// Strings get what was proposed for them; stock items and materials come along as far as strings use them.
@@ -136,16 +122,8 @@ pub enum EditKey {
         column: Column,
     },
     Text(Field),
-    Pitch,
-    Pluck,
-    PluckBy,
-    DampingPartial,
-    Mechanism,
-    FrameExpansion,
+    Setting(Setting),
     Geometry,
-    Tolerances,
-    Limits,
-    Allowances,
     Order,
     Targets(TargetsPart),
     /// A property of a material, or its name and kind.
@@ -161,16 +139,8 @@ impl Edit {
         match self {
             Self::Cell { row, column, .. } => Some(EditKey::Cell { row: *row, column: *column }),
             Self::Text { field, .. } => Some(EditKey::Text(*field)),
-            Self::Pitch(_) => Some(EditKey::Pitch),
-            Self::Pluck { .. } => Some(EditKey::Pluck),
-            Self::PluckBy { .. } => Some(EditKey::PluckBy),
-            Self::DampingPartial { .. } => Some(EditKey::DampingPartial),
-            Self::Mechanism(_) => Some(EditKey::Mechanism),
-            Self::FrameExpansion { .. } => Some(EditKey::FrameExpansion),
+            Self::Setting { setting, .. } => Some(EditKey::Setting(*setting)),
             Self::Geometry(_) => Some(EditKey::Geometry),
-            Self::Tolerances(_) => Some(EditKey::Tolerances),
-            Self::Limits(_) => Some(EditKey::Limits),
-            Self::Allowances(_) => Some(EditKey::Allowances),
             Self::Order(_) => Some(EditKey::Order),
             Self::Targets { part: TargetsPart::Curve, .. } => None,
             Self::Targets { part, .. } => Some(EditKey::Targets(*part)),
@@ -244,13 +214,10 @@ impl Edit {
                     strings.push(beyond(strings, strings.last(), -1));
                 }
             }
-            Self::Text { field, text } => *text_of(design, *field) = cut(text, LONGEST_TEXT),
-            Self::Pitch(pitch) => design.pitch = pitch.clone(),
+            Self::Text { field, text } => *field.of_mut(design) = cut(text, LONGEST_TEXT),
+            Self::Setting { setting, number } => setting.put(design, *number),
+            Self::Choice { choice, words } => choice.put(design, words),
             Self::Units(units) => design.units = *units,
-            Self::Pluck { percent } => design.pluck_percent = *percent,
-            Self::PluckBy { mm } => design.pluck_mm = *mm,
-            Self::DampingPartial { partial } => design.damping_partial = *partial,
-            Self::Mechanism(mechanism) => design.mechanism = mechanism.clone(),
             Self::StringMechanism { rows, kind } => {
                 let rows = clamp(rows, strings.len());
                 for string in &mut strings[rows] {
@@ -263,7 +230,6 @@ impl Edit {
                     string.locked = *locked;
                 }
             }
-            Self::FrameExpansion { e6_per_k } => design.frame_expansion_e6_per_k = *e6_per_k,
             Self::Geometry(geometry) => design.geometry = (**geometry).clone(),
             Self::Drives { geometry, lengths } => {
                 design.geometry = (**geometry).clone();
@@ -273,9 +239,6 @@ impl Edit {
                     }
                 }
             }
-            Self::Tolerances(tolerances) => design.tolerances = tolerances.clone(),
-            Self::Limits(limits) => design.limits = limits.clone(),
-            Self::Allowances(allowances) => design.allowances = allowances.clone(),
             Self::Take { strings, stock, materials } => {
                 take::take(design, strings, stock, materials);
             }
@@ -364,15 +327,30 @@ fn short(text: &str) -> String {
     cut(text.trim(), LONGEST_CELL)
 }
 
-fn text_of(design: &mut Design, field: Field) -> &mut String {
-    match field {
-        Field::Title => &mut design.title,
-        Field::Maker => &mut design.maker,
-        Field::Client => &mut design.client,
-        Field::Serial => &mut design.serial,
-        Field::Date => &mut design.date,
-        Field::OpenTuning => &mut design.open_tuning,
-        Field::Remarks => &mut design.remarks,
+impl Field {
+    /// The text in a design.
+    pub fn of(self, design: &Design) -> &String {
+        match self {
+            Self::Title => &design.title,
+            Self::Maker => &design.maker,
+            Self::Client => &design.client,
+            Self::Serial => &design.serial,
+            Self::Date => &design.date,
+            Self::OpenTuning => &design.open_tuning,
+            Self::Remarks => &design.remarks,
+        }
+    }
+
+    fn of_mut(self, design: &mut Design) -> &mut String {
+        match self {
+            Self::Title => &mut design.title,
+            Self::Maker => &mut design.maker,
+            Self::Client => &mut design.client,
+            Self::Serial => &mut design.serial,
+            Self::Date => &mut design.date,
+            Self::OpenTuning => &mut design.open_tuning,
+            Self::Remarks => &mut design.remarks,
+        }
     }
 }
 
@@ -394,6 +372,7 @@ fn cut(text: &str, most: usize) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::design::document::TemperamentSpec;
     use crate::design::document::{DrivesSpec, GapsSpec};
     use crate::design::gaps::widths_mm;
     use crate::design::history::History;
@@ -666,9 +645,9 @@ mod tests {
     #[test]
     fn a_string_may_differ_from_the_rule_of_the_harp() {
         let base = design();
-        let rule = MechanismSpec { kind: MechanismKind::DoubleDisc, push_mm: 1.2 };
-        let next = Edit::Mechanism(rule.clone()).apply(&base);
-        assert_eq!(next.mechanism, rule);
+        let rule = Edit::Choice { choice: OneOf::Mechanism, words: "Double disc".to_owned() };
+        let next = rule.apply(&base);
+        assert_eq!(next.mechanism.kind, MechanismKind::DoubleDisc);
         let own = Edit::StringMechanism { rows: 1..9, kind: Some(MechanismKind::None) };
         let next = own.apply(&next);
         let kinds: Vec<_> = next.strings.iter().map(|string| string.mechanism).collect();
@@ -679,20 +658,37 @@ mod tests {
 
     #[test]
     fn each_setting_is_a_step_of_its_own() {
-        let tolerances = TolerancesSpec { length_mm: 0.5, ..TolerancesSpec::default() };
-        let edits = [
-            Edit::Pluck { percent: 30.0 },
-            Edit::PluckBy { mm: 3.0 },
-            Edit::DampingPartial { partial: 4 },
-            Edit::FrameExpansion { e6_per_k: 4.0 },
-            Edit::Tolerances(tolerances.clone()),
-            Edit::Mechanism(MechanismSpec::default()),
-        ];
+        let edits = Setting::ALL.map(|setting| {
+            let number = Some(setting.row().sensible.1);
+            Edit::Setting { setting, number }
+        });
         for (place, edit) in edits.iter().enumerate() {
             assert!(edits[place + 1..].iter().all(|other| other.key() != edit.key()), "{edit:?}");
         }
         let all = edits.iter().fold(design(), |design, edit| edit.apply(&design));
-        assert_eq!((all.pluck_percent, all.pluck_mm, all.damping_partial), (30.0, 3.0, 4));
-        assert_eq!((all.frame_expansion_e6_per_k, all.tolerances), (4.0, tolerances));
+        for setting in Setting::ALL {
+            assert_eq!(setting.of(&all), Some(setting.row().sensible.1), "{setting:?}");
+        }
+    }
+
+    #[test]
+    fn a_number_that_may_be_left_out_is_left_out() {
+        let set = |number| Edit::Setting { setting: Setting::MostItems, number };
+        let some = set(Some(9.0)).apply(&design());
+        assert_eq!(some.targets.most_items, Some(9));
+        assert_eq!(set(None).apply(&some).targets.most_items, None);
+        let kept = Edit::Setting { setting: Setting::Turns, number: None }.apply(&some);
+        assert_eq!(kept, some, "turns cannot be left out");
+    }
+
+    #[test]
+    fn a_choice_takes_its_own_words_only() {
+        let choose = |words: &str| {
+            let words = words.to_owned();
+            let edit = Edit::Choice { choice: OneOf::Temperament, words };
+            edit.apply(&design()).pitch.temperament
+        };
+        assert_eq!(choose("Vallotti"), TemperamentSpec::Vallotti);
+        assert_eq!(choose("loud"), TemperamentSpec::Equal);
     }
 }

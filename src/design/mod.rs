@@ -1,7 +1,7 @@
 //! The document: what was typed, the edits that change it, its versions, and the words for numbers.
 //!
-//! Knows the engine, not the screen. In order, each using those before it: `document`, `number`,
-//! `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
+//! Knows the engine, not the screen. In order, each using those before it: `document`, `settings`,
+//! `number`, `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
 //! `persist`, `link`, `cells`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
 //! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
 //! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other; and
@@ -38,6 +38,7 @@ mod pieces;
 pub mod presets;
 pub mod resolve;
 pub mod restring;
+pub mod settings;
 pub mod shape;
 pub mod stock;
 pub mod sum;

@@ -10,38 +10,25 @@ mod geometry;
 
 use std::sync::Arc;
 
-pub use self::drills::{CLEARANCE_MM, DRILL_MM, Drills};
-pub use self::geometry::{
-    AT_PERCENT, BESIDE_MM, GAP_MM, GRAIN_PERCENT, MEASURE_MM, SIDEWAYS_MM, SOLID_MM, START_MM,
-    curve,
-};
+pub use self::drills::Drills;
+pub use self::geometry::curve;
 use super::document::{
-    Allowances, Design, LayerSpec, LimitsSpec, MakeUpSpec, MechanismKind, PitchSpec, StringSpec,
-    TemperamentSpec, WeighedSpec,
+    Design, LayerSpec, MakeUpSpec, MechanismKind, StringSpec, TemperamentSpec, WeighedSpec,
 };
 use super::library;
 use super::make_up_text;
+use super::settings::Setting;
 use super::typed::{self, Pitch, TypedError, cut};
 use crate::engine::analysis::{
     Conditions, Harp, HarpString, Known, Limits, Mechanism, Tolerances, Unknown,
 };
 use crate::engine::bearing::Build;
 use crate::engine::construction::{ConstructionError, Layer, MakeUp, Section};
-use crate::engine::cut::{Allowance, AllowanceError};
+use crate::engine::cut::Allowance;
 use crate::engine::geometry::Geometry;
 use crate::engine::material::Material;
 use crate::engine::pitch::{Note, Temperament, Tuning};
 use crate::engine::units::{Force, Frequency, Length, Stiffness};
-
-/// The least and the greatest share of the length at which a string is plucked, in per cent.
-pub const PLUCK_PERCENT: (f64, f64) = (5.0, 95.0);
-
-/// The least and the greatest displacement of a pluck, in millimetres.
-pub const PLUCK_MM: (f64, f64) = (0.0, 50.0);
-/// The least and the greatest push of a lever or a disc, in millimetres.
-pub const PUSH_MM: (f64, f64) = (0.0, 10.0);
-/// The highest partial whose damping is asked for.
-pub const MOST_PARTIAL: u32 = 64;
 
 /// What a design means.
 #[derive(Clone, Debug, PartialEq)]
@@ -80,21 +67,20 @@ impl CellErrors {
 
 /// Reads a whole design.
 pub fn resolve(design: &Design) -> Resolved {
-    let mut errors = Vec::new();
-    let tuning = tuning(&design.pitch, &mut errors);
-    let limits = limits(&design.limits, &mut errors);
-    let usual = Design::default().pluck_percent;
-    let pluck_percent =
-        within(design.pluck_percent, usual, "pluck point", PLUCK_PERCENT, "%", &mut errors);
+    let mut errors: Vec<String> =
+        Setting::ALL.into_iter().filter_map(|setting| setting.wrong(design)).collect();
+    let tuning = tuning(design);
+    let limits = limits(design, &mut errors);
     let geometry = geometry::geometry(design, &mut errors);
-    let drills = drills::drills(design, &mut errors);
-    let build = build::build(&design.geometry, &mut errors);
-    let conditions = conditions(design, geometry.board_angle_rad, &mut errors);
+    let drills = drills::drills(design);
+    let build = build::build(design, &mut errors);
+    let conditions = conditions(design, geometry.board_angle_rad);
+    let pluck_ratio = Setting::Pluck.number(design) / 100.0;
     let mut shelf = Shelf { design, found: Vec::new() };
     let (mut strings, cells): (Vec<HarpString>, _) =
         design.strings.iter().map(|s| string(s, tuning, &mut shelf)).unzip();
     geometry::follow_curve(&design.geometry, &geometry, &mut strings, &mut errors);
-    let harp = Harp { strings, pluck_ratio: pluck_percent / 100.0, conditions, limits };
+    let harp = Harp { strings, pluck_ratio, conditions, limits };
     Resolved { harp, geometry, build, drills, cells, errors }
 }
 
@@ -267,13 +253,9 @@ pub const fn temperament(spec: TemperamentSpec) -> Temperament {
     }
 }
 
-fn tuning(spec: &PitchSpec, errors: &mut Vec<String>) -> Tuning {
-    let temperament = temperament(spec.temperament);
-    let usual = Frequency::from_hz(PitchSpec::default().a4_hz);
-    Tuning::new(Frequency::from_hz(spec.a4_hz), temperament).unwrap_or_else(|error| {
-        errors.push(format!("{error} (taken as {} Hz)", usual.to_hz()));
-        Tuning::new(usual, temperament).unwrap_or_default()
-    })
+fn tuning(design: &Design) -> Tuning {
+    let a4 = Frequency::from_hz(Setting::A4.number(design));
+    Tuning::new(a4, temperament(design.pitch.temperament)).unwrap_or_default()
 }
 
 /// The engine's mechanism.
@@ -286,88 +268,54 @@ pub const fn mechanism(kind: MechanismKind) -> Mechanism {
     }
 }
 
-fn conditions(design: &Design, board_angle_rad: f64, errors: &mut Vec<String>) -> Conditions {
-    let usual = Design::default();
-    let mut take = |got, usual, what, limits, unit| within(got, usual, what, limits, unit, errors);
-    let pluck = take(design.pluck_mm, usual.pluck_mm, "displacement of a pluck", PLUCK_MM, "mm");
-    let partial = take(
-        f64::from(design.damping_partial),
-        f64::from(usual.damping_partial),
-        "partial of the damping",
-        (1.0, f64::from(MOST_PARTIAL)),
-        "",
-    );
-    let damping_partial =
-        if f64::from(design.damping_partial) == partial { design.damping_partial } else { 8 };
-    let push = (design.mechanism.push_mm, usual.mechanism.push_mm);
-    let push = take(push.0, push.1, "push of a lever", PUSH_MM, "mm");
-    let frame = (design.frame_expansion_e6_per_k, usual.frame_expansion_e6_per_k);
-    let frame =
-        take(frame.0, frame.1, "expansion of the frame", (0.0, 200.0), "millionths per kelvin");
-    let (given, usual) = (&design.tolerances, &usual.tolerances);
-    let length = take(given.length_mm, usual.length_mm, "deviation of lengths", (0.0, 50.0), "mm");
-    let cents = (0.0, 100.0);
-    let pitch_cents =
-        take(given.pitch_cents, usual.pitch_cents, "deviation of the pitch", cents, "cents");
-    let kelvins = (0.0, 60.0);
-    let temperature_k =
-        take(given.temperature_k, usual.temperature_k, "change of temperature", kelvins, "K");
-    let push_off = take(given.push_mm, usual.push_mm, "deviation of the push", (0.0, 5.0), "mm");
-    let diameter =
-        take(given.diameter_mm, usual.diameter_mm, "deviation of diameters", (0.0, 1.0), "mm");
-    let percent = (0.0, 50.0);
-    let density =
-        take(given.density_percent, usual.density_percent, "deviation of densities", percent, "%");
-    let tolerances = Tolerances {
-        length: Length::from_mm(length),
-        pitch_cents,
-        temperature_k,
-        push: Length::from_mm(push_off),
-        diameter: Length::from_mm(diameter),
-        density_ratio: density / 100.0,
+fn conditions(design: &Design, board_angle_rad: f64) -> Conditions {
+    let of = |setting: Setting| setting.number(design);
+    let mm = |setting: Setting| Length::from_mm(of(setting));
+    let partial = Setting::DampingPartial;
+    let damping_partial = match partial.wrong(design) {
+        None => design.damping_partial,
+        Some(_) => Design::default().damping_partial,
     };
-    let allowance = allowance(&design.allowances).unwrap_or_else(|error| {
-        errors.push(format!("{error} (the usual allowances are taken)"));
-        Allowance::default()
-    });
+    let tolerances = Tolerances {
+        length: mm(Setting::LengthOff),
+        pitch_cents: of(Setting::PitchOff),
+        temperature_k: of(Setting::TemperatureOff),
+        push: mm(Setting::PushOff),
+        diameter: mm(Setting::DiameterOff),
+        density_ratio: of(Setting::DensityOff) / 100.0,
+    };
     Conditions {
-        pluck: Length::from_mm(pluck),
+        pluck: mm(Setting::PluckBy),
         damping_partial,
-        allowance,
-        push: Length::from_mm(push),
-        frame_expansion_per_k: frame * 1e-6,
+        allowance: usable_allowance(design),
+        push: mm(Setting::Push),
+        frame_expansion_per_k: of(Setting::FrameExpansion) * 1e-6,
         board_angle_rad,
         tolerances,
     }
 }
 
-/// What a string needs beyond its vibrating length, as the engine takes it.
-///
-/// # Errors
-///
-/// When a part is out of reach.
-pub fn allowance(spec: &Allowances) -> Result<Allowance, AllowanceError> {
-    let mm = Length::from_mm;
-    let (after, pin) = (mm(spec.after_length_mm), mm(spec.pin_mm));
-    Allowance::new(after, spec.turns, pin, mm(spec.knot_mm), mm(spec.tail_mm))
+/// What a string needs beyond its vibrating length, as the engine takes it. None when a part makes no sense: the
+/// usual one might be too short.
+pub fn allowance(design: &Design) -> Option<Allowance> {
+    let parts =
+        [Setting::AfterLength, Setting::Turns, Setting::TuningPin, Setting::Knot, Setting::Tail];
+    let is_known = parts.iter().all(|part| part.wrong(design).is_none());
+    is_known.then(|| usable_allowance(design))
 }
 
-fn limits(spec: &LimitsSpec, errors: &mut Vec<String>) -> Limits {
-    let usual = LimitsSpec::default();
-    let mut take = |got, usual, what, limits, unit| within(got, usual, what, limits, unit, errors);
-    let (share, force, feel) = ((1.0, 100.0), (0.0, 10_000.0), (0.0, 1_000.0));
-    let (working, slack) = (spec.working_share_percent, spec.slack_share_percent);
-    let (low, high) = (spec.least_stiffness_n_per_mm, spec.most_stiffness_n_per_mm);
-    let working = take(working, usual.working_share_percent, "working share", share, "%");
-    let slack = take(slack, usual.slack_share_percent, "slack share", (0.0, 100.0), "%");
-    let low = take(low, usual.least_stiffness_n_per_mm, "least stiffness", feel, "N/mm");
-    let high = take(high, usual.most_stiffness_n_per_mm, "greatest stiffness", feel, "N/mm");
-    let least = take(spec.least_tension_n, usual.least_tension_n, "least tension", force, "N");
-    let cents = (0.0, 2_400.0);
-    let cents =
-        take(spec.partial_8_cents, usual.partial_8_cents, "sharpness of partial 8", cents, "cents");
-    let jump =
-        take(spec.jump_percent, usual.jump_percent, "jump of the feel", (0.0, 10_000.0), "%");
+/// The same, with the usual part for each that makes no sense.
+fn usable_allowance(design: &Design) -> Allowance {
+    let mm = |setting: Setting| Length::from_mm(setting.number(design));
+    let (after, turns, pin) =
+        (mm(Setting::AfterLength), Setting::Turns.number(design), mm(Setting::TuningPin));
+    Allowance::new(after, turns, pin, mm(Setting::Knot), mm(Setting::Tail)).unwrap_or_default()
+}
+
+fn limits(design: &Design, errors: &mut Vec<String>) -> Limits {
+    let of = |setting: Setting| setting.number(design);
+    let (working, slack) = (of(Setting::WorkingShare), of(Setting::SlackShare));
+    let (low, high) = (of(Setting::LeastStiffness), of(Setting::MostStiffness));
     if slack >= working {
         errors.push(format!(
             "the lowest load share must be below the highest, got {slack} % and {working} % (change one of them)"
@@ -382,34 +330,17 @@ fn limits(spec: &LimitsSpec, errors: &mut Vec<String>) -> Limits {
     Limits {
         working_share_percent: working,
         slack_share_percent: slack,
-        least_tension: Force::from_n(least),
+        least_tension: Force::from_n(of(Setting::LeastTension)),
         stiffness_band: (stiffness(low.min(high)), stiffness(low.max(high))),
-        partial_8_cents: cents,
-        jump_percent: jump,
+        partial_8_cents: of(Setting::Partial8),
+        jump_percent: of(Setting::Jump),
     }
-}
-
-/// `got` where it is within the limits, else `usual` with a sentence.
-fn within(
-    got: f64,
-    usual: f64,
-    what: &str,
-    (least, most): (f64, f64),
-    unit: &str,
-    errors: &mut Vec<String>,
-) -> f64 {
-    if (least..=most).contains(&got) {
-        return got;
-    }
-    errors.push(format!(
-        "the {what} must be from {least} to {most} {unit}, got {got} {unit} (taken as {usual} {unit})"
-    ));
-    usual
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::design::document::{LimitsSpec, PitchSpec};
     use crate::engine::analysis::analyse;
     use crate::testing::assert_close;
 

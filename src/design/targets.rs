@@ -9,9 +9,9 @@ pub use self::thin::thin;
 use super::document::{Design, MOST_POINTS, PitchSpec, WantsSpec};
 use super::presets::TARGET_N_PER_MM;
 use super::resolve::{Resolved, resolve};
+use super::settings::Setting;
 use crate::engine::analysis::{Analysis, HarpString, StringFigures, analyse};
 use crate::engine::order::sort;
-use crate::engine::pitch::A4_HZ;
 use crate::engine::units::{Force, Stiffness};
 
 /// A point of a curve: its place and its value in N/mm or N.
@@ -44,8 +44,8 @@ pub fn place(string: &HarpString, pitch: &PitchSpec) -> Option<f64> {
     if let Some(note) = string.note {
         return Some(f64::from(note.key_number()));
     }
-    let lawful = (A4_HZ.0..=A4_HZ.1).contains(&pitch.a4_hz);
-    let a4_hz = if lawful { pitch.a4_hz } else { PitchSpec::default().a4_hz };
+    let usable = Setting::A4.row().takes(pitch.a4_hz);
+    let a4_hz = if usable { pitch.a4_hz } else { PitchSpec::default().a4_hz };
     let hz = string.frequency.ok()?.to_hz();
     Some(A4_KEY + 12.0 * (hz / a4_hz).log2()).filter(|place| place.is_finite())
 }

@@ -63,7 +63,7 @@ pub fn columns(unit: LengthUnit) -> Vec<Column> {
 pub fn strings(design: &Design, analysis: &Analysis) -> Strings {
     let names = Names { own: &design.materials, built_in: built_in() };
     // Allowances that cannot be used give no length to cut: the usual ones might be too short.
-    let allowance = resolve::allowance(&design.allowances).ok();
+    let allowance = resolve::allowance(design);
     let inches = design.units.length == LengthUnit::Inch;
     let pairs = design.strings.iter().zip(&analysis.strings);
     let one = |(spec, figures)| string(spec, figures, &names, allowance.as_ref(), inches);

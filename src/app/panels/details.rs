@@ -4,13 +4,14 @@ use leptos::prelude::*;
 use web_sys::KeyboardEvent;
 
 use super::chart_acts::go_to;
-use super::instrument::{mechanism_of, mechanisms};
+use super::form::{mechanism_of, options};
 use crate::app::rows::{self, Block, MOST_PARTIALS};
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
-use crate::app::widgets::fields::{Choice, NumberField};
+use crate::app::widgets::fields::{Choice, number_field};
 use crate::app::widgets::window::Window;
 use crate::design::edit::Edit;
+use crate::design::settings::{NumberRow, OneOf};
 use crate::design::{advice, display};
 
 /// What a string is called whose mechanism is that of the harp.
@@ -40,12 +41,17 @@ pub fn DetailsWindow(store: Store) -> impl IntoView {
             step(key == "ArrowDown");
         }
     };
-    let set_partials = move |number: f64| {
-        let whole = (1..=MOST_PARTIALS).find(|count| f64::from(*count) == number.round());
+    let set_partials = move |number: Option<f64>| {
+        let whole = (1..=MOST_PARTIALS).find(|count| Some(f64::from(*count)) == number);
         if let Some(count) = whole {
             partials.set(count);
         }
     };
+    let row = NumberRow {
+        whole: true,
+        ..NumberRow::new("Partials", "", (1.0, f64::from(MOST_PARTIALS)))
+    };
+    let shown = Signal::derive(move || Some(f64::from(partials.get())));
     view! {
         <Window title=title wide=true on_close=move || store.window.set(None)>
             <div class="details" on:keydown=on_keys>
@@ -54,14 +60,7 @@ pub fn DetailsWindow(store: Store) -> impl IntoView {
                         {button("tool", "", "The string above (Ctrl+Up)", "Previous string", move || step(false))}
                         {button("tool", "", "The string below (Ctrl+Down)", "Next string", move || step(true))}
                     </span>
-                    <NumberField
-                        label="Partials"
-                        unit=""
-                        value=Signal::derive(move || f64::from(partials.get()))
-                        least=1.0
-                        most=f64::from(MOST_PARTIALS)
-                        on_change=set_partials
-                    />
+                    {number_field(row, shown, None, Callback::new(set_partials))}
                     <Raised store=store/>
                 </div>
                 {move || blocks.get().into_iter().map(table).collect_view()}
@@ -74,7 +73,7 @@ pub fn DetailsWindow(store: Store) -> impl IntoView {
 /// What raises the selected strings by semitones.
 #[component]
 fn Raised(store: Store) -> impl IntoView {
-    let mut choices = mechanisms();
+    let mut choices = options(OneOf::Mechanism);
     choices.insert(0, (AS_THE_HARP.to_owned(), AS_THE_HARP.to_owned()));
     let value = Signal::derive(move || {
         let row = store.selection.get().cursor.row;

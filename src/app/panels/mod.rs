@@ -10,6 +10,7 @@ pub(super) mod details;
 pub(super) mod drawing;
 pub(super) mod exchange;
 mod findings;
+mod form;
 pub(super) mod header;
 pub(super) mod instrument;
 pub(super) mod keys;

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use self::measured::FromMeasurements;
 pub use self::measured::MissingWindow;
-use super::instrument::{mechanism_of, mechanisms};
+use super::form::{mechanism_of, options};
 use crate::app::store::{Origin, Store};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
@@ -17,6 +17,7 @@ use crate::design::document::{Design, MechanismKind, MechanismSpec};
 use crate::design::presets::{
     OPEN_TUNINGS, OpenTuning, SAMPLES, Sample, by_compass, suggest, usual_mechanism, without_discs,
 };
+use crate::design::settings::OneOf;
 use crate::engine::pitch::Note;
 
 /// The panel.
@@ -98,7 +99,7 @@ fn FromCompass(begin: Callback<Design>) -> impl IntoView {
             <Choice label="Open strings tuned to" choices=tunings value=tuning on_change=move |key| tuning.set(key)/>
             <Choice
                 label="Each string has"
-                choices=mechanisms()
+                choices=options(OneOf::Mechanism)
                 value=Signal::derive(move || display::mechanism(kind.get()).to_owned())
                 on_change=move |words: String| chosen.set(mechanism_of(&words))
             />

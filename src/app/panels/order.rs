@@ -2,16 +2,19 @@
 
 use leptos::prelude::*;
 
+use super::form::{entries, number};
 use super::header::file_name;
 use crate::app::browser;
+use crate::app::forms;
 use crate::app::rows::{OrderGroup, OrderRow, drawn_from, freshened, order_words, part_of};
 use crate::app::store::{Store, Window};
 use crate::app::widgets::button::button;
-use crate::app::widgets::fields::{Choice, NumberField};
+use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{either, list, part, while_so, words};
 use crate::design::document::{OrderSpec, SparesSpec};
 use crate::design::edit::Edit;
 use crate::design::order::{OrderList, csv, order_list};
+use crate::design::settings::Setting;
 use crate::papers::order::order;
 use crate::papers::sheet::{Paper, Sheet};
 
@@ -218,39 +221,15 @@ fn settings(store: Store) -> AnyView {
         change(Box::new(move |spec| spec.spares = spares));
         store.close_step();
     };
-    let percent = move || match spec.with(|spec| spec.spares) {
-        SparesSpec::Percent(percent) => percent,
-        _ => USUAL_PERCENT,
-    };
-    let set_percent =
-        move |percent| change(Box::new(move |spec| spec.spares = SparesSpec::Percent(percent)));
-    let end = move |last: bool| {
-        let number = spec.with(|spec| if last { spec.to_string } else { spec.from_string });
-        f64::from(number)
-    };
-    let set_end = move |last: bool, number: f64| {
-        let number = whole(number);
-        change(Box::new(move |spec| {
-            *(if last { &mut spec.to_string } else { &mut spec.from_string }) = number;
-        }));
-    };
     let choices =
         SPARES.iter().map(|(key, words)| ((*key).to_owned(), (*words).to_owned())).collect();
-    let percent_field = move || {
-        view! { <NumberField label="Share" unit="%" value=Signal::derive(percent) least=0.0 most=1000.0 on_change=set_percent/> }.into_any()
-    };
-    let range = move || {
-        view! {
-            <NumberField label="First string with spares (0: the highest)" unit="" value=Signal::derive(move || end(false)) least=0.0 most=150.0 on_change=move |number| set_end(false, number)/>
-            <NumberField label="Last string with spares (0: the lowest)" unit="" value=Signal::derive(move || end(true)) least=0.0 most=150.0 on_change=move |number| set_end(true, number)/>
-        }
-        .into_any()
-    };
+    let share = move || number(store, Setting::Spares);
+    let range = move || entries(store, &forms::SPARES).into_any();
     view! {
         <fieldset class="order-settings">
             <legend>"Spares and remarks"</legend>
             <Choice label="Spares" choices=choices value=Signal::derive(key) on_change=set_kind/>
-            {while_so(move || key() == "percent", percent_field)}
+            {while_so(move || key() == "percent", share)}
             {while_so(move || key() != "none", range)}
             <label class="field">
                 <span>"Remarks for the supplier"</span>
@@ -268,15 +247,6 @@ fn settings(store: Store) -> AnyView {
         </fieldset>
     }
     .into_any()
-}
-
-#[expect(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "the field takes 0 to 150, and what lies outside goes to the nearest"
-)]
-fn whole(number: f64) -> u32 {
-    number.round() as u32
 }
 
 fn offer(store: Store, what: &str, text: &str) {

@@ -2,6 +2,7 @@
 
 use super::list::words;
 use crate::design::decimal::decimal;
+use crate::design::settings::NumberRow;
 
 use leptos::prelude::*;
 use web_sys::{HtmlSelectElement, KeyboardEvent};
@@ -28,45 +29,36 @@ pub fn TextField(
     }
 }
 
-/// A number with its unit, kept between two limits.
-#[component]
-pub fn NumberField(
-    #[prop(into)] label: String,
-    #[prop(into)] unit: String,
-    #[prop(into)] value: Signal<f64>,
-    least: f64,
-    most: f64,
-    #[prop(into)] on_change: Callback<f64>,
-) -> impl IntoView {
-    let draft = Draft::new(value, Limits { range: (least, most), whole: false }, &unit, on_change);
+/// A field of a number, with its label and its unit. `empty` is what an empty field stands for, where it may be
+/// empty.
+pub fn number_field(
+    row: NumberRow,
+    value: Signal<Option<f64>>,
+    empty: Option<Signal<String>>,
+    put: Callback<Option<f64>>,
+) -> AnyView {
+    let draft = Draft::new(row, value, put);
     view! {
         <label class="field number">
-            <span>{label}</span>
+            <span>{row.label}</span>
             <span class="with-unit">
                 <input
                     type="text"
                     inputmode="decimal"
                     autocomplete="off"
+                    placeholder=empty.map(|words| move || words.get())
                     prop:value=move || draft.shown()
                     aria-invalid=move || draft.is_wrong().then_some("true")
                     on:input=move |event| draft.take(event_target_value(&event))
                     on:blur=move |_| draft.leave()
                     on:keydown=move |event| draft.go_back(&event)
                 />
-                <span class="unit">{unit}</span>
+                <span class="unit">{row.unit}</span>
             </span>
             {draft.said()}
         </label>
     }
-}
-
-/// Which numbers a field takes.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Limits {
-    /// The least and the most.
-    pub range: (f64, f64),
-    /// Without decimals.
-    pub whole: bool,
+    .into_any()
 }
 
 /// What is being typed into a field of a number. What is no number of the field stays there with a sentence; the
@@ -75,23 +67,15 @@ pub struct Limits {
 pub struct Draft {
     typed: RwSignal<Option<String>>,
     went_back: RwSignal<bool>,
-    value: Signal<f64>,
-    limits: Limits,
-    unit: StoredValue<String>,
-    put: Callback<f64>,
+    row: NumberRow,
+    value: Signal<Option<f64>>,
+    put: Callback<Option<f64>>,
 }
 
 impl Draft {
     /// For a field that shows a value, and puts what is typed where it comes from.
-    pub fn new(value: Signal<f64>, limits: Limits, unit: &str, put: Callback<f64>) -> Self {
-        Self {
-            typed: RwSignal::new(None),
-            went_back: RwSignal::new(false),
-            value,
-            limits,
-            unit: StoredValue::new(unit.to_owned()),
-            put,
-        }
+    pub fn new(row: NumberRow, value: Signal<Option<f64>>, put: Callback<Option<f64>>) -> Self {
+        Self { typed: RwSignal::new(None), went_back: RwSignal::new(false), row, value, put }
     }
 
     /// What the field holds. A number that is not the value any more, as after an undo, gives way to it.
@@ -99,19 +83,18 @@ impl Draft {
         let value = self.value.get();
         let typed = self.typed.get();
         typed
-            .filter(|text| number(text, self.limits).is_none_or(|number| number == value))
-            .unwrap_or_else(|| value.to_string())
+            .filter(|text| read(text, &self.row).is_none_or(|number| number == value))
+            .unwrap_or_else(|| in_words(value))
     }
 
     /// Whether what was typed is no number of the field.
     pub fn is_wrong(self) -> bool {
-        self.typed
-            .with(|typed| typed.as_ref().is_some_and(|text| number(text, self.limits).is_none()))
+        self.typed.with(|typed| typed.as_ref().is_some_and(|text| read(text, &self.row).is_none()))
     }
 
     /// Takes what was typed.
     pub fn take(self, text: String) {
-        if let Some(number) = number(&text, self.limits) {
+        if let Some(number) = read(&text, &self.row) {
             self.put.run(number);
         }
         self.went_back.set(false);
@@ -143,20 +126,20 @@ impl Draft {
     /// What there is to say under the field.
     pub fn said(self) -> AnyView {
         let wrong = move || {
-            let Limits { range: (least, most), whole } = self.limits;
-            let kind = if whole { "whole number" } else { "number" };
-            let unit = self.unit.get_value();
-            let value = self.value.get();
-            let text = format!("Write a {kind} from {least} to {most} {unit}");
-            if self.is_wrong() {
-                format!("{}, such as {value}.", text.trim_end())
-            } else {
-                String::new()
+            if !self.is_wrong() {
+                return String::new();
+            }
+            let asked = self.row.asked();
+            match self.value.get() {
+                _ if self.row.optional => format!("Write {asked}, or leave it empty."),
+                Some(value) => format!("Write {asked}, such as {value}."),
+                None => format!("Write {asked}."),
             }
         };
-        let back = move || {
-            let value = self.value.get();
-            if self.went_back.get() { format!("Back to {value}.") } else { String::new() }
+        let back = move || match self.value.get() {
+            _ if !self.went_back.get() => String::new(),
+            Some(value) => format!("Back to {value}."),
+            None => "Empty again.".to_owned(),
         };
         view! {
             <span class="wrong" role="alert">{words(wrong)}</span>
@@ -166,12 +149,22 @@ impl Draft {
     }
 }
 
-/// The number that a text is, if it is one of the field.
-fn number(text: &str, limits: Limits) -> Option<f64> {
+fn in_words(value: Option<f64>) -> String {
+    value.map_or_else(String::new, |number| number.to_string())
+}
+
+/// The number that a text is, if it is one of the field; no number where the field may be empty and is.
+fn read(text: &str, row: &NumberRow) -> Option<Option<f64>> {
+    let text = text.trim();
+    if text.is_empty() && row.optional {
+        return Some(None);
+    }
+    number(text, row).map(Some)
+}
+
+fn number(text: &str, row: &NumberRow) -> Option<f64> {
     let number = decimal(&text.trim().replace(',', ".").replace('−', "-"))?;
-    let (least, most) = limits.range;
-    let fits = (least..=most).contains(&number) && (!limits.whole || number == number.round());
-    fits.then_some(number)
+    row.takes(number).then_some(number)
 }
 
 /// The numbers of a block that was copied from a spreadsheet, line by line.
@@ -179,11 +172,11 @@ fn number(text: &str, limits: Limits) -> Option<f64> {
 /// # Errors
 ///
 /// The first text that is no number of its column, and its line from 1.
-pub(super) fn block(text: &str, limits: &[Limits]) -> Result<Vec<Vec<f64>>, (usize, String)> {
+pub(super) fn block(text: &str, rows: &[NumberRow]) -> Result<Vec<Vec<f64>>, (usize, String)> {
     let read = |(place, line): (usize, &str)| {
-        let cells = line.split('\t').zip(limits);
-        let cell = |(text, limits): (&str, &Limits)| {
-            number(text, *limits).ok_or_else(|| (place + 1, text.chars().take(40).collect()))
+        let cells = line.split('\t').zip(rows);
+        let cell = |(text, row): (&str, &NumberRow)| {
+            number(text, row).ok_or_else(|| (place + 1, text.chars().take(40).collect()))
         };
         cells.map(cell).collect()
     };

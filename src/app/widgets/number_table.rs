@@ -3,20 +3,10 @@
 use leptos::prelude::*;
 use web_sys::{ClipboardEvent, KeyboardEvent};
 
-use super::fields::{Draft, Limits, block};
+use super::fields::{Draft, block};
 use super::list::{list, part, while_so, words};
 use crate::app::browser;
-
-/// A column of a table.
-#[derive(Clone, Copy, Debug)]
-pub struct Column {
-    /// What it holds.
-    pub head: &'static str,
-    /// Of its numbers.
-    pub unit: &'static str,
-    /// Which numbers it takes.
-    pub limits: Limits,
-}
+use crate::design::settings::NumberRow;
 
 /// A table. It is `Copy`, so that every part of it can have it.
 #[derive(Clone, Copy)]
@@ -28,7 +18,7 @@ pub struct NumberTable {
     /// The head of the column of names.
     pub of: &'static str,
     /// The columns.
-    pub columns: &'static [Column],
+    pub columns: &'static [NumberRow],
     /// The rows, each with a number for every column.
     pub rows: Signal<Vec<Vec<f64>>>,
     /// The name of each row.
@@ -55,7 +45,7 @@ impl NumberTable {
             .iter()
             .map(|column| {
                 let unit = (!column.unit.is_empty()).then(|| format!(", {}", column.unit));
-                view! { <th scope="col">{column.head}{unit}</th> }.into_any()
+                view! { <th scope="col">{column.label}{unit}</th> }.into_any()
             })
             .collect();
         let last = self.count.map(|_| view! { <td></td> }.into_any());
@@ -101,7 +91,7 @@ impl NumberTable {
     }
 
     fn cell(self, (row, at): (usize, usize), draft: Draft, refused: RwSignal<String>) -> AnyView {
-        let label = move || format!("{} {}: {}", self.of, self.name(row), self.columns[at].head);
+        let label = move || format!("{} {}: {}", self.of, self.name(row), self.columns[at].label);
         let keys = move |event: KeyboardEvent| {
             draft.go_back(&event);
             let next = match event.key().as_str() {
@@ -148,19 +138,17 @@ impl NumberTable {
     }
 
     fn draft(self, row: usize, at: usize) -> Draft {
-        let value = move || {
-            self.rows
-                .with(|rows| rows.get(row).and_then(|row| row.get(at)).copied().unwrap_or_default())
-        };
-        let put = move |number: f64| {
+        let value =
+            move || self.rows.with(|rows| rows.get(row).and_then(|row| row.get(at)).copied());
+        let put = move |number: Option<f64>| {
             let mut rows = self.rows.get_untracked();
-            if let Some(cell) = rows.get_mut(row).and_then(|row| row.get_mut(at)) {
+            let cell = rows.get_mut(row).and_then(|row| row.get_mut(at));
+            if let (Some(cell), Some(number)) = (cell, number) {
                 *cell = number;
                 self.set.run(rows);
             }
         };
-        let column = &self.columns[at];
-        Draft::new(Signal::derive(value), column.limits, column.unit, Callback::new(put))
+        Draft::new(self.columns[at], Signal::derive(value), Callback::new(put))
     }
 
     fn remove(self, row: usize) {
@@ -182,7 +170,6 @@ impl NumberTable {
             return;
         }
         event.prevent_default();
-        let limits: Vec<Limits> = self.columns[at..].iter().map(|column| column.limits).collect();
         let mut rows = self.rows.get_untracked();
         let most = self.count.map_or(0, |(_, most)| most).max(rows.len());
         let lines = text.trim_end().lines().count();
@@ -193,7 +180,7 @@ impl NumberTable {
             ));
             return;
         }
-        match block(&text, &limits) {
+        match block(&text, &self.columns[at..]) {
             Ok(block) => {
                 for (place, line) in block.into_iter().enumerate() {
                     if row + place == rows.len() {

@@ -8,6 +8,7 @@ use crate::design::document::{
     Design, MaterialSpec, StockItem, StringSpec, WantsSpec, WeightsSpec,
 };
 use crate::design::resolve::{Resolved, resolve};
+use crate::design::settings::Setting;
 use crate::design::targets::{places, wanted};
 use crate::design::typed;
 use crate::engine::choose::Task as Search;
@@ -321,7 +322,10 @@ fn rules(
         in_order: true,
         no_shrinking: true,
         most_changes: targets.most_changes.map(count),
-        most_items: targets.most_items.map(count),
+        most_items: targets
+            .most_items
+            .filter(|_| Setting::MostItems.wrong(design).is_none())
+            .map(count),
         most_total: targets.most_total_n.map(Force::from_n),
     }
 }

@@ -12,10 +12,6 @@ pub enum TargetsPart {
     Curve,
     /// A point of the curve.
     Point(usize),
-    /// What matters how much.
-    Weights,
-    /// Load share, total pull, changes and counts.
-    Limits,
     /// A zone of gauges.
     Zone(usize),
     /// A kind of string.

@@ -2,14 +2,13 @@
 
 use crate::design::display;
 use crate::design::document::{Allowances, Design, LimitsSpec};
-use crate::design::resolve::{MOST_PARTIAL, PLUCK_MM, PLUCK_PERCENT, PUSH_MM};
+use crate::design::settings::Setting;
 use crate::engine::analysis::{
     BREAKING_LOAD_N, Conditions, FREQUENCY_HZ, LENGTH_M, MOST_PLUCK_RATIO,
 };
 use crate::engine::construction::{DIAMETER_MM, PACKING, WEIGHED_G_PER_M};
 use crate::engine::findings::{AUDIBLE_TIMES, THIN_CORE_RATIO};
 use crate::engine::mechanics::audible_inharmonicity;
-use crate::engine::pitch::A4_HZ;
 use crate::engine::units::Frequency;
 
 /// The numbers by the names that stand for them.
@@ -30,7 +29,7 @@ impl Values {
             ("off_push", off.push.to_mm()),
             ("at", design.pluck_percent),
             ("partial", f64::from(usual.damping_partial)),
-            ("most_partial", f64::from(MOST_PARTIAL)),
+            ("most_partial", Setting::DampingPartial.row().sensible.1),
             ("push", usual.push.to_mm()),
             ("frame", 1e6 * usual.frame_expansion_per_k),
             ("off_length", off.length.to_mm()),
@@ -64,10 +63,10 @@ impl Values {
             ("packings", PACKING, 100.0, "%"),
             ("masses", WEIGHED_G_PER_M, 1.0, "g/m"),
             ("loads", BREAKING_LOAD_N, 1.0, "N"),
-            ("plucks", PLUCK_MM, 1.0, "mm"),
-            ("places", PLUCK_PERCENT, 1.0, "%"),
-            ("pushes", PUSH_MM, 1.0, "mm"),
-            ("a4s", A4_HZ, 1.0, "Hz"),
+            ("plucks", Setting::PluckBy.row().sensible, 1.0, "mm"),
+            ("places", Setting::Pluck.row().sensible, 1.0, "%"),
+            ("pushes", Setting::Push.row().sensible, 1.0, "mm"),
+            ("a4s", Setting::A4.row().sensible, 1.0, "Hz"),
         ];
         let numbers = numbers.map(|(name, value)| (name, number(value)));
         let ranges = ranges.map(|(name, (least, most), times, unit)| {

@@ -4,6 +4,7 @@ use super::*;
 use crate::design::document::{Allowances, MakeUpSpec, StringSpec};
 use crate::design::make_up_text;
 use crate::design::resolve::resolve;
+use crate::design::settings::Setting;
 use crate::design::stock::{prices, table};
 use crate::engine::analysis::analyse;
 use crate::testing::assert_close;
@@ -266,6 +267,6 @@ fn times() {
     time("analysis", &|| drop(analyse(&resolve(&design).harp)));
     time("order list", &|| drop(order_list(&design, &analysis)));
     time("check with 12 versions", &|| persist::check(&design).expect("it is lawful"));
-    let edit = Edit::Pluck { percent: 33.0 };
+    let edit = Edit::Setting { setting: Setting::Pluck, number: Some(33.0) };
     time("an edit with 12 versions", &|| drop(edit.apply(&design)));
 }

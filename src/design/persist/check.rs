@@ -16,6 +16,7 @@ use crate::design::document::{
 };
 use crate::design::letters::small;
 use crate::design::library::{MaterialError, material_of, sources_mut, sources_of};
+use crate::design::settings::{NumberRow, Setting, short as in_short};
 
 /// The most materials that a design may hold.
 pub const MOST_MATERIALS: usize = 300;
@@ -25,8 +26,8 @@ pub const MOST_MATERIALS: usize = 300;
 #[non_exhaustive]
 pub enum CheckError {
     /// A number out of range, or no number.
-    #[error("{what} must be from {least} to {most}, got {got}")]
-    Number { what: String, least: f64, most: f64, got: f64 },
+    #[error("{what} must be from {least} to {most}{}{unit}, got {}", gap(unit), in_short(*got))]
+    Number { what: String, least: f64, most: f64, unit: &'static str, got: f64 },
     /// A text that is too long.
     #[error("{what} must be at most {most} characters long, got {got} (shorten it)")]
     Long { what: String, most: usize, got: usize },
@@ -98,6 +99,11 @@ fn check_one(design: &Design) -> Result<(), CheckError> {
     Ok(())
 }
 
+/// The blank before a unit, where there is one.
+fn gap(unit: &str) -> &'static str {
+    if unit.is_empty() { "" } else { " " }
+}
+
 fn many(what: &'static str, got: usize, most: usize) -> Result<(), CheckError> {
     if got <= most { Ok(()) } else { Err(CheckError::Many { what, most, got }) }
 }
@@ -123,7 +129,7 @@ fn within(
     if (least..=most).contains(&got) {
         Ok(())
     } else {
-        Err(CheckError::Number { what: what(), least, most, got })
+        Err(CheckError::Number { what: what(), least, most, unit: "", got })
     }
 }
 
@@ -145,39 +151,23 @@ fn texts(design: &Design) -> Result<(), CheckError> {
 /// Wide ranges, so that nothing that could be typed is lost: [`resolve`](crate::design::resolve) says
 /// which settings make sense.
 fn numbers(design: &Design) -> Result<(), CheckError> {
-    let (limits, allowances) = (&design.limits, &design.allowances);
-    let tolerances = &design.tolerances;
-    let ranges = [
-        ("the pitch of A4 in hertz", design.pitch.a4_hz, (1.0, 10_000.0)),
-        ("the pluck point in per cent of the length", design.pluck_percent, (0.0, 100.0)),
-        ("the displacement of a pluck in mm", design.pluck_mm, (0.0, 1_000.0)),
-        ("the partial of the damping", f64::from(design.damping_partial), (0.0, 10_000.0)),
-        ("the push of a lever in mm", design.mechanism.push_mm, (0.0, 1_000.0)),
-        (
-            "the expansion of the frame in millionths per kelvin",
-            design.frame_expansion_e6_per_k,
-            (0.0, 10_000.0),
-        ),
-        ("the deviation of the lengths in mm", tolerances.length_mm, (0.0, 1_000.0)),
-        ("the deviation of the pitch in cents", tolerances.pitch_cents, (0.0, 10_000.0)),
-        ("the change of temperature in kelvins", tolerances.temperature_k, (0.0, 1_000.0)),
-        ("the deviation of the push of a lever in mm", tolerances.push_mm, (0.0, 100.0)),
-        ("the deviation of the diameters in mm", tolerances.diameter_mm, (0.0, 100.0)),
-        ("the deviation of the densities in per cent", tolerances.density_percent, (0.0, 1_000.0)),
-        ("the working share in per cent", limits.working_share_percent, (0.0, 1_000.0)),
-        ("the slack share in per cent", limits.slack_share_percent, (0.0, 1_000.0)),
-        ("the least tension in newtons", limits.least_tension_n, (0.0, 10_000.0)),
-        ("the least pluck stiffness in N/mm", limits.least_stiffness_n_per_mm, (0.0, 1_000.0)),
-        ("the greatest pluck stiffness in N/mm", limits.most_stiffness_n_per_mm, (0.0, 1_000.0)),
-        ("the limit for partial 8 in cents", limits.partial_8_cents, (0.0, 10_000.0)),
-        ("the limit for a step of stiffness in per cent", limits.jump_percent, (0.0, 10_000.0)),
-        ("the length past the bridge pin in mm", allowances.after_length_mm, (0.0, 10_000.0)),
-        ("the turns on the tuning pin", allowances.turns, (0.0, 100.0)),
-        ("the diameter of the tuning pin in mm", allowances.pin_mm, (0.0, 100.0)),
-        ("the length for board and knot in mm", allowances.knot_mm, (0.0, 10_000.0)),
-        ("the length to pull by in mm", allowances.tail_mm, (0.0, 10_000.0)),
-    ];
-    ranges.into_iter().try_for_each(|(name, got, range)| within(|| name.to_owned(), got, range))
+    for setting in Setting::ALL {
+        if let Some(got) = setting.of(design) {
+            held(setting.row(), got, None)?;
+        }
+    }
+    Ok(())
+}
+
+/// Whether a document may hold a number of a row. Of a list, `place` counts from 0.
+fn held(row: &NumberRow, got: f64, place: Option<usize>) -> Result<(), CheckError> {
+    let (least, most) = row.held;
+    if (least..=most).contains(&got) {
+        return Ok(());
+    }
+    let which = place.map_or(String::new(), |place| format!(" (number {})", place + 1));
+    let (what, unit) = (format!("the {}{which}", row.name), row.unit);
+    Err(CheckError::Number { what, least, most, unit, got })
 }
 
 fn make_up(spec: &MakeUpSpec, number: usize) -> Result<(), CheckError> {
@@ -294,7 +284,7 @@ mod tests {
     fn a_limit_that_is_broken_is_named() {
         assert_eq!(
             refused(|d| d.pitch.a4_hz = f64::NAN),
-            "the pitch of A4 in hertz must be from 1 to 10000, got NaN"
+            "the pitch of A4 must be from 1 to 10000 Hz, got NaN"
         );
         assert_eq!(
             refused(|d| d.strings = vec![StringSpec::default(); 151]),
@@ -304,9 +294,12 @@ mod tests {
             refused(|d| d.strings[0].note = "é".repeat(201)),
             "the note of string 1 must be at most 200 characters long, got 201 (shorten it)"
         );
-        assert!(refused(|d| d.allowances.turns = f64::INFINITY).starts_with("the turns"));
-        assert!(refused(|d| d.limits.jump_percent = -1.0).contains("step of stiffness"));
-        assert!(refused(|d| d.geometry.nodes_mm = vec![(0.0, f64::NAN)]).starts_with("node 1 of"));
+        assert!(refused(|d| d.allowances.turns = f64::INFINITY).starts_with("the number of turns"));
+        assert!(refused(|d| d.limits.jump_percent = -1.0).contains("jump of the pluck stiffness"));
+        assert_eq!(
+            refused(|d| d.geometry.nodes_mm = vec![(0.0, 0.0), (0.0, f64::NAN)]),
+            "the place of a node along the strings (number 2) must be from -10000 to 10000 mm, got NaN"
+        );
         let gaps = GapsSpec::EachMm(vec![14.0; 151]);
         let text = refused(|d| d.geometry.spacing.gaps = gaps.clone());
         assert_eq!(text, "a design must have at most 150 gaps between strings, got 151");
@@ -342,7 +335,10 @@ mod tests {
             refused(|d| d.stock = vec![StockItem::default(); 401]),
             "a design must have at most 400 stock items, got 401"
         );
-        assert!(refused(|d| d.order.spares = SparesSpec::Percent(-1.0)).starts_with("the spares"));
+        assert!(
+            refused(|d| d.order.spares = SparesSpec::Percent(-1.0))
+                .starts_with("the share of spares")
+        );
         assert!(
             refused(|d| d.order.to_string = 10_001).starts_with("the number of the last string")
         );

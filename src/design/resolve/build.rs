@@ -1,8 +1,7 @@
 //! What neck, pillar and board are made of, as the engine takes it.
 
-use super::geometry::{AT_PERCENT, BESIDE_MM, GRAIN_PERCENT, SOLID_MM};
-use super::within;
-use crate::design::document::{GeometrySpec, PLYWOOD, SectionSpec, ServiceSpec};
+use crate::design::document::{Design, GeometrySpec, PLYWOOD, SectionSpec, ServiceSpec};
+use crate::design::settings::{SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS, Setting};
 use crate::design::typed::cut;
 use crate::engine::bearing::{BoardParts, Build, NeckParts, PillarParts};
 use crate::engine::structure::duration::{
@@ -19,43 +18,21 @@ enum Made {
 }
 
 /// The parts of a design, with a sentence for each setting that cannot be used.
-pub(super) fn build(given: &GeometrySpec, errors: &mut Vec<String>) -> Build {
-    let usual = GeometrySpec::default();
-    let mut mm =
-        |got, usual, what| Length::from_mm(within(got, usual, what, SOLID_MM, "mm", errors));
-    let thickness = mm(given.neck.thickness_mm, usual.neck.thickness_mm, "thickness of the neck");
-    let width = (given.pillar.width_mm, usual.pillar.width_mm);
-    // The shape of the harp says what is wrong with it.
-    let pillar_width = if (SOLID_MM.0..=SOLID_MM.1).contains(&width.0) { width.0 } else { width.1 };
-    let depth = mm(given.pillar.depth_mm, usual.pillar.depth_mm, "depth of the pillar");
-    let section = SectionSpec::default();
-    let measured = given.neck.sections.iter().map(|given| {
-        let what = "thickness of a section of the neck";
-        let thickness = mm(given.thickness_mm, section.thickness_mm, what);
-        let what = "depth of a section of the neck";
-        (given.at_percent, thickness, mm(given.depth_mm, section.depth_mm, what))
+pub(super) fn build(design: &Design, errors: &mut Vec<String>) -> Build {
+    let (given, usual) = (&design.geometry, GeometrySpec::default());
+    let mm = |setting: Setting| Length::from_mm(setting.number(design));
+    let of = SectionSpec::default();
+    let measured = given.neck.sections.iter().map(|section| {
+        let at = SECTION_AT.take(section.at_percent, of.at_percent, errors);
+        let thickness = SECTION_THICKNESS.take(section.thickness_mm, of.thickness_mm, errors);
+        let depth = SECTION_DEPTH.take(section.depth_mm, of.depth_mm, errors);
+        (at / 100.0, Length::from_mm(thickness), Length::from_mm(depth))
     });
-    let mut sections: Vec<(f64, Length, Length)> = measured.collect();
-    let (board, of) = (&given.board, &usual.board);
-    let widths = (
-        mm(board.bass_width_mm, of.bass_width_mm, "width of the board in the bass"),
-        mm(board.treble_width_mm, of.treble_width_mm, "width of the board in the treble"),
-    );
-    let what = ("thickness of the board in the bass", "thickness of the board in the treble");
-    let thicknesses = (
-        mm(board.bass_thickness_mm, of.bass_thickness_mm, what.0),
-        mm(board.treble_thickness_mm, of.treble_thickness_mm, what.1),
-    );
-    for section in &mut sections {
-        let what = "place of a section of the neck";
-        section.0 = within(section.0, 0.0, what, AT_PERCENT, "%", errors) / 100.0;
-    }
-    let slope = given.neck.grain_percent;
-    let slope = within(slope, 0.0, "slope of the neck's grain", GRAIN_PERCENT, "%", errors);
-    let beside = (given.pillar.beside_mm, usual.pillar.beside_mm);
-    let beside =
-        within(beside.0, beside.1, "push beside the pillar's middle", BESIDE_MM, "mm", errors);
-    let neck = neck(given, &usual, (thickness, sections, slope / 100.0), errors);
+    let sections: Vec<(f64, Length, Length)> = measured.collect();
+    let widths = (mm(Setting::BassWidth), mm(Setting::TrebleWidth));
+    let thicknesses = (mm(Setting::BassThickness), mm(Setting::TrebleThickness));
+    let slope = Setting::NeckGrain.number(design) / 100.0;
+    let neck = neck(given, &usual, (mm(Setting::NeckThickness), sections, slope), errors);
     let wood = made("pillar", &given.pillar.wood, None, errors)
         .or_else(|| made("pillar", &usual.pillar.wood, None, &mut Vec::new()));
     let allowable = match wood {
@@ -64,11 +41,11 @@ pub(super) fn build(given: &GeometrySpec, errors: &mut Vec<String>) -> Build {
     };
     let pillar = PillarParts {
         allowable,
-        width: Length::from_mm(pillar_width),
-        depth,
-        beside: Length::from_mm(beside),
+        width: mm(Setting::PillarWidth),
+        depth: mm(Setting::PillarDepth),
+        beside: mm(Setting::PillarBeside),
     };
-    Build { neck, pillar, board: self::board(given, &usual, (widths, thicknesses), errors) }
+    Build { neck, pillar, board: board(given, &usual, (widths, thicknesses), errors) }
 }
 
 fn neck(

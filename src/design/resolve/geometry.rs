@@ -1,79 +1,36 @@
 //! What the shape of the harp means, as the engine takes it.
 
-use super::within;
-use crate::design::document::{
-    Design, DrivesSpec, GapsSpec, GeometrySpec, MeasuredSpec, SpacingSpec,
-};
+use crate::design::document::{Design, DrivesSpec, GapsSpec, GeometrySpec, MeasuredSpec};
+use crate::design::settings::{GAP, Setting};
 use crate::engine::analysis::HarpString;
-use crate::engine::geometry::{BOARD_ANGLE_DEG, CurveError, Gaps, Geometry, LEAN_DEG, PinCurve};
+use crate::engine::geometry::{CurveError, Gaps, Geometry, PinCurve};
 use crate::engine::order::sort;
 use crate::engine::structure::strip::Spacing;
 use crate::engine::units::Length;
 
-/// The least and the greatest gap between two strings, in millimetres.
-pub const GAP_MM: (f64, f64) = (1.0, 200.0);
-/// The least and the greatest of most other measures, in millimetres.
-pub const MEASURE_MM: (f64, f64) = (0.0, 1_000.0);
-/// The least and the greatest thickness of wood, in millimetres.
-pub const SOLID_MM: (f64, f64) = (0.5, 1_000.0);
-/// The height of a bar above the board, in millimetres.
-pub const START_MM: (f64, f64) = (0.0, 300.0);
-/// How far a tuning pin may stand to either side, in millimetres.
-pub const SIDEWAYS_MM: (f64, f64) = (-200.0, 200.0);
-/// How far beside its middle the push on the pillar may act, in millimetres.
-pub const BESIDE_MM: (f64, f64) = (0.0, 200.0);
-/// Where a section of the neck may lie, in per cent of the way from the shoulder to the pillar.
-pub const AT_PERCENT: (f64, f64) = (0.0, 100.0);
-/// How much the grain of the neck may slant, in per cent: where the table of its strength ends.
-pub const GRAIN_PERCENT: (f64, f64) = (0.0, 20.0);
-
 /// The shape of a design, with a sentence for each setting that cannot be used.
 pub(super) fn geometry(design: &Design, errors: &mut Vec<String>) -> Geometry {
-    let (given, usual) = (&design.geometry, GeometrySpec::default());
-    let mut take = |got, usual, what, limits, unit| within(got, usual, what, limits, unit, errors);
-    let angle = (given.board_angle_deg, usual.board_angle_deg);
-    let angle = take(angle.0, angle.1, "angle of strings and board", BOARD_ANGLE_DEG, "degrees");
-    let lean = take(given.lean_deg, usual.lean_deg, "lean of the strings", LEAN_DEG, "degrees");
-    let mut mm = |got, usual, what, limits| Length::from_mm(take(got, usual, what, limits, "mm"));
-    let start = mm(given.start_mm, usual.start_mm, "height of the bar above the board", START_MM);
-    let sideways = (given.pin_sideways_mm, usual.pin_sideways_mm);
-    let pin_sideways = mm(sideways.0, sideways.1, "offset of the tuning pins", SIDEWAYS_MM);
-    let beside = (given.strings_from_neck_mm, usual.strings_from_neck_mm);
-    let strings_from_neck =
-        mm(beside.0, beside.1, "distance of the strings from the middle of the neck", MEASURE_MM);
-    let (neck, of) = (&given.neck, &usual.neck);
-    let below_pins =
-        mm(neck.below_pins_mm, of.below_pins_mm, "neck below the bridge pins", MEASURE_MM);
-    let above_pins =
-        mm(neck.above_pins_mm, of.above_pins_mm, "neck beyond the tuning pins", MEASURE_MM);
-    let (pillar, of) = (&given.pillar, &usual.pillar);
-    let pillar_gap =
-        mm(pillar.gap_mm, of.gap_mm, "gap from the lowest string to the pillar", MEASURE_MM);
-    let pillar_width = mm(pillar.width_mm, of.width_mm, "width of the pillar", SOLID_MM);
-    let (board, of) = (&given.board, &usual.board);
-    let board_below = mm(board.below_mm, of.below_mm, "board below the lowest string", MEASURE_MM);
-    let board_above =
-        mm(board.above_mm, of.above_mm, "board beyond the highest string", MEASURE_MM);
+    let mm = |setting: Setting| Length::from_mm(setting.number(design));
     let after_mm = design.allowances.after_length_mm;
     let geometry = Geometry {
-        board_angle_rad: angle.to_radians(),
-        lean_rad: lean.to_radians(),
-        gaps: gaps(&given.spacing.gaps, errors),
-        measured: match given.spacing.measured {
+        board_angle_rad: Setting::BoardAngle.number(design).to_radians(),
+        lean_rad: Setting::Lean.number(design).to_radians(),
+        gaps: gaps(design, errors),
+        measured: match design.geometry.spacing.measured {
             MeasuredSpec::Square => Spacing::Square,
             MeasuredSpec::AlongBoard => Spacing::AlongBoard,
         },
-        start,
-        pin_sideways,
-        strings_from_neck,
-        below_pins,
-        above_pins,
-        pillar_gap,
-        pillar_width,
-        board_below,
-        board_above,
+        start: mm(Setting::Start),
+        pin_sideways: mm(Setting::PinSideways),
+        strings_from_neck: mm(Setting::StringsFromNeck),
+        below_pins: mm(Setting::BelowPins),
+        above_pins: mm(Setting::AbovePins),
+        pillar_gap: mm(Setting::PillarGap),
+        pillar_width: mm(Setting::PillarWidth),
+        board_below: mm(Setting::BoardBelow),
+        board_above: mm(Setting::BoardAbove),
     };
-    let sideways_mm = pin_sideways.to_mm();
+    let sideways_mm = geometry.pin_sideways.to_mm();
     if sideways_mm.abs() > after_mm {
         errors.push(format!(
             "the offset of the tuning pins must be at most the {after_mm} mm from bridge pin to tuning pin, got \
@@ -83,15 +40,14 @@ pub(super) fn geometry(design: &Design, errors: &mut Vec<String>) -> Geometry {
     geometry
 }
 
-fn gaps(spec: &GapsSpec, errors: &mut Vec<String>) -> Gaps {
-    let usual = match SpacingSpec::default().gaps {
-        GapsSpec::UniformMm(mm) => mm,
-        _ => GAP_MM.0,
-    };
-    let mut mm =
-        |got| Length::from_mm(within(got, usual, "gap between strings", GAP_MM, "mm", errors));
-    let none = match spec {
-        GapsSpec::UniformMm(width) => return Gaps::Uniform(mm(*width)),
+fn gaps(design: &Design, errors: &mut Vec<String>) -> Gaps {
+    let usual = Setting::Gap.usual().unwrap_or(GAP.sensible.0);
+    let mut mm = |got| Length::from_mm(GAP.take(got, usual, errors));
+    let none = match &design.geometry.spacing.gaps {
+        // What is wrong with the width of all gaps is told with the other settings.
+        GapsSpec::UniformMm(_) => {
+            return Gaps::Uniform(Length::from_mm(Setting::Gap.number(design)));
+        }
         GapsSpec::ZonesMm(zones) if !zones.is_empty() => {
             let number = |number: u32| usize::try_from(number).unwrap_or(usize::MAX);
             let mut zones: Vec<(usize, Length)> =

@@ -3,92 +3,22 @@
 use leptos::prelude::*;
 
 use super::desk::Desk;
-use super::fields::{Optional, note_field, optional, text_field};
+use super::fields::{note_field, text_field};
 use crate::app::browser;
+use crate::app::forms::LIMITS;
+use crate::app::panels::form::entries;
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{either, list, part, while_so};
 use crate::design::choose::{Shop, Task, kind_in_words};
-use crate::design::document::{
-    KindSpec, LimitsSpec, MOST_KINDS, MOST_ZONES, TargetsSpec, ZoneSpec,
-};
+use crate::design::document::{KindSpec, MOST_KINDS, MOST_ZONES, TargetsSpec, ZoneSpec};
 use crate::design::edit::TargetsPart;
 use crate::design::letters::capital;
-use crate::design::{display, typed};
-
-/// A limit: its field, what it is, how it is changed, and what holds where it is left out.
-type LimitRow = (
-    Optional,
-    fn(&TargetsSpec) -> Option<f64>,
-    fn(&mut TargetsSpec, Option<f64>),
-    fn(&LimitsSpec) -> String,
-);
-
-const fn field(
-    label: &'static str,
-    unit: &'static str,
-    range: (f64, f64),
-    whole: bool,
-) -> Optional {
-    Optional { label, unit, range, whole }
-}
-
-const LIMITS: [LimitRow; 5] = [
-    (
-        field("Least load share", "%", (0.0, 1_000.0), false),
-        |t| t.least_share_percent,
-        |t, x| t.least_share_percent = x,
-        |limits| format!("{}, as in the instrument", display::percent(limits.slack_share_percent)),
-    ),
-    (
-        field("Greatest load share", "%", (0.0, 1_000.0), false),
-        |t| t.most_share_percent,
-        |t, x| t.most_share_percent = x,
-        |limits| {
-            format!("{}, as in the instrument", display::percent(limits.working_share_percent))
-        },
-    ),
-    (
-        field("Greatest pull of all strings", "N", (0.0, 1_000_000.0), false),
-        |t| t.most_total_n,
-        |t, x| t.most_total_n = x,
-        |_| "any".to_owned(),
-    ),
-    (
-        field("Most changes of material", "", (0.0, 10_000.0), true),
-        |t| t.most_changes.map(f64::from),
-        |t, x| t.most_changes = x.and_then(counted),
-        |_| "any number".to_owned(),
-    ),
-    (
-        field("Most different strings and wires", "", (1.0, 10_000.0), true),
-        |t| t.most_items.map(f64::from),
-        |t, x| t.most_items = x.and_then(counted),
-        |_| "any number".to_owned(),
-    ),
-];
-
-/// A whole number of a field.
-fn counted(number: f64) -> Option<u32> {
-    display::decimals(number, 0).parse().ok()
-}
+use crate::design::typed;
 
 /// The limits of the whole set.
 pub fn limits(desk: Desk) -> AnyView {
-    let store = desk.store;
-    let row = |(spec, of, put, usual): &'static LimitRow| {
-        let usual = Signal::derive(move || store.design.with(|design| usual(&design.limits)));
-        let set = move |number| desk.change(TargetsPart::Limits, |targets| put(targets, number));
-        optional(*spec, desk.wish(*of), usual, Callback::new(set))
-    };
-    let rows: Vec<AnyView> = LIMITS.iter().map(row).collect();
-    view! {
-        <div class="form-stack">
-            {rows}
-            <p class="hint">"An empty field is no limit, or that of the instrument. Breaking loads of one material differ from maker to maker: leave room."</p>
-        </div>
-    }
-    .into_any()
+    view! { <div class="form-stack">{entries(desk.store, &LIMITS)}</div> }.into_any()
 }
 
 /// A text of a row that can be typed into.

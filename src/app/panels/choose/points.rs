@@ -7,11 +7,12 @@ use super::fields::note_field;
 use crate::app::browser;
 use crate::app::rows::{place_name, wanted_words};
 use crate::app::widgets::button::button;
-use crate::app::widgets::fields::{Choice, Draft, Limits};
+use crate::app::widgets::fields::{Choice, Draft};
 use crate::app::widgets::list::{Part, list, part, words};
 use crate::design::document::WantsSpec;
 use crate::design::edit::TargetsPart;
 use crate::design::presets::SAMPLES;
+use crate::design::settings::NumberRow;
 use crate::design::targets::{
     Point, added, constant, curve, like, moved, of_harp, reach, removed, slope, value_at,
 };
@@ -176,11 +177,14 @@ fn row(desk: Desk, curve: Memo<Vec<Point>>, index: usize, count: usize) -> Part 
                 pull(|(_, value), key| (key, value), f64::from(note.key_number()));
             }
         };
-        let limits = Limits { range: reach(wants), whole: false };
-        let set_value =
-            Callback::new(move |number| pull(|(place, _), value| (place, value), number));
-        let (_, unit) = wanted_words(wants);
-        let draft = Draft::new(Signal::derive(move || point().1), limits, unit, set_value);
+        let set_value = Callback::new(move |number: Option<f64>| {
+            if let Some(number) = number {
+                pull(|(place, _), value| (place, value), number);
+            }
+        });
+        let (words, unit) = wanted_words(wants);
+        let value = Signal::derive(move || Some(point().1));
+        let draft = Draft::new(NumberRow::new(words, unit, reach(wants)), value, set_value);
         let remove = move |_| {
             if let Some(points) = removed(&curve.get_untracked(), index) {
                 put_whole(desk, points);

@@ -3,11 +3,11 @@
 use leptos::prelude::*;
 
 use super::desk::{Ask, Desk};
-use super::fields::{Optional, optional};
 use crate::app::widgets::button::button;
-use crate::app::widgets::fields::{Choice, NumberField};
+use crate::app::widgets::fields::{Choice, number_field};
 use crate::app::widgets::list::while_so;
 use crate::design::choose::lengths::{RATIO, Room, Strength, Way};
+use crate::design::settings::NumberRow;
 use crate::engine::units::Length;
 
 /// The ways, with the words of a list.
@@ -27,15 +27,15 @@ const STRENGTHS: [(Strength, &str, &str); 3] = [
 ];
 
 /// The fields of the room: what each holds back.
-const ROOM: [(Optional, &str); 4] = [
+const ROOM: [(NumberRow, &str); 4] = [
     (mm("A pin moves by at most"), "as far as it likes"),
     (mm("Shortest string"), "as the neck allows"),
     (mm("Longest string"), "any"),
     (mm("Pin off the curve of its neighbours"), "any"),
 ];
 
-const fn mm(label: &'static str) -> Optional {
-    Optional { label, unit: "mm", range: (0.1, 5_000.0), whole: false }
+const fn mm(label: &'static str) -> NumberRow {
+    NumberRow { optional: true, ..NumberRow::new(label, "mm", (0.1, 5_000.0)) }
 }
 
 /// The fields, which are no part of the design.
@@ -83,10 +83,11 @@ pub fn reshape(desk: Desk) -> AnyView {
             .into_any()
     };
     let room = move || {
-        let row = |((spec, usual), signal): (&(Optional, &'static str), RwSignal<Option<f64>>)| {
+        let row = |((row, usual), signal): (&(NumberRow, &'static str), RwSignal<Option<f64>>)| {
             let usual = *usual;
             let put = Callback::new(move |number| signal.set(number));
-            optional(*spec, signal.into(), Signal::derive(move || usual.to_owned()), put)
+            let empty = Some(Signal::derive(move || usual.to_owned()));
+            number_field(*row, signal.into(), empty, put)
         };
         let rows: Vec<AnyView> = ROOM.iter().zip(fields.room).map(row).collect();
         view! { <div class="form-stack">{rows}</div> }.into_any()
@@ -112,14 +113,11 @@ pub fn reshape(desk: Desk) -> AnyView {
         };
         desk.ask(Ask::Lengths(way, room));
     };
-    let number =
-        move |label: &'static str, unit: &'static str, range: (f64, f64), of: RwSignal<f64>| {
-            let set = move |number| of.set(number);
-            view! {
-            <NumberField label=label unit=unit value=of least=range.0 most=range.1 on_change=set/>
-        }
-        .into_any()
-        };
+    let number = move |label: &'static str, unit: &'static str, range, of: RwSignal<f64>| {
+        let put = Callback::new(move |number: Option<f64>| of.set(number.unwrap_or_default()));
+        let value = Signal::derive(move || Some(of.get()));
+        number_field(NumberRow::new(label, unit, range), value, None, put)
+    };
     view! {
         <div class="form-stack">
             <Choice label="Other lengths" choices=ways value=fields.way on_change=move |key| fields.way.set(key)/>

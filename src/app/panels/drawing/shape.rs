@@ -7,13 +7,13 @@ use leptos::prelude::*;
 
 use self::drives::Drives;
 use self::spacing::Spacing;
+use crate::app::forms::{AROUND, STRINGS};
+use crate::app::panels::form::group;
 use crate::app::store::{Outcome, Store};
-use crate::app::widgets::fields::{Choice, NumberField};
+use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{list, part};
 use crate::design::document::GeometrySpec;
 use crate::design::edit::Edit;
-use crate::design::resolve::{MEASURE_MM, SIDEWAYS_MM, START_MM};
-use crate::engine::geometry::{BOARD_ANGLE_DEG, LEAN_DEG};
 
 /// The fields that change the shape of the harp.
 #[derive(Clone, Copy)]
@@ -62,22 +62,6 @@ impl Form {
         outcome
     }
 
-    /// A field of a number.
-    pub(super) fn number(
-        self,
-        label: &'static str,
-        unit: &'static str,
-        range: (f64, f64),
-        of: fn(&GeometrySpec) -> f64,
-        put: fn(&mut GeometrySpec, f64),
-    ) -> AnyView {
-        let on_change = move |number| self.change(|geometry| put(geometry, number));
-        view! {
-            <NumberField label=label unit=unit value=self.of(of) least=range.0 most=range.1 on_change=on_change/>
-        }
-        .into_any()
-    }
-
     /// A choice among some values, each with its key and its words.
     pub(super) fn choice<T: PartialEq + Copy + Send + Sync + 'static>(
         self,
@@ -115,25 +99,10 @@ pub fn Shape(store: Store) -> impl IntoView {
     view! {
         <div class="form-stack shape" on:focusout=move |_| store.close_step()>
             <div role="status">{list(errors)}</div>
-            <fieldset>
-                <legend>"Strings"</legend>
-                {form.number("Between strings and board", "degrees", BOARD_ANGLE_DEG, |g| g.board_angle_deg, |g, x| g.board_angle_deg = x)}
-                {form.number("Lean from upright", "degrees", LEAN_DEG, |g| g.lean_deg, |g, x| g.lean_deg = x)}
-                {form.number("Bar above the board", "mm", START_MM, |g| g.start_mm, |g, x| g.start_mm = x)}
-                {form.number("Tuning pin beside its string", "mm", SIDEWAYS_MM, |g| g.pin_sideways_mm, |g, x| g.pin_sideways_mm = x)}
-                {form.number("Strings from the middle of the neck", "mm", MEASURE_MM, |g| g.strings_from_neck_mm, |g, x| g.strings_from_neck_mm = x)}
-            </fieldset>
+            {group(store, &STRINGS)}
             <Spacing form=form/>
             <Drives form=form/>
-            <fieldset>
-                <legend>"Neck, pillar and board"</legend>
-                {form.number("Neck below pins or levers", "mm", MEASURE_MM, |g| g.neck.below_pins_mm, |g, x| g.neck.below_pins_mm = x)}
-                {form.number("Neck above tuning pins", "mm", MEASURE_MM, |g| g.neck.above_pins_mm, |g, x| g.neck.above_pins_mm = x)}
-                {form.number("Lowest string to pillar", "mm", MEASURE_MM, |g| g.pillar.gap_mm, |g, x| g.pillar.gap_mm = x)}
-                {form.number("Board below the lowest string", "mm", MEASURE_MM, |g| g.board.below_mm, |g, x| g.board.below_mm = x)}
-                {form.number("Board above the highest string", "mm", MEASURE_MM, |g| g.board.above_mm, |g, x| g.board.above_mm = x)}
-                <p class="hint">"Common practice, from memory. Measure your own. How thick and wide each part is stands under Woods."</p>
-            </fieldset>
+            {group(store, &AROUND)}
         </div>
     }
 }

@@ -1,33 +1,22 @@
 //! What neck, pillar and soundboard are made of, and how thick they are.
 
+use std::iter;
+
 use leptos::prelude::*;
 
 use super::shape::Form;
+use crate::app::forms::{self, Entry};
+use crate::app::panels::form::{entries, fieldset, group};
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
-use crate::app::widgets::fields::{Choice, Limits};
+use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{list, part, while_so, words};
-use crate::app::widgets::number_table::{Column, NumberTable};
-use crate::design::document::{
-    GeometrySpec, MOST_SECTIONS, NeckSpec, PLYWOOD, SectionSpec, ServiceSpec,
-};
-use crate::design::resolve::{AT_PERCENT, BESIDE_MM, GRAIN_PERCENT, SOLID_MM};
+use crate::app::widgets::number_table::NumberTable;
+use crate::design::document::{GeometrySpec, MOST_SECTIONS, NeckSpec, PLYWOOD, SectionSpec};
+use crate::design::settings::{NumberRow, SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS};
 use crate::design::wood_facts::{PLIES, choices, plies_name, wood_facts};
 
-/// How damp the wood gets, with the words of a list.
-const SERVICE: [(ServiceSpec, &str, &str); 3] = [
-    (ServiceSpec::Heated, "heated", "In heated rooms"),
-    (ServiceSpec::Covered, "covered", "Under a roof, not heated"),
-    (ServiceSpec::Outdoors, "outdoors", "In the open"),
-];
-
-const SOLID: Limits = Limits { range: SOLID_MM, whole: false };
-
-const SECTION: [Column; 3] = [
-    Column { head: "At", unit: "%", limits: Limits { range: AT_PERCENT, whole: false } },
-    Column { head: "Thick", unit: "mm", limits: SOLID },
-    Column { head: "Deep", unit: "mm", limits: SOLID },
-];
+static SECTION: [NumberRow; 3] = [SECTION_AT, SECTION_THICKNESS, SECTION_DEPTH];
 
 /// A part of the harp, its wood and, where it may be plywood, its plies.
 #[derive(Clone, Copy)]
@@ -117,36 +106,18 @@ fn figures(chosen: Memo<(String, u32)>) -> AnyView {
 #[component]
 pub fn Woods(store: Store) -> impl IntoView {
     let form = Form { store };
-    let service = move |service| form.step(|geometry| geometry.service = service);
+    // The wood comes first, then how thick it is.
+    let part =
+        |legend: &'static str, wood: Part, sizes: &'static [Entry], more: Option<AnyView>| {
+            let fields = iter::once(wood.view(form)).chain(entries(store, sizes)).chain(more);
+            fieldset(legend, fields.collect())
+        };
     view! {
         <div class="form-stack woods" on:focusout=move |_| store.close_step()>
-            <fieldset>
-                <legend>"Neck"</legend>
-                {NECK.view(form)}
-                {form.number("Thickness of the neck", "mm", SOLID_MM, |g| g.neck.thickness_mm, |g, x| g.neck.thickness_mm = x)}
-                {form.number("Slope of the grain, rise over run", "%", GRAIN_PERCENT, |g| g.neck.grain_percent, |g, x| g.neck.grain_percent = x)}
-                {sections(form)}
-            </fieldset>
-            <fieldset>
-                <legend>"Pillar"</legend>
-                {PILLAR.view(form)}
-                {form.number("Seen from the side", "mm", SOLID_MM, |g| g.pillar.width_mm, |g, x| g.pillar.width_mm = x)}
-                {form.number("Seen from the front", "mm", SOLID_MM, |g| g.pillar.depth_mm, |g, x| g.pillar.depth_mm = x)}
-                {form.number("Push beside its middle", "mm", BESIDE_MM, |g| g.pillar.beside_mm, |g, x| g.pillar.beside_mm = x)}
-            </fieldset>
-            <fieldset>
-                <legend>"Soundboard"</legend>
-                {BOARD.view(form)}
-                {form.number("Width at the lowest string", "mm", SOLID_MM, |g| g.board.bass_width_mm, |g, x| g.board.bass_width_mm = x)}
-                {form.number("Width at the highest string", "mm", SOLID_MM, |g| g.board.treble_width_mm, |g, x| g.board.treble_width_mm = x)}
-                {form.number("Thickness at the lowest string", "mm", SOLID_MM, |g| g.board.bass_thickness_mm, |g, x| g.board.bass_thickness_mm = x)}
-                {form.number("Thickness at the highest string", "mm", SOLID_MM, |g| g.board.treble_thickness_mm, |g, x| g.board.treble_thickness_mm = x)}
-            </fieldset>
-            <fieldset>
-                <legend>"Where it stands"</legend>
-                {form.choice("The harp lives", &SERVICE, |g| g.service, service)}
-                <p class="hint">"Damp wood creeps more under a load that stays."</p>
-            </fieldset>
+            {part("Neck", NECK, &forms::NECK, Some(sections(form)))}
+            {part("Pillar", PILLAR, &forms::PILLAR, None)}
+            {part("Soundboard", BOARD, &forms::BOARD, None)}
+            {group(store, &forms::STANDS)}
         </div>
     }
 }

@@ -2,8 +2,7 @@
 
 use super::{CheckError, check_one, fits, many, short, tidy_text, within};
 use crate::design::document::{
-    Design, LONGEST_TEXT, MaterialSpec, OrderSpec, SparesSpec, StockItem, StrengthSpec, StringSpec,
-    ToleranceSpec,
+    Design, LONGEST_TEXT, MaterialSpec, StockItem, StrengthSpec, StringSpec, ToleranceSpec,
 };
 use crate::design::library::sources_of;
 
@@ -17,8 +16,6 @@ pub const MOST_VERSION_BYTES: usize = 1 << 20;
 /// The longest pack, in millimetres: ten kilometres.
 const PACK_MM: (f64, f64) = (1.0, 10_000_000.0);
 const PRICE: (f64, f64) = (0.0, 10_000_000.0);
-const STRING_NUMBER: (f64, f64) = (0.0, 10_000.0);
-const SPARES_PERCENT: (f64, f64) = (0.0, 1_000.0);
 
 /// Whether stock and order settings keep within the limits of a document.
 pub(super) fn order(design: &Design) -> Result<(), CheckError> {
@@ -26,15 +23,7 @@ pub(super) fn order(design: &Design) -> Result<(), CheckError> {
     for (index, spec) in design.stock.iter().enumerate() {
         item(spec, index + 1)?;
     }
-    let OrderSpec { spares, from_string, to_string, remarks } = &design.order;
-    for (name, got) in [("first", from_string), ("last", to_string)] {
-        let what = || format!("the number of the {name} string with spares");
-        within(what, f64::from(*got), STRING_NUMBER)?;
-    }
-    if let SparesSpec::Percent(percent) = spares {
-        within(|| "the spares in per cent".to_owned(), *percent, SPARES_PERCENT)?;
-    }
-    fits(remarks, LONGEST_TEXT, || "the remarks of the order".to_owned())
+    fits(&design.order.remarks, LONGEST_TEXT, || "the remarks of the order".to_owned())
 }
 
 /// Whether a stock item keeps within the limits; `number` says which it is.

@@ -5,10 +5,7 @@ use crate::design::document::{MOST_KINDS, MOST_POINTS, MOST_ZONES, TargetsSpec};
 
 /// Where a point may lie, in keys: a little beyond every note there is.
 const KEYS: (f64, f64) = (-24.0, 160.0);
-const WEIGHT: (f64, f64) = (0.0, 10.0);
-const PERCENT: (f64, f64) = (0.0, 1_000.0);
 const FORCE_N: (f64, f64) = (0.0, 1_000_000.0);
-const COUNTED: (f64, f64) = (0.0, 10_000.0);
 
 /// Whether what is wanted keeps within the limits of a document.
 pub(super) fn targets(spec: &TargetsSpec) -> Result<(), CheckError> {
@@ -18,24 +15,6 @@ pub(super) fn targets(spec: &TargetsSpec) -> Result<(), CheckError> {
             within(|| "the place of a point of a wanted curve".to_owned(), *key, KEYS)?;
             within(|| "a point of a wanted curve".to_owned(), *value, FORCE_N)?;
         }
-    }
-    let weights = &spec.weights;
-    let some = |number: Option<u32>| number.map_or(0.0, f64::from);
-    let ranges = [
-        ("the weight of the wanted curve", weights.target, WEIGHT),
-        ("the weight of an even feel", weights.even_stiffness, WEIGHT),
-        ("the weight of an even tension", weights.even_tension, WEIGHT),
-        ("the weight of changes of the kind", weights.changes, WEIGHT),
-        ("the weight of few different strings", weights.items, WEIGHT),
-        ("the weight of the price", weights.price, WEIGHT),
-        ("the least load share in per cent", spec.least_share_percent.unwrap_or(0.0), PERCENT),
-        ("the greatest load share in per cent", spec.most_share_percent.unwrap_or(0.0), PERCENT),
-        ("the number of changes of the kind", some(spec.most_changes), COUNTED),
-        ("the greatest total pull in newtons", spec.most_total_n.unwrap_or(0.0), FORCE_N),
-        ("the number of different strings", some(spec.most_items), COUNTED),
-    ];
-    for (name, got, range) in ranges {
-        within(|| name.to_owned(), got, range)?;
     }
     many("zones of gauges", spec.zones.len(), MOST_ZONES)?;
     for zone in &spec.zones {

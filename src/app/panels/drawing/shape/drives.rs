@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::Form;
 use crate::app::widgets::button::button;
-use crate::app::widgets::fields::Limits;
 use crate::app::widgets::list::while_so;
-use crate::app::widgets::number_table::{Column, NumberTable};
+use crate::app::widgets::number_table::NumberTable;
 use crate::design::document::{DrivesSpec, GeometrySpec, MOST_NODES};
+use crate::design::settings::{NODE_ACROSS, NODE_ALONG, NumberRow};
 use crate::design::shape::{one_more_node, to_curve, to_lengths};
 
 /// What may drive, with the words of a list.
@@ -16,12 +16,7 @@ const DRIVES: [(DrivesSpec, &str, &str); 2] = [
     (DrivesSpec::NeckCurve, "curve", "A curve of the pins: the lengths follow"),
 ];
 
-const FAR: Limits = Limits { range: (-5_000.0, 5_000.0), whole: false };
-
-const NODE: [Column; 2] = [
-    Column { head: "Across", unit: "mm", limits: FAR },
-    Column { head: "Along", unit: "mm", limits: FAR },
-];
+static NODE: [NumberRow; 2] = [NODE_ACROSS, NODE_ALONG];
 
 /// The choice of what drives, and the nodes of the curve.
 #[component]

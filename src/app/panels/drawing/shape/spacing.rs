@@ -4,14 +4,14 @@ use leptos::prelude::*;
 
 use super::Form;
 use crate::app::frame::Frame;
+use crate::app::panels::form::number;
 use crate::app::widgets::button::button;
-use crate::app::widgets::fields::Limits;
 use crate::app::widgets::list::{while_so, words};
-use crate::app::widgets::number_table::{Column, NumberTable};
+use crate::app::widgets::number_table::NumberTable;
 use crate::design::display;
-use crate::design::document::{GapsSpec, GeometrySpec, MOST_STRINGS, MeasuredSpec, SpacingSpec};
+use crate::design::document::{GapsSpec, MOST_STRINGS, MeasuredSpec, SpacingSpec};
 use crate::design::gaps::{GapsKind, measured_as, moved_mm, told_as, widths_mm};
-use crate::design::resolve::GAP_MM;
+use crate::design::settings::{GAP, GAP_NUMBER, NumberRow, Setting};
 use crate::engine::geometry::loads;
 use crate::engine::order::sort;
 use crate::engine::units::Length;
@@ -29,18 +29,8 @@ const MEASURED: [(MeasuredSpec, &str, &str); 2] = [
     (MeasuredSpec::AlongBoard, "board", "Along the board"),
 ];
 
-const WIDTH: Column =
-    Column { head: "Width", unit: "mm", limits: Limits { range: GAP_MM, whole: false } };
-
-const ZONE: [Column; 2] = [
-    Column { head: "Gap", unit: "", limits: Limits { range: (1.0, MOST_GAP), whole: true } },
-    WIDTH,
-];
-
-const EACH: [Column; 1] = [WIDTH];
-
-/// The highest number of a gap: below the most strings of a design.
-const MOST_GAP: f64 = 149.0;
+static ZONE: [NumberRow; 2] = [GAP_NUMBER, GAP];
+static EACH: [NumberRow; 1] = [GAP];
 
 /// The fields of the spacing.
 #[component]
@@ -128,21 +118,11 @@ fn widths(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
         })
     });
     (move || match kind.get() {
-        0 => uniform(form),
+        0 => number(form.store, Setting::Gap),
         1 => zones(form, here),
         _ => each(form, here),
     })
     .into_any()
-}
-
-fn uniform(form: Form) -> AnyView {
-    let of = |g: &GeometrySpec| match g.spacing.gaps {
-        GapsSpec::UniformMm(mm) => mm,
-        _ => 0.0,
-    };
-    form.number("Width of every gap", "mm", GAP_MM, of, |g, mm| {
-        g.spacing.gaps = GapsSpec::UniformMm(mm);
-    })
 }
 
 fn zones(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
