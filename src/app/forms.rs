@@ -212,8 +212,8 @@ pub fn when_empty(setting: Setting, design: &Design) -> String {
 mod tests {
     use super::*;
 
-    /// Settings that are chosen beside what they belong to: the plies by their wood, a width of all gaps while they
-    /// are alike, a share of spares while it is one, and what drives with its own edit.
+    /// Settings that are shown beside what they belong to: the plies by their wood, a width of all gaps while they
+    /// are alike, a share of spares while it is one.
     const ELSEWHERE: [Setting; 4] =
         [Setting::NeckPlies, Setting::BoardPlies, Setting::Gap, Setting::Spares];
     const CHOSEN_ELSEWHERE: [OneOf; 2] = [OneOf::Measured, OneOf::Wants];

@@ -1,4 +1,4 @@
-//! The rows. Where a source is given, it is that of the usual number, and stands with it in `document`.
+//! The rows. The usual numbers and their sources stand in `document`.
 
 use super::{Holds, NumberRow};
 use crate::design::document::{Design, MOST_STRINGS};
