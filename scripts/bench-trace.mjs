@@ -46,7 +46,7 @@ const took = (event) => event.tdur ?? event.dur;
 export class Record {
   constructor(events) {
     const page = events.find((event) => event.name === "bench-page");
-    // A page that is loaded anew may go on in another process; then the marks of the old one say nothing.
+    // A page that is loaded again may go on in another process; then the marks of the old one say nothing.
     this.events = events.filter((event) => event.pid === page.pid && event.tid === page.tid && event.ts >= page.ts);
     this.events.sort((a, b) => a.ts - b.ts || (b.dur ?? 0) - (a.dur ?? 0));
     this.tasks = this.events.filter((event) => event.name === "RunTask" && event.ph === "X");

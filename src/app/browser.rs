@@ -382,7 +382,7 @@ pub fn to_top(id: &str) {
     }
 }
 
-/// Gives the keyboard to an element, when the page has been drawn anew, if no other element has it.
+/// Gives the keyboard to an element, when the page has been drawn again, if no other element has it.
 pub fn focus_if_lost(id: &'static str) {
     request_animation_frame(move || {
         let body = document().body().map(web_sys::Element::from);

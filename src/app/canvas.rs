@@ -1,5 +1,5 @@
 //! Puts a recorded drawing on a canvas of the page: only where it differs from the one that is there, and with
-//! a colour or a font set only when it changes. A browser reads the name of a font or a colour anew each time
+//! a colour or a font set only when it changes. A browser reads the name of a font or a colour again each time
 //! it is set, which takes longer than the drawing. Polygons, of which there are few, are left to plotters' own
 //! backend.
 

@@ -136,11 +136,6 @@ impl Selection {
         self.cursor.column.min(self.anchor.column)..=self.cursor.column.max(self.anchor.column)
     }
 
-    /// Whether more than one cell is selected.
-    pub fn is_block(self) -> bool {
-        self.cursor != self.anchor
-    }
-
     /// The selection after a movement in a chart of `rows` rows and `columns` columns; with `extend`
     /// the anchor stays.
     pub fn moved(self, step: Step, rows: usize, columns: usize, extend: bool) -> Self {
@@ -220,7 +215,9 @@ mod tests {
         assert_eq!((block.rows(), block.columns()), (2..=3, 3..=4));
         let back = Selection::at(2, 3).moved(Step::Up, 9, COLUMNS, true);
         assert_eq!(back.rows(), 1..=2);
-        assert!(block.is_block() && !block.moved(Step::Up, 9, COLUMNS, false).is_block());
+        let alone = block.moved(Step::Up, 9, COLUMNS, false);
+        assert_ne!(block.cursor, block.anchor);
+        assert_eq!(alone.cursor, alone.anchor);
     }
 
     #[test]

@@ -42,7 +42,7 @@ pub struct Upright {
 
 /// Strings standing side by side, to scale.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Band {
+pub struct Uprights {
     /// The strings whose length is known, from string 1 down.
     pub strings: Vec<Upright>,
     /// The note of each string, where there is one.
@@ -54,7 +54,7 @@ pub struct Band {
 
 /// Where the drawing of the strings goes, in pixels.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct BandLayout {
+pub struct UprightsLayout {
     pub compass: Compass,
     /// The strings stand on its bottom edge.
     pub plot: Plot,
@@ -63,7 +63,7 @@ pub struct BandLayout {
 }
 
 /// Works out what stands where.
-pub fn build(analysis: &Analysis, harp: &Harp, units: &Units) -> Band {
+pub fn build(analysis: &Analysis, harp: &Harp, units: &Units) -> Uprights {
     let upright = |(index, (figures, string)): (usize, (&StringFigures, &HarpString))| {
         let length_mm = figures.length.ok().map(Length::to_mm)?;
         let gauge_mm = figures.gauge.ok().map(Length::to_mm).filter(|mm| is_usable(*mm));
@@ -76,7 +76,7 @@ pub fn build(analysis: &Analysis, harp: &Harp, units: &Units) -> Band {
     let mut sorted: Vec<f64> = strings.iter().map(|string| string.length_mm).collect();
     sort(&mut sorted, |one, other| one > other);
     let notes = analysis.strings.iter().map(|figures| figures.note).collect();
-    Band { longest_mm: robust_top(&sorted, OFF_SCALE), strings, notes, unit: units.length }
+    Uprights { longest_mm: robust_top(&sorted, OFF_SCALE), strings, notes, unit: units.length }
 }
 
 pub(super) fn is_wound(make_up: &MakeUp) -> bool {
@@ -89,14 +89,14 @@ pub(super) fn is_wound(make_up: &MakeUp) -> bool {
 }
 
 /// Works out where the strings stand in an area of a size in pixels, `scale` of them to a CSS pixel.
-pub fn layout(width_px: f64, height_px: f64, scale: f64, band: &Band) -> BandLayout {
+pub fn layout(width_px: f64, height_px: f64, scale: f64, band: &Uprights) -> UprightsLayout {
     let scale = safe_scale(scale);
     let compass = Compass::across(width_px, scale, band.notes.len());
     let top = (CAPTION_STRIP * scale).round();
     let bottom = (height_px - LETTER_STRIP * scale).round().max(top);
     let plot = Plot { left: compass.left, top, right: compass.right, bottom };
     let px_per_mm = if band.longest_mm > 0.0 { (bottom - top) / band.longest_mm } else { 0.0 };
-    BandLayout { compass, plot, px_per_mm }
+    UprightsLayout { compass, plot, px_per_mm }
 }
 
 /// Draws the strings over the whole area.
@@ -106,7 +106,7 @@ pub fn layout(width_px: f64, height_px: f64, scale: f64, band: &Band) -> BandLay
 /// Only when the backend fails.
 pub fn draw<DB: DrawingBackend>(
     area: &DrawingArea<DB, Shift>,
-    band: &Band,
+    band: &Uprights,
     style: &Style<'_>,
 ) -> Drawn<DB> {
     let pen = Pen::new(area, style);
@@ -136,14 +136,14 @@ pub fn draw<DB: DrawingBackend>(
     pen.title("Lengths to scale", (plot.left, 3.0 * s), p.ink)
 }
 
-fn top_of(layout: &BandLayout, string: &Upright) -> f64 {
+fn top_of(layout: &UprightsLayout, string: &Upright) -> f64 {
     let tall = string.length_mm * layout.px_per_mm;
     (layout.plot.bottom - tall).max(layout.plot.top).round()
 }
 
 fn selection<DB: DrawingBackend>(
     pen: &Pen<'_, DB>,
-    layout: &BandLayout,
+    layout: &UprightsLayout,
     style: &Style<'_>,
 ) -> Drawn<DB> {
     let Some(selected) = style.selected.as_ref() else { return Ok(()) };
@@ -163,8 +163,8 @@ fn color_of<DB: DrawingBackend>(pen: &Pen<'_, DB>, note: Option<Note>) -> RGBCol
 /// A string: a stroke that widens with the gauge; of a wound one, two strokes with paper between.
 fn upright<DB: DrawingBackend>(
     pen: &Pen<'_, DB>,
-    band: &Band,
-    layout: &BandLayout,
+    band: &Uprights,
+    layout: &UprightsLayout,
     string: &Upright,
 ) -> Drawn<DB> {
     let color = color_of(pen, band.notes.get(string.index).copied().flatten()).to_rgba();
@@ -184,7 +184,11 @@ fn upright<DB: DrawingBackend>(
 }
 
 /// Joins the upper ends, so that a kink shows; broken where a length is missing.
-fn pin_line<DB: DrawingBackend>(pen: &Pen<'_, DB>, band: &Band, layout: &BandLayout) -> Drawn<DB> {
+fn pin_line<DB: DrawingBackend>(
+    pen: &Pen<'_, DB>,
+    band: &Uprights,
+    layout: &UprightsLayout,
+) -> Drawn<DB> {
     for run in band.strings.chunk_by(|a, b| a.index + 1 == b.index) {
         if run.len() > 1 {
             let at = |string: &Upright| {
@@ -199,7 +203,7 @@ fn pin_line<DB: DrawingBackend>(pen: &Pen<'_, DB>, band: &Band, layout: &BandLay
 /// A gap in a string that is longer than the drawing is high.
 fn cut_off<DB: DrawingBackend>(
     pen: &Pen<'_, DB>,
-    layout: &BandLayout,
+    layout: &UprightsLayout,
     string: &Upright,
 ) -> Drawn<DB> {
     let (x, s) = (layout.compass.x_of(string.index), pen.scale);
@@ -210,7 +214,11 @@ fn cut_off<DB: DrawingBackend>(
 }
 
 /// C and F under their strings, as far as there is room.
-fn letters<DB: DrawingBackend>(pen: &Pen<'_, DB>, band: &Band, layout: &BandLayout) -> Drawn<DB> {
+fn letters<DB: DrawingBackend>(
+    pen: &Pen<'_, DB>,
+    band: &Uprights,
+    layout: &UprightsLayout,
+) -> Drawn<DB> {
     let (s, compass) = (pen.scale, &layout.compass);
     let y = layout.plot.bottom + 4.0 * s;
     // From F down to C are three strings, from C down to F four.
@@ -227,7 +235,11 @@ fn letters<DB: DrawingBackend>(pen: &Pen<'_, DB>, band: &Band, layout: &BandLayo
 }
 
 /// A round length in the unit of the page, at most about half of the height.
-fn scale_bar<DB: DrawingBackend>(pen: &Pen<'_, DB>, band: &Band, layout: &BandLayout) -> Drawn<DB> {
+fn scale_bar<DB: DrawingBackend>(
+    pen: &Pen<'_, DB>,
+    band: &Uprights,
+    layout: &UprightsLayout,
+) -> Drawn<DB> {
     let (unit_mm, unit) = match band.unit {
         LengthUnit::Mm => (1.0, "mm"),
         LengthUnit::Inch => (Length::from_inch(1.0).to_mm(), "in"),
@@ -257,11 +269,11 @@ mod tests {
     use crate::engine::analysis::{Unknown, analyse};
     use crate::testing::assert_close;
 
-    fn of(harp: &Harp) -> Band {
+    fn of(harp: &Harp) -> Uprights {
         build(&analyse(harp), harp, &Units::default())
     }
 
-    fn svg(band: &Band) -> String {
+    fn svg(band: &Uprights) -> String {
         let mut text = String::new();
         let area = SVGBackend::with_string(&mut text, (900, 260)).into_drawing_area();
         draw(&area, band, &Style::new(Palette::light(), 1.0, Medium::Svg)).unwrap();

@@ -11,7 +11,7 @@ use super::axis::Reach;
 use super::compass::{Compass, LabelKind, as_f64};
 use super::layout::{Explained, LEGEND_ROW, Layout, Plot, TOP, css_width, layout, legend_entries};
 use super::pen::{Anchor, Drawn, Pen, SMALL, Style, TITLE, px};
-use super::series::{Curves, Panel, Point};
+use super::series::{CurvePoint, Curves, Panel};
 
 /// Height of a plot below which its ticks would touch, in CSS pixels.
 const TICK_ROOM: f64 = 24.0;
@@ -172,7 +172,7 @@ fn ranges<DB: DrawingBackend>(
     let cap = (0.3 * compass.slot()).min(4.0 * pen.scale);
     for segment in &panel.segments {
         let points = panel.points.get(segment.clone()).unwrap_or_default();
-        let place = |point: &Point| {
+        let place = |point: &CurvePoint| {
             let (low, high) = panel.range_of(point.index)?;
             let y = |value: f64| plot.y_of(&panel.axis, value);
             Some((compass.x_of(point.index), y(high), y(low)))
@@ -243,7 +243,7 @@ fn line<DB: DrawingBackend>(
     for segment in &panel.segments {
         let points = panel.points.get(segment.clone()).unwrap_or_default();
         if points.len() > 1 {
-            let at = |p: &Point| (compass.x_of(p.index), plot.y_of(&panel.axis, p.value));
+            let at = |p: &CurvePoint| (compass.x_of(p.index), plot.y_of(&panel.axis, p.value));
             pen.path(points.iter().map(at), 1.5, pen.palette.accent)?;
         }
     }

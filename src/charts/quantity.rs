@@ -10,7 +10,7 @@ use super::axis::is_usable;
 
 /// What the maker allows, in the unit of the panel; an open side is `None`.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Band {
+pub struct TargetRange {
     /// The lowest that is allowed.
     pub low: Option<f64>,
     /// The highest that is allowed.
@@ -69,13 +69,13 @@ pub fn format(figure: Figure, value: f64, units: &Units) -> String {
 }
 
 /// What the limits allow.
-pub fn band(figure: Figure, limits: &Limits, units: &Units) -> Band {
-    let Some(Allowed { of, .. }) = curve(figure).limits else { return Band::default() };
+pub fn band(figure: Figure, limits: &Limits, units: &Units) -> TargetRange {
+    let Some(Allowed { of, .. }) = curve(figure).limits else { return TargetRange::default() };
     let on_page = |value: Option<f64>| {
         value.map(|value| display::on_the_page(figure, value, units)).filter(|v| is_usable(*v))
     };
     let [low, high] = of(limits).map(on_page);
-    Band { low, high }
+    TargetRange { low, high }
 }
 
 /// The value at which a string breaks.
@@ -137,7 +137,7 @@ mod tests {
         let limits = samples::harp(1).limits;
         let share = band(Figure::LoadShare, &limits, &Units::default());
         let steps = band(Figure::SemitonesToBreak, &limits, &Units::default());
-        assert_eq!(share, Band { low: Some(12.0), high: Some(75.0) });
+        assert_eq!(share, TargetRange { low: Some(12.0), high: Some(75.0) });
         // Half of the breaking load is six semitones below it; three quarters are fewer.
         let low = steps.low.unwrap();
         assert!(low > 2.0 && low < 3.0, "{low}");

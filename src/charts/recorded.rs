@@ -1,4 +1,4 @@
-//! A drawing as the list of its marks, and where two drawings differ: so that a canvas is painted anew only
+//! A drawing as the list of its marks, and where two drawings differ: so that a canvas is painted again only
 //! where something changed, which costs a browser far less than painting all of it.
 
 use std::convert::Infallible;

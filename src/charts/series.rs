@@ -12,11 +12,11 @@ use crate::engine::tolerance::Spreads;
 
 use super::axis::{Axis, is_usable};
 use super::marks::{LegendEntry, Mark, Marks};
-use super::quantity::{self, Band};
+use super::quantity::{self, TargetRange};
 
 /// The value of one string.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Point {
+pub struct CurvePoint {
     /// Index of the string.
     pub index: usize,
     /// In the unit of the panel.
@@ -34,7 +34,7 @@ pub struct Panel {
     pub band_words: String,
     pub axis: Axis,
     /// The strings whose value is known, from string 1 down.
-    pub points: Vec<Point>,
+    pub points: Vec<CurvePoint>,
     /// Ranges of `points` that one line joins: it breaks where the make-up changes to other
     /// materials and where a value is not known.
     pub segments: Vec<Range<usize>>,
@@ -43,7 +43,7 @@ pub struct Panel {
     /// Index of the string, and between which values it may be; of `points`, in their order, where it is
     /// known and asked for.
     pub range: Vec<(usize, f64, f64)>,
-    pub band: Band,
+    pub band: TargetRange,
     /// The value at which a string breaks.
     pub breaks_at: Option<f64>,
 }
@@ -130,9 +130,13 @@ fn panel(ground: &Ground<'_>, figure: Figure) -> Panel {
     let Ground { analysis, harp, units, .. } = *ground;
     let strings = analysis.strings.iter().zip(ground.marks).enumerate();
     let point = |(index, (figures, mark)): (usize, (_, &Mark))| {
-        quantity::value(figure, figures, units).map(|value| Point { index, value, mark: *mark })
+        quantity::value(figure, figures, units).map(|value| CurvePoint {
+            index,
+            value,
+            mark: *mark,
+        })
     };
-    let points: Vec<Point> = strings.filter_map(point).collect();
+    let points: Vec<CurvePoint> = strings.filter_map(point).collect();
     let there = |index: usize| ground.ghost_analysis?.strings.get(index);
     let ghost_point = |(here, index): &(usize, usize)| {
         there(*index)
@@ -165,14 +169,14 @@ fn panel(ground: &Ground<'_>, figure: Figure) -> Panel {
 }
 
 /// Between which values each string may be, in the unit of the panel.
-fn range(ground: &Ground<'_>, figure: Figure, points: &[Point]) -> Vec<(usize, f64, f64)> {
+fn range(ground: &Ground<'_>, figure: Figure, points: &[CurvePoint]) -> Vec<(usize, f64, f64)> {
     let strings = &ground.analysis.strings;
     // Every unit is a factor, the same for all strings; one that is at 0 does not show it.
     let factor = points.iter().find_map(|point| {
         let factor = point.value / figure.value(strings.get(point.index)?).ok()?;
         (factor.is_finite() && factor > 0.0).then_some(factor)
     });
-    let end = |point: &Point| {
+    let end = |point: &CurvePoint| {
         let off = factor.unwrap_or(1.0) * ground.spreads.get(point.index)?.of(figure).ok()?.total;
         // What is above nothing by its nature stays there, however far off it may be.
         let low = point.value - off;
@@ -193,7 +197,7 @@ fn changes(harp: &Harp) -> Vec<bool> {
     std::iter::once(false).chain(harp.strings.windows(2).map(differ)).collect()
 }
 
-fn segments(points: &[Point], changes: &[bool]) -> Vec<Range<usize>> {
+fn segments(points: &[CurvePoint], changes: &[bool]) -> Vec<Range<usize>> {
     let mut segments: Vec<Range<usize>> = Vec::new();
     for (place, point) in points.iter().enumerate() {
         let follows = place.checked_sub(1).is_some_and(|p| points[p].index + 1 == point.index);

@@ -54,7 +54,7 @@ pub enum LinkError {
     NotALink,
     /// Made by a newer program.
     #[error(
-        "this link was made by a newer Stringloft (load the page anew to get the newest, or ask for the design file)"
+        "this link was made by a newer Stringloft (reload the page to get the newest, or ask for the design file)"
     )]
     TooNew,
     /// The check sum does not agree.
@@ -70,7 +70,7 @@ pub enum LinkError {
         "this design and its version together are too large for a link of {MOST_CHARACTERS} characters (send a link without the version, or the design file)"
     )]
     TwoTooLarge,
-    /// What the link holds is no lawful design.
+    /// What the link holds is not a valid design.
     #[error("the link does not hold a design that can be used: {0}")]
     Design(#[from] ReadError),
 }
@@ -128,7 +128,7 @@ fn pack(design: &Design) -> Result<String, LinkError> {
 /// # Errors
 ///
 /// When the text is no link, was made by a newer program, cut off or altered, is too large, or
-/// holds what is no lawful design.
+/// holds what is not a valid design.
 pub fn read(text: &str) -> Result<Design, LinkError> {
     let fragment = text.rsplit_once('#').map_or(text, |(_, fragment)| fragment).trim();
     if fragment.len() > MOST_CHARACTERS {

@@ -56,10 +56,10 @@ pub enum ReadError {
     OtherKind,
     /// Written by a newer program.
     #[error(
-        "this design is of version {found}, and versions 1 to {VERSION} can be read here (load the page anew to get the newest Stringloft)"
+        "this design is of version {found}, and versions 1 to {VERSION} can be read here (reload the page to get the newest Stringloft)"
     )]
     TooNew { found: u64 },
-    /// Readable, but not lawful.
+    /// Readable, but not valid.
     #[error(transparent)]
     Check(#[from] CheckError),
 }
@@ -74,7 +74,7 @@ impl ReadError {
             Self::Unreadable { .. } => "a part of its text is damaged".to_owned(),
             Self::OtherKind => "it is no design of Stringloft".to_owned(),
             Self::TooNew { .. } => {
-                "a newer Stringloft wrote it (load the page anew to get the newest)".to_owned()
+                "a newer Stringloft wrote it (reload the page to get the newest)".to_owned()
             }
             Self::Check(error) => error.to_string(),
         }

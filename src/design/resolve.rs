@@ -105,19 +105,6 @@ fn string<'a>(
     (HarpString { note, frequency, length, make_up, mechanism }, errors)
 }
 
-/// What a make-up means by itself, with the materials of a design.
-///
-/// # Errors
-///
-/// A sentence, when a part is missing or cannot be used.
-pub fn make_up_of(design: &Design, spec: &MakeUpSpec) -> Result<MakeUp, String> {
-    let mut errors = CellErrors::default();
-    let mut shelf = Shelf { design, found: Vec::new() };
-    let missing = || "the material or the gauge is missing (fill it in)".to_owned();
-    make_up(spec, &mut shelf, &mut errors)
-        .ok_or_else(|| errors.make_up.or(errors.gauge).unwrap_or_else(missing))
-}
-
 /// The materials already looked up, by the text that names them: once for each design.
 struct Shelf<'a> {
     design: &'a Design,

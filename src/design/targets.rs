@@ -70,12 +70,12 @@ pub fn value_at(points: &[Point], place: f64) -> Option<f64> {
 /// The points that hold: those of the document in order, without any that can mean nothing; where there are
 /// none, the usual ones.
 pub fn curve(design: &Design, resolved: &Resolved) -> Vec<Point> {
-    let points = lawful(design.targets.points());
+    let points = valid(design.targets.points());
     if points.is_empty() { usual(design, resolved) } else { points }
 }
 
 /// The points that can be used, in order; of two at one place the first.
-fn lawful(points: &[Point]) -> Vec<Point> {
+fn valid(points: &[Point]) -> Vec<Point> {
     let usable = |point: &&Point| point.0.is_finite() && point.1.is_finite() && point.1 > 0.0;
     let mut points: Vec<Point> = points.iter().filter(usable).copied().collect();
     sort(&mut points, |one, other| one.0 > other.0);
@@ -120,7 +120,7 @@ pub fn usual(design: &Design, resolved: &Resolved) -> Vec<Point> {
                 let (place, length) = (place?, string.length.ok()?);
                 Some((place, stiffness(place) * length.to_mm() * ratio * (1.0 - ratio)))
             });
-            thin(&lawful(&pulls.collect::<Vec<_>>()), THINNED)
+            thin(&valid(&pulls.collect::<Vec<_>>()), THINNED)
         }
     }
 }
@@ -136,7 +136,7 @@ pub fn slope(wants: WantsSpec, ends: [Point; 2]) -> Vec<Point> {
     let (least, most) = reach(wants);
     let ends =
         ends.map(|(place, value)| (place.clamp(PLACES.0, PLACES.1), value.clamp(least, most)));
-    lawful(&ends)
+    valid(&ends)
 }
 
 /// The curve of another harp, thinned: a sample, a kept version, or the design as it is. Empty where none of its
@@ -156,7 +156,7 @@ pub fn of_harp(
     let places = places(model, resolved).into_iter().zip(present(wants, analysis));
     let values: Vec<Point> = places.filter_map(|(place, value)| Some((place?, value?))).collect();
     let (least, most) = reach(wants);
-    let mut points = thin(&lawful(&values), THINNED);
+    let mut points = thin(&valid(&values), THINNED);
     points.iter_mut().for_each(|point| point.1 = point.1.clamp(least, most));
     points
 }

@@ -18,7 +18,7 @@ const FIGURES: &str = "
 /// What stands over the chart.
 const SUMMARY: &str = "return [...document.querySelectorAll('.summary dl > :not(.frame), .summary > p')].map((p) => p.innerText).join()";
 
-/// The picture of the curves, to see that they are drawn anew.
+/// The picture of the curves, to see that they are drawn again.
 const CURVES: &str = "return document.querySelector('#curves').toDataURL()";
 
 /// Pastes a text where the focus is, as a spreadsheet's clipboard would.

@@ -68,12 +68,12 @@ fn answer(request: Request, folder: &Path) -> io::Result<()> {
     let asked = request.url().split(['?', '#']).next().unwrap_or_default().trim_start_matches('/');
     let name = if asked.is_empty() { "index.html" } else { asked };
     // All files stand in one folder, so a name with a slash or a leading dot leads nowhere.
-    let lawful = !name.contains(['/', '\\']) && !name.starts_with('.');
-    match fs::read(folder.join(name)).ok().filter(|_| lawful) {
+    let valid = !name.contains(['/', '\\']) && !name.starts_with('.');
+    match fs::read(folder.join(name)).ok().filter(|_| valid) {
         Some(bytes) => {
             let kind = format!("Content-Type: {}", media_type(name));
             let header: Header = kind.parse().map_err(|()| io::Error::other("a header"))?;
-            // Each build is asked for anew.
+            // Each build is asked for again.
             let fresh: Header =
                 "Cache-Control: no-cache".parse().map_err(|()| io::Error::other("a header"))?;
             request.respond(Response::from_data(bytes).with_header(header).with_header(fresh))

@@ -13,7 +13,7 @@ pub enum Ask {
     Tab { forward: bool },
     /// Begin to type, with what is there.
     Type,
-    /// Begin to type anew, with this character.
+    /// Begin a new text, with this character.
     TypeAnew(String),
     /// Empty the selected cells.
     Clear,

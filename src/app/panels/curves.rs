@@ -117,7 +117,7 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
         (index < count.get()).then_some(index)
     };
     let cross_left = move || cross().map(|index| format!("{:.1}px", compass().x_of(index)));
-    // Drawn over the canvas, so that a step of the cursor draws no curve anew.
+    // Drawn over the canvas, so that a step of the cursor draws no curve again.
     let picked = Memo::new(move |_| {
         let compass = compass();
         let last = selected.read().end.min(count.get()).saturating_sub(1);

@@ -92,7 +92,7 @@ fn Raised(store: Store) -> impl IntoView {
             (first, last) => format!("Levers or discs of strings {first} to {last}"),
         }
     };
-    // The label names the strings, so it is made anew with the selection, and the choice with it.
+    // The label names the strings, so it is made again with the selection, and the choice with it.
     let label = Memo::new(move |_| label());
     move || {
         let (choices, label) = (choices.clone(), label.get());

@@ -8,7 +8,7 @@ use crate::app::widgets::window::Window;
 const KEYS: [(&str, &str); 23] = [
     ("Arrow keys, Page up and down", "move; with Shift they select a block"),
     ("Home, End", "first and last column; with Ctrl first and last cell"),
-    ("Any letter or digit", "type anew into the cell"),
+    ("Any letter or digit", "type a new text into the cell"),
     ("Enter or F2", "change what is in the cell"),
     ("Enter, Tab while typing", "take it and go down, or to the next cell to be typed"),
     ("Ctrl+Enter while typing", "take it for every selected string"),

@@ -75,11 +75,11 @@ pub fn nudged(
     let number = format!("{:.digits$}", next * step);
     let number = number.trim_end_matches('0').trim_end_matches('.');
     let text = format!("{number}{unit}");
-    let lawful = match column {
+    let valid = match column {
         Column::Length => typed::length(&text).is_ok(),
         _ => typed::gauge(&text).is_ok(),
     };
-    lawful.then_some(text)
+    valid.then_some(text)
 }
 
 #[cfg(test)]

@@ -127,7 +127,7 @@ fn row(
 }
 
 /// The rows of the chart with what they were worded from, so that after an edit only the rows are worded
-/// anew of which something changed.
+/// again of which something changed.
 pub struct ChartWords {
     /// Every row of the chart.
     pub rows: Vec<Arc<RowWords>>,
@@ -164,8 +164,8 @@ impl ChartWords {
             same.then(|| row.clone())
         };
         let count = design.strings.len().min(analysis.strings.len());
-        let anew = |index| Arc::new(row(&design, &resolved, &analysis, &columns, &weights, index));
-        let rows = (0..count).map(|index| as_before(index).unwrap_or_else(|| anew(index)));
+        let again = |index| Arc::new(row(&design, &resolved, &analysis, &columns, &weights, index));
+        let rows = (0..count).map(|index| as_before(index).unwrap_or_else(|| again(index)));
         Self { rows: rows.collect(), from: (design, resolved, analysis) }
     }
 }
@@ -368,7 +368,7 @@ mod tests {
     }
 
     #[test]
-    fn after_an_edit_only_the_rows_that_read_otherwise_are_worded_anew() {
+    fn after_an_edit_only_the_rows_that_read_otherwise_are_worded_again() {
         let told = |before: Option<&ChartWords>, design: &Design| {
             let resolved = resolve(design);
             let analysis = analyse(&resolved.harp);

@@ -18,7 +18,7 @@ pub fn part(key: &impl Hash, make: impl FnOnce() -> AnyView + Send + 'static) ->
     Part { key: sum.0, make: Box::new(make) }
 }
 
-/// A list whose parts come, go and move without being made anew.
+/// A list whose parts come, go and move without being made again.
 pub fn list(parts: impl Fn() -> Vec<Part> + Send + Sync + 'static) -> AnyView {
     let parts: Box<dyn Fn() -> Vec<Part> + Send + Sync> = Box::new(parts);
     view! { <For each=parts key=|part: &Part| part.key children=|part: Part| (part.make)()/> }
@@ -33,7 +33,7 @@ pub fn while_so(
     either(holds, make, || ().into_any())
 }
 
-/// What stands there while a condition holds, and what while it does not. Made anew only when that changes.
+/// What stands there while a condition holds, and what while it does not. Made again only when that changes.
 pub fn either(
     holds: impl Fn() -> bool + Send + Sync + 'static,
     make: impl Fn() -> AnyView + Send + Sync + 'static,

@@ -107,10 +107,10 @@ pub fn lengths(
     let held: Vec<bool> = (0..before.len()).map(|index| !is_chosen(index)).collect();
     let mut notes = Vec::new();
     let ratio = |ratio: f64| {
-        let lawful = (RATIO.0..=RATIO.1).contains(&ratio);
+        let valid = (RATIO.0..=RATIO.1).contains(&ratio);
         let sentence =
             || format!("the ratio of lengths must be from {} to {}, got {ratio}", RATIO.0, RATIO.1);
-        if lawful { Ok(ratio) } else { Err(vec![sentence()]) }
+        if valid { Ok(ratio) } else { Err(vec![sentence()]) }
     };
     let after = match way {
         Way::Wanted(strength) => {

@@ -88,7 +88,7 @@ pub(super) const LENGTHS: Words = Words {
         "Straight lines and parabolas in the logarithm of the length pass freely: only what bends more than a good curve \
          is drawn smooth.",
         "Bounds hold: how far a pin may move, the load shares, the shortest and the longest string, locked strings.",
-        "Pull and stiffness are those of the stiff string, reckoned anew at every step.",
+        "Pull and stiffness are those of the stiff string, reckoned again at every step.",
     ],
     range: &[
         "It stops where no small change makes the sum less. That there is no better one far away is not proven, and was \

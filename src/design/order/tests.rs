@@ -266,7 +266,7 @@ fn times() {
     };
     time("analysis", &|| drop(analyse(&resolve(&design).harp)));
     time("order list", &|| drop(order_list(&design, &analysis)));
-    time("check with 12 versions", &|| persist::check(&design).expect("it is lawful"));
+    time("check with 12 versions", &|| persist::check(&design).expect("it is valid"));
     let edit = Edit::Setting { setting: Setting::Pluck, number: Some(33.0) };
     time("an edit with 12 versions", &|| drop(edit.apply(&design)));
 }

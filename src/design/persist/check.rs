@@ -46,7 +46,7 @@ pub enum CheckError {
     /// A version that holds versions.
     #[error("a version must hold no versions itself, but version {number} does (take them out)")]
     Nested { number: usize },
-    /// A version that is no lawful design.
+    /// A version that is not a valid design.
     #[error("version {number} cannot be kept: {why}")]
     Version { number: usize, why: Box<CheckError> },
     /// Versions that would make the file too large.
@@ -275,7 +275,7 @@ mod tests {
 
     fn refused(change: impl Fn(&mut Design)) -> String {
         let mut design = Design { strings: vec![StringSpec::default()], ..Design::default() };
-        check(&design).expect("a design of one empty string is lawful");
+        check(&design).expect("a design of one empty string is valid");
         change(&mut design);
         check(&design).expect_err("the change breaks a limit").to_string()
     }

@@ -73,7 +73,7 @@ pub enum StockError {
     Design,
     /// Written by a newer program.
     #[error(
-        "this stock list is of version {found}, and version {VERSION} can be read here (load the page anew to get the newest Stringloft)"
+        "this stock list is of version {found}, and version {VERSION} can be read here (reload the page to get the newest Stringloft)"
     )]
     TooNew { found: u64 },
     /// Too many of something.

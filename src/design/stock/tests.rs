@@ -285,7 +285,7 @@ fn what_is_no_list_says_why() {
 }
 
 #[test]
-fn whatever_list_is_lawful_can_be_opened_again() {
+fn whatever_list_is_valid_can_be_opened_again() {
     let item = item(&"\"é".repeat(1_000), &"\\".repeat(200));
     let mut list = StockList { items: vec![item; 300], ..StockList::default() };
     give_keys(&mut list.items);
@@ -336,11 +336,14 @@ fn lists_are_merged_by_supplier_code_and_make_up() {
 fn every_usual_gauge_can_be_made_and_is_new() {
     let list = starting_list();
     assert_eq!(check(&list), Ok(()));
-    let design = Design::default();
     for (index, item) in list.items.iter().enumerate() {
         let spec = item.make_up.read().unwrap();
-        let made = crate::design::resolve::make_up_of(&design, spec);
-        assert!(made.is_ok(), "{}: {made:?}", item.make_up.text());
+        let string = StringSpec { make_up: spec.clone(), ..StringSpec::default() };
+        let design = Design { strings: vec![string], ..Design::default() };
+        let resolved = crate::design::resolve::resolve(&design);
+        let errors = &resolved.cells[0];
+        assert!(errors.make_up.is_none() && errors.gauge.is_none(), "{}", item.make_up.text());
+        assert!(resolved.harp.strings[0].make_up.is_ok(), "{}", item.make_up.text());
         assert_eq!(make_up_text::write(spec), item.make_up.text());
         assert!(item.price.is_none() && item.code.is_empty() && item.supplier.is_empty());
         assert!(!list.items[..index].iter().any(|other| other.make_up == item.make_up));

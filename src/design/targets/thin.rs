@@ -11,7 +11,7 @@ const APART: f64 = 5.0;
 /// logarithm (1 %) no further point is sought.
 const WORTH: f64 = 0.85;
 const GOOD: f64 = 1e-4;
-/// Rounds of weighing anew.
+/// Rounds of weighing again.
 const ROUNDS: usize = 12;
 
 /// A curve of at most `most` points near the given values, which come in order of their places.
@@ -19,7 +19,7 @@ const ROUNDS: usize = 12;
 /// The points lie at the given places, the first and the last among them; one by one, that place is taken which
 /// lessens most what is off. Their values are those of least squares in the logarithm, where a value that is more
 /// than 5 % off counts by its distance and not by its square (P. J. Huber, Robust estimation of a location
-/// parameter, 1964, from memory), found by weighing anew.
+/// parameter, 1964, from memory), found by weighing again.
 pub fn thin(values: &[Point], most: usize) -> Vec<Point> {
     let (Some(first), Some(last)) = (values.first(), values.last()) else { return Vec::new() };
     if most < 2 || last.0 <= first.0 {

@@ -1,6 +1,6 @@
 //! The work at choosing: what was asked for, how far it is, and what came of it.
 //!
-//! What was asked for is asked anew whenever the design, the stock or the strings that may change are others, so
+//! What was asked for is asked again whenever the design, the stock or the strings that may change are others, so
 //! that what is proposed always belongs to what is on the page.
 
 use std::sync::Arc;
@@ -229,7 +229,7 @@ impl Desk {
     fn close(self, design: &Arc<Design>, job: Job) {
         let store = self.store;
         let now = store.design.get_untracked();
-        // A design that has just changed begins the work anew.
+        // A design that has just changed begins the work again.
         if !Arc::ptr_eq(&now, design) {
             return;
         }
@@ -314,7 +314,7 @@ impl Desk {
         self.propose(None);
     }
 
-    /// Stops the work. What was proposed before is gone, as it was made anew.
+    /// Stops the work. What was proposed before is gone, as it was made again.
     pub fn cancel(self) {
         self.clear();
         browser::focus("find-set");

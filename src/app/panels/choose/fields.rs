@@ -13,24 +13,24 @@ pub fn note_field(
     put: Callback<String>,
     may_be_empty: bool,
 ) -> AnyView {
-    let lawful =
+    let valid =
         move |text: &str| text.parse::<Note>().is_ok() || (may_be_empty && text.trim().is_empty());
     let wrong = "A note has a letter and the number of its octave: C4, F#5, Bb2.";
-    text_field(label, value, put, lawful, wrong)
+    text_field(label, value, put, valid, wrong)
 }
 
-/// A field of a text that must be lawful.
+/// A field of a text that must be valid.
 pub fn text_field(
     label: String,
     value: Signal<String>,
     put: Callback<String>,
-    lawful: impl Fn(&str) -> bool + Send + Sync + 'static,
+    valid: impl Fn(&str) -> bool + Send + Sync + 'static,
     wrong: &'static str,
 ) -> AnyView {
     let bad = RwSignal::new(None::<String>);
-    let lawful = StoredValue::new(Box::new(lawful) as Box<dyn Fn(&str) -> bool + Send + Sync>);
+    let valid = StoredValue::new(Box::new(valid) as Box<dyn Fn(&str) -> bool + Send + Sync>);
     let take = move |text: String| {
-        if lawful.with_value(|lawful| lawful(&text)) {
+        if valid.with_value(|valid| valid(&text)) {
             bad.set(None);
             if text.trim() != value.get_untracked() {
                 put.run(text.trim().to_owned());

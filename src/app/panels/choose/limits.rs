@@ -38,8 +38,8 @@ fn text(
     if is_note {
         return note_field(label, value, set, true);
     }
-    let lawful = |text: &str| text.trim().is_empty() || typed::gauge(text).is_ok();
-    text_field(label, value, set, lawful, "A gauge is a number of millimetres, or 0.032 in.")
+    let valid = |text: &str| text.trim().is_empty() || typed::gauge(text).is_ok();
+    text_field(label, value, set, valid, "A gauge is a number of millimetres, or 0.032 in.")
 }
 
 /// The heads and fields of a zone.

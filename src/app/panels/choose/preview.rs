@@ -170,7 +170,7 @@ fn row(desk: Desk, proposed: &ProposedRow) -> Part {
         };
         let ProposedRow { name, from, to, tension, stiffness, share, .. } = (*proposed).clone();
         let take = format!("Take string {name}");
-        let stay = format!("Keep string {name} as it is, and search anew");
+        let stay = format!("Keep string {name} as it is, and search again");
         view! {
             <tr on:pointerenter=move |_| desk.store.hover.set(Some(row)) on:pointerleave=move |_| desk.store.hover.set(None)>
                 <td><input type="checkbox" aria-label=take prop:checked=ticked on:change=turn/></td>

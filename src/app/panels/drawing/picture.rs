@@ -57,7 +57,7 @@ pub fn Picture(store: Store) -> impl IntoView {
     layer(layers[0], move || drawn::scene_text(&scene.read(), scale.get()));
     layer(layers[3], move || drawn::letters_text(&scene.read(), scale.get()));
     layer(layers[1], move || drawn::overlay_text(&overlay.read(), scale.get()));
-    // Drawn apart, so that the pointer on its way draws no harp anew.
+    // Drawn apart, so that the pointer on its way draws no harp again.
     layer(layers[2], move || {
         let (marked, pointed) = (cursor.get(), store.hover.get());
         let analysis = store.analysis.read();
