@@ -14,6 +14,12 @@ async fn shots() {
         for screen in [screen, screen.in_the_dark()] {
             let browser = Browser::open(screen).await;
             browser.open_app(&site.url()).await;
+            browser
+                .until(
+                    "return !document.querySelector('#sum-frame').textContent.includes('not worked')",
+                    "the frame's line",
+                )
+                .await;
             let picture = browser.client.screenshot().await.unwrap();
             let light = if screen.dark { "dark" } else { "light" };
             keep(&format!("shots/{}x{}-{light}.png", screen.width, screen.height), &picture);

@@ -17,7 +17,8 @@ pub fn Findings(store: Store) -> impl IntoView {
         rows::findings(&store.design.read(), &store.resolved.read(), &store.analysis.read())
     });
     let headline = move || match found.with(Vec::len) {
-        0 => "No findings".to_owned(),
+        // The frame is judged in the summary.
+        0 => "No findings on the strings".to_owned(),
         1 => "1 finding".to_owned(),
         count => format!("{count} findings"),
     };
