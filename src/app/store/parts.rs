@@ -201,6 +201,8 @@ impl Store {
         spawn_local(async move {
             for part in Part::ALL {
                 if self.bring(part).await.is_err() {
+                    // Nobody waited for it; who opens it later asks again.
+                    self.parts.signal(part).set(Progress::Away);
                     return;
                 }
                 browser::idle().await;
