@@ -26,7 +26,7 @@ pub fn serve(folder: &Path, port: &str, debug: bool) -> Result<(), Failure> {
     let mut seen = newest();
     page::build(folder, debug)?;
     let server = Server::http(("127.0.0.1", port)).map_err(|why| format!("port {port}: {why}"))?;
-    println!("\n== Stringloft is open at http://127.0.0.1:{port}/ (Ctrl-C ends it)");
+    eprintln!("\n== Stringloft is open at http://127.0.0.1:{port}/ (Ctrl-C ends it)");
     let served = folder.to_owned();
     thread::spawn(move || {
         for request in server.incoming_requests() {
@@ -40,7 +40,7 @@ pub fn serve(folder: &Path, port: &str, debug: bool) -> Result<(), Failure> {
         if now > seen {
             seen = now;
             match page::build(folder, debug) {
-                Ok(()) => println!("built again; reload the page to see it"),
+                Ok(()) => eprintln!("built again; reload the page to see it"),
                 Err(why) => eprintln!("builder: {why}"),
             }
         }
