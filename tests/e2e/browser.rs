@@ -63,6 +63,13 @@ pub struct Browser {
     session: String,
 }
 
+/// Whether the module of every part was fetched.
+const PARTS_HAVE_COME: &str = r"
+    const parts = ['drawing', 'windows', 'files', 'choosing', 'stock', 'papers', 'numbers'];
+    const fetched = performance.getEntriesByType('resource').filter((entry) => entry.responseEnd > 0);
+    return parts.every((part) => fetched.some((entry) => entry.name.includes(`/${part}-`)));
+";
+
 impl Browser {
     /// A new browser that has never been anywhere.
     pub async fn open(screen: Screen) -> Self {
@@ -97,8 +104,14 @@ impl Browser {
         self.devtools("Emulation.setEmulatedMedia", json!({ "features": features })).await;
     }
 
-    /// Opens an address and waits until the app has taken the place of the shell.
+    /// Opens the app and waits until its parts have come too, so that no test meets one on its way.
     pub async fn open_app(&self, url: &str) {
+        self.open_first_screen(url).await;
+        self.until(PARTS_HAVE_COME, "the parts of the app").await;
+    }
+
+    /// Opens an address and waits until the app has taken the place of the shell.
+    pub async fn open_first_screen(&self, url: &str) {
         self.goto(url).await;
         self.until(
             "return document.readyState === 'complete' && !document.querySelector('#shell')",
@@ -362,9 +375,15 @@ struct Driver {
 }
 
 impl Driver {
+    /// Two that start at once may choose one port, and one of them ends; it is started again.
     fn start() -> Self {
         let program = std::env::var("CHROMEDRIVER").unwrap_or("chromedriver".to_owned());
-        let mut child = Command::new(&program)
+        let started = (0..3).find_map(|_| Self::started(&program));
+        started.unwrap_or_else(|| panic!("{program} ended three times without naming its port"))
+    }
+
+    fn started(program: &str) -> Option<Self> {
+        let mut child = Command::new(program)
             .arg("--port=0")
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
@@ -378,13 +397,13 @@ impl Driver {
                 .rsplit_once("successfully on port ")
                 .map(|(_, end)| end.trim().trim_end_matches('.'));
             if let Some(Ok(port)) = port.map(str::parse::<u16>) {
-                return Self { child, port, _output: output };
+                return Some(Self { child, port, _output: output });
             }
             line.clear();
         }
         let _ = child.kill();
         let _ = child.wait();
-        panic!("{program} ended without naming its port");
+        None
     }
 }
 

@@ -31,7 +31,7 @@ const OPENED: [(&str, &str); 13] = [
 async fn the_first_screen_asks_for_no_part_and_each_comes_when_opened() {
     let site = Site::of(without_leisure("first-screen"), "/");
     let browser = Browser::open(Screen::LAPTOP).await;
-    browser.open_app(&site.url()).await;
+    browser.open_first_screen(&site.url()).await;
     browser.until(&is_there("#chart"), "the chart").await;
     tokio::time::sleep(Duration::from_secs(1)).await;
     assert_eq!(modules(&site), ["stringloft"], "the first screen asked for a part");
@@ -66,7 +66,7 @@ async fn a_view_that_is_left_before_it_came_does_no_harm() {
         let site = Site::of(without_leisure("left-early"), "/");
         site.hold_parts_back(Duration::from_millis(250));
         let browser = Browser::open(Screen::LAPTOP).await;
-        browser.open_app(&site.url()).await;
+        browser.open_first_screen(&site.url()).await;
         for view in ["#drawing", "#choose-view", "#versions-view", "#order-view"] {
             browser.click(view).await;
             tokio::time::sleep(Duration::from_millis(after)).await;
@@ -90,7 +90,7 @@ async fn a_part_that_does_not_come_says_so_in_its_place() {
     fs::remove_file(&part).expect("a copy may be spoilt");
     let site = Site::of(folder, "/");
     let browser = Browser::open(Screen::LAPTOP).await;
-    browser.open_app(&site.url()).await;
+    browser.open_first_screen(&site.url()).await;
     browser.click("#drawing").await;
     browser.until(&is_there("#try-again"), "a word that the part did not arrive").await;
     assert!(browser.text(".coming").await.contains("did not arrive"));
@@ -114,7 +114,7 @@ async fn a_link_whose_reader_does_not_come_is_told() {
     fs::remove_file(file_of(&folder, "files")).expect("a copy may be spoilt");
     let site = Site::of(folder, "/");
     let browser = Browser::open(Screen::LAPTOP).await;
-    browser.open_app(&format!("{}#1.AAAA", site.url())).await;
+    browser.open_first_screen(&format!("{}#1.AAAA", site.url())).await;
     browser.until(&is_there(".notice.problem"), "a word about the link").await;
     let words = browser.text(".notice.problem").await;
     assert!(words.contains("not opened") && words.contains("did not arrive"), "it says: {words}");
