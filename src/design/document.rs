@@ -10,7 +10,7 @@ mod order;
 mod string;
 mod targets;
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 pub use self::geometry::{
     BoardSpec, DrillsSpec, DrivesSpec, GapsSpec, GeometrySpec, MOST_NODES, MOST_SECTIONS,
@@ -24,6 +24,7 @@ pub use self::string::{Bare, LayerSpec, MakeUpSpec, StringSpec, WeighedSpec};
 pub use self::targets::{
     KindSpec, MOST_KINDS, MOST_POINTS, MOST_ZONES, TargetsSpec, WantsSpec, WeightsSpec, ZoneSpec,
 };
+use super::reading::{fields, words};
 
 /// The most strings a design may have. Far above any harp; it keeps a hostile file harmless.
 pub const MOST_STRINGS: usize = 150;
@@ -35,8 +36,7 @@ pub const LONGEST_TEXT: usize = 4_000;
 pub const MOST_LAYERS: usize = 3;
 
 /// One harp, as its maker typed it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Design {
     /// What the instrument is called.
     pub title: String,
@@ -93,9 +93,35 @@ pub struct Design {
     pub versions: Vec<VersionSpec>,
 }
 
+fields!(Design {
+    title,
+    maker,
+    client,
+    serial,
+    date,
+    open_tuning,
+    remarks,
+    pitch,
+    units,
+    pluck_percent,
+    pluck_mm,
+    damping_partial,
+    mechanism,
+    frame_expansion_e6_per_k,
+    geometry,
+    tolerances,
+    limits,
+    allowances,
+    order,
+    targets,
+    materials,
+    strings,
+    stock,
+    versions,
+});
+
 /// Reference pitch and temperament.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct PitchSpec {
     /// The pitch of A4 in hertz.
     pub a4_hz: f64,
@@ -103,8 +129,10 @@ pub struct PitchSpec {
     pub temperament: TemperamentSpec,
 }
 
+fields!(PitchSpec { a4_hz, temperament });
+
 /// How the octave is divided.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum TemperamentSpec {
     #[default]
@@ -117,17 +145,28 @@ pub enum TemperamentSpec {
     JustOnC,
 }
 
+words!(TemperamentSpec {
+    "equal" => Equal,
+    "pythagorean" => Pythagorean,
+    "quarter_comma_meantone" => QuarterCommaMeantone,
+    "werckmeister_three" => WerckmeisterThree,
+    "vallotti" => Vallotti,
+    "young_two" => YoungTwo,
+    "just_on_c" => JustOnC,
+});
+
 /// The units in which the page shows things.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Units {
     pub length: LengthUnit,
     pub gauge: GaugeUnit,
     pub force: ForceUnit,
 }
 
+fields!(Units { length, gauge, force });
+
 /// Unit of vibrating lengths.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum LengthUnit {
     #[default]
@@ -135,8 +174,10 @@ pub enum LengthUnit {
     Inch,
 }
 
+words!(LengthUnit { "mm" => Mm, "inch" => Inch });
+
 /// Unit of gauges.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum GaugeUnit {
     #[default]
@@ -145,8 +186,10 @@ pub enum GaugeUnit {
     Thou,
 }
 
+words!(GaugeUnit { "mm" => Mm, "thou" => Thou });
+
 /// Unit of pulls.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum ForceUnit {
     #[default]
@@ -155,9 +198,10 @@ pub enum ForceUnit {
     Lbf,
 }
 
+words!(ForceUnit { "newton" => Newton, "kgf" => Kgf, "lbf" => Lbf });
+
 /// Levers or discs.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct MechanismSpec {
     /// What every string has, unless it says otherwise.
     pub kind: MechanismKind,
@@ -165,8 +209,10 @@ pub struct MechanismSpec {
     pub push_mm: f64,
 }
 
+fields!(MechanismSpec { kind, push_mm });
+
 /// What raises a string by semitones.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum MechanismKind {
     /// Nothing.
@@ -180,9 +226,15 @@ pub enum MechanismKind {
     DoubleDisc,
 }
 
+words!(MechanismKind {
+    "none" => None,
+    "lever" => Lever,
+    "single_disc" => SingleDisc,
+    "double_disc" => DoubleDisc,
+});
+
 /// How far things may be off, to either side.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct TolerancesSpec {
     /// Of the vibrating length.
     pub length_mm: f64,
@@ -198,9 +250,17 @@ pub struct TolerancesSpec {
     pub density_percent: f64,
 }
 
+fields!(TolerancesSpec {
+    length_mm,
+    pitch_cents,
+    temperature_k,
+    push_mm,
+    diameter_mm,
+    density_percent,
+});
+
 /// What counts as a finding, and the bands that the curves show.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct LimitsSpec {
     pub working_share_percent: f64,
     pub slack_share_percent: f64,
@@ -211,9 +271,18 @@ pub struct LimitsSpec {
     pub jump_percent: f64,
 }
 
+fields!(LimitsSpec {
+    working_share_percent,
+    slack_share_percent,
+    least_tension_n,
+    least_stiffness_n_per_mm,
+    most_stiffness_n_per_mm,
+    partial_8_cents,
+    jump_percent,
+});
+
 /// What a string needs beyond its vibrating length; together the cut length.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Allowances {
     /// Bridge pin to tuning pin.
     pub after_length_mm: f64,
@@ -226,6 +295,8 @@ pub struct Allowances {
     /// What is left beyond the pin to pull by, and cut off.
     pub tail_mm: f64,
 }
+
+fields!(Allowances { after_length_mm, turns, pin_mm, knot_mm, tail_mm });
 
 impl Default for Design {
     /// An empty design. Plucked at 40 % of the length, by 4 mm: common practice, no source.
@@ -310,3 +381,6 @@ impl Default for Allowances {
         Self { after_length_mm: 45.0, turns: 3.0, pin_mm: 5.5, knot_mm: 90.0, tail_mm: 120.0 }
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -13,12 +13,12 @@ use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use miniz_oxide::deflate::compress_to_vec;
 use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_with_limit};
-use serde_json::Value;
 use thiserror::Error;
 
 use super::document::{Design, MaterialSpec};
 use super::library;
 use super::persist::{self, CheckError, MOST_MATERIALS, ReadError, check};
+use super::reading::parse;
 use super::sum::crc_32;
 
 /// The longest fragment that is written or read, in characters.
@@ -107,7 +107,7 @@ pub fn check_sum(design: &Design) -> u32 {
 /// The text of a design as a link packs it.
 fn short_text(design: &Design) -> String {
     // The text is this program's own; were it no JSON, there would be nothing to send.
-    let document = serde_json::from_str(&persist::plain(design)).unwrap_or(Value::Null);
+    let document = parse(&persist::plain(design)).unwrap_or_default();
     compact::squeeze(document).to_string()
 }
 
@@ -150,7 +150,7 @@ pub fn read(text: &str) -> Result<Design, LinkError> {
         if large { LinkError::TooLarge } else { LinkError::Altered }
     })?;
     let text = String::from_utf8(text).map_err(|_| LinkError::Altered)?;
-    let document = serde_json::from_str(&text).map_err(|_| LinkError::Altered)?;
+    let document = parse(&text).map_err(|_| LinkError::Altered)?;
     let (document, named, named_in_versions) = compact::expand(document);
     let mut design = persist::read(&document.to_string())?;
     materials(&mut design, &named)?;

@@ -1,7 +1,7 @@
 //! The document: what was typed, the edits that change it, its versions, and the words for numbers.
 //!
-//! Knows the engine, not the screen. In order, each using those before it: `document`, `settings`,
-//! `number`, `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
+//! Knows the engine, not the screen. In order, each using those before it: `reading`, `document`,
+//! `settings`, `number`, `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
 //! `persist`, `link`, `cells`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
 //! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
 //! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other; and
@@ -36,6 +36,7 @@ pub mod order;
 pub mod persist;
 mod pieces;
 pub mod presets;
+mod reading;
 pub mod resolve;
 pub mod restring;
 pub mod settings;

@@ -23,6 +23,7 @@ use super::document::Design;
 use super::library::{complete, embed};
 pub use super::migrate::VERSION;
 use super::migrate::lift;
+use super::reading::{parse, parse_first, taken};
 
 /// The longest text that is read, in bytes. A harp of 150 strings takes a hundredth of it.
 pub const MOST_BYTES: usize = 4 * 1024 * 1024;
@@ -85,8 +86,7 @@ impl ReadError {
 pub fn title_of(text: &str) -> Option<String> {
     let (_, rest) = text.split_once("\"title\"")?;
     let rest = rest.trim_start().strip_prefix(':')?;
-    let mut title: String =
-        serde_json::Deserializer::from_str(rest).into_iter().next().and_then(Result::ok)?;
+    let mut title = parse_first(rest)?.as_str()?.to_owned();
     tidy_text(&mut title, false);
     if let Some((end, _)) = title.char_indices().nth(TITLE_SHOWN) {
         title.truncate(end);
@@ -128,18 +128,14 @@ pub fn read(text: &str) -> Result<Design, ReadError> {
     if text.trim().is_empty() {
         return Err(ReadError::Empty);
     }
-    let Value::Object(mut document) = serde_json::from_str(text).map_err(unreadable)? else {
+    let mut document = parse(text).map_err(unreadable)?;
+    let Value::Object(fields) = &mut document else {
         return Err(ReadError::OtherKind);
     };
-    let found = version(&document)?;
-    let before = document.clone();
-    lift(&mut document, found);
-    // Read from the text itself where nothing was lifted, so that a mistake is reported with its line.
-    let mut design: Design = if document == before {
-        serde_json::from_str(text).map_err(unreadable)?
-    } else {
-        serde_json::from_str(&Value::Object(document).to_string()).map_err(unreadable)?
-    };
+    let found = version(fields)?;
+    lift(fields, found);
+    let mut design: Design =
+        taken(&mut document).map_err(|wrong| ReadError::Unreadable { what: wrong.to_string() })?;
     tidy(&mut design);
     check(&design)?;
     if found < 2 {

@@ -3,13 +3,14 @@
 //!
 //! Usual values are common practice, from memory, unless something else is said.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
+use serde_json::Value;
 
+use crate::design::reading::{FromJson, Wrong, fields, held, tagged, words};
 pub use crate::engine::geometry::MOST_NODES;
 
 /// The shape of the harp.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct GeometrySpec {
     /// Angle between strings and soundboard.
     pub board_angle_deg: f64,
@@ -41,11 +42,27 @@ pub struct GeometrySpec {
     pub service: ServiceSpec,
 }
 
+fields!(GeometrySpec {
+    board_angle_deg,
+    lean_deg,
+    spacing,
+    start_mm,
+    pin_sideways_mm,
+    strings_from_neck_mm,
+    drives,
+    nodes_mm,
+    neck,
+    pillar,
+    board,
+    drills,
+    service,
+});
+
 /// The most sections of its own that a neck may have.
 pub const MOST_SECTIONS: usize = 40;
 
 /// How damp the wood gets.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum ServiceSpec {
     /// In heated rooms.
@@ -57,9 +74,10 @@ pub enum ServiceSpec {
     Outdoors,
 }
 
+words!(ServiceSpec { "heated" => Heated, "covered" => Covered, "outdoors" => Outdoors });
+
 /// From string to string.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct SpacingSpec {
     /// How it is measured.
     pub measured: MeasuredSpec,
@@ -67,8 +85,10 @@ pub struct SpacingSpec {
     pub gaps: GapsSpec,
 }
 
+fields!(SpacingSpec { measured, gaps });
+
 /// How the distance of two strings is measured.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum MeasuredSpec {
     /// Square to the strings.
@@ -78,8 +98,10 @@ pub enum MeasuredSpec {
     AlongBoard,
 }
 
+words!(MeasuredSpec { "square" => Square, "along_board" => AlongBoard });
+
 /// The gaps, counted from the bass: gap 1 lies between the lowest string and the next one.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum GapsSpec {
     /// All alike.
@@ -90,8 +112,20 @@ pub enum GapsSpec {
     EachMm(Vec<f64>),
 }
 
+impl FromJson for GapsSpec {
+    fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
+        let (kind, mut gaps) = tagged(json, &["uniform_mm", "zones_mm", "each_mm"])?;
+        *self = match kind {
+            "uniform_mm" => Self::UniformMm(held(kind, &mut gaps)?),
+            "zones_mm" => Self::ZonesMm(held(kind, &mut gaps)?),
+            _ => Self::EachMm(held(kind, &mut gaps)?),
+        };
+        Ok(())
+    }
+}
+
 /// What is drawn and what follows.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum DrivesSpec {
     /// The lengths are typed, and the pins follow.
@@ -101,9 +135,10 @@ pub enum DrivesSpec {
     NeckCurve,
 }
 
+words!(DrivesSpec { "lengths" => Lengths, "neck_curve" => NeckCurve });
+
 /// The neck.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct NeckSpec {
     /// From the bridge pins, or the levers and discs below them, to the lower edge.
     pub below_pins_mm: f64,
@@ -122,9 +157,18 @@ pub struct NeckSpec {
     pub sections: Vec<SectionSpec>,
 }
 
+fields!(NeckSpec {
+    below_pins_mm,
+    above_pins_mm,
+    thickness_mm,
+    wood,
+    plies,
+    grain_percent,
+    sections,
+});
+
 /// A section of the neck.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct SectionSpec {
     /// Where, in per cent of the way along the middle line from the shoulder to the pillar.
     pub at_percent: f64,
@@ -134,9 +178,10 @@ pub struct SectionSpec {
     pub depth_mm: f64,
 }
 
+fields!(SectionSpec { at_percent, thickness_mm, depth_mm });
+
 /// The pillar.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct PillarSpec {
     /// From the lowest string to the face of the pillar, square to the string, at the neck.
     pub gap_mm: f64,
@@ -150,9 +195,10 @@ pub struct PillarSpec {
     pub beside_mm: f64,
 }
 
+fields!(PillarSpec { gap_mm, width_mm, depth_mm, wood, beside_mm });
+
 /// The soundboard.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct BoardSpec {
     /// From its lower end to the lowest string, along it.
     pub below_mm: f64,
@@ -172,9 +218,19 @@ pub struct BoardSpec {
     pub plies: u32,
 }
 
+fields!(BoardSpec {
+    below_mm,
+    above_mm,
+    bass_width_mm,
+    treble_width_mm,
+    bass_thickness_mm,
+    treble_thickness_mm,
+    wood,
+    plies,
+});
+
 /// What holes are drilled with; the tuning pins have their diameter among the allowances.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct DrillsSpec {
     /// Diameter of the bridge pins; 0 where nothing is drilled.
     pub bridge_pin_mm: f64,
@@ -185,6 +241,8 @@ pub struct DrillsSpec {
     /// For the screw of a lever or the axle of a disc; 0 where the maker of these says it.
     pub mechanism_mm: f64,
 }
+
+fields!(DrillsSpec { bridge_pin_mm, string_clearance_mm, eyelet_mm, mechanism_mm });
 
 /// What stands for plywood where a wood is named.
 pub const PLYWOOD: &str = "birch-plywood";

@@ -1,47 +1,54 @@
 //! Materials as a document keeps them: every figure with where it comes from.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
+use serde_json::Value;
+
+use crate::design::reading::{FromJson, Wrong, fields, held, tagged, take_fields, words};
 
 /// A material with every figure and where it comes from.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct MaterialSpec {
     /// Short and unique in a design; strings refer to it.
     pub key: String,
     /// As shown.
     pub name: String,
     /// What kind of material.
-    #[serde(default)]
     pub class: ClassSpec,
     /// Mass over volume.
     pub density_kg_per_m3: Fact<f64>,
     /// Share by which the density may be off, in per cent.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub density_tolerance_percent: Option<Fact<f64>>,
     /// How far the diameter may be off.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub diameter_tolerance: Option<Fact<ToleranceSpec>>,
     /// Modulus of elasticity in vibration.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub modulus: Option<Fact<ModulusSpec>>,
     /// Modulus over minutes: levers, tuning.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub intermediate_modulus: Option<Fact<ModulusSpec>>,
     /// Modulus over weeks: the take-up.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub slow_modulus: Option<Fact<ModulusSpec>>,
     /// Least tensile strength.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub strength: Option<Fact<StrengthSpec>>,
     /// Expansion in millionths per kelvin.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub expansion_e6_per_k: Option<Fact<f64>>,
     /// Loss factor in bending.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_factor: Option<Fact<f64>>,
 }
 
+fields!(MaterialSpec {
+    key, name, density_kg_per_m3; class, density_tolerance_percent, diameter_tolerance, modulus,
+    intermediate_modulus, slow_modulus, strength, expansion_e6_per_k, loss_factor,
+});
+
 /// What kind of material it is, which decides how its figures may be used.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum ClassSpec {
     /// One modulus at every speed; drifts with temperature by its expansion.
@@ -53,8 +60,10 @@ pub enum ClassSpec {
     Natural,
 }
 
+words!(ClassSpec { "metal" => Metal, "polymer" => Polymer, "natural" => Natural });
+
 /// How far a diameter may be off, to either side.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum ToleranceSpec {
     /// The same for every diameter.
@@ -65,16 +74,42 @@ pub enum ToleranceSpec {
     StepsMm(Vec<(f64, f64)>),
 }
 
+impl Default for ToleranceSpec {
+    /// Until one is read.
+    fn default() -> Self {
+        Self::Mm(0.0)
+    }
+}
+
+impl FromJson for ToleranceSpec {
+    fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
+        let (kind, mut deviation) = tagged(json, &["mm", "percent", "steps_mm"])?;
+        *self = match kind {
+            "mm" => Self::Mm(held(kind, &mut deviation)?),
+            "percent" => Self::Percent(held(kind, &mut deviation)?),
+            _ => Self::StepsMm(held(kind, &mut deviation)?),
+        };
+        Ok(())
+    }
+}
+
 /// A figure, its source, and how well it is known.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct Fact<T> {
     pub value: T,
     pub source: String,
     pub standing: StandingSpec,
 }
 
+impl<T: FromJson> FromJson for Fact<T> {
+    fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
+        let Self { value, source, standing } = self;
+        take_fields(json, 3, &["value", "source", "standing"], &mut [value, source, standing])
+    }
+}
+
 /// How well a figure is known.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum StandingSpec {
     /// Read in the source that is named.
@@ -90,17 +125,27 @@ pub enum StandingSpec {
     Own,
 }
 
+words!(StandingSpec {
+    "seen" => Seen,
+    "second_hand" => SecondHand,
+    "computed" => Computed,
+    "from_memory" => FromMemory,
+    "own" => Own,
+});
+
 /// `E = base + per_stress · σ`.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct ModulusSpec {
     pub base_gpa: f64,
     /// Rise of the modulus with the stress, a pure number.
-    #[serde(default, skip_serializing_if = "is_zero")]
+    #[serde(skip_serializing_if = "is_zero")]
     pub per_stress: f64,
 }
 
+fields!(ModulusSpec { base_gpa; per_stress });
+
 /// Least tensile strength, by diameter where it depends on it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum StrengthSpec {
     /// The same for every diameter.
@@ -110,6 +155,25 @@ pub enum StrengthSpec {
     TableMmMpa(Vec<(f64, f64)>),
     /// Pairs of the greatest diameter (mm) of a step and its strength (MPa), thinnest first.
     StepsMmMpa(Vec<(f64, f64)>),
+}
+
+impl Default for StrengthSpec {
+    /// Until one is read.
+    fn default() -> Self {
+        Self::Mpa(0.0)
+    }
+}
+
+impl FromJson for StrengthSpec {
+    fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
+        let (kind, mut strength) = tagged(json, &["mpa", "table_mm_mpa", "steps_mm_mpa"])?;
+        *self = match kind {
+            "mpa" => Self::Mpa(held(kind, &mut strength)?),
+            "table_mm_mpa" => Self::TableMmMpa(held(kind, &mut strength)?),
+            _ => Self::StepsMmMpa(held(kind, &mut strength)?),
+        };
+        Ok(())
+    }
 }
 
 fn is_zero(number: &f64) -> bool {

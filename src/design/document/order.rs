@@ -3,10 +3,12 @@
 use std::ops::Deref;
 use std::sync::Arc;
 
-use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use serde::{Serialize, Serializer};
+use serde_json::Value;
 
 use super::{Design, MakeUpSpec};
 use crate::design::make_up_text::{self, MakeUpTextError};
+use crate::design::reading::{FromJson, Wrong, fields, held, tagged, taken};
 
 /// A make-up as it was typed, with what it reads as. It is read once, when it comes in; in a file it is the text.
 #[derive(Clone, Debug, PartialEq)]
@@ -67,15 +69,15 @@ impl Serialize for TypedMakeUp {
     }
 }
 
-impl<'de> Deserialize<'de> for TypedMakeUp {
-    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
-        String::deserialize(from).map(Self::from)
+impl FromJson for TypedMakeUp {
+    fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
+        *self = taken::<String>(json)?.into();
+        Ok(())
     }
 }
 
 /// A string or a wire that can be bought.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct StockItem {
     /// What tells it from others of its list, whatever else of it changes; strings that were taken from the stock name
     /// it. 0 where it has none yet: see [`give_keys`](crate::design::stock::give_keys).
@@ -115,9 +117,23 @@ pub struct StockItem {
     pub remark: String,
 }
 
+fields!(StockItem {
+    key,
+    make_up,
+    code,
+    supplier,
+    single,
+    pack_mm,
+    price,
+    currency,
+    sold_out,
+    lowest,
+    highest,
+    remark,
+});
+
 /// How the order list is made.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct OrderSpec {
     /// What is ordered beyond what the harp takes.
     pub spares: SparesSpec,
@@ -129,8 +145,10 @@ pub struct OrderSpec {
     pub remarks: String,
 }
 
+fields!(OrderSpec { spares, from_string, to_string, remarks });
+
 /// What is ordered beyond what the harp takes.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum SparesSpec {
     /// Nothing.
@@ -144,18 +162,33 @@ pub enum SparesSpec {
     Percent(f64),
 }
 
+impl FromJson for SparesSpec {
+    fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
+        let words = ["none", "one_of_each_item", "one_of_each_string", "percent"];
+        let (kind, mut share) = tagged(json, &words)?;
+        *self = match kind {
+            "none" => Self::None,
+            "one_of_each_item" => Self::OneOfEachItem,
+            "one_of_each_string" => Self::OneOfEachString,
+            _ => Self::Percent(held(kind, &mut share)?),
+        };
+        Ok(())
+    }
+}
+
 /// A design as it was when it was kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct VersionSpec {
     /// What its maker calls it.
     pub name: String,
     /// A date, as typed.
     pub date: String,
     /// Its strings and settings; it holds no versions itself. Shared, as every step of undo has it.
-    #[serde(serialize_with = "shared", deserialize_with = "sharing")]
+    #[serde(serialize_with = "shared")]
     pub design: Arc<Design>,
 }
+
+fields!(VersionSpec { name, date, design });
 
 impl OrderSpec {
     /// Whether nothing was set.
@@ -174,8 +207,4 @@ fn is_false(flag: &bool) -> bool {
 
 fn shared<S: Serializer>(design: &Arc<Design>, to: S) -> Result<S::Ok, S::Error> {
     design.as_ref().serialize(to)
-}
-
-fn sharing<'de, D: Deserializer<'de>>(from: D) -> Result<Arc<Design>, D::Error> {
-    Design::deserialize(from).map(Arc::new)
 }

@@ -1,14 +1,17 @@
 //! One string as typed: its note, its length, and what it is made of.
 
-use serde::de::IntoDeserializer;
-use serde::{Deserialize, Deserializer, Serialize};
+use serde::Serialize;
+use serde_json::Value;
 
 use super::MechanismKind;
 use super::order::is_zero;
+use crate::design::reading::{FromJson, Wrong, fields, take_fields};
+
+/// How closely the turns of a layer lie unless it says otherwise, in per cent.
+const CLOSE: f64 = 100.0;
 
 /// One string as typed.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(from = "FlatString")]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct StringSpec {
     /// A note name (`A4`, `Eb3`) or a frequency (`443.2 Hz`).
     pub note: String,
@@ -31,30 +34,33 @@ pub struct StringSpec {
     pub locked: bool,
 }
 
-/// A string as it is read: the fields of its make-up beside its own.
-#[derive(Default, Deserialize)]
-#[serde(default)]
-struct FlatString {
-    note: String,
-    length: String,
-    material: String,
-    diameter: String,
-    layers: Vec<LayerSpec>,
-    bare: Bare,
-    weighed: Option<WeighedSpec>,
-    order_code: String,
-    stock_key: u16,
-    #[serde(deserialize_with = "or_empty")]
-    mechanism: Option<MechanismKind>,
-    locked: bool,
-}
-
-impl From<FlatString> for StringSpec {
-    fn from(flat: FlatString) -> Self {
-        let FlatString { note, length, material, diameter, layers, bare, weighed, .. } = flat;
-        let FlatString { order_code, stock_key, mechanism, locked, .. } = flat;
-        let make_up = MakeUpSpec { material, diameter, layers, bare, weighed };
-        Self { note, length, make_up, order_code, stock_key, mechanism, locked }
+impl FromJson for StringSpec {
+    fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
+        // A link has mechanisms in a column of texts, where an empty one is none.
+        if let Some(mechanism) = json.get_mut("mechanism").filter(|word| word.as_str() == Some(""))
+        {
+            *mechanism = Value::Null;
+        }
+        let Self { note, length, make_up, order_code, stock_key, mechanism, locked } = self;
+        let MakeUpSpec { material, diameter, layers, bare, weighed } = make_up;
+        let names = [
+            "note",
+            "length",
+            "material",
+            "diameter",
+            "layers",
+            "bare",
+            "weighed",
+            "order_code",
+            "stock_key",
+            "mechanism",
+            "locked",
+        ];
+        let fields: &mut [&mut dyn FromJson] = &mut [
+            note, length, material, diameter, layers, bare, weighed, order_code, stock_key,
+            mechanism, locked,
+        ];
+        take_fields(json, 0, &names, fields)
     }
 }
 
@@ -77,14 +83,15 @@ pub struct MakeUpSpec {
 }
 
 /// Bare core at the two ends of a wound string.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Bare {
     /// At the soundboard.
     pub board: String,
     /// At the bridge pin.
     pub pin: String,
 }
+
+fields!(Bare { board, pin });
 
 impl Bare {
     /// Whether neither end is given.
@@ -94,23 +101,24 @@ impl Bare {
 }
 
 /// One layer of a wound string.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct LayerSpec {
     /// Material, by key, name or a usual other name.
     pub material: String,
     /// Diameter of round wire, or thickness of ribbon.
     pub size: String,
     /// Width of ribbon; empty for round wire.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
+    #[serde(skip_serializing_if = "String::is_empty")]
     pub width: String,
     /// How closely the turns lie, in per cent: 100 where they touch.
-    #[serde(default = "close", skip_serializing_if = "is_close")]
+    #[serde(skip_serializing_if = "is_close")]
     pub packing_percent: f64,
 }
 
+fields!(LayerSpec { material, size; width, packing_percent });
+
 /// What was measured of a bought string.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct WeighedSpec {
     /// Mass per metre in grams, as typed.
     pub g_per_m: String,
@@ -120,24 +128,21 @@ pub struct WeighedSpec {
     pub breaks_n: String,
 }
 
-/// A mechanism, or none for an empty text, as a link has it in a column of texts.
-fn or_empty<'de, D: Deserializer<'de>>(from: D) -> Result<Option<MechanismKind>, D::Error> {
-    match Option::<String>::deserialize(from)?.as_deref() {
-        None | Some("") => Ok(None),
-        Some(kind) => MechanismKind::deserialize(kind.into_deserializer()).map(Some),
-    }
-}
+fields!(WeighedSpec { g_per_m, gauge, breaks_n });
 
 fn is_free(locked: &bool) -> bool {
     !*locked
 }
 
-fn close() -> f64 {
-    100.0
+fn is_close(percent: &f64) -> bool {
+    *percent == CLOSE
 }
 
-fn is_close(percent: &f64) -> bool {
-    *percent == close()
+impl Default for LayerSpec {
+    fn default() -> Self {
+        let (material, size, width) = (String::new(), String::new(), String::new());
+        Self { material, size, width, packing_percent: CLOSE }
+    }
 }
 
 impl LayerSpec {

@@ -3,7 +3,9 @@
 //! A place on the compass is a pitch, in keys of the MIDI standard (A4 is 69, a semitone is 1), so that a string
 //! put in or taken out moves nothing. Usual values are common practice, no source.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
+
+use crate::design::reading::{fields, words};
 
 /// The most points of a curve.
 pub const MOST_POINTS: usize = 12;
@@ -13,8 +15,7 @@ pub const MOST_ZONES: usize = 24;
 pub const MOST_KINDS: usize = 40;
 
 /// What is wanted of the strings.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct TargetsSpec {
     /// Which curve is wanted.
     pub wants: WantsSpec,
@@ -41,8 +42,22 @@ pub struct TargetsSpec {
     pub most_items: Option<u32>,
 }
 
+fields!(TargetsSpec {
+    wants,
+    points_n_per_mm,
+    points_n,
+    weights,
+    least_share_percent,
+    most_share_percent,
+    zones,
+    kinds,
+    most_changes,
+    most_total_n,
+    most_items,
+});
+
 /// Which curve is wanted.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum WantsSpec {
     /// Pluck stiffness: how the string meets the finger.
@@ -52,9 +67,10 @@ pub enum WantsSpec {
     Tension,
 }
 
+words!(WantsSpec { "stiffness" => Stiffness, "tension" => Tension });
+
 /// What matters how much, from 0 (not at all) to 10.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct WeightsSpec {
     /// To be near the curve.
     pub target: f64,
@@ -70,9 +86,10 @@ pub struct WeightsSpec {
     pub price: f64,
 }
 
+fields!(WeightsSpec { target, even_stiffness, even_tension, changes, items, price });
+
 /// The thinnest and the thickest string of a part of the compass. An empty text is no limit.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct ZoneSpec {
     /// The lowest note of the zone.
     #[serde(skip_serializing_if = "String::is_empty")]
@@ -88,9 +105,10 @@ pub struct ZoneSpec {
     pub thickest: String,
 }
 
+fields!(ZoneSpec { lowest, highest, thinnest, thickest });
+
 /// A kind of string and where it may be used. An empty note is no limit.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct KindSpec {
     /// Its materials from the core outward, by key: `gut`, `steel + silk + bronze`.
     pub kind: String,
@@ -101,6 +119,8 @@ pub struct KindSpec {
     #[serde(skip_serializing_if = "String::is_empty")]
     pub highest: String,
 }
+
+fields!(KindSpec { kind, lowest, highest });
 
 impl WeightsSpec {
     /// How much matters what matters somewhat.

@@ -7,6 +7,7 @@ use serde_json::{Map, Value};
 use super::{LIBRARY_REVISION, built_in_at};
 use crate::design::document::{Design, MOST_STRINGS};
 use crate::design::persist::MOST_VERSIONS;
+use crate::design::reading::parse;
 
 /// Between the cells of a column: a character that no cell holds and JSON writes as it is.
 const BETWEEN: char = '\u{7f}';
@@ -120,7 +121,7 @@ pub(super) struct Named {
 /// double the code.
 fn as_value(part: &impl Serialize) -> Value {
     let text = serde_json::to_string(part).unwrap_or_default();
-    serde_json::from_str(&text).unwrap_or_default()
+    parse(&text).unwrap_or_default()
 }
 
 /// Makes a document short, and the designs of its versions.

@@ -1,6 +1,6 @@
 //! A stock list as a file: readable JSON with a version, and the care that a file from anywhere needs.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 use serde_json::Value;
 use thiserror::Error;
 
@@ -11,6 +11,7 @@ use crate::design::make_up_text;
 use crate::design::persist::{
     CheckError, MOST_MATERIALS, check_item, readable, tidy_item, tidy_text,
 };
+use crate::design::reading::{fields, parse, taken};
 use crate::design::sum::crc_32;
 
 /// The version of the file.
@@ -23,8 +24,7 @@ pub const MOST_BYTES: usize = 4 << 20;
 pub const MOST_ITEMS: usize = 2_000;
 
 /// A list of what can be bought.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct StockList {
     /// What its maker calls it.
     pub name: String,
@@ -39,6 +39,8 @@ pub struct StockList {
     /// In the order in which the maker keeps them.
     pub items: Vec<StockItem>,
 }
+
+fields!(StockList { name, currency, remark, materials, items });
 
 impl StockList {
     /// The items, each with its currency.
@@ -113,18 +115,18 @@ pub fn read(text: &str) -> Result<StockList, StockError> {
     if text.trim().is_empty() {
         return Err(StockError::Empty);
     }
-    let unreadable = |error: serde_json::Error| {
+    let unreadable = |error: &dyn std::fmt::Display| {
         // The message may quote what it found, however long that is.
         StockError::Unreadable { what: error.to_string().chars().take(300).collect() }
     };
-    let document: Value = serde_json::from_str(text).map_err(unreadable)?;
+    let mut document = parse(text).map_err(|error| unreadable(&error))?;
     match document.get(MARK).and_then(Value::as_u64) {
         Some(VERSION) => {}
         Some(found) if found > VERSION => return Err(StockError::TooNew { found }),
         _ if document.get("stringloft").is_some() => return Err(StockError::Design),
         _ => return Err(StockError::OtherKind),
     }
-    let mut list: StockList = serde_json::from_str(text).map_err(unreadable)?;
+    let mut list: StockList = taken(&mut document).map_err(|wrong| unreadable(&wrong))?;
     tidy(&mut list);
     check(&list)?;
     Ok(list)

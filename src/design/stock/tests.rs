@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::design::document::{LayerSpec, TypedMakeUp};
+use crate::design::reading::taken;
 use crate::testing::assert_close;
 
 fn item(make_up: &str, code: &str) -> StockItem {
@@ -138,9 +139,9 @@ fn a_make_up_is_read_once_and_kept_as_typed() {
     for text in ["nylon 0,81", " Gut  .032\"", "steel 0.45 + bronze 0.25", "not a ] make-up", ""] {
         let typed: TypedMakeUp = text.into();
         assert_eq!(typed.read(), make_up_text::read(text).as_ref());
-        let json = serde_json::to_string(&typed).unwrap();
-        assert_eq!(json, serde_json::to_string(text).unwrap());
-        assert_eq!(serde_json::from_str::<TypedMakeUp>(&json).unwrap(), typed);
+        let mut json = serde_json::to_value(&typed).unwrap();
+        assert_eq!(json, text);
+        assert_eq!(taken::<TypedMakeUp>(&mut json).unwrap(), typed);
         if let Ok(read) = typed.read() {
             let written = TypedMakeUp::from(read.clone());
             assert_eq!(written, make_up_text::write(read).into());
