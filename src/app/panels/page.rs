@@ -83,8 +83,11 @@ fn Page(store: Store) -> impl IntoView {
         open_files(store, event.data_transfer().and_then(|data| data.files()));
     };
     let aside = move || store.view.get() != View::Chart;
-    let card_open =
-        Memo::new(move |_| matches!(store.window.get(), Some(Window::Card | Window::OrderSheet)));
+    // Until its part is here the page stays in reach.
+    let card_open = Memo::new(move |_| {
+        let paper = matches!(store.window.get(), Some(Window::Card | Window::OrderSheet));
+        paper && matches!(store.parts.progress(Part::Papers), Progress::Here(_))
+    });
     view! {
         <div
             id="app"
