@@ -112,12 +112,12 @@ fields!(Design {
     tolerances,
     limits,
     allowances,
-    order,
-    targets,
+    order unless order.is_usual(),
+    targets unless targets.is_usual(),
     materials,
     strings,
-    stock,
-    versions,
+    stock unless stock.is_empty(),
+    versions unless versions.is_empty(),
 });
 
 /// Reference pitch and temperament.

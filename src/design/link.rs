@@ -20,6 +20,7 @@ use super::library;
 use super::persist::{self, CheckError, MOST_MATERIALS, ReadError, check};
 use super::reading::parse;
 use super::sum::crc_32;
+use super::writing::json_text;
 
 /// The longest fragment that is written or read, in characters.
 pub const MOST_CHARACTERS: usize = 60_000;
@@ -108,7 +109,7 @@ pub fn check_sum(design: &Design) -> u32 {
 fn short_text(design: &Design) -> String {
     // The text is this program's own; were it no JSON, there would be nothing to send.
     let document = parse(&persist::plain(design)).unwrap_or_default();
-    compact::squeeze(document).to_string()
+    json_text(&compact::squeeze(document))
 }
 
 fn pack(design: &Design) -> Result<String, LinkError> {
@@ -152,7 +153,7 @@ pub fn read(text: &str) -> Result<Design, LinkError> {
     let text = String::from_utf8(text).map_err(|_| LinkError::Altered)?;
     let document = parse(&text).map_err(|_| LinkError::Altered)?;
     let (document, named, named_in_versions) = compact::expand(document);
-    let mut design = persist::read(&document.to_string())?;
+    let mut design = persist::read(&json_text(&document))?;
     materials(&mut design, &named)?;
     for (version, named) in design.versions.iter_mut().zip(&named_in_versions) {
         materials(Arc::make_mut(&mut version.design), named)?;

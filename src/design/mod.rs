@@ -1,6 +1,6 @@
 //! The document: what was typed, the edits that change it, its versions, and the words for numbers.
 //!
-//! Knows the engine, not the screen. In order, each using those before it: `reading`, `document`,
+//! Knows the engine, not the screen. In order, each using those before it: `reading` with `writing`, `document`,
 //! `settings`, `number`, `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
 //! `persist`, `link`, `cells`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
 //! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
@@ -48,3 +48,4 @@ pub mod targets;
 pub mod trial;
 pub mod typed;
 pub mod wood_facts;
+mod writing;

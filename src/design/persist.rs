@@ -24,6 +24,7 @@ use super::library::{complete, embed};
 pub use super::migrate::VERSION;
 use super::migrate::lift;
 use super::reading::{parse, parse_first, taken};
+use super::writing::json_text;
 
 /// The longest text that is read, in bytes. A harp of 150 strings takes a hundredth of it.
 pub const MOST_BYTES: usize = 4 * 1024 * 1024;
@@ -105,13 +106,9 @@ pub fn write(design: &Design) -> String {
 pub(super) fn plain(design: &Design) -> String {
     let mut whole = design.clone();
     embed(&mut whole);
-    // Only a map whose keys are no texts can fail, and there is none; an empty object is read back
-    // as "not a design", so that nothing passes in silence even then.
-    let text = serde_json::to_string(&whole).unwrap_or_default();
-    match text.strip_prefix('{') {
-        Some(fields) => format!("{{\"{MARK}\":{VERSION},{fields}"),
-        None => "{}".to_owned(),
-    }
+    let text = json_text(&whole);
+    let fields = text.strip_prefix('{').unwrap_or(&text);
+    format!("{{\"{MARK}\":{VERSION},{fields}")
 }
 
 /// The design that a text holds, whatever version wrote it.

@@ -1,9 +1,9 @@
 //! From JSON into the types of the document.
 //!
-//! A text becomes a [`Value`] in [`parse`], the only parser in the program; then [`FromJson`] takes what a value holds
+//! A text becomes a [`Value`] in [`parse`], the only parser in the program; then [`Json`] takes what a value holds
 //! into what is there already, so that a field that is missing keeps its usual value. A type lists its fields in
-//! `fields!` or its words in `words!`, and loops that all types share do the rest: readers that serde derives for each
-//! type made the first screen 24 kB larger, packed.
+//! `fields!` or its words in `words!`, and loops that all types share do the rest, here and in
+//! [`writing`](super::writing): readers that serde derives for each type made the first screen 24 kB larger, packed.
 
 use std::fmt;
 use std::sync::Arc;
@@ -11,14 +11,22 @@ use std::sync::Arc;
 use serde::de::{Deserialize, Deserializer, Error, MapAccess, SeqAccess, Visitor};
 use serde_json::{Map, Value};
 
+use super::writing::{give_fields, give_list, give_number, give_text};
+
 /// How many letters are shown of a word that is none of those that may stand there.
 const WORD_SHOWN: usize = 40;
 
-/// Takes what JSON holds.
-pub(crate) trait FromJson {
+/// What stands in JSON.
+pub(crate) trait Json {
     /// Takes the value into `self`. Texts are moved, not copied, so that the value is used up.
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong>;
+
+    /// Writes it at the end of a text, without any space.
+    fn give(&self, out: &mut String);
 }
+
+/// Marks a field of `fields!` that must be there.
+pub(crate) const NEEDED: bool = true;
 
 /// What a field holds and should not, and where.
 #[derive(Debug, Default)]
@@ -83,47 +91,54 @@ fn kind(json: &Value) -> &'static str {
     }
 }
 
-/// Implements [`FromJson`] for a struct from the names of all its fields. Those before a semicolon must be there; any
-/// other keeps its usual value when it is missing.
+/// Implements [`Json`] for a struct from the names of all its fields, in the order in which they are written. One that
+/// is `NEEDED` must be there; any other keeps its usual value when it is missing. One is not written when what follows
+/// its `unless` holds.
 macro_rules! fields {
-    ($type:ty { $($needed:ident),* ; $($field:ident),* $(,)? }) => {
-        impl $crate::design::reading::FromJson for $type {
+    ($type:ty { $($field:ident $(: $needed:ident)? $(unless $usual:expr)?),* $(,)? }) => {
+        impl $crate::design::reading::Json for $type {
             fn take(&mut self, json: &mut serde_json::Value) -> Result<(), $crate::design::reading::Wrong> {
-                let Self { $($needed,)* $($field),* } = self;
-                let needed: &[&str] = &[$(stringify!($needed)),*];
-                let names = &[$(stringify!($needed),)* $(stringify!($field)),*];
-                $crate::design::reading::take_fields(json, needed.len(), names, &mut [$($needed,)* $($field),*])
+                let Self { $($field),* } = self;
+                let needed = &[$(false $(|| $crate::design::reading::$needed)?),*];
+                let names = &[$(stringify!($field)),*];
+                $crate::design::reading::take_fields(json, needed, names, &mut [$($field),*])
+            }
+
+            fn give(&self, out: &mut String) {
+                let Self { $($field),* } = self;
+                let left_out = &[$(false $(|| $usual)?),*];
+                let names = &[$(stringify!($field)),*];
+                $crate::design::writing::give_fields(left_out, names, &[$($field),*], out);
             }
         }
     };
-    ($type:ty { $($field:ident),* $(,)? }) => {
-        $crate::design::reading::fields!($type { ; $($field),* });
-    };
 }
 
-/// Implements [`FromJson`] for an enum without fields from the words that stand for its variants.
+/// Implements [`Json`] for an enum without fields from the words that stand for its variants.
 macro_rules! words {
     ($type:ident { $($word:literal => $variant:ident),* $(,)? }) => {
-        impl $crate::design::reading::FromJson for $type {
+        impl $crate::design::reading::Json for $type {
             fn take(&mut self, json: &mut serde_json::Value) -> Result<(), $crate::design::reading::Wrong> {
                 let at = $crate::design::reading::word(json, &[$($word),*])?;
                 *self = [$(Self::$variant),*].get(at).copied().unwrap_or_default();
                 Ok(())
             }
+
+            fn give(&self, out: &mut String) {
+                $crate::design::writing::give_text(match self { $(Self::$variant => $word),* }, out);
+            }
         }
-        // Does not compile while a variant has no word.
-        const _: fn($type) = |variant| match variant { $($type::$variant => {})* };
     };
 }
 
 pub(crate) use {fields, words};
 
-/// Takes fields by their names, of which the first `needed` must be there. Others are passed over.
+/// Takes fields by their names, of which those that are `needed` must be there. Others are passed over.
 pub(crate) fn take_fields(
     json: &mut Value,
-    needed: usize,
+    needed: &[bool],
     names: &[&str],
-    fields: &mut [&mut dyn FromJson],
+    fields: &mut [&mut dyn Json],
 ) -> Result<(), Wrong> {
     let Value::Object(given) = json else {
         return Err(Wrong::new("a set of fields", kind(json)));
@@ -131,7 +146,7 @@ pub(crate) fn take_fields(
     for (index, (name, field)) in names.iter().zip(fields).enumerate() {
         match given.get_mut(*name) {
             Some(json) => field.take(json).map_err(|wrong| wrong.in_field(name))?,
-            None if index < needed => {
+            None if needed[index] => {
                 let missing = Wrong { says: "is missing".to_owned(), ..Wrong::default() };
                 return Err(missing.in_field(name));
             }
@@ -177,82 +192,142 @@ fn none_of(json: &Value, words: &[&str]) -> Wrong {
 }
 
 /// What a value holds, by itself.
-pub(crate) fn taken<T: FromJson + Default>(json: &mut Value) -> Result<T, Wrong> {
+pub(crate) fn taken<T: Json + Default>(json: &mut Value) -> Result<T, Wrong> {
     let mut one = T::default();
     one.take(json)?;
     Ok(one)
 }
 
 /// What the field of a [`tagged`] value holds.
-pub(crate) fn held<T: FromJson + Default>(name: &str, json: &mut Value) -> Result<T, Wrong> {
+pub(crate) fn held<T: Json + Default>(name: &str, json: &mut Value) -> Result<T, Wrong> {
     taken(json).map_err(|wrong| wrong.in_field(name))
 }
 
-impl FromJson for String {
+impl Json for String {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         let Value::String(text) = json else { return Err(Wrong::new("text", kind(json))) };
         *self = std::mem::take(text);
         Ok(())
     }
+
+    fn give(&self, out: &mut String) {
+        give_text(self, out);
+    }
 }
 
-impl FromJson for f64 {
+impl Json for f64 {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         *self = json.as_f64().ok_or_else(|| Wrong::new("a number", kind(json)))?;
         Ok(())
     }
+
+    fn give(&self, out: &mut String) {
+        give_number(*self, out);
+    }
 }
 
-impl FromJson for bool {
+impl Json for bool {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         *self = json.as_bool().ok_or_else(|| Wrong::new("true or false", kind(json)))?;
         Ok(())
     }
+
+    fn give(&self, out: &mut String) {
+        out.push_str(if *self { "true" } else { "false" });
+    }
 }
 
-impl FromJson for u32 {
+impl Json for u32 {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         *self = whole(json, Self::MAX)?;
         Ok(())
     }
+
+    fn give(&self, out: &mut String) {
+        out.push_str(&self.to_string());
+    }
 }
 
-impl FromJson for u16 {
+impl Json for u16 {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         *self = Self::try_from(whole(json, Self::MAX.into())?).unwrap_or_default();
         Ok(())
+    }
+
+    fn give(&self, out: &mut String) {
+        out.push_str(&self.to_string());
     }
 }
 
 fn whole(json: &Value, most: u32) -> Result<u32, Wrong> {
     let number = json.as_u64().and_then(|number| u32::try_from(number).ok());
     number.filter(|number| *number <= most).ok_or_else(|| {
-        let got = if json.is_number() { json.to_string() } else { kind(json).to_owned() };
+        let got = match json {
+            Value::Number(number) => number.to_string(),
+            other => kind(other).to_owned(),
+        };
         Wrong::new(&["a whole number from 0 to ", &most.to_string()].concat(), &got)
     })
 }
 
-impl<T: FromJson + Default> FromJson for Option<T> {
+impl<T: Json + Default> Json for Option<T> {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         *self = if json.is_null() { None } else { Some(taken(json)?) };
         Ok(())
     }
+
+    fn give(&self, out: &mut String) {
+        match self {
+            Some(held) => held.give(out),
+            None => out.push_str("null"),
+        }
+    }
 }
 
-impl<T: FromJson + Default> FromJson for Arc<T> {
+impl<T: Json + Default> Json for Arc<T> {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         *self = Self::new(taken(json)?);
         Ok(())
     }
+
+    fn give(&self, out: &mut String) {
+        self.as_ref().give(out);
+    }
 }
 
-impl<T: FromJson + Default> FromJson for Vec<T> {
+impl<T: Json + Default> Json for Vec<T> {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         self.clear();
         take_list(json, &mut |json| {
             self.push(taken(json)?);
             Ok(())
         })
+    }
+
+    fn give(&self, out: &mut String) {
+        give_list(self.len(), &|index, out| self[index].give(out), out);
+    }
+}
+
+impl Json for Value {
+    fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
+        *self = json.take();
+        Ok(())
+    }
+
+    fn give(&self, out: &mut String) {
+        match self {
+            Self::Null => out.push_str("null"),
+            Self::Bool(is_so) => is_so.give(out),
+            Self::Number(number) => out.push_str(&number.to_string()),
+            Self::String(text) => give_text(text, out),
+            Self::Array(parts) => parts.give(out),
+            Self::Object(fields) => {
+                let (names, fields): (Vec<&str>, Vec<&dyn Json>) =
+                    fields.iter().map(|(name, field)| (name.as_str(), field as &dyn Json)).unzip();
+                give_fields(&vec![false; names.len()], &names, &fields, out);
+            }
+        }
     }
 }
 
@@ -265,13 +340,21 @@ fn take_list(
     parts.try_for_each(|(index, json)| add(json).map_err(|wrong| wrong.in_part(index)))
 }
 
-impl<A: FromJson, B: FromJson> FromJson for (A, B) {
+impl<A: Json, B: Json> Json for (A, B) {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         take_pair(json, &mut self.0, &mut self.1)
     }
+
+    fn give(&self, out: &mut String) {
+        give_list(
+            2,
+            &|index, out| if index == 0 { self.0.give(out) } else { self.1.give(out) },
+            out,
+        );
+    }
 }
 
-fn take_pair(json: &mut Value, a: &mut dyn FromJson, b: &mut dyn FromJson) -> Result<(), Wrong> {
+fn take_pair(json: &mut Value, a: &mut dyn Json, b: &mut dyn Json) -> Result<(), Wrong> {
     match json.as_array_mut().map(Vec::as_mut_slice) {
         Some([one, two]) => {
             a.take(one).map_err(|wrong| wrong.in_part(0))?;
@@ -288,19 +371,19 @@ fn take_pair(json: &mut Value, a: &mut dyn FromJson, b: &mut dyn FromJson) -> Re
 ///
 /// When it is none, holds a field twice, or is nested too deeply.
 pub(crate) fn parse(text: &str) -> Result<Value, serde_json::Error> {
-    serde_json::from_str(text).map(|Json(value)| value)
+    serde_json::from_str(text).map(|Single(value)| value)
 }
 
 /// The JSON that a text begins with, whatever follows.
 pub(crate) fn parse_first(text: &str) -> Option<Value> {
     let mut reader = serde_json::Deserializer::from_str(text);
-    Json::deserialize(&mut reader).ok().map(|Json(value)| value)
+    Single::deserialize(&mut reader).ok().map(|Single(value)| value)
 }
 
 /// A value no part of which has a field twice; a [`Value`] would take the last in silence.
-struct Json(Value);
+struct Single(Value);
 
-impl<'de> Deserialize<'de> for Json {
+impl<'de> Deserialize<'de> for Single {
     fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
         from.deserialize_any(Parts).map(Self)
     }
@@ -341,7 +424,7 @@ impl<'de> Visitor<'de> for Parts {
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut given: A) -> Result<Value, A::Error> {
         let mut parts = Vec::new();
-        while let Some(Json(part)) = given.next_element()? {
+        while let Some(Single(part)) = given.next_element()? {
             parts.push(part);
         }
         Ok(Value::Array(parts))
@@ -355,7 +438,7 @@ impl<'de> Visitor<'de> for Parts {
                     ["the field \"", &name, "\" is there twice"].concat(),
                 ));
             }
-            let Json(value) = given.next_value()?;
+            let Single(value) = given.next_value()?;
             fields.insert(name, value);
         }
         Ok(Value::Object(fields))

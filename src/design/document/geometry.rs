@@ -6,7 +6,8 @@
 use serde::Serialize;
 use serde_json::Value;
 
-use crate::design::reading::{FromJson, Wrong, fields, held, tagged, words};
+use crate::design::reading::{Json, Wrong, fields, held, tagged, words};
+use crate::design::writing::give_tagged;
 pub use crate::engine::geometry::MOST_NODES;
 
 /// The shape of the harp.
@@ -112,7 +113,7 @@ pub enum GapsSpec {
     EachMm(Vec<f64>),
 }
 
-impl FromJson for GapsSpec {
+impl Json for GapsSpec {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         let (kind, mut gaps) = tagged(json, &["uniform_mm", "zones_mm", "each_mm"])?;
         *self = match kind {
@@ -121,6 +122,14 @@ impl FromJson for GapsSpec {
             _ => Self::EachMm(held(kind, &mut gaps)?),
         };
         Ok(())
+    }
+
+    fn give(&self, out: &mut String) {
+        match self {
+            Self::UniformMm(held) => give_tagged("uniform_mm", held, out),
+            Self::ZonesMm(held) => give_tagged("zones_mm", held, out),
+            Self::EachMm(held) => give_tagged("each_mm", held, out),
+        }
     }
 }
 

@@ -3,7 +3,8 @@
 use serde::Serialize;
 use serde_json::Value;
 
-use crate::design::reading::{FromJson, Wrong, fields, held, tagged, take_fields, words};
+use crate::design::reading::{Json, Wrong, fields, held, tagged, take_fields, words};
+use crate::design::writing::{give_fields, give_tagged};
 
 /// A material with every figure and where it comes from.
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
@@ -43,8 +44,18 @@ pub struct MaterialSpec {
 }
 
 fields!(MaterialSpec {
-    key, name, density_kg_per_m3; class, density_tolerance_percent, diameter_tolerance, modulus,
-    intermediate_modulus, slow_modulus, strength, expansion_e6_per_k, loss_factor,
+    key: NEEDED,
+    name: NEEDED,
+    class,
+    density_kg_per_m3: NEEDED,
+    density_tolerance_percent unless density_tolerance_percent.is_none(),
+    diameter_tolerance unless diameter_tolerance.is_none(),
+    modulus unless modulus.is_none(),
+    intermediate_modulus unless intermediate_modulus.is_none(),
+    slow_modulus unless slow_modulus.is_none(),
+    strength unless strength.is_none(),
+    expansion_e6_per_k unless expansion_e6_per_k.is_none(),
+    loss_factor unless loss_factor.is_none(),
 });
 
 /// What kind of material it is, which decides how its figures may be used.
@@ -81,7 +92,7 @@ impl Default for ToleranceSpec {
     }
 }
 
-impl FromJson for ToleranceSpec {
+impl Json for ToleranceSpec {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         let (kind, mut deviation) = tagged(json, &["mm", "percent", "steps_mm"])?;
         *self = match kind {
@@ -90,6 +101,14 @@ impl FromJson for ToleranceSpec {
             _ => Self::StepsMm(held(kind, &mut deviation)?),
         };
         Ok(())
+    }
+
+    fn give(&self, out: &mut String) {
+        match self {
+            Self::Mm(held) => give_tagged("mm", held, out),
+            Self::Percent(held) => give_tagged("percent", held, out),
+            Self::StepsMm(held) => give_tagged("steps_mm", held, out),
+        }
     }
 }
 
@@ -101,10 +120,18 @@ pub struct Fact<T> {
     pub standing: StandingSpec,
 }
 
-impl<T: FromJson> FromJson for Fact<T> {
+/// The names of the fields of a [`Fact`].
+const FACT: [&str; 3] = ["value", "source", "standing"];
+
+impl<T: Json> Json for Fact<T> {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         let Self { value, source, standing } = self;
-        take_fields(json, 3, &["value", "source", "standing"], &mut [value, source, standing])
+        take_fields(json, &[true; 3], &FACT, &mut [value, source, standing])
+    }
+
+    fn give(&self, out: &mut String) {
+        let Self { value, source, standing } = self;
+        give_fields(&[false; 3], &FACT, &[value, source, standing], out);
     }
 }
 
@@ -142,7 +169,7 @@ pub struct ModulusSpec {
     pub per_stress: f64,
 }
 
-fields!(ModulusSpec { base_gpa; per_stress });
+fields!(ModulusSpec { base_gpa: NEEDED, per_stress unless is_zero(per_stress) });
 
 /// Least tensile strength, by diameter where it depends on it.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -164,7 +191,7 @@ impl Default for StrengthSpec {
     }
 }
 
-impl FromJson for StrengthSpec {
+impl Json for StrengthSpec {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         let (kind, mut strength) = tagged(json, &["mpa", "table_mm_mpa", "steps_mm_mpa"])?;
         *self = match kind {
@@ -173,6 +200,14 @@ impl FromJson for StrengthSpec {
             _ => Self::StepsMmMpa(held(kind, &mut strength)?),
         };
         Ok(())
+    }
+
+    fn give(&self, out: &mut String) {
+        match self {
+            Self::Mpa(held) => give_tagged("mpa", held, out),
+            Self::TableMmMpa(held) => give_tagged("table_mm_mpa", held, out),
+            Self::StepsMmMpa(held) => give_tagged("steps_mm_mpa", held, out),
+        }
     }
 }
 

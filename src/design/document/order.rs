@@ -8,7 +8,8 @@ use serde_json::Value;
 
 use super::{Design, MakeUpSpec};
 use crate::design::make_up_text::{self, MakeUpTextError};
-use crate::design::reading::{FromJson, Wrong, fields, held, tagged, taken};
+use crate::design::reading::{Json, Wrong, fields, held, tagged, taken};
+use crate::design::writing::{give_tagged, give_text};
 
 /// A make-up as it was typed, with what it reads as. It is read once, when it comes in; in a file it is the text.
 #[derive(Clone, Debug, PartialEq)]
@@ -69,10 +70,14 @@ impl Serialize for TypedMakeUp {
     }
 }
 
-impl FromJson for TypedMakeUp {
+impl Json for TypedMakeUp {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         *self = taken::<String>(json)?.into();
         Ok(())
+    }
+
+    fn give(&self, out: &mut String) {
+        give_text(self, out);
     }
 }
 
@@ -118,18 +123,18 @@ pub struct StockItem {
 }
 
 fields!(StockItem {
-    key,
+    key unless is_zero(key),
     make_up,
-    code,
-    supplier,
-    single,
-    pack_mm,
-    price,
-    currency,
-    sold_out,
-    lowest,
-    highest,
-    remark,
+    code unless code.is_empty(),
+    supplier unless supplier.is_empty(),
+    single unless is_false(single),
+    pack_mm unless pack_mm.is_none(),
+    price unless price.is_none(),
+    currency unless currency.is_empty(),
+    sold_out unless is_false(sold_out),
+    lowest unless lowest.is_empty(),
+    highest unless highest.is_empty(),
+    remark unless remark.is_empty(),
 });
 
 /// How the order list is made.
@@ -162,7 +167,7 @@ pub enum SparesSpec {
     Percent(f64),
 }
 
-impl FromJson for SparesSpec {
+impl Json for SparesSpec {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         let words = ["none", "one_of_each_item", "one_of_each_string", "percent"];
         let (kind, mut share) = tagged(json, &words)?;
@@ -173,6 +178,15 @@ impl FromJson for SparesSpec {
             _ => Self::Percent(held(kind, &mut share)?),
         };
         Ok(())
+    }
+
+    fn give(&self, out: &mut String) {
+        match self {
+            Self::None => give_text("none", out),
+            Self::OneOfEachItem => give_text("one_of_each_item", out),
+            Self::OneOfEachString => give_text("one_of_each_string", out),
+            Self::Percent(share) => give_tagged("percent", share, out),
+        }
     }
 }
 

@@ -5,7 +5,8 @@ use serde_json::Value;
 
 use super::MechanismKind;
 use super::order::is_zero;
-use crate::design::reading::{FromJson, Wrong, fields, take_fields};
+use crate::design::reading::{Json, Wrong, fields, take_fields};
+use crate::design::writing::give_fields;
 
 /// How closely the turns of a layer lie unless it says otherwise, in per cent.
 const CLOSE: f64 = 100.0;
@@ -34,7 +35,22 @@ pub struct StringSpec {
     pub locked: bool,
 }
 
-impl FromJson for StringSpec {
+/// The names of the fields of a [`StringSpec`] in a document, where those of its make-up stand among them.
+const STRING: [&str; 11] = [
+    "note",
+    "length",
+    "material",
+    "diameter",
+    "layers",
+    "bare",
+    "weighed",
+    "order_code",
+    "stock_key",
+    "mechanism",
+    "locked",
+];
+
+impl Json for StringSpec {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
         // A link has mechanisms in a column of texts, where an empty one is none.
         if let Some(mechanism) = json.get_mut("mechanism").filter(|word| word.as_str() == Some(""))
@@ -43,24 +59,34 @@ impl FromJson for StringSpec {
         }
         let Self { note, length, make_up, order_code, stock_key, mechanism, locked } = self;
         let MakeUpSpec { material, diameter, layers, bare, weighed } = make_up;
-        let names = [
-            "note",
-            "length",
-            "material",
-            "diameter",
-            "layers",
-            "bare",
-            "weighed",
-            "order_code",
-            "stock_key",
-            "mechanism",
-            "locked",
-        ];
-        let fields: &mut [&mut dyn FromJson] = &mut [
+        let fields: &mut [&mut dyn Json] = &mut [
             note, length, material, diameter, layers, bare, weighed, order_code, stock_key,
             mechanism, locked,
         ];
-        take_fields(json, 0, &names, fields)
+        take_fields(json, &[false; 11], &STRING, fields)
+    }
+
+    fn give(&self, out: &mut String) {
+        let Self { note, length, make_up, order_code, stock_key, mechanism, locked } = self;
+        let MakeUpSpec { material, diameter, layers, bare, weighed } = make_up;
+        let left_out = [
+            false,
+            false,
+            false,
+            false,
+            layers.is_empty(),
+            bare.is_empty(),
+            weighed.is_none(),
+            order_code.is_empty(),
+            is_zero(stock_key),
+            mechanism.is_none(),
+            is_free(locked),
+        ];
+        let fields: &[&dyn Json] = &[
+            note, length, material, diameter, layers, bare, weighed, order_code, stock_key,
+            mechanism, locked,
+        ];
+        give_fields(&left_out, &STRING, fields, out);
     }
 }
 
@@ -115,7 +141,12 @@ pub struct LayerSpec {
     pub packing_percent: f64,
 }
 
-fields!(LayerSpec { material, size; width, packing_percent });
+fields!(LayerSpec {
+    material: NEEDED,
+    size: NEEDED,
+    width unless width.is_empty(),
+    packing_percent unless is_close(packing_percent),
+});
 
 /// What was measured of a bought string.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]

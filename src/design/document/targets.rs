@@ -105,7 +105,12 @@ pub struct ZoneSpec {
     pub thickest: String,
 }
 
-fields!(ZoneSpec { lowest, highest, thinnest, thickest });
+fields!(ZoneSpec {
+    lowest unless lowest.is_empty(),
+    highest unless highest.is_empty(),
+    thinnest unless thinnest.is_empty(),
+    thickest unless thickest.is_empty(),
+});
 
 /// A kind of string and where it may be used. An empty note is no limit.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
@@ -120,7 +125,7 @@ pub struct KindSpec {
     pub highest: String,
 }
 
-fields!(KindSpec { kind, lowest, highest });
+fields!(KindSpec { kind, lowest unless lowest.is_empty(), highest unless highest.is_empty() });
 
 impl WeightsSpec {
     /// How much matters what matters somewhat.

@@ -6,10 +6,10 @@ use serde::Serialize;
 use serde_json::Value;
 
 use super::*;
-use crate::design::reading::FromJson;
+use crate::design::reading::Json;
 
 /// Each comes back, whatever was there before, and none is read from the same with a letter more.
-fn come_back<T: Serialize + FromJson + Clone + PartialEq + Debug, const N: usize>(all: [T; N]) {
+fn come_back<T: Serialize + Json + Clone + PartialEq + Debug, const N: usize>(all: [T; N]) {
     for (one, before) in all.iter().flat_map(|one| all.iter().map(move |before| (one, before))) {
         let mut json = serde_json::to_value(one).unwrap();
         let changed = json.to_string().replacen("\":", "s\":", 1);

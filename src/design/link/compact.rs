@@ -1,13 +1,13 @@
 //! The document made short: short names for fields, no field that has its usual value, strings by
 //! columns, built-in materials by name. Works on any version of the document, whatever its fields.
 
-use serde::Serialize;
 use serde_json::{Map, Value};
 
 use super::{LIBRARY_REVISION, built_in_at};
 use crate::design::document::{Design, MOST_STRINGS};
 use crate::design::persist::MOST_VERSIONS;
-use crate::design::reading::parse;
+use crate::design::reading::{Json, parse};
+use crate::design::writing::json_text;
 
 /// Between the cells of a column: a character that no cell holds and JSON writes as it is.
 const BETWEEN: char = '\u{7f}';
@@ -119,9 +119,8 @@ pub(super) struct Named {
 
 /// A part of a document as JSON. By way of its text, as is everything that is kept: a second way would
 /// double the code.
-fn as_value(part: &impl Serialize) -> Value {
-    let text = serde_json::to_string(part).unwrap_or_default();
-    parse(&text).unwrap_or_default()
+fn as_value(part: &dyn Json) -> Value {
+    parse(&json_text(part)).unwrap_or_default()
 }
 
 /// Makes a document short, and the designs of its versions.
@@ -129,7 +128,7 @@ pub(super) fn squeeze(mut document: Value) -> Value {
     if let Value::Object(fields) = &mut document {
         let usual = as_value(&Design::default());
         let built_in = built_in_at(LIBRARY_REVISION).unwrap_or_default();
-        let built_in: Vec<Value> = built_in.iter().map(as_value).collect();
+        let built_in: Vec<Value> = built_in.iter().map(|spec| as_value(spec)).collect();
         squeeze_one(fields, &usual, &built_in);
         for version in designs_of_versions(fields) {
             squeeze_one(version, &usual, &built_in);

@@ -13,6 +13,7 @@ use crate::design::persist::{
 };
 use crate::design::reading::{fields, parse, taken};
 use crate::design::sum::crc_32;
+use crate::design::writing::json_text;
 
 /// The version of the file.
 pub const VERSION: u64 = 1;
@@ -40,7 +41,13 @@ pub struct StockList {
     pub items: Vec<StockItem>,
 }
 
-fields!(StockList { name, currency, remark, materials, items });
+fields!(StockList {
+    name,
+    currency,
+    remark unless remark.is_empty(),
+    materials unless materials.is_empty(),
+    items,
+});
 
 impl StockList {
     /// The items, each with its currency.
@@ -96,7 +103,7 @@ pub enum StockError {
 
 /// The text of a stock list: JSON for people to read, a line for each item.
 pub fn write(list: &StockList) -> String {
-    let text = serde_json::to_string(list).unwrap_or_default();
+    let text = json_text(list);
     let fields = text.strip_prefix('{').unwrap_or("}");
     readable(&format!("{{\"{MARK}\":{VERSION},{fields}"))
 }
