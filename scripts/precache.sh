@@ -15,15 +15,18 @@ done
 
 cat "$shell/offline.js" >>boot.js
 
-# The version is the sum of all files, so that any change makes a new one.
+# The version is the sum of all files, so that any change makes a new one; the page knows it too.
 files=$(find . -type f ! -name sw.js ! -name '.*' | LC_ALL=C sort)
 # shellcheck disable=SC2086 # the names that trunk gives hold no blank
 version=$(cat $files "$shell/sw.js" | sha256sum | cut -c1-16)
+sed "s| data-fault=| data-build=\"$version\"&|" index.html >index.html.new
+mv index.html.new index.html
+sum() { printf 'sha256-%s' "$(openssl dgst -sha256 -binary "$1" | base64)"; }
 {
-    printf 'const VERSION = "%s";\nconst FILES = [\n  "./",\n' "$version"
+    printf 'const VERSION = "%s";\nconst FILES = {\n  "./": "%s",\n' "$version" "$(sum index.html)"
     for file in $files; do
-        [ "$file" = ./index.html ] || printf '  "%s",\n' "$file"
+        [ "$file" = ./index.html ] || printf '  "%s": "%s",\n' "$file" "$(sum "$file")"
     done
-    printf '];\nconst PARTS = [];\n'
+    printf '};\nconst PARTS = {};\n'
     cat "$shell/sw.js"
 } >sw.js

@@ -17,6 +17,7 @@ const CEILINGS = {
   papers: 120_000,
   files: 120_000,
   shared: 120_000,
+  fault: 3_000,
 };
 
 const folder = process.argv[2];
@@ -31,7 +32,7 @@ for (const [bytes, name] of names.map((name) => [packed(name), name]).sort((a, b
   const plain = fs.statSync(path.join(folder, name)).size;
   console.log(`${String(plain).padStart(10)} ${String(bytes).padStart(10)}  ${name}`);
   all += bytes;
-  const isPart = /\.wasms?$/.test(name) && nameOf(name) in sums;
+  const isPart = /\.(wasms?|js)$/.test(name) && nameOf(name) in sums;
   sums[isPart ? nameOf(name) : "first screen"] += bytes;
 }
 

@@ -117,6 +117,28 @@ fn put(storage: Option<Storage>, key: &str, text: &str) -> Result<Worked, Storag
     })
 }
 
+/// Notes the time at which a design was kept, for whoever tells that the program has stopped
+/// (`src/shell/fault.js`).
+pub fn note_kept() {
+    if let Some(root) = document().document_element() {
+        if_it_can(root.set_attribute("data-kept", &Date::now().to_string()));
+    }
+}
+
+/// Whether the page is to open with nothing, once: so asked for where the program has stopped.
+pub fn opens_with_nothing() -> bool {
+    const ASKED: &str = "stringloft/with-nothing";
+    let Some(storage) = window().session_storage().ok().flatten() else { return false };
+    let asked = storage.get_item(ASKED).is_ok_and(|kept| kept.is_some());
+    if_it_can(storage.remove_item(ASKED));
+    asked
+}
+
+/// Calls `told` when a newer version of the program is kept, and opens next time.
+pub fn on_newer(told: impl Fn() + 'static) {
+    let _ = window_event_listener_untyped("stringloft-newer", move |_| told());
+}
+
 /// Forgets what is kept under a key.
 ///
 /// # Errors

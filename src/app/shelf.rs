@@ -44,6 +44,7 @@ pub enum Unread {
 /// When the browser does not take it.
 pub fn keep(id: &str, design: &Design) -> Result<Worked, StorageError> {
     let kept = browser::keep(&key(id), &persist::write(design))?;
+    browser::note_kept();
     set_open(id);
     Ok(kept)
 }

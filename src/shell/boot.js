@@ -1,21 +1,73 @@
-// Loads the app, or says in the page why it could not. A file of its own, since the page's policy allows
-// no script inside the page. The build adds offline.js to it in a release build.
+// Loads the app, or says in the page why it could not; and when the app stops later, has that told. A file of its own,
+// since the page's policy allows no script inside the page. The build adds offline.js to it in a release build.
+
+const { js, wasm, link, build, fault, sums } = document.querySelector("script[data-wasm]").dataset;
+const files = [js, wasm];
+
+/** What became of a file: fetched again, past every cache, and held against its sum. */
+async function stateOf(file, integrity) {
+  try {
+    const answer = await fetch(file, { cache: "reload", integrity });
+    return answer.ok ? "whole" : "missing";
+  } catch {
+    const plain = await fetch(file, { cache: "reload" }).catch(() => undefined);
+    return plain?.ok ? "damaged" : "missing";
+  }
+}
 
 /** What is wrong and what to do, for someone who only wants to open the page. */
-function explain(error) {
+async function explain(error) {
   if (typeof WebAssembly !== "object") {
     return "This browser cannot run WebAssembly, which Stringloft is made of. Open it in a current Firefox, Chrome, Edge or Safari.";
   }
-  if (error instanceof WebAssembly.CompileError) {
-    return "This browser is too old for Stringloft, or forbids WebAssembly. Update it, or open the page in another one.";
+  // A new build that the service worker keeps and that did not start: the one before it opens next time.
+  if (await say({ build, started: false })) {
+    return "The newest version of Stringloft did not start. Reload the page: the version before it opens. Your saved designs are untouched.";
   }
   if (error instanceof WebAssembly.RuntimeError) {
     return "Stringloft stopped while opening. Your saved designs are untouched. Reload the page; if it stops again, please report it.";
   }
-  return "A part of Stringloft did not arrive. Check the connection, then reload the page.";
+  const known = sums?.split(" ") ?? [];
+  const states = await Promise.all(files.map((file, place) => stateOf(file, known[place])));
+  if (states.includes("missing")) {
+    return "A part of Stringloft did not arrive. Check the connection, then reload the page.";
+  }
+  if (states.includes("damaged")) {
+    return "A part of Stringloft arrived damaged. The site may be in the middle of an update: wait a minute, then reload the page. Your saved designs are untouched.";
+  }
+  return "This browser is too old for Stringloft, or forbids WebAssembly. Update it, or open the page in another one.";
 }
 
-const { js, wasm, link } = document.querySelector("script[data-wasm]").dataset;
+/** Tells the service worker how this build did, and asks whether there is another one; within a second. */
+function say(word) {
+  const worker = navigator.serviceWorker?.controller;
+  if (!worker) return false;
+  return new Promise((answered) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = ({ data }) => answered(data);
+    setTimeout(answered, 1000, false);
+    worker.postMessage(word, [port2]);
+  });
+}
+
+// An error that went through the program leaves it half way through what it did, and nothing can be trusted after it.
+let stopped = false;
+async function stop(error) {
+  if (stopped || document.getElementById("shell")) return; // while it opens, it is explained below
+  stopped = true;
+  // What it would still do, by a timer or when the page is left, must not spoil what is kept.
+  Storage.prototype.setItem = Storage.prototype.removeItem = () => {};
+  try {
+    (await import(fault)).tell(error, build);
+  } catch {
+    alert("Stringloft has stopped: a fault in the program. What was kept is untouched. Reload the page.");
+  }
+}
+const trapped = (error) => error instanceof WebAssembly.RuntimeError;
+addEventListener("error", ({ error }) => (trapped(error) || /wasm/.test(error?.stack ?? "")) && stop(error));
+// A promise that the browser breaks may have been asked for by the program, and harms nothing.
+addEventListener("unhandledrejection", ({ reason }) => trapped(reason) && stop(reason));
+
 // Whoever comes with a link needs what reads it at once; it would be asked for only when the program runs.
 if (location.hash.length > 1) {
   for (const href of link ? link.split(" ") : []) {
@@ -27,10 +79,12 @@ try {
   const { default: init } = await import(js);
   await init({ module_or_path: wasm });
 } catch (error) {
+  const words = await explain(error);
   const state = document.getElementById("shell-state");
   if (state) {
-    state.textContent = explain(error);
+    state.textContent = words;
     state.setAttribute("role", "alert");
   }
   throw error; // for the console
 }
+

@@ -7,7 +7,13 @@ const goOn = () => quiet(() => dispatchEvent(new Event("stringloft-idle")));
 quiet(async () => {
   const { connection, serviceWorker } = navigator;
   try {
+    const controlled = serviceWorker?.controller;
     await serviceWorker?.register("sw.js");
+    // The page stands, so its build is good.
+    serviceWorker?.ready.then(({ active }) => active?.postMessage({ build, started: true }));
+    if (controlled) {
+      serviceWorker.addEventListener("controllerchange", () => dispatchEvent(new Event("stringloft-newer")), { once: true });
+    }
     // Whoever pays for each byte gets only what is asked for.
     if (connection?.saveData || connection?.type === "cellular") return;
     await serviceWorker?.ready;

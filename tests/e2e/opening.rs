@@ -41,29 +41,6 @@ async fn works_offline_after_the_first_visit() {
     }
 }
 
-const BUILD: &str = "return document.documentElement.dataset.build ?? 'old'";
-const NEW_BUILD_IS_KEPT: &str = "
-    return Promise.all([caches.keys(), navigator.serviceWorker.ready]).then(([names, worker]) =>
-      names.some((name) => name.includes('new-')) && !worker.installing && !worker.waiting);
-";
-
-#[tokio::test]
-#[ignore = "needs a release build and Chromium: scripts/test"]
-async fn a_new_build_is_shown_at_the_next_visit() {
-    let folder = copy_of_build("next-build");
-    let site = Site::of(folder.clone(), "/");
-    let browser = Browser::open(Screen::LAPTOP).await;
-    browser.open_app(&site.url()).await;
-    browser.until_kept_offline().await;
-    change(&folder.join("index.html"), "<html", "<html data-build=\"new\"");
-    change(&folder.join("sw.js"), "const VERSION = \"", "const VERSION = \"new-");
-    browser.open_app(&site.url()).await;
-    assert_eq!(browser.ask(BUILD).await, "old", "the new build came under the running page");
-    browser.until(NEW_BUILD_IS_KEPT, "the new build").await;
-    browser.open_app(&site.url()).await;
-    assert_eq!(browser.ask(BUILD).await, "new");
-}
-
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn says_so_when_a_part_is_missing() {

@@ -141,9 +141,9 @@ fn is_there(css: &str) -> String {
 /// A copy of the build that fetches nothing when it has leisure.
 fn without_leisure(name: &str) -> PathBuf {
     let folder = copy_of_build(name);
-    let file = folder.join("boot.js");
+    let file = file_of(&folder, "boot");
     let script = fs::read_to_string(&file).expect("the build holds it");
-    let (start, _) = script.split_once("// What can wait").expect("the build adds offline.js");
+    let (start, _) = script.split_once("const quiet =").expect("the build adds offline.js");
     fs::write(file, start).expect("a copy may be written");
     folder
 }

@@ -3,10 +3,18 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use base64::Engine;
+use base64::prelude::BASE64_STANDARD;
 use sha2::{Digest, Sha256};
 
 use crate::markup::{lean_script, lean_style, links};
 use crate::{Failure, module};
+
+const BOOT: &str = "src/shell/boot.js";
+const OFFLINE: &str = "src/shell/offline.js";
+const FAULT: &str = "src/shell/fault.js";
+/// What stands in the page for the version until all files are known.
+const BUILD: &str = "{build}";
 
 /// Builds the page into a folder. What stood there goes only when all is done.
 ///
@@ -30,24 +38,29 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
     let wasm = out.put("stringloft", "wasm", &module.first)?;
 
     let mut reader = Vec::new();
-    for name in &out.later {
+    for (name, _) in &out.later {
         if name.starts_with("files-") || name.starts_with("shared-") {
             reader.push(format!("./{name}"));
         }
     }
     let reader = reader.join(" ");
+    let sums = [&js, &wasm].map(|name| out.sum_of(name)).join(" ");
+    // What starts the program also starts the service worker, in a release build.
+    let boot = if debug { read(BOOT)? } else { read(BOOT)? + &read(OFFLINE)? };
+    let boot = out.put("boot", "js", lean(boot, debug).as_bytes())?;
+    let fault = out.put_later("fault", "js", lean(read(FAULT)?, debug).as_bytes())?;
 
-    let html = fs::read_to_string("index.html")?;
+    let html = read("index.html")?;
     let mut page = html.clone();
     for link in links(&html)? {
         let tag = match link.kind {
             "rust" => format!(
                 "<link rel=\"modulepreload\" href=\"./{js}\">\
                  <link rel=\"preload\" href=\"./{wasm}\" as=\"fetch\" type=\"application/wasm\" crossorigin=\"anonymous\">\
-                 <script type=\"module\" src=\"./boot.js\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-link=\"{reader}\"></script>"
+                 <script type=\"module\" src=\"./{boot}\" data-build=\"{BUILD}\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-sums=\"{sums}\" data-link=\"{reader}\" data-fault=\"./{fault}\"></script>"
             ),
             "css" => {
-                let style = fs::read_to_string(link.file)?;
+                let style = read(link.file)?;
                 let style = if debug { style } else { lean_style(&style) };
                 let name = out.put(stem(link.file), "css", style.as_bytes())?;
                 format!("<link rel=\"stylesheet\" href=\"./{name}\">")
@@ -56,8 +69,10 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
                 let name = out.put(stem(link.file), extension(link.file), &fs::read(link.file)?)?;
                 format!("<link rel=\"icon\" href=\"./{name}\">")
             }
+            // They have got names of their own above.
+            "copy-file" if [BOOT, FAULT].contains(&link.file) => String::new(),
             "copy-file" => {
-                out.copy(link.file, debug)?;
+                out.copy(link.file)?;
                 String::new()
             }
             other => {
@@ -68,55 +83,58 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
         };
         page = page.replace(link.tag, &tag);
     }
+    let worker = lean(read("src/shell/sw.js")?, debug);
+    let build = out.version(&page, &worker);
+    let page = page.replace(BUILD, &build);
     fs::write(staging.join("index.html"), &page)?;
     if !debug {
-        fs::write(staging.join("sw.js"), worker(&out, &page)?)?;
+        out.first.push(("".to_owned(), sum(page.as_bytes())));
+        let (first, later) = (list("FILES", &out.first), list("PARTS", &out.later));
+        let worker = format!("const VERSION = \"{build}\";\n{first}{later}{worker}");
+        fs::write(staging.join("sw.js"), worker)?;
     }
     let _ = fs::remove_dir_all(folder);
     fs::rename(&staging, folder)?;
     Ok(())
 }
 
-/// The service worker, with the files that it keeps and a version that is the sum of them all.
-fn worker(out: &Out, page: &str) -> Result<String, Failure> {
-    let source = fs::read_to_string("src/shell/sw.js")?;
-    let mut sum = Sha256::new();
-    sum.update(page);
-    sum.update(&source);
-    for name in out.first.iter().chain(&out.later) {
-        sum.update(fs::read(out.folder.join(name))?);
-    }
-    let list = |name: &str, files: &[String], home: &str| {
-        let lines: String = files.iter().map(|file| format!("  \"./{file}\",\n")).collect();
-        format!("const {name} = [\n{home}{lines}];\n")
-    };
-    let version = hex(&sum.finalize());
-    let first = list("FILES", &out.first, "  \"./\",\n");
-    let later = list("PARTS", &out.later, "");
-    Ok(format!("const VERSION = \"{version}\";\n{first}{later}{source}"))
+/// The files of a build with their sums, as the service worker reads them.
+fn list(name: &str, files: &[(String, String)]) -> String {
+    let lines: String =
+        files.iter().map(|(file, sum)| format!("  \"./{file}\": \"{sum}\",\n")).collect();
+    format!("const {name} = {{\n{lines}}};\n")
+}
+
+fn read(file: &str) -> Result<String, Failure> {
+    fs::read_to_string(file).map_err(|why| format!("{file}: {why}").into())
+}
+
+/// A script without what carries nothing, in a release build.
+fn lean(script: String, debug: bool) -> String {
+    if debug { script } else { lean_script(&script) }
 }
 
 /// The files of the page as they are written.
 struct Out {
     folder: PathBuf,
-    /// Those of the first screen.
-    first: Vec<String>,
+    /// Those of the first screen, each with its sum.
+    first: Vec<(String, String)>,
     /// Those of the parts.
-    later: Vec<String>,
+    later: Vec<(String, String)>,
 }
 
 impl Out {
     /// Writes a file of the first screen under a name that holds the sum of its bytes.
     fn put(&mut self, stem: &str, extension: &str, bytes: &[u8]) -> Result<String, Failure> {
         let name = self.write(stem, extension, bytes)?;
-        self.first.push(name.clone());
+        self.first.push((name.clone(), sum(bytes)));
         Ok(name)
     }
 
     /// Writes a file of a part in the same way.
     fn put_later(&mut self, stem: &str, extension: &str, bytes: &[u8]) -> Result<String, Failure> {
         let name = self.write(stem, extension, bytes)?;
-        self.later.push(name.clone());
+        self.later.push((name.clone(), sum(bytes)));
         Ok(name)
     }
 
@@ -126,18 +144,36 @@ impl Out {
         Ok(name)
     }
 
-    /// Copies a file under its own name. In a release build the script that starts the program also starts the
-    /// service worker.
-    fn copy(&mut self, file: &str, debug: bool) -> Result<(), Failure> {
+    /// Copies a file under its own name.
+    fn copy(&mut self, file: &str) -> Result<(), Failure> {
         let name = Path::new(file).file_name().and_then(|name| name.to_str()).unwrap_or_default();
-        let mut bytes = fs::read(file).map_err(|why| format!("{file}: {why}"))?;
-        if name == "boot.js" && !debug {
-            bytes.extend(fs::read("src/shell/offline.js")?);
-        }
+        let bytes = fs::read(file).map_err(|why| format!("{file}: {why}"))?;
         fs::write(self.folder.join(name), &bytes)?;
-        self.first.push(name.to_owned());
+        self.first.push((name.to_owned(), sum(&bytes)));
         Ok(())
     }
+
+    fn sum_of(&self, name: &str) -> String {
+        let found = self.first.iter().find(|(file, _)| file == name);
+        found.map(|(_, sum)| sum.clone()).unwrap_or_default()
+    }
+
+    /// The sum of all: any change makes a new version.
+    fn version(&self, page: &str, worker: &str) -> String {
+        let mut all = Sha256::new();
+        all.update(page);
+        all.update(worker);
+        for (name, sum) in self.first.iter().chain(&self.later) {
+            all.update(name);
+            all.update(sum);
+        }
+        hex(&all.finalize())
+    }
+}
+
+/// The sum of a file as the browser checks it.
+fn sum(bytes: &[u8]) -> String {
+    format!("sha256-{}", BASE64_STANDARD.encode(Sha256::digest(bytes)))
 }
 
 /// The first 16 digits of a sum.

@@ -50,6 +50,13 @@ fn mount(then: impl FnOnce(Store) + 'static) {
         then(store);
         store.listen();
         browser::on_leisure(move || store.ask_for_all());
+        browser::on_newer(move || {
+            if store.notice.read_untracked().is_none() {
+                store.hint(
+                    "A newer version of Stringloft is ready. It opens when you next load the page.",
+                );
+            }
+        });
         header::first_theme(store);
         view! { <Page store=store/> }
     });

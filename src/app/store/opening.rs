@@ -16,6 +16,9 @@ impl Store {
     /// these could not be opened. In place of a last design that cannot be read there is the sample too; it is
     /// not remembered as the last one until it is changed.
     pub fn open_first(fetch: fn(Part) -> Fetching) -> Self {
+        if browser::opens_with_nothing() {
+            return Self::new(Design::default(), Origin::Kept(browser::fresh_name()), fetch);
+        }
         let last = shelf::last_open();
         let mut problems = Vec::new();
         let (design, origin) = match last {

@@ -1,0 +1,91 @@
+// Told when the program has stopped amid work: what happened, what is kept, and the ways on. It is not part of the
+// program, which cannot be trusted any more; boot.js fetches it when it is needed.
+
+const OPEN = "stringloft/open";
+const DESIGN = "stringloft/design/";
+/** Opens the page with nothing, once; the program takes it away. */
+const WITH_NOTHING = "stringloft/with-nothing";
+
+const make = (tag, words, more = {}) => Object.assign(document.createElement(tag), { textContent: words }, more);
+
+/** The text of the design that was open, as it is kept; none if the browser keeps none. */
+function design() {
+  try {
+    const id = sessionStorage.getItem(OPEN) ?? localStorage.getItem(OPEN);
+    return id && localStorage.getItem(DESIGN + id);
+  } catch {
+    return null; // cookies are blocked, and so is storage
+  }
+}
+
+function sayWhenKept(kept) {
+  const { kept: time } = document.documentElement.dataset;
+  const clock = time && new Date(Number(time)).toLocaleTimeString();
+  if (time && kept) return `Your design was last kept in this browser at ${clock}. What you did after that may be missing.`;
+  if (kept) return "Your design is kept in this browser as it was when you opened it. What you did in this page may be missing.";
+  return "This browser keeps no copy of the design that was open.";
+}
+
+function report(error, build, kept) {
+  const said = error?.stack ?? String(error);
+  const lines = [`Stringloft ${build}`, new Date().toISOString(), navigator.userAgent, said.slice(0, 4000)];
+  return [...lines, ...(kept ? [kept] : [])].join("\n");
+}
+
+function save(text) {
+  const href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  make("a", "", { href, download: "harp-as-kept.json" }).click();
+  setTimeout(() => URL.revokeObjectURL(href), 60_000);
+}
+
+/** Lies over the page and cannot be sent away, since whatever the page still shows would take no more edits. */
+export function tell(error, build) {
+  const kept = design();
+  const told = make("p", "", { role: "status" });
+  const withDesign = make("input", "", { type: "checkbox", id: "fault-with-design" });
+  const button = (words, act) => {
+    const made = make("button", words, { type: "button", className: "tool" });
+    made.addEventListener("click", act);
+    return made;
+  };
+  const again = button("Open what was kept", () => location.reload());
+  again.classList.add("main");
+  const file = button("Save what was kept as a file", () => save(kept));
+  file.disabled = !kept;
+  const copy = button("Copy a report", async () => {
+    try {
+      await navigator.clipboard.writeText(report(error, build, withDesign.checked && kept));
+      told.textContent = "Copied. It holds the version, the browser and the error" + (withDesign.checked ? ", and the design." : ", and nothing of the design.");
+    } catch {
+      told.textContent = "This browser does not let the report be copied.";
+    }
+  });
+  const nothing = button("Open with an empty chart", () => {
+    try {
+      sessionStorage[WITH_NOTHING] = "1"; // boot.js has taken away the function for it
+    } catch {
+      // Then it opens as usual.
+    }
+    history.replaceState(null, "", location.pathname);
+    location.reload();
+  });
+  const label = make("label", "");
+  label.append(withDesign, " with the design in the report");
+  const buttons = make("p", "");
+  buttons.append(again, file, copy, nothing);
+  const box = make("dialog", "", { id: "fault" });
+  box.setAttribute("aria-labelledby", "fault-head");
+  box.append(
+    make("h2", "Stringloft has stopped", { id: "fault-head" }),
+    make("p", "A fault in the program: what you did last did not work, and this page can do no more. " + sayWhenKept(kept)),
+    make("p", "If the same thing happens again, open with an empty chart, and open the file you saved from there. All your designs stay under Designs."),
+    buttons,
+    label,
+    told,
+  );
+  box.addEventListener("cancel", (event) => event.preventDefault());
+  box.addEventListener("close", () => box.showModal()); // a second Escape is not to be refused
+  document.body.append(box);
+  box.showModal();
+  again.focus();
+}
