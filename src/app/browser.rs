@@ -117,6 +117,17 @@ fn put(storage: Option<Storage>, key: &str, text: &str) -> Result<Worked, Storag
     })
 }
 
+/// Keeps a text and forgets it again, to see whether that works.
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn try_keeping() -> Result<Worked, StorageError> {
+    const TRIED: &str = "stringloft/tried";
+    keep(TRIED, "1")?;
+    forget(TRIED)
+}
+
 /// Notes the time at which a design was kept, for whoever tells that the program has stopped
 /// (`src/shell/fault.js`).
 pub fn note_kept() {
@@ -181,6 +192,16 @@ pub fn on_leaving(told: impl Fn() + Clone + 'static) {
     let _ = window_event_listener(ev::visibilitychange, move |_| {
         if document().hidden() {
             hidden();
+        }
+    });
+}
+
+/// Has the browser ask the user before the page is left while `lost` says that something would be lost.
+pub fn ask_before_leaving(lost: impl Fn() -> bool + 'static) {
+    let _ = window_event_listener(ev::beforeunload, move |event| {
+        if lost() {
+            event.prevent_default();
+            event.set_return_value("lost"); // for browsers that ask only then; none shows it
         }
     });
 }

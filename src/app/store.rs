@@ -71,6 +71,8 @@ pub struct Store {
     timer: StoredValue<Option<TimeoutHandle>>,
     /// Whether there is a change that the browser does not keep yet.
     unkept: StoredValue<bool>,
+    /// Why the browser keeps nothing, while that is so.
+    pub not_kept: RwSignal<Option<String>>,
     changed_elsewhere: StoredValue<bool>,
     /// Whether `shop` is kept up with the shelf.
     pub follows_stock: StoredValue<bool>,
@@ -113,6 +115,7 @@ impl Store {
             parts: Parts::new(fetch),
             timer: StoredValue::new(None),
             unkept: StoredValue::new(false),
+            not_kept: RwSignal::new(None),
             changed_elsewhere: StoredValue::new(false),
             follows_stock: StoredValue::new(false),
         }

@@ -2,8 +2,10 @@
 
 use leptos::prelude::*;
 
+use super::header::save;
 use crate::app::store::{Notice, Origin, Store, View};
 use crate::app::widgets::button::button;
+use crate::app::widgets::list::while_so;
 
 /// The line that tells what was done, or what went wrong and what to do.
 #[component]
@@ -20,6 +22,25 @@ pub fn NoticeLine(store: Store) -> impl IntoView {
         })
     };
     view! { <div class="notices" aria-live="polite">{shown}</div> }
+}
+
+/// Says, for as long as it is so, that this browser keeps nothing.
+#[component]
+pub fn NotKeptLine(store: Store) -> impl IntoView {
+    let line = move || {
+        let why = store.not_kept.get().unwrap_or_default();
+        let text = format!(
+            "Not kept: this browser takes nothing, as {why}. Save the design as a file before you leave the page."
+        );
+        view! {
+            <div class="origin" id="not-kept" role="alert">
+                <p>{text}</p>
+                {button("tool main", "", "", "Save as a file", move || save(store))}
+            </div>
+        }
+        .into_any()
+    };
+    while_so(move || store.not_kept.read().is_some(), line)
 }
 
 /// Says when the open design is not kept in this browser, and how to keep it.

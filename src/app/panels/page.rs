@@ -10,7 +10,7 @@ use super::card::PRINT_ROOT;
 use super::curves::CurvesPanel;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
-use super::notice::{NoticeLine, OriginLine};
+use super::notice::{NotKeptLine, NoticeLine, OriginLine};
 use super::summary::Summary;
 use super::views::{self, ViewButtons};
 use crate::app::shelf::titled;
@@ -49,6 +49,7 @@ fn mount(then: impl FnOnce(Store) + 'static) {
         let store = Store::open_first(parts::fetch);
         then(store);
         store.listen();
+        store.try_keeping();
         browser::on_leisure(move || store.ask_for_all());
         browser::on_newer(move || {
             if store.notice.read_untracked().is_none() {
@@ -110,6 +111,7 @@ fn Page(store: Store) -> impl IntoView {
             <Summary store=store/>
             <ViewButtons store=store/>
             <div class="lines">
+                <NotKeptLine store=store/>
                 <OriginLine store=store/>
                 <NoticeLine store=store/>
             </div>

@@ -5,6 +5,7 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
+use super::super::browser::StorageError;
 use super::super::grid::shown;
 use super::super::{browser, shelf};
 use super::{Act, Done, Origin, Outcome, Store};
@@ -79,9 +80,24 @@ impl Store {
         if self.changed_elsewhere.get_value() {
             return self.keep_beside();
         }
-        let kept = self.history.with_untracked(|history| shelf::keep(&id, history.present()))?;
+        let kept = self.history.with_untracked(|history| shelf::keep(&id, history.present()));
+        self.note_kept(kept.as_ref().err());
+        let kept = kept?;
         self.unkept.set_value(false);
         Ok(kept.into())
+    }
+
+    /// Notes why changes are not kept, for the line that stands as long as that is so.
+    fn note_kept(self, problem: Option<&StorageError>) {
+        let why = problem.map(ToString::to_string);
+        if *self.not_kept.read_untracked() != why {
+            self.not_kept.set(why);
+        }
+    }
+
+    /// Tries whether this browser keeps anything at all, before anyone relies on it.
+    pub fn try_keeping(self) {
+        self.note_kept(browser::try_keeping().as_ref().err());
     }
 
     /// Keeps the design as a copy, where another tab has changed it too.
@@ -113,5 +129,6 @@ impl Store {
             }
         });
         browser::on_leaving(move || self.keep_and_tell());
+        browser::ask_before_leaving(move || self.unkept.get_value() && self.keep_now().is_err());
     }
 }
