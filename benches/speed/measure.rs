@@ -12,6 +12,10 @@ const MOST_RUNS: usize = 2_000;
 pub struct Bench {
     /// Only what has one of these words in its name is measured.
     words: Vec<String>,
+    /// Whether what is asked for, by its whole name, is done once, to be counted by another program.
+    once: bool,
+    /// What was done so far in that way.
+    done: usize,
     /// The median of the first measurement, to which the others are compared.
     first_ms: Option<f64>,
 }
@@ -19,13 +23,16 @@ pub struct Bench {
 impl Bench {
     /// What the command line asked for.
     pub fn asked() -> Self {
+        let once = std::env::args().any(|word| word == "--once");
         // Cargo itself adds `--bench`.
         let words = std::env::args().skip(1).filter(|word| !word.starts_with("--")).collect();
-        println(&format!(
-            "{:<44} {:>9} {:>9} {:>9} {:>9}",
-            "milliseconds", "median", "95 of 100", "worst", "ratio"
-        ));
-        Self { words, first_ms: None }
+        if !once {
+            println(&format!(
+                "{:<44} {:>9} {:>9} {:>9} {:>9}",
+                "milliseconds", "median", "95 of 100", "worst", "ratio"
+            ));
+        }
+        Self { words, once, done: 0, first_ms: None }
     }
 
     /// Whether a measurement is asked for, so that what it needs is not prepared in vain.
@@ -36,6 +43,13 @@ impl Bench {
     /// Measures a piece of work and prints a line about it.
     pub fn measure<T>(&mut self, name: &str, mut work: impl FnMut() -> T) {
         if !self.wants(name) {
+            return;
+        }
+        if self.once {
+            if self.words.iter().any(|word| word == name) {
+                counted_piece(&mut work);
+                self.done += 1;
+            }
             return;
         }
         black_box(work()); // the first run finds its way through memory
@@ -57,6 +71,19 @@ impl Bench {
             at(50) / first
         ));
     }
+}
+
+impl Drop for Bench {
+    /// A name that is no piece of work would be counted as one that takes nothing.
+    fn drop(&mut self) {
+        assert!(!self.once || self.done == 1, "one piece of work has that name, not {}", self.done);
+    }
+}
+
+/// What `scripts/instructions` counts: nothing before it and nothing after it.
+#[inline(never)]
+fn counted_piece<T>(work: &mut impl FnMut() -> T) {
+    black_box(work());
 }
 
 #[expect(clippy::print_stdout, reason = "it is what the program is for")]
