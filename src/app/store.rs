@@ -12,7 +12,7 @@ use std::sync::Arc;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-pub use self::kinds::{Ghost, Origin, Paper, Typing, View, Window};
+pub use self::kinds::{Ghost, NewHarp, Origin, Paper, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
 pub use self::parts::{Act, Brought, Fetching, NotFetched, Part, Parts, Progress, Show, Template};
 use super::browser::{Handed, NotHanded};
@@ -58,6 +58,8 @@ pub struct Store {
     pub view: RwSignal<View>,
     /// What of the drawing is shown.
     pub paper: Paper,
+    /// What is typed into the window of a new harp.
+    pub new_harp: NewHarp,
     /// What the curves are compared with.
     pub ghost: RwSignal<Option<Ghost>>,
     /// The stock list in use, every price with its currency.
@@ -105,6 +107,7 @@ impl Store {
                 over: RwSignal::new("none"),
                 group: RwSignal::new("shape"),
             },
+            new_harp: NewHarp::empty(),
             ghost: RwSignal::new(None),
             shop: RwSignal::new(Arc::default()),
             frame: RwSignal::new((

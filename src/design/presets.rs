@@ -1,13 +1,22 @@
-//! Designs to start from: sample harps of an invented workshop, and new harps by compass.
+//! Designs to start from: sample harps of an invented workshop, and new harps of several kinds.
 
-mod suggest;
+mod begin;
+mod frame;
+mod kind;
+mod strings;
 
 use thiserror::Error;
 
-pub use self::suggest::{TARGET_N_PER_MM, suggest, suggested_length};
+pub use self::begin::{Wish, build_frame};
+pub use self::kind::{FEWEST, KINDS, Kind};
+pub use self::strings::suggested_length;
 use super::document::{Design, MOST_STRINGS, MechanismKind, StringSpec};
 use super::persist;
 use crate::engine::pitch::{Letter, Note};
+
+/// The pluck stiffness that is usually aimed at on C7, in N/mm, and what it falls by with each octave down. Common
+/// practice, no source.
+pub const TARGET_N_PER_MM: (f64, f64) = (0.90, 0.03);
 
 /// A harp to look at and to start from. Workshop, instruments and clients are invented; lengths and
 /// gauges follow common practice, no source.
@@ -95,17 +104,6 @@ impl OpenTuning {
     }
 }
 
-/// The mechanism that is usual for a compass: two discs for each string of a harp of 40 strings or
-/// more that is tuned all in flats, else levers. Common practice, no source.
-pub fn usual_mechanism(low: Note, high: Note, open: &OpenTuning) -> MechanismKind {
-    let all_flat = open.signs.len() == 7 && open.signs.iter().all(|(_, sign)| *sign == -1);
-    if all_flat && high.step() - low.step() + 1 >= 40 {
-        MechanismKind::DoubleDisc
-    } else {
-        MechanismKind::Lever
-    }
-}
-
 /// How many of the lowest strings of a harp have no discs: two on a pedal harp of 46 strings or more.
 /// Common practice, no source.
 pub const fn without_discs(strings: usize, kind: MechanismKind) -> usize {
@@ -185,11 +183,7 @@ mod tests {
     }
 
     #[test]
-    fn a_large_harp_in_flats_has_discs_and_others_levers() {
-        let usual = |low, high, open| usual_mechanism(note(low), note(high), &OPEN_TUNINGS[open]);
-        assert_eq!(usual("C1", "G7", 7), MechanismKind::DoubleDisc);
-        assert_eq!(usual("C1", "G7", 5), MechanismKind::Lever);
-        assert_eq!(usual("C2", "C7", 7), MechanismKind::Lever);
+    fn the_lowest_strings_of_a_large_pedal_harp_have_no_discs() {
         assert_eq!(without_discs(47, MechanismKind::DoubleDisc), 2);
         assert_eq!(without_discs(47, MechanismKind::Lever), 0);
         assert_eq!(without_discs(40, MechanismKind::DoubleDisc), 0);

@@ -10,6 +10,7 @@ mod paper;
 #[allow(dead_code, reason = "a helper may wait for its test")]
 mod server;
 
+mod beginning;
 mod builds;
 mod choose;
 mod figures;

@@ -56,10 +56,9 @@ async fn command(browser: &Browser, key: &str) {
 /// Starts a harp of eight strings by typing a compass, then lengths, then pasting the rest.
 async fn make_a_harp(browser: &Browser) {
     browser.click("#new").await;
-    browser.fill(".form-columns fieldset:nth-of-type(1) label:nth-of-type(1) input", "C4").await;
-    browser.fill(".form-columns fieldset:nth-of-type(1) label:nth-of-type(2) input", "C5").await;
-    browser.click(".form-columns fieldset:nth-of-type(1) input[type=checkbox]").await;
-    browser.click("#start-compass").await;
+    browser.fill(".two-fields label:nth-of-type(1) input", "C4").await;
+    browser.fill(".two-fields label:nth-of-type(2) input", "C5").await;
+    browser.click("#start-notes").await;
     browser
         .until("return document.querySelectorAll('#chart tbody tr').length === 8", "8 strings")
         .await;
@@ -200,6 +199,7 @@ async fn forty_seven_strings_are_one_page_of_a4() {
     let browser = Browser::open(Screen::LAPTOP).await;
     browser.open_app(&site.url()).await;
     browser.click("#new").await;
+    browser.click("#ways input[value=sample]").await;
     browser.click(".samples li:nth-child(4) button").await;
     browser
         .until(

@@ -44,6 +44,7 @@ async fn import(browser: &Browser) {
 /// Begins a design from measurements that are pasted.
 async fn measured(browser: &Browser, list: &str) {
     browser.click("#new").await;
+    browser.click("#ways input[value=measured]").await;
     let typed = format!(
         "const area = document.querySelector('#measurements');
          area.value = {};

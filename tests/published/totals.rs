@@ -1,7 +1,7 @@
 //! Whole harps against totals that were published.
 
-use stringloft::design::document::Design;
-use stringloft::design::presets::{SAMPLES, by_compass, suggest};
+use stringloft::design::document::{Design, MechanismKind, Units};
+use stringloft::design::presets::{KINDS, OPEN_TUNINGS, SAMPLES, Wish};
 use stringloft::design::resolve::resolve;
 use stringloft::engine::analysis::{Analysis, analyse};
 use stringloft::engine::units::Force;
@@ -35,11 +35,18 @@ pub fn the_pedal_harp_pulls_between_ten_and_twelve_kilonewtons() {
 
 /// Common practice, no source: a nylon lever harp of 34 strings pulls about 360 kgf in all.
 pub fn a_suggested_harp_of_34_strings_pulls_as_nylon_harps_do() {
-    let note = |text: &str| text.parse().expect("a note of the test");
-    let strings = by_compass(note("C2"), note("A6"), |_| 0).expect("a compass of 34 strings");
-    let mut design = Design { strings, ..Design::default() };
+    let (low, high) = KINDS[0].compass(34).expect("a lever harp of 34 strings");
+    let wish = Wish {
+        kind: &KINDS[0],
+        low,
+        high,
+        tuning: &OPEN_TUNINGS[0],
+        mechanism: MechanismKind::Lever,
+        wound_from: None,
+        units: Units::default(),
+    };
+    let design = wish.strung().expect("a compass of 34 strings");
     assert_eq!(design.strings.len(), 34);
-    design.strings = suggest(&design);
     let total = analysed(&design).total_tension;
     assert_near(total.to_n(), Force::from_kgf(360.0).to_n(), 0.15, "N");
 }

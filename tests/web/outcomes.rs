@@ -155,6 +155,8 @@ async fn a_declined_opening_is_not_told_as_opened() {
     assert_eq!(ask("document.querySelector('#title').value"), "Only here");
     // A sample that is declined leaves its window open too.
     click("#new");
+    until("document.querySelector('#ways input[value=sample]') !== null").await;
+    click("#ways input[value=sample]");
     until("document.querySelector('.samples button') !== null").await;
     click(".samples button");
     until("window.asked.length === 2").await;

@@ -55,7 +55,7 @@ pub fn OriginLine(store: Store) -> impl IntoView {
         // It would go with the first change, and the paper would jump under the hand.
         Origin::Sample if store.view.get() == View::Drawing => None,
         Origin::Sample => Some((
-            "A sample. Change it as you like, or start your own with New: from a compass, from measurements, or from another sample.",
+            "A sample. Change it as you like, or start your own with New: a new harp, one from measurements, or another sample.",
             "",
         )),
     };

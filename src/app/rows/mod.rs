@@ -1,5 +1,6 @@
 //! From the design and its analysis to the words on the page. Pure, so that it is tested natively.
 
+mod begun;
 mod cells;
 mod chart;
 mod details;
@@ -13,6 +14,7 @@ mod stock;
 mod versions;
 mod whole;
 
+pub use begun::{Begun, Typed, begun, count_of, ends_of, free_title, kind_of, wished};
 pub use cells::{as_stored, nudged, pasted, spread};
 pub use chart::{CellWords, ChartWords, Head, RowWords, explained, heads, rows, sentence};
 pub use details::{Block, MOST_PARTIALS, details, details_title};

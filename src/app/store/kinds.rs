@@ -56,6 +56,44 @@ pub struct Paper {
     pub group: RwSignal<&'static str>,
 }
 
+/// What is typed into the window of a new harp. It stays until it is used or thrown away.
+#[derive(Clone, Copy)]
+pub struct NewHarp {
+    /// The key of the way to begin.
+    pub way: RwSignal<&'static str>,
+    /// What instrument it is; empty until the window is opened.
+    pub instrument: RwSignal<String>,
+    /// What most of its strings are made of.
+    pub material: RwSignal<String>,
+    pub count: RwSignal<String>,
+    pub low: RwSignal<String>,
+    pub high: RwSignal<String>,
+    /// The place of the tuning in its list.
+    pub tuning: RwSignal<String>,
+    /// What raises each string, in words.
+    pub mechanism: RwSignal<String>,
+    /// The highest wound string.
+    pub wound_from: RwSignal<String>,
+}
+
+impl NewHarp {
+    /// Nothing typed yet.
+    pub fn empty() -> Self {
+        let empty = || RwSignal::new(String::new());
+        Self {
+            way: RwSignal::new("own"),
+            instrument: empty(),
+            material: empty(),
+            count: empty(),
+            low: empty(),
+            high: empty(),
+            tuning: empty(),
+            mechanism: empty(),
+            wound_from: empty(),
+        }
+    }
+}
+
 /// A panel that opens over the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Window {

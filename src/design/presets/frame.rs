@@ -1,0 +1,98 @@
+//! The frame of a new harp: wide and thick enough for its strings by the program's own estimate.
+//!
+//! Widths, spacing and the measures to begin with are those of the samples: common practice, no source. Thicknesses then
+//! follow from the estimate, so that no part bears more than is allowed, the board with hinged edges and without string rib
+//! and bars. A maker who counts on these makes the board thinner.
+
+use super::kind::Kind;
+use crate::design::document::{Design, GapsSpec, MechanismKind};
+use crate::design::resolve::resolve;
+use crate::engine::analysis::analyse;
+use crate::engine::bearing::{Bearing, Part, borne};
+use crate::engine::geometry::lay_out;
+
+/// How far neck, pillar and joints of a new frame may be used up, and how far its board.
+const MOST_USED: f64 = 0.9;
+const MOST_USED_BOARD: f64 = 0.98;
+/// How often a measure grows before the frame is left as it is: far more often than any harp of a kind needs.
+const MOST_TRIES: usize = 40;
+
+/// Gives a design with strings its frame.
+pub fn build(design: &mut Design, kind: &Kind) {
+    let longest = design.strings.last().and_then(|string| string.length.parse::<u16>().ok());
+    let longest_mm = longest.map_or(0.0, f64::from);
+    let gaps = u32::try_from(design.strings.len()).unwrap_or(u32::MAX).saturating_sub(1);
+    let pedal = kind.mechanism == MechanismKind::DoubleDisc;
+    let geometry = &mut design.geometry;
+    let (bass, treble) = kind.spacing_mm;
+    geometry.spacing.gaps = if gaps < 2 || bass.total_cmp(&treble).is_eq() {
+        GapsSpec::UniformMm(bass)
+    } else {
+        GapsSpec::ZonesMm(vec![(1, bass), (gaps, treble)])
+    };
+    // 270 mm for a lap harp, 330 mm for a floor harp, 360 mm for a pedal harp.
+    geometry.board.bass_width_mm = 10.0 * (18.0 + 0.012 * longest_mm).round();
+    geometry.neck.thickness_mm = 36.0;
+    (geometry.pillar.width_mm, geometry.pillar.depth_mm) = (40.0, 36.0);
+    if pedal {
+        geometry.neck.above_pins_mm = 30.0;
+        design.allowances.pin_mm = 6.5;
+        design.allowances.after_length_mm = 60.0;
+        design.allowances.knot_mm = 110.0;
+    }
+    thicken_board(design);
+    for _ in 0..MOST_TRIES {
+        let Some(bearing) = bearing(design) else { return };
+        let Ok(frame) = &bearing.frame else { return };
+        let over = |part: &Part| frame.used(*part).is_some_and(|used| used.1 > MOST_USED);
+        let geometry = &mut design.geometry;
+        match Part::ALL.iter().find(|part| over(part)) {
+            Some(Part::Neck | Part::Shoulder) => {
+                geometry.neck.thickness_mm += 2.0;
+                geometry.neck.above_pins_mm += 2.0;
+                geometry.strings_from_neck_mm = 0.5 * geometry.neck.thickness_mm + 10.0;
+            }
+            Some(Part::Pillar | Part::Head) => {
+                geometry.pillar.width_mm += 2.0;
+                geometry.pillar.depth_mm += 2.0;
+            }
+            None => return,
+        }
+    }
+}
+
+/// Makes the board so thick, in half millimetres, that no string asks too much of it. The stress of a strip falls with
+/// the square of its thickness.
+fn thicken_board(design: &mut Design) {
+    let Some(bearing) = bearing(design) else { return };
+    let needs: Vec<(f64, f64)> = bearing
+        .board
+        .iter()
+        .filter_map(|cut| {
+            let cut = cut.as_ref().ok()?;
+            let thickness_mm = cut.thickness.to_mm();
+            Some((thickness_mm, thickness_mm * (cut.hinged_ratio? / MOST_USED_BOARD).sqrt()))
+        })
+        .collect();
+    let (Some(top), Some(bottom)) = (needs.first(), needs.last()) else { return };
+    let (treble, bass) = (top.1, bottom.1);
+    let span = bottom.0 - top.0;
+    let mut most = 1.0_f64;
+    for (now, need) in &needs {
+        // The board tapers evenly, so what lies between the ends follows from them.
+        let share = if span.abs() > 0.0 { (now - top.0) / span } else { 0.0 };
+        most = most.max(need / (treble + share * (bass - treble)));
+    }
+    let halves = |mm: f64| (2.0 * mm * most).ceil() / 2.0;
+    design.geometry.board.treble_thickness_mm = halves(treble);
+    design.geometry.board.bass_thickness_mm = halves(bass);
+}
+
+fn bearing(design: &Design) -> Option<Bearing> {
+    let resolved = resolve(design);
+    let analysis = analyse(&resolved.harp);
+    let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+    (analysis.without_tension == 0).then(|| {
+        borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build).bearing
+    })
+}
