@@ -87,7 +87,7 @@ async fn the_window_works_by_keyboard_and_keeps_what_was_typed() {
     browser.until(NO_WINDOW, "a closed window").await;
     browser.click("#new").await;
     assert_eq!(fields(&browser).await, typed);
-    assert!(browser.ask(FACTS).await.as_str().expect("a text").contains("C3 to F6, 25 strings"));
+    assert!(browser.ask(FACTS).await.as_str().expect("a text").contains("C3 to F♯6, 25 strings"));
     // The return key in a field starts.
     browser.fill(COUNT, "22").await;
     browser.press(&Key::Enter.to_string()).await;
