@@ -146,7 +146,7 @@ pub fn begun(wish: &Wish) -> Result<Begun, String> {
         ("Total tension", display::total_with_unit(analysis.total_tension, units.force)),
         ("Wound strings", wound_words(&design)),
         (
-            "Feel (pluck stiffness)",
+            "Pluck stiffness (feel)",
             format!(
                 "{} to {} {}",
                 feel(softest),

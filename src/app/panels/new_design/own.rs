@@ -104,10 +104,12 @@ pub fn OwnHarp(store: Store) -> impl IntoView {
                     <TextField label="Lowest string" value=new.low on_input=move |text| end(text, true)/>
                     <TextField label="Highest string" value=new.high on_input=move |text| end(text, false)/>
                 </div>
-                <p class="hint">"Give the number, and the ends follow; or the ends, and the number follows."</p>
+                <p class="hint">"The ends follow the number, and the number follows the ends."</p>
                 {while_so(move || kind().has_wound(), winding)}
-                <Choice label="Each string has" choices=options(OneOf::Mechanism) value=new.mechanism on_change=move |words| new.mechanism.set(words)/>
-                <Choice label="Open strings tuned to" choices=tunings value=new.tuning on_change=move |key| new.tuning.set(key)/>
+                <div class="two-fields">
+                    <Choice label="Each string has" choices=options(OneOf::Mechanism) value=new.mechanism on_change=move |words| new.mechanism.set(words)/>
+                    <Choice label="Open strings tuned to" choices=tunings value=new.tuning on_change=move |key| new.tuning.set(key)/>
+                </div>
                 <p class="window-actions">
                     {button("tool main", "start-harp", "", "Start", start)}
                     {button("tool", "start-notes", "The notes alone; lengths and strings stay empty", "Start with the notes only", notes_only)}
