@@ -10,6 +10,7 @@ use super::card::PRINT_ROOT;
 use super::curves::CurvesPanel;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
+use super::looks::{Divider, Looks, Split};
 use super::notice::{NotKeptLine, NoticeLine, OriginLine};
 use super::summary::Summary;
 use super::views::{self, ViewButtons};
@@ -59,6 +60,7 @@ fn mount(then: impl FnOnce(Store) + 'static) {
             }
         });
         header::first_theme(store);
+        store.first_columns();
         view! { <Page store=store/> }
     });
     browser::remove_shell();
@@ -91,6 +93,7 @@ fn Page(store: Store) -> impl IntoView {
         open_files(store, event.data_transfer().and_then(|data| data.files()));
     };
     let aside = move || store.view.get() != View::Chart;
+    let split = Split::new(store);
     // Until its part is here the page stays in reach.
     let card_open = Memo::new(move |_| {
         let paper = matches!(store.window.get(), Some(Window::Card | Window::OrderSheet));
@@ -108,20 +111,29 @@ fn Page(store: Store) -> impl IntoView {
         >
             <Header store=store/>
             <main class="work">
-            <Summary store=store/>
             <ViewButtons store=store/>
             <div class="lines">
                 <NotKeptLine store=store/>
                 <OriginLine store=store/>
                 <NoticeLine store=store/>
             </div>
-            <div class="bench" class:drawn=aside>
+            <div
+                class="bench"
+                class:drawn=aside
+                class:only-view=move || split.share() == 100
+                class:only-curves=move || split.share() == 0
+                style=("--split", move || format!("{}%", split.share()))
+            >
                 {move || views::shown(store)}
+                <Divider split=split/>
                 <section class="curves-panel" aria-label="Curves">
                     <CurvesPanel store=store/>
                 </section>
                 <Findings store=store/>
             </div>
+            // Seen above, and after the chart for the keyboard, which is to come to the chart soon.
+            <Looks store=store split=split/>
+            <Summary store=store/>
             </main>
         </div>
         <Windows store=store/>

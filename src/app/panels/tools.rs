@@ -78,7 +78,7 @@ pub fn CellLine(store: Store) -> impl IntoView {
             &store.resolved.read(),
             &store.analysis.read(),
             cursor.row,
-            cursor.column,
+            store.columns.read().get(cursor.column).copied(),
         )
     };
     let words = Memo::new(move |_| words());

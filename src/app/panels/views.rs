@@ -56,8 +56,9 @@ pub fn ViewButtons(store: Store) -> impl IntoView {
 fn Chart(store: Store) -> impl IntoView {
     view! {
         <section class="chart-panel" aria-label="Strings">
-            <Tools store=store/>
             <StringChart store=store/>
+            // Seen above the chart, and after it for the keyboard.
+            <Tools store=store/>
             <CellLine store=store/>
             <p id="chart-help" class="out-of-sight">
                 "Arrow keys move, Enter types, Escape then Tab leaves the chart, F6 goes to the findings."

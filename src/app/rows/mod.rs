@@ -14,7 +14,7 @@ mod versions;
 mod whole;
 
 pub use cells::{as_stored, nudged, pasted, spread};
-pub use chart::{CellWords, ChartWords, Head, RowWords, explained, heads, rows, sentence};
+pub use chart::{CellWords, ChartWords, Head, RowWords, explained, head, heads, rows, sentence};
 pub use details::{Block, MOST_PARTIALS, details, details_title};
 pub use exchanged::{Exchanged, exchange_heads, exchanged};
 pub use markup::{CellLook, RowView, cell_id, cell_look, row_class, row_markup};

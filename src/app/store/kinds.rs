@@ -72,6 +72,7 @@ pub enum Window {
     Missing,
     Link,
     Numbers,
+    Columns,
     Keys,
 }
 
