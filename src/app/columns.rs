@@ -135,7 +135,7 @@ pub fn present(design: &Design, chosen: &[Shown]) -> Vec<Shown> {
 /// How wide the columns are, for the style sheet: number, octave and then those that are shown; and the least
 /// width of all together, in em. What a string is made of has room in full, and takes what is left over.
 pub fn widths(design: &Design, columns: &[Shown]) -> (String, f64) {
-    let (mut text, mut sum) = ("2.9em 2.5em".to_owned(), 5.4);
+    let (mut text, mut sum) = ("2.9em 2.9em".to_owned(), 5.8);
     for shown in columns {
         let em = width(design, *shown);
         text.push_str(&if *shown == STRING {
@@ -153,7 +153,7 @@ fn width(design: &Design, shown: Shown) -> f64 {
         let letters = design.strings.iter().map(|string| cell_text(string, column).chars().count());
         #[expect(clippy::cast_precision_loss, reason = "a count of letters, at most a hundred")]
         let letters = letters.max().unwrap_or(0).min(100) as f64;
-        letters * 0.52 + 1.4
+        letters * 0.5 + 1.4
     };
     match shown {
         Shown::Typed(Column::Note) => 5.4,

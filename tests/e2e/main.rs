@@ -13,6 +13,7 @@ mod server;
 mod builds;
 mod choose;
 mod figures;
+mod finding;
 mod keeping;
 mod lofting;
 mod maker;

@@ -17,7 +17,7 @@ pub struct Split {
     shares: RwSignal<[i32; 2]>,
 }
 
-const USUAL: [i32; 2] = [57, 64];
+const USUAL: [i32; 2] = [60, 64];
 
 /// What is left of a side before it folds.
 const LEAST: i32 = 22;
@@ -168,7 +168,7 @@ pub fn Looks(store: Store, split: Split) -> impl IntoView {
 }
 
 /// A choice among words.
-fn chosen(
+pub(super) fn chosen(
     id: &'static str,
     label: &'static str,
     choices: Vec<(&'static str, &'static str)>,

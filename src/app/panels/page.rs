@@ -11,15 +11,17 @@ use super::curves::CurvesPanel;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
 use super::looks::{Divider, Looks, Split};
-use super::notice::{NotKeptLine, NoticeLine, OriginLine};
+use super::notice::{NotKeptLine, NoticeLine, OriginLine, let_go};
 use super::summary::Summary;
 use super::views::{self, ViewButtons};
 use crate::app::shelf::titled;
 use crate::app::store::{Act, NotFetched, Origin, Part, Progress, Store, View, Window};
+use crate::app::widgets::menu::mind_menus;
+use crate::app::widgets::window::Told;
 use crate::app::{browser, parts};
 
 /// The parts of the page that F6 goes through.
-const PARTS: [&str; 2] = ["findings", "new"];
+const PARTS: [&str; 2] = ["findings", "title"];
 
 /// Puts the page into the body and takes the shell away. With a link in the address, what reads it is fetched first,
 /// so that nobody sees another design in its place.
@@ -82,6 +84,10 @@ fn Page(store: Store) -> impl IntoView {
         }
         open
     });
+    mind_menus();
+    let_go(store);
+    // A window lies over the page and what the page tells, so it tells it too.
+    provide_context(Told(Callback::new(move |()| view! { <NoticeLine store=store/> }.into_any())));
     let dropping = RwSignal::new(false);
     let over = move |event: DragEvent| {
         event.prevent_default();
@@ -115,7 +121,6 @@ fn Page(store: Store) -> impl IntoView {
             <div class="lines">
                 <NotKeptLine store=store/>
                 <OriginLine store=store/>
-                <NoticeLine store=store/>
             </div>
             <div
                 class="bench"
@@ -137,6 +142,7 @@ fn Page(store: Store) -> impl IntoView {
             </main>
         </div>
         <Windows store=store/>
+        <NoticeLine store=store/>
         <div id=PRINT_ROOT></div>
     }
 }

@@ -114,7 +114,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
                 move || count.get() == 0,
                 || view! {
                     <p class="chart-empty">
-                        "No strings yet. Paste notes and lengths from a spreadsheet here, or choose New above."
+                        "No strings yet. Paste notes and lengths from a spreadsheet here, or choose New under Designs."
                     </p>
                 }.into_any(),
             )}
