@@ -1,16 +1,14 @@
-//! The top of the page: name, title, files, sharing, undo, units.
+//! The top of the page: name, title, the menus, undo.
 
 use leptos::html;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::FileList;
 
-use super::looks::chosen;
 use crate::app::browser;
 use crate::app::store::{Act, Store, View, Window};
 use crate::app::widgets::button::button;
 use crate::app::widgets::menu::{arrow_keys, came_to, menu, one_stop};
-use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
 use crate::design::edit::{Edit, Field};
 use crate::design::letters::small;
 use crate::design::{persist, table};
@@ -91,20 +89,14 @@ fn designs(store: Store) -> AnyView {
         }
     };
     let list = vec![
-        opener(store, "new", "Start a harp of your own", "New", Window::New),
+        opener(store, "new", "", "New", Window::New),
         item(
             "open",
             "Open a design file or a table; you can also drag it onto the page",
             "Open a file",
             choose,
         ),
-        opener(
-            store,
-            "shelf",
-            "Designs kept in this browser",
-            "Designs in this browser",
-            Window::Shelf,
-        ),
+        opener(store, "shelf", "", "Designs in this browser", Window::Shelf),
         item("save", "Save the design as a file (Ctrl+S)", "Save as a file", move || save(store)),
     ];
     view! {
@@ -129,7 +121,7 @@ fn instrument(store: Store) -> AnyView {
             store,
             "instrument",
             "Pitch, client, limits, allowances",
-            "Pitch, limits, names",
+            "Pitch, units, limits",
             Window::Instrument,
         ),
         opener(
@@ -146,7 +138,6 @@ fn instrument(store: Store) -> AnyView {
             "Stock",
             Window::Stock,
         ),
-        view! { <div class="menu-fields"><UnitChoices store=store/></div> }.into_any(),
     ]
     .into_any()
 }
@@ -157,7 +148,7 @@ fn share(store: Store) -> AnyView {
         store.view.set(View::Drawing);
     };
     vec![
-        opener(store, "card", "The stringing card, to print", "Stringing card", Window::Card),
+        opener(store, "card", "", "Stringing card", Window::Card),
         item(
             "templates",
             "Templates at full size: DXF, SVG, PDF, and the schedule of pins",
@@ -170,8 +161,8 @@ fn share(store: Store) -> AnyView {
             "Table of figures",
             move || store.act(Act::SaveTable),
         ),
-        item("link", "Copy a link that opens this very design", "Link to this design", move || {
-            store.act(Act::CopyLink)
+        item("link", "", "Link to this design", move || {
+            store.act(Act::CopyLink);
         }),
     ]
     .into_any()
@@ -184,14 +175,8 @@ fn help(store: Store) -> AnyView {
         </button>
     };
     vec![
-        opener(
-            store,
-            "numbers",
-            "Where the numbers come from",
-            "The numbers, explained",
-            Window::Numbers,
-        ),
-        opener(store, "keys", "What the keys of the keyboard do", "Shortcuts", Window::Keys),
+        opener(store, "numbers", "", "The numbers, explained", Window::Numbers),
+        opener(store, "keys", "", "Shortcuts", Window::Keys),
         theme.into_any(),
     ]
     .into_any()
@@ -232,50 +217,6 @@ pub(super) fn file_name(title: &str, ending: &str) -> String {
     let stem = small(&words.split_whitespace().collect::<Vec<_>>().join("-"));
     let stem = if stem.is_empty() { "harp".to_owned() } else { stem };
     format!("{stem}.{ending}")
-}
-
-#[component]
-fn UnitChoices(store: Store) -> impl IntoView {
-    let units = Memo::new(move |_| store.design.with(|design| design.units));
-    let set = move |change: fn(&mut Units, &str), key: &str| {
-        let mut units = units.get_untracked();
-        change(&mut units, key);
-        store.send(&Edit::Units(units));
-    };
-    let metric = move || match (units.get().length, units.get().gauge) {
-        (LengthUnit::Mm, GaugeUnit::Mm) => "mm",
-        (LengthUnit::Mm, GaugeUnit::Thou) => "mm-thou",
-        (LengthUnit::Inch, GaugeUnit::Mm) => "in-mm",
-        (LengthUnit::Inch, GaugeUnit::Thou) => "in",
-    };
-    let set_sizes = |units: &mut Units, key: &str| {
-        (units.length, units.gauge) = match key {
-            "mm-thou" => (LengthUnit::Mm, GaugeUnit::Thou),
-            "in-mm" => (LengthUnit::Inch, GaugeUnit::Mm),
-            "in" => (LengthUnit::Inch, GaugeUnit::Thou),
-            _ => (LengthUnit::Mm, GaugeUnit::Mm),
-        };
-    };
-    let force = move || match units.get().force {
-        ForceUnit::Newton => "N",
-        ForceUnit::Kgf => "kgf",
-        ForceUnit::Lbf => "lbf",
-    };
-    let set_force = |units: &mut Units, key: &str| {
-        units.force = match key {
-            "kgf" => ForceUnit::Kgf,
-            "lbf" => ForceUnit::Lbf,
-            _ => ForceUnit::Newton,
-        };
-    };
-    let (metric, force) = (Signal::derive(metric), Signal::derive(force));
-    let sizes =
-        vec![("mm", "mm"), ("in", "inch, thou"), ("mm-thou", "mm, thou"), ("in-mm", "inch, mm")];
-    let forces = vec![("N", "N"), ("kgf", "kgf"), ("lbf", "lbf")];
-    view! {
-        {chosen("sizes", "Units of lengths and gauges", sizes, metric, Box::new(move |key| set(set_sizes, &key)))}
-        {chosen("forces", "Unit of tension", forces, force, Box::new(move |key| set(set_force, &key)))}
-    }
 }
 
 const THEME: &str = "stringloft/theme";

@@ -130,10 +130,7 @@ pub fn Divider(split: Split) -> impl IntoView {
 /// The choices beside the names of the views.
 #[component]
 pub fn Looks(store: Store, split: Split) -> impl IntoView {
-    let columns = move || match set_of(&store.chosen.read()) {
-        Some(set) => set,
-        None => "own",
-    };
+    let columns = move || set_of(&store.chosen.read()).unwrap_or("own");
     let sets = SETS.map(|(key, name, _)| (key, name)).into_iter();
     let sets = sets.chain([("own", "My columns"), ("choose", "Choose columns…")]).collect();
     let take_columns = move |key: String| match key.as_str() {
