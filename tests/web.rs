@@ -22,6 +22,9 @@ wasm_bindgen_test_configure!(run_in_browser);
 async fn the_page_mounts_and_shows_the_words_that_are_kept() {
     let body = document().body().expect("a page has a body");
     let before = body.child_element_count();
+    // The kept words are those of every column.
+    let storage = window().local_storage().ok().flatten().expect("a storage");
+    storage.set_item("stringloft/columns", "all").expect("a storage keeps a word");
     stringloft::app::start();
     // With a link in the address, which another test may have left there, its reader is fetched first.
     for _ in 0..200 {

@@ -418,10 +418,11 @@ pub fn show(id: &str) {
     }
 }
 
-/// Scrolls an element back to its top, and not the page around it.
+/// Scrolls an element back to its upper left corner, and not the page around it.
 pub fn to_top(id: &str) {
     if let Some(element) = document().get_element_by_id(id) {
         element.set_scroll_top(0);
+        element.set_scroll_left(0);
     }
 }
 

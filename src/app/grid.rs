@@ -2,7 +2,7 @@
 
 use std::ops::RangeInclusive;
 
-use crate::design::document::{Design, MechanismKind};
+use crate::design::document::Design;
 use crate::design::edit::Column;
 use crate::design::figures::{BY_PLACE, Column as Of, ROWS, row};
 use crate::engine::figure::Figure;
@@ -59,20 +59,23 @@ pub const SHOWN: [Shown; COUNT] = {
 
 /// The columns of a design: all of [`SHOWN`] but the places of levers and discs that no string has.
 pub fn shown(design: &Design) -> Vec<Shown> {
+    SHOWN.into_iter().filter(|shown| is_there(design, *shown)).collect()
+}
+
+/// Whether a design has a column: those of levers and discs only where some string has one.
+pub fn is_there(design: &Design, shown: Shown) -> bool {
     let usual = design.mechanism.kind;
-    let has = |kinds: &[MechanismKind]| {
-        let mut all = design.strings.iter().map(|string| string.mechanism.unwrap_or(usual));
-        all.any(|kind| kinds.contains(&kind))
-    };
-    let is_there = |shown: &Shown| match shown {
-        Shown::Figure(figure) => match row(*figure).column {
-            Of::Fitted(kinds) => has(kinds),
+    match shown {
+        Shown::Figure(figure) => match row(figure).column {
+            Of::Fitted(kinds) => {
+                let mut all = design.strings.iter().map(|string| string.mechanism.unwrap_or(usual));
+                all.any(|kind| kinds.contains(&kind))
+            }
             Of::Always => true,
             Of::Never => false,
         },
         Shown::Typed(_) => true,
-    };
-    SHOWN.into_iter().filter(is_there).collect()
+    }
 }
 
 impl Shown {
@@ -85,7 +88,7 @@ impl Shown {
     }
 }
 
-/// A cell: row and index into the columns that are [`shown`], both from 0.
+/// A cell: row and index into the columns that the chart shows, both from 0.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Cell {
     pub row: usize,
@@ -159,10 +162,10 @@ impl Selection {
 
     /// The next cell that can be typed into, to the right or the left, going on in the next or the
     /// previous row; `None` at the end of the chart, so that the tab key can leave it.
-    pub fn next_typed(self, rows: usize, forward: bool) -> Option<Self> {
-        let count = SHOWN.len();
+    pub fn next_typed(self, rows: usize, columns: &[Shown], forward: bool) -> Option<Self> {
+        let count = columns.len();
         let here = self.cursor.row * count + self.cursor.column;
-        let typed = |place: &usize| SHOWN[place % count].typed().is_some();
+        let typed = |place: &usize| columns[place % count].typed().is_some();
         let place = if forward {
             (here + 1..rows * count).find(typed)?
         } else {
@@ -184,7 +187,7 @@ impl Selection {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::document::StringSpec;
+    use crate::design::document::{MechanismKind, StringSpec};
 
     const COLUMNS: usize = SHOWN.len();
 
@@ -224,16 +227,16 @@ mod tests {
     fn the_tab_key_visits_what_can_be_typed_and_then_leaves() {
         let mut place = Selection::default();
         let mut visited = vec![place.cursor.column];
-        while let Some(next) = place.next_typed(1, true) {
+        while let Some(next) = place.next_typed(1, &SHOWN, true) {
             place = next;
             visited.push(place.cursor.column);
         }
         let typed: Vec<usize> =
             (0..SHOWN.len()).filter(|index| SHOWN[*index].typed().is_some()).collect();
         assert_eq!(visited, typed);
-        assert_eq!(place.next_typed(2, true), Some(Selection::at(1, 0)));
-        assert_eq!(Selection::at(1, 0).next_typed(2, false).unwrap().cursor.row, 0);
-        assert_eq!(Selection::default().next_typed(2, false), None);
+        assert_eq!(place.next_typed(2, &SHOWN, true), Some(Selection::at(1, 0)));
+        assert_eq!(Selection::at(1, 0).next_typed(2, &SHOWN, false).unwrap().cursor.row, 0);
+        assert_eq!(Selection::default().next_typed(2, &SHOWN, false), None);
     }
 
     #[test]

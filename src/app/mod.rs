@@ -2,6 +2,7 @@
 //!
 //! `forms`, `grid`, `rows` and `section` are plain and tested natively; the rest needs the feature `web`.
 
+pub mod columns;
 pub mod forms;
 pub mod grid;
 pub mod rows;

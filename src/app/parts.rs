@@ -17,6 +17,7 @@ use leptos::prelude::*;
 
 use super::panels::card::{CardBar, OrderBar};
 use super::panels::choose::Choose;
+use super::panels::columns::ColumnsWindow;
 use super::panels::details::DetailsWindow;
 use super::panels::drawing::Drawing;
 use super::panels::exchange::ExchangeWindow;
@@ -126,6 +127,7 @@ static WINDOWS: Brought = Brought {
         (Window::Details, |store| view! { <DetailsWindow store=store/> }.into_any()),
         (Window::Missing, |store| view! { <MissingWindow store=store/> }.into_any()),
         (Window::Link, |store| view! { <LinkWindow store=store/> }.into_any()),
+        (Window::Columns, |store| view! { <ColumnsWindow store=store/> }.into_any()),
         (Window::Keys, |store| view! { <KeysWindow store=store/> }.into_any()),
     ],
     act: |store, _| copy_link(store),

@@ -1,5 +1,6 @@
 //! The one place where the page's state changes. Panels read the memos and send edits.
 
+mod columns;
 mod files;
 mod keeping;
 mod kinds;
@@ -16,7 +17,8 @@ pub use self::kinds::{Ghost, NewHarp, Origin, Paper, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
 pub use self::parts::{Act, Brought, Fetching, NotFetched, Part, Parts, Progress, Show, Template};
 use super::browser::{Handed, NotHanded};
-use super::grid::Selection;
+use super::columns::{SETS, present};
+use super::grid::{Selection, Shown};
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
 use crate::design::explain::Topic;
@@ -40,6 +42,10 @@ pub struct Store {
     pub analysis: Memo<Arc<Analysis>>,
     /// Where the design comes from.
     pub origin: RwSignal<Origin>,
+    /// The columns of the chart that were chosen, after the note.
+    pub chosen: RwSignal<Vec<Shown>>,
+    /// The columns of the chart, from left to right.
+    pub columns: Memo<Arc<Vec<Shown>>>,
     /// Cursor and selection of the chart.
     pub selection: RwSignal<Selection>,
     /// The cell under the cursor is being typed into.
@@ -87,11 +93,15 @@ impl Store {
         let design = Memo::new(move |_| Arc::new(history.with(|h| h.present().clone())));
         let resolved = Memo::new(move |_| Arc::new(resolve(&design.read())));
         let analysis = Memo::new(move |_| Arc::new(analyse(&resolved.read().harp)));
+        let chosen = RwSignal::new(SETS[0].2.to_vec());
+        let columns = Memo::new(move |_| Arc::new(present(&design.read(), &chosen.read())));
         Self {
             history,
             design,
             resolved,
             analysis,
+            chosen,
+            columns,
             origin: RwSignal::new(origin),
             selection: RwSignal::new(Selection::default()),
             typing: RwSignal::new(None),

@@ -162,7 +162,19 @@ impl Browser {
         self.ask(&script).await;
     }
 
+    /// Clicks on an element. One that stands in a closed menu has the menu opened first, as a person does.
     pub async fn click(&self, css: &str) {
+        let _ = self.find(css).await;
+        let closed = format!(
+            "document.querySelectorAll('[data-asked]').forEach((menu) => delete menu.dataset.asked);
+             const menu = document.querySelector({})?.closest('details.menu:not([open])');
+             if (menu) menu.dataset.asked = '';
+             return Boolean(menu);",
+            json!(css)
+        );
+        if self.ask(&closed).await == true {
+            self.find("[data-asked] > summary").await.click().await.expect("a menu opens");
+        }
         self.find(css).await.click().await.unwrap_or_else(|e| panic!("click on {css}: {e}"));
     }
 

@@ -42,6 +42,8 @@ async fn panel(browser: &Browser) -> String {
 async fn every_word_of_every_sample_is_the_same_in_the_browser() {
     let site = Site::of_build("/");
     let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.ask("localStorage.setItem('stringloft/columns', 'all'); return 1").await;
     for sample in &SAMPLES {
         let design = sample.design();
         browser

@@ -14,6 +14,7 @@ mod beginning;
 mod builds;
 mod choose;
 mod figures;
+mod finding;
 mod keeping;
 mod lofting;
 mod maker;

@@ -6,8 +6,8 @@ use web_sys::ClipboardEvent;
 use super::chart_keys::Ask;
 use super::numbers::topic_here;
 use crate::app::browser;
-use crate::app::grid::{Cell, SHOWN, Selection, Step, shown};
-use crate::app::rows::{self, CellWords};
+use crate::app::grid::{Cell, Selection, Shown, Step};
+use crate::app::rows::{self, CellWords, ChartWords};
 use crate::app::store::{Store, Typing, Window};
 use crate::design::document::MOST_STRINGS;
 use crate::design::edit::{Column, Edit, cell_text};
@@ -16,10 +16,15 @@ use crate::design::table::{block_from_tsv, block_to_tsv};
 /// The longest text that is taken from the clipboard.
 const LONGEST_PASTE: usize = 1_000_000;
 
+/// What is typed into a column of the chart, if it is no figure.
+fn typed_at(store: Store, column: usize) -> Option<Column> {
+    store.column_at(column).and_then(Shown::typed)
+}
+
 /// Takes what was typed into the cell under the cursor.
 pub fn finish(store: Store, column: usize, typed: &str) {
     store.typing.set(None);
-    let Some(column) = SHOWN[column].typed() else { return };
+    let Some(column) = typed_at(store, column) else { return };
     let row = store.selection.get_untracked().cursor.row;
     let design = store.design.get_untracked();
     let Some(string) = design.strings.get(row) else { return };
@@ -33,7 +38,7 @@ pub fn finish(store: Store, column: usize, typed: &str) {
 /// Takes what was typed into the cell under the cursor, for every selected row.
 pub fn finish_rows(store: Store, column: usize, typed: &str) {
     store.typing.set(None);
-    let Some(column) = SHOWN[column].typed() else { return };
+    let Some(column) = typed_at(store, column) else { return };
     let text = rows::as_stored(typed, column, &store.design.get_untracked().units);
     let selected = store.selection.get_untracked().rows();
     let row = *selected.start();
@@ -44,14 +49,14 @@ pub fn finish_rows(store: Store, column: usize, typed: &str) {
 /// Does what a key asked for; whether there was anything to do.
 pub fn act(store: Store, asked: &Ask) -> bool {
     let selection = store.selection.get_untracked();
-    let (count, columns) =
-        store.design.with_untracked(|design| (design.strings.len(), shown(design).len()));
+    let (count, shown) = (store.count_now(), store.columns.get_untracked());
+    let columns = shown.len();
     let rows = *selection.rows().start()..(*selection.rows().end() + 1).min(count);
     match asked {
         Ask::Move { step, extend } => {
             place(store, selection.moved(*step, count, columns, *extend));
         }
-        Ask::Tab { forward } => match selection.next_typed(count, *forward) {
+        Ask::Tab { forward } => match selection.next_typed(count, &shown, *forward) {
             Some(next) => place(store, next),
             None => return false,
         },
@@ -148,7 +153,7 @@ fn begin(store: Store, text: Option<&String>) {
     let Cell { row, column } = store.selection.get_untracked().cursor;
     let design = store.design.get_untracked();
     let Some(string) = design.strings.get(row) else { return };
-    match SHOWN[column].typed() {
+    match typed_at(store, column) {
         None => store
             .hint("This column is computed. Change the note, the length, the string or the gauge."),
         Some(Column::Gauge) if string.make_up.is_wound() => store.window.set(Some(Window::MakeUp)),
@@ -164,7 +169,7 @@ fn begin(store: Store, text: Option<&String>) {
 fn fill(store: Store, text_for: impl Fn(Column) -> String) {
     let selection = store.selection.get_untracked();
     let columns: Vec<Option<Column>> =
-        selection.columns().map(|index| SHOWN[index].typed()).collect();
+        selection.columns().map(|index| typed_at(store, index)).collect();
     let line: Vec<String> =
         columns.iter().map(|column| column.map(&text_for).unwrap_or_default()).collect();
     let texts = selection.rows().map(|_| line.clone()).take(store.count_now()).collect();
@@ -174,7 +179,7 @@ fn fill(store: Store, text_for: impl Fn(Column) -> String) {
 fn nudge(store: Store, up: bool, fine: bool) {
     let Cell { row, column } = store.selection.get_untracked().cursor;
     let design = store.design.get_untracked();
-    let (Some(string), Some(column)) = (design.strings.get(row), SHOWN[column].typed()) else {
+    let (Some(string), Some(column)) = (design.strings.get(row), typed_at(store, column)) else {
         return;
     };
     if let Some(text) = rows::nudged(string, column, up, fine, &design.units) {
@@ -189,12 +194,18 @@ pub fn put_on_clipboard(store: Store, event: &ClipboardEvent) {
     }
     let selection = store.selection.get_untracked();
     let design = store.design.get_untracked();
-    let words =
-        rows::rows(&design, &store.resolved.get_untracked(), &store.analysis.get_untracked());
+    let words = ChartWords::after(
+        None,
+        store.design.get_untracked(),
+        store.resolved.get_untracked(),
+        store.analysis.get_untracked(),
+        store.columns.get_untracked(),
+    );
     let line = |row: usize| -> Vec<String> {
-        let text = |column: usize| match (SHOWN[column].typed(), design.strings.get(row)) {
+        let text = |column: usize| match (typed_at(store, column), design.strings.get(row)) {
             (Some(column), Some(string)) => cell_text(string, column),
             _ => words
+                .rows
                 .get(row)
                 .and_then(|w| w.cells.get(column))
                 .map(CellWords::plain)
@@ -238,7 +249,9 @@ pub fn paste(store: Store, event: &ClipboardEvent) {
     let Selection { cursor, anchor } = selection;
     let at = Cell { row: cursor.row.min(anchor.row), column: cursor.column.min(anchor.column) };
     let design = store.design.get_untracked();
-    let (columns, texts) = rows::pasted(texts, at.column, &design.units);
+    let shown = store.columns.get_untracked();
+    let from = shown.get(at.column..).unwrap_or_default();
+    let (columns, texts) = rows::pasted(texts, from, &design.units);
     let count = texts.len();
     if at.row + count > MOST_STRINGS {
         return store.complain(format!(
@@ -267,7 +280,7 @@ pub fn paste(store: Store, event: &ClipboardEvent) {
         anchor: at,
         cursor: Cell {
             row: at.row + count - 1,
-            column: (at.column + width - 1).min(shown(&design).len() - 1),
+            column: (at.column + width - 1).min(shown.len() - 1),
         },
     });
 }

@@ -3,8 +3,8 @@
 
 use std::sync::Arc;
 
+use leptos::html;
 use leptos::prelude::*;
-use leptos::{ev, html};
 use plotters::drawing::IntoDrawingArea;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
@@ -15,6 +15,7 @@ use crate::app::canvas::paint;
 use crate::app::rows;
 use crate::app::store::Store;
 use crate::app::widgets::list::words;
+use crate::app::widgets::menu::menu;
 use crate::app::{browser, grid::Selection};
 use crate::charts::compass::Compass;
 use crate::charts::palette::Palette;
@@ -212,31 +213,8 @@ fn Choose(store: Store) -> impl IntoView {
             }
         })
         .collect_view();
-    let list = NodeRef::<html::Details>::new();
-    let close = move || {
-        if let Some(list) = list.get_untracked() {
-            let _ = list.remove_attribute("open");
-        }
-    };
-    // A click anywhere else closes it, and so does Escape, which leaves the keyboard where it was.
-    let _ = window_event_listener(ev::mousedown, move |event| {
-        let target = event.target().and_then(|target| target.dyn_into::<web_sys::Node>().ok());
-        let inside = list.get_untracked().is_some_and(|list| list.contains(target.as_ref()));
-        if !inside {
-            close();
-        }
-    });
-    let escape = move |event: web_sys::KeyboardEvent| {
-        if event.key() == "Escape" {
-            close();
-        }
-    };
-    view! {
-        <details class="choose" node_ref=list on:keydown=escape>
-            <summary>"Curves"</summary>
-            <div class="choose-list">{boxes}<p class="hint">"At most five at once."</p></div>
-        </details>
-    }
+    let list = view! { {boxes}<p class="hint">"At most five at once."</p> };
+    view! { <div class="choose">{menu("which-curves", "Curves", list.into_any())}</div> }
 }
 
 /// How large the canvases are. Asked of the page only when it changes, as asking costs a layout.

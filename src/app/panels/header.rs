@@ -1,4 +1,4 @@
-//! The top of the page: name, title, files, sharing, undo, units.
+//! The top of the page: name, title, the menus, undo.
 
 use leptos::html;
 use leptos::prelude::*;
@@ -6,9 +6,9 @@ use leptos::task::spawn_local;
 use web_sys::FileList;
 
 use crate::app::browser;
-use crate::app::store::{Act, Store, Window};
+use crate::app::store::{Act, Store, View, Window};
 use crate::app::widgets::button::button;
-use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
+use crate::app::widgets::menu::{arrow_keys, came_to, menu, one_stop};
 use crate::design::edit::{Edit, Field};
 use crate::design::letters::small;
 use crate::design::{persist, table};
@@ -21,8 +21,16 @@ pub fn Header(store: Store) -> impl IntoView {
         let text = event_target_value(&event);
         store.send(&Edit::Text { field: Field::Title, text });
     };
+    let undo = view! {
+        <span class="tool-group">
+            <button type="button" class="tool stop" id="undo" title="Undo (Ctrl+Z)" disabled=move || !store.can_undo() on:click=move |_| store.undo()>"Undo"</button>
+            <button type="button" class="tool stop" id="redo" title="Redo (Ctrl+Y)" disabled=move || !store.can_redo() on:click=move |_| store.redo()>"Redo"</button>
+        </span>
+    };
+    one_stop("actions");
     view! {
         <header class="top">
+            {button("tool main skip", "skip", "", "Skip to the work", move || browser::focus(store.main_part()))}
             <h1 class="word-mark">"Stringloft"</h1>
             <input
                 class="title"
@@ -35,36 +43,39 @@ pub fn Header(store: Store) -> impl IntoView {
                 on:input=on_title
                 on:blur=move |_| store.close_step()
             />
-            <nav class="actions" aria-label="Design">
-                <Opens store=store/>
-                <span class="tool-group">
-                    {button("tool", "save", "Save the design as a file (Ctrl+S)", "Save", move || save(store))}
-                    {button("tool", "table", "Save the table of all figures as CSV, for a spreadsheet", "Table", move || store.act(Act::SaveTable))}
-                    {button("tool main", "link", "Copy a link that opens this very design", "Link", move || store.act(Act::CopyLink))}
-                    {button("tool main", "card", "The stringing card, to print", "Card", move || store.window.set(Some(Window::Card)))}
-                </span>
-                <span class="tool-group">
-                    <button type="button" class="tool" id="undo" title="Undo (Ctrl+Z)" disabled=move || !store.can_undo() on:click=move |_| store.undo()>"Undo"</button>
-                    <button type="button" class="tool" id="redo" title="Redo (Ctrl+Y)" disabled=move || !store.can_redo() on:click=move |_| store.redo()>"Redo"</button>
-                </span>
-                <span class="tool-group">
-                    <UnitChoices store=store/>
-                    {button("tool", "instrument", "Pitch, client, limits, allowances", "Instrument", move || store.window.set(Some(Window::Instrument)))}
-                    {button("tool", "materials", "Figures of the materials, materials of your own, weighing and breaking tests", "Materials", move || store.window.set(Some(Window::Materials)))}
-                    {button("tool", "stock", "The strings and wires that you can buy: gauges, order codes, prices", "Stock", move || store.window.set(Some(Window::Stock)))}
-                    {button("tool", "numbers", "Where the numbers come from", "Numbers", move || store.window.set(Some(Window::Numbers)))}
-                    {button("tool", "keys", "Keys of the chart", "Keys", move || store.window.set(Some(Window::Keys)))}
-                    <button type="button" class="tool" id="theme" title="Light or dark" on:click=move |_| turn_theme(store)>
-                        {move || if store.dark.get() { "Light" } else { "Dark" }}
-                    </button>
-                </span>
-            </nav>
+            <div class="actions" id="actions" role="toolbar" aria-label="What can be done with the design" on:keydown=arrow_keys on:focusin=move |event| came_to(event.into())>
+                {designs(store)}
+                {menu("harp", "Instrument", instrument(store))}
+                {menu("share", "Print and share", share(store))}
+                {menu("help", "Help", help(store))}
+                {undo.into_any()}
+            </div>
         </header>
     }
 }
 
-#[component]
-fn Opens(store: Store) -> impl IntoView {
+/// A line of a menu.
+fn item(
+    id: &'static str,
+    title: &'static str,
+    words: &'static str,
+    act: impl Fn() + 'static,
+) -> AnyView {
+    button("menu-item", id, title, words, act)
+}
+
+/// A line of a menu that opens a window.
+fn opener(
+    store: Store,
+    id: &'static str,
+    title: &'static str,
+    words: &'static str,
+    window: Window,
+) -> AnyView {
+    item(id, title, words, move || store.window.set(Some(window)))
+}
+
+fn designs(store: Store) -> AnyView {
     let file = NodeRef::<html::Input>::new();
     let choose = move || {
         if let Some(input) = file.get_untracked() {
@@ -77,23 +88,98 @@ fn Opens(store: Store) -> impl IntoView {
             input.set_value("");
         }
     };
+    let list = vec![
+        opener(store, "new", "", "New", Window::New),
+        item(
+            "open",
+            "Open a design file or a table; you can also drag it onto the page",
+            "Open a file",
+            choose,
+        ),
+        opener(store, "shelf", "", "Designs in this browser", Window::Shelf),
+        item("save", "Save the design as a file (Ctrl+S)", "Save as a file", move || save(store)),
+    ];
     view! {
-        <span class="tool-group">
-            {button("tool", "new", "Start a harp of your own", "New", move || store.window.set(Some(Window::New)))}
-            {button("tool", "open", "Open a design file or a CSV table; you can also drag it onto the page", "Open", choose)}
-            {button("tool", "shelf", "Designs kept in this browser", "Designs", move || store.window.set(Some(Window::Shelf)))}
-            <input
-                node_ref=file
-                id="file"
-                class="out-of-sight"
-                type="file"
-                tabindex="-1"
-                aria-hidden="true"
-                accept=".json,.csv,.tsv,.txt,application/json,text/csv"
-                on:change=chosen
-            />
-        </span>
+        {menu("designs", "Designs", list.into_any())}
+        <input
+            node_ref=file
+            id="file"
+            class="out-of-sight"
+            type="file"
+            tabindex="-1"
+            aria-hidden="true"
+            accept=".json,.csv,.tsv,.txt,application/json,text/csv"
+            on:change=chosen
+        />
     }
+    .into_any()
+}
+
+fn instrument(store: Store) -> AnyView {
+    vec![
+        opener(
+            store,
+            "instrument",
+            "Pitch, client, limits, allowances",
+            "Pitch, units, limits",
+            Window::Instrument,
+        ),
+        opener(
+            store,
+            "materials",
+            "Figures of the materials, materials of your own, weighing and breaking tests",
+            "Materials",
+            Window::Materials,
+        ),
+        opener(
+            store,
+            "stock",
+            "The strings and wires that you can buy: gauges, order codes, prices",
+            "Stock",
+            Window::Stock,
+        ),
+    ]
+    .into_any()
+}
+
+fn share(store: Store) -> AnyView {
+    let templates = move || {
+        store.paper.group.set("files");
+        store.view.set(View::Drawing);
+    };
+    vec![
+        opener(store, "card", "", "Stringing card", Window::Card),
+        item(
+            "templates",
+            "Templates at full size: DXF, SVG, PDF, and the schedule of pins",
+            "Templates",
+            templates,
+        ),
+        item(
+            "table",
+            "Save the table of all figures as CSV, for a spreadsheet",
+            "Table of figures",
+            move || store.act(Act::SaveTable),
+        ),
+        item("link", "", "Link to this design", move || {
+            store.act(Act::CopyLink);
+        }),
+    ]
+    .into_any()
+}
+
+fn help(store: Store) -> AnyView {
+    let theme = view! {
+        <button type="button" class="menu-item" id="theme" on:click=move |_| turn_theme(store)>
+            {move || if store.dark.get() { "Light colours" } else { "Dark colours" }}
+        </button>
+    };
+    vec![
+        opener(store, "numbers", "", "The numbers, explained", Window::Numbers),
+        opener(store, "keys", "", "Shortcuts", Window::Keys),
+        theme.into_any(),
+    ]
+    .into_any()
 }
 
 /// Opens the first of the files that were chosen or dropped.
@@ -131,59 +217,6 @@ pub(super) fn file_name(title: &str, ending: &str) -> String {
     let stem = small(&words.split_whitespace().collect::<Vec<_>>().join("-"));
     let stem = if stem.is_empty() { "harp".to_owned() } else { stem };
     format!("{stem}.{ending}")
-}
-
-#[component]
-fn UnitChoices(store: Store) -> impl IntoView {
-    let units = Memo::new(move |_| store.design.with(|design| design.units));
-    let set = move |change: fn(&mut Units, &str), key: &str| {
-        let mut units = units.get_untracked();
-        change(&mut units, key);
-        store.send(&Edit::Units(units));
-    };
-    let metric = move || match (units.get().length, units.get().gauge) {
-        (LengthUnit::Mm, GaugeUnit::Mm) => "mm",
-        (LengthUnit::Mm, GaugeUnit::Thou) => "mm-thou",
-        (LengthUnit::Inch, GaugeUnit::Mm) => "in-mm",
-        (LengthUnit::Inch, GaugeUnit::Thou) => "in",
-    };
-    let set_sizes = |units: &mut Units, key: &str| {
-        (units.length, units.gauge) = match key {
-            "mm-thou" => (LengthUnit::Mm, GaugeUnit::Thou),
-            "in-mm" => (LengthUnit::Inch, GaugeUnit::Mm),
-            "in" => (LengthUnit::Inch, GaugeUnit::Thou),
-            _ => (LengthUnit::Mm, GaugeUnit::Mm),
-        };
-    };
-    let force = move || match units.get().force {
-        ForceUnit::Newton => "N",
-        ForceUnit::Kgf => "kgf",
-        ForceUnit::Lbf => "lbf",
-    };
-    let set_force = |units: &mut Units, key: &str| {
-        units.force = match key {
-            "kgf" => ForceUnit::Kgf,
-            "lbf" => ForceUnit::Lbf,
-            _ => ForceUnit::Newton,
-        };
-    };
-    let option = |value: &'static str, words: &'static str, now: Signal<&'static str>| {
-        view! { <option value=value selected=move || now.get() == value>{words}</option> }
-    };
-    let (metric, force) = (Signal::derive(metric), Signal::derive(force));
-    view! {
-        <select id="sizes" aria-label="Units of lengths and gauges" title="Units of lengths and gauges" on:change=move |event| set(set_sizes, &event_target_value(&event))>
-            {option("mm", "mm", metric)}
-            {option("in", "inch, thou", metric)}
-            {option("mm-thou", "mm, thou", metric)}
-            {option("in-mm", "inch, mm", metric)}
-        </select>
-        <select id="forces" aria-label="Unit of pulls" title="Unit of pulls" on:change=move |event| set(set_force, &event_target_value(&event))>
-            {option("N", "N", force)}
-            {option("kgf", "kgf", force)}
-            {option("lbf", "lbf", force)}
-        </select>
-    }
 }
 
 const THEME: &str = "stringloft/theme";

@@ -1,11 +1,11 @@
-//! The keys of the string chart, for those who use no mouse.
+//! The shortcuts of the keyboard, for those who use no mouse.
 
 use leptos::prelude::*;
 
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 
-const KEYS: [(&str, &str); 23] = [
+const KEYS: [(&str, &str); 25] = [
     ("Arrow keys, Page up and down", "move; with Shift they select a block"),
     ("Home, End", "first and last column; with Ctrl first and last cell"),
     ("Any letter or digit", "type a new text into the cell"),
@@ -35,6 +35,11 @@ const KEYS: [(&str, &str); 23] = [
     ("+, -, 0, arrow keys in the drawing", "larger, smaller, the whole harp; move the paper"),
     ("Ctrl+S", "save the design as a file"),
     ("F6", "go on to the next part of the page"),
+    ("Left, Right in a row of buttons", "the next button; Tab leaves the row"),
+    (
+        "Arrow keys at the border of the curves",
+        "move it; Home and End fold a side, Enter brings both back",
+    ),
 ];
 
 /// The list of keys.
@@ -42,7 +47,7 @@ const KEYS: [(&str, &str); 23] = [
 pub fn KeysWindow(store: Store) -> impl IntoView {
     let lines = KEYS.map(|(keys, what)| view! { <dt>{keys}</dt><dd>{what}</dd> }).collect_view();
     view! {
-        <Window title="Keys" on_close=move || store.window.set(None)>
+        <Window title="Shortcuts" on_close=move || store.window.set(None)>
             <dl class="keys">{lines}</dl>
             <p>
                 "Lengths and gauges may carry a unit: 612, 61.2cm, 24 1/8 in, .032\", 32 thou. A string may be typed whole: nylon 0.81, or steel 0.45 + silk 0.10 + bronze 0.25 for a wound one, the core first."

@@ -4,9 +4,10 @@ use std::ops::Range;
 
 use leptos::prelude::*;
 
+use crate::app::browser;
 use crate::app::rows;
 use crate::app::section::{self, SectionDrawing, SectionShape};
-use crate::app::store::Store;
+use crate::app::store::{Store, Window as Which};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::TextField;
 use crate::app::widgets::list::{self, list, part, while_so};
@@ -17,6 +18,9 @@ use crate::design::edit::{Column, Edit};
 use crate::design::library;
 use crate::design::resolve::resolve;
 use crate::engine::material::key_of;
+
+/// Asked when the window is closed with a make-up that was changed and not used.
+const UNUSED: &str = "The make-up was changed. Use it? Cancel leaves the string as it was.";
 
 /// The editor of a make-up. Nothing changes in the chart before it is taken.
 #[component]
@@ -46,10 +50,11 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
     } else {
         format!("Make-up of strings {} to {}", first + 1, last + 1)
     };
-    let take = move |_| {
+    let before = StoredValue::new(before);
+    let take = move || {
         let after = draft.get_untracked();
         // What was not changed is left alone; a single string that is as it was too.
-        let done = match taken(first..last + 1, &before, after) {
+        let done = match before.with_value(|before| taken(first..last + 1, before, after)) {
             Some(edit) => store.tell(store.change(&edit), ""),
             None => true,
         };
@@ -57,8 +62,19 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
             store.window.set(None);
         }
     };
+    // However it is closed, what was changed is not lost unasked.
+    let close = move || {
+        if store.window.get_untracked() == Some(Which::MakeUp) {
+            let changed = draft.with_untracked(|draft| before.with_value(|before| draft != before));
+            if changed && browser::confirmed(UNUSED) {
+                take();
+            } else {
+                store.window.set(None);
+            }
+        }
+    };
     view! {
-        <Window title=title wide=true on_close=move || store.window.set(None)>
+        <Window title=title wide=true on_close=close>
             <div class="make-up">
                 <div class="make-up-form">
                     <Kind draft=draft/>
@@ -70,7 +86,7 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
             </div>
             {(first != last).then(|| view! { <p class="hint">"Of several plain strings, a material or gauge that you leave as it is stays as each string has it."</p> })}
             <p class="window-actions at-hand">
-                <button type="button" class="tool main" id="take-make-up" on:click=take>
+                <button type="button" class="tool main" id="take-make-up" on:click=move |_| take()>
                     {if first == last { "Use for this string" } else { "Use for these strings" }}
                 </button>
             </p>

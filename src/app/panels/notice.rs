@@ -1,5 +1,8 @@
 //! What there is to tell, until it is read.
 
+use std::time::Duration;
+
+use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
 use super::header::save;
@@ -43,6 +46,36 @@ pub fn NotKeptLine(store: Store) -> impl IntoView {
     while_so(move || store.not_kept.read().is_some(), line)
 }
 
+/// Takes a notice away when there was time to read it. What went wrong stays until it is dismissed or until
+/// something else is done. Called once.
+pub fn let_go(store: Store) {
+    let timer = StoredValue::new(None::<TimeoutHandle>);
+    Effect::new(move |_| {
+        if let Some(timer) = timer.get_value() {
+            timer.clear();
+        }
+        let letters = store.notice.with(|notice| {
+            notice.as_ref().filter(|notice| !notice.is_problem()).map(|notice| notice.text().len())
+        });
+        if let Some(letters) = letters {
+            let ms = 5_000 + 60 * u64::try_from(letters).unwrap_or(0);
+            go_after(store, timer, ms);
+        }
+    });
+}
+
+fn go_after(store: Store, timer: StoredValue<Option<TimeoutHandle>>, ms: u64) {
+    let go = move || {
+        // Whoever is at it is not done with it.
+        if let Ok(Some(_)) = document().query_selector(".notice:is(:hover, :focus-within)") {
+            go_after(store, timer, 2_000);
+        } else {
+            store.notice.set(None);
+        }
+    };
+    timer.set_value(set_timeout_with_handle(go, Duration::from_millis(ms)).ok());
+}
+
 /// Says when the open design is not kept in this browser, and how to keep it.
 #[component]
 pub fn OriginLine(store: Store) -> impl IntoView {
@@ -55,7 +88,7 @@ pub fn OriginLine(store: Store) -> impl IntoView {
         // It would go with the first change, and the paper would jump under the hand.
         Origin::Sample if store.view.get() == View::Drawing => None,
         Origin::Sample => Some((
-            "A sample. Change it as you like, or start your own with New: a new harp, one from measurements, or another sample.",
+            "A sample. Change it as you like, or start your own with New, under Designs: a new harp, one from measurements, or another sample.",
             "",
         )),
     };

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::browser;
-use crate::app::grid::{Shown, shown};
+use crate::app::grid::Shown;
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 use crate::design::advice;
@@ -29,7 +29,7 @@ pub const fn topic_of(shown: Shown) -> Option<Topic> {
 
 /// The topic of the column under the cursor.
 pub fn topic_here(store: Store, column: usize) -> Option<Topic> {
-    store.design.with(|design| shown(design).get(column).copied().and_then(topic_of))
+    store.columns.read().get(column).copied().and_then(topic_of)
 }
 
 /// The panel.

@@ -10,15 +10,18 @@ use super::card::PRINT_ROOT;
 use super::curves::CurvesPanel;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
-use super::notice::{NotKeptLine, NoticeLine, OriginLine};
+use super::looks::{Divider, Looks, Split};
+use super::notice::{NotKeptLine, NoticeLine, OriginLine, let_go};
 use super::summary::Summary;
 use super::views::{self, ViewButtons};
 use crate::app::shelf::titled;
 use crate::app::store::{Act, NotFetched, Origin, Part, Progress, Store, View, Window};
+use crate::app::widgets::menu::mind_menus;
+use crate::app::widgets::window::Told;
 use crate::app::{browser, parts};
 
 /// The parts of the page that F6 goes through.
-const PARTS: [&str; 2] = ["findings", "new"];
+const PARTS: [&str; 2] = ["findings", "title"];
 
 /// Puts the page into the body and takes the shell away. With a link in the address, what reads it is fetched first,
 /// so that nobody sees another design in its place.
@@ -59,6 +62,7 @@ fn mount(then: impl FnOnce(Store) + 'static) {
             }
         });
         header::first_theme(store);
+        store.first_columns();
         view! { <Page store=store/> }
     });
     browser::remove_shell();
@@ -80,6 +84,10 @@ fn Page(store: Store) -> impl IntoView {
         }
         open
     });
+    mind_menus();
+    let_go(store);
+    // A window lies over the page and what the page tells, so it tells it too.
+    provide_context(Told(Callback::new(move |()| view! { <NoticeLine store=store/> }.into_any())));
     let dropping = RwSignal::new(false);
     let over = move |event: DragEvent| {
         event.prevent_default();
@@ -91,6 +99,7 @@ fn Page(store: Store) -> impl IntoView {
         open_files(store, event.data_transfer().and_then(|data| data.files()));
     };
     let aside = move || store.view.get() != View::Chart;
+    let split = Split::new(store);
     // Until its part is here the page stays in reach.
     let card_open = Memo::new(move |_| {
         let paper = matches!(store.window.get(), Some(Window::Card | Window::OrderSheet));
@@ -108,23 +117,32 @@ fn Page(store: Store) -> impl IntoView {
         >
             <Header store=store/>
             <main class="work">
-            <Summary store=store/>
             <ViewButtons store=store/>
             <div class="lines">
                 <NotKeptLine store=store/>
                 <OriginLine store=store/>
-                <NoticeLine store=store/>
             </div>
-            <div class="bench" class:drawn=aside>
+            <div
+                class="bench"
+                class:drawn=aside
+                class:only-view=move || split.share() == 100
+                class:only-curves=move || split.share() == 0
+                style=("--split", move || format!("{}%", split.share()))
+            >
                 {move || views::shown(store)}
+                <Divider split=split/>
                 <section class="curves-panel" aria-label="Curves">
                     <CurvesPanel store=store/>
                 </section>
                 <Findings store=store/>
             </div>
+            // Seen above, and after the chart for the keyboard, which is to come to the chart soon.
+            <Looks store=store split=split/>
+            <Summary store=store/>
             </main>
         </div>
         <Windows store=store/>
+        <NoticeLine store=store/>
         <div id=PRINT_ROOT></div>
     }
 }

@@ -12,22 +12,29 @@ use super::chart_acts::{act, paste, put_on_clipboard, select};
 use super::chart_keys::{Ask, ask};
 use super::numbers::topic_of;
 use crate::app::browser;
-use crate::app::grid::{Cell, shown};
+use crate::app::columns::widths;
+use crate::app::grid::{Cell, Shown};
 use crate::app::rows::{self, ChartWords, Head, cell_id};
 use crate::app::store::Store;
 use crate::app::widgets::list::while_so;
-use crate::design::explain::Topic;
+use crate::design::edit::Column;
 
 /// The string chart.
 #[component]
 pub fn StringChart(store: Store) -> impl IntoView {
     let words = Memo::new(move |before: Option<&ChartWords>| {
-        ChartWords::after(before, store.design.get(), store.resolved.get(), store.analysis.get())
+        ChartWords::after(
+            before,
+            store.design.get(),
+            store.resolved.get(),
+            store.analysis.get(),
+            store.columns.get(),
+        )
     });
     let count = Memo::new(move |_| words.with(|words| words.rows.len()));
     let table = NodeRef::new();
     keep_rows(store, words, table);
-    let columns = Memo::new(move |_| shown(&store.design.read()).len());
+    let widths = Memo::new(move |_| widths(&store.design.read(), &store.columns.read()));
     // After Escape the tab key leaves the chart, so that no one is caught in it.
     let leaving = StoredValue::new(false);
     let on_keys = move |event: KeyboardEvent| {
@@ -79,7 +86,8 @@ pub fn StringChart(store: Store) -> impl IntoView {
                 aria-describedby="chart-help"
                 aria-multiselectable="true"
                 aria-rowcount=move || count.get() + 1
-                style=("--columns", move || columns.get().to_string())
+                style=("--columns", move || widths.read().0.clone())
+                style=("--wide", move || format!("{:.1}em", widths.read().1))
                 aria-activedescendant=active
                 on:keydown=on_keys
                 on:mousedown=on_down
@@ -106,7 +114,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
                 move || count.get() == 0,
                 || view! {
                     <p class="chart-empty">
-                        "No strings yet. Paste notes and lengths from a spreadsheet here, or choose New above."
+                        "No strings yet. Paste notes and lengths from a spreadsheet here, or choose New under Designs."
                     </p>
                 }.into_any(),
             )}
@@ -117,13 +125,16 @@ pub fn StringChart(store: Store) -> impl IntoView {
 #[component]
 fn Heads(store: Store) -> impl IntoView {
     let heads = Memo::new(move |_| {
-        let design = store.design.read();
-        shown(&design).into_iter().map(topic_of).zip(rows::heads(&design)).collect::<Vec<_>>()
+        let units = store.design.read().units;
+        let head = |shown: &Shown| (*shown, rows::head(*shown, &units));
+        store.columns.read().iter().map(head).collect::<Vec<_>>()
     });
     let cells = move || {
-        let head = |(topic, Head { word, unit, meaning }): (Option<Topic>, Head)| {
+        let head = |(shown, Head { word, unit, meaning }): (Shown, Head)| {
+            let words =
+                matches!(shown, Shown::Typed(Column::Note | Column::MakeUp | Column::OrderCode));
             // Reached by the mouse, and by F1 from the cells below; so no stop of the tab key.
-            let word = match topic {
+            let word = match topic_of(shown) {
                 Some(topic) => view! {
                     <button
                         type="button"
@@ -139,7 +150,7 @@ fn Heads(store: Store) -> impl IntoView {
                 None => word.into_any(),
             };
             view! {
-                <th scope="col" role="columnheader" title=meaning>
+                <th scope="col" role="columnheader" class:words=words title=meaning>
                     {word}
                     <span class="unit">{unit}</span>
                 </th>

@@ -10,6 +10,7 @@ use crate::app::rows;
 use crate::app::store::{Store, Window};
 use crate::app::widgets::button::button;
 use crate::app::widgets::list;
+use crate::app::widgets::menu::{arrow_keys, came_to, one_stop};
 use crate::design::edit::Edit;
 use crate::design::explain::Topic;
 
@@ -17,13 +18,14 @@ use crate::design::explain::Topic;
 #[component]
 pub fn Tools(store: Store) -> impl IntoView {
     let of_chart = move |words: &'static str, hint: &'static str, action: fn(Store)| {
-        button("tool", "", hint, words, move || {
+        button("tool stop", "", hint, words, move || {
             action(store);
             browser::focus("chart");
         })
     };
+    one_stop("tools");
     view! {
-        <div class="tools" role="toolbar" aria-label="Selected strings">
+        <div class="tools" id="tools" role="toolbar" aria-label="Selected strings" on:keydown=arrow_keys on:focusin=move |event| came_to(event.into())>
             <span class="tool-group">
                 {of_chart("Insert", "Put in a string above the cursor (Insert key)", |s| { act(s, &Ask::Insert); })}
                 {of_chart("Duplicate", "Repeat the selected strings below", duplicate)}
@@ -37,9 +39,9 @@ pub fn Tools(store: Store) -> impl IntoView {
             </span>
             <span class="tool-group">
                 {of_chart("Fill down", "Fill the selection from its first row (Ctrl+D)", |s| { act(s, &Ask::FillDown); })}
-                {button("tool", "", "Material, gauge and windings of the selected strings (Ctrl+Enter)", "Make-up", move || store.window.set(Some(Window::MakeUp)))}
-                {button("tool", "exchange", "The selected strings in another material: gut, nylon, fluorocarbon", "Exchange", move || if store.count() > 0 { store.window.set(Some(Window::Exchange)) })}
-                {button("tool", "", "Every figure of the string, its partials and its levers (Alt+Enter)", "Details", move || if store.count() > 0 { store.window.set(Some(Window::Details)) })}
+                {button("tool stop", "make-up", "Material, gauge and windings of the selected strings (Ctrl+Enter)", "Make-up", move || store.window.set(Some(Window::MakeUp)))}
+                {button("tool stop", "exchange", "The selected strings in another material: gut, nylon, fluorocarbon", "Exchange", move || if store.count() > 0 { store.window.set(Some(Window::Exchange)) })}
+                {button("tool stop", "", "Every figure of the string, its partials and its levers (Alt+Enter)", "Details", move || if store.count() > 0 { store.window.set(Some(Window::Details)) })}
             </span>
         </div>
     }
@@ -78,7 +80,7 @@ pub fn CellLine(store: Store) -> impl IntoView {
             &store.resolved.read(),
             &store.analysis.read(),
             cursor.row,
-            cursor.column,
+            store.columns.read().get(cursor.column).copied(),
         )
     };
     let words = Memo::new(move |_| words());

@@ -6,6 +6,7 @@ use super::awaited::shown_by;
 use super::string_chart::StringChart;
 use super::tools::{CellLine, Tools};
 use crate::app::store::{Part, Progress, Store, View};
+use crate::app::widgets::menu::{arrow_keys, came_to, one_stop};
 
 /// A view, the name of its button, its words, and what it is for.
 type ViewRow = (View, &'static str, &'static str, &'static str);
@@ -37,7 +38,7 @@ pub fn ViewButtons(store: Store) -> impl IntoView {
         view! {
             <button
                 type="button"
-                class="view-button"
+                class="view-button stop"
                 id=id
                 title=title
                 aria-pressed=move || if on() { "true" } else { "false" }
@@ -48,7 +49,12 @@ pub fn ViewButtons(store: Store) -> impl IntoView {
         }
         .into_any()
     });
-    view! { <nav class="views" aria-label="Views">{Vec::from(buttons)}</nav> }
+    one_stop("views");
+    view! {
+        <nav class="views" id="views" aria-label="Views" on:keydown=arrow_keys on:focusin=move |event| came_to(event.into())>
+            {Vec::from(buttons)}
+        </nav>
+    }
 }
 
 /// The string chart with what can be done in it.
@@ -56,8 +62,9 @@ pub fn ViewButtons(store: Store) -> impl IntoView {
 fn Chart(store: Store) -> impl IntoView {
     view! {
         <section class="chart-panel" aria-label="Strings">
-            <Tools store=store/>
             <StringChart store=store/>
+            // Seen above the chart, and after it for the keyboard.
+            <Tools store=store/>
             <CellLine store=store/>
             <p id="chart-help" class="out-of-sight">
                 "Arrow keys move, Enter types, Escape then Tab leaves the chart, F6 goes to the findings."

@@ -1,6 +1,6 @@
 //! What goes into a cell: what was typed, pasted, filled or nudged.
 
-use crate::app::grid::{SHOWN, Selection};
+use crate::app::grid::{Selection, Shown};
 use crate::design::document::{GaugeUnit, LengthUnit, StringSpec, Units};
 use crate::design::edit::{Column, cell_text};
 use crate::design::typed;
@@ -15,16 +15,16 @@ pub fn as_stored(text: &str, column: Column, units: &Units) -> String {
     }
 }
 
-/// Where each text of a pasted block goes, from the column at which it is pasted, and the texts as
-/// they are stored. Computed columns take nothing.
+/// Where each text of a pasted block goes, from the first of the columns from the one at which it is
+/// pasted, and the texts as they are stored. Computed columns take nothing.
 pub fn pasted(
     mut texts: Vec<Vec<String>>,
-    at: usize,
+    at: &[Shown],
     units: &Units,
 ) -> (Vec<Option<Column>>, Vec<Vec<String>>) {
     let width = texts.iter().map(Vec::len).max().unwrap_or(0);
     let columns: Vec<Option<Column>> =
-        (at..at + width).map(|place| SHOWN.get(place).and_then(|shown| shown.typed())).collect();
+        (0..width).map(|place| at.get(place).and_then(|shown| shown.typed())).collect();
     for line in &mut texts {
         for (column, text) in columns.iter().zip(line) {
             if let Some(column) = column {
@@ -85,7 +85,7 @@ pub fn nudged(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::app::grid::Cell;
+    use crate::app::grid::{Cell, SHOWN};
     use crate::design::document::MakeUpSpec;
 
     fn string(length: &str, diameter: &str) -> StringSpec {
@@ -151,7 +151,7 @@ mod tests {
             "32".to_owned(),
             "99".to_owned(),
         ];
-        let (columns, texts) = pasted(vec![line], 0, &inches());
+        let (columns, texts) = pasted(vec![line], &SHOWN, &inches());
         assert_eq!(columns[3..], [Some(Column::Gauge), None]);
         assert_eq!(texts[0][..4], ["A4", "24 in", "gut", "32 thou"]);
     }

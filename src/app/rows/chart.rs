@@ -25,6 +25,8 @@ pub struct CellWords {
     pub unknown: bool,
     /// Why it cannot, or what was typed when that reads otherwise.
     pub reason: Option<String>,
+    /// What is typed there, if it is no figure.
+    pub typed: Option<Column>,
 }
 
 impl CellWords {
@@ -48,7 +50,7 @@ pub struct RowWords {
     pub mark: Option<&'static str>,
     /// The weightiest finding: 0 grave, 1 warning, 2 remark.
     pub weight: Option<u8>,
-    /// One for each of the columns that are [`shown`].
+    /// One for each of the columns.
     pub cells: Vec<CellWords>,
 }
 
@@ -61,12 +63,13 @@ pub struct Head {
     pub meaning: &'static str,
 }
 
-/// The heads of the columns of a design, in the units of the page.
+/// The heads of all the columns of a design, in the units of the page.
 pub fn heads(design: &Design) -> Vec<Head> {
     shown(design).into_iter().map(|shown| head(shown, &design.units)).collect()
 }
 
-fn head(shown: Shown, units: &Units) -> Head {
+/// The head of a column.
+pub fn head(shown: Shown, units: &Units) -> Head {
     let column = match shown {
         Shown::Figure(figure) => {
             let (row, unit) = (figures::row(figure), display::figure_unit(figure, units));
@@ -98,7 +101,7 @@ fn head(shown: Shown, units: &Units) -> Head {
     Head { word, unit, meaning }
 }
 
-/// Every row of the chart.
+/// Every row of the chart with all its columns.
 pub fn rows(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Vec<Arc<RowWords>> {
     let (weights, columns) = (weights(analysis), shown(design));
     let count = design.strings.len().min(analysis.strings.len());
@@ -132,6 +135,7 @@ pub struct ChartWords {
     /// Every row of the chart.
     pub rows: Vec<Arc<RowWords>>,
     from: (Arc<Design>, Arc<Resolved>, Arc<Analysis>),
+    columns: Arc<Vec<Shown>>,
 }
 
 impl PartialEq for ChartWords {
@@ -148,14 +152,14 @@ impl ChartWords {
         design: Arc<Design>,
         resolved: Arc<Resolved>,
         analysis: Arc<Analysis>,
+        columns: Arc<Vec<Shown>>,
     ) -> Self {
-        let (weights, columns) = (weights(&analysis), shown(&design));
-        let usable = before.filter(|before| {
-            before.from.0.units == design.units && shown(&before.from.0) == columns
-        });
+        let weights = weights(&analysis);
+        let usable = before
+            .filter(|before| before.from.0.units == design.units && before.columns == columns);
         // A row that was moved has words of its own too, but is looked for at its place alone.
         let as_before = |index: usize| {
-            let Self { rows, from: (its_design, its_resolved, its_analysis) } = usable?;
+            let Self { rows, from: (its_design, its_resolved, its_analysis), .. } = usable?;
             let row = rows.get(index)?;
             let same = row.weight == weights.get(index).copied().flatten()
                 && its_design.strings.get(index) == design.strings.get(index)
@@ -166,7 +170,7 @@ impl ChartWords {
         let count = design.strings.len().min(analysis.strings.len());
         let again = |index| Arc::new(row(&design, &resolved, &analysis, &columns, &weights, index));
         let rows = (0..count).map(|index| as_before(index).unwrap_or_else(|| again(index)));
-        Self { rows: rows.collect(), from: (design, resolved, analysis) }
+        Self { rows: rows.collect(), from: (design, resolved, analysis), columns }
     }
 }
 
@@ -245,11 +249,12 @@ fn typed_cell(
         Column::OrderCode => (None, &None),
     };
     if let Some(error) = error {
-        return CellWords { text: typed, error: Some(sentence(error)), ..CellWords::default() };
+        let error = Some(sentence(error));
+        return CellWords { text: typed, error, typed: Some(column), ..CellWords::default() };
     }
     let reason = shown.as_ref().filter(|shown| **shown != typed && !typed.is_empty());
     let reason = reason.map(|_| format!("Typed: {typed}"));
-    CellWords { text: shown.unwrap_or(typed), reason, ..CellWords::default() }
+    CellWords { text: shown.unwrap_or(typed), reason, typed: Some(column), ..CellWords::default() }
 }
 
 /// What the cell under the cursor means, and whether it says what is wrong.
@@ -258,10 +263,10 @@ pub fn explained(
     resolved: &Resolved,
     analysis: &Analysis,
     row: usize,
-    column: usize,
+    shown: Option<Shown>,
 ) -> (String, bool) {
     let (Some(shown), Some(string), Some(figures)) =
-        (shown(design).get(column).copied(), design.strings.get(row), analysis.strings.get(row))
+        (shown, design.strings.get(row), analysis.strings.get(row))
     else {
         return (String::new(), false);
     };
@@ -361,7 +366,9 @@ mod tests {
         let design = design();
         let resolved = resolve(&design);
         let analysis = analyse(&resolved.harp);
-        let line = |row, column| explained(&design, &resolved, &analysis, row, column);
+        let line = |row, column: usize| {
+            explained(&design, &resolved, &analysis, row, SHOWN.get(column).copied())
+        };
         assert!(line(1, 1).1 && line(1, 1).0.starts_with("String 2, C5, Length: "));
         assert!(!line(0, 4).1 && line(0, 4).0.contains("first partial"));
         assert_eq!(line(9, 0), (String::new(), false));
@@ -372,8 +379,13 @@ mod tests {
         let told = |before: Option<&ChartWords>, design: &Design| {
             let resolved = resolve(design);
             let analysis = analyse(&resolved.harp);
-            let words =
-                ChartWords::after(before, design.clone().into(), resolved.into(), analysis.into());
+            let words = ChartWords::after(
+                before,
+                design.clone().into(),
+                resolved.into(),
+                analysis.into(),
+                shown(design).into(),
+            );
             assert_eq!(words.rows, tests::words(design));
             words
         };

@@ -4,7 +4,6 @@
 use std::sync::Arc;
 
 use super::RowWords;
-use crate::app::grid::SHOWN;
 use crate::design::edit::Column;
 use crate::papers::html::escape;
 
@@ -59,7 +58,7 @@ pub fn row_class(row: &RowView) -> String {
 /// How the cell of a row in a column looks; `None` where the row has no such column.
 pub fn cell_look(row: &RowView, column: usize) -> Option<CellLook<'_>> {
     let words = row.words.cells.get(column)?;
-    let typed = SHOWN[column].typed();
+    let typed = words.typed;
     let selected = row.selected.is_some_and(|(first, last)| (first..=last).contains(&column));
     let cursor = row.cursor == Some(column);
     let wrong = words.error.is_some();
@@ -99,8 +98,7 @@ pub fn row_markup(out: &mut String, index: usize, row: &RowView) {
     }
     for column in 0..row.words.cells.len() {
         let Some(look) = cell_look(row, column) else { break };
-        let typed = SHOWN.get(column).is_some_and(|shown| shown.typed().is_some());
-        let read_only = if typed { "false" } else { "true" };
+        let read_only = if row.words.cells[column].typed.is_some() { "false" } else { "true" };
         for part in [
             "<td id=\"",
             &cell_id(index, column),
@@ -131,7 +129,11 @@ mod tests {
     use crate::app::rows::CellWords;
 
     fn row(texts: &[&str]) -> RowView {
-        let cell = |text: &&str| CellWords { text: (*text).to_owned(), ..CellWords::default() };
+        let cell = |text: &&str| CellWords {
+            text: (*text).to_owned(),
+            typed: Some(Column::Length),
+            ..CellWords::default()
+        };
         let cells = texts.iter().map(cell).collect();
         let words = RowWords { octave: "3".to_owned(), mark: Some("C"), weight: Some(1), cells };
         let words = Arc::new(words);

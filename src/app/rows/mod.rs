@@ -16,7 +16,7 @@ mod whole;
 
 pub use begun::{Begun, Typed, begun, count_of, ends_of, free_title, kind_of, wished};
 pub use cells::{as_stored, nudged, pasted, spread};
-pub use chart::{CellWords, ChartWords, Head, RowWords, explained, heads, rows, sentence};
+pub use chart::{CellWords, ChartWords, Head, RowWords, explained, head, heads, rows, sentence};
 pub use details::{Block, MOST_PARTIALS, details, details_title};
 pub use exchanged::{Exchanged, exchange_heads, exchanged};
 pub use markup::{CellLook, RowView, cell_id, cell_look, row_class, row_markup};

@@ -6,7 +6,7 @@ use std::time::Duration;
 use leptos::prelude::*;
 
 use super::super::browser::StorageError;
-use super::super::grid::shown;
+use super::super::columns::present;
 use super::super::{browser, shelf};
 use super::{Act, Done, Origin, Outcome, Store};
 use crate::design::document::Design;
@@ -34,7 +34,10 @@ impl Store {
     pub(super) fn changed(self) {
         let (rows, columns) = self.history.with_untracked(|history| {
             let design = history.present();
-            (design.strings.len(), shown(design).len())
+            (
+                design.strings.len(),
+                self.chosen.with_untracked(|chosen| present(design, chosen).len()),
+            )
         });
         let inside = self.selection.get_untracked().within(rows, columns);
         if inside != self.selection.get_untracked() {

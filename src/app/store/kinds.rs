@@ -110,6 +110,7 @@ pub enum Window {
     Missing,
     Link,
     Numbers,
+    Columns,
     Keys,
 }
 

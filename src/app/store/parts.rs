@@ -103,6 +103,7 @@ impl Part {
             | Window::Details
             | Window::Missing
             | Window::Link
+            | Window::Columns
             | Window::Keys => Self::Windows,
         }
     }

@@ -3,5 +3,6 @@
 pub mod button;
 pub mod fields;
 pub mod list;
+pub mod menu;
 pub mod number_table;
 pub mod window;

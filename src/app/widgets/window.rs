@@ -6,6 +6,10 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
+/// What there is to tell, which every window shows below its title. The page gives it as a context.
+#[derive(Clone, Copy)]
+pub struct Told(pub Callback<(), AnyView>);
+
 /// A modal dialog with a title. `on_close` is called however it is closed.
 #[component]
 pub fn Window(
@@ -66,6 +70,7 @@ pub fn Window(
                 <h2 id="window-title">{words(move || title.get())}</h2>
                 <button type="button" class="quiet" on:click=close>"Close"</button>
             </div>
+            {use_context::<Told>().map(|told| told.0.run(()))}
             <div class="window-body">{children()}</div>
         </dialog>
     }

@@ -95,7 +95,7 @@ fn measures(given: &Given<'_>) -> Overlay {
     let left = whole.left - 1.5 * off;
     let height = ((left, whole.bottom), (left, whole.top));
     put(height.0, height.1, between(height.0, height.1), said(tall));
-    let low = whole.bottom - off;
+    let low = whole.bottom - 2.3 * off;
     let depth = ((whole.left, low), (whole.right, low));
     put(depth.0, depth.1, between(depth.0, depth.1), said(whole.right - whole.left));
     let (mut longest, mut shortest) = (lowest, highest);
@@ -119,7 +119,8 @@ fn measures(given: &Given<'_>) -> Overlay {
         && let Some(board) = way(foot, end)
     {
         let behind = (board.1, -board.0);
-        let (one, other) = (along(foot, behind, off), along(end, behind, off));
+        // Behind the letters and the numbers of the strings.
+        let (one, other) = (along(foot, behind, 2.2 * off), along(end, behind, 2.2 * off));
         put(one, other, along(between(one, other), behind, 1.8 * off), said(apart(foot, end)));
     }
     let mut gaps = Vec::new();
@@ -168,10 +169,11 @@ fn neck_depth(
     put(
         low,
         high,
+        // Above the neck, as the strings stand below it.
         along(
-            low,
-            way(high, low).unwrap_or((0.0, -1.0)),
-            0.04 * given.scene.extent.map_or(0.0, |e| e.top - e.bottom),
+            high,
+            way(low, high).unwrap_or((0.0, 1.0)),
+            0.055 * given.scene.extent.map_or(0.0, |e| e.top - e.bottom),
         ),
         said(2.0 * half),
     );

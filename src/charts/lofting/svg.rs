@@ -168,16 +168,18 @@ fn letters(w: &mut Writer, scene: &Scene) {
     }
     w.words_open("words", LETTERS_PX);
     let mut text = String::new();
+    // A number stands level with its letter where the board is steep, else below it.
+    let beside = if behind.0 > 0.4 { (16.0 * px, 0.0) } else { (0.0, -15.0 * px) };
     for string in &scene.strings {
-        let mut below = BELOW_PX;
+        let mut at = along(string.hole, behind, BELOW_PX * px);
         if let Some(letter) = string.letter {
-            w.word("mark", along(string.hole, behind, below * px), letter.encode_utf8(&mut [0; 4]));
-            below += 15.0;
+            w.word("mark", at, letter.encode_utf8(&mut [0; 4]));
+            at = (at.0 + beside.0, at.1 + beside.1);
         }
         if all || string.letter.is_some() {
             text.clear();
             let _ = write!(text, "{}", string.index + 1);
-            w.word("", along(string.hole, behind, below * px), &text);
+            w.word("", at, &text);
         }
     }
     w.out.push_str("</g>");

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::browser;
-use crate::app::grid::{Cell, SHOWN};
+use crate::app::grid::Shown;
 use crate::app::panels::chart_acts::{go_to, select};
 use crate::app::rows::{gap_words, measured};
 use crate::app::store::{Store, View, Window as Open};
@@ -111,9 +111,7 @@ pub fn MissingWindow(store: Store) -> impl IntoView {
     let go = move |row: usize, column: Column| {
         store.view.set(View::Chart);
         store.window.set(None);
-        if let Some(column) = SHOWN.iter().position(|shown| shown.typed() == Some(column)) {
-            select(store, Cell { row, column }, false);
-        }
+        select(store, store.cell_in(row, Shown::Typed(column)), false);
         go_to(store, row);
         request_animation_frame(|| browser::focus("chart"));
     };
