@@ -133,7 +133,7 @@ fn what_is_wrong_has_its_line_and_column() {
     let errors = wrong("{\"stringloft\": 1, \"strings\": [{\"note\": \"H3\"}]}");
     assert!(errors[0].starts_with("string 1, note: "), "{errors:?}");
     assert!(wrong("{\"harp\": 1}")[0].contains("not a Stringloft design"));
-    for text in ["\u{0}\u{1}", "dear maker", "a,b\n1,2", "\""] {
+    for text in ["\u{0}\u{1}", "dear maker", "a,b\nc,d", "\""] {
         assert!(wrong(text)[0].contains("neither a Stringloft design nor a table"), "{text:?}");
     }
     for text in ["", "\u{0}\u{1}", "[[[", "{", "a,b\n1,2", ";;;", "\"", "\u{feff}"] {
@@ -180,7 +180,7 @@ fn a_table_in_anyones_hand_is_told_column_by_column() {
         assert!(report.told.iter().any(|line| line == told), "{told} in {:?}", report.told);
     }
     assert!(report.told.iter().any(|line| line.contains("mithril")), "{:?}", report.told);
-    assert_eq!(cell(&report.csv, 0, "make_up"), "gut 0,81");
+    assert!(report.csv.lines().nth(1).unwrap().contains("\"gut 0,81\""), "{}", report.csv);
     assert_eq!(cell(&report.csv, 1, "tension_n"), "");
 }
 

@@ -10,6 +10,7 @@ mod guess;
 pub mod hand;
 mod headings;
 mod line;
+mod measured_cell;
 mod notes;
 mod read;
 pub mod report;

@@ -161,7 +161,7 @@ mod tests {
     fn nothing_or_too_much_is_told() {
         assert!(read(" \n", "").unwrap_err().starts_with("The list is empty"));
         let many = "C4 300\n".repeat(400);
-        assert!(read(&many, "").unwrap_err().contains("got 400"));
+        assert!(read(&many, "").unwrap_err().contains("at most 150 strings"));
     }
 
     #[test]
@@ -170,7 +170,7 @@ mod tests {
         let read = measured(list, &reading("")).unwrap();
         let rows = preview(&read);
         assert_eq!(rows[0], ["1", "B4", "24", "0,9", "gut", "alt"]);
-        assert_eq!(rows[1], ["2", "A4", "26", "", "steel 0,4 + bronze 0,2", ""]);
+        assert_eq!(rows[1], ["2", "A4", "26", "", "steel 0,4 + Bronze 0,2", ""]);
         let (place, said, looks) = read.hand.questions()[0];
         assert_eq!(
             question(&read.hand.columns[place].heading, said, looks),

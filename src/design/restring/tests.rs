@@ -170,7 +170,6 @@ fn what_is_missing_is_told_with_its_cell() {
             (2, Column::Length),
             (2, Column::MakeUp),
             (2, Column::Gauge),
-            (3, Column::Note),
             (4, Column::MakeUp),
             (5, Column::Gauge),
         ]

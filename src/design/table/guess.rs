@@ -2,8 +2,8 @@
 //! the table.
 
 use super::cells::Row;
-use super::hand::{Column, Columns, cleaned, is_missing, made_of};
-use super::headings::{Field, Said, known, material, said};
+use super::headings::{Column, Columns, Field, Said, known, material, said};
+use super::measured_cell::{cleaned, is_missing, made_of};
 use super::notes::Name;
 use super::sheet::Sheet;
 use crate::design::heading::{Size, bare, unit_of, words_of};
@@ -230,8 +230,6 @@ pub(super) fn columns(parts: &Parts) -> Columns {
     let mut open = open.into_iter();
     for field in [Field::Length, Field::Gauge] {
         if columns.iter().all(|column| column.field != Some(field))
-            && (field == Field::Length
-                || columns.iter().all(|column| column.field != Some(Field::MakeUp)))
             && let Some((place, _)) = open.next()
         {
             columns[place].field = Some(field);

@@ -3,68 +3,26 @@
 
 use super::cells::Row;
 use super::guess::{Parts, columns as guessed};
+pub use super::headings::{Column, Columns};
 use super::headings::{Field, known, material};
+use super::measured_cell::{cleaned, is_missing, made_of, named};
 use super::notes::{self, Name, octave_in};
 use super::sheet::Sheet;
 use super::tuned::tuning_of;
 use crate::design::document::{
-    LONGEST_CELL, LONGEST_TEXT, LayerSpec, MOST_STRINGS, MakeUpSpec, PitchSpec, StringSpec,
+    LONGEST_CELL, LONGEST_TEXT, LayerSpec, MOST_STRINGS, PitchSpec, StringSpec,
 };
 use crate::design::heading::{Size, bare, has, words_of};
-use crate::design::letters::small;
-use crate::design::make_up_text;
 use crate::design::typed::{self, cut};
 use crate::engine::pitch::Note;
 
 use thiserror::Error;
 
-/// What stands for what was not measured.
-const MISSING: [&str; 17] = [
-    "-",
-    "–",
-    "—",
-    "?",
-    "??",
-    "x",
-    "n/a",
-    "na",
-    "missing",
-    "unknown",
-    "none",
-    "not measured",
-    "fehlt",
-    "unbekannt",
-    "manque",
-    "inconnu",
-    "broken",
-];
 /// Words of a row that adds up.
 const SUMS: [&str; 10] =
     ["total", "totals", "sum", "summe", "gesamt", "somme", "average", "mean", "mittel", "totale"];
 /// The most rows that are told to be left out.
 const MOST_TOLD: usize = 20;
-
-/// A column of a table, and what it is taken for.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Column {
-    /// As it stands in the table.
-    pub heading: String,
-    /// The first cell under it that is filled.
-    pub example: String,
-    /// `None` for a column that is left out.
-    pub field: Option<Field>,
-    /// The unit of its bare numbers.
-    pub unit: Size,
-    /// Whether the table, or whoever was asked, says so.
-    pub has_unit: bool,
-    /// The unit that its bare numbers look like, where that is another one: a question.
-    pub looks_like: Option<Size>,
-    /// The material that its heading names; empty for none.
-    pub material: String,
-}
-
-/// All columns of a table, from left to right.
-pub type Columns = Vec<Column>;
 
 /// What a table in anyone's hand holds.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -145,76 +103,6 @@ impl Hand {
             }
         };
         self.columns.iter().enumerate().filter_map(said).collect()
-    }
-}
-
-/// Whether a cell says that nothing was measured.
-pub(super) fn is_missing(cell: &str) -> bool {
-    let cell = cell.trim();
-    cell.is_empty() || MISSING.contains(&&*small(cell))
-}
-
-/// A measured number without what says that it is none too sure.
-pub(super) fn cleaned(cell: &str) -> String {
-    if is_missing(cell) {
-        return String::new();
-    }
-    let mut text = cell.trim();
-    for before in
-        ["~", "≈", "ca.", "ca ", "c.", "circa", "about", "approx.", "approx", "abt.", "env."]
-    {
-        let begins =
-            text.get(..before.len()).is_some_and(|start| start.eq_ignore_ascii_case(before));
-        if begins {
-            text = text[before.len()..].trim_start();
-        }
-    }
-    for behind in ["±", "+/-", "+-", "("] {
-        text = text.split(behind).next().unwrap_or_default();
-    }
-    text.trim().chars().take(LONGEST_CELL).collect()
-}
-
-/// What a cell says that a string is made of; bare sizes are in a unit.
-pub(super) fn made_of(cell: &str, unit: Size) -> MakeUpSpec {
-    if is_missing(cell) {
-        return MakeUpSpec::default();
-    }
-    let read = |text: &str| make_up_text::read(text).ok();
-    let kept = || MakeUpSpec {
-        material: cell.chars().take(LONGEST_CELL).collect(),
-        ..MakeUpSpec::default()
-    };
-    let mut made = read(cell).unwrap_or_else(kept);
-    // `0.90 gut`: the size before the material.
-    if made.is_plain() && made.diameter.is_empty() {
-        let words: Vec<&str> = cell.split_whitespace().collect();
-        let turned = (1..words.len()).rev().find(|at| {
-            typed::is_size(&words[..*at].join(" ")) && material(&words[*at..].join(" ")).is_some()
-        });
-        if let Some(at) = turned {
-            made.material = words[at..].join(" ");
-            made.diameter = words[..at].join(" ");
-        }
-    }
-    let layers = made.layers.iter_mut().map(|layer| (&mut layer.material, Some(&mut layer.size)));
-    let core = (&mut made.material, Some(&mut made.diameter));
-    for (text, size) in layers.chain([core]) {
-        *text = named(text);
-        if let Some(size) = size
-            && !size.is_empty()
-        {
-            *size = unit.behind(size);
-        }
-    }
-    made
-}
-
-/// A material as the design has it: the key of one that is written in another language, else as typed.
-fn named(text: &str) -> String {
-    match material(text) {
-        Some(key) if crate::engine::material::key_of(text).is_none() => key.to_owned(),
-        _ => text.trim().chars().take(LONGEST_CELL).collect(),
     }
 }
 
@@ -413,13 +301,15 @@ impl Reader<'_> {
     }
 
     fn string(&self, group: &str) -> StringSpec {
+        let whole = self.cell(Field::MakeUp);
+        let own = self.cell(Field::Material);
         let unit = self.column(Field::MakeUp).map_or(Size::Mm, |(_, column)| column.unit);
-        let mut make_up = made_of(self.cell(Field::MakeUp), unit);
+        // A make-up among materials is taken whole.
+        let mut make_up = made_of(if is_missing(whole) { own } else { whole }, unit);
         if make_up.is_plain() && make_up.diameter.is_empty() {
             make_up.diameter = self.size(Field::Gauge);
         }
         if make_up.material.is_empty() && make_up.weighed.is_none() {
-            let own = self.cell(Field::Material);
             let by_heading = self.column(Field::Gauge).map_or("", |(_, column)| &column.material);
             make_up.material = match () {
                 () if !is_missing(own) => made_of(own, Size::Mm).material,

@@ -68,6 +68,28 @@ impl Field {
     }
 }
 
+/// A column of a table, and what it is taken for.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Column {
+    /// As it stands in the table.
+    pub heading: String,
+    /// The first cell under it that is filled.
+    pub example: String,
+    /// `None` for a column that is left out.
+    pub field: Option<Field>,
+    /// The unit of its bare numbers.
+    pub unit: Size,
+    /// Whether the table, or whoever was asked, says so.
+    pub has_unit: bool,
+    /// The unit that its bare numbers look like, where that is another one: a question.
+    pub looks_like: Option<Size>,
+    /// The material that its heading names; empty for none.
+    pub material: String,
+}
+
+/// All columns of a table, from left to right.
+pub type Columns = Vec<Column>;
+
 /// What a heading says.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(super) struct Said {

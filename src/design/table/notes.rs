@@ -325,7 +325,7 @@ fn count_of(names: &[Option<Name>]) -> Count {
     }
     let broken = |count: Count| {
         let notes: Vec<Note> = all().filter_map(|name| name.note(count)).collect();
-        let apart = |pair: &&[Note]| (pair[0].step() - pair[1].step()).abs() > 3;
+        let apart = |pair: &&[Note]| (pair[0].step() - pair[1].step()).abs() > 4;
         notes.windows(2).filter(apart).count()
     };
     let large = all().any(|name| name.is_capital && !name.is_syllable);
@@ -398,4 +398,43 @@ fn fill(notes: &mut [Option<Note>], names: &[Option<Name>]) -> usize {
         last = Some(at);
     }
     count
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn of(list: &str, down: Option<bool>) -> Vec<String> {
+        let cells: Vec<(String, Option<i8>)> =
+            list.split(',').map(|cell| (cell.trim().to_owned(), None)).collect();
+        read(&cells, down).texts
+    }
+
+    #[test]
+    fn a_name_is_read_in_every_spelling() {
+        for (list, notes) in [
+            ("C5, Bb4, F♯4, D flat 4, G sharp3, C₄", ["C5", "Bb4", "F#4", "Db4", "G#3", "C4"]),
+            ("c'', h', b', as', fis', es'", ["C5", "B4", "Bb4", "Ab4", "F#4", "Eb4"]),
+            ("c', h, a, d, c, H", ["C4", "B3", "A3", "D3", "C3", "B2"]),
+            ("do4, si3, la3, sol3, fa3, mi3", ["C5", "B4", "A4", "G4", "F4", "E4"]),
+            ("E1, D1, C1, B1, F1, E2", ["E7", "D7", "C7", "B6", "F6", "E6"]),
+            ("1E, 1D, 1C, 1B, 1F, 2E", ["E7", "D7", "C7", "B6", "F6", "E6"]),
+            ("2) C5, 3) B4, 4. A4, 5. G4, 6. F4, 7. E4", ["C5", "B4", "A4", "G4", "F4", "E4"]),
+        ] {
+            assert_eq!(of(list, Some(true)), notes, "{list}");
+        }
+        for text in ["", "gut", "12", "612 mm", "nylon", "see below", "1 2 3", "é", "b c d"] {
+            assert_eq!(Name::read(text), None, "{text}");
+        }
+    }
+
+    #[test]
+    fn letters_follow_from_one_that_has_its_octave_and_gaps_from_their_neighbours() {
+        assert_eq!(of("E, D, C4, B, A", Some(true)), ["E4", "D4", "C4", "B3", "A3"]);
+        assert_eq!(of("A, B, C4, D, E", Some(false)), ["A3", "B3", "C4", "D4", "E4"]);
+        assert_eq!(of("E, D, C", Some(true)), ["", "", ""], "nothing says which");
+        assert_eq!(of("C5, ?, Ab4, ?, F4", Some(true)), ["C5", "B4", "Ab4", "G4", "F4"]);
+        assert_eq!(of("C5, ?, F4", Some(true)), ["C5", "", "F4"], "the count does not fit");
+        assert_eq!(of("C5, 443.2 Hz, A4", Some(true)), ["C5", "443.2 Hz", "A4"]);
+    }
 }

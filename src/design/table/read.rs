@@ -216,7 +216,7 @@ pub fn open(text: &str, likely: bool) -> Result<TableRead, Vec<TableError>> {
                 )
             });
         }
-        found = hand::read(text, Some(&columns)).map_err(|why| no_table(why.to_string()))?;
+        found = hand::read(text, Some(&columns)).map_err(|_| no_table(told.join("; ")))?;
     }
     let remarks = found.remarks_of_all();
     let mut all = found.taken_for();

@@ -3,6 +3,7 @@
 
 use super::cells::{self, Row};
 use super::headings;
+use super::measured_cell::is_missing;
 use super::notes::Name;
 use crate::design::heading::bare;
 use crate::design::letters::small;
@@ -244,7 +245,7 @@ fn cells_of(words: &[&str], counted: bool) -> [String; 4] {
     words = &words[noted..];
     let length = |count: &usize| {
         let text = words[..*count].join(" ");
-        super::hand::is_missing(&text) || typed::length(&text).is_ok() || bare(&text).is_some()
+        is_missing(&text) || typed::length(&text).is_ok() || bare(&text).is_some()
     };
     let taken = (1..=words.len().min(LENGTH_WORDS)).rev().find(length).unwrap_or_else(|| {
         // Kept where the sentence about it will stand.
