@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use stringloft::design::document::MakeUpSpec;
 use stringloft::design::library::find;
 use stringloft::design::table::hand::{Hand, read};
+use stringloft::design::table::report::report;
 use stringloft::design::{make_up_text, typed};
 
 /// How many tables must need no hand at all.
@@ -123,4 +124,18 @@ fn forty_tables_become_what_they_must_and_nearly_all_without_a_hand() {
     let without = 40 - by_hand.len();
     println!("{without} of 40 tables need no hand; the others: {by_hand:#?}");
     assert!(without >= WITHOUT_A_HAND, "{without}: {by_hand:#?}");
+}
+
+#[test]
+fn the_command_line_reads_every_table_through_the_same_door() {
+    for path in tables() {
+        let expected = text(&path.with_extension("expected"));
+        let strings = expected.lines().filter(|line| !line.starts_with("asks: ")).count();
+        let report = report(&text(&path), true)
+            .unwrap_or_else(|errors| panic!("{}: {errors:?}", path.display()));
+        assert_eq!(report.csv.lines().count(), strings + 1, "{}", path.display());
+        let lengths =
+            report.told.iter().filter(|told| told.contains(" is length, bare numbers in "));
+        assert_eq!(lengths.count(), 1, "{}: {:?}", path.display(), report.told);
+    }
 }

@@ -246,15 +246,13 @@ fn put(store: Store, found: Found, at: usize, field: Option<Option<Field>>, unit
         return;
     };
     if let Some(field) = field {
-        columns
-            .iter_mut()
-            .filter(|column| column.field == field)
-            .for_each(|column| column.field = None);
-        columns[at].field = field;
+        let others = columns.iter_mut().filter(|column| column.field == field);
+        others.for_each(|column| column.field = None);
     }
+    let Some(column) = columns.get_mut(at) else { return };
+    column.field = field.unwrap_or(column.field);
     if let Some(unit) = unit {
-        columns[at].unit = unit;
-        columns[at].looks_like = None;
+        (column.unit, column.looks_like) = (unit, None);
     }
     store.pasted.update(|pasted| pasted.columns = Some(columns));
 }
