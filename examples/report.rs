@@ -10,10 +10,12 @@ use stringloft::design::table::{INPUT_COLUMNS, MOST_BYTES, report::report};
 const HELP: &str = "\
 Prints the string table of a harp as CSV, with every figure of every string.
 
-usage: report [--findings] FILE
+usage: report [--findings] [--likely] FILE
 
-FILE        a design that Stringloft saved (JSON), or a plain table (CSV; commas, semicolons or
-            tabs) with headings in its first line
+FILE        a design that Stringloft saved (JSON), or a table of measurements: any columns in any
+            order, with headings or without; what each was taken for is told on the error output
+--likely    takes numbers without a unit for what they look like, such as lengths in inches; else
+            such a column is left out
 --findings  also prints what is worth saying about the strings, on the error output
 --help      prints this
 ";
@@ -22,12 +24,13 @@ FILE        a design that Stringloft saved (JSON), or a plain table (CSV; commas
 const UNREADABLE: u8 = 2;
 
 fn main() -> ExitCode {
-    let mut findings = false;
+    let (mut findings, mut likely) = (false, false);
     let mut files = Vec::new();
     for argument in std::env::args_os().skip(1) {
         match argument.to_str() {
             Some("--help" | "-h") => return help(),
             Some("--findings") => findings = true,
+            Some("--likely") => likely = true,
             Some(option) if option.starts_with("--") => {
                 return fail(&[format!("there is no option {option} (--help tells the options)")]);
             }
@@ -43,12 +46,13 @@ fn main() -> ExitCode {
         Ok(text) => text,
         Err(error) => return fail(&[at_file(error)]),
     };
-    match report(&text) {
+    match report(&text, likely) {
         Ok(report) => {
             let ignored =
                 report.ignored.iter().map(|heading| format!("column \"{heading}\" is not used"));
             let said = if findings { report.findings } else { Vec::new() };
-            let notes: Vec<String> = ignored.chain(said).map(at_file).collect();
+            let notes: Vec<String> =
+                report.told.into_iter().chain(ignored).chain(said).map(at_file).collect();
             say(&notes);
             print(&report.csv)
         }
@@ -71,7 +75,7 @@ fn text_of(file: &std::ffi::OsStr) -> Result<String, String> {
 fn help() -> ExitCode {
     let columns = INPUT_COLUMNS.join(", ");
     print(&format!(
-        "{HELP}\nheadings of a plain table: {columns}, and wrap1_material, wrap1_mm, \
+        "{HELP}\nheadings that are read to the letter: {columns}, and wrap1_material, wrap1_mm, \
          wrap1_width_mm, wrap1_packing_percent to wrap3_…; any order, not all are needed\n"
     ))
 }

@@ -8,7 +8,7 @@ use stringloft::design::table::{COLUMNS, read, write};
 use stringloft::engine::analysis::analyse;
 
 fn reported(text: &str) -> Report {
-    report(text).unwrap_or_else(|errors| panic!("{errors:?}"))
+    report(text, false).unwrap_or_else(|errors| panic!("{errors:?}"))
 }
 
 /// The cell of a row (from 0) under a heading.
@@ -117,7 +117,7 @@ fn what_is_exported_comes_back_the_same() {
 
 #[test]
 fn what_is_wrong_has_its_line_and_column() {
-    let wrong = |text: &str| report(text).expect_err(text);
+    let wrong = |text: &str| report(text, false).expect_err(text);
     let errors = wrong("note,length_mm,material,diameter_mm\nC5,300,nylon,0.81\nB4,x,nylon,0.81\n");
     assert_eq!(errors.len(), 1);
     assert!(errors[0].starts_with("line 3, column length_mm: the vibrating length"), "{errors:?}");
@@ -133,7 +133,7 @@ fn what_is_wrong_has_its_line_and_column() {
     let errors = wrong("{\"stringloft\": 1, \"strings\": [{\"note\": \"H3\"}]}");
     assert!(errors[0].starts_with("string 1, note: "), "{errors:?}");
     assert!(wrong("{\"harp\": 1}")[0].contains("not a Stringloft design"));
-    for text in ["\u{0}\u{1}", "dear maker", "a,b\n1,2", "\""] {
+    for text in ["\u{0}\u{1}", "dear maker", "a,b\nc,d", "\""] {
         assert!(wrong(text)[0].contains("neither a Stringloft design nor a table"), "{text:?}");
     }
     for text in ["", "\u{0}\u{1}", "[[[", "{", "a,b\n1,2", ";;;", "\"", "\u{feff}"] {
@@ -151,9 +151,77 @@ fn findings_are_sentences_beside_the_table() {
 }
 
 #[test]
-fn a_table_of_measured_lengths_alone_can_be_read_but_not_reported() {
-    let text = "note,length_mm\nC5,302\nB4,330\n";
-    assert_eq!(read(text).unwrap().strings.len(), 2);
-    let errors = report(text).unwrap_err();
-    assert!(errors[0].starts_with("line 1: the headings must have make_up or"), "{errors:?}");
+fn a_table_of_measured_lengths_alone_is_reported_without_figures() {
+    for text in ["note,length_mm\nC5,302\nB4,330\n", "Ton;Länge\nC5;302\nH4;330\n"] {
+        let csv = reported(text).csv;
+        assert_eq!(
+            (cell(&csv, 1, "note"), cell(&csv, 1, "length_mm")),
+            ("B4".into(), "330".into())
+        );
+        assert_eq!(
+            (cell(&csv, 1, "tension_n"), cell(&csv, 1, "gauge_mm")),
+            (String::new(), String::new())
+        );
+    }
+}
+
+#[test]
+fn a_table_in_anyones_hand_is_told_column_by_column() {
+    let text = "Harp of the school\nNr;Ton;Länge;Ø (mm);Material;Bemerkung;Farbe\n\
+                1;C5;302;0,81;Darm;neu;rot\n2;H4;330;?;mithril;;\n";
+    let report = reported(text);
+    for told in [
+        "column \"Ton\" is note",
+        "column \"Länge\" is length, bare numbers in mm",
+        "column \"Farbe\" is left out",
+        "H is the B of English names, and B is B flat",
+        "line 1 holds no string: Harp of the school",
+    ] {
+        assert!(report.told.iter().any(|line| line == told), "{told} in {:?}", report.told);
+    }
+    assert!(report.told.iter().any(|line| line.contains("mithril")), "{:?}", report.told);
+    assert!(report.csv.lines().nth(1).unwrap().contains("\"gut 0,81\""), "{}", report.csv);
+    assert_eq!(cell(&report.csv, 1, "tension_n"), "");
+}
+
+#[test]
+fn a_column_of_unsaid_unit_is_left_out_unless_it_may_be_taken_for_what_it_looks_like() {
+    let text = "note,length\nC5,12.5\nB4,13.75\nA4,15\n";
+    let (asked, taken) = (reported(text), report(text, true).unwrap());
+    assert_eq!(cell(&asked.csv, 0, "length_mm"), "");
+    assert!(asked.told.iter().any(|line| line.contains("look like inches")), "{:?}", asked.told);
+    assert_eq!(cell(&taken.csv, 0, "length_mm"), "317.5");
+    assert!(taken.told.iter().any(|line| line.contains("taken for inches")), "{:?}", taken.told);
+}
+
+/// Frequencies, levers and discs of a design that is written as a table and read again into an empty one.
+#[test]
+fn pitch_and_discs_come_back_from_a_table() {
+    for (sample, a4_hz) in [(3, 442.0), (0, 440.0), (0, 415.3), (2, 440.0)] {
+        let mut design = SAMPLES[sample].design();
+        design.pitch.a4_hz = a4_hz;
+        let analysis = analyse(&resolve(&design).harp);
+        let table = read(&write(&design, &analysis)).unwrap();
+        let back = table.into_design(&Design::default());
+        assert_eq!(back.pitch, design.pitch);
+        let again = analyse(&resolve(&back).harp);
+        for (one, other) in analysis.strings.iter().zip(&again.strings) {
+            let (one, other) = (one.frequency.unwrap().to_hz(), other.frequency.unwrap().to_hz());
+            assert!((one / other - 1.0).abs() < 1e-12, "{one} and {other}");
+        }
+        let kinds = |design: &Design| -> Vec<_> {
+            let rule = design.mechanism.kind;
+            design.strings.iter().map(|string| string.mechanism.unwrap_or(rule)).collect()
+        };
+        assert_eq!(kinds(&back), kinds(&design), "{}", SAMPLES[sample].key);
+    }
+}
+
+#[test]
+fn a_pitch_that_is_another_than_that_of_its_note_is_kept() {
+    let text = "note,frequency_hz,length_mm,make_up\nA4,440,500,gut 0.7\nG4,392,550,gut 0.8\nF4,360,600,gut 0.9\n";
+    let table = read(text).unwrap();
+    assert_eq!(table.strings[2].note, "360 Hz");
+    assert!(table.told[1].contains("360 Hz beside F4"), "{:?}", table.told);
+    assert_eq!((&*table.strings[0].note, &*table.strings[1].note), ("A4", "G4"));
 }

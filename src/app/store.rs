@@ -13,7 +13,7 @@ use std::sync::Arc;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-pub use self::kinds::{Ghost, NewHarp, Origin, Paper, Typing, View, Window};
+pub use self::kinds::{Ghost, NewHarp, Origin, Paper, Pasted, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
 pub use self::parts::{Act, Brought, Fetching, NotFetched, Part, Parts, Progress, Show, Template};
 use super::browser::{Handed, NotHanded};
@@ -68,6 +68,8 @@ pub struct Store {
     pub new_harp: NewHarp,
     /// What the curves are compared with.
     pub ghost: RwSignal<Option<Ghost>>,
+    /// Measurements on their way into a design.
+    pub pasted: RwSignal<Pasted>,
     /// The stock list in use, every price with its currency.
     pub shop: RwSignal<Arc<StockList>>,
     /// What the frame bears, in a few words and in full.
@@ -119,6 +121,7 @@ impl Store {
             },
             new_harp: NewHarp::empty(),
             ghost: RwSignal::new(None),
+            pasted: RwSignal::new(Pasted::default()),
             shop: RwSignal::new(Arc::default()),
             frame: RwSignal::new((
                 "not worked out yet".to_owned(),

@@ -2,7 +2,7 @@
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `reading` with `writing`, `document`,
 //! `settings`, `number`, `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
-//! `persist`, `link`, `cells`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
+//! `persist`, `link`, `cells`, `heading`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
 //! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
 //! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other; and
 //! `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
@@ -21,6 +21,7 @@ pub mod edit;
 pub mod explain;
 pub mod figures;
 pub mod gaps;
+pub mod heading;
 pub mod history;
 pub mod keys;
 pub mod letters;

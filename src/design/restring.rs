@@ -9,53 +9,51 @@ use thiserror::Error;
 
 pub use self::convert::{Change, Conversion, Equal, Preview, convert, summary};
 use super::cells::TableError;
-use super::document::{Design, LengthUnit, MOST_STRINGS, MaterialSpec, StringSpec};
+use super::document::{Design, MechanismKind, StringSpec};
 use super::edit::Column;
-use super::letters::small;
-use super::make_up_text;
-use super::number::{plain, take_number};
-use super::presets::OpenTuning;
+use super::presets::{OPEN_TUNINGS, OpenTuning, usual_mechanism, without_discs};
 use super::resolve::resolve;
-use super::table;
-use super::typed::{self, Pitch, cut};
+use super::table::hand::{self, Columns, Hand, HandError};
+use super::table::{self, TableRead};
+use super::typed::cut;
+use crate::engine::material::key_of;
 use crate::engine::pitch::Note;
 
 /// The longest list that is read, in bytes.
 pub const MOST_BYTES: usize = 1 << 20;
-/// The most words that one length may have: `2 ft 3 1/4 in`.
-const LENGTH_WORDS: usize = 6;
-/// What stands for a length that was not measured.
-const NOT_MEASURED: [&str; 6] = ["-", "–", "—", "?", "x", "missing"];
-
 /// How a list of measured lengths is to be read.
 #[derive(Clone, Copy, Debug)]
 pub struct Reading<'a> {
+    /// What the columns are, where somebody has looked at what was proposed.
+    pub columns: Option<&'a Columns>,
     /// The highest string, where the list names no notes.
     pub highest: Option<Note>,
     /// The lowest string, where the list names no notes.
     pub lowest: Option<Note>,
     /// How the open strings are tuned, for notes that the list does not name.
     pub open: &'a OpenTuning,
-    /// The unit of bare numbers.
-    pub unit: LengthUnit,
+    /// What the strings are made of of which the list does not say it; empty where that is not known.
+    pub material: &'a str,
+    /// What raises the strings; `None` for what is usual.
+    pub mechanism: Option<MechanismKind>,
 }
 
 /// What a list holds.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Measured {
-    /// From the highest string down.
-    pub strings: Vec<StringSpec>,
-    /// Materials of its own that a table brings along.
-    pub materials: Vec<MaterialSpec>,
-    /// Whether the list went from the lowest string up and was turned round.
-    pub turned: bool,
+    /// The strings, from the highest down, and what else the table tells of the harp.
+    pub table: TableRead,
+    /// What its columns were taken for; empty for a table of this program.
+    pub hand: Hand,
+    /// What raises the strings.
+    pub mechanism: MechanismKind,
 }
 
 impl Measured {
     /// The design with these strings in place of its own.
     pub fn into_design(self, design: &Design) -> Design {
-        let Self { strings, materials, .. } = self;
-        table::TableRead { strings, materials, ..table::TableRead::default() }.into_design(design)
+        let mechanism = Some(self.mechanism);
+        TableRead { mechanism, ..self.table }.into_design(design)
     }
 }
 
@@ -69,144 +67,81 @@ pub enum MeasuredError {
     /// Nothing but blanks.
     #[error("the list is empty (write a length on each line, from the highest string down)")]
     Empty,
-    /// More lines than a design may have strings.
-    #[error(
-        "a list of lengths must have at most {MOST_STRINGS} lines, got {got} (paste fewer lines)"
-    )]
-    TooMany { got: usize },
     /// The two ends and the number of lines disagree.
     #[error(
         "from {highest} down to {lowest} are {wanted} strings, but the list has {got} lines (change a note, or add the missing lines)"
     )]
     Count { highest: Note, lowest: Note, wanted: i32, got: usize },
+    /// No string, or too many.
+    #[error(transparent)]
+    Hand(#[from] HandError),
     /// A table that cannot be read.
     #[error("{}", .0.first().map(ToString::to_string).unwrap_or_default())]
     Table(Vec<TableError>),
 }
 
-/// Reads a list of measured lengths: a table with headings, as [`table::read`] takes it, or plain lines.
+/// Reads a list of measured lengths: a table of this program, as [`table::read`] takes it, or one in anyone's
+/// hand, as [`hand::read`] does, plain lines such as `A4 24 1/8 in gut 0.90` among them.
 ///
-/// A plain line is a length, perhaps with the note before it and what the string is made of behind it:
-/// `612`, `A4 612`, `A4 24 1/8 in gut 0.90`; a dash or a question mark is a length that was not measured.
-/// Lines go from the highest string down; a list without notes whose lengths grow shorter goes the other
-/// way and is turned round. What cannot be read is kept in the cell of the length, to be mended there.
+/// A list from the lowest string up is turned round. What cannot be read is kept in its cell, to be mended there.
 ///
 /// # Errors
 ///
-/// When there are no lines or too many, their number does not fit the two ends, or a table is wrong.
+/// When there are no lines or too many, their number does not fit the two ends, or a table of this program is wrong.
 pub fn read_measured(text: &str, reading: &Reading<'_>) -> Result<Measured, MeasuredError> {
     if text.len() > MOST_BYTES {
         return Err(MeasuredError::TooLarge);
     }
-    let text = text.trim_start_matches('\u{feff}');
-    let mut lines: Vec<&str> =
-        text.lines().map(str::trim).filter(|line| !line.is_empty()).collect();
-    let Some(first) = lines.first() else { return Err(MeasuredError::Empty) };
-    if is_heading(first) {
-        if names_pitch(first) {
-            let read = table::read(text).map_err(MeasuredError::Table)?;
-            let table::TableRead { strings, materials, .. } = read;
-            return Ok(Measured { strings, materials, turned: false });
-        }
-        lines.remove(0);
-    }
-    if lines.is_empty() {
+    if text.trim_matches(|c: char| c.is_whitespace() || c == '\u{feff}').is_empty() {
         return Err(MeasuredError::Empty);
     }
-    if lines.len() > MOST_STRINGS {
-        return Err(MeasuredError::TooMany { got: lines.len() });
-    }
-    let mut strings: Vec<StringSpec> = lines.iter().map(|line| plain_line(line, reading)).collect();
-    let turned = goes_up(&strings);
-    if turned {
-        strings.reverse();
-    }
-    name(&mut strings, reading)?;
-    Ok(Measured { strings, materials: Vec::new(), turned })
-}
-
-/// Whether a line holds words alone, or a word with a unit, as headings do.
-fn is_heading(line: &str) -> bool {
-    let headings = ["note", "frequency_hz", "length", "length_mm", "material", "gauge", "string"];
-    let between = |c: char| matches!(c, ',' | ';' | '\t');
-    let is_known = |cell: &str| {
-        let words = cell.split(|c: char| c.is_whitespace() || c == '_').filter(|w| !w.is_empty());
-        let name = small(&words.collect::<Vec<_>>().join("_"));
-        headings.contains(&name.as_str())
-    };
-    line.split(between).any(is_known)
-        || !line.contains(|c: char| c.is_ascii_digit() || "-–—?".contains(c))
-}
-
-fn names_pitch(line: &str) -> bool {
-    let line = small(line);
-    line.split(|c: char| !c.is_alphanumeric()).any(|word| matches!(word, "note" | "frequency"))
-}
-
-/// `A4 24 1/8 in gut 0.90`
-fn plain_line(line: &str, reading: &Reading<'_>) -> StringSpec {
-    let spaced = line.replace(['\t', ';'], " ").replace(", ", " ");
-    let mut words: Vec<&str> = spaced.split_whitespace().collect();
-    // The number of the line, as in `12.` or `12)`.
-    let is_number = |word: &&str| {
-        let digits = word.trim_end_matches(['.', ')', ':']);
-        digits.len() < word.len()
-            && !digits.is_empty()
-            && digits.bytes().all(|b| b.is_ascii_digit())
-    };
-    if words.len() > 1 && words.first().is_some_and(is_number) {
-        words.remove(0);
-    }
-    let mut string = StringSpec::default();
-    if words.len() > 1 && small(words[1]) == "hz" {
-        let pitch = words[..2].join(" ");
-        if typed::pitch(&pitch).is_ok() {
-            string.note = pitch;
-            words.drain(..2);
-        }
-    } else if let Some(word) = words.first()
-        && matches!(typed::pitch(word), Ok(Pitch::Note(_) | Pitch::Frequency(_)))
-    {
-        string.note = words.remove(0).to_owned();
-    }
-    if words.first().is_some_and(|word| NOT_MEASURED.contains(&&*small(word))) {
-        words.remove(0);
+    let (mut table, hand) = if table::is_ours(text) {
+        (table::read(text).map_err(MeasuredError::Table)?, Hand::default())
     } else {
-        let unit = if reading.unit == LengthUnit::Inch { "in" } else { "mm" };
-        let with_unit = |count: usize| {
-            let text = words[..count].join(" ");
-            if unit == "mm" { text } else { typed::with_unit(&text, unit) }
-        };
-        let counts = (1..=words.len().min(LENGTH_WORDS)).rev();
-        let taken = counts.clone().find(|count| typed::length(&with_unit(*count)).is_ok());
-        match taken {
-            Some(count) => {
-                string.length = with_unit(count);
-                words.drain(..count);
-            }
-            // Kept where the sentence about it will stand.
-            None if words.first().is_some_and(|word| take_number(&plain(word)).is_some()) => {
-                string.length = words.remove(0).to_owned();
-            }
-            None => {}
+        let hand = hand::read(text, reading.columns)?;
+        let (strings, lines) = (hand.strings.clone(), hand.lines.clone());
+        let (remarks, pitch) = (hand.remarks_of_all(), hand.pitch.clone());
+        (TableRead { strings, lines, remarks, pitch, ..TableRead::default() }, hand)
+    };
+    name(&mut table.strings, reading)?;
+    for string in &mut table.strings {
+        let make_up = &mut string.make_up;
+        if make_up.material.is_empty() && make_up.weighed.is_none() {
+            reading.material.clone_into(&mut make_up.material);
         }
     }
-    let rest = words.join(" ");
-    match make_up_text::read(&rest) {
-        Ok(make_up) => string.make_up = make_up,
-        Err(_) => string.make_up.material = rest.chars().take(200).collect(),
+    let usual = table.mechanism.unwrap_or_else(|| usual(&table.strings));
+    let mechanism = reading.mechanism.unwrap_or(usual);
+    if table.mechanism.is_none() {
+        let bare = without_discs(table.strings.len(), mechanism);
+        for string in table.strings.iter_mut().rev().take(bare) {
+            string.mechanism = Some(MechanismKind::None);
+        }
     }
-    string
+    Ok(Measured { table, hand, mechanism })
 }
 
-/// Whether a list without notes goes from the lowest string up: its first length is the longer one.
-fn goes_up(strings: &[StringSpec]) -> bool {
-    if strings.iter().any(|string| !string.note.is_empty()) {
-        return false;
+/// What usually raises the strings of such a harp: nothing where they are all of metal or every semitone has its
+/// own, discs on a large one in flats, else levers. Common practice, no source.
+fn usual(strings: &[StringSpec]) -> MechanismKind {
+    let notes: Vec<Note> = strings.iter().filter_map(|string| string.note.parse().ok()).collect();
+    let is_metal = |string: &StringSpec| {
+        let metals = ["steel", "bronze", "yellow brass", "red brass", "silver", "iron", "copper"];
+        let key = key_of(&string.make_up.material);
+        string.make_up.is_plain() && key.is_some_and(|key| metals.contains(&key))
+    };
+    let all_metal = !strings.is_empty() && strings.iter().all(is_metal);
+    let chromatic =
+        notes.windows(2).filter(|pair| (pair[0].key_number() - pair[1].key_number()).abs() == 1);
+    if all_metal || 2 * chromatic.count() > notes.len() {
+        return MechanismKind::None;
     }
-    let known = || strings.iter().filter_map(|string| typed::length(&string.length).ok());
-    let (first, last) = (known().next(), known().next_back());
-    first.zip(last).is_some_and(|(first, last)| first > last)
+    let flat = notes.iter().filter(|note| note.alter() == -1).count();
+    let open = if flat * 10 > notes.len() * 9 { &OPEN_TUNINGS[7] } else { &OPEN_TUNINGS[0] };
+    match (notes.last(), notes.first()) {
+        (Some(low), Some(high)) => usual_mechanism(*low, *high, open),
+        _ => MechanismKind::Lever,
+    }
 }
 
 /// Gives the strings without a note the one of their place.

@@ -6,13 +6,21 @@
 //! that a spreadsheet would run as a formula gets an apostrophe before it, which is taken off again
 //! when it is read; plain numbers, also negative ones, never do.
 
+mod guess;
+pub mod hand;
+mod headings;
 mod line;
+mod measured_cell;
+mod notes;
 mod read;
 pub mod report;
+mod sheet;
+mod tuned;
 
 use thiserror::Error;
 
-pub use self::read::{INPUT_COLUMNS, MOST_BYTES, TableRead, read};
+pub use self::headings::Field;
+pub use self::read::{INPUT_COLUMNS, MOST_BYTES, TableRead, is_ours, open, read};
 pub(crate) use super::cells;
 pub use super::cells::TableError;
 use super::decimal::decimal;

@@ -202,3 +202,91 @@ async fn the_gauges_in_the_drawer_string_a_frame() {
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;
 }
+
+/// A table as a maker sends it: numbers first, inches in fractions, and a column whose heading says nothing.
+const SENT: &str = "Harp from the school\nNo.\tZzz\tLength (in)\tGauge (in)\n\
+    1\tC5\t12 1/8\t.025\n2\tB4\t13 3/8\t.028\n3\tA4\t14 ½\t.032\n";
+
+/// The rows of the preview.
+const PREVIEW: &str = "return [...document.querySelectorAll('#measured-preview tbody tr')]
+    .map((row) => [...row.cells].map((cell) => cell.innerText.trim()).join('|')).join('; ')";
+
+async fn close_window(browser: &Browser) {
+    browser.click("dialog[open] .window-head button").await;
+    browser.until("return !document.querySelector('dialog')", "the window to close").await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_table_in_inches_is_looked_at_put_right_and_kept_until_it_is_used() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.click("#new").await;
+    let fill = |text: &str| {
+        format!(
+            "const area = document.querySelector('#measurements');
+             area.value = {};
+             area.dispatchEvent(new Event('input', {{ bubbles: true }}));
+             return true;",
+            json!(text)
+        )
+    };
+    let _ = browser.find("#measurements").await;
+    // A column that nothing is known of holds the notes all the same: what was taken wrongly is put right by hand.
+    browser.ask(&fill(&SENT.replace("Zzz", "Remark"))).await;
+    let read = json!("1|C5|12 1/8 in|.025 in||; 2|B4|13 3/8 in|.028 in||; 3|A4|14 ½ in|.032 in||");
+    browser.until(&format!("{PREVIEW} === {read}"), "the preview").await;
+    browser.check_barriers().await;
+    choose(&browser, "#measured-column-1", "remark").await;
+    let wrong = json!("1||12 1/8 in|.025 in||C5; 2||13 3/8 in|.028 in||B4; 3||14 ½ in|.032 in||A4");
+    browser.until(&format!("{PREVIEW} === {wrong}"), "notes as remarks").await;
+    choose(&browser, "#measured-column-1", "note").await;
+    browser.until(&format!("{PREVIEW} === {read}"), "notes again").await;
+    choose(&browser, "#measured-unit-3", "thou").await;
+    let thou =
+        json!("1|C5|12 1/8 in|.025 thou||; 2|B4|13 3/8 in|.028 thou||; 3|A4|14 ½ in|.032 thou||");
+    browser.until(&format!("{PREVIEW} === {thou}"), "another unit").await;
+
+    // It is still there after Escape, with what was put right.
+    browser.press("\u{e00c}").await;
+    browser.until("return !document.querySelector('dialog')", "the window to close").await;
+    browser.click("#new").await;
+    browser.until(&format!("{PREVIEW} === {thou}"), "the text and the units").await;
+    choose(&browser, "#measured-unit-3", "in").await;
+    browser.screenshot("measured").await;
+    close_window(&browser).await;
+    browser.click("#new").await;
+    browser.until(&format!("{PREVIEW} === {read}"), "the text again").await;
+
+    browser.click("#start-measurements").await;
+    let missing = browser.text("#missing-list").await;
+    assert!(missing.contains("String 1, C5: what the string is made of is not known"), "{missing}");
+    close_window(&browser).await;
+    browser.click("#new").await;
+    let _ = browser.find("#measurements").await;
+    assert_eq!(
+        browser.ask("return document.querySelector('#measurements').value").await,
+        "",
+        "used"
+    );
+
+    // Numbers that look like inches are asked about, and nothing begins before the answer.
+    browser.ask(&fill("note,length\nC5,12.5\nB4,13.75\nA4,15\n")).await;
+    let question = browser.text("#measured-questions").await;
+    assert!(question.contains("look like inches rather than millimetres"), "{question}");
+    browser.check_barriers().await;
+    browser.screenshot("measured-question").await;
+    browser.click("#start-measurements").await;
+    let said = browser.text("#measurements-wrong").await;
+    assert!(said.contains("a question about the numbers is open"), "{said}");
+    browser.click("#measured-questions button").await;
+    let answered = json!("1|C5|12.5 in|||; 2|B4|13.75 in|||; 3|A4|15 in|||");
+    browser.until(&format!("{PREVIEW} === {answered}"), "inches").await;
+    browser.click("#drop-measurements").await;
+    browser
+        .until("return document.querySelector('#measurements').value === ''", "the text to go")
+        .await;
+    browser.check_console().await;
+    browser.check_requests(&site.origin()).await;
+}

@@ -1,61 +1,71 @@
 //! Measurements that somebody pasted: a table with headings, or plain lines of lengths, perhaps with notes and
 //! strings.
 
-use crate::design::document::Design;
+use crate::design::document::{Design, StringSpec};
 use crate::design::edit::Column;
+use crate::design::heading::Size;
 use crate::design::letters::capital;
-use crate::design::restring::{Gap, MeasuredError, Reading, read_measured};
-use crate::design::typed;
+use crate::design::make_up_text;
+use crate::design::restring::{Gap, Measured, MeasuredError, Reading, read_measured};
 use crate::engine::order::sort;
 
 /// The most errors of a table that are told at once.
 const MOST_ERRORS: usize = 5;
 
-/// Reads measurements into a design like `base`; whether the list was turned round comes with it.
+/// Reads measurements.
 ///
 /// # Errors
 ///
 /// A sentence that says what is wrong and what to do, with the line of a table.
-pub fn measured(
-    text: &str,
-    reading: &Reading<'_>,
-    base: &Design,
-) -> Result<(Design, bool), String> {
-    match read_measured(&parted(text), reading) {
-        Ok(read) => {
-            let turned = read.turned;
-            Ok((read.into_design(base), turned))
-        }
-        Err(MeasuredError::Table(errors)) => {
-            let mut words: Vec<String> = errors
-                .iter()
-                .take(MOST_ERRORS)
-                .map(|error| format!("{}.", capital(&error.to_string())))
-                .collect();
+pub fn measured(text: &str, reading: &Reading<'_>) -> Result<Measured, String> {
+    let sentence = |error: &dyn std::fmt::Display| format!("{}.", capital(&error.to_string()));
+    read_measured(text, reading).map_err(|error| match error {
+        MeasuredError::Table(errors) => {
+            let mut words: Vec<String> =
+                errors.iter().take(MOST_ERRORS).map(|error| sentence(error)).collect();
             if errors.len() > MOST_ERRORS {
                 words.push(format!("And {} more.", errors.len() - MOST_ERRORS));
             }
-            Err(words.join(" "))
+            words.join(" ")
         }
-        Err(error) => Err(format!("{}.", capital(&error.to_string()))),
-    }
+        error => sentence(&error),
+    })
 }
 
-/// Lines such as `C5,300,nylon,0.64` with a blank behind each comma, as those of a plain list have.
-fn parted(text: &str) -> String {
-    let line = |line: &str| match line.split_once(',') {
-        Some((note, _))
-            if !line.contains(", ") && typed::pitch(note).is_ok_and(|_| !is_number(note)) =>
-        {
-            line.replace(',', ", ")
-        }
-        _ => line.to_owned(),
+/// What each string becomes: number, note, length, gauge, material and remark.
+pub fn preview(measured: &Measured) -> Vec<[String; 6]> {
+    let remarks = &measured.hand.remarks;
+    let row = |(at, string): (usize, &StringSpec)| {
+        let make_up = &string.make_up;
+        let (gauge, material) = if make_up.is_plain() {
+            (make_up.diameter.clone(), make_up.material.clone())
+        } else {
+            (String::new(), make_up_text::write(make_up))
+        };
+        let remark = remarks.get(at).cloned().unwrap_or_default();
+        [(at + 1).to_string(), string.note.clone(), string.length.clone(), gauge, material, remark]
     };
-    text.lines().map(line).collect::<Vec<_>>().join("\n")
+    measured.table.strings.iter().enumerate().map(row).collect()
 }
 
-fn is_number(text: &str) -> bool {
-    text.trim().bytes().all(|byte| byte.is_ascii_digit())
+/// What there is to say of a list beside its preview, a sentence each.
+pub fn told(measured: &Measured) -> Vec<String> {
+    let hand = &measured.hand;
+    let all = measured.table.told.iter().chain(&hand.assumed).chain(&hand.left_out);
+    all.map(|line| format!("{}.", capital(line.trim_end_matches('.')))).collect()
+}
+
+/// The question about a column whose numbers look like another unit than was said.
+pub fn question(heading: &str, said: Size, looks: Size) -> String {
+    let column = match heading.trim() {
+        "" => "The numbers".to_owned(),
+        heading => format!("The numbers under \"{heading}\""),
+    };
+    format!(
+        "{column} name no unit and look like {} rather than {}. Which are they?",
+        looks.words(),
+        said.words()
+    )
 }
 
 /// Whether a cell of a string is empty that a finished harp has filled.
@@ -85,7 +95,6 @@ pub fn gap_words(design: &Design, gaps: &[Gap]) -> Vec<(String, usize, Column)> 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::document::LengthUnit;
     use crate::design::presets::OPEN_TUNINGS;
     use crate::design::restring::gaps;
 
@@ -94,12 +103,16 @@ mod tests {
             highest: highest.parse().ok(),
             lowest: None,
             open: &OPEN_TUNINGS[0],
-            unit: LengthUnit::Mm,
+            columns: None,
+            material: "",
+            mechanism: None,
         }
     }
 
     fn read(text: &str, highest: &str) -> Result<(Design, bool), String> {
-        measured(text, &reading(highest), &Design::default())
+        let read = measured(text, &reading(highest))?;
+        let turned = read.hand.turned;
+        Ok((read.into_design(&Design::default()), turned))
     }
 
     #[test]
@@ -148,7 +161,22 @@ mod tests {
     fn nothing_or_too_much_is_told() {
         assert!(read(" \n", "").unwrap_err().starts_with("The list is empty"));
         let many = "C4 300\n".repeat(400);
-        assert!(read(&many, "").unwrap_err().contains("got 400"));
+        assert!(read(&many, "").unwrap_err().contains("at most 150 strings"));
+    }
+
+    #[test]
+    fn a_preview_has_what_each_row_becomes_and_a_question_is_a_sentence() {
+        let list = "Nr;Ton;Länge;Saite;Notiz\n1;H4;24;Darm 0,9;alt\n2;A4;26;Stahl 0,4 + Bronze 0,2;\n3;G4;28;;\n";
+        let read = measured(list, &reading("")).unwrap();
+        let rows = preview(&read);
+        assert_eq!(rows[0], ["1", "B4", "24", "0,9", "gut", "alt"]);
+        assert_eq!(rows[1], ["2", "A4", "26", "", "steel 0,4 + Bronze 0,2", ""]);
+        let (place, said, looks) = read.hand.questions()[0];
+        assert_eq!(
+            question(&read.hand.columns[place].heading, said, looks),
+            "The numbers under \"Länge\" name no unit and look like inches rather than millimetres. Which are they?"
+        );
+        assert!(told(&read).contains(&"H is the B of English names, and B is B flat.".to_owned()));
     }
 
     #[test]

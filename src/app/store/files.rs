@@ -3,13 +3,20 @@
 use leptos::prelude::*;
 
 use super::super::browser;
-use super::{Done, Not, Origin, Outcome, Store};
+use super::{Done, Not, Origin, Outcome, Pasted, Store, Window};
 use crate::design::document::Design;
+use crate::design::letters::capital;
 use crate::design::{link, table};
 
 impl Store {
     /// Opens a table of strings, and tells how that went.
     pub fn open_table(self, name: &str, text: &str) {
+        // What each column of anyone's table is, is looked at first.
+        if text.len() <= table::MOST_BYTES && !table::is_ours(text) {
+            self.pasted.set(Pasted { text: text.to_owned(), ..Pasted::default() });
+            self.window.set(Some(Window::New));
+            return;
+        }
         let (outcome, words) = self.begin_table(name, text);
         self.tell(outcome, &words);
     }
@@ -59,10 +66,11 @@ impl Store {
             [] => String::new(),
             columns => format!(" Columns left out: {}.", columns.join(", ")),
         };
+        let told: String = read.told.iter().map(|line| format!(" {}.", capital(line))).collect();
         let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
         let design = read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
         let count = design.strings.len();
-        (self.begin(design), format!("Read {count} strings from {name}.{ignored}"))
+        (self.begin(design), format!("Read {count} strings from {name}.{ignored}{told}"))
     }
 
     /// The address that opens this very design.

@@ -5,6 +5,8 @@ use std::sync::Arc;
 use leptos::prelude::RwSignal;
 
 use crate::charts::lofting::look::Look;
+use crate::design::document::MechanismKind;
+use crate::design::table::hand::Columns;
 use crate::engine::analysis::Analysis;
 
 /// Where the open design comes from, and so whether this browser keeps it.
@@ -32,6 +34,23 @@ pub enum View {
     Order,
     /// Versions of the design, and how they differ.
     Versions,
+}
+
+/// Measurements that were pasted, and what was said of them: kept until they are used or thrown away.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Pasted {
+    pub text: String,
+    /// What its columns are, where somebody has put that right.
+    pub columns: Option<Columns>,
+    /// The ends, for a list without notes, as typed.
+    pub highest: String,
+    pub lowest: String,
+    /// Which of the open tunings it is.
+    pub tuning: usize,
+    /// What the strings are made of of which the list does not say it.
+    pub material: String,
+    /// What raises the strings; `None` for what is usual.
+    pub mechanism: Option<MechanismKind>,
 }
 
 /// What the curves are compared with.

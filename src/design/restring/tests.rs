@@ -5,8 +5,9 @@ use crate::design::advice::caution;
 use crate::design::document::{StockItem, Units};
 use crate::design::edit::Edit;
 use crate::design::history::History;
+use crate::design::make_up_text;
 use crate::design::persist::check;
-use crate::design::presets::{OPEN_TUNINGS, SAMPLES};
+use crate::design::presets::SAMPLES;
 use crate::design::stock::starting_list;
 use crate::engine::analysis::analyse;
 use crate::engine::units::{Force, Length};
@@ -17,7 +18,9 @@ fn reading(highest: &str, lowest: &str) -> Reading<'static> {
         highest: highest.parse().ok(),
         lowest: lowest.parse().ok(),
         open: &OPEN_TUNINGS[0],
-        unit: LengthUnit::Mm,
+        columns: None,
+        material: "",
+        mechanism: None,
     }
 }
 
@@ -27,7 +30,7 @@ fn read(text: &str) -> Vec<(String, String, String)> {
 
 fn read_with(text: &str, reading: &Reading<'_>) -> Vec<(String, String, String)> {
     let measured = read_measured(text, reading).unwrap_or_else(|error| panic!("{text}: {error}"));
-    let strings = measured.strings.into_iter();
+    let strings = measured.table.strings.into_iter();
     strings.map(|s| (s.note, s.length, make_up_text::write(&s.make_up))).collect()
 }
 
@@ -80,19 +83,49 @@ fn notes_follow_from_the_ends() {
 #[test]
 fn a_list_from_the_bass_up_is_turned_round() {
     let measured = read_measured("900\n?\n300", &reading("E5", "")).unwrap();
-    assert!(measured.turned);
-    let lengths: Vec<&str> = measured.strings.iter().map(|string| &*string.length).collect();
+    assert!(measured.hand.turned);
+    let lengths: Vec<&str> = measured.table.strings.iter().map(|string| &*string.length).collect();
     assert_eq!(lengths, ["300", "", "900"]);
-    assert_eq!(measured.strings[0].note, "E5");
-    assert!(!read_measured("C3 900\nE5 300", &reading("", "")).unwrap().turned);
+    assert_eq!(measured.table.strings[0].note, "E5");
+    assert!(read_measured("C3 900\nE5 300", &reading("", "")).unwrap().hand.turned);
 }
 
 #[test]
-fn bare_numbers_may_be_inches() {
-    let inches = Reading { unit: LengthUnit::Inch, ..reading("", "") };
-    let lengths: Vec<String> =
-        read_with("24 1/8\n30\n812 mm", &inches).into_iter().map(|string| string.1).collect();
-    assert_eq!(lengths, ["24 1/8 in", "30 in", "812 mm"]);
+fn fractions_are_inches_and_bare_numbers_that_look_so_are_asked_about() {
+    let lengths = |text: &str| -> Vec<String> { read(text).into_iter().map(|s| s.1).collect() };
+    assert_eq!(lengths("24 1/8\n30\n812 mm"), ["24 1/8 in", "30 in", "812 mm"]);
+    let asked = read_measured("24\n30\n36.5", &reading("", "")).unwrap();
+    let [(place, said, looks)] = asked.hand.questions()[..] else { panic!("one question") };
+    assert_eq!((said.name(), looks.name()), ("mm", "in"));
+    let mut columns = asked.hand.columns;
+    (columns[place].unit, columns[place].looks_like) = (looks, None);
+    let answered = Reading { columns: Some(&columns), ..reading("", "") };
+    let answered = read_measured("24\n30\n36.5", &answered).unwrap();
+    assert_eq!(answered.table.strings[2].length, "36.5 in");
+    assert_eq!(answered.hand.questions(), []);
+}
+
+#[test]
+fn levers_and_the_material_of_all_strings_are_given_where_the_list_says_nothing() {
+    let list = "A4 400\nG4 440 gut 0.9\nF4 480 0.8";
+    let given = Reading { material: "nylon", ..reading("", "") };
+    let measured = read_measured(list, &given).unwrap();
+    assert_eq!(measured.mechanism, MechanismKind::Lever);
+    let design = measured.into_design(&Design::default());
+    assert_eq!(design.mechanism.kind, MechanismKind::Lever);
+    let materials: Vec<&str> = design.strings.iter().map(|s| &*s.make_up.material).collect();
+    assert_eq!(materials, ["nylon", "gut", "nylon"]);
+    let usual = |list: &str| read_measured(list, &reading("", "")).unwrap().mechanism;
+    assert_eq!(usual("A4 400 brass 0.4\nG4 440 brass 0.4"), MechanismKind::None);
+    assert_eq!(usual("C5 300\nB4 310\nA#4 320\nA4 330"), MechanismKind::None);
+    let pedal: Vec<String> =
+        SAMPLES[3].design().strings.iter().map(|s| format!("{} {}", s.note, s.length)).collect();
+    let measured = read_measured(&pedal.join("\n"), &reading("", "")).unwrap();
+    assert_eq!(measured.mechanism, MechanismKind::DoubleDisc);
+    let bare = measured.table.strings.iter().filter(|s| s.mechanism.is_some()).count();
+    assert_eq!(bare, 2, "the two lowest have no discs");
+    let none = Reading { mechanism: Some(MechanismKind::None), ..reading("", "") };
+    assert_eq!(read_measured(list, &none).unwrap().mechanism, MechanismKind::None);
 }
 
 #[test]
@@ -109,17 +142,18 @@ fn a_table_with_headings_is_read_as_one() {
 fn what_is_no_list_says_why() {
     let says = |text: &str| read_measured(text, &reading("", "")).unwrap_err().to_string();
     assert!(says("").starts_with("the list is empty"));
-    assert!(says("Lengths").starts_with("the list is empty"));
+    assert!(says("Lengths").starts_with("there is no string in it"));
     assert!(
-        says(&"300\n".repeat(151)).starts_with("a list of lengths must have at most 150 lines")
+        says(&"300\n".repeat(151)).starts_with("a list of lengths must have at most 150 strings")
     );
     assert!(says(&"x".repeat(MOST_BYTES + 1)).contains("1 MB"));
     for text in
         ["1 \"", "[ 300", "C5 + +", "é 1", "\u{0}1", "1/0", "- - -", "C5 [", "9999999999999"]
     {
-        let measured = read_measured(text, &reading("", "")).unwrap();
-        let design = measured.into_design(&Design::default());
-        assert_eq!(check(&design), Ok(()), "{text:?}");
+        if let Ok(measured) = read_measured(text, &reading("", "")) {
+            let design = measured.into_design(&Design::default());
+            assert_eq!(check(&design), Ok(()), "{text:?}");
+        }
     }
 }
 
@@ -136,7 +170,6 @@ fn what_is_missing_is_told_with_its_cell() {
             (2, Column::Length),
             (2, Column::MakeUp),
             (2, Column::Gauge),
-            (3, Column::Note),
             (4, Column::MakeUp),
             (5, Column::Gauge),
         ]

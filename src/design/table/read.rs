@@ -2,8 +2,13 @@
 
 use super::COLUMNS;
 use super::cells::{Row, TableError, delimiter, rows};
+use super::hand::{self, HandError};
 use super::line::{LAYER_COLUMNS, Line, Own, own_material};
-use crate::design::document::{Design, MOST_STRINGS, MaterialSpec, StringSpec};
+use super::tuned::{in_hz, tuning_of};
+use crate::design::display::mechanism;
+use crate::design::document::{
+    Design, MOST_STRINGS, MaterialSpec, MechanismKind, PitchSpec, StringSpec,
+};
 use crate::design::letters::small;
 use crate::design::library::{LONGEST_KEY, built_in};
 use crate::design::number::{is_bare, plain};
@@ -57,6 +62,16 @@ pub struct TableRead {
     pub string_is_make_up: bool,
     /// Headings that were not used.
     pub ignored: Vec<String>,
+    /// The pitch and the temperament of which frequencies beside the notes tell.
+    pub pitch: Option<PitchSpec>,
+    /// What raises most of the strings, where the table tells; the others say so themselves.
+    pub mechanism: Option<MechanismKind>,
+    /// Remarks of the strings.
+    pub remarks: String,
+    /// What each column was taken for and what was taken for granted, without a full stop.
+    pub told: Vec<String>,
+    /// Whether it is a table in anyone's hand, of which what cannot be read is left out.
+    pub is_by_hand: bool,
 }
 
 impl TableRead {
@@ -64,6 +79,11 @@ impl TableRead {
     /// A material whose key the design has with other figures gets a new key.
     pub fn into_design(self, design: &Design) -> Design {
         let mut design = Design { strings: self.strings, ..design.clone() };
+        design.pitch = self.pitch.unwrap_or(design.pitch);
+        design.mechanism.kind = self.mechanism.unwrap_or(design.mechanism.kind);
+        if !self.remarks.is_empty() {
+            design.remarks = self.remarks;
+        }
         for mut material in self.materials {
             let old_key = material.key.clone();
             let mut count = 1;
@@ -108,9 +128,7 @@ pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
         return Err(whole(1, message));
     }
     let text = text.trim_start_matches('\u{feff}');
-    let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
-    let between = delimiter(first);
-    let is_table = first.split(between).any(|heading| known(&name_of(heading)).is_some());
+    let (between, is_table) = headed(text);
     let rows = rows(text, between).map_err(|line| {
         if !is_table {
             return whole(1, NO_TABLE.to_owned());
@@ -137,6 +155,83 @@ pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
         reader.row(row);
     }
     reader.finish()
+}
+
+/// What stands between the cells of a table's first line, and whether a heading of it is known.
+fn headed(text: &str) -> (char, bool) {
+    let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
+    let between = delimiter(first);
+    (between, first.split(between).any(|heading| known(&name_of(heading)).is_some()))
+}
+
+/// Whether a text is a table with the headings of this program, of which one at least has its unit behind an
+/// underscore, as nobody writes by hand.
+pub fn is_ours(text: &str) -> bool {
+    let text = text.trim_start_matches('\u{feff}');
+    let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
+    let of_ours = |heading: &str| {
+        let name = name_of(heading);
+        heading.contains('_') && (known(&name).is_some() || COLUMNS.contains(&name.as_str()))
+    };
+    headed(text).1 && first.split(delimiter(first)).any(of_ours)
+}
+
+/// Reads any table: one of ours as [`read`] does, one in anyone's hand as [`hand::read`] does. `likely` takes
+/// numbers without a unit for what they look like; else such a column is left out and told.
+///
+/// # Errors
+///
+/// As those of [`read`]; of a table in anyone's hand only when there is no string in it.
+pub fn open(text: &str, likely: bool) -> Result<TableRead, Vec<TableError>> {
+    if text.len() > MOST_BYTES || is_ours(text) {
+        return read(text);
+    }
+    let no_table = |message: String| {
+        let message = if message.is_empty() { NO_TABLE.to_owned() } else { message };
+        vec![TableError { line: 1, column: String::new(), message }]
+    };
+    let mut found = hand::read(text, None).map_err(|why| match why {
+        HandError::NoString => no_table(String::new()),
+        HandError::TooMany => no_table(why.to_string()),
+    })?;
+    let questions = found.questions();
+    let mut told = Vec::new();
+    if !questions.is_empty() {
+        let mut columns = found.columns.clone();
+        for (place, said, looks) in questions {
+            let column = &mut columns[place];
+            let name = match column.heading.trim() {
+                "" => format!("column {}", place + 1),
+                heading => format!("column \"{heading}\""),
+            };
+            let (said, looks_words) = (said.words(), looks.words());
+            column.looks_like = None;
+            told.push(if likely {
+                column.unit = looks;
+                format!("{name} names no unit; its numbers were taken for {looks_words}")
+            } else {
+                column.field = None;
+                format!(
+                    "{name} was left out: it names no unit, and its numbers look like {looks_words} rather than {said} (put the unit into its heading)"
+                )
+            });
+        }
+        found = hand::read(text, Some(&columns)).map_err(|_| no_table(told.join("; ")))?;
+    }
+    let remarks = found.remarks_of_all();
+    let mut all = found.taken_for();
+    all.append(&mut told);
+    all.extend(found.assumed);
+    all.extend(found.left_out);
+    Ok(TableRead {
+        strings: found.strings,
+        lines: found.lines,
+        pitch: found.pitch,
+        remarks,
+        told: all,
+        is_by_hand: true,
+        ..TableRead::default()
+    })
 }
 
 /// A heading as it is looked up: in small letters, blanks and hyphens as underscores.
@@ -167,6 +262,12 @@ pub(super) fn missing(line: usize, group: &[&str]) -> TableError {
 }
 
 struct Reader {
+    /// Where the places of levers and discs stand, and the tension.
+    raised: [Option<usize>; 4],
+    /// What raises each string; `None` where the table does not tell.
+    kinds: Vec<Option<MechanismKind>>,
+    /// The frequency of each string as it stands.
+    pitches: Vec<String>,
     /// Where each known heading stands.
     columns: Vec<(&'static str, usize)>,
     /// How many headings there are.
@@ -208,7 +309,10 @@ impl Reader {
         }
         if errors.is_empty() {
             let width = headings.cells.len();
-            Ok(Self { columns, width, own: Vec::new(), read, errors })
+            let place = |name: &str| headings.cells.iter().position(|cell| name_of(cell) == name);
+            let raised = ["lever_mm", "disc_natural_mm", "disc_sharp_mm", "tension_n"].map(place);
+            let (own, kinds, pitches) = (Vec::new(), Vec::new(), Vec::new());
+            Ok(Self { columns, width, own, read, errors, raised, kinds, pitches })
         } else {
             Err(errors)
         }
@@ -235,6 +339,10 @@ impl Reader {
 
     fn finish(mut self) -> Result<TableRead, Vec<TableError>> {
         if self.errors.is_empty() {
+            let (pitch, told) = tuning_of(&mut self.read.strings, &self.pitches);
+            self.read.pitch = pitch;
+            self.read.told = told;
+            self.raise();
             return Ok(self.read);
         }
         if self.read.string_is_make_up {
@@ -242,6 +350,31 @@ impl Reader {
             of_make_up.for_each(|error| "string".clone_into(&mut error.column));
         }
         Err(self.errors)
+    }
+
+    /// Levers and discs, as far as their places tell of them.
+    fn raise(&mut self) {
+        let count = |kind: MechanismKind| self.kinds.iter().filter(|k| **k == Some(kind)).count();
+        let all = [MechanismKind::Lever, MechanismKind::SingleDisc, MechanismKind::DoubleDisc];
+        let Some(usual) = all.into_iter().filter(|kind| count(*kind) > 0).max_by_key(|k| count(*k))
+        else {
+            return;
+        };
+        self.read.mechanism = Some(usual);
+        let mut others = Vec::new();
+        for (at, (string, kind)) in self.read.strings.iter_mut().zip(&self.kinds).enumerate() {
+            string.mechanism = kind.filter(|kind| *kind != usual);
+            others.extend(string.mechanism.map(|_| (at + 1).to_string()));
+        }
+        let but = match others.len() {
+            0 => String::new(),
+            1 => format!(", but for string {}", others[0]),
+            _ => format!(", but for strings {}", others.join(", ")),
+        };
+        let each = mechanism(usual);
+        self.read.told.push(format!(
+            "each string has {each}{but}; how far they push it aside a table does not say"
+        ));
     }
 
     fn row(&mut self, row: &Row) {
@@ -254,6 +387,21 @@ impl Reader {
             self.errors.push(TableError { line: row.line, column: String::new(), message });
             return;
         }
+        let filled = |place: &Option<usize>| {
+            place.and_then(|place| row.cells.get(place)).is_some_and(|cell| !cell.trim().is_empty())
+        };
+        let [lever, natural, sharp, tension] = self.raised.each_ref().map(filled);
+        self.kinds.push(match (lever, natural, sharp, tension) {
+            (true, ..) => Some(MechanismKind::Lever),
+            (_, true, true, _) => Some(MechanismKind::DoubleDisc),
+            (_, true, ..) => Some(MechanismKind::SingleDisc),
+            // A string with all figures but no place of a lever or disc has none.
+            (.., true) => Some(MechanismKind::None),
+            _ => None,
+        });
+        let hz = self.columns.iter().find(|known| known.0 == "frequency_hz");
+        let hz = hz.and_then(|(_, place)| row.cells.get(*place)).map_or("", |cell| cell.trim());
+        self.pitches.push(in_hz(hz));
         let mut line = Line { row, columns: &self.columns, errors: &mut self.errors };
         self.read.layers.push(line.layer_headings());
         let (mut string, own) = line.string();

@@ -8,11 +8,7 @@ use crate::design::persist;
 use crate::design::resolve::{CellErrors, resolve};
 use crate::engine::analysis::analyse;
 
-use super::read::missing;
-use super::{TableRead, read, write};
-
-/// One of these a table must have, or there would be nothing to report.
-const MADE_OF: [&str; 3] = ["make_up", "material", "linear_density_g_per_m"];
+use super::{TableRead, open, write};
 
 /// What there is to print.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -23,24 +19,25 @@ pub struct Report {
     pub findings: Vec<String>,
     /// Headings of a plain table that were not used.
     pub ignored: Vec<String>,
+    /// What each column of a table was taken for, what was taken for granted, and what could not be read of a
+    /// table in anyone's hand; without a full stop.
+    pub told: Vec<String>,
 }
 
-/// The report of a text: of a design when it begins as JSON does, else of a plain table.
+/// The report of a text: of a design when it begins as JSON does, else of a table. Of a table in anyone's hand
+/// what cannot be read is left out and told. `likely` takes numbers without a unit for what they look like.
 ///
 /// # Errors
 ///
 /// Everything that cannot be read, a sentence each, with its line and column
 /// (`line 3, column length_mm: …`) or its string.
-pub fn report(text: &str) -> Result<Report, Vec<String>> {
+pub fn report(text: &str, likely: bool) -> Result<Report, Vec<String>> {
     let is_json = text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']);
     let (design, table) = if is_json {
         (persist::read(text).map_err(|error| vec![error.to_string()])?, None)
     } else {
-        let table = read(text)
+        let table = open(text, likely)
             .map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>())?;
-        if !MADE_OF.iter().any(|column| table.columns.contains(column)) {
-            return Err(vec![missing(1, &MADE_OF).to_string()]);
-        }
         (table.clone().into_design(&Design::default()), Some(table))
     };
     let resolved = resolve(&design);
@@ -48,6 +45,10 @@ pub fn report(text: &str) -> Result<Report, Vec<String>> {
     for (index, cells) in resolved.cells.iter().enumerate() {
         let layer = table.as_ref().and_then(|table| layer_at_fault(index, &design, table));
         errors.extend(of_cells(index, cells, table.as_ref(), layer));
+    }
+    let mut told = table.as_ref().map(|table| table.told.clone()).unwrap_or_default();
+    if table.as_ref().is_some_and(|table| table.is_by_hand) {
+        told.append(&mut errors);
     }
     if !errors.is_empty() {
         return Err(errors);
@@ -58,6 +59,7 @@ pub fn report(text: &str) -> Result<Report, Vec<String>> {
         csv: write(&design, &analysis),
         findings: analysis.findings.iter().map(say).collect(),
         ignored: table.map(|table| table.ignored).unwrap_or_default(),
+        told,
     })
 }
 

@@ -2,8 +2,10 @@
 
 use super::{TableError, rows_of};
 use crate::design::cells::unguarded;
-use crate::design::letters::small;
-use crate::design::number::{is_bare, plain, take_number};
+pub use crate::design::heading::Size;
+use crate::design::heading::{
+    GAUGE, MATERIAL, REMARK, bare, has, has_all, is_code, is_make_up, unit_of, words_of,
+};
 use crate::design::typed::cut;
 
 /// The most columns that are looked at.
@@ -74,36 +76,6 @@ impl Field {
     }
 }
 
-/// The unit of bare numbers in a column of sizes.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Size {
-    #[default]
-    Mm,
-    Cm,
-    Metre,
-    Inch,
-    Thou,
-    Foot,
-}
-
-impl Size {
-    /// In the order in which a list shows them.
-    pub const ALL: [Self; 6] =
-        [Self::Mm, Self::Cm, Self::Metre, Self::Inch, Self::Thou, Self::Foot];
-
-    /// As it is written behind a number.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Mm => "mm",
-            Self::Cm => "cm",
-            Self::Metre => "m",
-            Self::Inch => "in",
-            Self::Thou => "thou",
-            Self::Foot => "ft",
-        }
-    }
-}
-
 /// A column of a table, and what it is taken for.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Column {
@@ -157,42 +129,21 @@ pub fn propose(text: &str) -> Result<Columns, TableError> {
     Ok(columns)
 }
 
-/// The words of a heading, in small letters.
-fn words_of(heading: &str) -> Vec<String> {
-    let between = |c: char| {
-        c.is_whitespace() || matches!(c, '_' | '-' | '(' | ')' | '[' | ']' | ':' | '/' | '.' | ',')
-    };
-    let heading = small(heading);
-    heading.split(between).filter(|word| !word.is_empty()).map(str::to_owned).collect()
-}
-
 /// What a heading means, and the unit that it names.
 fn matched(heading: &str) -> (Option<Field>, Option<Size>) {
     let words = words_of(heading);
-    let has = |names: &[&str]| words.iter().any(|word| names.contains(&word.as_str()));
-    let all = |names: &[&str]| names.iter().all(|name| words.iter().any(|word| word == name));
-    let unit = words.iter().find_map(|word| match word.as_str() {
-        "mm" | "millimetres" | "millimeters" => Some(Size::Mm),
-        "cm" => Some(Size::Cm),
-        "m" | "metre" | "metres" | "meter" | "meters" => Some(Size::Metre),
-        "inch" | "inches" | "\"" => Some(Size::Inch),
-        "in" if !has(&["stock"]) => Some(Size::Inch),
-        "thou" | "mil" | "mils" | "thousandths" => Some(Size::Thou),
-        "ft" | "feet" => Some(Size::Foot),
-        _ => None,
-    });
+    let unit = unit_of(&words);
+    let all = |names: &[&str]| has_all(&words, names);
+    let has = |names: &[&str]| has(&words, names);
     let note = has(&["note", "notes", "string", "range", "octave"]);
-    let field = if all(&["make", "up"]) || has(&["makeup", "construction"]) {
+    let field = if is_make_up(&words) {
         Some(Field::MakeUp)
     } else if has(&["currency", "curr"]) {
         Some(Field::Currency)
     } else if has(&["price", "prices", "cost", "costs", "amount"]) {
         // A price for each metre is no price of a pack: the user has to say so.
         if unit.is_some() { None } else { Some(Field::Price) }
-    } else if has(&["code", "sku", "article", "ref", "reference", "art"])
-        || (has(&["order", "part", "item", "product", "catalogue", "catalog"])
-            && has(&["no", "nr", "number", "id"]))
-    {
+    } else if is_code(&words) {
         Some(Field::Code)
     } else if all(&["in", "stock"]) || has(&["stock", "available", "availability"]) {
         Some(Field::InStock)
@@ -204,7 +155,7 @@ fn matched(heading: &str) -> (Option<Field>, Option<Size>) {
         || (has(&["to"]) && (note || words.len() == 1))
     {
         Some(Field::Highest)
-    } else if has(&["gauge", "gauges", "diameter", "dia", "diam", "ø", "thickness", "od"]) {
+    } else if has(GAUGE) {
         Some(Field::Gauge)
     } else if has(&["length", "len", "metres", "meters"]) {
         Some(Field::PackLength)
@@ -212,9 +163,9 @@ fn matched(heading: &str) -> (Option<Field>, Option<Size>) {
         Some(if unit.is_some() { Field::PackLength } else { Field::Pack })
     } else if has(&["coil", "spool", "reel", "roll"]) {
         Some(Field::PackLength)
-    } else if has(&["material", "mat", "kind", "type"]) {
+    } else if has(MATERIAL) {
         Some(Field::Material)
-    } else if has(&["remark", "remarks", "comment", "comments", "notes", "description"]) {
+    } else if has(REMARK) || has(&["notes"]) {
         Some(Field::Remark)
     } else {
         None
@@ -236,8 +187,7 @@ fn currency_in(heading: &str) -> String {
 fn gauge_unit<'a>(cells: impl Iterator<Item = &'a str>) -> Size {
     let (mut thou, mut inch, mut mm) = (0, 0, 0);
     for cell in cells {
-        let cell = plain(cell);
-        let Some((number, _)) = take_number(&cell).filter(|_| is_bare(&cell)) else { continue };
+        let Some(number) = bare(cell) else { continue };
         *match number {
             number if number > 10.0 => &mut thou,
             // Thinner than any string in millimetres, but for the thinnest wire.
@@ -256,8 +206,7 @@ fn gauge_unit<'a>(cells: impl Iterator<Item = &'a str>) -> Size {
 fn length_unit<'a>(cells: impl Iterator<Item = &'a str>) -> Size {
     let (mut metres, mut others) = (0, 0);
     for cell in cells {
-        let cell = plain(cell);
-        let Some((number, _)) = take_number(&cell).filter(|_| is_bare(&cell)) else { continue };
+        let Some(number) = bare(cell) else { continue };
         *if number <= 50.0 { &mut metres } else { &mut others } += 1;
     }
     if metres > others { Size::Metre } else { Size::Mm }

@@ -1,6 +1,6 @@
 //! One line of a stock table: its cells as an item.
 
-use super::columns::{Columns, Field};
+use super::columns::{Columns, Field, Size};
 use super::{Row, StockItem, TableError, money};
 use crate::design::cells::unguarded;
 use crate::design::document::{LONGEST_CELL, MakeUpSpec, MaterialSpec, TypedMakeUp};
@@ -108,11 +108,8 @@ impl<'a> Line<'a> {
 
     /// A size with the unit of its column behind it, where it is a bare number and not in millimetres.
     fn size(&self, field: Field) -> String {
-        let unit = self.place(field).map_or("mm", |place| self.columns[place].unit.name());
-        match unit {
-            "mm" => self.cell(field).to_owned(),
-            unit => typed::with_unit(self.cell(field), unit),
-        }
+        let unit = self.place(field).map_or(Size::Mm, |place| self.columns[place].unit);
+        unit.behind(self.cell(field))
     }
 
     fn make_up(&mut self, material: &str, materials: &[MaterialSpec]) -> Option<TypedMakeUp> {

@@ -1,0 +1,338 @@
+//! A table of measurements in anyone's hand: columns in any order and spelling, with or without headings, and what
+//! each row becomes. Nothing is guessed that the table does not say: what it leaves open stays empty or is asked.
+
+use super::cells::Row;
+use super::guess::{Parts, columns as guessed};
+pub use super::headings::{Column, Columns};
+use super::headings::{Field, known, material};
+use super::measured_cell::{cleaned, is_missing, made_of, named};
+use super::notes::{self, Name, octave_in};
+use super::sheet::Sheet;
+use super::tuned::tuning_of;
+use crate::design::document::{
+    LONGEST_CELL, LONGEST_TEXT, LayerSpec, MOST_STRINGS, PitchSpec, StringSpec,
+};
+use crate::design::heading::{Size, bare, has, words_of};
+use crate::design::typed::{self, cut};
+use crate::engine::pitch::Note;
+
+use thiserror::Error;
+
+/// Words of a row that adds up.
+const SUMS: [&str; 10] =
+    ["total", "totals", "sum", "summe", "gesamt", "somme", "average", "mean", "mittel", "totale"];
+/// The most rows that are told to be left out.
+const MOST_TOLD: usize = 20;
+
+/// What a table in anyone's hand holds.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Hand {
+    /// As they were proposed, or as they were said to be.
+    pub columns: Columns,
+    /// From the highest string down, as far as that can be seen.
+    pub strings: Vec<StringSpec>,
+    /// The line of each string.
+    pub lines: Vec<usize>,
+    /// The remark of each string.
+    pub remarks: Vec<String>,
+    /// The pitch and the temperament of which frequencies beside the notes tell.
+    pub pitch: Option<PitchSpec>,
+    /// What was taken for granted, without a full stop.
+    pub assumed: Vec<String>,
+    /// Lines that hold no string, with their number.
+    pub left_out: Vec<String>,
+    /// Whether the table began with the lowest string and was turned round.
+    pub turned: bool,
+}
+
+/// Why there are no strings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
+#[non_exhaustive]
+pub enum HandError {
+    /// No line has a note or a length.
+    #[error("there is no string in it (write a line for each: its note and its length)")]
+    NoString,
+    /// More than a design may have.
+    #[error("a list of lengths must have at most {MOST_STRINGS} strings (paste fewer lines)")]
+    TooMany,
+}
+
+impl Hand {
+    /// The remarks of the strings, a line each, as far as a design has room for them.
+    pub fn remarks_of_all(&self) -> String {
+        let mut all = String::new();
+        for (at, (string, remark)) in self.strings.iter().zip(&self.remarks).enumerate() {
+            if remark.is_empty() {
+                continue;
+            }
+            let line = format!("String {}, {}: {remark}\n", at + 1, string.note);
+            if all.chars().count() + line.chars().count() > LONGEST_TEXT {
+                break;
+            }
+            all.push_str(&line);
+        }
+        all.trim_end().to_owned()
+    }
+
+    /// What must be asked: for each such column its place, what it was taken for, and what it looks like.
+    pub fn questions(&self) -> Vec<(usize, Size, Size)> {
+        let open = |(place, column): (usize, &Column)| {
+            let size = column.field.is_some_and(Field::is_size);
+            column.looks_like.filter(|_| size).map(|looks| (place, column.unit, looks))
+        };
+        self.columns.iter().enumerate().filter_map(open).collect()
+    }
+
+    /// What each column was taken for, without a full stop.
+    pub fn taken_for(&self) -> Vec<String> {
+        let said = |(place, column): (usize, &Column)| {
+            let heading = match column.heading.trim() {
+                "" => format!("column {}", place + 1),
+                heading => format!("column \"{heading}\""),
+            };
+            let filled = !column.example.is_empty();
+            match column.field {
+                Some(field) if field.is_size() && filled => Some(format!(
+                    "{heading} is {}, bare numbers in {}",
+                    field.name(),
+                    column.unit.name()
+                )),
+                Some(field) if filled => Some(format!("{heading} is {}", field.name())),
+                None if filled => Some(format!("{heading} is left out")),
+                _ => None,
+            }
+        };
+        self.columns.iter().enumerate().filter_map(said).collect()
+    }
+}
+
+/// Reads a table. `by_hand` says what the columns are, where somebody has looked at what was proposed.
+///
+/// # Errors
+///
+/// When there is no string in it, or there are too many.
+pub fn read(text: &str, by_hand: Option<&Columns>) -> Result<Hand, HandError> {
+    let parts = Parts::of(Sheet::of(text));
+    let columns = match by_hand {
+        Some(columns) => columns.clone(),
+        None => guessed(&parts),
+    };
+    let mut hand = Hand { columns, ..Hand::default() };
+    let mut names: Vec<(String, Option<i8>)> = Vec::new();
+    let mut pitches: Vec<String> = Vec::new();
+    let (mut octave, mut group) = (None, String::new());
+    let titles = parts.titles.iter().filter(|row| row.cells.iter().any(|cell| !cell.is_empty()));
+    let mut left_out: Vec<(usize, String)> =
+        titles.map(|row| (row.line, row.cells.join(" "))).collect();
+    for row in &parts.rows {
+        let reader = Reader { row, columns: &hand.columns };
+        match reader.kind(&parts) {
+            Kind::String => {}
+            Kind::Octave(number) => {
+                octave = Some(number);
+                continue;
+            }
+            Kind::Material(material) => {
+                group = material;
+                continue;
+            }
+            Kind::Heading => continue,
+            Kind::Words => {
+                left_out.push((row.line, row.cells.join(" ")));
+                continue;
+            }
+        }
+        if hand.strings.len() == MOST_STRINGS {
+            return Err(HandError::TooMany);
+        }
+        let (name, remark) = reader.note();
+        let own: Option<i8> = reader
+            .cell(Field::Octave)
+            .trim()
+            .parse()
+            .ok()
+            .or_else(|| octave_in(reader.cell(Field::Octave)));
+        names.push((name, own.or(octave)));
+        pitches.push(reader.pitch());
+        hand.strings.push(reader.string(&group));
+        hand.lines.push(row.line);
+        hand.remarks.push(remark);
+    }
+    finish(&mut hand, &names, &pitches);
+    let has_nothing = |string: &StringSpec| {
+        string.note.is_empty()
+            && bare(&string.length).is_none()
+            && typed::length(&string.length).is_err()
+    };
+    if hand.strings.iter().all(has_nothing) {
+        return Err(HandError::NoString);
+    }
+    for (line, words) in left_out.iter().take(MOST_TOLD) {
+        hand.left_out.push(format!("line {line} holds no string: {}", cut(words.trim())));
+    }
+    Ok(hand)
+}
+
+/// Notes, pitch and order of the strings, which all of them together tell.
+fn finish(hand: &mut Hand, names: &[(String, Option<i8>)], pitches: &[String]) {
+    let mm = |string: &StringSpec| typed::length(&string.length).ok().map(|length| length.to_mm());
+    let mut known = hand.strings.iter().filter_map(mm);
+    let ends = known.next().zip(known.next_back());
+    let down = ends.map(|(first, last)| first < last);
+    let notes = notes::read(names, down);
+    hand.assumed.extend(notes.told);
+    for (string, text) in hand.strings.iter_mut().zip(notes.texts) {
+        string.note = text;
+    }
+    let (pitch, told) = tuning_of(&mut hand.strings, pitches);
+    hand.pitch = pitch;
+    hand.assumed.extend(told);
+    let step = |string: &StringSpec| string.note.parse::<Note>().ok().map(Note::step);
+    let mut steps = hand.strings.iter().filter_map(step);
+    let rises = match steps.next().zip(steps.next_back()) {
+        Some((first, last)) if first != last => first < last,
+        _ => down == Some(false),
+    };
+    if rises {
+        hand.strings.reverse();
+        hand.lines.reverse();
+        hand.remarks.reverse();
+        hand.turned = true;
+        hand.assumed.push("the list began with the lowest string and was turned round".to_owned());
+    }
+    let is_repeated =
+        |pair: &[StringSpec]| !pair[0].note.is_empty() && pair[0].note == pair[1].note;
+    let doubles = hand.strings.windows(2).filter(|pair| is_repeated(pair)).count();
+    if doubles > 0 {
+        let strings =
+            if doubles == 1 { "1 note has".to_owned() } else { format!("{doubles} notes have") };
+        hand.assumed.push(format!("{strings} two strings"));
+    }
+}
+
+/// What a row is.
+enum Kind {
+    String,
+    Octave(i8),
+    Material(String),
+    Heading,
+    Words,
+}
+
+struct Reader<'a> {
+    row: &'a Row,
+    columns: &'a Columns,
+}
+
+impl Reader<'_> {
+    fn column(&self, field: Field) -> Option<(usize, &Column)> {
+        self.columns.iter().enumerate().find(|(_, column)| column.field == Some(field))
+    }
+
+    fn cell(&self, field: Field) -> &str {
+        let place = self.column(field).map(|(place, _)| place);
+        place.and_then(|place| self.row.cells.get(place)).map_or("", |cell| cell.trim())
+    }
+
+    fn kind(&self, parts: &Parts) -> Kind {
+        let cells = &self.row.cells;
+        let mut filled = cells.iter().filter(|cell| !cell.is_empty());
+        let first = filled.next().map_or("", |cell| cell.trim());
+        let is_alone = filled.next().is_none();
+        if has(&words_of(first), &SUMS)
+            || cells.len() > self.columns.len().max(1) && self.overflows()
+        {
+            return Kind::Words;
+        }
+        let named = self.cell(Field::Note);
+        let is_name = Name::read(named).is_some() || typed::pitch(named).is_ok();
+        let starts = |cell: &str| cell.starts_with(|c: char| c.is_numeric() || c == '.');
+        let length = cleaned(self.cell(Field::Length));
+        let measured = starts(&length);
+        let is_said = !self.cell(Field::Length).is_empty() && is_missing(self.cell(Field::Length));
+        let counted = starts(self.cell(Field::Number)) && !is_alone;
+        if is_alone && !measured {
+            if let Some(number) = octave_in(first)
+                && Name::read(first).is_none()
+            {
+                return Kind::Octave(number);
+            }
+            if let Some(key) = material(first.trim_matches(|c: char| !c.is_alphanumeric())) {
+                return Kind::Material(key.to_owned());
+            }
+        }
+        // A letter alone, in a line of its own, is no string; nor is a sentence that begins with one.
+        let is_sentence = parts.is_lines
+            && is_name
+            && !measured
+            && !is_said
+            && !named.chars().any(|c| c.is_ascii_digit());
+        if is_name && !is_sentence || measured || is_said || counted {
+            return Kind::String;
+        }
+        if known(cells) > 1 || parts.headings.as_ref().is_some_and(|row| row.cells == *cells) {
+            return Kind::Heading;
+        }
+        Kind::Words
+    }
+
+    /// Whether there are cells beyond the last column.
+    fn overflows(&self) -> bool {
+        self.row.cells.iter().skip(self.columns.len()).any(|cell| !cell.is_empty())
+    }
+
+    /// The name of the note as written, and the remark of the row.
+    fn note(&self) -> (String, String) {
+        let cell = self.cell(Field::Note);
+        let behind = Name::read(cell).map(|name| name.remark).unwrap_or_default();
+        let said = self.cell(Field::Remark);
+        let both = [behind.as_str(), said].into_iter().filter(|text| !text.is_empty());
+        (cell.to_owned(), both.collect::<Vec<_>>().join(", "))
+    }
+
+    fn pitch(&self) -> String {
+        let cell = cleaned(self.cell(Field::Pitch));
+        if bare(&cell).is_some() { format!("{cell} Hz") } else { cell }
+    }
+
+    fn size(&self, field: Field) -> String {
+        let unit = self.column(field).map_or(Size::Mm, |(_, column)| column.unit);
+        unit.behind(&cleaned(self.cell(field)))
+    }
+
+    fn string(&self, group: &str) -> StringSpec {
+        let whole = self.cell(Field::MakeUp);
+        let own = self.cell(Field::Material);
+        let unit = self.column(Field::MakeUp).map_or(Size::Mm, |(_, column)| column.unit);
+        // A make-up among materials is taken whole.
+        let mut make_up = made_of(if is_missing(whole) { own } else { whole }, unit);
+        if make_up.is_plain() && make_up.diameter.is_empty() {
+            make_up.diameter = self.size(Field::Gauge);
+        }
+        if make_up.material.is_empty() && make_up.weighed.is_none() {
+            let by_heading = self.column(Field::Gauge).map_or("", |(_, column)| &column.material);
+            make_up.material = match () {
+                () if !is_missing(own) => made_of(own, Size::Mm).material,
+                () if !own.is_empty() => String::new(),
+                () if !by_heading.is_empty() => by_heading.to_owned(),
+                () => group.to_owned(),
+            };
+        }
+        let winding = self.cell(Field::Winding);
+        if make_up.layers.is_empty() && !is_missing(winding) {
+            let size = self.size(Field::WindingWire);
+            make_up.layers.push(LayerSpec {
+                material: named(winding),
+                size,
+                ..LayerSpec::default()
+            });
+        }
+        let short = |text: &str| text.chars().take(LONGEST_CELL).collect::<String>();
+        StringSpec {
+            length: self.size(Field::Length),
+            make_up,
+            order_code: short(self.cell(Field::Code)),
+            ..StringSpec::default()
+        }
+    }
+}
