@@ -36,6 +36,7 @@ use super::panels::versions::Versions;
 use super::panels::{summary, templates};
 use super::stock_shelf;
 use super::store::{Act, Brought, Fetching, NotFetched, Part, View, Window};
+use crate::engine::tolerance::spreads_of_all;
 
 /// Fetches a part, or finds it here.
 pub fn fetch(part: Part) -> Fetching {
@@ -82,7 +83,8 @@ entry!(papers => PAPERS);
 entry!(files => FILES);
 
 /// What a part does that has nothing of a kind to do.
-const NOTHING: Brought = Brought { views: &[], windows: &[], arrive: |_| {}, act: |_, _| {} };
+const NOTHING: Brought =
+    Brought { views: &[], windows: &[], arrive: |_| {}, act: |_, _| {}, spreads: None };
 
 static DRAWING: Brought = Brought {
     views: &[(View::Drawing, |store| view! { <Drawing store=store/> }.into_any())],
@@ -131,6 +133,7 @@ static WINDOWS: Brought = Brought {
         (Window::Keys, |store| view! { <KeysWindow store=store/> }.into_any()),
     ],
     act: |store, _| copy_link(store),
+    spreads: Some(spreads_of_all),
     ..NOTHING
 };
 

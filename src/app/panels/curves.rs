@@ -13,7 +13,7 @@ use web_sys::{HtmlCanvasElement, HtmlElement, MouseEvent, ResizeObserver};
 use super::chart_acts::go_to;
 use crate::app::canvas::paint;
 use crate::app::rows;
-use crate::app::store::Store;
+use crate::app::store::{Part, Progress, Store};
 use crate::app::widgets::list::words;
 use crate::app::widgets::menu::menu;
 use crate::app::{browser, grid::Selection};
@@ -25,7 +25,6 @@ use crate::charts::series::Curves;
 use crate::charts::{band, draw};
 use crate::design::figures::{WITH_CURVE, row};
 use crate::engine::findings::Weight;
-use crate::engine::tolerance::spreads_of_all;
 
 /// The most curves at once: more would be too low to read.
 const MOST_CURVES: usize = 5;
@@ -46,9 +45,12 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
         });
     });
     let tolerances = RwSignal::new(false);
-    // Ten times the work of the figures themselves, so only where it is looked at.
-    let spreads = Memo::new(move |_| {
-        tolerances.get().then(|| Arc::new(spreads_of_all(&store.resolved.read().harp)))
+    // Ten times the work of the figures themselves, so only where it is looked at, by a part that comes later.
+    let spreads = Memo::new(move |_| match store.parts.progress(Part::Windows) {
+        Progress::Here(brought) if tolerances.get() => {
+            brought.spreads.map(|of_all| Arc::new(of_all(&store.resolved.read().harp)))
+        }
+        _ => None,
     });
     let curves = Memo::new(move |_| {
         let (resolved, design) = (store.resolved.read(), store.design.read());
@@ -142,7 +144,10 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
                     id="tolerances"
                     prop:checked=tolerances
                     aria-describedby="tolerances-hint"
-                    on:change=move |event| tolerances.set(event_target_checked(&event))
+                    on:change=move |event| {
+                        tolerances.set(event_target_checked(&event));
+                        store.need(Part::Windows);
+                    }
                 />
                 "Tolerances"
             </label>

@@ -8,6 +8,8 @@ use leptos::task::spawn_local;
 
 use super::super::browser;
 use super::{Store, View, Window};
+use crate::engine::analysis::Harp;
+use crate::engine::tolerance::Spreads;
 
 /// A part of the program that comes after the first screen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -120,6 +122,8 @@ pub struct Brought {
     pub arrive: fn(Store),
     /// What it does for others. It is asked only for what [`Act::part`] says is its own.
     pub act: fn(Store, Act),
+    /// How far off the figures of all strings can be, where this part works that out.
+    pub spreads: Option<fn(&Harp) -> Vec<Spreads>>,
 }
 
 impl Brought {
@@ -207,6 +211,15 @@ impl Store {
                     return;
                 }
                 browser::idle().await;
+            }
+        });
+    }
+
+    /// Asks for a part that is waited for. If it does not come, that is told.
+    pub fn need(self, part: Part) {
+        spawn_local(async move {
+            if self.bring(part).await.is_err() {
+                self.complain(MISSED);
             }
         });
     }
