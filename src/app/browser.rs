@@ -308,6 +308,15 @@ pub fn offer_bytes(name: &str, media_type: &str, bytes: &[u8]) -> Result<Handed,
     offer(name, media_type, &Uint8Array::from(bytes).into())
 }
 
+/// Hands what the browser itself made to it as a file.
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn offer_blob(name: &str, blob: &Blob) -> Result<Handed, NotHanded> {
+    offer(name, &blob.type_(), blob)
+}
+
 fn offer(name: &str, media_type: &str, content: &JsValue) -> Result<Handed, NotHanded> {
     let name = name.to_owned();
     match try_offer(&name, media_type, content) {

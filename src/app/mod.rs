@@ -18,6 +18,8 @@ mod panels;
 #[cfg(feature = "web")]
 mod parts;
 #[cfg(feature = "web")]
+mod pixels;
+#[cfg(feature = "web")]
 mod shelf;
 #[cfg(feature = "web")]
 mod stock_shelf;

@@ -14,7 +14,9 @@ use leptos::prelude::*;
 
 pub use self::kinds::{Ghost, Origin, Paper, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
-pub use self::parts::{Act, Brought, Fetching, NotFetched, Part, Parts, Progress, Show, Template};
+pub use self::parts::{
+    Act, Brought, Fetching, Format, NotFetched, Part, Parts, Picture, Progress, Show, Template,
+};
 use super::browser::{Handed, NotHanded};
 use super::grid::Selection;
 use crate::design::document::Design;
@@ -60,6 +62,8 @@ pub struct Store {
     pub paper: Paper,
     /// What the curves are compared with.
     pub ghost: RwSignal<Option<Ghost>>,
+    /// The two versions that are compared, each by its place; `None` is the design as it is now.
+    pub compared: RwSignal<(Option<usize>, Option<usize>)>,
     /// The stock list in use, every price with its currency.
     pub shop: RwSignal<Arc<StockList>>,
     /// What the frame bears, in a few words and in full.
@@ -106,6 +110,7 @@ impl Store {
                 group: RwSignal::new("shape"),
             },
             ghost: RwSignal::new(None),
+            compared: RwSignal::new((None, None)),
             shop: RwSignal::new(Arc::default()),
             frame: RwSignal::new((
                 "not worked out yet".to_owned(),

@@ -13,7 +13,8 @@ use web_sys::{HtmlCanvasElement, HtmlElement, MouseEvent, ResizeObserver};
 use super::chart_acts::go_to;
 use crate::app::canvas::paint;
 use crate::app::rows;
-use crate::app::store::Store;
+use crate::app::store::{Act, Format, Picture, Store};
+use crate::app::widgets::button::button;
 use crate::app::widgets::list::words;
 use crate::app::{browser, grid::Selection};
 use crate::charts::compass::Compass;
@@ -231,10 +232,18 @@ fn Choose(store: Store) -> impl IntoView {
             close();
         }
     };
+    let saved = |id: &'static str, words: &'static str, format: Format| {
+        button("tool", id, "", words, move || store.act(Act::SavePicture(Picture::Curves, format)))
+    };
     view! {
         <details class="choose" node_ref=list on:keydown=escape>
             <summary>"Curves"</summary>
-            <div class="choose-list">{boxes}<p class="hint">"At most five at once."</p></div>
+            <div class="choose-list">
+                {boxes}
+                <p class="hint">"At most five at once."</p>
+                {saved("curves-svg", "Save as SVG", Format::Svg)}
+                {saved("curves-png", "Save as PNG", Format::Png)}
+            </div>
         </details>
     }
 }

@@ -42,6 +42,7 @@ pub fn Header(store: Store) -> impl IntoView {
                     {button("tool", "table", "Save the table of all figures as CSV, for a spreadsheet", "Table", move || store.act(Act::SaveTable))}
                     {button("tool main", "link", "Copy a link that opens this very design", "Link", move || store.act(Act::CopyLink))}
                     {button("tool main", "card", "The stringing card, to print", "Card", move || store.window.set(Some(Window::Card)))}
+                    {button("tool", "report", "The design report for your file, to print: strings, curves, drawing, loads, findings, sources", "Report", move || store.window.set(Some(Window::Report)))}
                 </span>
                 <span class="tool-group">
                     <button type="button" class="tool" id="undo" title="Undo (Ctrl+Z)" disabled=move || !store.can_undo() on:click=move |_| store.undo()>"Undo"</button>

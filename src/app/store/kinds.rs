@@ -69,10 +69,18 @@ pub enum Window {
     Exchange,
     Card,
     OrderSheet,
+    Report,
     Missing,
     Link,
     Numbers,
     Keys,
+}
+
+impl Window {
+    /// Whether it shows a paper as it will be printed.
+    pub const fn is_paper(self) -> bool {
+        matches!(self, Self::Card | Self::OrderSheet | Self::Report)
+    }
 }
 
 /// A cell that is being typed into.
