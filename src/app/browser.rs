@@ -226,12 +226,6 @@ pub fn fresh_name() -> String {
     format!("{time:x}{chance:05x}")
 }
 
-/// Day, month from 1 and year, here and now.
-pub fn today() -> (u32, usize, u32) {
-    let now = Date::new_0();
-    (now.get_date(), now.get_month() as usize + 1, now.get_full_year())
-}
-
 /// The fragment of the address, without `#`.
 pub fn fragment() -> String {
     window().location().hash().unwrap_or_default().trim_start_matches('#').to_owned()

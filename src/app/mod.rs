@@ -12,6 +12,8 @@ mod browser;
 #[cfg(feature = "web")]
 mod canvas;
 #[cfg(feature = "web")]
+mod clock;
+#[cfg(feature = "web")]
 mod frame;
 #[cfg(feature = "web")]
 mod panels;

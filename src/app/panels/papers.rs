@@ -5,34 +5,17 @@ use leptos::prelude::*;
 
 use super::card::{NOT_PRINTED, PRINT_ROOT, usual_paper};
 use super::order;
-use crate::app::browser;
 use crate::app::store::{Store, View};
+use crate::app::{browser, clock, rows};
 use crate::design::compare::compare;
 use crate::design::document::{Design, VersionSpec};
 use crate::papers::html::html;
 use crate::papers::report::{self, Compared, Given};
 use crate::papers::sheet::{Paper, Sheet};
 
-const MONTHS: [&str; 12] = [
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-];
-
-/// `28 November 2026`
 fn today() -> String {
-    let (day, month, year) = browser::today();
-    let name = MONTHS.get(month.wrapping_sub(1)).copied().unwrap_or_default();
-    format!("{day} {name} {year}")
+    let (day, month, year) = clock::today();
+    rows::day_words(day, month, year)
 }
 
 /// The design report of the design that is open. Follows it.
