@@ -5,6 +5,7 @@ use std::fs::File;
 use std::io::{Read, Write, stderr, stdout};
 use std::process::ExitCode;
 
+use stringloft::design::advice::caution;
 use stringloft::design::table::{INPUT_COLUMNS, MOST_BYTES, report::report};
 
 const HELP: &str = "\
@@ -51,8 +52,11 @@ fn main() -> ExitCode {
             let ignored =
                 report.ignored.iter().map(|heading| format!("column \"{heading}\" is not used"));
             let said = if findings { report.findings } else { Vec::new() };
-            let notes: Vec<String> =
+            let mut notes: Vec<String> =
                 report.told.into_iter().chain(ignored).chain(said).map(at_file).collect();
+            if findings {
+                notes.push(caution().to_owned());
+            }
             say(&notes);
             print(&report.csv)
         }
@@ -76,7 +80,8 @@ fn help() -> ExitCode {
     let columns = INPUT_COLUMNS.join(", ");
     print(&format!(
         "{HELP}\nheadings that are read to the letter: {columns}, and wrap1_material, wrap1_mm, \
-         wrap1_width_mm, wrap1_packing_percent to wrap3_…; any order, not all are needed\n"
+         wrap1_width_mm, wrap1_packing_percent to wrap3_…; any order, not all are needed\n\n{}\n",
+        caution()
     ))
 }
 

@@ -202,7 +202,7 @@ fn words(sheet: &Sheet) -> String {
             }
             Block::Legend(lines) | Block::Remarks(lines) => out.push(lines.join(" ")),
             Block::Running(words) => out.push(words.clone()),
-            Block::Title(_) | Block::Closing(_) => {}
+            Block::Title(_) | Block::Closing(_) | Block::Caution(_) | Block::Figure(_) => {}
         }
     }
     out.join("\n")

@@ -226,12 +226,6 @@ pub fn fresh_name() -> String {
     format!("{time:x}{chance:05x}")
 }
 
-/// Day, month from 1 and year, here and now.
-pub fn today() -> (u32, usize, u32) {
-    let now = Date::new_0();
-    (now.get_date(), now.get_month() as usize + 1, now.get_full_year())
-}
-
 /// The fragment of the address, without `#`.
 pub fn fragment() -> String {
     window().location().hash().unwrap_or_default().trim_start_matches('#').to_owned()
@@ -306,6 +300,15 @@ pub fn offer_file(name: &str, media_type: &str, text: &str) -> Result<Handed, No
 /// When the browser does not take them.
 pub fn offer_bytes(name: &str, media_type: &str, bytes: &[u8]) -> Result<Handed, NotHanded> {
     offer(name, media_type, &Uint8Array::from(bytes).into())
+}
+
+/// Hands what the browser itself made to it as a file.
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn offer_blob(name: &str, blob: &Blob) -> Result<Handed, NotHanded> {
+    offer(name, &blob.type_(), blob)
 }
 
 fn offer(name: &str, media_type: &str, content: &JsValue) -> Result<Handed, NotHanded> {

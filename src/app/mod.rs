@@ -13,11 +13,15 @@ mod browser;
 #[cfg(feature = "web")]
 mod canvas;
 #[cfg(feature = "web")]
+mod clock;
+#[cfg(feature = "web")]
 mod frame;
 #[cfg(feature = "web")]
 mod panels;
 #[cfg(feature = "web")]
 mod parts;
+#[cfg(feature = "web")]
+mod pixels;
 #[cfg(feature = "web")]
 mod shelf;
 #[cfg(feature = "web")]

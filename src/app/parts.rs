@@ -15,7 +15,7 @@
 
 use leptos::prelude::*;
 
-use super::panels::card::{CardBar, OrderBar};
+use super::panels::card::{CardBar, OrderBar, ReportBar};
 use super::panels::choose::Choose;
 use super::panels::columns::ColumnsWindow;
 use super::panels::details::DetailsWindow;
@@ -33,7 +33,7 @@ use super::panels::order::Order;
 use super::panels::shelf::ShelfWindow;
 use super::panels::stock::StockWindow;
 use super::panels::versions::Versions;
-use super::panels::{summary, templates};
+use super::panels::{papers, pictures, summary, templates};
 use super::stock_shelf;
 use super::store::{Act, Brought, Fetching, NotFetched, Part, View, Window};
 use crate::engine::tolerance::spreads_of_all;
@@ -141,11 +141,13 @@ static PAPERS: Brought = Brought {
     windows: &[
         (Window::Card, |store| view! { <CardBar store=store/> }.into_any()),
         (Window::OrderSheet, |store| view! { <OrderBar store=store/> }.into_any()),
+        (Window::Report, |store| view! { <ReportBar store=store/> }.into_any()),
     ],
-    act: |store, act| {
-        if let Act::SaveTemplate(template) = act {
-            templates::save(store, template);
-        }
+    act: |store, act| match act {
+        Act::SaveTemplate(template) => templates::save(store, template),
+        Act::SavePicture(picture, format) => pictures::save(store, picture, format),
+        Act::LayPaper => papers::lay(store),
+        _ => papers::print(store),
     },
     ..NOTHING
 };

@@ -1,14 +1,25 @@
 //! The designs that this browser keeps: each under its own name, none ever written over by another.
 
+use std::fmt::Write as _;
+
 use thiserror::Error;
 
 use super::browser::{self, StorageError, Worked};
+use super::{clock, rows};
 use crate::design::document::Design;
 use crate::design::persist;
+use crate::design::resolve::resolve;
 use crate::engine::order::sort;
+use crate::engine::units::Length;
 
 const DESIGNS: &str = "stringloft/design/";
 const OPEN: &str = "stringloft/open";
+/// Under which it is kept when a design was changed last.
+const CHANGED: &str = "stringloft/changed/";
+/// Hexadecimal digits of the part of a name that is left to chance; those before are the time it was made at.
+const CHANCE_DIGITS: usize = 5;
+/// Height of the picture of a design.
+const PICTURE: f64 = 40.0;
 
 /// A design on the shelf.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,6 +30,10 @@ pub struct Shelved {
     pub title: String,
     /// Its strings, in words.
     pub strings: String,
+    /// The day on which it was changed last; empty where that is not known.
+    pub changed: String,
+    /// Its strings side by side, as SVG; empty for one that cannot be opened.
+    pub picture: String,
 }
 
 /// Where a design is kept.
@@ -43,10 +58,29 @@ pub enum Unread {
 ///
 /// When the browser does not take it.
 pub fn keep(id: &str, design: &Design) -> Result<Worked, StorageError> {
-    let kept = browser::keep(&key(id), &persist::write(design))?;
+    let kept = put(id, design)?;
     browser::note_kept();
     set_open(id);
     Ok(kept)
+}
+
+/// Keeps a design without opening it.
+///
+/// # Errors
+///
+/// When the browser does not take it.
+pub fn put(id: &str, design: &Design) -> Result<Worked, StorageError> {
+    let kept = browser::keep(&key(id), &persist::write(design))?;
+    // Where the browser does not take the date, the list goes by the day on which the design was begun.
+    let _ = browser::keep(&format!("{CHANGED}{id}"), &clock::now());
+    Ok(kept)
+}
+
+/// When a design was changed last, or else begun.
+fn changed_ms(id: &str) -> Option<u64> {
+    let noted = browser::kept(&format!("{CHANGED}{id}")).and_then(|ms| ms.parse().ok());
+    let begun = || u64::from_str_radix(id.get(..id.len().checked_sub(CHANCE_DIGITS)?)?, 16).ok();
+    noted.or_else(begun)
 }
 
 /// Remembers which design is open: in this tab, and for the next one that is opened.
@@ -84,21 +118,49 @@ pub fn last_open() -> Result<Option<(String, Design)>, Unread> {
     }
 }
 
-/// Everything on the shelf, the newest first.
+/// Everything on the shelf, the one that was changed last first.
 pub fn all() -> Vec<Shelved> {
-    let mut ids: Vec<String> = browser::kept_keys(DESIGNS);
-    sort(&mut ids, |one, other| one < other);
-    let ids = ids.iter().filter_map(|key| key.strip_prefix(DESIGNS));
-    ids.map(|id| match take(id) {
-        Ok(design) => {
-            Shelved { id: id.to_owned(), strings: strings(&design), title: titled(&design) }
-        }
+    let keys = browser::kept_keys(DESIGNS);
+    let ids = keys.iter().filter_map(|key| key.strip_prefix(DESIGNS));
+    let mut ids: Vec<(Option<u64>, &str)> = ids.map(|id| (changed_ms(id), id)).collect();
+    sort(&mut ids, |one, other| one > other);
+    ids.into_iter().map(|(ms, id)| shelved(id, ms)).collect()
+}
+
+fn shelved(id: &str, ms: Option<u64>) -> Shelved {
+    let (title, strings, picture) = match take(id) {
+        Ok(design) => (titled(&design), strings(&design), picture(&design)),
         Err(Unread::Spoilt { name, why }) => {
-            Shelved { id: id.to_owned(), strings: format!("cannot be opened: {why}"), title: name }
+            (name, format!("cannot be opened: {why}"), String::new())
         }
-        Err(gone) => Shelved { id: id.to_owned(), strings: String::new(), title: gone.to_string() },
-    })
-    .collect()
+        Err(gone) => (gone.to_string(), String::new(), String::new()),
+    };
+    let changed = ms.map(|ms| {
+        let (day, month, year) = clock::day_at(ms);
+        rows::day_words(day, month, year)
+    });
+    Shelved { id: id.to_owned(), title, strings, changed: changed.unwrap_or_default(), picture }
+}
+
+/// The lengths of the strings as bars, the lowest at the left: some ten bytes for each.
+fn picture(design: &Design) -> String {
+    let harp = resolve(design).harp;
+    let lengths: Vec<f64> =
+        harp.strings.iter().rev().map(|string| string.length.map_or(0.0, Length::to_mm)).collect();
+    let most = lengths.iter().copied().fold(0.0, f64::max);
+    if most <= 0.0 {
+        return String::new();
+    }
+    let count = lengths.len();
+    let mut text = format!(
+        "<svg viewBox=\"0 0 {} {PICTURE}\" preserveAspectRatio=\"none\" aria-hidden=\"true\" focusable=\"false\"><path d=\"",
+        3 * count
+    );
+    for (place, mm) in lengths.iter().enumerate() {
+        let _ = write!(text, "M{} {PICTURE}v-{:.0}", 3 * place + 1, PICTURE * mm / most);
+    }
+    text.push_str("\"/></svg>");
+    text
 }
 
 /// Takes a design off the shelf for good.
@@ -107,7 +169,10 @@ pub fn all() -> Vec<Shelved> {
 ///
 /// When the browser does not.
 pub fn remove(id: &str) -> Result<Worked, StorageError> {
-    browser::forget(&key(id))
+    let gone = browser::forget(&key(id))?;
+    // A date without its design is never read.
+    let _ = browser::forget(&format!("{CHANGED}{id}"));
+    Ok(gone)
 }
 
 /// What a design is called in a list.

@@ -15,7 +15,9 @@ use leptos::prelude::*;
 
 pub use self::kinds::{Ghost, NewHarp, Origin, Paper, Pasted, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
-pub use self::parts::{Act, Brought, Fetching, NotFetched, Part, Parts, Progress, Show, Template};
+pub use self::parts::{
+    Act, Brought, Fetching, Format, NotFetched, Part, Parts, Picture, Progress, Show, Template,
+};
 use super::browser::{Handed, NotHanded};
 use super::columns::{SETS, present};
 use super::grid::{Selection, Shown};
@@ -70,6 +72,8 @@ pub struct Store {
     pub ghost: RwSignal<Option<Ghost>>,
     /// Measurements on their way into a design.
     pub pasted: RwSignal<Pasted>,
+    /// The two versions that are compared, each by its place; `None` is the design as it is now.
+    pub compared: RwSignal<(Option<usize>, Option<usize>)>,
     /// The stock list in use, every price with its currency.
     pub shop: RwSignal<Arc<StockList>>,
     /// What the frame bears, in a few words and in full.
@@ -122,6 +126,7 @@ impl Store {
             new_harp: NewHarp::empty(),
             ghost: RwSignal::new(None),
             pasted: RwSignal::new(Pasted::default()),
+            compared: RwSignal::new((None, None)),
             shop: RwSignal::new(Arc::default()),
             frame: RwSignal::new((
                 "not worked out yet".to_owned(),

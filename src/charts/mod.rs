@@ -4,7 +4,8 @@
 //! Knows the engine and the document's units, not the page. In order, each using those before it:
 //! `palette`, `axis`, `quantity`, `marks`, `compass`, `pen`, `series`, `layout`, `draw`, `band`;
 //! `lofting`, `overlay` and `load_diagram` are the drawing of the harp and what lies over it; `wanted` is the curve that
-//! strings are chosen for; `recorded` is a drawing as a list, of which a canvas paints what changed.
+//! strings are chosen for; `recorded` is a drawing as a list, of which a canvas paints what changed; `picture` makes
+//! pictures that stand alone of curves and drawing.
 //!
 //! Nothing here lets plotters measure a text: in a browser that would put a styled element on the
 //! page, which costs a layout and which the page's content security policy forbids. Widths are
@@ -21,6 +22,7 @@ pub mod marks;
 pub mod overlay;
 pub mod palette;
 pub mod pen;
+pub mod picture;
 pub mod quantity;
 pub mod recorded;
 pub mod series;

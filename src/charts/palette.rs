@@ -65,6 +65,11 @@ impl Palette {
         }
     }
 
+    /// Ink on white, for files.
+    pub const fn white() -> Self {
+        Self { paper: rgb(0xffffff), ..Self::light() }
+    }
+
     /// Greys, for any printer.
     pub const fn print() -> Self {
         Self {
@@ -86,7 +91,8 @@ impl Palette {
 mod tests {
     use super::*;
 
-    const PALETTES: [Palette; 3] = [Palette::light(), Palette::dark(), Palette::print()];
+    const PALETTES: [Palette; 4] =
+        [Palette::light(), Palette::dark(), Palette::white(), Palette::print()];
 
     /// Contrast ratio of two colours.
     ///

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 
 use super::code::{Code, QUIET_MODULES};
 use super::sheet::{
-    Block, Closing, Column, Heading, Mark, Page, Paper, Sheet, Table, TableKind, TableRow,
+    Block, Closing, Column, Figure, Heading, Mark, Page, Paper, Sheet, Table, TableKind, TableRow,
 };
 
 /// The sheet as one `article`, to be put inside `#print-root`.
@@ -64,6 +64,18 @@ fn write_page(out: &mut String, page: &Page, paper: Paper) {
             Block::Remarks(remarks) => {
                 add(out, &format!("<p class=\"card-remarks\">{}</p>", lines(remarks)));
             }
+            Block::Caution(words) => {
+                add(out, &format!("<p class=\"card-caution\">{}</p>", lines(words)));
+            }
+            Block::Figure(Figure { svg, label }) => {
+                let label = escape(label);
+                add(
+                    out,
+                    &format!(
+                        "<figure class=\"card-figure\" role=\"img\" aria-label=\"{label}\">{svg}</figure>"
+                    ),
+                );
+            }
             Block::Closing(closing) => write_closing(out, closing),
         }
     }
@@ -105,6 +117,11 @@ fn write_table(out: &mut String, table: &Table) {
             TableKind::Strings => "strings",
             TableKind::StringsWithInches => "strings-inches",
             TableKind::Order => "order",
+            TableKind::Figures => "figures",
+            TableKind::Compared => "compared",
+            TableKind::Loads => "loads",
+            TableKind::Forces => "forces",
+            TableKind::Pairs => "pairs",
         },
         table.spacing,
         table.last_width
@@ -132,7 +149,7 @@ fn write_row(out: &mut String, row: &TableRow, table: &Table) {
         let _ = match index {
             0 => write!(out, "<th scope=\"row\" role=\"rowheader\"{class}>{words}</th>"),
             // The second cell of a string bears its mark.
-            1 if table.kind != TableKind::Order => {
+            1 if table.kind.has_marks() => {
                 write!(out, "<td role=\"cell\" class=\"string\">{}{words}</td>", mark(row.mark))
             }
             _ => write!(out, "<td role=\"cell\"{class}>{words}</td>"),

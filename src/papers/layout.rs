@@ -8,14 +8,14 @@ use crate::design::document::LengthUnit;
 use super::code::Code;
 use super::measure::wrap;
 use super::rows::MAKE_UP;
-use super::sheet::{Closing, Fact, Heading, Paper, TableRow};
+use super::sheet::{Closing, Fact, Heading, Paper, TableKind, TableRow};
 
 /// Size of all type but the title.
 pub const TYPE_PT: f64 = 8.0;
 /// Size of the title and height of its line; then those of a title too long for one line.
 pub const TITLES_PT_MM: [(f64, f64); 2] = [(15.0, 6.4), (11.0, 4.8)];
 /// A 96th of an inch. Browsers move lines of type to whole ones, so row heights are multiples of it.
-const PX_MM: f64 = 25.4 / 96.0;
+pub const PX_MM: f64 = 25.4 / 96.0;
 /// Height of a line.
 pub const LINE_MM: f64 = 12.0 * PX_MM;
 /// What a row adds to its lines, the most generous first. [`Table::spacing`] points here.
@@ -145,5 +145,26 @@ pub fn widths(paper: Paper, unit: LengthUnit, code_mm: f64) -> Vec<f64> {
     widths.extend(inch.then_some(13.5));
     widths.extend([cut, code_mm]);
     widths[MAKE_UP] = paper.inside_mm().0 - widths.iter().sum::<f64>();
+    widths
+}
+
+/// Widths of the columns of a table of a report; the one of nought takes what the others leave.
+pub const fn report_columns(kind: TableKind) -> &'static [f64] {
+    match kind {
+        TableKind::Figures => &[7.5, 12.5, 12.0, 0.0, 14.5, 12.5, 14.5, 13.5, 17.0, 15.0, 16.0],
+        TableKind::Compared => &[18.0, 16.0, 0.0, 24.0, 22.0, 22.0, 26.0, 20.0],
+        TableKind::Loads => &[34.0, 36.0, 0.0],
+        TableKind::Forces => &[0.0, 70.0],
+        _ => &[0.0, 56.0, 56.0],
+    }
+}
+
+/// The same on a paper.
+pub fn report_widths(kind: TableKind, paper: Paper) -> Vec<f64> {
+    let mut widths = report_columns(kind).to_vec();
+    let rest = paper.inside_mm().0 - widths.iter().sum::<f64>();
+    if let Some(free) = widths.iter_mut().find(|width| **width == 0.0) {
+        *free = rest;
+    }
     widths
 }

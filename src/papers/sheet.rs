@@ -82,6 +82,10 @@ pub enum Block {
     Legend(Vec<String>),
     /// The maker's remarks, a text for each line.
     Remarks(Vec<String>),
+    /// What to beware of, a text for each line.
+    Caution(Vec<String>),
+    /// A picture.
+    Figure(Figure),
     /// How to go about it, what to beware of, and the code to scan.
     Closing(Closing),
 }
@@ -107,6 +111,15 @@ pub struct Fact {
     pub lines: Vec<String>,
 }
 
+/// A picture with its measures in millimetres.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Figure {
+    /// As SVG that is our own: every text in it is escaped.
+    pub svg: String,
+    /// What it shows, for who cannot see it.
+    pub label: String,
+}
+
 /// What a table lists, which says how wide its columns are.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum TableKind {
@@ -116,6 +129,23 @@ pub enum TableKind {
     StringsWithInches,
     /// What is ordered.
     Order,
+    /// The strings of a report with their figures.
+    Figures,
+    /// The strings of two designs.
+    Compared,
+    /// The parts of a frame, judged.
+    Loads,
+    /// Forces.
+    Forces,
+    /// What differs, before and after.
+    Pairs,
+}
+
+impl TableKind {
+    /// Whether the second cell of a row bears the mark of its string.
+    pub const fn has_marks(self) -> bool {
+        matches!(self, Self::Strings | Self::StringsWithInches | Self::Figures)
+    }
 }
 
 /// Rows under column heads.

@@ -39,8 +39,9 @@ pub const STEPS: [&str; 8] = [
 /// What to beware of.
 pub const CAUTIONS: &str = "Strings under load can hurt. Wear eye protection, let tension down slowly, and keep your face \
      out of the plane of the strings. Another gauge or material changes the pull on the harp. Loads \
-     worked out for this design are estimates, no approval of a structure: if the soundboard, neck \
-     or pillar shows cracks or moves, ask a qualified maker before raising the pitch.";
+     worked out for this design are estimates, no approval of a structure: local rules and qualified \
+     practice come first. If the soundboard, neck or pillar shows cracks or moves, ask a qualified \
+     maker before raising the pitch.";
 
 /// What the instrument is called.
 pub fn title(design: &Design) -> String {

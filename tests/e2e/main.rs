@@ -20,6 +20,7 @@ mod lofting;
 mod maker;
 mod opening;
 mod parts;
+mod printing;
 mod shape;
 mod shots;
 mod stock;

@@ -1,9 +1,9 @@
-//! The papers on the screen, as they will be printed: the stringing card and the order list.
+//! The papers on the screen, as they will be printed: the stringing card, the order list and the design report.
 
 use leptos::ev;
 use leptos::prelude::*;
 
-use super::order;
+use super::{order, papers};
 use crate::app::browser;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
@@ -12,20 +12,24 @@ use crate::papers::card::card;
 use crate::papers::html::html;
 use crate::papers::sheet::{Paper, Sheet};
 
-/// The papers, with the words of a list.
-const PAPERS: [(&str, &str, Paper); 3] =
-    [("a4", "A4", Paper::A4), ("a5", "A5", Paper::A5), ("letter", "Letter", Paper::Letter)];
+/// Under which the browser keeps the paper that was chosen last.
+const CHOSEN: &str = "stringloft/paper";
+/// The papers of a card or an order.
+const PAPERS: &[Paper] = &Paper::ALL;
+/// The papers of a report, which has more columns.
+const LARGE: &[Paper] = &[Paper::A4, Paper::Letter];
 /// Where the pages stand: beside the app, so that printing can leave the app out.
 pub const PRINT_ROOT: &str = "print-root";
 
 /// Told where the browser opens no print dialog.
-const NOT_PRINTED: &str =
+pub const NOT_PRINTED: &str =
     "This browser did not open its print dialog. Print from the browser's own menu instead.";
 
 /// What is printed: its title, the button that opens it, and how it is made.
 struct Printed {
     title: &'static str,
     button: &'static str,
+    papers: &'static [Paper],
     sheet: fn(Store, Paper) -> Sheet,
 }
 
@@ -33,13 +37,36 @@ struct Printed {
 const CARD: Printed = Printed {
     title: "Stringing card",
     button: "card",
+    papers: PAPERS,
     sheet: |store, paper| {
         let link = store.address().unwrap_or_default();
         card(&store.design.read(), &store.analysis.read(), &link, paper)
     },
 };
 /// The order list.
-const ORDER: Printed = Printed { title: "Order list", button: "order-print", sheet: order::sheet };
+const ORDER: Printed =
+    Printed { title: "Order list", button: "order-print", papers: PAPERS, sheet: order::sheet };
+/// The design report.
+const REPORT: Printed = Printed {
+    title: "Design report",
+    button: "report",
+    papers: LARGE,
+    sheet: papers::report_sheet,
+};
+
+/// The paper that was chosen last, if it is one of these; else A4.
+fn chosen(papers: &[Paper]) -> Paper {
+    named(papers, &browser::kept(CHOSEN).unwrap_or_default())
+}
+
+fn named(papers: &[Paper], name: &str) -> Paper {
+    papers.iter().copied().find(|paper| paper.name() == name).unwrap_or_default()
+}
+
+/// The paper for what is printed without a window.
+pub fn usual_paper() -> Paper {
+    chosen(LARGE)
+}
 
 /// The bar above the stringing card.
 #[component]
@@ -53,14 +80,22 @@ pub fn OrderBar(store: Store) -> impl IntoView {
     bar(store, &ORDER)
 }
 
+/// The bar above the design report.
+#[component]
+pub fn ReportBar(store: Store) -> impl IntoView {
+    bar(store, &REPORT)
+}
+
 /// The bar above the pages. The pages themselves are put into [`PRINT_ROOT`].
 fn bar(store: Store, printed: &'static Printed) -> AnyView {
-    let paper = RwSignal::new("a4".to_owned());
-    let sheet = Memo::new(move |_| {
-        let chosen = paper.get();
-        let row = PAPERS.iter().find(|row| row.0 == chosen).unwrap_or(&PAPERS[0]);
-        html(&(printed.sheet)(store, row.2))
-    });
+    let paper = RwSignal::new(chosen(printed.papers));
+    let sheet = Memo::new(move |_| html(&(printed.sheet)(store, paper.get())));
+    let choose = move |event| {
+        let name = event_target_value(&event);
+        // Where the browser does not keep it, it is A4 again the next time.
+        let _ = browser::keep(CHOSEN, &name);
+        paper.set(named(printed.papers, &name));
+    };
     let is_card = printed.button == CARD.button;
     Effect::new(move |_| browser::fill(PRINT_ROOT, &sheet.read(), "preview-open"));
     on_cleanup(|| browser::fill(PRINT_ROOT, "", ""));
@@ -79,15 +114,18 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
         }
     });
     on_cleanup(move || escape.remove());
-    let papers =
-        PAPERS.map(|(key, name, _)| view! { <option value=key>{name}</option> }).collect_view();
+    let option = |one: &Paper| {
+        let (name, is_chosen) = (one.name(), *one == paper.get_untracked());
+        view! { <option value=name selected=is_chosen>{name}</option> }
+    };
+    let papers = printed.papers.iter().map(option).collect_view();
     Effect::new(move |_| browser::focus("print"));
     view! {
         <div class="card-bar" role="toolbar" aria-label=printed.title>
             <h2>{printed.title}</h2>
             <label>
                 "Paper "
-                <select id="paper" on:change=move |event| paper.set(event_target_value(&event))>
+                <select id="paper" on:change=choose>
                     {papers}
                 </select>
             </label>

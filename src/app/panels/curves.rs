@@ -13,7 +13,8 @@ use web_sys::{HtmlCanvasElement, HtmlElement, MouseEvent, ResizeObserver};
 use super::chart_acts::go_to;
 use crate::app::canvas::paint;
 use crate::app::rows;
-use crate::app::store::{Part, Progress, Store};
+use crate::app::store::{Act, Format, Part, Picture, Progress, Store};
+use crate::app::widgets::button::button;
 use crate::app::widgets::list::words;
 use crate::app::widgets::menu::menu;
 use crate::app::{browser, grid::Selection};
@@ -218,7 +219,17 @@ fn Choose(store: Store) -> impl IntoView {
             }
         })
         .collect_view();
-    let list = view! { {boxes}<p class="hint">"At most five at once."</p> };
+    let saved = |id: &'static str, words: &'static str, format: Format| {
+        button("menu-item", id, "", words, move || {
+            store.act(Act::SavePicture(Picture::Curves, format))
+        })
+    };
+    let list = view! {
+        {boxes}
+        <p class="hint">"At most five at once."</p>
+        {saved("curves-svg", "Save as SVG", Format::Svg)}
+        {saved("curves-png", "Save as PNG", Format::Png)}
+    };
     view! { <div class="choose">{menu("which-curves", "Curves", list.into_any())}</div> }
 }
 

@@ -149,6 +149,13 @@ fn share(store: Store) -> AnyView {
     };
     vec![
         opener(store, "card", "", "Stringing card", Window::Card),
+        opener(
+            store,
+            "report",
+            "For your file, to print: strings, curves, drawing, loads, findings, sources",
+            "Design report",
+            Window::Report,
+        ),
         item(
             "templates",
             "Templates at full size: DXF, SVG, PDF, and the schedule of pins",

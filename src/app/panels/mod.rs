@@ -24,6 +24,8 @@ mod notice;
 pub(super) mod numbers;
 pub(super) mod order;
 pub mod page;
+pub(super) mod papers;
+pub(super) mod pictures;
 pub(super) mod shelf;
 pub(super) mod stock;
 mod string_chart;

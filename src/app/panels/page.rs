@@ -23,6 +23,9 @@ use crate::app::{browser, parts};
 /// The parts of the page that F6 goes through.
 const PARTS: [&str; 2] = ["findings", "title"];
 
+/// Printed in place of the page where the part that lays papers is not here yet.
+const NOT_READY: &str = "<article class=\"sheet\"><p>Stringloft cannot print this yet, as a part of it has not arrived. Close this, then press Ctrl+P.</p></article>";
+
 /// Puts the page into the body and takes the shell away. With a link in the address, what reads it is fetched first,
 /// so that nobody sees another design in its place.
 pub fn start() {
@@ -72,6 +75,17 @@ fn mount(then: impl FnOnce(Store) + 'static) {
 #[component]
 fn Page(store: Store) -> impl IntoView {
     let _ = window_event_listener(ev::keydown, move |event| keys(store, &event));
+    let on_paper = move || store.window.with_untracked(|open| open.is_some_and(Window::is_paper));
+    let _ = window_event_listener(ev::beforeprint, move |_| match store.has(Part::Papers) {
+        _ if on_paper() => {}
+        true => store.act(Act::LayPaper),
+        false => browser::fill(PRINT_ROOT, NOT_READY, ""),
+    });
+    let _ = window_event_listener(ev::afterprint, move |_| {
+        if !on_paper() {
+            browser::fill(PRINT_ROOT, "", "");
+        }
+    });
     Effect::new(move |_| {
         let title = store.design.with(|design| titled(design));
         browser::set_title(&format!("{title} · Stringloft"));
@@ -102,8 +116,8 @@ fn Page(store: Store) -> impl IntoView {
     let split = Split::new(store);
     // Until its part is here the page stays in reach.
     let card_open = Memo::new(move |_| {
-        let paper = matches!(store.window.get(), Some(Window::Card | Window::OrderSheet));
-        paper && matches!(store.parts.progress(Part::Papers), Progress::Here(_))
+        store.window.get().is_some_and(Window::is_paper)
+            && matches!(store.parts.progress(Part::Papers), Progress::Here(_))
     });
     view! {
         <div
@@ -180,6 +194,11 @@ fn keys(store: Store, event: &KeyboardEvent) {
         }
         ("s", true) => {
             header::save(store);
+            true
+        }
+        // Once the papers are here the browser's own print asks for the paper.
+        ("p", true) if !store.has(Part::Papers) => {
+            store.act(Act::Print);
             true
         }
         ("f6", false) => {

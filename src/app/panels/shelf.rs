@@ -2,71 +2,188 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser;
 use crate::app::shelf::{self, Shelved};
 use crate::app::store::{Origin, Store};
-use crate::app::widgets::list::{either, list, part, while_so, words};
+use crate::app::widgets::button::button;
+use crate::app::widgets::fields::TextField;
+use crate::app::widgets::list::{Part, list, part, while_so, words};
 use crate::app::widgets::window::Window;
+use crate::design::document::Design;
+use crate::design::edit::{Edit, Field};
+use crate::design::letters::small;
 
-/// The list of kept designs: open one, or take one away.
+/// What is asked about a design before it is done.
+#[derive(Clone, PartialEq, Eq)]
+enum Asked {
+    Delete(String),
+    Rename(String),
+}
+
+/// What the window knows.
+#[derive(Clone, Copy)]
+struct Desk {
+    store: Store,
+    designs: RwSignal<Vec<Shelved>>,
+    asked: RwSignal<Option<Asked>>,
+    /// The name that is being typed.
+    name: RwSignal<String>,
+    /// Told here, as the window lies over the line of the page.
+    wrong: RwSignal<String>,
+}
+
+impl Desk {
+    fn open(self, id: String) {
+        match shelf::take(&id) {
+            Ok(design) => {
+                if self.store.tell(self.store.open(design, Origin::Kept(id)), "") {
+                    self.store.window.set(None);
+                }
+            }
+            Err(why) => self.wrong.set(format!("That design was not opened: {why}.")),
+        }
+    }
+
+    fn is_open(self, id: &str) -> bool {
+        matches!(&*self.store.origin.read(), Origin::Kept(open) if open == id)
+    }
+
+    /// Keeps a changed design under a name and shows the list anew.
+    fn put(self, from: &str, to: &str, change: impl FnOnce(&mut Design)) {
+        let done = shelf::take(from).map_err(|why| why.to_string()).and_then(|mut design| {
+            change(&mut design);
+            shelf::put(to, &design).map_err(|why| why.to_string())
+        });
+        match done {
+            Ok(_) => self.designs.set(shelf::all()),
+            Err(why) => self.wrong.set(format!("That was not done: {why}.")),
+        }
+    }
+
+    fn duplicate(self, id: &str) {
+        self.put(id, &browser::fresh_name(), |design| {
+            design.title = format!("{} (copy)", design.title).trim().to_owned();
+        });
+    }
+
+    fn rename(self, id: &str) {
+        let name = self.name.get_untracked();
+        self.asked.set(None);
+        if untrack(|| self.is_open(id)) {
+            self.store.send(&Edit::Text { field: Field::Title, text: name });
+            self.store.close_step();
+            self.store.keep_and_tell();
+            self.designs.set(shelf::all());
+        } else {
+            self.put(id, id, |design| design.title = name);
+        }
+    }
+
+    fn delete(self, id: &str) {
+        self.asked.set(None);
+        match shelf::remove(id) {
+            Ok(_) => self.designs.update(|designs| designs.retain(|design| design.id != id)),
+            Err(why) => self.wrong.set(format!("This browser did not delete that design: {why}.")),
+        }
+    }
+}
+
+/// The list of kept designs: open one, find it by its name, rename it, make a copy of it, or take it away.
 #[component]
 pub fn ShelfWindow(store: Store) -> impl IntoView {
     store.keep_and_tell();
-    let designs = RwSignal::new(shelf::all());
-    let asked = RwSignal::new(None::<String>);
-    // Told here, as the window lies over the line of the page.
-    let wrong = RwSignal::new(String::new());
-    let open = move |id: String| match shelf::take(&id) {
-        Ok(design) => {
-            if store.tell(store.open(design, Origin::Kept(id)), "") {
-                store.window.set(None);
-            }
-        }
-        Err(why) => wrong.set(format!("That design was not opened: {why}.")),
+    let desk = Desk {
+        store,
+        designs: RwSignal::new(shelf::all()),
+        asked: RwSignal::new(None),
+        name: RwSignal::new(String::new()),
+        wrong: RwSignal::new(String::new()),
     };
-    let remove = move |id: String| match shelf::remove(&id) {
-        Ok(_) => designs.update(|designs| designs.retain(|design| design.id != id)),
-        Err(why) => wrong.set(format!("This browser did not delete that design: {why}.")),
+    let sought = RwSignal::new(String::new());
+    let found = move || {
+        let sought = small(sought.get().trim());
+        let all = desk.designs.get().into_iter();
+        all.filter(|one| small(&one.title).contains(&sought)).map(|one| line(desk, one)).collect()
     };
-    let is_open = move |id: &str| store.origin.get() == Origin::Kept(id.to_owned());
-    let line = move |Shelved { id, title, strings }: Shelved| {
-        let (to_open, to_remove, to_ask, this, here) =
-            (id.clone(), id.clone(), id.clone(), id.clone(), id.clone());
-        view! {
-            <li>
-                <button type="button" class="link" on:click=move |_| open(to_open.clone())>{title}</button>
-                <span class="unit">{strings}</span>
-                {either(
-                    move || is_open(&here),
-                    || view! { <span class="unit">"open now"</span> }.into_any(),
-                    move || {
-                        let (this, to_ask, to_remove) = (this.clone(), to_ask.clone(), to_remove.clone());
-                        (move || if asked.get().as_deref() == Some(this.as_str()) {
-                            let to_remove = to_remove.clone();
-                            view! { <button type="button" class="cure" on:click=move |_| remove(to_remove.clone())>"Delete for good"</button> }.into_any()
-                        } else {
-                            let to_ask = to_ask.clone();
-                            view! { <button type="button" class="quiet" on:click=move |_| asked.set(Some(to_ask.clone()))>"Delete"</button> }.into_any()
-                        })
-                        .into_any()
-                    },
-                )}
-            </li>
-        }
-    };
+    let many = move || desk.designs.with(|designs| designs.len() > 4);
     view! {
         <Window title="Designs kept in this browser" on_close=move || store.window.set(None)>
             <p>"They stay on this device. Save a design as a file to keep it for good or to move it."</p>
-            <p class="wrong" role="alert">{words(move || wrong.get())}</p>
-            <ul class="shelf">
-                {list(move || {
-                    let line = |design: Shelved| part(&design.id.clone(), move || line(design).into_any());
-                    designs.get().into_iter().map(line).collect()
-                })}
-            </ul>
+            <p class="wrong" role="alert">{words(move || desk.wrong.get())}</p>
+            {while_so(many, move || {
+                let seek = move |text| sought.set(text);
+                view! { <TextField label="Find by name" value=Signal::derive(move || sought.get()) on_input=seek/> }.into_any()
+            })}
+            <ul class="shelf">{list(found)}</ul>
             {while_so(
-                move || designs.with(Vec::is_empty),
+                move || desk.designs.with(Vec::is_empty),
                 || view! { <p>"None yet. A design is kept here as soon as you change it."</p> }.into_any(),
             )}
         </Window>
+    }
+}
+
+fn line(desk: Desk, one: Shelved) -> Part {
+    let key = (one.id.clone(), one.title.clone(), one.changed.clone(), one.picture.clone());
+    part(&key, move || {
+        let Shelved { id, title, strings, changed, picture } = one;
+        let readable = !picture.is_empty() || !strings.starts_with("cannot");
+        let to_open = id.clone();
+        let day =
+            if changed.is_empty() { String::new() } else { format!(", changed on {changed}") };
+        view! {
+            <li>
+                <span class="shelf-picture" inner_html=picture></span>
+                <span class="shelf-words">
+                    <button type="button" class="link" on:click=move |_| desk.open(to_open.clone())>{title}</button>
+                    <span class="unit">{strings}{day}</span>
+                </span>
+                <span class="shelf-acts">{move || acts(desk, id.clone(), readable)}</span>
+            </li>
+        }
+        .into_any()
+    })
+}
+
+/// What can be done with a design, or what is asked before it is done.
+fn acts(desk: Desk, id: String, readable: bool) -> AnyView {
+    let is_open = desk.is_open(&id);
+    let (first, second) = (id.clone(), id.clone());
+    match desk.asked.get() {
+        Some(Asked::Delete(asked)) if asked == id => view! {
+            {button("cure", "", "", "Delete for good", move || desk.delete(&first))}
+            {button("quiet", "", "", "Leave it", move || desk.asked.set(None))}
+        }
+        .into_any(),
+        Some(Asked::Rename(asked)) if asked == id => view! {
+            <TextField label="New name" value=Signal::derive(move || desk.name.get()) on_input=move |text| desk.name.set(text)/>
+            {button("cure", "", "", "Rename", move || desk.rename(&first))}
+            {button("quiet", "", "", "Leave it", move || desk.asked.set(None))}
+        }
+        .into_any(),
+        _ => {
+            let rename = move || {
+                // The client's name is no part of it.
+                let name = shelf::take(&first).map(|design| design.title).unwrap_or_default();
+                desk.name.set(name);
+                desk.asked.set(Some(Asked::Rename(first.clone())));
+            };
+            let delete = {
+                let id = id.clone();
+                move || desk.asked.set(Some(Asked::Delete(id.clone())))
+            };
+            view! {
+                {readable.then(|| view! {
+                    {button("quiet", "", "", "Rename", rename)}
+                    {button("quiet", "", "", "Duplicate", move || desk.duplicate(&second))}
+                })}
+                {if is_open {
+                    view! { <span class="unit">"open now"</span> }.into_any()
+                } else {
+                    button("quiet", "", "", "Delete", delete)
+                }}
+            }
+            .into_any()
+        }
     }
 }

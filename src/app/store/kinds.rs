@@ -126,11 +126,19 @@ pub enum Window {
     Exchange,
     Card,
     OrderSheet,
+    Report,
     Missing,
     Link,
     Numbers,
     Columns,
     Keys,
+}
+
+impl Window {
+    /// Whether it shows a paper as it will be printed.
+    pub const fn is_paper(self) -> bool {
+        matches!(self, Self::Card | Self::OrderSheet | Self::Report)
+    }
 }
 
 /// A cell that is being typed into.

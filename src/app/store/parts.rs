@@ -45,6 +45,12 @@ pub enum Act {
     CopyLink,
     /// Hands a file of the drawing to the browser.
     SaveTemplate(Template),
+    /// Hands a picture of the curves or the drawing to the browser.
+    SavePicture(Picture, Format),
+    /// Puts what is open on paper, for the browser to print.
+    LayPaper,
+    /// Prints what is open.
+    Print,
 }
 
 impl Act {
@@ -54,9 +60,25 @@ impl Act {
             Self::TellFrame => Part::Drawing,
             Self::OpenLink | Self::OpenTable(..) | Self::SaveTable => Part::Files,
             Self::CopyLink => Part::Windows,
-            Self::SaveTemplate(_) => Part::Papers,
+            Self::SaveTemplate(_) | Self::SavePicture(..) | Self::LayPaper | Self::Print => {
+                Part::Papers
+            }
         }
     }
+}
+
+/// What a picture shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Picture {
+    Curves,
+    Drawing,
+}
+
+/// How a picture is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Format {
+    Svg,
+    Png,
 }
 
 /// A file of the drawing.
@@ -97,7 +119,7 @@ impl Part {
         match window {
             Window::Stock | Window::Exchange => Self::Stock,
             Window::Materials | Window::Numbers => Self::Numbers,
-            Window::Card | Window::OrderSheet => Self::Papers,
+            Window::Card | Window::OrderSheet | Window::Report => Self::Papers,
             Window::New
             | Window::Shelf
             | Window::Instrument

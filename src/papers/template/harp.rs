@@ -6,8 +6,9 @@
 
 use kurbo::{BezPath, PathEl};
 
-use super::model::{Anchor, Layer, LayerKind, PointMm, Shape, Template};
+use super::model::{Anchor, Extent, Layer, LayerKind, PointMm, Shape, Template, type_pt};
 use super::schedule::{Feature, Schedule, ScheduleRow};
+use crate::design::advice::caution;
 use crate::design::document::Design;
 use crate::design::resolve::{Drills, Resolved};
 use crate::engine::analysis::Analysis;
@@ -15,6 +16,7 @@ use crate::engine::geometry::{Band, Contact, Placed, lay_out};
 use crate::engine::pitch::{Letter, Note};
 use crate::engine::structure::frame;
 use crate::engine::units::Length;
+use crate::papers::measure::wrap;
 
 /// What the point 0, 0 is.
 const ORIGIN: &str = "where the lowest string meets the soundboard";
@@ -32,6 +34,8 @@ const LEGEND: [(Contact, &str); 3] = [
 ];
 /// Height of the numbers of the strings.
 const LETTER_MM: f64 = 3.0;
+/// The caution is at least so wide.
+const LEAST_CAUTION_MM: f64 = 120.0;
 /// From a place to the number beside it, along the string.
 const BESIDE_MM: f64 = 6.0;
 /// The most letters of the title; a template takes no endless ones.
@@ -81,12 +85,30 @@ pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Te
             layer(LayerKind::Text, placed.iter().flat_map(numbers).collect()),
         ]
     };
-    Template {
+    let mut template = Template {
         title: title.chars().take(MOST_TITLE).collect(),
         notes,
         origin: ORIGIN.to_owned(),
         layers,
+    };
+    let words = template.extent().map(|extent| warned(&extent)).unwrap_or_default();
+    if let Some(text) = template.layers.iter_mut().find(|layer| layer.kind == LayerKind::Text) {
+        text.shapes.extend(words);
     }
+    template
+}
+
+/// The caution below the drawing, so that it goes with every file of it.
+fn warned(drawn: &Extent) -> Vec<Shape> {
+    let width_mm = drawn.width_mm().max(LEAST_CAUTION_MM);
+    let lines = wrap(caution(), width_mm, type_pt(LETTER_MM), usize::MAX);
+    let mut y_mm = drawn.bottom_mm - BESIDE_MM;
+    let line = |text: String| {
+        y_mm -= 2.0 * LETTER_MM;
+        let at = PointMm::new(drawn.left_mm, y_mm);
+        Shape::Text { at, height_mm: LETTER_MM, text, angle_deg: 0.0, anchor: Anchor::Start }
+    };
+    lines.into_iter().map(line).collect()
 }
 
 /// The points of the drawing as a list, string by string from the highest, each with its drill.
@@ -129,7 +151,8 @@ pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Sc
             }
         }));
     }
-    Schedule { origin: ORIGIN.to_owned(), rows }
+    // The table has no other place for words about the whole.
+    Schedule { origin: format!("{ORIGIN}. {}", caution()), rows }
 }
 
 /// The strings that are not drawn, in a sentence.

@@ -13,6 +13,7 @@ use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
 use crate::app::widgets::list::{Part, either, list, part, while_so, words};
 use crate::app::widgets::window::Window;
+use crate::design::advice;
 use crate::design::display;
 use crate::design::document::Design;
 use crate::design::edit::Column;
@@ -370,6 +371,7 @@ pub fn MissingWindow(store: Store) -> impl IntoView {
                 || view! { <p>"Nothing was guessed. What was not measured, or cannot be read, is listed here; what can be worked out without it stands in the chart already. This list is kept under What is missing, beside the findings."</p> }.into_any(),
             )}
             <ol class="missing-list" id="missing-list">{list(move || found.get().into_iter().map(line).collect())}</ol>
+            <p class="caution">{advice::caution()}</p>
         </Window>
     }
 }

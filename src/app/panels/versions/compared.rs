@@ -57,6 +57,7 @@ pub fn Compared(
         // Another design that is opened takes the curves away, and gets those of its own.
         store.origin.track();
         store.ghost.set(ghost.get());
+        store.compared.set(sides.get());
     });
     on_cleanup(move || store.ghost.set(None));
     let choices = move || {

@@ -4,12 +4,12 @@ use leptos::prelude::*;
 use web_sys::KeyboardEvent;
 
 use super::Analyses;
-use crate::app::browser;
 use crate::app::rows::{self, VersionWords};
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::TextField;
 use crate::app::widgets::list::{either, list, part, words};
+use crate::app::{browser, clock};
 use crate::design::document::VersionSpec;
 use crate::design::edit::Edit;
 
@@ -57,7 +57,7 @@ pub fn Kept(store: Store, versions: Memo<Vec<VersionSpec>>, analyses: Analyses) 
 #[component]
 fn KeepLine(store: Store) -> impl IntoView {
     let name = RwSignal::new(String::new());
-    let (day, month, year) = browser::today();
+    let (day, month, year) = clock::today();
     let date = RwSignal::new(rows::day_words(day, month, year));
     let keep = move || {
         let before = store.design.with_untracked(|design| design.versions.len());

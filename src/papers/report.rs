@@ -1,0 +1,316 @@
+//! The design report for the maker's file, and shorter papers of what is open on the page: each is made of the same
+//! sections.
+//!
+//! Its pages are laid by [`pager`].
+
+use super::code::design_mark;
+use super::layout::{FOOT_MM, GAP_MM, PX_MM, RESERVE_MM, TYPE_PT, lines_mm, report_widths};
+use super::measure::{clean, width_mm, wrap};
+use super::pager::{self, Pager, cell};
+use super::report_words::{
+    Row, assumptions, differing, findings, forces, heads, part_rows, sources, string_rows, summary,
+};
+use super::sheet::{Block, Figure, Mark, Paper, Sheet, Table, TableKind, TableRow};
+use super::words::{CAUTIONS_TITLE, facts, title};
+use crate::charts::lofting::{self, over};
+use crate::charts::palette::Palette;
+use crate::charts::picture::{self, Picture};
+use crate::charts::series::Curves;
+use crate::design::advice::caution;
+use crate::design::bearing_words;
+use crate::design::compare::{Comparison, Pair};
+use crate::design::document::Design;
+use crate::design::letters::{capital, small};
+use crate::design::resolve::Resolved;
+use crate::engine::analysis::Analysis;
+use crate::engine::bearing::{Borne, borne};
+use crate::engine::figure::Figure as OfString;
+use crate::engine::geometry::{Band, lay_out};
+
+/// The spacing of the rows: index into the layout's list.
+const SPACING: usize = 4;
+/// Curves in one picture, one above the other.
+const CURVES_IN_ONE: usize = 3;
+/// Height of a curve with its title, and of the legend and the axis of a picture, in pixels.
+const CURVE_PX: u32 = 150;
+const AXIS_PX: u32 = 76;
+/// The drawing stands no higher, so that its title has room on the page.
+const DRAWING_MM: f64 = 225.0;
+/// The curves of a design report.
+const CURVES: [OfString; 6] = [
+    OfString::Length,
+    OfString::Gauge,
+    OfString::Tension,
+    OfString::PluckStiffness,
+    OfString::LoadShare,
+    OfString::Partial8,
+];
+
+/// What a report is made from.
+#[derive(Clone, Copy)]
+pub struct Given<'a> {
+    pub design: &'a Design,
+    pub resolved: &'a Resolved,
+    pub analysis: &'a Analysis,
+    /// The day on which it is printed.
+    pub today: &'a str,
+}
+
+/// Two designs under their names, and what differs.
+pub struct Compared<'a> {
+    pub names: [&'a str; 2],
+    pub found: &'a Comparison,
+    /// The curves that are shown, where the second is the design as it is now.
+    pub curves: Option<&'a [OfString]>,
+}
+
+/// The design report: everything about the harp.
+pub fn report(given: &Given<'_>, paper: Paper) -> Sheet {
+    let mut laid = Laid::new("Design report", given, paper);
+    laid.title("Summary");
+    summary(given.design, given.analysis).iter().for_each(|line| laid.text(line));
+    let (band, borne) = laid.frame();
+    laid.text(&bearing_words::summary(&borne.bearing));
+    laid.caution();
+    laid.remarks();
+    laid.strings();
+    laid.curves(&CURVES, None);
+    laid.drawing(&band, &borne, "measures");
+    laid.loads(&band, &borne);
+    laid.findings();
+    laid.title("Sources of the numbers");
+    laid.list(&sources(&given.resolved.harp));
+    laid.text(
+        "The formulas, their sources, how far they hold and how each was checked stand in Stringloft under Numbers.",
+    );
+    laid.finish()
+}
+
+/// The strings and the curves that are shown.
+pub fn chart(given: &Given<'_>, shown: &[OfString], paper: Paper) -> Sheet {
+    let mut laid = Laid::new("String chart", given, paper);
+    laid.strings();
+    laid.curves(shown, None);
+    laid.findings();
+    laid.caution();
+    laid.finish()
+}
+
+/// The drawing with what lies over it.
+pub fn drawing(given: &Given<'_>, over: &str, paper: Paper) -> Sheet {
+    let mut laid = Laid::new("Drawing", given, paper);
+    let (band, borne) = laid.frame();
+    laid.text(&bearing_words::summary(&borne.bearing));
+    laid.caution();
+    laid.drawing(&band, &borne, over);
+    laid.finish()
+}
+
+/// Two versions, or one and the design as it is now.
+pub fn comparison(given: &Given<'_>, compared: &Compared<'_>, paper: Paper) -> Sheet {
+    let mut laid = Laid::new("Versions compared", given, paper);
+    let [before, after] = compared.names.map(clean);
+    laid.text(&format!("Before: {before}. After: {after}."));
+    let pairs = |pairs: &[Pair]| {
+        let row =
+            |pair: &Pair| Row::of([capital(&pair.name), pair.before.clone(), pair.after.clone()]);
+        pairs.iter().map(row).collect::<Vec<_>>()
+    };
+    laid.table("Totals", TableKind::Pairs, pairs(&compared.found.totals));
+    laid.table("Settings that differ", TableKind::Pairs, pairs(&compared.found.settings));
+    let rows = differing(compared.found);
+    if rows.is_empty() {
+        laid.text("No string differs.");
+    }
+    laid.table("Strings that differ, before → after", TableKind::Compared, rows);
+    if let Some(shown) = compared.curves {
+        laid.curves(shown, Some(&compared.found.ghost));
+    }
+    laid.caution();
+    laid.finish()
+}
+
+/// A report that is being laid.
+struct Laid<'a> {
+    given: Given<'a>,
+    paper: Paper,
+    kind: &'static str,
+    title: String,
+    pager: Pager,
+}
+
+impl<'a> Laid<'a> {
+    fn new(kind: &'static str, given: &Given<'a>, paper: Paper) -> Self {
+        let (wide, high) = paper.inside_mm();
+        let title = title(given.design);
+        let mark = design_mark(given.design);
+        let facts = facts(given.design, given.analysis, mark.clone());
+        let heading = pager::heading(kind, &title, facts, paper);
+        let end = format!(" — {}, design mark {mark}", small(kind));
+        let name = wrap(&title, wide - width_mm(&end, TYPE_PT), TYPE_PT, 1).concat();
+        let pager = Pager::new(high - RESERVE_MM - FOOT_MM, heading, format!("{name}{end}"));
+        Self { given: *given, paper, kind, title, pager }
+    }
+
+    fn lines_of(&self, text: &str) -> Vec<String> {
+        wrap(text, self.paper.inside_mm().0, TYPE_PT, usize::MAX)
+    }
+
+    fn text(&mut self, text: &str) {
+        if !text.is_empty() {
+            self.pager.lines(&self.lines_of(text), Block::Legend);
+        }
+    }
+
+    fn title(&mut self, words: &str) {
+        self.pager.title(words, lines_mm(2) + GAP_MM);
+    }
+
+    /// Sentences below each other.
+    fn list(&mut self, lines: &[String]) {
+        let all: Vec<String> =
+            lines.iter().flat_map(|line| self.lines_of(&format!("– {}", clean(line)))).collect();
+        self.pager.lines(&all, Block::Legend);
+    }
+
+    fn caution(&mut self) {
+        let text = format!("{CAUTIONS_TITLE} {}", caution());
+        // Bold type is wider.
+        let lines = wrap(&text, 0.93 * self.paper.inside_mm().0, TYPE_PT, usize::MAX);
+        self.pager.keep(lines_mm(lines.len()) + GAP_MM);
+        self.pager.lines(&lines, Block::Caution);
+    }
+
+    fn remarks(&mut self) {
+        let remarks = clean(&self.given.design.remarks);
+        if !remarks.is_empty() {
+            self.pager.lines(&self.lines_of(&format!("Remarks: {remarks}")), Block::Remarks);
+        }
+    }
+
+    fn table(&mut self, title: &str, kind: TableKind, rows: Vec<Row>) {
+        let widths = report_widths(kind, self.paper);
+        let row = |row: Row| {
+            let words = row.cells.iter().enumerate().take(widths.len());
+            let cells = words.map(|(index, words)| cell(words, &widths, index)).collect();
+            TableRow { mark: row.mark, opens_octave: row.mark == Some(Mark::C), cells }
+        };
+        let table = Table {
+            kind,
+            columns: heads(kind, &self.given.design.units),
+            rows: rows.into_iter().map(row).collect(),
+            spacing: SPACING,
+            last_width: 0,
+        };
+        self.pager.table(title, &table, &[]);
+    }
+
+    fn strings(&mut self) {
+        let Given { design, analysis, .. } = self.given;
+        let (rows, legend) = string_rows(design, analysis);
+        if rows.is_empty() {
+            self.title("String chart");
+            self.text("There are no strings yet.");
+            return;
+        }
+        self.table("String chart", TableKind::Figures, rows);
+        self.text(&legend);
+    }
+
+    fn figure(&mut self, title: &str, label: &str, picture: &Picture, most_high: f64) {
+        let wide = self.paper.inside_mm().0;
+        let high = picture.height(wide);
+        let (wide, high) =
+            if high > most_high { (wide * most_high / high, most_high) } else { (wide, high) };
+        self.pager.title(title, high + GAP_MM);
+        let svg = picture.svg(wide, high, "mm");
+        let figure = Figure { svg, label: label.to_owned() };
+        self.pager.put(Block::Figure(figure), high + GAP_MM);
+    }
+
+    fn curves(&mut self, shown: &[OfString], ghost: Option<&Analysis>) {
+        let Given { design, resolved, analysis, .. } = self.given;
+        if analysis.strings.is_empty() {
+            return;
+        }
+        let wide = self.paper.inside_mm().0 / PX_MM;
+        for some in shown.chunks(CURVES_IN_ONE) {
+            let made = Curves::build(analysis, &resolved.harp, &design.units, some, ghost, None);
+            let count = u32::try_from(some.len()).unwrap_or(1);
+            #[expect(
+                clippy::cast_possible_truncation,
+                clippy::cast_sign_loss,
+                reason = "the width of a sheet of paper"
+            )]
+            let size = (wide as u32, CURVE_PX * count + AXIS_PX);
+            let picture = picture::curves(&made, Palette::print(), size);
+            let names: Vec<&str> = made.panels.iter().map(|panel| &*panel.title).collect();
+            let label = format!("Curves across the compass: {}", names.join("; "));
+            self.figure("Curves, bass at the left", &label, &picture, f64::INFINITY);
+        }
+    }
+
+    fn frame(&self) -> (Band, Borne) {
+        let Given { resolved, analysis, .. } = self.given;
+        let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
+        let borne = borne(&band, &resolved.harp, analysis, &resolved.geometry, &resolved.build);
+        (band, borne)
+    }
+
+    fn drawing(&mut self, band: &Band, borne: &Borne, over: &str) {
+        let Given { design, resolved, analysis, .. } = self.given;
+        let scene = lofting::scene(design, resolved, analysis, band);
+        let bearing = Some(&borne.bearing);
+        let given =
+            over::Given { design, resolved, analysis, band, scene: &scene, bearing, marked: 0 };
+        let caption = over::kind(over).2(&given).caption;
+        let size = (self.paper.inside_mm().0 / PX_MM, DRAWING_MM / PX_MM);
+        match picture::drawing(&given, over, Palette::print(), size) {
+            Some(picture) => {
+                let title = "Drawing from the side, not to size";
+                self.figure(title, "Drawing of the harp from the side", &picture, DRAWING_MM);
+                self.text(&caption);
+            }
+            None => {
+                self.title("Drawing");
+                self.text("There is nothing to draw yet: the strings have no lengths.");
+            }
+        }
+    }
+
+    fn loads(&mut self, band: &Band, borne: &Borne) {
+        let Given { design, analysis, .. } = self.given;
+        let units = design.units;
+        if borne.loads.pulls.is_empty() {
+            self.title("Loads, estimated");
+            self.text("There are no loads yet: the strings lack notes, lengths or make-ups.");
+            return;
+        }
+        let parts = part_rows(&bearing_words::verdicts(&borne.bearing, band, analysis, units));
+        self.table("Loads, estimated", TableKind::Loads, parts);
+        if let Err(error) = &borne.bearing.frame {
+            self.text(&capital(&format!("the frame is not judged: {error}.")));
+        }
+        self.text(&bearing_words::summary(&borne.bearing));
+        self.caution();
+        self.table("Forces, estimated", TableKind::Forces, forces(&borne.bearing, units));
+        self.title("Taken for granted of the frame");
+        self.list(&assumptions(design));
+    }
+
+    fn findings(&mut self) {
+        let Given { design, resolved, analysis, .. } = self.given;
+        let found = findings(design, resolved, analysis);
+        self.title("Findings");
+        if found.is_empty() {
+            self.text("No findings on the strings.");
+        }
+        self.list(&found);
+    }
+
+    fn finish(mut self) -> Sheet {
+        self.text(&format!("Printed on {} from Stringloft.", clean(self.given.today)));
+        let title = format!("{}: {}", self.kind, self.title);
+        Sheet { paper: self.paper, title, pages: self.pager.finish() }
+    }
+}
