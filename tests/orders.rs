@@ -118,7 +118,7 @@ fn words(sheet: &Sheet) -> String {
                 }
             }
             Block::Legend(lines) | Block::Remarks(lines) => out.push(lines.join(" ")),
-            Block::Closing(_) => {}
+            Block::Closing(_) | Block::Caution(_) | Block::Figure(_) => {}
         }
     }
     out.join("\n")

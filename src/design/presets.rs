@@ -104,6 +104,17 @@ impl OpenTuning {
     }
 }
 
+/// The mechanism that is usual for a compass: two discs for each string of a harp of 40 strings or
+/// more that is tuned all in flats, else levers. Common practice, no source.
+pub fn usual_mechanism(low: Note, high: Note, open: &OpenTuning) -> MechanismKind {
+    let all_flat = open.signs.len() == 7 && open.signs.iter().all(|(_, sign)| *sign == -1);
+    if all_flat && high.step() - low.step() + 1 >= 40 {
+        MechanismKind::DoubleDisc
+    } else {
+        MechanismKind::Lever
+    }
+}
+
 /// How many of the lowest strings of a harp have no discs: two on a pedal harp of 46 strings or more.
 /// Common practice, no source.
 pub const fn without_discs(strings: usize, kind: MechanismKind) -> usize {
@@ -156,6 +167,14 @@ mod tests {
 
     fn note(text: &str) -> Note {
         text.parse().unwrap()
+    }
+
+    #[test]
+    fn a_large_harp_in_flats_has_discs_and_others_levers() {
+        let usual = |low, high, open| usual_mechanism(note(low), note(high), &OPEN_TUNINGS[open]);
+        assert_eq!(usual("C1", "G7", 7), MechanismKind::DoubleDisc);
+        assert_eq!(usual("C1", "G7", 5), MechanismKind::Lever);
+        assert_eq!(usual("C2", "C7", 7), MechanismKind::Lever);
     }
 
     #[test]
