@@ -5,6 +5,7 @@
 
 #[allow(dead_code, reason = "a helper may wait for its test")]
 mod browser;
+mod driver;
 #[allow(dead_code, reason = "a helper may wait for its test")]
 mod paper;
 #[allow(dead_code, reason = "a helper may wait for its test")]
