@@ -388,9 +388,8 @@ fn fill(notes: &mut [Option<Note>], names: &[Option<Name>]) -> usize {
         {
             let steps = note.step() - first.step();
             if usize::try_from(steps.abs()) == Ok(at - from) {
-                for between in from + 1..at {
-                    let moved = i32::try_from(between - from).unwrap_or(0) * steps.signum();
-                    notes[between] = first.moved(moved, sign);
+                for (down, between) in (1..).zip(&mut notes[from + 1..at]) {
+                    *between = first.moved(down * steps.signum(), sign);
                     count += 1;
                 }
             }

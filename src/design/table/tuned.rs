@@ -45,7 +45,7 @@ pub(super) fn tuning_of(
         let Ok(Pitch::Frequency(hz)) = typed::pitch(text) else { continue };
         match string.note.parse() {
             Ok(note) => {
-                beside.push(Beside { row, note, hz: hz.to_hz(), room: room(text, hz.to_hz()) })
+                beside.push(Beside { row, note, hz: hz.to_hz(), room: room(text, hz.to_hz()) });
             }
             Err(_) if string.note.is_empty() => string.note.clone_from(text),
             Err(_) => {}
