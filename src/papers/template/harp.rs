@@ -396,7 +396,15 @@ mod tests {
             assert_eq!(shapes(&drawn, LayerKind::Strings).len(), count, "{key}");
             assert_eq!(shapes(&drawn, LayerKind::Holes).len(), 2 * count, "{key}");
             assert_eq!(shapes(&drawn, LayerKind::Pins).len(), 4 * count, "{key}");
-            assert_eq!(shapes(&drawn, LayerKind::Text).len(), 2 * count, "{key}");
+            // The numbers stand along the strings, the caution is level.
+            let words = shapes(&drawn, LayerKind::Text).iter().filter_map(|shape| match shape {
+                Shape::Text { text, angle_deg, .. } => Some((text.as_str(), *angle_deg)),
+                _ => None,
+            });
+            let (level, along): (Vec<_>, Vec<_>) = words.partition(|(_, angle)| *angle == 0.0);
+            assert_eq!(along.len(), 2 * count, "{key}");
+            let level: Vec<&str> = level.into_iter().map(|(text, _)| text).collect();
+            assert_eq!(level.join(" "), caution(), "{key}");
             let touched: usize = placed.iter().map(|placed| placed.contacts.len()).sum();
             // A cross and a bar, a cross and a circle, a cross and two circles.
             for (layer, kind, each) in [
