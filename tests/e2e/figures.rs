@@ -44,6 +44,8 @@ async fn every_word_of_every_sample_is_the_same_in_the_browser() {
     let browser = Browser::open(Screen::LAPTOP).await;
     browser.open_app(&site.url()).await;
     browser.ask("localStorage.setItem('stringloft/columns', 'all'); return 1").await;
+    // Another fragment alone would not begin the page again.
+    browser.goto("about:blank").await;
     for sample in &SAMPLES {
         let design = sample.design();
         browser

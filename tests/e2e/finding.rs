@@ -108,12 +108,13 @@ async fn columns_are_chosen_and_stay() {
 async fn a_small_page_keeps_header_and_summary_low() {
     let site = Site::of_build("/");
     let zoomed = Screen { width: 683, height: 384, scale: 2.0, ..Screen::LAPTOP };
-    for (screen, share) in [(zoomed, 0.25), (Screen::PHONE, 0.3)] {
+    // On a phone the summary is read before the chart, and the header has two rows.
+    for (screen, parts) in [(zoomed, "['.top', '.summary']"), (Screen::PHONE, "['.top']")] {
         let browser = Browser::open(screen).await;
         browser.open_app(&site.url()).await;
         let low = format!(
             "const end = (part) => document.querySelector(part).getBoundingClientRect().bottom;
-             return Math.max(end('.top'), end('.summary')) <= {share} * innerHeight"
+             return Math.max(...{parts}.map(end)) <= Math.min(96, 0.25 * innerHeight)"
         );
         browser.until(&low, "a low header").await;
         assert_eq!(

@@ -38,7 +38,8 @@ fn close_menu(event: &Event) {
     };
     if close {
         let _ = menu.remove_attribute("open");
-        if inside && event.type_() == "keydown" {
+        // Its word keeps the keyboard, and gets it back from a window that one of its buttons opens.
+        if inside {
             focus(menu.first_element_child());
         }
     }

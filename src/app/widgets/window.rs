@@ -63,7 +63,13 @@ pub fn Window(
             class="window"
             class:wide=wide
             aria-labelledby="window-title"
-            on:close=move |_| on_close.run(())
+            on:close=move |_| {
+                // The field is left while what listens to it still lives.
+                if let Some(field) = document().active_element().and_then(|field| field.dyn_into::<HtmlElement>().ok()) {
+                    let _ = field.blur();
+                }
+                on_close.run(());
+            }
             on:keydown=on_keys
         >
             <div class="window-head">
