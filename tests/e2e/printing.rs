@@ -81,7 +81,7 @@ async fn the_design_report_prints_whole_on_a4_and_letter() {
         let text = pdf.text();
         for words in [
             "Bench harp",
-            "Design report",
+            "DESIGN REPORT", // set in capitals
             "Total tension",
             "String chart",
             "Curves, bass at the left",
@@ -121,7 +121,7 @@ async fn every_view_prints_as_a_paper() {
         ("#chart-view", "chart", "String chart"),
         ("#drawing", "drawing", "Drawing from the side"),
         ("#choose-view", "choose", "String chart"),
-        ("#order-view", "order", "Order list"),
+        ("#order-view", "order", "ORDER LIST"),
         ("#versions-view", "versions", "First draft"),
     ] {
         browser.click(button).await;
