@@ -90,13 +90,17 @@ impl<'a> Walk<'a> {
                 let ruled = self.model.ruled(above, (row, choice));
                 next.sum += cost;
                 (changed, further) = (change && ruled, item);
-                if let Some(breach) = self.model.breach(above.1, choice).filter(|_| ruled) {
+                let mut barred = false;
+                for breach in self.model.breaches(above.1, choice).into_iter().flatten() {
                     match self.how {
-                        How::Hard { kinds, .. } if kinds.contains(&breach) => continue,
-                        How::Hard { .. } => {}
+                        _ if !ruled => {}
+                        How::Hard { kinds, .. } => barred |= kinds.contains(&breach),
                         How::Soft if breach == LimitKind::Order => next.amount += 1.0,
                         How::Soft => next.amount += 0.1,
                     }
+                }
+                if barred {
+                    continue;
                 }
             }
             next.runs += usize::from(further);

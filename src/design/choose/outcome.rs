@@ -8,6 +8,7 @@ use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
 use crate::design::edit::{Edit, Made, Taken};
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::is_same;
+use crate::design::targets::{Point, curve};
 use crate::design::{make_up_text, stock};
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
 use crate::engine::choose::{Answer, Best, Kept, Parts, Pick, Rules, Set, choose};
@@ -80,6 +81,8 @@ pub struct Outcome {
     taken: Vec<Taken>,
     stock: Vec<StockItem>,
     materials: Vec<MaterialSpec>,
+    /// The curve that it was chosen by.
+    curve: Vec<Point>,
 }
 
 impl Outcome {
@@ -96,6 +99,7 @@ impl Outcome {
             strings: self.taken.iter().filter(chosen).cloned().collect(),
             stock: self.stock.clone(),
             materials: self.materials.clone(),
+            curve: self.curve.clone(),
         }
     }
 }
@@ -148,6 +152,7 @@ impl Task {
             taken,
             stock,
             materials: self.materials.clone(),
+            curve: curve(design, resolved),
         };
         outcome.preview = outcome.edit(None).apply(design);
         let meant = resolve(&outcome.preview);

@@ -127,11 +127,8 @@ pub fn zones(desk: Desk) -> AnyView {
 fn at_hand(desk: Desk) -> Vec<String> {
     let store = desk.store;
     let (design, stock) = (store.design.get(), store.shop.get());
-    let mut free = (*design).clone();
-    free.targets.kinds.clear();
     let shop = Shop { items: &stock.items, materials: &stock.materials };
-    let rows = vec![true; free.strings.len()];
-    Task::new(&free, &store.resolved.get(), &shop, &rows).kinds
+    Task::kinds_at_hand(&design, &store.resolved.get(), &shop)
 }
 
 /// The kinds that may be used, in their order from the treble to the bass, each with its notes.
