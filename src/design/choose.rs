@@ -10,6 +10,7 @@ mod kind;
 pub mod lengths;
 mod offer;
 mod outcome;
+mod ranges;
 mod task;
 #[cfg(test)]
 mod tests;

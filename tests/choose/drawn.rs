@@ -171,7 +171,7 @@ pub fn task(draws: &mut Draws, size: Size) -> Task {
     let families = (0..families).map(|_| {
         let first = draws.below(size.strings);
         let strings =
-            draws.chance(0.3 * size.ruled).then(|| (first, first + draws.below(size.strings)));
+            draws.chance(0.15 * size.ruled).then(|| (first, first + draws.below(size.strings)));
         Family { strings }
     });
     let families = families.collect();

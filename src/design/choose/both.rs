@@ -10,6 +10,7 @@ use std::mem;
 
 use super::lengths::{Room, Strength, Way, lengths};
 use super::outcome::Change;
+use super::ranges::ranges;
 use super::words::{self, Line};
 use super::{Outcome, Shop, Task, usual};
 use crate::design::document::{Design, MaterialSpec, StockItem, StringSpec};
@@ -246,7 +247,7 @@ impl Both {
     /// How good strings and lengths are, before and after.
     pub fn lines(&self) -> Vec<Line> {
         let figures = (&self.before.analysis, &self.now.analysis);
-        let mut lines = words::ranges(&self.before.design, figures);
+        let mut lines = ranges(&self.before.design, figures);
         lines.extend(words::off_lines(&self.before.design, &self.before.resolved, figures));
         lines
     }

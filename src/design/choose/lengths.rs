@@ -1,6 +1,7 @@
 //! Lengths that are proposed for the strings as they are: for the wanted curve, scaled, stretched, or faired.
 
 use super::outcome::Change;
+use super::ranges::ranges;
 use super::words::{self, Line};
 use crate::design::display::{NONE, against, length_with_unit};
 use crate::design::document::{Design, DrivesSpec, LengthUnit, MaterialSpec, Units, WantsSpec};
@@ -254,7 +255,7 @@ fn lines(
     figures: (&Analysis, &Analysis),
 ) -> Vec<Line> {
     let unit = design.units.length;
-    let mut lines = words::ranges(design, figures);
+    let mut lines = ranges(design, figures);
     lines.extend(words::off_lines(design, meant.0, figures));
     let lengths = |resolved: &Resolved| -> Vec<Known<Length>> {
         resolved.harp.strings.iter().map(|string| string.length).collect()

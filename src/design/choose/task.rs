@@ -6,7 +6,7 @@ use super::family;
 use super::kind::{StringKind, kind_in_words, kind_name};
 use super::offer::{Candidate, candidates, commonest_currency, kinds_on, offer, usual_price};
 use super::{Shop, Task};
-use crate::design::document::{Design, MaterialSpec, WantsSpec, WeightsSpec};
+use crate::design::document::{Design, FamilySpec, MaterialSpec, WantsSpec, WeightsSpec};
 use crate::design::library::find;
 use crate::design::resolve::Resolved;
 use crate::design::settings::Setting;
@@ -137,7 +137,10 @@ fn families(
             }
         }
         sort(&mut kinds, |one, other| one.is_below(other));
-        families.extend(kinds.into_iter().map(|kind| (kind.name, None)));
+        families.extend(kinds.into_iter().map(|kind| {
+            let strings = reach_now(design, resolved, &kind);
+            (kind.name, strings)
+        }));
     } else {
         for spec in &design.targets.kinds {
             let name = kind_name(materials, &spec.kind);
@@ -172,6 +175,30 @@ fn families(
     families
 }
 
+/// By how many strings a kind that is on the harp may reach farther than it does now: what is chosen stays the harp
+/// that it is. Chosen for this project, no source.
+const NEAR: usize = 3;
+
+/// The strings on which a kind may be used where the family is that of the harp as it is; `None` for all.
+fn reach_now(design: &Design, resolved: &Resolved, kind: &StringKind) -> Option<(usize, usize)> {
+    if design.targets.family != FamilySpec::Present {
+        return None;
+    }
+    let strings = &resolved.harp.strings;
+    let last = strings.len().checked_sub(1)?;
+    let kinds: Vec<Option<StringKind>> =
+        strings.iter().map(|s| s.make_up.as_ref().ok().map(StringKind::of)).collect();
+    let is = |same: &dyn Fn(&StringKind) -> bool| {
+        let on = |other: &Option<StringKind>| other.as_ref().is_some_and(same);
+        Some((kinds.iter().position(on)?, kinds.iter().rposition(on)?))
+    };
+    // What is not on the harp stands where others of its sort do.
+    let alike = |other: &StringKind| other.is_wound == kind.is_wound;
+    let (first, end) = is(&|other| other == kind).or_else(|| is(&alike))?;
+    let (first, end) = (first.saturating_sub(NEAR), (end + NEAR).min(last));
+    (first > 0 || end < last).then_some((first, end))
+}
+
 /// Plain strings end above the note from which strings are wound at the latest.
 fn wound_below(
     design: &Design,
@@ -190,7 +217,12 @@ fn wound_below(
     let last = places.len().saturating_sub(1);
     families.retain_mut(|(name, strings)| {
         let (from, to) = strings.unwrap_or((0, last));
-        if !is_plain(name) || to < first {
+        if !is_plain(name) {
+            // Wound strings may stand there, wherever they are now.
+            *strings = strings.map(|_| (from.min(first), to));
+            return true;
+        }
+        if to < first {
             return true;
         }
         *strings = first.checked_sub(1).map(|above| (from, above));

@@ -91,9 +91,8 @@ pub(super) struct Layer {
     jump: (f64, f64),
 }
 
-/// Where nothing limits a step.
+/// Where nothing limits a step; and how far beyond a limited one the last digits may lie.
 const ANY_STEP: (f64, f64) = (f64::NEG_INFINITY, f64::INFINITY);
-/// How far beyond a limited step the last digits may lie.
 const SAME_STEP: f64 = 1e-9;
 
 /// What breaking a rule of neighbours or a count costs: infinite where the rule is hard, 0 where there is none.
@@ -251,10 +250,10 @@ impl Chain {
             chain.layers[upper - 1].across = step(weights.feel + weights.at_change);
             if let Some(percent) = rules.most_jump_percent {
                 // The step of the feel is that of the pull and of what the lengths make of it.
-                let level = one.feel - other.feel;
-                let least = (1.0 - percent / 100.0).max(0.0).ln() + level - SAME_STEP;
-                let most = (1.0 + percent / 100.0).ln() + level + SAME_STEP;
-                chain.layers[upper - 1].jump = (least, most);
+                let (level, ratio) = (one.feel - other.feel, percent / 100.0);
+                let (least, most) = ((1.0 - ratio).max(0.0).ln(), (1.0 + ratio).ln());
+                chain.layers[upper - 1].jump =
+                    (least + level - SAME_STEP, most + level + SAME_STEP);
             }
         }
         chain
@@ -272,10 +271,7 @@ impl Chain {
     pub fn mirrored(mut self) -> Self {
         let last = self.layers.len().saturating_sub(1);
         let turned = |step: Step| Step { shift: -step.shift, ..step };
-        let turn = |layer: &Layer| {
-            let jump = (-layer.jump.1, -layer.jump.0);
-            (turned(layer.within), turned(layer.across), jump)
-        };
+        let turn = |l: &Layer| (turned(l.within), turned(l.across), (-l.jump.1, -l.jump.0));
         let steps: Vec<(Step, Step, (f64, f64))> = self.layers.iter().map(turn).collect();
         self.layers.reverse();
         for (at, layer) in self.layers.iter_mut().enumerate() {
@@ -355,8 +351,7 @@ impl Chain {
     /// Whether the feel jumps from `upper` to `lower`.
     pub fn jumps(&self, layer: usize, upper: &Candidate, lower: &Candidate) -> bool {
         let (least, most) = self.layers[layer].jump;
-        let step = lower.log_pull - upper.log_pull;
-        step < least || step > most
+        !(least..=most).contains(&(lower.log_pull - upper.log_pull))
     }
 
     /// What it costs to follow `upper` by `lower`, without what they cost by themselves; `None` where a hard rule
@@ -442,13 +437,12 @@ fn layer(table: &Table, row: usize, kept: bool, candidates: Vec<Candidate>) -> L
     if above.len() != candidates.len() {
         (above, below) = (alone(), alone());
     }
-    let (within, across) = (Step::default(), Step::default());
+    let (within, across, jump) = (Step::default(), Step::default(), ANY_STEP);
     let (sorted, place, weight) = (
         Vec::new(),
         Vec::new(),
         if table.rows[row].target.is_some() { table.rows[row].weight } else { 0.0 },
     );
-    let jump = ANY_STEP;
     let mut layer =
         Layer { row, kept, weight, candidates, sorted, place, above, below, within, across, jump };
     layer.rank();
