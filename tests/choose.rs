@@ -7,6 +7,8 @@ mod drawn;
 mod every_set;
 #[path = "choose/laws.rs"]
 mod laws;
+#[path = "choose/maker.rs"]
+mod maker;
 #[path = "choose/model.rs"]
 mod model;
 #[path = "choose/refused.rs"]

@@ -123,7 +123,7 @@ fn four_strings_share_what_their_third_difference_costs() {
             .zip(&targets)
             .map(|(c, t)| (t - c * lambda * bend / (1.0 + 20.0 * lambda)).exp())
             .collect();
-        let smoothing = Smoothing { waves, greatest_kink: None };
+        let smoothing = Smoothing { waves, greatest_kink: None, least_rise: None };
         let proposal = propose(&harp, &[tension(40.0); 4], smoothing).expect("room");
         assert_lengths(&proposal.lengths, &expected, 1e-9);
         let sum = lambda * bend * bend / (1.0 + 20.0 * lambda);
@@ -308,7 +308,7 @@ fn a_greatest_kink_is_kept_by_longer_waves() {
     for asked in &mut asked {
         (asked.is_locked, asked.least, asked.most) = (false, None, None);
     }
-    let rough = Smoothing { waves: 3.0, greatest_kink: None };
+    let rough = Smoothing { waves: 3.0, greatest_kink: None, least_rise: None };
     let kink = |proposal: &Proposal| proposal.uneven_after.kink.expect("a kink").1.to_mm().abs();
     let before = propose(&harp, &asked, rough).expect("room");
     assert!(kink(&before) > 1.5, "{}", kink(&before));
@@ -354,6 +354,7 @@ fn hostile_numbers_end_in_lengths_or_in_conflicts() {
         let smoothing = Smoothing {
             waves: any(&mut draws, 10.0),
             greatest_kink: (draws.below(3) == 0).then(|| mm(any(&mut draws, 2.0))),
+            least_rise: (round % 2 == 0).then(|| mm(1.0)),
         };
         match propose(&harp, &asked, smoothing) {
             Err(conflicts) => assert!(!conflicts.is_empty()),

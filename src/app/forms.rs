@@ -1,5 +1,6 @@
 //! What stands in the forms of a design, as lists: `panels/form.rs` shows them.
 
+use crate::design::choose::usual;
 use crate::design::display;
 use crate::design::document::Design;
 use crate::design::edit::Field;
@@ -173,15 +174,24 @@ pub static DRILLS: [Entry; 5] = [
 ];
 
 /// What no set of strings may break.
-pub static LIMITS: [Entry; 6] = [
-    Number(Setting::LeastShare),
-    Number(Setting::MostShare),
+pub static LIMITS: [Entry; 4] = [
     Number(Setting::MostTotal),
     Number(Setting::MostChanges),
     Number(Setting::MostItems),
+    Hint("An empty field is no limit."),
+];
+
+/// Which strings are chosen from, and what is usual for them.
+pub static FAMILY: [Entry; 7] = [
+    Choice(OneOf::Family),
+    Number(Setting::ThickestPlain),
+    Number(Setting::LeastShare),
+    Number(Setting::MostShare),
+    Number(Setting::MostJump),
     Hint(
-        "An empty field is no limit, or that of the instrument. Breaking loads of one material differ from maker to maker: leave room.",
+        "An empty field holds what is usual for these strings: common practice, no source. Kinds that are listed below go before the family.",
     ),
+    Hint("Breaking loads of one material differ from maker to maker: leave room."),
 ];
 
 /// What matters how much when strings are chosen; each is said in words.
@@ -199,13 +209,16 @@ pub static SPARES: [Entry; 2] = [Number(Setting::FirstSpare), Number(Setting::La
 
 /// What an empty field of a number stands for.
 pub fn when_empty(setting: Setting, design: &Design) -> String {
-    let instrument = |percent| format!("{}, as in the instrument", display::percent(percent));
-    match setting {
-        Setting::LeastShare => instrument(design.limits.slack_share_percent),
-        Setting::MostShare => instrument(design.limits.working_share_percent),
-        Setting::MostTotal => "any".to_owned(),
-        _ => "any number".to_owned(),
-    }
+    let usual = usual(design);
+    let number = match setting {
+        Setting::ThickestPlain => display::decimals(usual.thickest_plain_mm, 2),
+        Setting::LeastShare => display::percent(usual.least_share_percent),
+        Setting::MostShare => display::percent(usual.most_share_percent),
+        Setting::MostJump => display::percent(usual.jump_percent),
+        Setting::MostTotal => return "any".to_owned(),
+        _ => return "any number".to_owned(),
+    };
+    format!("{number}, as is usual")
 }
 
 #[cfg(test)]
@@ -223,7 +236,7 @@ mod tests {
         let groups = INSTRUMENT.as_flattened().iter().chain([&STRINGS, &AROUND, &STANDS]);
         let mut entries: Vec<Entry> = groups.flat_map(|group| group.entries.to_vec()).collect();
         entries.extend(NECK.iter().chain(&PILLAR).chain(&BOARD).chain(&DRILLS));
-        entries.extend(LIMITS.iter().chain(&SPARES));
+        entries.extend(FAMILY.iter().chain(&LIMITS).chain(&SPARES));
         entries.extend(WEIGHTS.map(Number));
         entries.extend(ELSEWHERE.map(Number));
         entries.extend(CHOSEN_ELSEWHERE.map(Choice));

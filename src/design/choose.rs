@@ -5,14 +5,18 @@
 //! or some strings, in one step.
 
 pub mod both;
+mod family;
 mod kind;
 pub mod lengths;
+mod offer;
 mod outcome;
+mod ranges;
 mod task;
 #[cfg(test)]
 mod tests;
 mod words;
 
+pub use self::family::{Usual, usual};
 pub use self::kind::{kind_in_words, kind_name};
 pub use self::outcome::{Alternative, Change, Outcome};
 pub use self::words::Line;
@@ -73,6 +77,11 @@ impl Task {
     /// so does one that is not mentioned.
     pub fn new(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: &[bool]) -> Self {
         task::task(design, resolved, shop, rows)
+    }
+
+    /// The kinds of string that the stock has and the design uses, in their usual order, whatever is asked for.
+    pub fn kinds_at_hand(design: &Design, resolved: &Resolved, shop: &Shop<'_>) -> Vec<String> {
+        offer::kinds_at_hand(design, resolved, shop)
     }
 
     /// The least and the greatest value of what is wanted that the stock can give each string by itself, in N/mm or N.

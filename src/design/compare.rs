@@ -223,7 +223,7 @@ fn price_words(design: &Design, analysis: &Analysis) -> String {
 type InWords = (&'static str, fn(&Design) -> String);
 
 /// What of the settings is no plain number, in the order of the document.
-const WORDS: [InWords; 26] = [
+const WORDS: [InWords; 28] = [
     ("title", |d| d.title.clone()),
     ("maker", |d| d.maker.clone()),
     ("client", |d| d.client.clone()),
@@ -259,6 +259,8 @@ const WORDS: [InWords; 26] = [
     ("wood of the pillar", |d| d.geometry.pillar.wood.clone()),
     ("wood of the board", |d| d.geometry.board.wood.clone()),
     ("where the harp lives", |d| OneOf::Service.of(d).to_owned()),
+    ("strings to choose from", |d| OneOf::Family.of(d).to_owned()),
+    ("note from which strings are wound", |d| d.targets.wound_from.clone()),
     ("what is wanted of the strings", |d| OneOf::Wants.of(d).to_owned()),
     ("curve that is wanted", |d| points_words(d)),
     ("gauges by zone", |d| zones_words(d)),

@@ -22,7 +22,8 @@ pub use self::material::{
 pub use self::order::{OrderSpec, SparesSpec, StockItem, TypedMakeUp, VersionSpec};
 pub use self::string::{Bare, LayerSpec, MakeUpSpec, StringSpec, WeighedSpec};
 pub use self::targets::{
-    KindSpec, MOST_KINDS, MOST_POINTS, MOST_ZONES, TargetsSpec, WantsSpec, WeightsSpec, ZoneSpec,
+    FamilySpec, KindSpec, MOST_KINDS, MOST_POINTS, MOST_ZONES, TargetsSpec, WantsSpec, WeightsSpec,
+    ZoneSpec,
 };
 use super::reading::{fields, words};
 

@@ -90,8 +90,14 @@ pub enum Edit {
     Drives { geometry: Box<GeometrySpec>, lengths: Vec<Option<String>> },
     /// What is wanted when strings are chosen, of which one part was changed.
     Targets { targets: Box<TargetsSpec>, part: TargetsPart },
-    /// Strings get what was proposed for them; stock items and materials come along as far as strings use them.
-    Take { strings: Vec<Taken>, stock: Vec<StockItem>, materials: Vec<MaterialSpec> },
+    /// Strings get what was proposed for them; stock items and materials come along as far as strings use them. The
+    /// curve that it was chosen by stays with the design, where that has none of its own.
+    Take {
+        strings: Vec<Taken>,
+        stock: Vec<StockItem>,
+        materials: Vec<MaterialSpec>,
+        curve: Vec<(f64, f64)>,
+    },
     /// One material is added, or takes the place of the one with its key.
     Material(MaterialSpec),
     /// One property of a material changes: a run of typing in its fields is one step.
@@ -239,8 +245,11 @@ impl Edit {
                     }
                 }
             }
-            Self::Take { strings, stock, materials } => {
+            Self::Take { strings, stock, materials, curve } => {
                 take::take(design, strings, stock, materials);
+                if design.targets.points().is_empty() {
+                    design.targets = design.targets.with_points(curve.clone());
+                }
             }
             Self::Targets { targets, .. } => design.targets = (**targets).clone(),
             Self::Material(material) | Self::Fact { material, .. } => {
@@ -499,6 +508,7 @@ mod tests {
             ],
             stock: vec![item("gut 0.66"), item("gut 0.90")],
             materials: Vec::new(),
+            curve: Vec::new(),
         };
         let next = edit.apply(&base);
         assert_eq!(edit.key(), None);
@@ -530,8 +540,14 @@ mod tests {
             Taken { row: 1, made: None, length },
             Taken { row: 9, ..Taken::default() },
         ];
-        let next =
-            Edit::Take { strings, stock: Vec::new(), materials: Vec::new() }.apply(&design());
+        let next = Edit::Take {
+            strings,
+            stock: Vec::new(),
+            materials: Vec::new(),
+            curve: vec![(60.0, 0.9)],
+        };
+        let next = next.apply(&design());
+        assert_eq!(next.targets.points(), [(60.0, 0.9)], "the curve it was chosen by stays");
         let first =
             StringSpec { order_code: "G74".to_owned(), ..string("E5", "300", "gut", "0.74") };
         assert_eq!(next.strings[0], first);

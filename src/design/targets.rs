@@ -11,6 +11,7 @@ use super::presets::TARGET_N_PER_MM;
 use super::resolve::{Resolved, resolve};
 use super::settings::Setting;
 use crate::engine::analysis::{Analysis, HarpString, StringFigures, analyse};
+use crate::engine::mechanics::{Core, pluck_stiffness, tension};
 use crate::engine::order::sort;
 use crate::engine::units::{Force, Stiffness};
 
@@ -19,6 +20,10 @@ pub type Point = (f64, f64);
 
 /// The most points that a curve gets which is made of another harp.
 pub const THINNED: usize = 7;
+/// The most points of the curve to begin with.
+const BEGUN: usize = 5;
+/// By what ratio the curve to begin with stays within the limits of the feel. Chosen for this project, no source.
+const WITHIN: f64 = 1.10;
 /// The least distance of two points, in keys.
 pub const APART: f64 = 1.0;
 /// The least and the greatest place that a point can be moved to.
@@ -102,11 +107,47 @@ pub fn value_of(wants: WantsSpec, figures: &StringFigures) -> Option<f64> {
     }
 }
 
-/// The usual curve: the stiffness of a new harp's strings, or the tension that gives it on these lengths.
+/// The curve to begin with: that of the harp's own strings within its limits of the feel, in few points. Where fewer
+/// than two strings have a figure, it is that of [`new_harp`].
 pub fn usual(design: &Design, resolved: &Resolved) -> Vec<Point> {
+    let wants = design.targets.wants;
+    let ratio = resolved.harp.pluck_ratio;
+    let band = band(resolved);
+    let value = |string: &HarpString| {
+        let (length, make_up) = (string.length.ok()?, string.make_up.as_ref().ok()?);
+        let core = make_up.core().and_then(|(material, diameter)| {
+            Some(Core { diameter, modulus: material.modulus.as_ref()?.value })
+        });
+        let pull = tension(make_up.linear_density(), length, string.frequency.ok()?, core);
+        let feel = pluck_stiffness(pull, length, ratio).to_n_per_mm();
+        let within = feel.clamp(band.0, band.1);
+        let value = match wants {
+            WantsSpec::Stiffness => within,
+            WantsSpec::Tension => pull.to_n() * within / feel,
+        };
+        (value.is_finite() && value > 0.0).then_some(value)
+    };
+    let places = places(design, resolved);
+    let strings = resolved.harp.strings.iter().zip(places);
+    let values = strings.filter_map(|(string, place)| Some((place?, value(string)?)));
+    let points = thin(&valid(&values.collect::<Vec<_>>()), BEGUN);
+    if points.len() < 2 { new_harp(design, resolved) } else { points }
+}
+
+/// The limits of the feel in N/mm, a little within: so that a string near the curve keeps them.
+fn band(resolved: &Resolved) -> (f64, f64) {
+    let (low, high) = resolved.harp.limits.stiffness_band;
+    let (low, high) = (low.to_n_per_mm() * WITHIN, high.to_n_per_mm() / WITHIN);
+    if low < high { (low, high) } else { STIFFNESS_N_PER_MM }
+}
+
+/// The stiffness of a new harp's strings within the limits of the feel, or the tension that gives it on these
+/// lengths.
+fn new_harp(design: &Design, resolved: &Resolved) -> Vec<Point> {
+    let band = band(resolved);
     let stiffness = |place: f64| {
         let (at_c7, fall) = TARGET_N_PER_MM;
-        (at_c7 - fall * (C7_KEY - place) / 12.0).clamp(0.5, at_c7)
+        (at_c7 - fall * (C7_KEY - place) / 12.0).clamp(0.5, at_c7).clamp(band.0, band.1)
     };
     match design.targets.wants {
         WantsSpec::Stiffness => {

@@ -167,6 +167,8 @@ pub struct Rules {
     /// Whether within a family no string is thinner than the one above it. An item of unknown gauge may stand beside
     /// any.
     pub no_shrinking: bool,
+    /// By how many per cent the pluck stiffness may rise or fall from a string to the next.
+    pub most_jump_percent: Option<f64>,
     /// Most changes of family.
     pub most_changes: Option<usize>,
     /// Most runs of one item: most different items.
@@ -188,6 +190,7 @@ impl Default for Rules {
             only_sold_for: true,
             in_order: true,
             no_shrinking: true,
+            most_jump_percent: None,
             most_changes: None,
             most_items: None,
             most_total: None,

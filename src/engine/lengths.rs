@@ -114,12 +114,15 @@ pub struct Smoothing {
     /// How far a bridge pin may stand off its neighbours, see [`Unevenness::kink`]. Where it is farther, the waves
     /// are made a quarter longer until it is not, or until the curve is as smooth as the bounds let it be.
     pub greatest_kink: Option<Length>,
+    /// By how much each string is to be longer than the one above it at least. Where one is not, the waves are made
+    /// longer in the same way; at the end the bounds may still leave some that are not.
+    pub least_rise: Option<Length>,
 }
 
 impl Smoothing {
     /// So smooth, whatever kinks are left.
     pub fn of(strength: Strength, strings: usize) -> Self {
-        Self { waves: strength.waves(strings), greatest_kink: None }
+        Self { waves: strength.waves(strings), greatest_kink: None, least_rise: None }
     }
 }
 
@@ -240,7 +243,8 @@ pub fn propose(
         let length = |(case, log): (&Case, &f64)| case.length(*log, anchors > 0);
         let lengths: Vec<Known<Length>> = cases.iter().zip(&logs).map(length).collect();
         let standing_out = unevenness(&lengths).kink.map_or(0.0, |(_, kink)| kink.to_m().abs());
-        if anchors == 0 || standing_out <= kink || waves >= smoothest {
+        let rises = smoothing.least_rise.is_none_or(|least| rise(&lengths, least));
+        if anchors == 0 || standing_out <= kink && rises || waves >= smoothest {
             break lengths;
         }
         waves = (waves * LONGER_WAVES).min(smoothest);
@@ -274,6 +278,12 @@ pub fn propose(
         off_best,
         steps,
     })
+}
+
+/// Whether each length that is known is longer than the one above it, by so much at least.
+pub fn rise(lengths: &[Known<Length>], least: Length) -> bool {
+    let known: Vec<f64> = lengths.iter().filter_map(|length| known_m(*length)).collect();
+    known.windows(2).all(|pair| pair[1] - pair[0] >= least.to_m())
 }
 
 /// Waves and greatest kink in metres, as numbers that can be computed with.

@@ -171,7 +171,7 @@ pub fn task(draws: &mut Draws, size: Size) -> Task {
     let families = (0..families).map(|_| {
         let first = draws.below(size.strings);
         let strings =
-            draws.chance(0.3 * size.ruled).then(|| (first, first + draws.below(size.strings)));
+            draws.chance(0.15 * size.ruled).then(|| (first, first + draws.below(size.strings)));
         Family { strings }
     });
     let families = families.collect();
@@ -211,6 +211,7 @@ fn rules(draws: &mut Draws, size: Size) -> Rules {
         }
     };
     let pull = draws.between(60.0, 130.0) * f64::from(u32::try_from(size.strings).expect("few"));
+    let maybe_jump = draws.chance(0.3 * size.ruled).then(|| draws.between(5.0, 60.0));
     Rules {
         most_share_percent: asked[0].then(|| draws.between(40.0, 90.0)),
         least_share_percent: asked[1].then(|| draws.between(2.0, 20.0)),
@@ -223,6 +224,7 @@ fn rules(draws: &mut Draws, size: Size) -> Rules {
         most_changes: asked[7].then(|| draws.below(3)),
         most_items: asked[8].then(|| 1 + draws.below(size.strings)),
         most_total: asked[9].then(|| Force::from_n(pull)),
+        most_jump_percent: maybe_jump,
     }
 }
 

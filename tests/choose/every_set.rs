@@ -90,13 +90,17 @@ impl<'a> Walk<'a> {
                 let ruled = self.model.ruled(above, (row, choice));
                 next.sum += cost;
                 (changed, further) = (change && ruled, item);
-                if let Some(breach) = self.model.breach(above.1, choice).filter(|_| ruled) {
+                let mut barred = false;
+                for breach in self.model.breaches(above.1, choice).into_iter().flatten() {
                     match self.how {
-                        How::Hard { kinds, .. } if kinds.contains(&breach) => continue,
-                        How::Hard { .. } => {}
+                        _ if !ruled => {}
+                        How::Hard { kinds, .. } => barred |= kinds.contains(&breach),
                         How::Soft if breach == LimitKind::Order => next.amount += 1.0,
                         How::Soft => next.amount += 0.1,
                     }
+                }
+                if barred {
+                    continue;
                 }
             }
             next.runs += usize::from(further);
@@ -161,7 +165,7 @@ pub fn small(seed: u64, ruled: f64) -> Task {
 #[test]
 fn the_best_set_is_the_best_of_every_set() {
     let (mut bests, mut ties, mut limited) = (0, 0, 0);
-    for seed in 0..900 {
+    for seed in 0..1_200 {
         let mut task = small(seed, if seed % 3 == 0 { 0.2 } else { 0.6 });
         if seed % 4 == 1 {
             // Nothing is wanted, so that many sets are equally good. Whether another one that is equally good keeps the
@@ -200,7 +204,7 @@ fn the_best_set_is_the_best_of_every_set() {
 #[test]
 fn the_nearest_set_breaks_least() {
     let (mut compared, mut heavy) = (0, 0);
-    for seed in 0..900 {
+    for seed in 0..1_200 {
         let task = small(seed, 0.9);
         let model = Model::new(&task);
         let Answer::None(refusal) = choose(&task) else { continue };

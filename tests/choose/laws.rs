@@ -217,7 +217,7 @@ fn a_search_in_slices_comes_to_the_same() {
         let mut search = Search::new(task);
         let (mut slices, mut work) = (0, 0);
         let done = loop {
-            let Progress { done, work: so_far } = search.step(1_000);
+            let Progress { done, work: so_far } = search.step(500);
             assert!(so_far > work || done);
             (slices, work) = (slices + 1, so_far);
             if done {

@@ -173,8 +173,18 @@ impl<'a> Model<'a> {
         !(upper.0.kept && lower.0.kept) && upper.1.family.is_some() && lower.1.family.is_some()
     }
 
-    /// The rule of neighbours that two break.
-    pub fn breach(&self, upper: &Choice, lower: &Choice) -> Option<LimitKind> {
+    /// The rules of neighbours that two break.
+    pub fn breaches(&self, upper: &Choice, lower: &Choice) -> [Option<LimitKind>; 2] {
+        [self.breach(upper, lower), self.jump(upper, lower)]
+    }
+
+    fn jump(&self, upper: &Choice, lower: &Choice) -> Option<LimitKind> {
+        let step_percent = 100.0 * (lower.stiffness / upper.stiffness - 1.0);
+        let most = self.task.rules.most_jump_percent?;
+        (step_percent.abs() > most).then_some(LimitKind::Jump)
+    }
+
+    fn breach(&self, upper: &Choice, lower: &Choice) -> Option<LimitKind> {
         let (a, b) = (upper.family?, lower.family?);
         if a > b && self.task.rules.in_order {
             return Some(LimitKind::Order);

@@ -3,11 +3,11 @@
 use std::sync::Arc;
 
 use stringloft::design::document::{
-    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, ForceUnit,
-    GapsSpec, GaugeUnit, GeometrySpec, KindSpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec,
-    MaterialSpec, MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec, OrderSpec,
-    PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, SparesSpec, StandingSpec,
-    StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec,
+    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, FamilySpec,
+    ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, KindSpec, LayerSpec, LengthUnit, LimitsSpec,
+    MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec,
+    OrderSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, SparesSpec,
+    StandingSpec, StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec,
     TolerancesSpec, Units, VersionSpec, WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
 };
 use stringloft::design::library::embed;
@@ -169,6 +169,10 @@ fn wanted() -> TargetsSpec {
         most_changes: Some(2),
         most_total_n: Some(4_000.0),
         most_items: Some(12),
+        family: FamilySpec::Gut,
+        wound_from: text("E3"),
+        thickest_plain_mm: Some(1.6),
+        most_jump_percent: Some(20.0),
     }
 }
 

@@ -116,7 +116,7 @@ pub fn proposed_lengths_are_those_of_a_library() {
     for (number, drawn) in solved.harps.iter().enumerate() {
         let harp = harp(&drawn.strings, solved.pluck_ratio);
         let asked: Vec<Asked> = drawn.strings.iter().map(asked).collect();
-        let smoothing = Smoothing { waves: drawn.waves, greatest_kink: None };
+        let smoothing = Smoothing { waves: drawn.waves, greatest_kink: None, least_rise: None };
         let proposal = propose(&harp, &asked, smoothing).expect("the drawn bounds leave room");
         assert_within(proposal.off_best, 0.0..=1e-9, format_args!("harp {number} is not best"));
         assert_near(proposal.sum_after, drawn.sum, 1e-8, format_args!("sum of harp {number}"));

@@ -22,7 +22,8 @@ use crate::app::widgets::list::while_so;
 type Group = (&'static str, &'static str, fn(Desk) -> AnyView);
 
 /// The groups beside the search.
-const GROUPS: [Group; 6] = [
+const GROUPS: [Group; 7] = [
+    ("family", "Strings to choose from", limits::family),
     ("points", "What is wanted", points::points),
     ("weights", "What matters", weights::weights),
     ("limits", "Limits", limits::limits),
@@ -35,7 +36,7 @@ const GROUPS: [Group; 6] = [
 #[component]
 pub fn Choose(store: Store) -> impl IntoView {
     let desk = Desk::new(store);
-    let open = RwSignal::new("points");
+    let open = RwSignal::new("family");
     on_cleanup(move || {
         store.close_step();
         desk.leave();

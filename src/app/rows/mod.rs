@@ -23,7 +23,8 @@ pub use markup::{CellLook, RowView, cell_id, cell_look, row_class, row_markup};
 pub use measured::{gap_words, has_blanks, measured, preview, question, told};
 pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, freshened, order_words, part_of};
 pub use proposal::{
-    Choosable, Proposal, ProposedRow, allowed, choosables, kept, place_name, span, wanted_words,
+    Choosable, Marks, Proposal, ProposedRow, allowed, choosables, kept, place_name, span,
+    wanted_words,
 };
 pub use pulled::{in_short, number_and_length, pulled, stepped};
 pub use stock::{STOCK_CELLS, StockCell, is_wanted, put, stock_problem, stock_text};

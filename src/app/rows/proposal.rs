@@ -2,12 +2,14 @@
 
 use std::sync::Arc;
 
+use crate::charts::axis::Axis;
 use crate::design::choose::both::Both;
 use crate::design::choose::lengths::Lengths;
 use crate::design::choose::{Alternative, Change, Line, Outcome};
 use crate::design::display::{self, NONE};
 use crate::design::document::{Design, Units, WantsSpec};
 use crate::design::edit::Edit;
+use crate::design::figures::Scale;
 use crate::design::letters::capital;
 use crate::engine::analysis::{Analysis, HarpString};
 use crate::engine::pitch::Note;
@@ -164,25 +166,36 @@ pub struct Choosable {
     pub text: String,
 }
 
+/// The marks of the two scales: places from the left and from above, from 0 to 1, with their numbers.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Marks {
+    pub across: Vec<(f64, String)>,
+    pub up: Vec<(f64, String)>,
+}
+
+/// The most marks of a scale.
+const MARKS: (usize, usize) = (7, 4);
+
 /// Alternatives with their places in a chart: what is traded to the right, how far off upward.
-pub fn choosables(found: &[Alternative], by_price: bool) -> Vec<Choosable> {
+pub fn choosables(found: &[Alternative], by_price: bool) -> (Vec<Choosable>, Marks) {
     let traded = |one: &Alternative| {
         if by_price { one.price } else { f64::from(u32::try_from(one.different).unwrap_or(0)) }
     };
-    let reach = |of: &dyn Fn(&Alternative) -> f64| {
-        found.iter().map(of).fold((f64::INFINITY, f64::NEG_INFINITY), |(least, most), value| {
-            (least.min(value), most.max(value))
-        })
-    };
-    let (across, up) = (reach(&traded), reach(&|one| one.off_percent));
-    let share = |value: f64, (least, most): (f64, f64)| {
-        if most > least { (value - least) / (most - least) } else { 0.5 }
-    };
+    let values = |of: &dyn Fn(&Alternative) -> f64| found.iter().map(of).collect::<Vec<f64>>();
+    let across = Axis::around(&values(&traded), &[], Scale::Free);
+    let up = Axis::around(&values(&|one| one.off_percent), &[], Scale::Free);
     let choosable = |one: &Alternative| Choosable {
-        at: (share(traded(one), across), 1.0 - share(one.off_percent, up)),
+        at: (across.fraction(traded(one)), 1.0 - up.fraction(one.off_percent)),
         text: one.text.clone(),
     };
-    found.iter().map(choosable).collect()
+    // There is no half of a string.
+    let whole = |tick: &(f64, String)| by_price || tick.0.fract() == 0.0;
+    let at = |(tick, text): (f64, String)| (across.fraction(tick), text);
+    let marks = Marks {
+        across: across.ticks(MARKS.0).into_iter().filter(whole).map(at).collect(),
+        up: up.ticks(MARKS.1).into_iter().map(|(t, text)| (1.0 - up.fraction(t), text)).collect(),
+    };
+    (found.iter().map(choosable).collect(), marks)
 }
 
 /// Which strings may change: all, or those from one to another, but none that is kept.
@@ -305,8 +318,9 @@ mod tests {
         let second = proposal.rows[1].row;
         assert_eq!(part.strings[second], preview.strings[second]);
         let found = task.alternatives(&task.by_items().finish());
-        let shown = choosables(&found, false);
-        assert_eq!((shown[0].at.0, shown.last().unwrap().at.0), (0.0, 1.0));
+        let (shown, marks) = choosables(&found, false);
+        assert!(shown[0].at.0 < 0.2 && shown.last().unwrap().at.0 > 0.8, "{shown:?}");
+        assert!(marks.across.len() > 1 && marks.up.len() > 1, "{marks:?}");
         assert!(shown.iter().all(|one| (0.0..=1.0).contains(&one.at.1)), "{shown:?}");
     }
 

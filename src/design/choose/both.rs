@@ -10,11 +10,13 @@ use std::mem;
 
 use super::lengths::{Room, Strength, Way, lengths};
 use super::outcome::Change;
+use super::ranges::ranges;
 use super::words::{self, Line};
-use super::{Outcome, Shop, Task};
+use super::{Outcome, Shop, Task, usual};
 use crate::design::document::{Design, MaterialSpec, StockItem, StringSpec};
 use crate::design::edit::{Edit, Made, Taken};
 use crate::design::resolve::{Resolved, resolve};
+use crate::design::targets::curve;
 use crate::engine::analysis::{Analysis, analyse};
 use crate::engine::choose::{Answer, Search};
 
@@ -87,8 +89,12 @@ impl Both {
         room: Room,
     ) -> Self {
         let before = State::of(design.clone());
+        // The curve to begin with is that of the harp as it is, and stays while the strings change.
+        let mut now = before.clone();
+        let points = curve(design, &before.resolved);
+        now.design.targets = design.targets.with_points(points);
         let mut both = Self {
-            now: before.clone(),
+            now,
             before,
             items: shop.items.to_vec(),
             materials: shop.materials.to_vec(),
@@ -177,7 +183,10 @@ impl Both {
     fn lengths(&mut self) {
         let State { design, resolved, analysis } = &self.now;
         let way = Way::Wanted(self.strength);
-        let Ok(found) = lengths(design, resolved, analysis, way, &self.rows, &self.room) else {
+        let usual = usual(design);
+        let share_percent = Some((usual.least_share_percent, usual.most_share_percent));
+        let room = Room { share_percent, ..self.room };
+        let Ok(found) = lengths(design, resolved, analysis, way, &self.rows, &room) else {
             return;
         };
         let next = State::of(found.preview);
@@ -185,7 +194,8 @@ impl Both {
         let task = Task::new(&next.design, &next.resolved, &shop, &self.rows);
         let parts = task.present(&next.resolved).parts;
         let sum = parts.sum() + self.price + self.rough(&next);
-        if self.sum.is_some_and(|before| sum >= before * (1.0 - WORTH)) {
+        let more = next.analysis.findings.len() > self.now.analysis.findings.len();
+        if more || self.sum.is_some_and(|before| sum >= before * (1.0 - WORTH)) {
             return;
         }
         (self.now, self.sum) = (next, Some(sum));
@@ -237,7 +247,9 @@ impl Both {
     /// How good strings and lengths are, before and after.
     pub fn lines(&self) -> Vec<Line> {
         let figures = (&self.before.analysis, &self.now.analysis);
-        words::off_lines(&self.before.design, &self.before.resolved, figures)
+        let mut lines = ranges(&self.before.design, figures);
+        lines.extend(words::off_lines(&self.before.design, &self.before.resolved, figures));
+        lines
     }
 
     fn taken(&self, rows: Option<&[bool]>) -> Vec<Taken> {
@@ -258,6 +270,7 @@ impl Both {
             strings: self.taken(rows),
             stock: self.stock.clone(),
             materials: self.materials.clone(),
+            curve: self.now.design.targets.points().to_vec(),
         }
     }
 }

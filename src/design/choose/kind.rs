@@ -30,6 +30,8 @@ const USUAL: [&str; 12] = [
 pub(super) struct StringKind {
     /// Its materials: `steel + silk + bronze`; `weighed` where the core of a weighed string is not known.
     pub name: String,
+    /// Whether something is wound on a core.
+    pub is_wound: bool,
     rank: (u8, usize, usize),
 }
 
@@ -38,7 +40,7 @@ impl StringKind {
     pub fn of(make_up: &MakeUp) -> Self {
         let layers = make_up.layers();
         let Some((core, _)) = make_up.core() else {
-            return Self { name: "weighed".to_owned(), rank: (3, 0, 0) };
+            return Self { name: "weighed".to_owned(), is_wound: true, rank: (3, 0, 0) };
         };
         let keys = [core.key.as_str()].into_iter();
         let keys = keys.chain(layers.iter().map(|layer| layer.material.key.as_str()));
@@ -50,7 +52,7 @@ impl StringKind {
             (Some(_), Class::Metal) => 2,
         };
         let outer = layers.last().map_or(0, |layer| usual(&layer.material));
-        Self { name, rank: (wound, usual(core), outer) }
+        Self { name, is_wound: wound > 0, rank: (wound, usual(core), outer) }
     }
 
     /// Whether this kind usually comes nearer to the bass.

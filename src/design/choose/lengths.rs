@@ -1,17 +1,18 @@
 //! Lengths that are proposed for the strings as they are: for the wanted curve, scaled, stretched, or faired.
 
 use super::outcome::Change;
+use super::ranges::ranges;
 use super::words::{self, Line};
-use crate::design::display::{NONE, against, length_with_unit, total_with_unit};
+use crate::design::display::{NONE, against, length_with_unit};
 use crate::design::document::{Design, DrivesSpec, LengthUnit, MaterialSpec, Units, WantsSpec};
 use crate::design::edit::{Edit, Taken};
 use crate::design::resolve::{Resolved, resolve};
-use crate::design::targets::wanted;
+use crate::design::targets::{Point, curve, wanted};
 use crate::engine::analysis::{Analysis, Known, analyse};
 use crate::engine::figure::Figure;
 pub use crate::engine::lengths::Strength;
 use crate::engine::lengths::{
-    Aim, Asked, Bound, Conflict, Held, Smoothing, Unevenness, fair, propose, scale, stretch,
+    Aim, Asked, Bound, Conflict, Held, Smoothing, Unevenness, fair, propose, rise, scale, stretch,
     to_longest, unevenness,
 };
 use crate::engine::units::{Force, Length, Stiffness};
@@ -20,6 +21,11 @@ use crate::engine::units::{Force, Length, Stiffness};
 pub const STEP_MM: f64 = 0.5;
 /// The parts of an inch.
 const PARTS: f64 = 64.0;
+/// Each proposed length is longer than the one above it by so much at least, so that it still is in steps.
+const LEAST_RISE_MM: f64 = 1.0;
+/// How far a bridge pin moves at most where no other limit is typed, as a share of its length: so the harp stays the
+/// instrument that it is. Chosen for this project, no source.
+pub const FAR_RATIO: f64 = 0.08;
 /// By which ratio lengths can be scaled or stretched at most, and at least.
 pub const RATIO: (f64, f64) = (0.25, 4.0);
 
@@ -41,7 +47,7 @@ pub enum Way {
 /// How far lengths may go, where they are proposed for the wanted curve.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Room {
-    /// How far a bridge pin may move along its string, as the neck leaves it; none for a new neck.
+    /// How far a bridge pin may move along its string, as the neck leaves it; none for [`FAR_RATIO`].
     pub move_pins: Option<Length>,
     /// The shortest length; the neck must stay above the board in any case.
     pub shortest: Option<Length>,
@@ -49,6 +55,8 @@ pub struct Room {
     pub longest: Option<Length>,
     /// How far a bridge pin may stand off the curve of its neighbours.
     pub kink: Option<Length>,
+    /// The lowest and the highest load share in per cent; none for those of the instrument.
+    pub share_percent: Option<(f64, f64)>,
 }
 
 /// Lengths that were proposed.
@@ -65,6 +73,8 @@ pub struct Lengths {
     /// What holds strings back, in sentences.
     pub notes: Vec<String>,
     pub(super) taken: Vec<Taken>,
+    /// The curve that they were made for.
+    curve: Vec<Point>,
 }
 
 impl Lengths {
@@ -73,7 +83,8 @@ impl Lengths {
         let chosen =
             |taken: &&Taken| rows.is_none_or(|rows| rows.get(taken.row).copied().unwrap_or(false));
         let strings = self.taken.iter().filter(chosen).cloned().collect();
-        Edit::Take { strings, stock: Vec::new(), materials: Vec::<MaterialSpec>::new() }
+        let materials = Vec::<MaterialSpec>::new();
+        Edit::Take { strings, stock: Vec::new(), materials, curve: self.curve.clone() }
     }
 }
 
@@ -115,12 +126,16 @@ pub fn lengths(
     let after = match way {
         Way::Wanted(strength) => {
             let asked = asked(design, resolved, &before, rows, room);
-            let smoothing =
-                Smoothing { greatest_kink: room.kink, ..Smoothing::of(strength, before.len()) };
+            let least_rise = Some(Length::from_mm(LEAST_RISE_MM));
+            let smoothing = Smoothing {
+                greatest_kink: room.kink,
+                least_rise,
+                ..Smoothing::of(strength, before.len())
+            };
             let proposal = propose(&resolved.harp, &asked, smoothing)
                 .map_err(|conflicts| of_conflicts(&conflicts, analysis))?;
             notes = of_held(&proposal.held, analysis);
-            proposal.lengths
+            rising(&before, proposal.lengths)
         }
         Way::Scale(by) => scale(&before, ratio(by)?),
         Way::Longest(longest) => {
@@ -150,6 +165,22 @@ pub fn lengths(
     Ok(taken_into(design, resolved, analysis, taken, notes))
 }
 
+/// Lengths that rise wherever those before did: where they do not, they stay nearer to those before.
+fn rising(before: &[Known<Length>], proposed: Vec<Known<Length>>) -> Vec<Known<Length>> {
+    let least = Length::from_mm(LEAST_RISE_MM);
+    let mut share = 1.0;
+    let mut next = proposed.clone();
+    while share > 0.0 && rise(before, least) && !rise(&next, least) {
+        share -= 0.125;
+        let part = |(was, is): (&Known<Length>, &Known<Length>)| match (was, is) {
+            (Ok(was), Ok(is)) => Ok(Length::from_m(was.to_m() + share * (is.to_m() - was.to_m()))),
+            _ => *is,
+        };
+        next = before.iter().zip(&proposed).map(part).collect();
+    }
+    next
+}
+
 /// The preview of lengths that are taken.
 pub(super) fn taken_into(
     design: &Design,
@@ -165,6 +196,7 @@ pub(super) fn taken_into(
         lines: Vec::new(),
         notes,
         taken,
+        curve: curve(design, resolved),
     };
     lengths.preview = lengths.edit(None).apply(design);
     let meant = resolve(&lengths.preview);
@@ -190,6 +222,8 @@ pub(super) fn asked(
 ) -> Vec<Asked> {
     let targets = &design.targets;
     let limits = &resolved.harp.limits;
+    let of_harp = (limits.slack_share_percent, limits.working_share_percent);
+    let shares = room.share_percent.unwrap_or(of_harp);
     let neck = resolved.geometry.below_pins.to_m();
     let asked = |(index, wanted): (usize, Option<f64>)| {
         let aim = wanted.map(|value| match targets.wants {
@@ -197,7 +231,8 @@ pub(super) fn asked(
             WantsSpec::Tension => Aim::Tension(Force::from_n(value)),
         });
         let is = before[index].ok().map(Length::to_m);
-        let by = room.move_pins.map(Length::to_m);
+        let far = is.map(|is| FAR_RATIO * is);
+        let by = room.move_pins.map(Length::to_m).or(far);
         let least =
             [Some(neck), room.shortest.map(Length::to_m), is.zip(by).map(|(is, by)| is - by)];
         let most = [room.longest.map(Length::to_m), is.zip(by).map(|(is, by)| is + by)];
@@ -207,12 +242,8 @@ pub(super) fn asked(
             is_locked: !rows.get(index).copied().unwrap_or(false),
             least: least.into_iter().flatten().reduce(f64::max).map(Length::from_m),
             most: most.into_iter().flatten().reduce(f64::min).map(Length::from_m),
-            least_share_percent: Some(
-                targets.least_share_percent.unwrap_or(limits.slack_share_percent),
-            ),
-            most_share_percent: Some(
-                targets.most_share_percent.unwrap_or(limits.working_share_percent),
-            ),
+            least_share_percent: Some(targets.least_share_percent.unwrap_or(shares.0)),
+            most_share_percent: Some(targets.most_share_percent.unwrap_or(shares.1)),
         }
     };
     wanted(design, resolved).into_iter().enumerate().map(asked).collect()
@@ -224,7 +255,8 @@ fn lines(
     figures: (&Analysis, &Analysis),
 ) -> Vec<Line> {
     let unit = design.units.length;
-    let mut lines = words::off_lines(design, meant.0, figures);
+    let mut lines = ranges(design, figures);
+    lines.extend(words::off_lines(design, meant.0, figures));
     let lengths = |resolved: &Resolved| -> Vec<Known<Length>> {
         resolved.harp.strings.iter().map(|string| string.length).collect()
     };
@@ -240,7 +272,6 @@ fn lines(
         }
         None => NONE.to_owned(),
     };
-    let pull = |analysis: &Analysis| total_with_unit(analysis.total_tension, design.units.force);
     let line = |what: &str, before, after| Line { what: what.to_owned(), before, after };
     lines.push(line("longest string", longest(&both.0), longest(&both.1)));
     lines.push(line(
@@ -248,7 +279,6 @@ fn lines(
         kink(unevenness(&both.0)),
         kink(unevenness(&both.1)),
     ));
-    lines.push(line("total pull", pull(figures.0), pull(figures.1)));
     lines
 }
 

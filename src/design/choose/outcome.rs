@@ -6,8 +6,10 @@ use super::{Task, Totals};
 use crate::design::display::string_name;
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
 use crate::design::edit::{Edit, Made, Taken};
+use crate::design::library::find;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::is_same;
+use crate::design::targets::{Point, curve};
 use crate::design::{make_up_text, stock};
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
 use crate::engine::choose::{Answer, Best, Kept, Parts, Pick, Rules, Set, choose};
@@ -80,6 +82,8 @@ pub struct Outcome {
     taken: Vec<Taken>,
     stock: Vec<StockItem>,
     materials: Vec<MaterialSpec>,
+    /// The curve that it was chosen by.
+    curve: Vec<Point>,
 }
 
 impl Outcome {
@@ -96,6 +100,7 @@ impl Outcome {
             strings: self.taken.iter().filter(chosen).cloned().collect(),
             stock: self.stock.clone(),
             materials: self.materials.clone(),
+            curve: self.curve.clone(),
         }
     }
 }
@@ -148,6 +153,7 @@ impl Task {
             taken,
             stock,
             materials: self.materials.clone(),
+            curve: curve(design, resolved),
         };
         outcome.preview = outcome.edit(None).apply(design);
         let meant = resolve(&outcome.preview);
@@ -209,13 +215,18 @@ impl Task {
     fn taken(&self, design: &Design, set: &Set) -> Vec<Taken> {
         let mut materials = design.materials.clone();
         materials.extend(self.materials.iter().cloned());
+        let spelling = Spelling::of(design, &materials);
         let taken = |(row, item): (usize, usize)| {
             let item = &self.items[item];
             let string = design.strings.get(row)?;
             let (spec, own) = (item.make_up.read().ok()?, string.order_code.trim());
             let is_same = is_same(&materials, &string.make_up, spec);
             let made = Made {
-                make_up: if is_same { &string.make_up } else { spec }.clone(),
+                make_up: if is_same {
+                    string.make_up.clone()
+                } else {
+                    spelling.spell(&materials, spec)
+                },
                 order_code: item.code.trim().to_owned(),
                 stock_key: item.key,
             };
@@ -313,6 +324,39 @@ impl Task {
             }
         }
         (sum, without)
+    }
+}
+
+/// How a design writes its materials: a set is written in the same way.
+struct Spelling(Vec<(String, String)>);
+
+impl Spelling {
+    fn of(design: &Design, materials: &[MaterialSpec]) -> Self {
+        let mut known: Vec<(String, String)> = Vec::new();
+        for make_up in design.strings.iter().map(|string| &string.make_up) {
+            let layers = make_up.layers.iter().map(|layer| &layer.material);
+            for text in [&make_up.material].into_iter().chain(layers) {
+                if known.iter().all(|(_, written)| written != text)
+                    && let Some(material) = find(materials, text)
+                {
+                    known.push((material.key.clone(), text.clone()));
+                }
+            }
+        }
+        Self(known)
+    }
+
+    /// A make-up in this writing; of a material that the design does not have yet, by its key.
+    fn spell(&self, materials: &[MaterialSpec], make_up: &MakeUpSpec) -> MakeUpSpec {
+        let mut next = make_up.clone();
+        let layers = next.layers.iter_mut().map(|layer| &mut layer.material);
+        for text in [&mut next.material].into_iter().chain(layers) {
+            if let Some(material) = find(materials, text) {
+                let known = self.0.iter().find(|(key, _)| *key == material.key);
+                text.clone_from(known.map_or(&material.key, |(_, written)| written));
+            }
+        }
+        next
     }
 }
 

@@ -2,18 +2,18 @@
 
 use std::ops::RangeInclusive;
 
+use super::family;
 use super::kind::{StringKind, kind_in_words, kind_name};
+use super::offer::{Candidate, candidates, commonest_currency, kinds_on, offer, usual_price};
 use super::{Shop, Task};
-use crate::design::document::{
-    Design, MaterialSpec, StockItem, StringSpec, WantsSpec, WeightsSpec,
-};
-use crate::design::resolve::{Resolved, resolve};
+use crate::design::document::{Design, FamilySpec, MaterialSpec, WantsSpec, WeightsSpec};
+use crate::design::library::find;
+use crate::design::resolve::Resolved;
 use crate::design::settings::Setting;
 use crate::design::targets::{places, wanted};
 use crate::design::typed;
 use crate::engine::choose::Task as Search;
-use crate::engine::choose::{Family, Item, Kept, Price, Rules, Target, TaskString, Weights, Zone};
-use crate::engine::construction::MakeUp;
+use crate::engine::choose::{Family, Item, Kept, Rules, Target, TaskString, Weights, Zone};
 use crate::engine::order::sort;
 use crate::engine::pitch::Note;
 use crate::engine::units::{Force, Length, Stiffness};
@@ -33,17 +33,6 @@ const SOME: Weights = Weights {
     price_unit: 1.0,
 };
 
-/// A stock item that was read.
-struct Candidate {
-    item: StockItem,
-    make_up: MakeUp,
-    /// Whether one before it is the same string: as a thing to choose they are one.
-    is_double: bool,
-    kind: StringKind,
-    price: Option<Price>,
-    notes: (Option<Note>, Option<Note>),
-}
-
 /// Sets up the search: which strings are sought, which stay, and what there is to choose from.
 ///
 /// `rows` are the strings that may change, by their index; a locked string among them stays.
@@ -55,6 +44,7 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
     let mut candidates = candidates(&materials, shop.items, &currency, &mut left_out);
     let targets = &design.targets;
     let places = places(design, resolved);
+    offer(design, resolved, &materials, &mut candidates, &mut left_out);
     let is_sought =
         |index: usize| rows.get(index).copied().unwrap_or(false) && !design.strings[index].locked;
     let strings = &resolved.harp.strings;
@@ -111,7 +101,7 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
     let search = Search {
         strings,
         families: families.iter().map(|(_, strings)| Family { strings: *strings }).collect(),
-        rules: rules(design, resolved, &places, &mut left_out),
+        rules: rules(design, &places, &mut left_out),
         weights: weights(&targets.weights, price_unit),
         pluck_ratio: resolved.harp.pluck_ratio,
         allowance: resolved.harp.conditions.allowance,
@@ -137,22 +127,20 @@ fn families(
     candidates: &mut Vec<Candidate>,
     left_out: &mut Vec<String>,
 ) -> Vec<(String, Option<(usize, usize)>)> {
-    // What is on the strings has a kind too.
-    let present = resolved
-        .harp
-        .strings
-        .iter()
-        .filter_map(|string| string.make_up.as_ref().ok().map(StringKind::of));
     let mut families: Vec<(String, Option<(usize, usize)>)> = Vec::new();
     if design.targets.kinds.is_empty() {
-        let mut kinds: Vec<StringKind> = Vec::new();
-        for kind in candidates.iter().map(|candidate| candidate.kind.clone()).chain(present) {
-            if !kinds.contains(&kind) {
-                kinds.push(kind);
+        // What is on the strings has a kind too.
+        let mut kinds = kinds_on(resolved);
+        for kind in candidates.iter().map(|candidate| &candidate.kind) {
+            if !kinds.contains(kind) {
+                kinds.push(kind.clone());
             }
         }
         sort(&mut kinds, |one, other| one.is_below(other));
-        families.extend(kinds.into_iter().map(|kind| (kind.name, None)));
+        families.extend(kinds.into_iter().map(|kind| {
+            let strings = reach_now(design, resolved, &kind);
+            (kind.name, strings)
+        }));
     } else {
         for spec in &design.targets.kinds {
             let name = kind_name(materials, &spec.kind);
@@ -183,113 +171,68 @@ fn families(
             ));
         }
     }
+    wound_below(design, materials, places, &mut families, left_out);
     families
 }
 
-/// The items that can be used.
-fn candidates(
-    materials: &[MaterialSpec],
-    items: &[StockItem],
-    currency: &str,
-    left_out: &mut Vec<String>,
-) -> Vec<Candidate> {
-    let mut unread: Vec<String> = Vec::new();
-    let mut gone: Vec<String> = Vec::new();
-    // All make-ups at once, as strings of a design of their own.
-    let string = |item: &StockItem| StringSpec {
-        make_up: item.make_up.read().cloned().unwrap_or_default(),
-        ..StringSpec::default()
+/// By how many strings a kind that is on the harp may reach farther than it does now: what is chosen stays the harp
+/// that it is. Chosen for this project, no source.
+const NEAR: usize = 3;
+
+/// The strings on which a kind may be used where the family is that of the harp as it is; `None` for all.
+fn reach_now(design: &Design, resolved: &Resolved, kind: &StringKind) -> Option<(usize, usize)> {
+    if design.targets.family != FamilySpec::Present {
+        return None;
+    }
+    let strings = &resolved.harp.strings;
+    let last = strings.len().checked_sub(1)?;
+    let kinds: Vec<Option<StringKind>> =
+        strings.iter().map(|s| s.make_up.as_ref().ok().map(StringKind::of)).collect();
+    let is = |same: &dyn Fn(&StringKind) -> bool| {
+        let on = |other: &Option<StringKind>| other.as_ref().is_some_and(same);
+        Some((kinds.iter().position(on)?, kinds.iter().rposition(on)?))
     };
-    let strings = items.iter().map(string).collect();
-    let shelf = Design { materials: materials.to_vec(), strings, ..Design::default() };
-    let read = resolve(&shelf);
-    let mut other_currency = 0_usize;
-    let mut candidates: Vec<Candidate> = Vec::new();
-    for (item, string) in items.iter().zip(read.harp.strings) {
-        let Ok(make_up) = string.make_up else {
-            unread.push(item.make_up.to_string());
-            continue;
-        };
-        if item.sold_out {
-            gone.push(item.make_up.to_string());
-            continue;
-        }
-        let note = |text: &str| text.parse::<Note>().ok();
-        let same_currency = item.currency.trim() == currency;
-        let price = item.price.filter(|_| same_currency).and_then(|price| price_of(item, price));
-        other_currency += usize::from(item.price.is_some() && !same_currency);
-        let kind = StringKind::of(&make_up);
-        let notes = (note(&item.lowest), note(&item.highest));
-        let is_double = candidates.iter().any(|other| other.make_up.is_alike(&make_up));
-        let item = item.clone();
-        candidates.push(Candidate { item, make_up, is_double, kind, price, notes });
-    }
-    if !unread.is_empty() {
-        let count = counted(unread.len(), "item");
-        left_out.push(format!("{count} of the stock cannot be read: {}", list(&unread)));
-    }
-    if !gone.is_empty() {
-        let is = if gone.len() == 1 { "is" } else { "are" };
-        let count = counted(gone.len(), "item");
-        left_out.push(format!("{count} of the stock {is} sold out: {}", list(&gone)));
-    }
-    if other_currency > 0 {
-        left_out.push(format!(
-            "prices are compared in one currency, so that {} in another {} taken as one of usual price",
-            counted(other_currency, "item"),
-            if other_currency == 1 { "is" } else { "are" }
-        ));
-    }
-    candidates
+    // What is not on the harp stands where others of its sort do.
+    let alike = |other: &StringKind| other.is_wound == kind.is_wound;
+    let (first, end) = is(&|other| other == kind).or_else(|| is(&alike))?;
+    let (first, end) = (first.saturating_sub(NEAR), (end + NEAR).min(last));
+    (first > 0 || end < last).then_some((first, end))
 }
 
-fn price_of(item: &StockItem, price: f64) -> Option<Price> {
-    if item.single {
-        return Some(Price::Each(price));
-    }
-    let pack_mm = item.pack_mm.filter(|mm| *mm > 0.0)?;
-    Some(Price::PerMetre(1_000.0 * price / pack_mm))
-}
-
-/// The currency that most priced items have; of two the first.
-fn commonest_currency(items: &[StockItem]) -> String {
-    let mut counts: Vec<(&str, usize)> = Vec::new();
-    for item in items.iter().filter(|item| item.price.is_some()) {
-        let currency = item.currency.trim();
-        match counts.iter_mut().find(|(other, _)| *other == currency) {
-            Some((_, count)) => *count += 1,
-            None => counts.push((currency, 1)),
-        }
-    }
-    let mut best = ("", 0);
-    for (currency, count) in counts {
-        if count > best.1 {
-            best = (currency, count);
-        }
-    }
-    best.0.to_owned()
-}
-
-/// The mean price of a string, or of a metre: what counts as one. What is listed again does not count again.
-fn usual_price(candidates: &[Candidate]) -> f64 {
-    let (mut sum, mut count) = (0.0, 0.0);
-    for candidate in candidates.iter().filter(|candidate| !candidate.is_double) {
-        if let Some(Price::Each(price) | Price::PerMetre(price)) = candidate.price {
-            sum += price;
-            count += 1.0;
-        }
-    }
-    if sum > 0.0 { sum / count } else { 1.0 }
-}
-
-fn rules(
+/// Plain strings end above the note from which strings are wound at the latest.
+fn wound_below(
     design: &Design,
-    resolved: &Resolved,
+    materials: &[MaterialSpec],
     places: &[Option<f64>],
+    families: &mut Vec<(String, Option<(usize, usize)>)>,
     left_out: &mut Vec<String>,
-) -> Rules {
+) {
+    let typed = &design.targets.wound_from;
+    if typed.trim().is_empty() {
+        return;
+    }
+    let what = "the note from which strings are wound";
+    let Some((first, _)) = range(what, ("", typed), places, left_out) else { return };
+    let is_plain = |name: &str| find(materials, name).is_some();
+    let last = places.len().saturating_sub(1);
+    families.retain_mut(|(name, strings)| {
+        let (from, to) = strings.unwrap_or((0, last));
+        if !is_plain(name) {
+            // Wound strings may stand there, wherever they are now.
+            *strings = strings.map(|_| (from.min(first), to));
+            return true;
+        }
+        if to < first {
+            return true;
+        }
+        *strings = first.checked_sub(1).map(|above| (from, above));
+        from < first
+    });
+}
+
+fn rules(design: &Design, places: &[Option<f64>], left_out: &mut Vec<String>) -> Rules {
     let targets = &design.targets;
-    let limits = &resolved.harp.limits;
+    let usual = family::usual(design);
     let count = |number: u32| usize::try_from(number).unwrap_or(usize::MAX);
     let mut zones = Vec::new();
     for (number, zone) in targets.zones.iter().enumerate() {
@@ -308,12 +251,8 @@ fn rules(
         }
     }
     Rules {
-        most_share_percent: Some(
-            targets.most_share_percent.unwrap_or(limits.working_share_percent),
-        ),
-        least_share_percent: Some(
-            targets.least_share_percent.unwrap_or(limits.slack_share_percent),
-        ),
+        most_share_percent: Some(targets.most_share_percent.unwrap_or(usual.most_share_percent)),
+        least_share_percent: Some(targets.least_share_percent.unwrap_or(usual.least_share_percent)),
         unknown_share: false,
         zones,
         // What is sold out was left out already.
@@ -321,6 +260,7 @@ fn rules(
         only_sold_for: true,
         in_order: true,
         no_shrinking: true,
+        most_jump_percent: Some(targets.most_jump_percent.unwrap_or(usual.jump_percent)),
         most_changes: targets.most_changes.map(count),
         most_items: targets
             .most_items

@@ -1,6 +1,7 @@
 //! Sets and lengths for the samples from the list to start from.
 
 mod doubles;
+mod families;
 
 use super::both::Both;
 use super::kind::StringKind;
@@ -175,6 +176,7 @@ fn a_stock_with_too_few_gauges_names_what_is_in_the_way() {
     let mut bench = Bench::sample(SAMPLES[1]).with(|design| {
         let (highest, thinnest) = ("B3".to_owned(), "1.0".to_owned());
         design.targets.zones = vec![ZoneSpec { highest, thinnest, ..ZoneSpec::default() }];
+        design.targets.least_share_percent = Some(12.0);
     });
     bench.stock.items.truncate(4);
     bench.stock.items[0].make_up = "unobtainium 0.5".into();

@@ -1,5 +1,6 @@
 //! The answer of the search in words.
 
+use super::ranges::ranges;
 use super::task::counted;
 use super::{Task, Totals};
 use crate::design::display::{NONE, decimals, percent, string_name, total_with_unit};
@@ -77,11 +78,11 @@ pub(super) fn off_lines(
     vec![
         line(&format!("off the wanted {thing}, on average"), mean(&was), mean(&is)),
         line("off at most", at(was.most), at(is.most)),
-        line("greatest step beside the curve", at(was.step), at(is.step)),
+        line("highest step beside the curve", at(was.step), at(is.step)),
     ]
 }
 
-fn line(what: &str, before: String, after: String) -> Line {
+pub(super) fn line(what: &str, before: String, after: String) -> Line {
     Line { what: what.to_owned(), before, after }
 }
 
@@ -94,12 +95,11 @@ pub(super) fn lines(
     analyses: (&Analysis, &Analysis),
 ) -> Vec<Line> {
     let whole = |number: usize| number.to_string();
-    let pull = |force: Force| total_with_unit(force, design.units.force);
-    let mut lines = off_lines(design, resolved, analyses);
+    let mut lines = ranges(design, analyses);
+    lines.extend(off_lines(design, resolved, analyses));
     lines.extend([
         line("changes of material", whole(before.changes), whole(after.changes)),
         line("different strings and wires", whole(before.different), whole(after.different)),
-        line("total pull", pull(before.tension), pull(after.tension)),
     ]);
     if task.search.stock.iter().any(|item| item.price.is_some()) {
         let price = |sum: f64, without: usize| {
@@ -135,7 +135,7 @@ pub(super) fn proof(
         let total = task.search.rules.most_total.is_some();
         says.push(format!(
             "this set is proved to be the best: no other from this stock meets the limits{} and comes nearer to what is wanted",
-            if total { ", that of the total pull among them," } else { "" }
+            if total { ", that of the total tension among them," } else { "" }
         ));
     } else {
         let sum = best.set.parts.sum();
@@ -160,8 +160,8 @@ pub(super) fn proof(
 /// What a limit is about, as a maker would call it.
 fn limit(kind: LimitKind) -> &'static str {
     match kind {
-        LimitKind::MostShare => "the greatest load share",
-        LimitKind::LeastShare => "the least load share",
+        LimitKind::MostShare => "the highest load share",
+        LimitKind::LeastShare => "the lowest load share",
         LimitKind::UnknownShare => "that the breaking load must be known",
         LimitKind::Thin => "the thinnest gauge of the zone",
         LimitKind::Thick => "the thickest gauge of the zone",
@@ -171,11 +171,12 @@ fn limit(kind: LimitKind) -> &'static str {
         LimitKind::Stock => "what is in stock",
         LimitKind::Order => "the order of the kinds of string",
         LimitKind::Shrinking => "that no string is thinner than the one above it",
+        LimitKind::Jump => "the highest jump of the feel from string to string",
         LimitKind::Changes => "the number of changes of material",
         LimitKind::Items => "the number of different strings",
-        LimitKind::Total => "the greatest total pull",
+        LimitKind::Total => "the highest total tension",
         LimitKind::Breaks => "that no string breaks",
-        LimitKind::NoPull => "that the pull can be computed",
+        LimitKind::NoPull => "that the tension can be computed",
     }
 }
 
@@ -201,10 +202,10 @@ const fn why_not(kind: LimitKind) -> &'static str {
 const fn remedy(kind: LimitKind) -> &'static str {
     match kind {
         LimitKind::MostShare => {
-            "raise the greatest load share, shorten these strings, or add thicker strings or others of greater strength to the stock"
+            "raise the highest load share, shorten these strings, or add thicker strings or others of greater strength to the stock"
         }
         LimitKind::LeastShare => {
-            "lower the least load share, lengthen these strings, or add strings to the stock"
+            "lower the lowest load share, lengthen these strings, or add strings to the stock"
         }
         LimitKind::UnknownShare => "fill in the strength of the material",
         LimitKind::Thin | LimitKind::Thick | LimitKind::UnknownGauge => "widen the zone of gauges",
@@ -213,9 +214,10 @@ const fn remedy(kind: LimitKind) -> &'static str {
         LimitKind::Stock => "add what is missing to the stock",
         LimitKind::Order => "change the order of the kinds, or unlock a string",
         LimitKind::Shrinking => "unlock a string, or add gauges to the stock",
+        LimitKind::Jump => "allow a higher jump, unlock a string, or add gauges to the stock",
         LimitKind::Changes => "allow one more change",
         LimitKind::Items => "allow more different strings",
-        LimitKind::Total => "raise the greatest total pull, or shorten the strings",
+        LimitKind::Total => "raise the highest total tension, or shorten the strings",
         LimitKind::Breaks | LimitKind::NoPull => "change the lengths, or add strings to the stock",
     }
 }
@@ -267,7 +269,7 @@ fn of_conflict(conflict: &Conflict, refusal: &Refusal, analysis: &Analysis) -> O
     let limits: Vec<&str> = conflict.limits.iter().map(|kind| limit(*kind)).collect();
     let least = conflict
         .least_total
-        .map(|total| format!("; the least total pull of any set is {}", total_in_n(total)));
+        .map(|total| format!("; the lowest total tension of any set is {}", total_in_n(total)));
     let remedies: Vec<&str> = conflict.limits.iter().map(|kind| remedy(*kind)).collect();
     let verb = if limits.len() == 1 { "cannot be kept" } else { "cannot be kept together" };
     Some(format!(
@@ -348,13 +350,13 @@ pub(super) fn broken(broken: &[Broken], analysis: &Analysis) -> Vec<String> {
         let on = span(analysis, strings);
         match kind {
             LimitKind::MostShare => {
-                format!("the greatest load share is passed on {on}, by up to {over} %")
+                format!("the highest load share is passed on {on}, by up to {over} %")
             }
             LimitKind::LeastShare => {
-                format!("the least load share is not reached on {on}, by up to {over} %")
+                format!("the lowest load share is not reached on {on}, by up to {over} %")
             }
             LimitKind::Total => {
-                format!("the greatest total pull is passed by {} %", percent(100.0 * amount))
+                format!("the highest total tension is passed by {} %", percent(100.0 * amount))
             }
             LimitKind::Changes | LimitKind::Items => format!("{} is passed", limit(kind)),
             _ => format!("{} is not kept on {on}", limit(kind)),

@@ -26,9 +26,9 @@ pub struct TargetsSpec {
     pub points_n: Vec<(f64, f64)>,
     /// What matters how much.
     pub weights: WeightsSpec,
-    /// The least load share; none for the slack share of the limits.
+    /// The lowest load share; none for what is usual in the family.
     pub least_share_percent: Option<f64>,
-    /// The greatest load share; none for the working share of the limits.
+    /// The highest load share; none for what is usual in the family.
     pub most_share_percent: Option<f64>,
     /// The thinnest and the thickest string from note to note.
     pub zones: Vec<ZoneSpec>,
@@ -40,6 +40,14 @@ pub struct TargetsSpec {
     pub most_total_n: Option<f64>,
     /// The most different strings and wires; none for any number.
     pub most_items: Option<u32>,
+    /// The family of strings that are chosen from, where no kinds are listed.
+    pub family: FamilySpec,
+    /// The note from which strings are wound at the latest. Empty: the search decides.
+    pub wound_from: String,
+    /// The thickest plain string; none for what is usual in the family.
+    pub thickest_plain_mm: Option<f64>,
+    /// By how much the feel may step from a string to the next; none for what is usual in the family.
+    pub most_jump_percent: Option<f64>,
 }
 
 fields!(TargetsSpec {
@@ -54,6 +62,10 @@ fields!(TargetsSpec {
     most_changes,
     most_total_n,
     most_items,
+    family,
+    wound_from,
+    thickest_plain_mm,
+    most_jump_percent,
 });
 
 /// Which curve is wanted.
@@ -68,6 +80,31 @@ pub enum WantsSpec {
 }
 
 words!(WantsSpec { "stiffness" => Stiffness, "tension" => Tension });
+
+/// Which strings are chosen from: plain ones of one material, and wound ones below.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum FamilySpec {
+    /// The kinds that are on the harp.
+    #[default]
+    Present,
+    /// Nylon and wound strings.
+    Nylon,
+    /// Gut and wound strings.
+    Gut,
+    /// Fluorocarbon and wound strings.
+    Fluorocarbon,
+    /// Wire.
+    Wire,
+}
+
+words!(FamilySpec {
+    "present" => Present,
+    "nylon" => Nylon,
+    "gut" => Gut,
+    "fluorocarbon" => Fluorocarbon,
+    "wire" => Wire,
+});
 
 /// What matters how much, from 0 (not at all) to 10.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -183,7 +220,8 @@ mod tests {
         let usual = "{\"wants\":\"stiffness\",\"points_n_per_mm\":[],\"points_n\":[],\"weights\":{\"target\":3.0,\
             \"even_stiffness\":3.0,\"even_tension\":0.0,\"changes\":3.0,\"items\":0.0,\"price\":0.0},\
             \"least_share_percent\":null,\"most_share_percent\":null,\"zones\":[],\"kinds\":[],\
-            \"most_changes\":null,\"most_total_n\":null,\"most_items\":null}";
+            \"most_changes\":null,\"most_total_n\":null,\"most_items\":null,\"family\":\"present\",\
+            \"wound_from\":\"\",\"thickest_plain_mm\":null,\"most_jump_percent\":null}";
         assert_eq!(serde_json::to_string(&TargetsSpec::default()).unwrap(), usual);
     }
 }

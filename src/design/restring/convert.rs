@@ -167,7 +167,7 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
         changes.push(Change { row, wanted: Some(wanted), gauge: Some(gauge), item, remark });
     }
     let materials = own.into_iter().collect();
-    let edit = Edit::Take { strings, stock, materials };
+    let edit = Edit::Take { strings, stock, materials, curve: Vec::new() };
     let design = edit.apply(design);
     let after = analyse(&resolve(&design).harp);
     Preview { changes, before, after, design, edit }

@@ -1,7 +1,7 @@
 //! The settings of a design that are one of a few words.
 
 use crate::design::document::{
-    Design, MeasuredSpec, MechanismKind, ServiceSpec, TemperamentSpec, WantsSpec,
+    Design, FamilySpec, MeasuredSpec, MechanismKind, ServiceSpec, TemperamentSpec, WantsSpec,
 };
 
 /// What a choice is called, what there is to choose from, and where it stands in a design.
@@ -70,6 +70,13 @@ choices! {
         Heated => "In heated rooms",
         Covered => "Under a roof, not heated",
         Outdoors => "In the open",
+    }
+    Family: "Strings", targets.family, FamilySpec {
+        Present => "As on the harp now",
+        Nylon => "Nylon and wound",
+        Gut => "Gut and wound",
+        Fluorocarbon => "Fluorocarbon and wound",
+        Wire => "Wire",
     }
     Wants: "Wanted is a curve of", targets.wants, WantsSpec {
         Stiffness => "Pluck stiffness, the feel",

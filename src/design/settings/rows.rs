@@ -179,11 +179,15 @@ settings! {
         WEIGHT, WEIGHT, targets.weights.changes;
     ItemsWeight: "weight of few different gauges", "Few different gauges", "", WEIGHT, WEIGHT, targets.weights.items;
     PriceWeight: "weight of a low price", "A low price", "", WEIGHT, WEIGHT, targets.weights.price;
-    LeastShare: "least load share of a choice", "Least load share", "%",
+    ThickestPlain: "thickest plain string of a choice", "Thickest plain string", "mm",
+        (0.1, 10.0), UP_TO_1_000, targets.thickest_plain_mm;
+    LeastShare: "lowest load share of a choice", "Lowest load share", "%",
         UP_TO_1_000, UP_TO_1_000, targets.least_share_percent;
-    MostShare: "greatest load share of a choice", "Greatest load share", "%",
+    MostShare: "highest load share of a choice", "Highest load share", "%",
         UP_TO_1_000, UP_TO_1_000, targets.most_share_percent;
-    MostTotal: "greatest pull of all strings", "Greatest pull of all strings", "N",
+    MostJump: "highest jump of the feel of a choice", "Highest jump of the feel", "%",
+        UP_TO_1_000, UP_TO_10_000, targets.most_jump_percent;
+    MostTotal: "highest tension of all strings", "Highest tension of all strings", "N",
         FORCE_N, FORCE_N, targets.most_total_n;
     MostChanges: "number of changes of material", "Most changes of material", "",
         COUNTED, COUNTED, targets.most_changes;

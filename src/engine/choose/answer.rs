@@ -2,7 +2,7 @@
 
 use super::Task;
 use super::chain::{Chain, units};
-use super::evaluate::{LARGE, Limit, LimitKind, Row, SMALL, Table, count};
+use super::evaluate::{LARGE, LIMITS, Limit, LimitKind, Row, SMALL, Table, count};
 use super::solve::SolvedSet;
 use crate::engine::units::Force;
 
@@ -98,7 +98,7 @@ pub struct NoItem {
     /// Index of the string.
     pub string: usize,
     /// How many items break each rule there, and how many break that alone, by [`LimitKind`] as a number.
-    pub broken: [(usize, usize); 16],
+    pub broken: [(usize, usize); LIMITS.len()],
 }
 
 /// Rules that cannot hold together.
@@ -275,6 +275,9 @@ pub(super) fn nearest(task: &Task, table: &Table, chain: &Chain, chosen: &[usize
             say(strings, LimitKind::Order, LARGE);
         } else if rules.no_shrinking && !change && above.above_nm() > candidate.below_nm() {
             say(strings, LimitKind::Shrinking, SMALL);
+        }
+        if chain.jumps(upper, above, candidate) {
+            say(strings, LimitKind::Jump, SMALL);
         }
     }
     let all = (0, task.strings.len().saturating_sub(1));

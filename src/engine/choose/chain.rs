@@ -87,13 +87,20 @@ pub(super) struct Layer {
     /// To the layer below, in a family and at a change.
     pub within: Step,
     pub across: Step,
+    /// How far the logarithm of the pull may fall and rise to the layer below, where a jump of the feel is limited.
+    jump: (f64, f64),
 }
+
+/// Where nothing limits a step; and how far beyond a limited one the last digits may lie.
+const ANY_STEP: (f64, f64) = (f64::NEG_INFINITY, f64::INFINITY);
+const SAME_STEP: f64 = 1e-9;
 
 /// What breaking a rule of neighbours or a count costs: infinite where the rule is hard, 0 where there is none.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Soft {
     pub order: f64,
     pub shrinking: f64,
+    pub jump: f64,
     changes: f64,
     items: f64,
 }
@@ -163,7 +170,7 @@ impl Chain {
         task: &Task,
         table: &Table,
         (first, last): (usize, usize),
-        hard: u16,
+        hard: u32,
         at_a_cost: bool,
     ) -> Self {
         let is_hard = |kind: LimitKind| hard & kind.bit() != 0;
@@ -183,6 +190,7 @@ impl Chain {
             soft: Soft {
                 order: soft(LimitKind::Order, rules.in_order, LARGE),
                 shrinking: soft(LimitKind::Shrinking, rules.no_shrinking, SMALL),
+                jump: soft(LimitKind::Jump, rules.most_jump_percent.is_some(), SMALL),
                 changes: soft(LimitKind::Changes, true, SMALL),
                 items: soft(LimitKind::Items, true, SMALL),
             },
@@ -240,6 +248,13 @@ impl Chain {
             let step = |feel| Step::new(feel, feel_shift, weights.tension, tension_shift);
             chain.layers[upper - 1].within = step(weights.feel);
             chain.layers[upper - 1].across = step(weights.feel + weights.at_change);
+            if let Some(percent) = rules.most_jump_percent {
+                // The step of the feel is that of the pull and of what the lengths make of it.
+                let (level, ratio) = (one.feel - other.feel, percent / 100.0);
+                let (least, most) = ((1.0 - ratio).max(0.0).ln(), (1.0 + ratio).ln());
+                chain.layers[upper - 1].jump =
+                    (least + level - SAME_STEP, most + level + SAME_STEP);
+            }
         }
         chain
     }
@@ -256,14 +271,14 @@ impl Chain {
     pub fn mirrored(mut self) -> Self {
         let last = self.layers.len().saturating_sub(1);
         let turned = |step: Step| Step { shift: -step.shift, ..step };
-        let steps: Vec<(Step, Step)> =
-            self.layers.iter().map(|layer| (turned(layer.within), turned(layer.across))).collect();
+        let turn = |l: &Layer| (turned(l.within), turned(l.across), (-l.jump.1, -l.jump.0));
+        let steps: Vec<(Step, Step, (f64, f64))> = self.layers.iter().map(turn).collect();
         self.layers.reverse();
         for (at, layer) in self.layers.iter_mut().enumerate() {
             // The step to the next layer is that of the layer before in the old order.
-            (layer.within, layer.across) = match at < last {
+            (layer.within, layer.across, layer.jump) = match at < last {
                 true => steps[last - at - 1],
-                false => (Step::default(), Step::default()),
+                false => (Step::default(), Step::default(), ANY_STEP),
             };
             for candidate in &mut layer.candidates {
                 candidate.family =
@@ -333,6 +348,12 @@ impl Chain {
         one.kept && other.kept || unlisted(one) || unlisted(other)
     }
 
+    /// Whether the feel jumps from `upper` to `lower`.
+    pub fn jumps(&self, layer: usize, upper: &Candidate, lower: &Candidate) -> bool {
+        let (least, most) = self.layers[layer].jump;
+        !(least..=most).contains(&(lower.log_pull - upper.log_pull))
+    }
+
     /// What it costs to follow `upper` by `lower`, without what they cost by themselves; `None` where a hard rule
     /// forbids it.
     pub fn way(
@@ -360,6 +381,9 @@ impl Chain {
                 way.cost += self.soft.order;
             } else if !change && upper.above_nm() > lower.below_nm() {
                 way.cost += self.soft.shrinking;
+            }
+            if self.jumps(layer, upper, lower) {
+                way.cost += self.soft.jump;
             }
         }
         (way.cost < f64::INFINITY).then_some(way)
@@ -413,14 +437,14 @@ fn layer(table: &Table, row: usize, kept: bool, candidates: Vec<Candidate>) -> L
     if above.len() != candidates.len() {
         (above, below) = (alone(), alone());
     }
-    let (within, across) = (Step::default(), Step::default());
+    let (within, across, jump) = (Step::default(), Step::default(), ANY_STEP);
     let (sorted, place, weight) = (
         Vec::new(),
         Vec::new(),
         if table.rows[row].target.is_some() { table.rows[row].weight } else { 0.0 },
     );
     let mut layer =
-        Layer { row, kept, weight, candidates, sorted, place, above, below, within, across };
+        Layer { row, kept, weight, candidates, sorted, place, above, below, within, across, jump };
     layer.rank();
     layer
 }

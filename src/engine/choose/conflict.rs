@@ -27,7 +27,7 @@ enum Stage {
 #[derive(Clone, Debug)]
 pub(super) struct Conflicting {
     stage: Stage,
-    hard: u16,
+    hard: u32,
     rows: (usize, usize),
     asked: Option<(Chain, Pass)>,
     least_total: Option<Force>,
@@ -35,7 +35,7 @@ pub(super) struct Conflicting {
     pub conflicts: Vec<Conflict>,
 }
 
-const ALL: u16 = u16::MAX;
+const ALL: u32 = u32::MAX;
 
 impl Conflicting {
     /// Of a task for which there is no set.
@@ -159,6 +159,7 @@ fn matters(kind: LimitKind, task: &Task, table: &Table) -> bool {
         LimitKind::Breaks | LimitKind::NoPull => false,
         LimitKind::Order => rules.in_order,
         LimitKind::Shrinking => rules.no_shrinking,
+        LimitKind::Jump => rules.most_jump_percent.is_some(),
         LimitKind::Changes => rules.most_changes.is_some(),
         LimitKind::Items => rules.most_items.is_some(),
         LimitKind::Total => rules.most_total.is_some(),

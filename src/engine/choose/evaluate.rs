@@ -33,6 +33,8 @@ pub enum LimitKind {
     Order,
     /// A string is thinner than the one above it.
     Shrinking,
+    /// The pluck stiffness jumps from a string to the next.
+    Jump,
     /// Too many changes of family.
     Changes,
     /// Too many different items.
@@ -46,10 +48,11 @@ pub enum LimitKind {
 }
 
 /// Every kind, in the order in which a search for what conflicts tries to do without it.
-pub const LIMITS: [LimitKind; 16] = [
+pub const LIMITS: [LimitKind; 17] = [
     LimitKind::Changes,
     LimitKind::Items,
     LimitKind::Shrinking,
+    LimitKind::Jump,
     LimitKind::Order,
     LimitKind::Note,
     LimitKind::Place,
@@ -66,15 +69,15 @@ pub const LIMITS: [LimitKind; 16] = [
 ];
 
 impl LimitKind {
-    pub(super) const fn bit(self) -> u16 {
-        1 << self as u16
+    pub(super) const fn bit(self) -> u32 {
+        1 << self as u32
     }
 }
 
 /// Of a broken rule, by how much, as it counts in the nearest set: the logarithm of the ratio for shares and gauges,
 /// the excess as a share of the limit for the total pull, octaves for notes, 0.1 for each string outside the place of
-/// a family, 0.1 for what is not in stock, a thinner string below a thicker, a change or an item too many, and 1 for
-/// an unknown share or gauge and a family out of order. Chosen for this project, no source.
+/// a family, 0.1 for what is not in stock, a thinner string below a thicker, a jump of the feel, a change or an item
+/// too many, and 1 for an unknown share or gauge and a family out of order. Chosen for this project, no source.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Limit {
     /// What the rule is about.
@@ -86,7 +89,7 @@ pub struct Limit {
 /// The most items of a stock that are looked at.
 pub const MOST_ITEMS: usize = 20_000;
 
-/// What an item that is not in stock, a thinner string below a thicker, a change or an item too many counts.
+/// What an item that is not in stock, a thinner string below a thicker, a jump, a change or an item too many counts.
 pub(super) const SMALL: f64 = 0.1;
 /// What an unknown share or gauge and a family out of order count.
 pub(super) const LARGE: f64 = 1.0;
@@ -111,7 +114,7 @@ pub(super) struct Cell {
     /// Price, in the caller's currency.
     pub price: Option<f64>,
     /// Bits of the rules that it would break here.
-    pub broken: u16,
+    pub broken: u32,
 }
 
 /// A string that takes part, with every item on it.

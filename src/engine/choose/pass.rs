@@ -130,7 +130,9 @@ impl Pass {
         sums.next.reserve_exact(size);
         let below = chain.layers.get(at + 1);
         let pairs = width * below.map_or(0, |below| below.candidates.len());
-        let few = pairs <= FEW || below.is_some() && chain.free_of_rules(at);
+        // No envelope knows of a limited step: then all pairs within it are tried.
+        let limited = chain.soft.jump > 0.0;
+        let few = pairs <= FEW || limited || below.is_some() && chain.free_of_rules(at);
         let mut found = vec![NOT_FOUND; width];
         let mut tree = Envelope::new();
         for state in 0..states {

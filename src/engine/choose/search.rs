@@ -9,7 +9,7 @@ use super::narrow::Narrow;
 use super::solve::{Solve, Solved};
 
 /// Every rule.
-pub(super) const ALL: u16 = u16::MAX;
+pub(super) const ALL: u32 = u32::MAX;
 
 /// How far a search is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

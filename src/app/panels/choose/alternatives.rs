@@ -5,7 +5,7 @@ use web_sys::KeyboardEvent;
 
 use super::desk::Desk;
 use crate::app::browser;
-use crate::app::widgets::list::{list, part, while_so, words};
+use crate::app::widgets::list::{Part, list, part, while_so, words};
 
 /// The chart of the alternatives, while there are some.
 pub fn alternatives(desk: Desk) -> AnyView {
@@ -15,9 +15,17 @@ pub fn alternatives(desk: Desk) -> AnyView {
 fn chart(desk: Desk) -> AnyView {
     let count = move || desk.found.with(|found| found.as_ref().map_or(0, |f| f.sets.len()));
     let across = move || {
-        let price = desk.found.with(|found| found.as_ref().is_some_and(|f| f.by_price));
-        let across = if price { "a higher price" } else { "more different strings" };
-        format!("To the right: {across}. Upward: farther off what is wanted.")
+        desk.found.with(|found| match found {
+            Some(found) if found.by_price => format!("Price, {}", found.task.currency),
+            _ => "Different strings and wires".to_owned(),
+        })
+    };
+    let marks = move |upright: bool| {
+        desk.found.with(|found| {
+            let Some(found) = found else { return Vec::new() };
+            let marks = if upright { &found.marks.up } else { &found.marks.across };
+            marks.iter().map(|mark| self::mark(upright, mark)).collect()
+        })
     };
     let points = move || {
         desk.found.with(|found| {
@@ -55,14 +63,40 @@ fn chart(desk: Desk) -> AnyView {
     };
     view! {
         <section class="choose-front" aria-label="Alternatives">
-            <p class="hint">{words(across)}</p>
+            <p class="hint">"Off what is wanted, %"</p>
             <div class="front" id="front" role="group" aria-label="Sets to choose from; the arrow keys go from one to the next" on:keydown=on_keys>
+                {list(move || marks(true))}
+                {list(move || marks(false))}
                 {list(points)}
             </div>
+            <p class="hint front-across">{words(across)}</p>
             <p id="front-said">{words(now)}</p>
         </section>
     }
     .into_any()
+}
+
+/// Where a place along the plot stands, and one from above, in per cent of its box: the numbers stand beside it.
+fn at_left(share: f64) -> String {
+    format!("{:.1}%", 9.0 + 88.0 * share)
+}
+
+fn at_top(share: f64) -> String {
+    format!("{:.1}%", 7.0 + 74.0 * share)
+}
+
+/// A line of a scale with its number.
+fn mark(upright: bool, (share, text): &(f64, String)) -> Part {
+    let (share, text) = (*share, text.clone());
+    part(&(upright, text.clone(), share.to_bits()), move || {
+        if upright {
+            view! { <span class="front-mark up" aria-hidden="true" style:top=at_top(share)>{text}</span> }
+                .into_any()
+        } else {
+            view! { <span class="front-mark" aria-hidden="true" style:left=at_left(share)>{text}</span> }
+                .into_any()
+        }
+    })
 }
 
 fn point(desk: Desk, place: usize, at: (f64, f64), text: String) -> AnyView {
@@ -76,8 +110,8 @@ fn point(desk: Desk, place: usize, at: (f64, f64), text: String) -> AnyView {
             aria-label=text
             aria-pressed=move || if on() { "true" } else { "false" }
             tabindex=move || if on() { "0" } else { "-1" }
-            style:left=format!("{:.1}%", 4.0 + 92.0 * at.0)
-            style:top=format!("{:.1}%", 10.0 + 80.0 * at.1)
+            style:left=at_left(at.0)
+            style:top=at_top(at.1)
             on:click=move |_| desk.pick(place)
         ></button>
     }

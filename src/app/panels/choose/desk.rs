@@ -8,7 +8,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::browser;
-use crate::app::rows::{Choosable, Proposal, allowed, choosables};
+use crate::app::rows::{Choosable, Marks, Proposal, allowed, choosables};
 use crate::app::store::{Ghost, Store};
 use crate::design::choose::both::Both;
 use crate::design::choose::lengths::{Room, Strength, Way, lengths};
@@ -39,6 +39,10 @@ pub enum Ask {
 
 /// Work in slices.
 enum Job {
+    /// The task is to be set up: a frame of its own.
+    Begin(Ask),
+    /// What came of it is to be shown: another.
+    Show(Box<Proposal>),
     Set(Box<(Task, Search)>),
     Front(Box<(Task, Front)>, bool),
     Both(Box<Both>),
@@ -51,6 +55,7 @@ impl Job {
             Self::Set(work) => work.1.step(STEP).done,
             Self::Front(work, _) => work.1.step(STEP).done,
             Self::Both(both) => both.step(STEP).done,
+            Self::Begin(_) | Self::Show(_) => true,
         }
     }
 }
@@ -60,6 +65,7 @@ pub struct Found {
     pub task: Task,
     pub sets: Vec<Alternative>,
     pub shown: Vec<Choosable>,
+    pub marks: Marks,
     pub by_price: bool,
 }
 
@@ -154,24 +160,32 @@ impl Desk {
 
     /// Begins the work at what was asked.
     fn begin(self, ask: Ask) {
-        let store = self.store;
-        let (design, resolved) = (store.design.get_untracked(), store.resolved.get_untracked());
-        let (stock, rows) = (store.shop.get_untracked(), self.rows.get_untracked());
-        let shop = Shop { items: &stock.items, materials: &stock.materials };
-        let task = || Task::new(&design, &resolved, &shop, &rows);
         if !matches!(ask, Ask::Front { .. }) {
             self.found.set(None);
         }
-        let job = match ask {
+        self.stop();
+        let design = self.store.design.get_untracked();
+        self.job.set_value(Some((design, Job::Begin(ask))));
+        self.busy.set(Some("Searching.".to_owned()));
+        let run = self.run.get_value();
+        request_animation_frame(move || self.work(run, browser::now_ms()));
+    }
+
+    /// Sets up the work for what was asked.
+    fn set_up(self, design: &Design, ask: Ask) -> Job {
+        let store = self.store;
+        let resolved = store.resolved.get_untracked();
+        let (stock, rows) = (store.shop.get_untracked(), self.rows.get_untracked());
+        let shop = Shop { items: &stock.items, materials: &stock.materials };
+        let task = || Task::new(design, &resolved, &shop, &rows);
+        match ask {
             Ask::Lengths(way, room) => {
-                self.stop();
                 let analysis = store.analysis.get_untracked();
-                let found = lengths(&design, &resolved, &analysis, way, &rows, &room);
-                self.propose(Some(match found {
+                let found = lengths(design, &resolved, &analysis, way, &rows, &room);
+                Job::Show(Box::new(match found {
                     Ok(lengths) => Proposal::of_lengths(lengths, design.units),
                     Err(why) => Proposal::none("There are no such lengths", &why, &[]),
-                }));
-                return;
+                }))
             }
             Ask::Set => {
                 let task = task();
@@ -184,14 +198,9 @@ impl Desk {
                 Job::Front(Box::new((task, front)), by_price)
             }
             Ask::Both(strength, room) => {
-                Job::Both(Box::new(Both::new(&design, &shop, &rows, strength, room)))
+                Job::Both(Box::new(Both::new(design, &shop, &rows, strength, room)))
             }
-        };
-        self.stop();
-        self.job.set_value(Some((design, job)));
-        self.busy.set(Some("Searching.".to_owned()));
-        let run = self.run.get_value();
-        request_animation_frame(move || self.work(run, browser::now_ms()));
+        }
     }
 
     /// The work of one frame.
@@ -208,8 +217,14 @@ impl Desk {
             done = self.job.try_update_value(step).unwrap_or(true);
         }
         if done {
-            if let Some(Some((design, job))) = self.job.try_update_value(Option::take) {
-                self.close(&design, job);
+            let Some(Some((design, job))) = self.job.try_update_value(Option::take) else { return };
+            let next = match job {
+                Job::Begin(ask) => Some(self.set_up(&design, ask)),
+                job => self.close(&design, job),
+            };
+            if let Some(next) = next {
+                self.job.set_value(Some((design, next)));
+                request_animation_frame(move || self.work(run, begun));
             }
             return;
         }
@@ -225,45 +240,53 @@ impl Desk {
         request_animation_frame(move || self.work(run, begun));
     }
 
-    /// Shows what came of the work.
-    fn close(self, design: &Arc<Design>, job: Job) {
+    /// Makes of the work what can be shown, and then shows it: each in a frame of its own.
+    fn close(self, design: &Arc<Design>, job: Job) -> Option<Job> {
         let store = self.store;
         let now = store.design.get_untracked();
         // A design that has just changed begins the work again.
         if !Arc::ptr_eq(&now, design) {
-            return;
+            return None;
         }
-        self.busy.set(None);
-        match job {
+        let shown = match job {
+            Job::Show(proposal) => {
+                self.busy.set(None);
+                self.propose(Some(*proposal));
+                return None;
+            }
+            Job::Begin(_) => return None,
             Job::Set(work) => {
                 let (task, search) = *work;
                 let (resolved, analysis) =
                     (store.resolved.get_untracked(), store.analysis.get_untracked());
-                let Some(answer) = search.answer() else { return };
+                let answer = search.answer()?;
                 let outcome = task.outcome(&now, &resolved, &analysis, answer);
-                self.propose(Some(match outcome {
+                match outcome {
                     Some(outcome) => Proposal::of_set(outcome, &task.left_out, now.units),
                     None => {
                         let why = task.conflicts(&analysis, answer);
                         Proposal::none("There is no set", &why, &task.left_out)
                     }
-                }));
+                }
             }
             Job::Front(work, by_price) => {
+                self.busy.set(None);
                 let (task, front) = *work;
                 let sets = task.alternatives(front.found());
                 if sets.is_empty() {
                     // Why there is none is found by the search for one set.
                     self.ask(Ask::Set);
-                    return;
+                    return None;
                 }
-                let shown = choosables(&sets, by_price);
+                let (shown, marks) = choosables(&sets, by_price);
                 let last = sets.len() - 1;
-                self.found.set(Some(Arc::new(Found { task, sets, shown, by_price })));
+                self.found.set(Some(Arc::new(Found { task, sets, shown, marks, by_price })));
                 self.pick(self.picked.get_untracked().min(last));
+                return None;
             }
-            Job::Both(both) => self.propose(Some(Proposal::of_both(*both, now.units))),
-        }
+            Job::Both(both) => Proposal::of_both(*both, now.units),
+        };
+        Some(Job::Show(Box::new(shown)))
     }
 
     /// Proposes one of the alternatives.

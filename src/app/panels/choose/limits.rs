@@ -1,11 +1,11 @@
-//! Limits that no set may break: load, pull and counts; gauges by zone; where each kind of string may be used.
+//! Which strings are chosen from, and limits that no set may break: load, tension and counts; gauges by zone; where each kind of string may be used.
 
 use leptos::prelude::*;
 
 use super::desk::Desk;
 use super::fields::{note_field, text_field};
 use crate::app::browser;
-use crate::app::forms::LIMITS;
+use crate::app::forms::{FAMILY, LIMITS};
 use crate::app::panels::form::entries;
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::Choice;
@@ -15,6 +15,26 @@ use crate::design::document::{KindSpec, MOST_KINDS, MOST_ZONES, TargetsSpec, Zon
 use crate::design::edit::TargetsPart;
 use crate::design::letters::capital;
 use crate::design::typed;
+
+/// The family, from where strings are wound, and what is usual.
+pub fn family(desk: Desk) -> AnyView {
+    const WOUND: &str = "Wound from this note at the latest";
+    let note = text(
+        desk,
+        WOUND.to_owned(),
+        TargetsPart::Curve,
+        |targets| Some(&targets.wound_from),
+        |targets, text| targets.wound_from = text,
+        true,
+    );
+    let mut fields = entries(desk.store, &FAMILY);
+    let note = view! {
+        <label class="field"><span>{WOUND}</span>{note}</label>
+        <p class="hint">"A note such as E3. While it is empty, the search suggests where winding starts."</p>
+    };
+    fields.insert(1, note.into_any());
+    view! { <div class="form-stack">{fields}</div> }.into_any()
+}
 
 /// The limits of the whole set.
 pub fn limits(desk: Desk) -> AnyView {
@@ -127,11 +147,8 @@ pub fn zones(desk: Desk) -> AnyView {
 fn at_hand(desk: Desk) -> Vec<String> {
     let store = desk.store;
     let (design, stock) = (store.design.get(), store.shop.get());
-    let mut free = (*design).clone();
-    free.targets.kinds.clear();
     let shop = Shop { items: &stock.items, materials: &stock.materials };
-    let rows = vec![true; free.strings.len()];
-    Task::new(&free, &store.resolved.get(), &shop, &rows).kinds
+    Task::kinds_at_hand(&design, &store.resolved.get(), &shop)
 }
 
 /// The kinds that may be used, in their order from the treble to the bass, each with its notes.
@@ -221,13 +238,13 @@ pub fn kinds(desk: Desk) -> AnyView {
                 <tbody>{list(rows)}</tbody>
             </table>
             {list(move || vec![missing(desk, at_hand)])}
-            {button("tool", "all-kinds", "", "Allow all kinds again", all)}
+            {button("tool", "all-kinds", "", "Let the family decide again", all)}
         }
         .into_any()
     };
     let free = move || {
         view! {
-            <p>"All kinds of the stock may be used, in their usual order: wire and plain strings above, wound ones below."</p>
+            <p>"The family says which kinds of the stock may be used, in their usual order: plain strings above, wound ones below."</p>
             {button("tool", "own-kinds", "", "Set order and range of each kind", own)}
         }
         .into_any()

@@ -52,9 +52,9 @@ pub fn points(desk: Desk) -> AnyView {
     };
     let origins = move || {
         let mut origins = vec![
-            ("".to_owned(), "Choose where from".to_owned()),
+            ("".to_owned(), "Choose a starting curve".to_owned()),
             ("now".to_owned(), "As the strings are now".to_owned()),
-            ("usual".to_owned(), "The usual curve".to_owned()),
+            ("usual".to_owned(), "As at the beginning: the feel of the harp".to_owned()),
             ("constant".to_owned(), "One value everywhere".to_owned()),
             ("straight".to_owned(), "Straight from end to end".to_owned()),
         ];
@@ -101,7 +101,7 @@ pub fn points(desk: Desk) -> AnyView {
                 <tbody>{list(rows)}</tbody>
             </table>
             {button("tool", "add-point", "In the widest gap between two points", "Add a point", add)}
-            <p class="hint">"Between two points the curve runs evenly in per cent, outside them it stays."</p>
+            <p class="hint">"Between two points the curve changes by equal percentages; beyond the ends it stays level."</p>
         </div>
     }
     .into_any()

@@ -133,7 +133,7 @@ fn table(desk: Desk, rows: impl Fn() -> Vec<Part> + Copy + Send + Sync + 'static
                     <th scope="col">"Proposed"</th>
                     <th scope="col">"Tension, "{words(move || pull().to_owned())}</th>
                     <th scope="col">"Feel, "{words(move || feel().to_owned())}</th>
-                    <th scope="col">"Load, %"</th>
+                    <th scope="col">"Load share, %"</th>
                     <td></td>
                 </tr>
             </thead>

@@ -28,7 +28,7 @@ const STRENGTHS: [(Strength, &str, &str); 3] = [
 
 /// The fields of the room: what each holds back.
 const ROOM: [(NumberRow, &str); 4] = [
-    (mm("A pin moves by at most"), "as far as it likes"),
+    (mm("A pin moves by at most"), "8 % of its length"),
     (mm("Shortest string"), "as the neck allows"),
     (mm("Longest string"), "any"),
     (mm("Pin off the curve of its neighbours"), "any"),
@@ -100,6 +100,7 @@ pub fn reshape(desk: Desk) -> AnyView {
             shortest: length(shortest),
             longest: length(longest),
             kink: length(kink),
+            share_percent: None,
         };
         let strength = fields.strength.get_untracked();
         let [top, bottom] = fields.ends;

@@ -24,7 +24,7 @@ pub fn search(desk: Desk) -> AnyView {
         button(
             "tool",
             "find-by-price",
-            "The best sets of ever lower price",
+            "The best set for each lower price",
             "Evenness against price",
             move || desk.ask(Ask::Front { by_price: true }),
         )
@@ -85,7 +85,7 @@ pub fn search(desk: Desk) -> AnyView {
             <div class="choose-row">
                 <Choice label="May change" choices=choices value=which on_change=move |key: String| desk.part.set(key == "part")/>
                 {button("tool main", "find-set", "The best set for all strings together", "Find the best set", move || desk.ask(Ask::Set))}
-                {button("tool", "find-fronts", "The best sets of ever fewer different strings", "Evenness against number of gauges", move || desk.ask(Ask::Front { by_price: false }))}
+                {button("tool", "find-fronts", "The best set for each smaller number of gauges", "Evenness against number of gauges", move || desk.ask(Ask::Front { by_price: false }))}
                 {while_so(priced, by_price)}
                 <button type="button" class="tool" id="keep-selected" title="The strings selected in the chart stay as they are" disabled=move || store.count() == 0 on:click=move |_| keep()>
                     {words(keep_words)}

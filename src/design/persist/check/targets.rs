@@ -22,6 +22,7 @@ pub(super) fn targets(spec: &TargetsSpec) -> Result<(), CheckError> {
             short(text, || "a text of a zone of gauges".to_owned())?;
         }
     }
+    short(&spec.wound_from, || "the note from which strings are wound".to_owned())?;
     many("kinds of string", spec.kinds.len(), MOST_KINDS)?;
     for kind in &spec.kinds {
         for text in [&kind.kind, &kind.lowest, &kind.highest] {
@@ -38,6 +39,7 @@ pub(super) fn tidy_targets(spec: &mut TargetsSpec) {
             tidy_text(text, false);
         }
     }
+    tidy_text(&mut spec.wound_from, false);
     for kind in &mut spec.kinds {
         for text in [&mut kind.kind, &mut kind.lowest, &mut kind.highest] {
             tidy_text(text, false);

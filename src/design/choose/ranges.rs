@@ -1,0 +1,53 @@
+//! How far the figures of all strings reach, before and after.
+
+use super::words::{Line, line};
+use crate::design::display::{NONE, figure_unit, percent, stiffness, total_with_unit};
+use crate::design::document::Design;
+use crate::engine::analysis::{Analysis, StringFigures};
+use crate::engine::figure::Figure;
+
+/// The tension of all strings, and how far feel and load share reach, before and after.
+pub(super) fn ranges(design: &Design, (before, after): (&Analysis, &Analysis)) -> Vec<Line> {
+    let units = &design.units;
+    let total = |analysis: &Analysis| total_with_unit(analysis.total_tension, units.force);
+    let feel = |analysis: &Analysis| {
+        let figure = |figures: &StringFigures| figures.pluck_stiffness.ok();
+        let unit = figure_unit(Figure::PluckStiffness, units);
+        match range(analysis, figure) {
+            Some((low, high)) => {
+                format!(
+                    "{} to {} {unit}",
+                    stiffness(low, units.force),
+                    stiffness(high, units.force)
+                )
+            }
+            None => NONE.to_owned(),
+        }
+    };
+    let share = |analysis: &Analysis| {
+        let figure = |figures: &StringFigures| figures.load_share_percent.ok();
+        match range(analysis, figure) {
+            Some((low, high)) => format!("{} to {} %", percent(low), percent(high)),
+            None => NONE.to_owned(),
+        }
+    };
+    vec![
+        line("tension of all strings", total(before), total(after)),
+        line("feel, lowest to highest", feel(before), feel(after)),
+        line("load share, lowest to highest", share(before), share(after)),
+    ]
+}
+
+/// The lowest and the highest of a figure.
+fn range<T: Copy + PartialOrd>(
+    analysis: &Analysis,
+    figure: impl Fn(&StringFigures) -> Option<T>,
+) -> Option<(T, T)> {
+    let mut range: Option<(T, T)> = None;
+    for value in analysis.strings.iter().filter_map(figure) {
+        let (low, high) = range.unwrap_or((value, value));
+        range =
+            Some((if value < low { value } else { low }, if value > high { value } else { high }));
+    }
+    range
+}

@@ -1,0 +1,220 @@
+//! The first answer with the usual settings, on each sample and on new harps: what makes a set one that a maker would
+//! string, as facts that can be measured. The limits are common practice, no source; the samples are the scale.
+
+use std::fmt::Write as _;
+
+use stringloft::design::choose::both::Both;
+use stringloft::design::choose::lengths::{Room, Strength};
+use stringloft::design::choose::{Outcome, Shop, Task, usual};
+use stringloft::design::document::Design;
+use stringloft::design::presets::{SAMPLES, by_compass, suggest};
+use stringloft::design::resolve::{Resolved, resolve};
+use stringloft::design::stock::starting_list;
+use stringloft::engine::analysis::{Analysis, analyse};
+use stringloft::engine::findings::Finding;
+
+/// The new harps: lowest and highest string.
+const NEW: [(&str, &str); 6] =
+    [("C2", "C7"), ("C2", "G6"), ("C3", "G6"), ("A1", "A6"), ("C1", "G7"), ("G3", "G6")];
+
+/// A harp with what follows from it.
+struct Case {
+    name: String,
+    design: Design,
+    resolved: Resolved,
+    analysis: Analysis,
+}
+
+impl Case {
+    fn new(name: String, design: Design) -> Self {
+        let resolved = resolve(&design);
+        let analysis = analyse(&resolved.harp);
+        Self { name, design, resolved, analysis }
+    }
+
+    fn outcome(&self) -> Outcome {
+        let stock = starting_list();
+        let shop = Shop { items: &stock.items, materials: &stock.materials };
+        let rows = vec![true; self.design.strings.len()];
+        let task = Task::new(&self.design, &self.resolved, &shop, &rows);
+        let answer = task.search().finish();
+        let outcome = task.outcome(&self.design, &self.resolved, &self.analysis, &answer);
+        outcome.expect("a set or the nearest one")
+    }
+}
+
+fn cases() -> Vec<Case> {
+    let samples = SAMPLES.iter().map(|sample| Case::new(sample.key.to_owned(), sample.design()));
+    let new = NEW.iter().map(|(low, high)| {
+        let note = |text: &str| text.parse().expect("a note");
+        let strings = by_compass(note(low), note(high), |_| 0).expect("a compass");
+        let mut design = Design { strings, ..Design::default() };
+        design.strings = suggest(&design);
+        Case::new(format!("new {low} to {high}"), design)
+    });
+    samples.chain(new).collect()
+}
+
+/// What a set comes to.
+struct Facts {
+    total_n: f64,
+    feel: (f64, f64),
+    share: (f64, f64),
+    /// The highest string that is wound, by its index.
+    wound_from: Option<usize>,
+    different: usize,
+    /// The highest step of the feel between neighbours, in per cent.
+    step: f64,
+    findings: usize,
+}
+
+fn facts(design: &Design, analysis: &Analysis) -> Facts {
+    let range = |values: Vec<f64>| {
+        let least = values.iter().copied().fold(f64::INFINITY, f64::min);
+        (least, values.iter().copied().fold(0.0, f64::max))
+    };
+    let strings = &analysis.strings;
+    let feel: Vec<f64> =
+        strings.iter().map(|s| s.pluck_stiffness.expect("a feel").to_n_per_mm()).collect();
+    let step = feel.windows(2).map(|pair| 100.0 * (pair[1] / pair[0] - 1.0).abs());
+    let mut made: Vec<String> = design.strings.iter().map(|s| format!("{:?}", s.make_up)).collect();
+    made.sort();
+    made.dedup();
+    Facts {
+        total_n: analysis.total_tension.to_n(),
+        step: step.fold(0.0, f64::max),
+        feel: range(feel),
+        share: range(strings.iter().map(|s| s.load_share_percent.expect("a share")).collect()),
+        wound_from: design.strings.iter().position(|string| string.make_up.is_wound()),
+        different: made.len(),
+        findings: analysis.findings.len(),
+    }
+}
+
+fn told(design: &Design, facts: &Facts) -> String {
+    let wound = facts.wound_from.map_or("none", |row| design.strings[row].note.as_str());
+    format!(
+        "{:.0} N | {:.2} to {:.2} N/mm | step {:.0} % | {:.0} to {:.0} % | wound from {wound} | {} different | {} findings",
+        facts.total_n,
+        facts.feel.0,
+        facts.feel.1,
+        facts.step,
+        facts.share.0,
+        facts.share.1,
+        facts.different,
+        facts.findings
+    )
+}
+
+/// Findings of the set that its harp did not have before.
+fn new_findings<'a>(before: &Analysis, after: &'a Analysis) -> Vec<&'a Finding> {
+    let same = |one: &Finding, other: &Finding| {
+        one.index == other.index
+            && std::mem::discriminant(&one.kind) == std::mem::discriminant(&other.kind)
+    };
+    let is_new = |finding: &&Finding| !before.findings.iter().any(|other| same(other, finding));
+    after.findings.iter().filter(is_new).collect()
+}
+
+#[test]
+fn the_first_set_is_one_that_a_maker_would_string() {
+    let (mut table, mut wrong) = (String::new(), String::new());
+    for case in cases() {
+        let Case { name, design, analysis, .. } = &case;
+        let outcome = case.outcome();
+        let (was, is) = (facts(design, analysis), facts(&outcome.preview, &outcome.analysis));
+        let _ =
+            writeln!(table, "{name}\n  own: {}\n  set: {}", told(design, &was), told(design, &is));
+        for (string, figures) in outcome.preview.strings.iter().zip(&outcome.analysis.strings) {
+            let _ = writeln!(
+                table,
+                "    {} {} {:?} {:.2} {:.0}%",
+                string.note,
+                string.length,
+                stringloft::design::make_up_text::write(&string.make_up),
+                figures.pluck_stiffness.expect("a feel").to_n_per_mm(),
+                figures.load_share_percent.expect("a share")
+            );
+        }
+        let mut check = |holds: bool, what: &str| {
+            if !holds {
+                let _ = writeln!(wrong, "{name}: {what}");
+            }
+        };
+        for text in outcome.conflicts.iter().chain(&outcome.broken) {
+            check(false, text);
+        }
+        let usual = usual(design);
+        let edge = 1e-6;
+        check(is.share.0 >= usual.least_share_percent - edge, "a share is too low");
+        check(is.share.1 <= usual.most_share_percent + edge, "a share is too high");
+        check(is.step <= usual.jump_percent + edge, "the feel jumps");
+        check((is.total_n / was.total_n - 1.0).abs() < 0.12, "the total tension is another");
+        let strings = &outcome.preview.strings;
+        let first = is.wound_from.unwrap_or(strings.len());
+        check(strings[first..].iter().all(|s| s.make_up.is_wound()), "plain below wound");
+        check(is.wound_from.is_some() == was.wound_from.is_some(), "winding comes or goes");
+        for pair in outcome.analysis.strings.windows(2).zip(strings.windows(2)) {
+            let (figures, made) = pair;
+            let same = made[0].make_up.material == made[1].make_up.material
+                && made[0].make_up.layers.len() == made[1].make_up.layers.len();
+            let gauge = |at: usize| figures[at].gauge.expect("a gauge").to_mm();
+            let thinner = gauge(1) < gauge(0) - 1e-9;
+            check(!(same && thinner), &format!("{} is thinner", made[1].note));
+        }
+        for finding in new_findings(analysis, &outcome.analysis) {
+            check(false, &format!("{finding:?}"));
+        }
+    }
+    assert!(wrong.is_empty(), "{table}\n{wrong}");
+}
+
+#[test]
+fn strings_and_lengths_in_turn_leave_a_harp_that_can_be_built() {
+    let stock = starting_list();
+    let shop = Shop { items: &stock.items, materials: &stock.materials };
+    let mut wrong = String::new();
+    for case in cases() {
+        let Case { name, design, analysis, .. } = &case;
+        let rows = vec![true; design.strings.len()];
+        let both = Both::new(design, &shop, &rows, Strength::Well, Room::default()).finish();
+        let (was, is) = (facts(design, analysis), facts(both.preview(), both.analysis()));
+        let _ = writeln!(wrong, "  {name} both: {}", told(design, &is));
+        let mm = |analysis: &Analysis| -> Vec<f64> {
+            analysis.strings.iter().map(|s| s.length.expect("a length").to_mm()).collect()
+        };
+        let (drawn, made) = (mm(analysis), mm(both.analysis()));
+        let mut check = |holds: bool, what: &str| {
+            if !holds {
+                let _ = writeln!(wrong, "{name}: wrong: {what}");
+            }
+        };
+        check(made.windows(2).all(|pair| pair[1] > pair[0]), "lengths do not rise");
+        let far = drawn.iter().zip(&made).map(|(was, is)| (is / was - 1.0).abs());
+        check(far.fold(0.0, f64::max) < 0.09, "a length is far from the drawn one");
+        check((is.total_n / was.total_n - 1.0).abs() < 0.15, "the total tension is another");
+        let strings = &both.preview().strings;
+        let first = is.wound_from.unwrap_or(strings.len());
+        check(strings[first..].iter().all(|s| s.make_up.is_wound()), "plain below wound");
+        for finding in new_findings(analysis, both.analysis()) {
+            check(false, &format!("{finding:?}"));
+        }
+    }
+    assert!(!wrong.contains("wrong"), "{wrong}");
+}
+
+/// What the curve to begin with is depends on the harp.
+#[test]
+fn each_harp_begins_with_its_own_feel() {
+    let mut curves: Vec<Vec<(f64, f64)>> = Vec::new();
+    for case in cases().into_iter().take(SAMPLES.len()) {
+        let points = stringloft::design::targets::curve(&case.design, &case.resolved);
+        assert!(!curves.contains(&points), "{}", case.name);
+        let (low, high) = case.resolved.harp.limits.stiffness_band;
+        for (_, value) in &points {
+            let within = (low.to_n_per_mm()..=high.to_n_per_mm()).contains(value);
+            assert!(within, "{}: {points:?}", case.name);
+        }
+        curves.push(points);
+    }
+}
