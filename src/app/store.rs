@@ -21,6 +21,7 @@ pub use self::parts::{
 use super::browser::{Handed, NotHanded};
 use super::columns::{SETS, present};
 use super::grid::{Selection, Shown};
+use crate::design::advice::changed_row;
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
 use crate::design::explain::Topic;
@@ -29,7 +30,7 @@ use crate::design::letters::capital;
 use crate::design::persist;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::StockList;
-use crate::engine::analysis::{Analysis, analyse};
+use crate::engine::analysis::{Analysis, analyse_changed};
 use crate::engine::figure::Figure;
 
 /// The signals of the page.
@@ -98,7 +99,11 @@ impl Store {
         let history = RwSignal::new(History::new(design));
         let design = Memo::new(move |_| Arc::new(history.with(|h| h.present().clone())));
         let resolved = Memo::new(move |_| Arc::new(resolve(&design.read())));
-        let analysis = Memo::new(move |_| Arc::new(analyse(&resolved.read().harp)));
+        let analysis = Memo::new(move |_| {
+            let changed =
+                history.with(|h| h.before().and_then(|before| changed_row(before, h.present())));
+            Arc::new(analyse_changed(&resolved.read().harp, changed))
+        });
         let chosen = RwSignal::new(SETS[0].2.to_vec());
         let columns = Memo::new(move |_| Arc::new(present(&design.read(), &chosen.read())));
         Self {

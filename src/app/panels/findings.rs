@@ -1,6 +1,7 @@
 //! Findings in the order of their weight, each leading to its string, with its cure beside it.
 
 use leptos::prelude::*;
+use web_sys::MouseEvent;
 
 use super::chart_acts::go_to;
 use crate::app::browser;
@@ -49,7 +50,13 @@ pub fn Findings(store: Store) -> impl IntoView {
 fn Line(store: Store, finding: FindingWords) -> impl IntoView {
     let FindingWords { row, weight, sign, sentence, cure } = finding;
     let cure = cure.map(|(label, edit)| {
-        let mend = move |_| {
+        let mend = move |press: MouseEvent| {
+            // The second press of a double click would mend what has come to stand here since.
+            if press.detail() > 1 {
+                return;
+            }
+            // Its own step, also after typing into the same cell.
+            store.close_step();
             store.send(&edit);
             store.close_step();
             // To the string, also where the cure was refused.

@@ -143,7 +143,11 @@ fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
             weight,
             sign: ["!", "!", "i"][usize::from(weight)],
             sentence,
-            cure: advice::cure(first, design, analysis).map(|cure| (cure.label, cure.edit)),
+            // One edit does not mend several strings.
+            cure: (run.len() == 1)
+                .then(|| advice::cure(first, design, analysis))
+                .flatten()
+                .map(|cure| (cure.label, cure.edit)),
         }
     })
     .collect()
