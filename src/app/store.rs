@@ -22,6 +22,7 @@ use super::browser::{Handed, NotHanded};
 use super::columns::{SETS, present};
 use super::grid::{Selection, Shown};
 use crate::design::advice::changed_row;
+use crate::design::bearing_words::FrameVerdict;
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
 use crate::design::explain::Topic;
@@ -77,8 +78,8 @@ pub struct Store {
     pub compared: RwSignal<(Option<usize>, Option<usize>)>,
     /// The stock list in use, every price with its currency.
     pub shop: RwSignal<Arc<StockList>>,
-    /// What the frame bears, in a few words and in full.
-    pub frame: RwSignal<(String, String)>,
+    /// The state of the frame.
+    pub frame: RwSignal<FrameVerdict>,
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
     /// The parts of the program that come after the first screen.
@@ -133,10 +134,12 @@ impl Store {
             pasted: RwSignal::new(Pasted::default()),
             compared: RwSignal::new((None, None)),
             shop: RwSignal::new(Arc::default()),
-            frame: RwSignal::new((
-                "not worked out yet".to_owned(),
-                "Worked out by a part of Stringloft that is fetched after the chart.".to_owned(),
-            )),
+            frame: RwSignal::new(FrameVerdict {
+                short: "not worked out yet".to_owned(),
+                full: "Worked out by a part of Stringloft that is fetched after the chart."
+                    .to_owned(),
+                finding: None,
+            }),
             dark: RwSignal::new(false),
             parts: Parts::new(fetch),
             timer: StoredValue::new(None),
@@ -246,6 +249,12 @@ impl Store {
     /// Tells what went wrong and what to do.
     pub fn complain(self, text: impl Into<String>) {
         self.notice.set(Some(Notice::new(&text.into(), true)));
+    }
+
+    /// Opens the drawing with what the frame bears.
+    pub fn show_loads(self) {
+        self.paper.group.set("loads");
+        self.view.set(View::Drawing);
     }
 
     /// Opens the page about a topic.

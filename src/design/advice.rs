@@ -527,6 +527,19 @@ mod tests {
     }
 
     #[test]
+    fn the_row_of_the_last_change_is_one_row_or_none() {
+        let before = design(&[("C5", "400", "nylon 0.76"), ("B4", "420", "nylon 0.76")]);
+        let mut now = before.clone();
+        assert_eq!(changed_row(&before, &now), None);
+        now.strings[1].length = "430".to_owned();
+        assert_eq!(changed_row(&before, &now), Some(1));
+        now.strings[0].length = "410".to_owned();
+        assert_eq!(changed_row(&before, &now), None);
+        now.strings.pop();
+        assert_eq!(changed_row(&before, &now), None);
+    }
+
+    #[test]
     fn lengths_are_rounded_to_the_safe_side() {
         for (mm, down, up) in [
             (214.37, "214 mm", "214.5 mm"),
