@@ -21,6 +21,8 @@ pub use self::parts::{
 use super::browser::{Handed, NotHanded};
 use super::columns::{SETS, present};
 use super::grid::{Selection, Shown};
+use crate::design::advice::changed_row;
+use crate::design::bearing_words::FrameVerdict;
 use crate::design::document::Design;
 use crate::design::edit::{Edit, EditKey};
 use crate::design::explain::Topic;
@@ -29,7 +31,7 @@ use crate::design::letters::capital;
 use crate::design::persist;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::StockList;
-use crate::engine::analysis::{Analysis, analyse};
+use crate::engine::analysis::{Analysis, analyse_changed};
 use crate::engine::figure::Figure;
 
 /// The signals of the page.
@@ -76,8 +78,8 @@ pub struct Store {
     pub compared: RwSignal<(Option<usize>, Option<usize>)>,
     /// The stock list in use, every price with its currency.
     pub shop: RwSignal<Arc<StockList>>,
-    /// What the frame bears, in a few words and in full.
-    pub frame: RwSignal<(String, String)>,
+    /// The state of the frame.
+    pub frame: RwSignal<FrameVerdict>,
     /// Whether the colours are dark.
     pub dark: RwSignal<bool>,
     /// The parts of the program that come after the first screen.
@@ -98,7 +100,11 @@ impl Store {
         let history = RwSignal::new(History::new(design));
         let design = Memo::new(move |_| Arc::new(history.with(|h| h.present().clone())));
         let resolved = Memo::new(move |_| Arc::new(resolve(&design.read())));
-        let analysis = Memo::new(move |_| Arc::new(analyse(&resolved.read().harp)));
+        let analysis = Memo::new(move |_| {
+            let changed =
+                history.with(|h| h.before().and_then(|before| changed_row(before, h.present())));
+            Arc::new(analyse_changed(&resolved.read().harp, changed))
+        });
         let chosen = RwSignal::new(SETS[0].2.to_vec());
         let columns = Memo::new(move |_| Arc::new(present(&design.read(), &chosen.read())));
         Self {
@@ -128,10 +134,12 @@ impl Store {
             pasted: RwSignal::new(Pasted::default()),
             compared: RwSignal::new((None, None)),
             shop: RwSignal::new(Arc::default()),
-            frame: RwSignal::new((
-                "not worked out yet".to_owned(),
-                "Worked out by a part of Stringloft that is fetched after the chart.".to_owned(),
-            )),
+            frame: RwSignal::new(FrameVerdict {
+                short: "not worked out yet".to_owned(),
+                full: "Worked out by a part of Stringloft that is fetched after the chart."
+                    .to_owned(),
+                finding: None,
+            }),
             dark: RwSignal::new(false),
             parts: Parts::new(fetch),
             timer: StoredValue::new(None),
@@ -241,6 +249,12 @@ impl Store {
     /// Tells what went wrong and what to do.
     pub fn complain(self, text: impl Into<String>) {
         self.notice.set(Some(Notice::new(&text.into(), true)));
+    }
+
+    /// Opens the drawing with what the frame bears.
+    pub fn show_loads(self) {
+        self.paper.group.set("loads");
+        self.view.set(View::Drawing);
     }
 
     /// Opens the page about a topic.

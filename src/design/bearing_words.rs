@@ -6,7 +6,7 @@ mod granted;
 mod summary;
 
 pub use self::granted::assumptions;
-pub use self::summary::{in_short, summary};
+pub use self::summary::{FrameFinding, FrameVerdict, MEANING, verdict};
 use super::display;
 use super::document::{ForceUnit, Units};
 use super::letters::capital;
@@ -458,7 +458,7 @@ mod tests {
                 let over = part.standing != Standing::Within;
                 assert_eq!(part.mend.is_some(), over, "{}", part.name);
             }
-            assert!(summary(&bearing).contains("of what may be allowed, estimated."));
+            assert!(verdict(&bearing).full.contains("of the design allowance, estimated."));
             let lines = forces(&bearing, sample.design().units);
             assert_eq!(lines.len(), 14, "{}", sample.key);
             for line in assumptions(&sample.design()) {
@@ -474,9 +474,10 @@ mod tests {
         let (bearing, words) = told(&design);
         assert_eq!(words[0].standing, Standing::Over);
         assert!(words[0].mend.is_some_and(|mend| mend.contains("thicker")));
-        let line = summary(&bearing);
-        assert!(line.contains("The neck is over what may be allowed."), "{line}");
-        assert!(in_short(&bearing).starts_with("neck over: "), "{}", in_short(&bearing));
+        let state = verdict(&bearing);
+        assert!(state.full.contains("The neck is over it."), "{state:?}");
+        assert!(state.short.starts_with("neck: ") && state.short.contains(", over"), "{state:?}");
+        assert_eq!(state.finding.map(|finding| finding.weight), Some(1));
         design.geometry.neck.wood = "european-spruce".to_owned();
         let (_, words) = told(&design);
         assert_eq!((words[0].standing, &*words[0].share), (Standing::Unknown, "–"));
@@ -488,10 +489,39 @@ mod tests {
         let (bearing, words) = told(&SAMPLES[2].design());
         let board = words.last().expect("the board is judged last");
         assert_eq!(board.standing, Standing::Between);
-        assert_eq!(in_short(&bearing), format!("board may be over: {}, estimated", board.share));
-        let line = summary(&bearing);
-        assert!(line.contains("The board may be over what may be allowed."), "{line}");
-        assert!(line.contains("Not judged: soundbox"), "{line}");
+        let state = verdict(&bearing);
+        let lead = format!("board (as a bare strip): {}, may be over", board.share);
+        assert_eq!(state.short, format!("{lead}, estimated"));
+        assert!(state.full.contains("The board (as a bare strip) may be over it."), "{state:?}");
+        for part in ["soundbox", "twist and sideways bending", "stiff joints"] {
+            assert!(state.full.contains(part), "{part}: {state:?}");
+        }
+        let finding = state.finding.expect("a part that may be over is a finding");
+        assert!(finding.sentence.starts_with(&format!("Frame, estimated: {lead}. Not judged: ")));
+        assert_eq!(finding.weight, 2);
+    }
+
+    /// A wood without a limit for tension across the grain makes no neck safer, and nothing is called harmless.
+    #[test]
+    fn what_is_not_judged_of_a_neck_is_told() {
+        let mut design = SAMPLES[3].design();
+        design.geometry.neck.wood = "sugar-maple".to_owned();
+        let (bearing, _) = told(&design);
+        let neck = &bearing.frame.as_ref().expect("a frame").neck;
+        let state = verdict(&bearing);
+        let unknown = unjudged(&neck.cuts).is_some();
+        assert_eq!(
+            state.full.contains("tension across the grain of the neck"),
+            unknown,
+            "{state:?}"
+        );
+        for sample in SAMPLES {
+            let (bearing, words) = told(&sample.design());
+            let state = verdict(&bearing);
+            assert!(!state.short.contains("at most"), "{state:?}");
+            let over = |part: &PartWords| part.ratio.is_some_and(|ratio| ratio.1 > 1.0);
+            assert_eq!(state.finding.is_some(), words.iter().any(over), "{}", sample.key);
+        }
     }
 
     /// No number stands for a part that gives way, wherever its figures are shown.
@@ -503,8 +533,8 @@ mod tests {
         let pillar = &words[1];
         assert_eq!((&*pillar.share, &*pillar.head()), ("gives way", "gives way"));
         assert!(pillar.why.starts_with("The push beside its middle: the part gives way."));
-        assert_eq!(in_short(&bearing), "pillar gives way, estimated");
-        let summary = summary(&bearing);
+        assert_eq!(verdict(&bearing).short, "pillar gives way, estimated");
+        let summary = verdict(&bearing).full;
         assert!(summary.contains("estimated. By this estimate the pillar gives way."), "{summary}");
         let all = words.iter().map(|part| part.head() + &part.why).collect::<String>() + &summary;
         assert!(!all.contains("endless") && !all.contains("inf"), "{all}");
@@ -515,7 +545,7 @@ mod tests {
     fn a_design_without_neck_has_its_reason() {
         let (bearing, words) = told(&Design::default());
         assert!(words.is_empty());
-        assert!(summary(&bearing).starts_with("No loads: a neck needs three strings"));
+        assert!(verdict(&bearing).full.starts_with("No loads: a neck needs three strings"));
     }
 
     #[test]

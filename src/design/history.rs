@@ -28,6 +28,11 @@ impl<T: PartialEq, K: PartialEq> History<T, K> {
         &self.present
     }
 
+    /// The document before the last step that still stands, where there is one.
+    pub fn before(&self) -> Option<&T> {
+        self.past.back()
+    }
+
     /// Takes `next` as the present. A run of changes under one `key`, as from a slider that is
     /// dragged, is one step; a change that changes nothing is none, and so is a run that ends where
     /// it began.

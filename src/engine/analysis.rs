@@ -1,11 +1,13 @@
 //! Every number and every finding of a harp. [`analyse`] never fails: what cannot be computed
 //! says why, in place of the number.
 
+mod blame;
 mod find;
 mod harp;
 mod pull;
 mod string;
 
+pub use self::blame::on_line;
 pub use self::harp::{
     Conditions, Harp, HarpString, Limits, MOST_PLUCK_RATIO, Mechanism, Tolerances,
 };
@@ -193,6 +195,12 @@ pub struct Analysis {
 ///
 /// A figure that cannot be computed says why in its place; nothing fails.
 pub fn analyse(harp: &Harp) -> Analysis {
+    analyse_changed(harp, None)
+}
+
+/// The same for a harp of which one string was just changed: of two neighbours that do not go together, that one is
+/// to blame.
+pub fn analyse_changed(harp: &Harp, changed: Option<usize>) -> Analysis {
     let strings: Vec<StringFigures> = harp
         .strings
         .iter()
@@ -205,7 +213,7 @@ pub fn analyse(harp: &Harp) -> Analysis {
         strings.iter().enumerate().filter_map(|(i, s)| Some((i, s.load_share_percent.ok()?)));
     // Of two equally tight, the higher string.
     let tightest = shares.rev().max_by(|a, b| a.1.total_cmp(&b.1)).map(|(index, _)| index);
-    let findings = find::findings(harp, &strings);
+    let findings = find::findings(harp, &strings, changed);
     let without_tension = strings.iter().filter(|figures| figures.tension.is_err()).count();
     Analysis { strings, total_tension: Force::from_n(total_n), without_tension, tightest, findings }
 }

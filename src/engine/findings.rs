@@ -45,17 +45,18 @@ pub enum FindingKind {
     Inharmonic { partial_8_cents: f64, limit_cents: f64, times_audible: f64 },
     /// The core is thin for what is wound on it.
     ThinCore { gauge_ratio: f64, limit_ratio: f64 },
-    /// Thinner than the string above it, of the same material.
-    Thinner { gauge: Length, above: Length },
+    /// Thinner than the string above it, or thicker than the one below, of the same material.
+    GaugeOrder { gauge: Length, neighbour: Length },
     /// Its length steps out of line: longer than the string below it, or shorter than the one above.
     /// `between` is the length midway (as a ratio) between its neighbours.
     OutOfLine { length: Length, neighbour: Length, between: Option<Length> },
     /// Outside the band of pluck stiffness that was asked for.
     Feel { stiffness: Stiffness, band: (Stiffness, Stiffness) },
-    /// Sounds higher than the string above it.
-    Higher { pitch: Frequency, above: Frequency },
-    /// The feel jumps where the make-up changes. Positive when this string is the stiffer.
-    Jump { step_percent: f64, limit_percent: f64 },
+    /// Sounds higher than the string above it, or lower than the one below.
+    PitchOrder { pitch: Frequency, neighbour: Frequency },
+    /// The feel jumps where the make-up changes, from the string above or to the one below. Positive when the lower of
+    /// the two is the stiffer.
+    Jump { step_percent: f64, limit_percent: f64, from_above: bool },
 }
 
 impl FindingKind {
@@ -69,8 +70,8 @@ impl FindingKind {
             | Self::Inharmonic { .. }
             | Self::ThinCore { .. }
             | Self::OutOfLine { .. }
-            | Self::Higher { .. } => Weight::Warning,
-            Self::Thinner { .. } | Self::Feel { .. } | Self::Jump { .. } => Weight::Remark,
+            | Self::PitchOrder { .. } => Weight::Warning,
+            Self::GaugeOrder { .. } | Self::Feel { .. } | Self::Jump { .. } => Weight::Remark,
         }
     }
 }

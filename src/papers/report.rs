@@ -70,7 +70,7 @@ pub fn report(given: &Given<'_>, paper: Paper) -> Sheet {
     laid.title("Summary");
     summary(given.design, given.analysis).iter().for_each(|line| laid.text(line));
     let (band, borne) = laid.frame();
-    laid.text(&bearing_words::summary(&borne.bearing));
+    laid.text(&bearing_words::verdict(&borne.bearing).full);
     laid.caution();
     laid.remarks();
     laid.strings();
@@ -100,7 +100,7 @@ pub fn chart(given: &Given<'_>, shown: &[OfString], paper: Paper) -> Sheet {
 pub fn drawing(given: &Given<'_>, over: &str, paper: Paper) -> Sheet {
     let mut laid = Laid::new("Drawing", given, paper);
     let (band, borne) = laid.frame();
-    laid.text(&bearing_words::summary(&borne.bearing));
+    laid.text(&bearing_words::verdict(&borne.bearing).full);
     laid.caution();
     laid.drawing(&band, &borne, over);
     laid.finish()
@@ -291,7 +291,7 @@ impl<'a> Laid<'a> {
         if let Err(error) = &borne.bearing.frame {
             self.text(&capital(&format!("the frame is not judged: {error}.")));
         }
-        self.text(&bearing_words::summary(&borne.bearing));
+        self.text(&bearing_words::verdict(&borne.bearing).full);
         self.caution();
         self.table("Forces, estimated", TableKind::Forces, forces(&borne.bearing, units));
         self.title("Taken for granted of the frame");

@@ -1,6 +1,7 @@
 //! Findings in the order of their weight, each leading to its string, with its cure beside it.
 
 use leptos::prelude::*;
+use web_sys::MouseEvent;
 
 use super::chart_acts::go_to;
 use crate::app::browser;
@@ -14,10 +15,12 @@ use crate::design::advice;
 #[component]
 pub fn Findings(store: Store) -> impl IntoView {
     let found = Memo::new(move |_| {
-        rows::findings(&store.design.read(), &store.resolved.read(), &store.analysis.read())
+        let frame = store.frame.read();
+        let (design, resolved) = (store.design.read(), store.resolved.read());
+        rows::findings(&design, &resolved, &store.analysis.read(), frame.finding.as_ref())
     });
     let headline = move || match found.with(Vec::len) {
-        // The frame is judged in the summary.
+        // The frame has a line of its own where a part is over; else the summary says what is not judged.
         0 => "No findings on the strings".to_owned(),
         1 => "1 finding".to_owned(),
         count => format!("{count} findings"),
@@ -47,9 +50,15 @@ pub fn Findings(store: Store) -> impl IntoView {
 
 #[component]
 fn Line(store: Store, finding: FindingWords) -> impl IntoView {
-    let FindingWords { row, weight, sign, sentence, cure } = finding;
+    let FindingWords { row, frame, weight, sign, sentence, cure } = finding;
     let cure = cure.map(|(label, edit)| {
-        let mend = move |_| {
+        let mend = move |press: MouseEvent| {
+            // The second press of a double click would mend what has come to stand here since.
+            if press.detail() > 1 {
+                return;
+            }
+            // Its own step, also after typing into the same cell.
+            store.close_step();
             store.send(&edit);
             store.close_step();
             // To the string, also where the cure was refused.
@@ -64,6 +73,10 @@ fn Line(store: Store, finding: FindingWords) -> impl IntoView {
                 go_to(store, row);
                 browser::focus(store.main_part());
             };
+            view! { <button type="button" class="link" on:click=go>{sentence}</button> }.into_any()
+        }
+        None if frame => {
+            let go = move |_| store.show_loads();
             view! { <button type="button" class="link" on:click=go>{sentence}</button> }.into_any()
         }
         None => view! { <span>{sentence}</span> }.into_any(),

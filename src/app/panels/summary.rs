@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use super::chart_acts::go_to;
 use crate::app::frame::once;
-use crate::app::store::{Act, Part, Store, View};
+use crate::app::store::{Act, Part, Store};
 use crate::app::widgets::list::{while_so, words};
 use crate::app::{browser, rows};
 use crate::design::bearing_words;
@@ -43,17 +43,13 @@ pub fn Summary(store: Store) -> impl IntoView {
         };
         timer.set_value(set_timeout_with_handle(tell, PAUSE).ok());
     });
-    let show_loads = move |_| {
-        store.paper.group.set("loads");
-        store.view.set(View::Drawing);
-    };
     let frame_item = move || {
         view! {
             <div class="frame">
                 <dt>"Frame"</dt>
                 <dd id="sum-frame">
-                    <button type="button" class="link" title=move || format!("{} Opens the loads.", frame.get().1) on:click=show_loads>
-                        {words(move || frame.get().0)}
+                    <button type="button" class="link" title=move || format!("{} Opens the loads.", frame.get().full) on:click=move |_| store.show_loads()>
+                        {words(move || frame.get().short)}
                     </button>
                 </dd>
             </div>
@@ -73,7 +69,7 @@ pub fn Summary(store: Store) -> impl IntoView {
                 </dd>
             </div>
             <div><dt>"Tightest"</dt><dd id="sum-tightest">{tightest}</dd></div>
-            {while_so(move || !frame.read().0.is_empty(), frame_item)}
+            {while_so(move || !frame.read().short.is_empty(), frame_item)}
             </dl>
             <p class="facts">{words(move || told.with(|w| w.facts.clone()))}</p>
             <p class="missing">{words(move || told.with(|w| w.missing.clone()))}</p>
@@ -86,6 +82,5 @@ pub fn tell_frame(store: Store) {
     let borne = store.resolved.with_untracked(|resolved| {
         store.analysis.with_untracked(|analysis| once(resolved, analysis))
     });
-    let bearing = &borne.bearing;
-    store.frame.set((bearing_words::in_short(bearing), bearing_words::summary(bearing)));
+    store.frame.set(bearing_words::verdict(&borne.bearing));
 }

@@ -108,7 +108,7 @@ pub fn begun(wish: &Wish) -> Result<Begun, String> {
     build_frame(&mut design, wish.kind);
     let resolved = resolve(&design);
     let analysis = analyse(&resolved.harp);
-    let found = super::findings(&design, &resolved, &analysis);
+    let found = super::findings(&design, &resolved, &analysis, None);
     let findings = match found.first() {
         None => "No findings.".to_owned(),
         Some(only) if found.len() == 1 => format!("1 finding. {}", only.sentence),

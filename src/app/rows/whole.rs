@@ -2,6 +2,7 @@
 
 use super::chart::{number_of, sentence};
 use crate::charts::series::{Curves, Panel};
+use crate::design::bearing_words::FrameFinding;
 use crate::design::document::{Design, ForceUnit, Units};
 use crate::design::edit::Edit;
 use crate::design::resolve::Resolved;
@@ -75,6 +76,8 @@ fn facts(design: &Design) -> String {
 pub struct FindingWords {
     /// The string that it leads to.
     pub row: Option<usize>,
+    /// Whether it is about the frame, and leads to the loads.
+    pub frame: bool,
     /// 0 grave, 1 warning, 2 remark.
     pub weight: u8,
     /// A sign for the weight, beside its colour.
@@ -96,10 +99,16 @@ impl std::hash::Hash for FindingWords {
     }
 }
 
-/// What cannot be read first, then the findings by weight.
-pub fn findings(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Vec<FindingWords> {
+/// What cannot be read first, then the findings by weight; that of the frame is the first of its weight.
+pub fn findings(
+    design: &Design,
+    resolved: &Resolved,
+    analysis: &Analysis,
+    frame: Option<&FrameFinding>,
+) -> Vec<FindingWords> {
     let unread = |row: Option<usize>, words: String| FindingWords {
         row,
+        frame: false,
         weight: 0,
         sign: "?",
         sentence: words,
@@ -113,8 +122,20 @@ pub fn findings(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Ve
             .map(move |error| unread(Some(row), format!("String {}: {}", row + 1, sentence(error))))
     });
     let whole = whole.chain(cells).chain(not_computed(resolved, analysis));
-    whole.chain(found(design, analysis)).collect()
+    let mut found = found(design, analysis);
+    if let Some(FrameFinding { weight, sentence }) = frame {
+        let sign = SIGNS[usize::from(*weight)];
+        let place = found.iter().position(|line| line.weight >= *weight).unwrap_or(found.len());
+        let sentence = sentence.clone();
+        let line =
+            FindingWords { row: None, frame: true, weight: *weight, sign, sentence, cure: None };
+        found.insert(place, line);
+    }
+    whole.chain(found).collect()
 }
+
+/// A sign for each weight.
+const SIGNS: [&str; 3] = ["!", "!", "i"];
 
 /// The findings in words. Neighbours that all feel too soft, or all too stiff, share a line.
 fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
@@ -140,10 +161,15 @@ fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
         };
         FindingWords {
             row: Some(first.index),
+            frame: false,
             weight,
-            sign: ["!", "!", "i"][usize::from(weight)],
+            sign: SIGNS[usize::from(weight)],
             sentence,
-            cure: advice::cure(first, design, analysis).map(|cure| (cure.label, cure.edit)),
+            // One edit does not mend several strings.
+            cure: (run.len() == 1)
+                .then(|| advice::cure(first, design, analysis))
+                .flatten()
+                .map(|cure| (cure.label, cure.edit)),
         }
     })
     .collect()
@@ -165,6 +191,7 @@ fn not_computed(resolved: &Resolved, analysis: &Analysis) -> Vec<FindingWords> {
     }
     let line = |(why, strings): (Unknown, Vec<usize>)| FindingWords {
         row: strings.first().copied(),
+        frame: false,
         weight: 1,
         sign: "–",
         sentence: format!("{}: {}", numbered(&strings), sentence(&why.to_string())),
@@ -315,7 +342,7 @@ mod tests {
             design.strings[index].length.clear();
         }
         let resolved = resolve(&design);
-        let list = findings(&design, &resolved, &analyse(&resolved.harp));
+        let list = findings(&design, &resolved, &analyse(&resolved.harp), None);
         assert!(
             list[0].sentence.starts_with("Strings 4 to 6, 10: No vibrating length"),
             "{}",
@@ -330,7 +357,7 @@ mod tests {
         design.limits.least_stiffness_n_per_mm = 20.0;
         design.limits.most_stiffness_n_per_mm = 30.0;
         let resolved = resolve(&design);
-        let list = findings(&design, &resolved, &analyse(&resolved.harp));
+        let list = findings(&design, &resolved, &analyse(&resolved.harp), None);
         assert_eq!(list.len(), 1, "{list:?}");
         assert!(
             list[0].sentence.starts_with("Strings 1 to 26: softer under the finger"),
@@ -340,13 +367,24 @@ mod tests {
     }
 
     #[test]
+    fn the_frame_has_a_line_like_a_string() {
+        let design = SAMPLES[1].design();
+        let resolved = resolve(&design);
+        let finding = FrameFinding { weight: 1, sentence: "Frame: over.".to_owned() };
+        let list = findings(&design, &resolved, &analyse(&resolved.harp), Some(&finding));
+        assert!(list[0].frame && list[0].row.is_none(), "{list:?}");
+        assert_eq!((list[0].sign, &*list[0].sentence), ("!", "Frame: over."));
+        assert!(list.windows(2).all(|pair| pair[0].weight <= pair[1].weight));
+    }
+
+    #[test]
     fn what_cannot_be_read_stands_before_the_findings() {
         let mut design = SAMPLES[0].design();
         design.strings[3].length = "a foot or so".to_owned();
         design.strings[5].length = "900".to_owned();
         let resolved = resolve(&design);
         let analysis = analyse(&resolved.harp);
-        let list = findings(&design, &resolved, &analysis);
+        let list = findings(&design, &resolved, &analysis, None);
         assert_eq!((list[0].row, list[0].sign), (Some(3), "?"));
         assert!(list[0].sentence.contains("a foot or so"));
         assert!(list[1..].iter().any(|line| line.row == Some(5) && line.weight == 0));

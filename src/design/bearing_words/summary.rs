@@ -1,11 +1,47 @@
-//! The frame in a line, and in a few words: neck, pillar, joints and board alike, and what is not judged.
+//! The state of the frame: the one verdict that header, findings, loads and papers tell. It names the part that leads
+//! and how sure that is, and says what is not judged.
 
-use super::{Standing, part_name, percents};
+use super::{Standing, part_name, percents, unjudged};
 use crate::design::letters::{capital, small};
 use crate::engine::bearing::{Bearing, Part};
 
 /// What no figure here looks at.
 const NEVER_JUDGED: &str = "soundbox, string rib and bars";
+
+/// What 100 % is. For sawn wood with a coefficient of variation of 16 % the factors are `1 − 1.645 · 0.16` for the
+/// weakest of twenty pieces, 0.6 for a lasting load and 1.3 for safety: `0.74 · 0.6/1.3 = 0.34`.
+pub const MEANING: &str = "100 % is the design allowance and not breaking: the strength that 95 of 100 pieces of the wood \
+     have, less what a lasting load and safety take from it. For solid wood that is about a third of the mean strength of \
+     small, sound pieces.";
+
+/// What the figures of a part leave out.
+const fn leaves_out(part: Part) -> Option<&'static str> {
+    match part {
+        Part::Shoulder => Some("twist and sideways bending of the joint of neck and box"),
+        Part::Pillar => Some("bending that stiff joints bring into the pillar"),
+        Part::Neck | Part::Head => None,
+    }
+}
+
+/// The state of a frame.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct FrameVerdict {
+    /// In a few words, with the part that leads; empty where there is nothing to judge.
+    pub short: String,
+    /// Every part, and what is not judged.
+    pub full: String,
+    /// The finding, where a part is over, may be over or gives way.
+    pub finding: Option<FrameFinding>,
+}
+
+/// A finding about the frame.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FrameFinding {
+    /// 1 for a warning, 2 for a remark: where only the worse end of the estimate is over.
+    pub weight: u8,
+    /// What was found.
+    pub sentence: String,
+}
 
 /// How far a part is used, least and most; `None` where that is not judged.
 type Share = Option<(f64, f64)>;
@@ -17,7 +53,7 @@ fn parts(bearing: &Bearing) -> Vec<(String, Share)> {
         all.extend(Part::ALL.map(|part| (small(part_name(part)), frame.used(part))));
     }
     if let Some((_, cut)) = bearing.board_worst() {
-        all.push(("board".to_owned(), cut.fixed_ratio.zip(cut.hinged_ratio)));
+        all.push(("board (as a bare strip)".to_owned(), cut.fixed_ratio.zip(cut.hinged_ratio)));
     }
     all
 }
@@ -29,15 +65,56 @@ fn worst(parts: &[(String, Share)]) -> Option<(&str, (f64, f64))> {
     Some(judged.fold(first, |most, next| if next.1.1 > most.1.1 { next } else { most }))
 }
 
-/// The frame in a line for a summary: `Neck 65 to 87 %, pillar 29 %, …`; the reason where there is none.
-pub fn summary(bearing: &Bearing) -> String {
+/// All that is not judged, in words.
+fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
+    let mut all: Vec<&str> =
+        parts.iter().filter(|(_, share)| share.is_none()).map(|(name, _)| &**name).collect();
+    if let Ok(frame) = &bearing.frame {
+        if frame.used(Part::Neck).is_some() && unjudged(&frame.neck.cuts).is_some() {
+            all.push("tension across the grain of the neck");
+        }
+        for part in Part::ALL {
+            match leaves_out(part) {
+                Some(what) if frame.used(part).is_some() => all.push(what),
+                _ => {}
+            }
+        }
+    }
+    all.push(NEVER_JUDGED);
+    all.join(", ")
+}
+
+/// The state of a frame, told alike wherever it is told.
+pub fn verdict(bearing: &Bearing) -> FrameVerdict {
     let all = parts(bearing);
+    let Some((name, (least, most))) = worst(&all) else {
+        return FrameVerdict { short: String::new(), full: summary(bearing, &all), finding: None };
+    };
+    let share = percents((least, most));
+    let standing = Standing::of(Some((least, most)));
+    let lead = match standing {
+        _ if least.is_infinite() => format!("{name} gives way"),
+        _ if most.is_infinite() => format!("{name} may give way"),
+        Standing::Over => format!("{name}: {share}, over"),
+        Standing::Between => format!("{name}: {share}, may be over"),
+        // What is not judged may be worse.
+        _ => format!("{name}: {share}, worst of what is judged"),
+    };
+    let finding = matches!(standing, Standing::Over | Standing::Between).then(|| FrameFinding {
+        weight: if standing == Standing::Over { 1 } else { 2 },
+        sentence: format!("Frame, estimated: {lead}. Not judged: {}.", not_judged(bearing, &all)),
+    });
+    FrameVerdict { short: format!("{lead}, estimated"), full: summary(bearing, &all), finding }
+}
+
+/// Every part in a line: `Neck 65 to 87 %, pillar 29 %, …`; the reason where there is none.
+fn summary(bearing: &Bearing, all: &[(String, Share)]) -> String {
     let mut text = match &bearing.frame {
         Err(error) => capital(&format!("no loads: {error}.")),
         Ok(_) => String::new(),
     };
     let (mut shares, mut fallen) = (Vec::new(), String::new());
-    for (name, share) in &all {
+    for (name, share) in all {
         match share {
             Some((least, most)) if most.is_infinite() => {
                 let verb = if least.is_infinite() { "gives way" } else { "may give way" };
@@ -49,43 +126,19 @@ pub fn summary(bearing: &Bearing) -> String {
     }
     if !shares.is_empty() {
         let shares = capital(&shares.join(", "));
-        text += &format!(" {shares} of what may be allowed, estimated.");
+        text += &format!(" {shares} of the design allowance, estimated.");
     }
-    text += &match worst(&all) {
+    text += &match worst(all) {
         _ if !fallen.is_empty() => fallen,
         Some((name, share)) => match Standing::of(Some(share)) {
-            Standing::Over => format!(" The {name} is over what may be allowed."),
-            Standing::Between => format!(" The {name} may be over what may be allowed."),
+            Standing::Over => format!(" The {name} is over it."),
+            Standing::Between => format!(" The {name} may be over it."),
             _ => String::new(),
         },
         None => String::new(),
     };
     if !all.is_empty() {
-        text += &format!(" Not judged: {NEVER_JUDGED}.");
+        text += &format!(" Not judged: {}.", not_judged(bearing, all));
     }
     text.trim_start().to_owned()
-}
-
-/// The frame in a few words, by the part that is used farthest and those that are not judged:
-/// `board may be over: 68 to 137 %, estimated`; nothing where there is none.
-pub fn in_short(bearing: &Bearing) -> String {
-    let all = parts(bearing);
-    let unjudged: Vec<&str> =
-        all.iter().filter(|(_, share)| share.is_none()).map(|(name, _)| &**name).collect();
-    let rest = match unjudged.as_slice() {
-        [] => String::new(),
-        names => format!(", {} not judged", names.join(" and ")),
-    };
-    let Some((name, (least, most))) = worst(&all) else {
-        return rest.trim_start_matches(", ").to_owned();
-    };
-    let share = percents((least, most));
-    let lead = match Standing::of(Some((least, most))) {
-        _ if least.is_infinite() => format!("{name} gives way, estimated"),
-        _ if most.is_infinite() => format!("{name} may give way, estimated"),
-        Standing::Over => format!("{name} over: {share}, estimated"),
-        Standing::Between => format!("{name} may be over: {share}, estimated"),
-        _ => format!("{name} at most {}, estimated", percents((most, most))),
-    };
-    lead + &rest
 }

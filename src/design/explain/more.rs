@@ -78,7 +78,8 @@ pub(super) const FINDINGS: Words = Words {
         "Feel: a pluck stiffness outside {soft} to {hard} N/mm. Jump: it changes by more than {jump} % where the make-up \
          changes.",
         "Out of line: a string is shorter than the next higher one; or it is thinner than the higher one of the same \
-         make-up, or sounds higher.",
+         make-up, or sounds higher. Of the two the one is named that was just changed; else the one without which the \
+         strings run on, or that lies farther from the line of its neighbours.",
     ],
     range: &[
         "A finding is a hint and no verdict. That there is none does not say that the harp holds: soundboard, neck and \

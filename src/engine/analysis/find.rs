@@ -1,5 +1,6 @@
 //! Looks for the findings of a harp: string by string, between neighbours, and along the lengths.
 
+use super::blame::Blame;
 use super::{Harp, Limits, StringFigures};
 use crate::engine::construction::MakeUp;
 use crate::engine::findings::{AUDIBLE_TIMES, Finding, FindingKind, THIN_CORE_RATIO};
@@ -13,8 +14,17 @@ use crate::engine::units::{Force, Length, LinearDensity};
 /// 497, section 4.1.
 const SAME_GAUGE: Length = Length::from_mm(0.005);
 
-/// Every finding of a harp, the weightiest first; of one weight, from string 1 down.
-pub(super) fn findings(harp: &Harp, strings: &[StringFigures]) -> Vec<Finding> {
+/// The last digits of a temperament's sum are no difference of pitch.
+const LAST_DIGITS: f64 = 1e-9;
+
+/// Every finding of a harp, the weightiest first; of one weight, from string 1 down. Of two neighbours between which
+/// something steps out of line, the one to blame has the finding; the string that was `changed` last comes first.
+pub(super) fn findings(
+    harp: &Harp,
+    strings: &[StringFigures],
+    changed: Option<usize>,
+) -> Vec<Finding> {
+    let blame = Blame { harp, strings, changed };
     let mut found = Vec::new();
     for (index, figures) in strings.iter().enumerate() {
         let mut say = |kind| found.push(Finding { index, kind });
@@ -23,12 +33,10 @@ pub(super) fn findings(harp: &Harp, strings: &[StringFigures]) -> Vec<Finding> {
             of_load(figures, make_up, &harp.limits, &mut say);
             of_tone(figures, make_up, &harp.limits, &mut say);
         }
-        if let Some(above) = index.checked_sub(1) {
-            let make_ups = (harp.strings[above].make_up.as_ref().ok(), make_up);
-            of_neighbours(&strings[above], figures, make_ups, &harp.limits, &mut say);
+        if let Some(upper) = index.checked_sub(1) {
+            of_neighbours(&blame, upper, &mut found);
         }
     }
-    out_of_line(strings, &mut found);
     let place = |finding: &Finding| (finding.kind.weight(), finding.index);
     sort(&mut found, |one, other| place(one) > place(other));
     found
@@ -100,76 +108,81 @@ fn of_tone(
     }
 }
 
-fn of_neighbours(
-    above: &StringFigures,
-    this: &StringFigures,
-    make_ups: (Option<&MakeUp>, Option<&MakeUp>),
-    limits: &Limits,
-    say: &mut impl FnMut(FindingKind),
-) {
-    let lower = match (above.frequency, this.frequency) {
-        // The last digits of a temperament's sum are no difference of pitch.
-        (Ok(a), Ok(b)) if b.to_hz() > a.to_hz() * (1.0 + 1e-9) => {
-            say(FindingKind::Higher { pitch: b, above: a });
-            false
+/// What steps out of line between a string and the one below it.
+fn of_neighbours(blame: &Blame<'_>, upper: usize, found: &mut Vec<Finding>) {
+    let lower = upper + 1;
+    let strings = blame.strings;
+    // Periods and not pitches, so that every value rises toward the bass.
+    let period = |index: usize| Some(1.0 / strings.get(index)?.frequency.ok()?.to_hz());
+    let length = |index: usize| Some(strings.get(index)?.length.ok()?.to_m());
+    let mut falls = false;
+    if let (Some(a), Some(b)) = (period(upper), period(lower)) {
+        falls = b > a * (1.0 + LAST_DIGITS);
+        if a > b * (1.0 + LAST_DIGITS) {
+            let (index, other) = blamed(upper, blame.upper_breaks_order(upper, &period));
+            if let (Ok(pitch), Ok(neighbour)) = (strings[index].frequency, strings[other].frequency)
+            {
+                found.push(Finding { index, kind: FindingKind::PitchOrder { pitch, neighbour } });
+            }
         }
-        (Ok(a), Ok(b)) => b.to_hz() < a.to_hz() * (1.0 - 1e-9),
-        _ => false,
+    }
+    if let (true, Some(long), Some(short)) = (falls, length(upper), length(lower))
+        && is_below(short, long)
+    {
+        let (index, other) = blamed(upper, blame.upper_breaks_order(upper, &length));
+        let between = index.checked_sub(1).and_then(length).zip(length(index + 1));
+        let kind = FindingKind::OutOfLine {
+            length: Length::from_m(if index == upper { long } else { short }),
+            neighbour: Length::from_m(if other == upper { long } else { short }),
+            between: between.map(|(above, below)| Length::from_m((above * below).sqrt())),
+        };
+        found.push(Finding { index, kind });
+    }
+    let gauge = |index: usize| {
+        let gauge = strings.get(index)?.gauge.ok()?.to_m();
+        blame.are_alike(index, upper).then_some(gauge)
     };
-    let (Some(upper_make_up), Some(make_up)) = make_ups else { return };
-    if upper_make_up.has_materials_of(make_up) {
-        if let (true, Ok(above), Ok(gauge)) = (lower, above.gauge, this.gauge)
-            && gauge.to_m() < above.to_m() - SAME_GAUGE.to_m()
+    if blame.are_alike(upper, lower) {
+        if let (true, Some(above), Some(below)) = (falls, gauge(upper), gauge(lower))
+            && below < above - SAME_GAUGE.to_m()
         {
-            say(FindingKind::Thinner { gauge, above });
+            let (index, other) = blamed(upper, blame.upper_breaks_order(upper, &gauge));
+            if let (Ok(gauge), Ok(neighbour)) = (strings[index].gauge, strings[other].gauge) {
+                found.push(Finding { index, kind: FindingKind::GaugeOrder { gauge, neighbour } });
+            }
         }
-    } else if let (Ok(upper), Ok(stiffness)) = (above.pluck_stiffness, this.pluck_stiffness) {
-        let step_percent = 100.0 * (stiffness.to_n_per_m() / upper.to_n_per_m() - 1.0);
-        let limit_percent = limits.jump_percent;
+        return;
+    }
+    let both_known = |at: usize| blame.harp.strings[at].make_up.is_ok();
+    if let (true, true, Ok(above), Ok(below)) = (
+        both_known(upper),
+        both_known(lower),
+        strings[upper].pluck_stiffness,
+        strings[lower].pluck_stiffness,
+    ) {
+        let limit_percent = blame.harp.limits.jump_percent;
+        let step_percent = 100.0 * (below.to_n_per_m() / above.to_n_per_m() - 1.0);
         if is_above(step_percent.abs(), limit_percent) {
-            say(FindingKind::Jump { step_percent, limit_percent });
+            let (index, other) = blamed(upper, blame.upper_jumps(upper));
+            let from_above = other == upper;
+            let kind = FindingKind::Jump { step_percent, limit_percent, from_above };
+            // A string that jumps away from both of its neighbours is told once, by the greater step.
+            let size = |kind: &FindingKind| match kind {
+                FindingKind::Jump { step_percent, .. } => step_percent.abs(),
+                _ => -1.0,
+            };
+            match found.iter_mut().find(|one| one.index == index && size(&one.kind) >= 0.0) {
+                Some(one) if size(&kind) > size(&one.kind) => one.kind = kind,
+                Some(_) => {}
+                None => found.push(Finding { index, kind }),
+            }
         }
     }
 }
 
-/// Finds lengths that step out of line. Of the two strings at such a step, the one is blamed without
-/// which the lengths would run on; where that is both or neither, the one that is farther from the
-/// middle of its neighbours.
-fn out_of_line(strings: &[StringFigures], found: &mut Vec<Finding>) {
-    let length = |index: usize| Some(strings.get(index)?.length.ok()?.to_m());
-    let pitch = |index: usize| Some(strings.get(index)?.frequency.ok()?.to_hz());
-    for upper in 0..strings.len().saturating_sub(1) {
-        let lower = upper + 1;
-        let (Some(long), Some(short)) = (length(upper), length(lower)) else { continue };
-        let falls =
-            matches!((pitch(upper), pitch(lower)), (Some(a), Some(b)) if b < a * (1.0 - 1e-9));
-        if !falls || !is_below(short, long) {
-            continue;
-        }
-        let above = upper.checked_sub(1).and_then(length);
-        let below = length(lower + 1);
-        let without_upper = above.is_none_or(|above| above <= short);
-        let without_lower = below.is_none_or(|below| long <= below);
-        let middle = |a: Option<f64>, b: Option<f64>| Some((a? * b?).sqrt());
-        let (for_upper, for_lower) = (middle(above, Some(short)), middle(Some(long), below));
-        let off = |is: f64, should: Option<f64>| should.map_or(0.0, |s: f64| (is / s).ln().abs());
-        let blame_upper = match (without_upper, without_lower) {
-            (true, false) => true,
-            (false, true) => false,
-            _ => off(long, for_upper) > off(short, for_lower),
-        };
-        let (index, is, neighbour, between) = if blame_upper {
-            (upper, long, short, for_upper)
-        } else {
-            (lower, short, long, for_lower)
-        };
-        let kind = FindingKind::OutOfLine {
-            length: Length::from_m(is),
-            neighbour: Length::from_m(neighbour),
-            between: between.map(Length::from_m),
-        };
-        found.push(Finding { index, kind });
-    }
+/// The one of two neighbours that is to blame, and the other.
+const fn blamed(upper: usize, is_upper: bool) -> (usize, usize) {
+    if is_upper { (upper, upper + 1) } else { (upper + 1, upper) }
 }
 
 /// The thinnest plain string that pulls `least`; `None` for a string that is not plain.

@@ -39,6 +39,8 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
         view! {
             <div class="drawing-loads">
                 <p class="hint">{words(why_none)}</p>
+                <p class="hint">{words(move || bearing_words::verdict(&borne.read().bearing).full)}</p>
+                <p class="hint">{bearing_words::MEANING}</p>
                 <ul class="uses">{list(move || verdicts.get().into_iter().map(judged).collect())}</ul>
                 <table class="sources" aria-labelledby="loads-title">
                     <tbody>{list(move || lines.get().into_iter().map(row).collect())}</tbody>
