@@ -8,7 +8,7 @@ const zlib = require("node:zlib");
 
 const GOAL_BYTES = 300_000;
 const CEILINGS = {
-  "first screen": 303_000,
+  "first screen": 312_000,
   drawing: 120_000,
   choosing: 120_000,
   stock: 120_000,
