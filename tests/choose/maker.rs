@@ -6,16 +6,26 @@ use std::fmt::Write as _;
 use stringloft::design::choose::both::Both;
 use stringloft::design::choose::lengths::{Room, Strength};
 use stringloft::design::choose::{Outcome, Shop, Task, usual};
-use stringloft::design::document::Design;
-use stringloft::design::presets::{SAMPLES, by_compass, suggest};
+use stringloft::design::document::{Design, Units};
+use stringloft::design::presets::{KINDS, Kind, OPEN_TUNINGS, SAMPLES, Wish};
 use stringloft::design::resolve::{Resolved, resolve};
 use stringloft::design::stock::starting_list;
 use stringloft::engine::analysis::{Analysis, analyse};
 use stringloft::engine::findings::Finding;
 
-/// The new harps: lowest and highest string.
-const NEW: [(&str, &str); 6] =
-    [("C2", "C7"), ("C2", "G6"), ("C3", "G6"), ("A1", "A6"), ("C1", "G7"), ("G3", "G6")];
+/// The new harps: the kind by its key, and how many strings.
+const NEW: [(&str, usize); 10] = [
+    ("lever-nylon", 22),
+    ("lever-nylon", 26),
+    ("lever-nylon", 30),
+    ("lever-nylon", 36),
+    ("lever-gut", 34),
+    ("lever-gut", 38),
+    ("lever-fluorocarbon", 32),
+    ("wire-brass", 24),
+    ("wire-bronze", 28),
+    ("pedal-gut", 47),
+];
 
 /// A harp with what follows from it.
 struct Case {
@@ -45,12 +55,19 @@ impl Case {
 
 fn cases() -> Vec<Case> {
     let samples = SAMPLES.iter().map(|sample| Case::new(sample.key.to_owned(), sample.design()));
-    let new = NEW.iter().map(|(low, high)| {
-        let note = |text: &str| text.parse().expect("a note");
-        let strings = by_compass(note(low), note(high), |_| 0).expect("a compass");
-        let mut design = Design { strings, ..Design::default() };
-        design.strings = suggest(&design);
-        Case::new(format!("new {low} to {high}"), design)
+    let new = NEW.iter().map(|&(key, strings)| {
+        let kind: &Kind = KINDS.iter().find(|kind| kind.key == key).expect("a kind");
+        let (low, high) = kind.compass(strings).expect("a size of the kind");
+        let wish = Wish {
+            kind,
+            low,
+            high,
+            tuning: &OPEN_TUNINGS[kind.tuning],
+            mechanism: kind.mechanism,
+            wound_from: None,
+            units: Units::default(),
+        };
+        Case::new(format!("new {key} of {strings}"), wish.strung().expect("a compass"))
     });
     samples.chain(new).collect()
 }
