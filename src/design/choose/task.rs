@@ -9,6 +9,7 @@ use crate::design::document::{
 };
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::settings::Setting;
+use crate::design::stock::{bundle_of, is_same_currency};
 use crate::design::targets::{places, wanted};
 use crate::design::typed;
 use crate::engine::choose::Task as Search;
@@ -215,7 +216,7 @@ fn candidates(
             continue;
         }
         let note = |text: &str| text.parse::<Note>().ok();
-        let same_currency = item.currency.trim() == currency;
+        let same_currency = is_same_currency(&item.currency, currency);
         let price = item.price.filter(|_| same_currency).and_then(|price| price_of(item, price));
         other_currency += usize::from(item.price.is_some() && !same_currency);
         let kind = StringKind::of(&make_up);
@@ -245,7 +246,7 @@ fn candidates(
 
 fn price_of(item: &StockItem, price: f64) -> Option<Price> {
     if item.single {
-        return Some(Price::Each(price));
+        return Some(Price::Each(price / f64::from(bundle_of(item))));
     }
     let pack_mm = item.pack_mm.filter(|mm| *mm > 0.0)?;
     Some(Price::PerMetre(1_000.0 * price / pack_mm))
@@ -256,7 +257,7 @@ fn commonest_currency(items: &[StockItem]) -> String {
     let mut counts: Vec<(&str, usize)> = Vec::new();
     for item in items.iter().filter(|item| item.price.is_some()) {
         let currency = item.currency.trim();
-        match counts.iter_mut().find(|(other, _)| *other == currency) {
+        match counts.iter_mut().find(|(other, _)| is_same_currency(other, currency)) {
             Some((_, count)) => *count += 1,
             None => counts.push((currency, 1)),
         }

@@ -94,7 +94,10 @@ pub struct StockItem {
     /// Whether a pack holds one string, and not wire to cut strings from.
     #[serde(skip_serializing_if = "is_false")]
     pub single: bool,
-    /// How much string is in a pack; none where it is not known.
+    /// How many strings a pack of single strings holds, where it is a bundle; 0 and 1 stand for one.
+    #[serde(skip_serializing_if = "is_nought")]
+    pub bundle: u32,
+    /// How much string is in a pack, or how long each single string is; none where it is not known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub pack_mm: Option<f64>,
     /// Price of a pack; none where it is not known.
@@ -123,6 +126,7 @@ fields!(StockItem {
     code,
     supplier,
     single,
+    bundle,
     pack_mm,
     price,
     currency,
@@ -199,6 +203,11 @@ impl OrderSpec {
 
 pub(super) fn is_zero(key: &u16) -> bool {
     *key == 0
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "the macro of serde asks for a reference")]
+fn is_nought(count: &u32) -> bool {
+    *count == 0
 }
 
 fn is_false(flag: &bool) -> bool {
