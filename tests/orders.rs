@@ -6,7 +6,7 @@ use stringloft::design::document::{
     Allowances, Design, OrderSpec, SparesSpec, StockItem, StringSpec,
 };
 use stringloft::design::make_up_text;
-use stringloft::design::order::{OrderList, order_list};
+use stringloft::design::order::{OrderList, order_list, remarks};
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::resolve::resolve;
 use stringloft::design::stock::{StockList, embedded, starting_list};
@@ -126,7 +126,7 @@ fn words(sheet: &Sheet) -> String {
 
 #[test]
 fn the_order_of_a_small_harp_reads() {
-    let heads = "order code | make-up core first, mm | for strings no. | sold as | pieces | in all m | packs | price";
+    let heads = "order code | make-up core first, mm | strings no.: cut to, mm | sold as | pieces | in all m | packs | price";
     let kept = format!(
         "\
 Wren (Order list)
@@ -136,18 +136,38 @@ serial number: —
 strings and spares: 7
 Reedmarsh Strings
 {heads}
-N-32 | nylon 0.81 (1 of the pieces spare) | 1, 2 | coil of 2 m | 3 | 1.60 | 1 | 4.50 EUR
-G-90 | gut 0.90 (1 of the pieces spare; no price is given; unvarnished) | 3 | coil of 2 m | 2 | 1.20 | 1 | —
-Total: 4.50 EUR, without 1 item whose price or packs are not known.
+N-32 | nylon 0.81 | 1: 500, 2: 550, spare: 550 | coil of 2 m | 3 | 1.60 | 1 | 4.50 EUR
+G-90 | gut 0.90 (unvarnished) | 3: 600, spare: 600 | coil of 2 m | 2 | 1.20 | 1 | —
+Sum: 2 lines, 1 without a price: at least 4.50 EUR.
 Old Weir Wire
 {heads}
-W-1 | steel 0.50 + bronze 0.25 (1 of the pieces spare) | 5 | single, 2 m | 2 | 2.20 | 2 | 14.00 GBP
-Total: 14.00 GBP.
-Not in the stock
+W-1 | steel 0.50 + bronze 0.25 | 5: 1100, spare: 1100 | single, 2 m | 2 | 2.20 | 2 | 14.00 GBP
+Sum: 1 line: 14.00 GBP.
+Also needed, not in the stock list
 String 4: nylon 3.33, cut to 650 mm.
 Remarks: Please send the gut unvarnished."
     );
     assert_eq!(words(&sheet(&small(), Paper::A4)), kept);
+}
+
+/// What the maker has still to look after is told on the page.
+#[test]
+fn the_sheet_tells_the_supplier_no_notes_of_the_maker() {
+    let mut design = small();
+    design.stock[0].pack_mm = None;
+    design.stock[1].sold_out = true;
+    design.stock[2].lowest = "C4".to_owned();
+    design.stock[2].make_up = "steel 0.502 + bronze 0.25".into();
+    design.strings[3].make_up = make_up_text::read("").unwrap();
+    let list = list(&design);
+    let notes: Vec<String> = list.lines.iter().flat_map(remarks).collect();
+    assert_eq!(notes.len(), 5, "{notes:?}");
+    let words = words(&order(&design, &list, Paper::A4));
+    for note in notes.iter().map(String::as_str).chain(["fill in", "choose", "not known"]) {
+        assert!(!words.contains(note), "{note} in\n{words}");
+    }
+    assert!(words.contains("unvarnished"), "the remark of an item is for the supplier");
+    assert!(!words.contains("String 4"), "{words}");
 }
 
 #[test]

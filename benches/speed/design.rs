@@ -63,8 +63,9 @@ pub fn figures(bench: &mut Bench) {
         bench.measure(&name("bear"), || one.borne());
         bench.measure(&name("spreads"), || spreads_of_all(&resolved.harp));
         bench.measure(&name("words of the chart"), || rows::rows(design, resolved, analysis));
-        bench
-            .measure(&name("words of the findings"), || rows::findings(design, resolved, analysis));
+        bench.measure(&name("words of the findings"), || {
+            rows::findings(design, resolved, analysis, None)
+        });
         bench.measure(&name("curves"), || {
             Curves::build(analysis, &resolved.harp, &design.units, &CURVES, None, None)
         });

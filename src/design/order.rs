@@ -10,9 +10,11 @@ mod words;
 use thiserror::Error;
 
 use self::cutting::coils;
-pub use self::words::{COLUMNS, csv, money_words, numbers_words, pack_words, remarks};
+pub use self::words::{
+    COLUMNS, csv, cut_words, money_words, numbers_words, pack_words, remarks, sum_words,
+};
 use super::document::{Design, OrderSpec, SparesSpec, StockItem};
-use super::stock::{Found, NoItem, Shelf, is_sold_for};
+use super::stock::{Found, NoItem, Shelf, bundle_of, is_same_currency, is_sold_for};
 use crate::engine::analysis::Analysis;
 use crate::engine::order::sort;
 use crate::engine::units::Length;
@@ -24,8 +26,6 @@ pub struct OrderList {
     pub lines: Vec<OrderLine>,
     /// Strings that are no stock item.
     pub unmatched: Vec<Unmatched>,
-    /// By supplier and currency, in the order of the lines.
-    pub totals: Vec<Total>,
 }
 
 /// One stock item.
@@ -34,8 +34,10 @@ pub struct OrderLine {
     pub item: StockItem,
     /// Numbers of the strings, the highest being 1.
     pub strings: Vec<usize>,
-    /// How many pieces are ordered beyond them.
-    pub spares: usize,
+    /// The lengths to cut these strings to, in whole millimetres, as far as they are known.
+    pub cuts_mm: Vec<Option<u32>>,
+    /// The same for the pieces that are ordered beyond them.
+    pub spares_mm: Vec<Option<u32>>,
     /// All pieces together, spares too, as far as their lengths are known.
     pub length_mm: u64,
     /// How many pieces have no known length.
@@ -53,7 +55,7 @@ pub struct OrderLine {
 impl OrderLine {
     /// How many pieces are needed, spares too.
     pub const fn count(&self) -> usize {
-        self.strings.len() + self.spares
+        self.strings.len() + self.spares_mm.len()
     }
 }
 
@@ -91,16 +93,6 @@ pub struct Unmatched {
     /// The length to cut, in whole millimetres.
     pub cut_mm: Option<u32>,
     pub why: NoItem,
-}
-
-/// What the packs of one supplier cost in one currency.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Total {
-    pub supplier: String,
-    pub currency: String,
-    pub price: f64,
-    /// How many lines of the supplier are not in the price; told with the first of its totals.
-    pub without_price: usize,
 }
 
 /// One piece to cut.
@@ -151,9 +143,7 @@ pub fn order_list(design: &Design, analysis: &Analysis) -> OrderList {
         let out_of_range = out.filter(|number| !is_sold_for(item, note(*number))).collect();
         line(item, pieces, &design.order, out_of_range)
     };
-    let lines: Vec<OrderLine> = ordered.into_iter().map(line).collect();
-    let totals = totals(&lines);
-    OrderList { lines, unmatched, totals }
+    OrderList { lines: ordered.into_iter().map(line).collect(), unmatched }
 }
 
 fn line(
@@ -164,6 +154,8 @@ fn line(
 ) -> OrderLine {
     let strings: Vec<usize> = pieces.iter().map(|piece| piece.number).collect();
     let nearest = pieces.iter().filter(|piece| !piece.is_exact).map(|piece| piece.number).collect();
+    let cuts = |pieces: &[Piece]| pieces.iter().map(|piece| piece.cut_mm).collect();
+    let cuts_mm = cuts(&pieces);
     let spares = spares(&pieces, order);
     pieces.extend(&spares);
     let known = pieces.iter().filter_map(|piece| piece.cut_mm);
@@ -175,7 +167,8 @@ fn line(
     OrderLine {
         item: item.clone(),
         strings,
-        spares: spares.len(),
+        cuts_mm,
+        spares_mm: cuts(&spares),
         length_mm: known.map(u64::from).sum(),
         without_length: pieces.iter().filter(|piece| piece.cut_mm.is_none()).count(),
         packs,
@@ -223,7 +216,8 @@ fn packs(item: &StockItem, pieces: &[Piece]) -> Result<Packs, NoPacks> {
         return Err(NoPacks::Short { number: *number, cut_mm: *cut_mm });
     }
     if item.single {
-        return Ok(Packs { count: pieces.len(), at_least: pieces.len() });
+        let count = pieces.len().div_ceil(usize::try_from(bundle_of(item)).unwrap_or(1));
+        return Ok(Packs { count, at_least: count });
     }
     let pack_mm = pack_mm.ok_or(NoPacks::PackLength)?;
     let cut = |piece: &Piece| piece.cut_mm.ok_or(NoPacks::CutLength { number: piece.number });
@@ -238,30 +232,18 @@ fn packs(item: &StockItem, pieces: &[Piece]) -> Result<Packs, NoPacks> {
     coils(&lengths, pack_mm).ok_or(NoPacks::PackLength)
 }
 
-fn totals(lines: &[OrderLine]) -> Vec<Total> {
-    let mut totals: Vec<Total> = Vec::new();
+/// What lines cost together, in each currency. Those without a price are left out.
+pub fn sums<'a>(lines: &[&'a OrderLine]) -> Vec<(&'a str, f64)> {
+    let mut sums: Vec<(&str, f64)> = Vec::new();
     for line in lines {
-        let supplier = line.item.supplier.trim();
         let currency = line.item.currency.trim();
         let Some(price) = line.price else { continue };
-        let same = |total: &&mut Total| total.supplier == supplier && total.currency == currency;
-        match totals.iter_mut().find(same) {
-            Some(total) => total.price += price,
-            None => totals.push(Total {
-                supplier: supplier.to_owned(),
-                currency: currency.to_owned(),
-                price,
-                without_price: 0,
-            }),
+        match sums.iter_mut().find(|sum| is_same_currency(sum.0, currency)) {
+            Some(sum) => sum.1 += price,
+            None => sums.push((currency, price)),
         }
     }
-    for line in lines.iter().filter(|line| line.price.is_none()) {
-        let supplier = line.item.supplier.trim();
-        if let Some(total) = totals.iter_mut().find(|total| total.supplier == supplier) {
-            total.without_price += 1;
-        }
-    }
-    totals
+    sums
 }
 
 /// Whole millimetres, rounded up.

@@ -15,8 +15,8 @@ pub use self::file::{
     MOST_BYTES, MOST_ITEMS, StockError, StockList, VERSION, check, give_keys, merge, read, tidy,
     write,
 };
-pub use self::price::{NoPrice, money, prices, share};
-pub use self::starting::starting_list;
+pub use self::price::{NoPrice, bundle_of, is_same_currency, money, prices, share};
+pub use self::starting::{USUAL_REMARK, starting_list};
 use super::document::{Design, MakeUpSpec, MaterialSpec, StockItem, StringSpec};
 use super::letters::small;
 use super::library;

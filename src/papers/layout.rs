@@ -127,8 +127,8 @@ pub const ORDER_MAKE_UP: usize = 1;
 /// Widths of the columns of an order list from left to right; the make-up takes what the others leave.
 pub fn order_widths(paper: Paper) -> Vec<f64> {
     let mut widths = match paper {
-        Paper::A4 | Paper::Letter => vec![24.0, 0.0, 22.0, 22.0, 12.0, 15.0, 12.0, 22.0],
-        Paper::A5 => vec![17.0, 0.0, 16.0, 17.0, 10.0, 12.5, 10.0, 17.0],
+        Paper::A4 | Paper::Letter => vec![24.0, 0.0, 34.0, 20.0, 12.0, 13.0, 12.0, 20.0],
+        Paper::A5 => vec![17.0, 0.0, 24.0, 15.0, 10.0, 11.0, 10.0, 15.0],
     };
     widths[ORDER_MAKE_UP] = paper.inside_mm().0 - widths.iter().sum::<f64>();
     widths

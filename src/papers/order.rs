@@ -1,12 +1,13 @@
-//! The order list on paper: a table for each supplier, what is not in the stock, and remarks.
+//! The order list on paper: a table for each supplier, what is not in the stock, and remarks. It is for the supplier
+//! to read, so that nothing stands on it that the maker tells himself.
 //!
 //! Its pages are laid by [`pager`].
 
 use crate::design::document::Design;
 use crate::design::order::{
-    OrderLine, OrderList, Unmatched, money_words, numbers_words, pack_words, remarks,
+    OrderLine, OrderList, Unmatched, cut_words, money_words, numbers_words, pack_words, sum_words,
 };
-use crate::design::stock::NoItem;
+use crate::design::stock::{NoItem, USUAL_REMARK};
 
 use super::layout::{FOOT_MM, LINE_MM, ORDER_MAKE_UP, RESERVE_MM, TYPE_PT, order_widths};
 use super::measure::{clean, wrap};
@@ -19,7 +20,7 @@ const SPACING: usize = 2;
 /// Said where no supplier is named.
 const NO_SUPPLIER: &str = "No supplier named";
 /// Over the strings that are no stock item.
-const UNMATCHED: &str = "Not in the stock";
+const UNMATCHED: &str = "Also needed, not in the stock list";
 
 /// The order list of a design.
 pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
@@ -45,17 +46,18 @@ pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
             last_width: 0,
         };
         pager.table(&name, &table, &[]);
-        pager.lines(&totals(list, supplier, lines.len(), paper), Block::Legend);
+        let sum = format!("Sum: {}.", clean(&sum_words(&lines)));
+        pager.lines(&wrap(&sum, paper.inside_mm().0, TYPE_PT, 3), Block::Legend);
     }
-    if !list.unmatched.is_empty() {
-        let words = unmatched(&list.unmatched);
+    let words = unmatched(&list.unmatched);
+    if !words.is_empty() {
         let width = paper.inside_mm().0;
         let lines: Vec<String> =
             words.iter().flat_map(|words| wrap(words, width, TYPE_PT, MOST_CELL_LINES)).collect();
         pager.title(UNMATCHED, LINE_MM);
         pager.lines(&lines, Block::Legend);
     }
-    if list.lines.is_empty() && list.unmatched.is_empty() {
+    if list.lines.is_empty() && words.is_empty() {
         pager.lines(&["There is nothing to order.".to_owned()], Block::Legend);
     }
     if !clean(&design.order.remarks).is_empty() {
@@ -86,7 +88,7 @@ fn columns() -> Vec<Column> {
     vec![
         words("order", "code"),
         words("make-up", "core first, mm"),
-        words("for strings", "no."),
+        words("strings", "no.: cut to, mm"),
         words("sold as", ""),
         figures("pieces", ""),
         figures("in all", "m"),
@@ -110,7 +112,7 @@ fn row(line: &OrderLine, widths: &[f64]) -> TableRow {
     let cells = [
         or_dash(clean(&item.code)),
         or_dash(clean(&item.make_up)),
-        numbers_words(&line.strings),
+        cut_words(line),
         pack_words(item),
         line.count().to_string(),
         metres,
@@ -119,15 +121,10 @@ fn row(line: &OrderLine, widths: &[f64]) -> TableRow {
     ];
     let mut cells: Vec<Vec<String>> =
         cells.iter().enumerate().map(|(index, words)| cell(words, widths, index)).collect();
-    let mut notes = Vec::new();
-    if line.spares > 0 {
-        notes.push(format!("{} of the pieces spare", line.spares));
-    }
-    notes.extend(remarks(line));
-    notes.extend(Some(clean(&item.remark)).filter(|remark| !remark.is_empty()));
-    if !notes.is_empty() {
-        let words = format!("({})", notes.join("; "));
-        cells[ORDER_MAKE_UP].extend(cell(&words, widths, ORDER_MAKE_UP));
+    let remark = clean(&item.remark);
+    // Where a proposed gauge comes from is nothing to the supplier.
+    if !remark.is_empty() && remark != USUAL_REMARK {
+        cells[ORDER_MAKE_UP].extend(cell(&format!("({remark})"), widths, ORDER_MAKE_UP));
     }
     TableRow { mark: None, opens_octave: false, cells }
 }
@@ -135,7 +132,8 @@ fn row(line: &OrderLine, widths: &[f64]) -> TableRow {
 /// What is not in the stock, strings of one make-up together: `Strings 7, 8: gut 0.72, cut to 522, 537 mm.`
 fn unmatched(strings: &[Unmatched]) -> Vec<String> {
     let mut groups: Vec<Vec<&Unmatched>> = Vec::new();
-    for string in strings {
+    // What a string without a make-up is to be, no supplier can say.
+    for string in strings.iter().filter(|string| string.why != NoItem::NoMakeUp) {
         let same = |group: &&mut Vec<&Unmatched>| {
             group.first().is_some_and(|of| of.make_up == string.make_up && of.why == string.why)
         };
@@ -151,33 +149,14 @@ fn unmatched(strings: &[Unmatched]) -> Vec<String> {
         let cuts = group.iter().filter_map(|string| string.cut_mm).map(|mm| mm.to_string());
         let cuts = cuts.collect::<Vec<_>>().join(", ");
         let cut = if cuts.is_empty() { String::new() } else { format!(", cut to {cuts} mm") };
-        // The heading says as much.
-        let why = match &first.why {
-            NoItem::NotListed { .. } => String::new(),
-            why => format!(": {why}"),
+        let code = match &first.why {
+            NoItem::Code { code } | NoItem::OtherMakeUp { code, .. } => {
+                format!(", order code {}", clean(code))
+            }
+            _ => String::new(),
         };
         let made = clean(&first.make_up);
-        Some(format!("String{plural} {}: {made}{cut}{why}.", numbers_words(&numbers)))
+        Some(format!("String{plural} {}: {made}{code}{cut}.", numbers_words(&numbers)))
     });
     words.collect()
-}
-
-/// What a supplier's lines cost together, a line for each currency.
-fn totals(list: &OrderList, supplier: &str, count: usize, paper: Paper) -> Vec<String> {
-    let of_supplier = list.totals.iter().filter(|total| total.supplier == supplier);
-    let words = of_supplier.map(|total| {
-        let lacks = match total.without_price {
-            0 => String::new(),
-            1 => ", without 1 item whose price or packs are not known".to_owned(),
-            lacks => format!(", without {lacks} items whose price or packs are not known"),
-        };
-        format!("Total: {}{lacks}.", money_words(total.price, &clean(&total.currency)))
-    });
-    let mut words: Vec<String> = words.collect();
-    if words.is_empty() {
-        let items = if count == 1 { "this item" } else { "these items" };
-        words.push(format!("The price of {items} is not known."));
-    }
-    let width = paper.inside_mm().0;
-    words.iter().flat_map(|words| wrap(words, width, TYPE_PT, 3)).collect()
 }

@@ -118,6 +118,7 @@ pub fn every_field() -> Design {
             code: text("N32"),
             supplier: text("Reedmarsh Strings"),
             single: true,
+            bundle: 12,
             pack_mm: Some(1_500.0),
             price: Some(2.35),
             currency: text("EUR"),

@@ -19,8 +19,16 @@ use crate::papers::order::order;
 use crate::papers::sheet::{Paper, Sheet};
 
 /// The heads of the order list.
-const HEADS: [&str; 8] =
-    ["Make-up", "Order code", "For strings", "Sold as", "Pieces", "In all, m", "Packs", "Price"];
+const HEADS: [&str; 8] = [
+    "Make-up",
+    "Order code",
+    "Strings: cut to, mm",
+    "Sold as",
+    "Pieces",
+    "In all, m",
+    "Packs",
+    "Price",
+];
 /// The choices of spares: key and words.
 const SPARES: [(&str, &str); 4] = [
     ("none", "None"),
@@ -52,10 +60,7 @@ pub fn Order(store: Store) -> impl IntoView {
         };
         made.with(|(_, words)| words.groups.iter().map(group).collect())
     };
-    let totals = move || {
-        let totals = made.with(|(_, words)| words.totals.join(", "));
-        if totals.is_empty() { totals } else { format!("All together: {totals}.") }
-    };
+    let totals = move || made.with(|(_, words)| words.sum.clone());
     let save = move || {
         let text = made.with_untracked(|(list, _)| csv(list));
         offer(store, "order", &text);
@@ -131,7 +136,7 @@ fn view_of(store: Store, group: &OrderGroup, made: Made) -> AnyView {
     let supplier = group.supplier.clone();
     let title = if supplier.is_empty() { "No supplier named".to_owned() } else { supplier.clone() };
     let label = format!("Save as CSV: order of {title}");
-    let totals = group.totals.join(", ");
+    let totals = group.sum.clone();
     let save = move |_| {
         let text = made.with_untracked(|(list, _)| csv(&part_of(list, &supplier)));
         let name =

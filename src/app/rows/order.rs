@@ -3,7 +3,8 @@
 use crate::design::document::{Design, StockItem};
 use crate::design::letters::capital;
 use crate::design::order::{
-    OrderLine, OrderList, money_words, numbers_words, order_list, pack_words, remarks,
+    OrderLine, OrderList, cut_words, money_words, numbers_words, order_list, pack_words, remarks,
+    sum_words,
 };
 use crate::design::stock::{StockList, embedded, used};
 use crate::engine::analysis::Analysis;
@@ -13,8 +14,8 @@ use crate::engine::analysis::Analysis;
 pub struct OrderWords {
     /// By supplier.
     pub groups: Vec<OrderGroup>,
-    /// What all costs, in each currency.
-    pub totals: Vec<String>,
+    /// What all costs.
+    pub sum: String,
     /// The strings that are no stock item: numbers, make-up of the first, and why.
     pub unmatched: Vec<[String; 3]>,
 }
@@ -25,11 +26,11 @@ pub struct OrderGroup {
     /// The supplier as the list has it; empty where none is named.
     pub supplier: String,
     pub rows: Vec<OrderRow>,
-    /// What it costs, in each currency.
-    pub totals: Vec<String>,
+    /// What it costs.
+    pub sum: String,
 }
 
-/// One item: make-up, code, strings, pack, pieces, metres, packs, price.
+/// One item: make-up, code, strings with their cut lengths, pack, pieces, metres, packs, price.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
 pub struct OrderRow {
     pub cells: [String; 8],
@@ -64,7 +65,7 @@ pub fn order_words(design: &Design, analysis: &Analysis) -> (OrderList, OrderWor
         if words.groups.last().is_none_or(|group| group.supplier != supplier) {
             words.groups.push(OrderGroup {
                 supplier: supplier.to_owned(),
-                totals: totals_of(&list, Some(supplier)),
+                sum: sum_of(&list, Some(supplier)),
                 ..OrderGroup::default()
             });
         }
@@ -72,7 +73,7 @@ pub fn order_words(design: &Design, analysis: &Analysis) -> (OrderList, OrderWor
             group.rows.push(row(line));
         }
     }
-    words.totals = totals_of(&list, None);
+    words.sum = sum_of(&list, None);
     // Strings that follow each other and have one reason share a line.
     let mut runs: Vec<(Vec<usize>, String, String)> = Vec::new();
     for string in &list.unmatched {
@@ -99,7 +100,7 @@ fn row(line: &OrderLine) -> OrderRow {
         }
         _ => "–".to_owned(),
     };
-    let pieces = match line.spares {
+    let pieces = match line.spares_mm.len() {
         0 => line.count().to_string(),
         spares => format!("{} + {spares} spare", line.strings.len()),
     };
@@ -114,7 +115,7 @@ fn row(line: &OrderLine) -> OrderRow {
         cells: [
             item.make_up.to_string(),
             item.code.clone(),
-            numbers_words(&line.strings),
+            cut_words(line),
             pack_words(item),
             pieces,
             metres,
@@ -125,25 +126,11 @@ fn row(line: &OrderLine) -> OrderRow {
     }
 }
 
-/// The totals of a supplier, or of all, each with what is not in it.
-fn totals_of(list: &OrderList, supplier: Option<&str>) -> Vec<String> {
-    let is_meant = |given: &str| supplier.is_none_or(|supplier| given.trim() == supplier);
-    let mut totals: Vec<(&str, f64)> = Vec::new();
-    for total in list.totals.iter().filter(|total| is_meant(&total.supplier)) {
-        match totals.iter_mut().find(|sum| sum.0 == total.currency) {
-            Some(sum) => sum.1 += total.price,
-            None => totals.push((&total.currency, total.price)),
-        }
-    }
-    let mut words: Vec<String> =
-        totals.into_iter().map(|(currency, price)| money_words(price, currency)).collect();
-    let lines = list.lines.iter().filter(|line| is_meant(&line.item.supplier));
-    match lines.filter(|line| line.price.is_none()).count() {
-        0 => {}
-        1 => words.push("1 item whose price or packs are not known".to_owned()),
-        count => words.push(format!("{count} items whose price or packs are not known")),
-    }
-    words
+/// What a supplier's lines cost, or all of them.
+fn sum_of(list: &OrderList, supplier: Option<&str>) -> String {
+    let is_meant = |line: &&OrderLine| supplier.is_none_or(|of| line.item.supplier.trim() == of);
+    let lines: Vec<&OrderLine> = list.lines.iter().filter(is_meant).collect();
+    if lines.is_empty() { String::new() } else { format!("{}.", sum_words(&lines)) }
 }
 
 #[cfg(test)]
@@ -192,14 +179,15 @@ mod tests {
         let suppliers: Vec<&str> = words.groups.iter().map(|group| &*group.supplier).collect();
         assert_eq!(suppliers, ["Reedmarsh", "Alder & Co"]);
         let cells = &words.groups[0].rows[0].cells;
-        assert_eq!([&*cells[0], &cells[2], &cells[4], &cells[6]], ["nylon 0.81", "1, 2", "2", "2"]);
+        assert_eq!(
+            [&*cells[0], &cells[2], &cells[4], &cells[6]],
+            ["nylon 0.81", "1: 715, 2: 715", "2", "2"]
+        );
         assert_eq!(words.groups[0].rows[1].remarks, "No price is given.");
         // 2 · 2.50 and 7.00.
-        assert_eq!(
-            words.groups[0].totals,
-            ["5.00 EUR", "1 item whose price or packs are not known"]
-        );
-        assert_eq!(words.totals, ["12.00 EUR", "1 item whose price or packs are not known"]);
+        assert_eq!(words.groups[0].sum, "2 lines, 1 without a price: at least 5.00 EUR.");
+        assert_eq!(words.groups[1].sum, "1 line: 7.00 EUR.");
+        assert_eq!(words.sum, "3 lines, 1 without a price: at least 12.00 EUR.");
         assert_eq!(words.unmatched.len(), 1);
         assert_eq!(words.unmatched[0][..2], ["5", "steel 0.40"].map(str::to_owned));
         let part = part_of(&list, "Alder & Co");

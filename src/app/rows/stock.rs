@@ -1,6 +1,6 @@
 //! The cells of a stock list as they are typed, and what is wrong with them.
 
-use crate::design::document::{MaterialSpec, StockItem, TypedMakeUp};
+use crate::design::document::{MakeUpSpec, MaterialSpec, StockItem, TypedMakeUp};
 use crate::design::letters::{capital, small};
 use crate::design::library::find;
 use crate::design::persist::check_item;
@@ -60,7 +60,12 @@ pub fn put(item: &mut StockItem, cell: StockCell, typed: &str) -> Result<(), Str
     let mut next = item.clone();
     let text = typed.trim().to_owned();
     match cell {
-        StockCell::MakeUp => next.make_up = text.into(),
+        StockCell::MakeUp => {
+            let is_new = next.make_up.is_empty();
+            next.make_up = text.into();
+            // A wound string is sold by the piece, as no other length can be cut from it.
+            next.single |= is_new && next.make_up.read().is_ok_and(MakeUpSpec::is_wound);
+        }
         StockCell::Code => next.code = text,
         StockCell::Supplier => next.supplier = text,
         StockCell::Currency => next.currency = text,
@@ -159,6 +164,15 @@ mod tests {
         assert_eq!(typed(StockCell::PackLength, " ").0.pack_mm, None);
         assert_eq!(typed(StockCell::Price, "").0.price, None);
         assert_eq!(stock_text(&item, StockCell::Price), "12.5");
+    }
+
+    #[test]
+    fn a_wound_string_is_single_when_it_comes() {
+        assert!(typed(StockCell::MakeUp, "steel 0.40 + bronze 0.25").0.single);
+        let (mut item, _) = typed(StockCell::MakeUp, "nylon 0.81");
+        assert!(!item.single);
+        put(&mut item, StockCell::MakeUp, "nylon 0.81 + nylon 0.25").unwrap();
+        assert!(!item.single, "what was chosen for an item stays");
     }
 
     #[test]

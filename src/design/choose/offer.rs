@@ -6,6 +6,7 @@ use super::kind::StringKind;
 use super::task::{counted, list};
 use crate::design::document::{Design, FamilySpec, MaterialSpec, StockItem, StringSpec};
 use crate::design::resolve::{Resolved, resolve};
+use crate::design::stock::{bundle_of, is_same_currency};
 use crate::engine::choose::Price;
 use crate::engine::construction::MakeUp;
 use crate::engine::limit::is_above;
@@ -136,7 +137,7 @@ pub(super) fn candidates(
             continue;
         }
         let note = |text: &str| text.parse::<Note>().ok();
-        let same_currency = item.currency.trim() == currency;
+        let same_currency = is_same_currency(&item.currency, currency);
         let price = item.price.filter(|_| same_currency).and_then(|price| price_of(item, price));
         other_currency += usize::from(item.price.is_some() && !same_currency);
         let kind = StringKind::of(&make_up);
@@ -166,7 +167,7 @@ pub(super) fn candidates(
 
 fn price_of(item: &StockItem, price: f64) -> Option<Price> {
     if item.single {
-        return Some(Price::Each(price));
+        return Some(Price::Each(price / f64::from(bundle_of(item))));
     }
     let pack_mm = item.pack_mm.filter(|mm| *mm > 0.0)?;
     Some(Price::PerMetre(1_000.0 * price / pack_mm))
@@ -177,7 +178,7 @@ pub(super) fn commonest_currency(items: &[StockItem]) -> String {
     let mut counts: Vec<(&str, usize)> = Vec::new();
     for item in items.iter().filter(|item| item.price.is_some()) {
         let currency = item.currency.trim();
-        match counts.iter_mut().find(|(other, _)| *other == currency) {
+        match counts.iter_mut().find(|(other, _)| is_same_currency(other, currency)) {
             Some((_, count)) => *count += 1,
             None => counts.push((currency, 1)),
         }

@@ -315,7 +315,7 @@ impl Task {
                     crate::engine::cut::cut_length(length, gauge, &self.search.allowance)
                 });
                 let item = &self.items[found.index];
-                let other = item.currency.trim() != self.currency;
+                let other = !stock::is_same_currency(&item.currency, &self.currency);
                 if other { None } else { stock::share(item, cut).ok() }
             });
             match price {

@@ -99,7 +99,10 @@ pub struct StockItem {
     /// Whether a pack holds one string, and not wire to cut strings from.
     #[serde(skip_serializing_if = "is_false")]
     pub single: bool,
-    /// How much string is in a pack; none where it is not known.
+    /// How many strings a pack of single strings holds, where it is a bundle; 0 and 1 stand for one.
+    #[serde(skip_serializing_if = "is_nought")]
+    pub bundle: u32,
+    /// How much string is in a pack, or how long each single string is; none where it is not known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub pack_mm: Option<f64>,
     /// Price of a pack; none where it is not known.
@@ -128,6 +131,7 @@ fields!(StockItem {
     code unless code.is_empty(),
     supplier unless supplier.is_empty(),
     single unless is_false(single),
+    bundle unless is_nought(bundle),
     pack_mm unless pack_mm.is_none(),
     price unless price.is_none(),
     currency unless currency.is_empty(),
@@ -213,6 +217,11 @@ impl OrderSpec {
 
 pub(super) fn is_zero(key: &u16) -> bool {
     *key == 0
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "the macro of serde asks for a reference")]
+fn is_nought(count: &u32) -> bool {
+    *count == 0
 }
 
 fn is_false(flag: &bool) -> bool {

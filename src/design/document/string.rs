@@ -189,6 +189,17 @@ impl MakeUpSpec {
         !self.layers.is_empty()
     }
 
+    /// Its diameters, as typed: of the core and the layers, the widths of ribbons, the gauge of a weighed string.
+    /// Bare ends are lengths.
+    pub fn sizes_mut(&mut self) -> Vec<&mut String> {
+        let mut sizes = vec![&mut self.diameter];
+        for layer in &mut self.layers {
+            sizes.extend([&mut layer.size, &mut layer.width]);
+        }
+        sizes.extend(self.weighed.as_mut().map(|weighed| &mut weighed.gauge));
+        sizes
+    }
+
     /// Whether it is one filament or wire, as far as was typed.
     pub fn is_plain(&self) -> bool {
         self.layers.is_empty() && self.weighed.is_none()

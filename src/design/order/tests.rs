@@ -89,9 +89,9 @@ fn strings_are_grouped_by_item_and_supplier() {
         list.unmatched.iter().map(|string| (string.number, string.why.to_string())).collect();
     assert_eq!(lost.len(), 1);
     assert!(lost[0].0 == 5 && lost[0].1.starts_with("no stock item is nylon 3.00"));
-    let totals: Vec<_> =
-        list.totals.iter().map(|t| (&*t.supplier, &*t.currency, t.price)).collect();
-    assert_eq!(totals, [("Reedmarsh Strings", "EUR", 28.0), ("Old Weir Wire", "GBP", 7.5)]);
+    let all: Vec<&OrderLine> = list.lines.iter().collect();
+    assert_eq!(sums(&all), [("EUR", 28.0), ("GBP", 7.5)]);
+    assert_eq!(sum_words(&all), "3 lines: 28.00 EUR and 7.50 GBP", "not added up");
 }
 
 #[test]
@@ -102,7 +102,7 @@ fn spares_are_settable() {
             OrderSpec { spares, from_string: from, to_string: to, ..OrderSpec::default() };
         let list = list(&design);
         let nylon = &list.lines[0];
-        let counts: Vec<usize> = list.lines.iter().map(|line| line.spares).collect();
+        let counts: Vec<usize> = list.lines.iter().map(|line| line.spares_mm.len()).collect();
         (counts, nylon.length_mm, nylon.packs.clone().unwrap().count)
     };
     assert_eq!(with(SparesSpec::None, 0, 0), (vec![0, 0, 0], 1_400, 2));
@@ -139,7 +139,8 @@ fn what_is_not_known_says_why() {
         says[2],
         "cannot be had now; string 6 is cut to 1000 mm, longer than a pack (choose a longer pack)"
     );
-    assert_eq!(list.totals, []);
+    let all: Vec<&OrderLine> = list.lines.iter().collect();
+    assert_eq!(sum_words(&all), "3 lines, no price is known");
     assert_eq!((list.lines[1].without_length, list.lines[1].length_mm), (1, 0));
 }
 
@@ -148,7 +149,39 @@ fn a_supplier_without_all_prices_says_so() {
     let mut design = design();
     design.stock[2].price = None;
     let list = list(&design);
-    assert_eq!((list.totals[0].price, list.totals[0].without_price), (8.0, 1));
+    let all: Vec<&OrderLine> = list.lines.iter().collect();
+    assert_eq!(sum_words(&all[..2]), "2 lines, 1 without a price: at least 8.00 EUR");
+}
+
+/// Euros are euros, whatever sign the list gives them.
+#[test]
+fn one_currency_in_two_spellings_is_added_up() {
+    let mut design = design();
+    design.stock[2].currency = "€".to_owned();
+    design.stock[0].currency = "euro".to_owned();
+    let list = list(&design);
+    let all: Vec<&OrderLine> = list.lines.iter().collect();
+    assert_eq!(sum_words(&all), "3 lines: 35.50 EUR");
+}
+
+/// Three strings and a spare for each out of bundles of four: six strings, two bundles at 10.00, a string 2.50.
+#[test]
+fn a_bundle_is_bought_whole_and_a_string_of_it_costs_its_share() {
+    let mut design = design();
+    design.stock[1] = StockItem {
+        single: true,
+        bundle: 4,
+        pack_mm: Some(1_500.0),
+        ..coil("nylon 0.81", "N-32", 1.5, 10.0)
+    };
+    design.order.spares = SparesSpec::OneOfEachString;
+    let list = list(&design);
+    let line = &list.lines[0];
+    assert_eq!((line.packs.clone(), line.price), (Ok(Packs { count: 2, at_least: 2 }), Some(20.0)));
+    assert_eq!(pack_words(&line.item), "bundle of 4, each 1.5 m");
+    assert_eq!(cut_words(line), "1: 400, 2: 450, 4: 550, spare: 400, spare: 450, spare: 550");
+    let prices = prices(&design, &analyse(&resolve(&design).harp));
+    assert_close(prices[0].as_ref().unwrap().0, 2.5, 1e-9, "a quarter of a bundle");
 }
 
 #[test]
@@ -171,7 +204,7 @@ fn the_table_is_harmless_and_complete() {
     assert_eq!(lines[0], COLUMNS.join(","));
     assert_eq!(
         lines[1],
-        "'=cmd(),N-32,nylon 0.81,\"1, 2, 4\",3,0,1400,coil,1000,2,2,4,8,EUR,\"not the exact size of string 4, but the nearest in the stock\""
+        "'=cmd(),N-32,nylon 0.81,\"1, 2, 4\",3,0,1400,coil,1000,2,2,4,8,EUR,\"not the exact size of string 4, but the nearest in the stock\",\"1: 400, 2: 450, 4: 550\""
     );
     assert!(lines[4].starts_with(",,nylon 3.00,5,1,,600,,,,,,,,\"no stock item is nylon 3.00"));
     assert_eq!(lines.len(), 5);

@@ -1,12 +1,13 @@
 //! The order list in words, and as a table.
 
-use super::{OrderLine, OrderList};
+use super::{OrderLine, OrderList, sums};
 use crate::design::cells;
 use crate::design::display::decimals;
 use crate::design::document::StockItem;
+use crate::design::stock::{bundle_of, table::pack_kind};
 
 /// The headings of the order list.
-pub const COLUMNS: [&str; 15] = [
+pub const COLUMNS: [&str; 16] = [
     "supplier",
     "order_code",
     "make_up",
@@ -22,6 +23,7 @@ pub const COLUMNS: [&str; 15] = [
     "price",
     "currency",
     "remark",
+    "cut_lengths_mm",
 ];
 
 /// The order list as a table: [`COLUMNS`], a line for each item, then one for each string that is none.
@@ -47,9 +49,9 @@ pub fn csv(list: &OrderList) -> String {
                 text(&item.make_up),
                 numbers_words(&line.strings),
                 line.count().to_string(),
-                line.spares.to_string(),
+                line.spares_mm.len().to_string(),
                 length,
-                if item.single { "single" } else { "coil" }.to_owned(),
+                pack_kind(item),
                 number(item.pack_mm),
                 packs.map(|packs| packs.count.to_string()).unwrap_or_default(),
                 packs.map(|packs| packs.at_least.to_string()).unwrap_or_default(),
@@ -57,6 +59,7 @@ pub fn csv(list: &OrderList) -> String {
                 number(line.price),
                 text(&item.currency),
                 text(&notes.join("; ")),
+                cut_words(line),
             ],
         );
     }
@@ -82,7 +85,8 @@ fn push(out: &mut String, row: &[String]) {
     out.push('\n');
 }
 
-/// What is to be said of a line besides its figures, each without a full stop.
+/// What the maker is to know of a line besides its figures, each without a full stop. Nothing of it is for the
+/// supplier.
 pub fn remarks(line: &OrderLine) -> Vec<String> {
     let mut notes = Vec::new();
     if line.item.sold_out {
@@ -132,14 +136,49 @@ pub fn numbers_words(numbers: &[usize]) -> String {
     runs.iter().map(run).collect::<Vec<_>>().join(", ")
 }
 
-/// What a pack is: `coil of 5 m`, `single, 1.5 m`, `coil`.
+/// The strings of a line and the whole millimetres that each is cut to, spares last: `1: 400, 2: 450, spare: 450`.
+pub fn cut_words(line: &OrderLine) -> String {
+    let cut = |mm: &Option<u32>| mm.map_or("—".to_owned(), |mm| mm.to_string());
+    let strings = line.strings.iter().zip(&line.cuts_mm);
+    let strings = strings.map(|(number, mm)| format!("{number}: {}", cut(mm)));
+    let mut words: Vec<String> = strings.collect();
+    let mut spares: &[Option<u32>] = &line.spares_mm;
+    while let Some(first) = spares.first() {
+        let count = spares.iter().take_while(|mm| *mm == first).count();
+        let times = if count == 1 { String::new() } else { format!("{count} × ") };
+        words.push(format!("spare: {times}{}", cut(first)));
+        spares = &spares[count..];
+    }
+    words.join(", ")
+}
+
+/// What lines cost together, and how many of them are not in it, without a full stop:
+/// `12 lines, 3 without a price: at least 84.20 EUR`. Several currencies are not added up.
+pub fn sum_words(lines: &[&OrderLine]) -> String {
+    let count =
+        |count: usize| if count == 1 { "1 line".to_owned() } else { format!("{count} lines") };
+    let without = lines.iter().filter(|line| line.price.is_none()).count();
+    let sums = sums(lines);
+    let sums: Vec<String> = sums.iter().map(|(name, sum)| money_words(*sum, name)).collect();
+    let sums = sums.join(" and ");
+    match without {
+        0 => format!("{}: {sums}", count(lines.len())),
+        without if without == lines.len() => format!("{}, no price is known", count(without)),
+        without => format!("{}, {without} without a price: at least {sums}", count(lines.len())),
+    }
+}
+
+/// What a pack is: `coil of 5 m`, `single, 1.5 m`, `bundle of 12`, `coil`.
 pub fn pack_words(item: &StockItem) -> String {
     let length = item.pack_mm.map(|mm| {
         let metres = decimals(mm / 1_000.0, 3);
         metres.trim_end_matches('0').trim_end_matches('.').to_owned()
     });
     match (item.single, length) {
-        (true, None) => "single".to_owned(),
+        (true, None) => pack_kind(item),
+        (true, Some(metres)) if bundle_of(item) > 1 => {
+            format!("{}, each {metres} m", pack_kind(item))
+        }
         (true, Some(metres)) => format!("single, {metres} m"),
         (false, None) => "coil".to_owned(),
         (false, Some(metres)) => format!("coil of {metres} m"),

@@ -5,6 +5,7 @@ use thiserror::Error;
 use super::{NoItem, Shelf};
 use crate::design::decimal::decimal;
 use crate::design::document::{Design, StockItem};
+use crate::design::letters::small;
 use crate::engine::analysis::Analysis;
 use crate::engine::units::Length;
 
@@ -31,7 +32,23 @@ pub enum NoPrice {
     Short { cut_mm: f64, pack_mm: f64 },
 }
 
-/// The price of one string of an item: of a single string the price, of a coil `price · cut / pack`.
+/// How many strings a pack of single strings holds.
+pub fn bundle_of(item: &StockItem) -> u32 {
+    item.bundle.max(1)
+}
+
+/// Whether two currencies are the same, however they are written: `€`, `EUR` and `Euro`.
+pub fn is_same_currency(one: &str, other: &str) -> bool {
+    let name = |text: &str| match small(text.trim()).as_str() {
+        "€" | "euro" | "euros" => "eur".to_owned(),
+        "£" => "gbp".to_owned(),
+        name => name.to_owned(),
+    };
+    name(one) == name(other)
+}
+
+/// The price of one string of an item: of a single string the price, of a bundle its share, of a coil
+/// `price · cut / pack`.
 ///
 /// # Errors
 ///
@@ -45,7 +62,7 @@ pub fn share(item: &StockItem, cut: Option<Length>) -> Result<f64, NoPrice> {
         return Err(NoPrice::Short { cut_mm, pack_mm });
     }
     if item.single {
-        return Ok(price);
+        return Ok(price / f64::from(bundle_of(item)));
     }
     let pack_mm = item.pack_mm.ok_or(NoPrice::PackLength)?;
     let cut = cut.ok_or(NoPrice::CutLength)?;

@@ -4,7 +4,7 @@ use super::{StockList, give_keys};
 use crate::design::document::StockItem;
 
 /// Said of the list and of each of its items.
-const REMARK: &str = "usual gauge; common practice, from memory";
+pub const USUAL_REMARK: &str = "usual gauge; common practice, from memory";
 
 /// Gauges of plain strings in millimetres, thinnest first. Common practice, no source: from memory.
 const PLAIN: [(&str, &[f64]); 7] = [
@@ -78,7 +78,7 @@ pub fn starting_list() -> StockList {
     let item = |make_up: String, single| StockItem {
         make_up: make_up.into(),
         single,
-        remark: REMARK.to_owned(),
+        remark: USUAL_REMARK.to_owned(),
         ..StockItem::default()
     };
     let plain = PLAIN.iter().flat_map(|(key, gauges)| gauges.iter().map(move |mm| (key, mm)));

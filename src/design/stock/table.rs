@@ -8,7 +8,7 @@ pub use self::columns::{Column, Columns, Field, Size, propose};
 use self::line::Line;
 pub use self::line::pack_mm;
 use super::file::MOST_ITEMS;
-use super::money;
+use super::{bundle_of, money};
 use crate::design::cells::{self, Row, TableError};
 use crate::design::document::{MaterialSpec, StockItem};
 
@@ -55,7 +55,7 @@ pub fn export(items: &[StockItem]) -> String {
             text(&item.make_up),
             text(&item.code),
             text(&item.supplier),
-            if item.single { "single" } else { "coil" }.to_owned(),
+            pack_kind(item),
             number(item.pack_mm),
             number(item.price),
             text(&item.currency),
@@ -111,6 +111,15 @@ pub fn import(text: &str, columns: &Columns, material: &str, materials: &[Materi
         }
     }
     import
+}
+
+/// What a pack is: `coil`, `single`, or `bundle of 12`.
+pub fn pack_kind(item: &StockItem) -> String {
+    match (item.single, bundle_of(item)) {
+        (false, _) => "coil".to_owned(),
+        (true, 1) => "single".to_owned(),
+        (true, count) => format!("bundle of {count}"),
+    }
 }
 
 fn error_at(line: usize, message: String) -> TableError {

@@ -234,6 +234,7 @@ fn a_list_comes_back_from_its_file() {
         code: "Q-\"1\"".to_owned(),
         supplier: "Reedmarsh Strings".to_owned(),
         single: true,
+        bundle: 0,
         pack_mm: Some(1_500.0),
         price: Some(2.35),
         currency: "EUR".to_owned(),

@@ -1,7 +1,7 @@
 //! The items of a stock list, as a table to type into.
 
 use leptos::prelude::*;
-use web_sys::KeyboardEvent;
+use web_sys::{HtmlInputElement, KeyboardEvent};
 
 use super::desk::Desk;
 use crate::app::browser;
@@ -9,9 +9,12 @@ use crate::app::rows::{STOCK_CELLS, StockCell, is_wanted, stock_problem, stock_t
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part, while_so, words};
 use crate::design::document::MaterialSpec;
+use crate::design::stock::bundle_of;
 
 /// How many items are shown at first, and how many more each time.
 const SHOWN: usize = 60;
+/// How many strings a bundle is first taken to hold.
+const USUAL_BUNDLE: u32 = 12;
 
 /// The table with what is above and below it.
 pub fn view(desk: Desk) -> AnyView {
@@ -224,18 +227,56 @@ fn cell(desk: Desk, (row, at): (usize, usize), draft: Draft, problem: Memo<Strin
 }
 
 fn sold_as(desk: Desk, row: usize) -> AnyView {
-    let is_single =
-        move || desk.list.with(|list| list.items.get(row).is_some_and(|item| item.single));
+    let kind = Memo::new(move |_| {
+        desk.list.with(|list| match list.items.get(row) {
+            Some(item) if item.single && bundle_of(item) > 1 => "bundle",
+            Some(item) if item.single => "single",
+            _ => "coil",
+        })
+    });
     let set = move |event| {
-        let single = event_target_value(&event) == "single";
-        desk.change_item(row, |item| item.single = single);
+        let to = event_target_value(&event);
+        desk.change_item(row, |item| {
+            item.single = to != "coil";
+            item.bundle = if to == "bundle" { USUAL_BUNDLE } else { 0 };
+        });
+    };
+    let options: Vec<AnyView> = ["coil", "single", "bundle"]
+        .iter()
+        .map(|this| {
+            view! { <option value=*this prop:selected=move || kind.get() == *this>{*this}</option> }
+                .into_any()
+        })
+        .collect();
+    let count = move || {
+        let held = move || {
+            desk.list.with(|list| list.items.get(row).map_or(0, |item| item.bundle).to_string())
+        };
+        let set = move |event| {
+            // What is no number of strings gives way to the one that was there.
+            let typed = event_target_value(&event).trim().parse::<u32>();
+            if !typed
+                .is_ok_and(|count| count > 1 && desk.change_item(row, |item| item.bundle = count))
+            {
+                event_target::<HtmlInputElement>(&event).set_value(&held());
+            }
+        };
+        view! {
+            <input
+                type="text"
+                inputmode="numeric"
+                class="bundle"
+                aria-label=move || format!("Strings in a bundle of {}", called(desk, row))
+                prop:value=held
+                on:change=set
+            />
+        }
+        .into_any()
     };
     view! {
-        <td>
-            <select aria-label=move || format!("{} is sold as", called(desk, row)) on:change=set>
-                <option value="coil" prop:selected=move || !is_single()>"coil"</option>
-                <option value="single" prop:selected=is_single>"single"</option>
-            </select>
+        <td class="sold">
+            <select aria-label=move || format!("{} is sold as", called(desk, row)) on:change=set>{options}</select>
+            {while_so(move || kind.get() == "bundle", count)}
         </td>
     }
     .into_any()

@@ -15,6 +15,7 @@ pub const MOST_VERSIONS: usize = 12;
 pub const MOST_VERSION_BYTES: usize = 1 << 20;
 /// The longest pack, in millimetres: ten kilometres.
 const PACK_MM: (f64, f64) = (1.0, 10_000_000.0);
+const BUNDLE: (f64, f64) = (0.0, 10_000.0);
 const PRICE: (f64, f64) = (0.0, 10_000_000.0);
 
 /// Whether stock and order settings keep within the limits of a document.
@@ -49,6 +50,7 @@ pub fn item(spec: &StockItem, number: usize) -> Result<(), CheckError> {
         None => Ok(()),
     };
     number_in("pack length in mm", spec.pack_mm, PACK_MM)?;
+    number_in("number of strings in a bundle", Some(f64::from(spec.bundle)), BUNDLE)?;
     number_in("price", spec.price, PRICE)
 }
 

@@ -6,6 +6,7 @@ pub use crate::design::heading::Size;
 use crate::design::heading::{
     GAUGE, MATERIAL, REMARK, bare, has, has_all, is_code, is_make_up, unit_of, words_of,
 };
+use crate::design::letters::small;
 use crate::design::typed::cut;
 
 /// The most columns that are looked at.
@@ -132,36 +133,53 @@ pub fn propose(text: &str) -> Result<Columns, TableError> {
 /// What a heading means, and the unit that it names.
 fn matched(heading: &str) -> (Option<Field>, Option<Size>) {
     let words = words_of(heading);
-    let unit = unit_of(&words);
+    // `Price in EUR` is no inch.
+    let names_currency = !currency_in(heading).is_empty();
+    let unit = unit_of(&words).filter(|unit| !names_currency || *unit != Size::Inch);
     let all = |names: &[&str]| has_all(&words, names);
     let has = |names: &[&str]| has(&words, names);
     let note = has(&["note", "notes", "string", "range", "octave"]);
-    let field = if is_make_up(&words) {
+    let field = if is_make_up(&words) || has(&["aufbau", "composition"]) {
         Some(Field::MakeUp)
-    } else if has(&["currency", "curr"]) {
+    } else if has(&["currency", "curr", "währung", "devise", "monnaie", "valuta"]) {
         Some(Field::Currency)
-    } else if has(&["price", "prices", "cost", "costs", "amount"]) {
+    } else if has(&[
+        "price", "prices", "cost", "costs", "amount", "preis", "preise", "prix", "prijs", "prezzo",
+    ]) {
         // A price for each metre is no price of a pack: the user has to say so.
         if unit.is_some() { None } else { Some(Field::Price) }
     } else if is_code(&words) {
         Some(Field::Code)
-    } else if all(&["in", "stock"]) || has(&["stock", "available", "availability"]) {
+    } else if all(&["in", "stock"])
+        || has(&["stock", "available", "availability", "lieferbar", "vorrätig", "disponible"])
+    {
         Some(Field::InStock)
-    } else if has(&["supplier", "vendor", "shop", "dealer", "seller", "manufacturer", "brand"]) {
+    } else if has(&["supplier", "vendor", "shop", "dealer", "seller", "manufacturer", "brand"])
+        || has(&["lieferant", "händler", "hersteller", "fournisseur", "marque"])
+    {
         Some(Field::Supplier)
-    } else if has(&["lowest", "low", "bass", "bottom", "from"]) {
+    } else if has(&["lowest", "low", "bass", "bottom", "from", "von"]) {
         Some(Field::Lowest)
     } else if has(&["highest", "high", "treble", "top"])
-        || (has(&["to"]) && (note || words.len() == 1))
+        || (has(&["to", "bis"]) && (note || words.len() == 1))
     {
         Some(Field::Highest)
     } else if has(GAUGE) {
         Some(Field::Gauge)
-    } else if has(&["length", "len", "metres", "meters"]) {
+    } else if has(&["length", "len", "metres", "meters", "länge", "longueur", "lengte"]) {
         Some(Field::PackLength)
-    } else if has(&["pack", "packaging", "form", "sold"]) {
+    } else if has(&[
+        "pack",
+        "packaging",
+        "form",
+        "sold",
+        "packung",
+        "verpackung",
+        "gebinde",
+        "conditionnement",
+    ]) {
         Some(if unit.is_some() { Field::PackLength } else { Field::Pack })
-    } else if has(&["coil", "spool", "reel", "roll"]) {
+    } else if has(&["coil", "spool", "reel", "roll", "rolle", "ring", "rouleau", "bobine"]) {
         Some(Field::PackLength)
     } else if has(MATERIAL) {
         Some(Field::Material)
@@ -173,14 +191,24 @@ fn matched(heading: &str) -> (Option<Field>, Option<Size>) {
     (field, unit)
 }
 
+/// Currencies that are known in any letters.
+const CURRENCIES: [&str; 18] = [
+    "eur", "euro", "euros", "usd", "gbp", "chf", "sek", "nok", "dkk", "pln", "czk", "huf", "cad",
+    "aud", "nzd", "jpy", "fr", "kr",
+];
+
 /// The currency in the heading of prices: `Price (EUR)`, `price €`.
 fn currency_in(heading: &str) -> String {
     if let Some(sign) = heading.chars().find(|c| matches!(c, '€' | '$' | '£' | '¥')) {
         return sign.to_string();
     }
+    let words = || heading.split(|c: char| !c.is_alphanumeric());
+    // In a heading of capitals any word of three letters would look like a code.
+    let known = words().find(|word| CURRENCIES.contains(&small(word).as_str()));
     let is_code = |word: &&str| word.len() == 3 && word.bytes().all(|b| b.is_ascii_uppercase());
-    let words = heading.split(|c: char| !c.is_alphanumeric());
-    words.filter(is_code).find(|word| *word != "PER").unwrap_or_default().to_owned()
+    let is_mixed = heading.bytes().any(|letter| letter.is_ascii_lowercase());
+    let other = || words().filter(|_| is_mixed).find(is_code);
+    known.or_else(other).unwrap_or_default().to_owned()
 }
 
 /// The unit of gauges whose heading names none, by how large most of them are.

@@ -28,8 +28,28 @@ pub fn pack_mm(text: &str) -> Result<f64, TypedError> {
     PACK.figure(text)
 }
 
+/// The most strings that a bundle may hold.
+const MOST_IN_BUNDLE: u32 = 10_000;
+/// Words for packs, in the languages in which suppliers' lists are written.
+const BUNDLE: [&str; 8] = ["bundle", "bund", "dozen", "box", "botte", "paquet", "packet", "set of"];
+const COIL: [&str; 15] = [
+    "coil", "spool", "reel", "roll", "metre", "meter", "bulk", "ring", "rolle", "spule", "bobine",
+    "rouleau", "mètre", "hank", "rol",
+];
+const SINGLE: [&str; 10] =
+    ["single", "string", "piece", "each", "stück", "stk", "einzel", "pièce", "pcs", "stuk"];
 /// Words that say that something cannot be had.
-const NO: [&str; 8] = ["no", "n", "0", "false", "out", "sold out", "out of stock", "none"];
+const NO: [&str; 10] =
+    ["no", "n", "0", "false", "out", "sold out", "out of stock", "none", "nein", "non"];
+
+/// A make-up whose bare sizes get a unit.
+fn sized(make_up: &MakeUpSpec, unit: &str) -> MakeUpSpec {
+    let mut make_up = make_up.clone();
+    for size in make_up.sizes_mut() {
+        *size = typed::with_unit(size, unit);
+    }
+    make_up
+}
 
 pub(super) struct Line<'a> {
     row: &'a Row,
@@ -57,14 +77,16 @@ impl<'a> Line<'a> {
         }
         let make_up = self.make_up(material, materials)?;
         let (price, currency) = self.price();
-        let single = self.is_single();
+        let pack_mm = self.pack_mm();
+        let (single, bundle) = self.sold_as(&make_up);
         Some(StockItem {
             key: 0,
             make_up,
             code: self.short(Field::Code),
             supplier: self.short(Field::Supplier),
             single,
-            pack_mm: self.pack_mm(),
+            bundle,
+            pack_mm,
             price,
             currency,
             sold_out: NO.contains(&&*small(self.cell(Field::InStock))),
@@ -106,6 +128,10 @@ impl<'a> Line<'a> {
         text.to_owned()
     }
 
+    fn unit(&self, field: Field) -> &'static str {
+        self.place(field).map_or("mm", |place| self.columns[place].unit.name())
+    }
+
     /// A size with the unit of its column behind it, where it is a bare number and not in millimetres.
     fn size(&self, field: Field) -> String {
         let unit = self.place(field).map_or(Size::Mm, |place| self.columns[place].unit);
@@ -113,34 +139,50 @@ impl<'a> Line<'a> {
     }
 
     fn make_up(&mut self, material: &str, materials: &[MaterialSpec]) -> Option<TypedMakeUp> {
-        let whole = self.cell(Field::MakeUp);
-        if !whole.is_empty() {
-            let whole = TypedMakeUp::from(whole);
-            match whole.read() {
-                Ok(make_up) => self.know(Field::MakeUp, make_up, materials),
-                Err(error) => {
-                    self.wrong(Field::MakeUp, error.to_string());
-                    return None;
-                }
-            }
-            return Some(whole);
-        }
-        let typed_material = self.short(Field::Material);
-        let material = if typed_material.is_empty() { material.trim() } else { &typed_material };
-        if material.is_empty() {
+        let field =
+            if self.cell(Field::MakeUp).is_empty() { Field::Material } else { Field::MakeUp };
+        let text = self.cell(field);
+        let text = if text.is_empty() { material.trim() } else { text };
+        if text.is_empty() {
             let message =
                 "the material is missing (fill in this cell, or say what the whole list is of)";
             self.wrong(Field::Material, message.to_owned());
             return None;
         }
+        // A wound string may stand among the materials of plain ones; its own sizes say all.
+        let read = TypedMakeUp::from(text);
+        let make_up = match read.read() {
+            Ok(make_up) if make_up.is_wound() => Some(make_up),
+            Ok(make_up) if field == Field::MakeUp => Some(make_up),
+            Err(error) if field == Field::MakeUp || text.contains('+') => {
+                self.wrong(field, error.to_string());
+                return None;
+            }
+            _ => None,
+        };
+        // The gauge that a list gives of a wound string is that of the whole, which follows from its parts.
+        let is_whole = make_up.is_some_and(|make_up| {
+            make_up.is_wound() || !make_up.diameter.is_empty() || self.cell(Field::Gauge).is_empty()
+        });
+        if let (true, Some(make_up)) = (is_whole, make_up) {
+            self.know(field, make_up, materials);
+            return Some(match self.unit(Field::Gauge) {
+                unit @ ("thou" | "in") => sized(make_up, unit).into(),
+                _ => read,
+            });
+        }
+        let material = match make_up {
+            Some(make_up) => make_up.material.clone(),
+            None if self.cell(Field::Material).is_empty() => text.to_owned(),
+            None => self.short(Field::Material),
+        };
         let gauge = self.size(Field::Gauge);
         if let Err(error) = typed::gauge(&gauge) {
             self.wrong(Field::Gauge, error.to_string());
             return None;
         }
-        let make_up =
-            MakeUpSpec { material: material.to_owned(), diameter: gauge, ..MakeUpSpec::default() };
-        self.know(Field::Material, &make_up, materials);
+        let make_up = MakeUpSpec { material, diameter: gauge, ..MakeUpSpec::default() };
+        self.know(field, &make_up, materials);
         Some(make_up.into())
     }
 
@@ -166,18 +208,43 @@ impl<'a> Line<'a> {
         pack_mm(&text).map_err(|error| self.wrong(Field::PackLength, error.to_string())).ok()
     }
 
-    fn is_single(&mut self) -> bool {
+    /// Whether a pack holds single strings, and how many. Where the list does not say it, a wound string is sold by
+    /// the piece, as no other length can be cut from it.
+    fn sold_as(&mut self, make_up: &TypedMakeUp) -> (bool, u32) {
         let text = small(self.cell(Field::Pack));
         let has = |words: &[&str]| words.iter().any(|word| text.contains(word));
-        if text.is_empty() || has(&["coil", "spool", "reel", "roll", "metre", "meter", "bulk"]) {
-            return false;
+        if text.is_empty() {
+            return (make_up.read().is_ok_and(MakeUpSpec::is_wound), 0);
         }
-        if has(&["single", "string", "piece", "each"]) {
-            return true;
+        let number = text.split(|c: char| !c.is_ascii_digit()).find(|digits| !digits.is_empty());
+        let number = number.and_then(|digits| digits.parse::<u32>().ok());
+        if has(&BUNDLE) {
+            let Some(count) = number.filter(|count| *count <= MOST_IN_BUNDLE) else {
+                let message = format!(
+                    "a bundle must say how many strings it holds, at most {MOST_IN_BUNDLE}, got \"{}\" (write it like bundle of 12)",
+                    cut(&text)
+                );
+                self.wrong(Field::Pack, message);
+                return (true, 0);
+            };
+            return (true, count);
         }
-        let message = format!("a pack must be coil or single, got \"{}\" (write one)", cut(&text));
+        if has(&COIL) {
+            return (false, 0);
+        }
+        if has(&SINGLE) {
+            // As in `12 pieces`.
+            return (
+                true,
+                number.filter(|count| (2..=MOST_IN_BUNDLE).contains(count)).unwrap_or(0),
+            );
+        }
+        let message = format!(
+            "a pack must be coil, single or bundle, got \"{}\" (write one, like bundle of 12)",
+            cut(&text)
+        );
         self.wrong(Field::Pack, message);
-        false
+        (false, 0)
     }
 
     fn price(&mut self) -> (Option<f64>, String) {

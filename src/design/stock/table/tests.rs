@@ -101,6 +101,98 @@ fn good_lines_are_taken_and_bad_ones_reported() {
     assert!(import.doubts[0].to_string().starts_with("line 5, column Material: the material"));
 }
 
+/// A supplier's list as it comes: plain strings named by their material with the gauge beside it, wound ones by what
+/// they are made of, with the gauge of the whole.
+#[test]
+fn plain_and_wound_strings_stand_in_one_table() {
+    let text = "Make-up;Diameter mm;Order no;Preis EUR\n\
+                Nylon;0,64;N-25;1,90\n\
+                nylon 0.81;0,81;N-32;2,10\n\
+                nylon 0.81 + nylon 0.25;1,31;W-1;6,40\n\
+                steel 0.40 + silk 0.10 + bronze 0.25;1,10;W-2;9,80\n";
+    let import = read(text);
+    assert_eq!((import.bad, import.doubts), (Vec::new(), Vec::new()));
+    let told: Vec<_> = import.items.iter().map(|item| (&*item.make_up, item.single)).collect();
+    assert_eq!(
+        told,
+        [
+            ("Nylon 0,64", false),
+            ("nylon 0.81", false),
+            ("nylon 0.81 + nylon 0.25", true),
+            ("steel 0.40 + silk 0.10 + bronze 0.25", true)
+        ]
+    );
+    let prices = import.items.iter().map(|item| (item.price, &*item.currency));
+    assert!(prices.eq([1.9, 2.1, 6.4, 9.8].map(|price| (Some(price), "EUR"))));
+    // The same with the make-up of wound strings among the materials, and in thousandths.
+    let import =
+        read("material,gauge thou,code\nnylon,.025,N-25\nnylon .032 + nylon .010,52,W-1\n");
+    assert_eq!(import.bad.len(), 1, "25 thousandths of a thousandth are no gauge");
+    let import =
+        read("material,gauge inch,code\nnylon,.025,N-25\nnylon .032 + nylon .010,.052,W-1\n");
+    let told: Vec<&str> = import.items.iter().map(|item| &*item.make_up).collect();
+    assert_eq!(told, ["nylon .025 in", "nylon .032 in + nylon .010 in"]);
+}
+
+#[test]
+fn coil_single_and_bundle_are_told_apart() {
+    let sold = |pack: &str, make_up: &str| {
+        let import = read(&format!("make-up,pack,length m\n{make_up},{pack},5\n"));
+        let item = import.items.first().ok_or_else(|| import.bad[0].message.clone());
+        item.map(|item| (item.single, item.bundle))
+    };
+    for (pack, kind) in [
+        ("coil", (false, 0)),
+        ("Spool 5 m", (false, 0)),
+        ("Rolle", (false, 0)),
+        ("", (false, 0)),
+        ("single", (true, 0)),
+        ("Stück", (true, 0)),
+        ("12 pieces", (true, 12)),
+        ("bundle of 10", (true, 10)),
+        ("Bund (25)", (true, 25)),
+    ] {
+        assert_eq!(sold(pack, "nylon 0.81"), Ok(kind), "{pack}");
+    }
+    assert_eq!(sold("", "steel 0.40 + bronze 0.25"), Ok((true, 0)), "wound: by the piece");
+    assert_eq!(sold("coil", "steel 0.40 + bronze 0.25"), Ok((false, 0)), "as the list says");
+    assert!(sold("bundle", "nylon 0.81").unwrap_err().starts_with("a bundle must say how many"));
+    assert!(sold("sack", "nylon 0.81").unwrap_err().starts_with("a pack must be coil, single"));
+}
+
+#[test]
+fn the_currency_comes_from_the_heading_or_the_cell() {
+    for (heading, cell, currency) in [
+        ("Preis EUR", "3,20", "EUR"),
+        ("Preis in EUR", "3,20", "EUR"),
+        ("Preis (€)", "3,20", "€"),
+        ("Preis", "€ 3,20", "€"),
+        ("PREIS EUR", "3,20", "EUR"),
+        ("PRICE PER KIT", "3,20", ""),
+        ("price euro", "3,20 €", "€"),
+        ("Prix CHF", "3,20", "CHF"),
+        ("price gbp", "3.20", "gbp"),
+        ("price", "3.20", ""),
+    ] {
+        let import = read(&format!("make-up;{heading}\nnylon 0.81;{cell}\n"));
+        let item = &import.items[0];
+        assert_eq!((item.price, &*item.currency), (Some(3.2), currency), "{heading}");
+    }
+}
+
+#[test]
+fn headings_of_other_languages_are_known() {
+    use Field::{Code, Gauge, Material, PackLength, Remark, Supplier};
+    assert_eq!(
+        fields("Werkstoff;Durchmesser;Bestellnummer;Lieferant;Länge;Bemerkung\n"),
+        [Material, Gauge, Code, Supplier, PackLength, Remark].map(Some)
+    );
+    assert_eq!(
+        fields("Matière;Diamètre;Référence;Fournisseur;Longueur;Remarque\n"),
+        [Material, Gauge, Code, Supplier, PackLength, Remark].map(Some)
+    );
+}
+
 #[test]
 fn the_caller_may_say_what_the_columns_are() {
     let text = "a\tb\n32\tN-32\n36\tN-36\n";
@@ -126,6 +218,7 @@ fn what_is_exported_comes_back_the_same() {
         code: "=cmd()".to_owned(),
         supplier: "Reedmarsh, \"Wire\" & Co".to_owned(),
         single: true,
+        bundle: 12,
         pack_mm: Some(1_524.0),
         price: Some(0.1 + 0.2),
         currency: "-EUR".to_owned(),
