@@ -8,7 +8,7 @@ use crate::server::Site;
 
 /// What a maker does every day, the places pressed for it one after another (two at most), and what is then there.
 const TASKS: [(&str, &[&str], &str); 10] = [
-    ("start a harp", &["#designs", "#new"], "dialog[open] #start-compass"),
+    ("start a harp", &["#designs", "#new"], "dialog[open] #ways"),
     (
         "open another design",
         &["#designs", "#shelf"],
