@@ -138,10 +138,21 @@ pub const GAUGE: &[&str] = &[
     "durchmesser",
     "diamètre",
     "calibre",
+    "épaisseur",
     "diametro",
 ];
-pub const MATERIAL: &[&str] =
-    &["material", "mat", "kind", "type", "metal", "matière", "matériau", "materiale"];
+pub const MATERIAL: &[&str] = &[
+    "material",
+    "mat",
+    "kind",
+    "type",
+    "metal",
+    "werkstoff",
+    "matière",
+    "matériau",
+    "materiale",
+    "materiaal",
+];
 pub const REMARK: &[&str] = &[
     "remark",
     "remarks",
@@ -164,7 +175,10 @@ pub fn is_make_up(words: &[String]) -> bool {
 
 /// Whether a heading is that of an order code.
 pub fn is_code(words: &[String]) -> bool {
-    has(words, &["code", "sku", "article", "ref", "reference", "art"])
+    has(
+        words,
+        &["code", "sku", "article", "ref", "reference", "art", "artikel", "référence", "réf"],
+    ) || has(words, &["artikelnummer", "artikelnr", "bestellnummer", "bestellnr"])
         || (has(words, &["order", "part", "item", "product", "catalogue", "catalog"])
             && has(words, &["no", "nr", "number", "id"]))
 }

@@ -167,7 +167,7 @@ pub fn task(draws: &mut Draws, size: Size) -> Task {
             kept,
         });
     }
-    let rules = rules(draws, size);
+    let mut rules = rules(draws, size);
     let families = (0..families).map(|_| {
         let first = draws.below(size.strings);
         let strings =
@@ -176,6 +176,8 @@ pub fn task(draws: &mut Draws, size: Size) -> Task {
     });
     let families = families.collect();
     let weights = weights(draws);
+    // Drawn last: the solver's tasks, which are drawn here too and have no such rule, stay as they are.
+    rules.most_jump_percent = draws.chance(0.3 * size.ruled).then(|| draws.between(5.0, 60.0));
     Task {
         strings,
         stock,
@@ -211,7 +213,6 @@ fn rules(draws: &mut Draws, size: Size) -> Rules {
         }
     };
     let pull = draws.between(60.0, 130.0) * f64::from(u32::try_from(size.strings).expect("few"));
-    let maybe_jump = draws.chance(0.3 * size.ruled).then(|| draws.between(5.0, 60.0));
     Rules {
         most_share_percent: asked[0].then(|| draws.between(40.0, 90.0)),
         least_share_percent: asked[1].then(|| draws.between(2.0, 20.0)),
@@ -224,7 +225,7 @@ fn rules(draws: &mut Draws, size: Size) -> Rules {
         most_changes: asked[7].then(|| draws.below(3)),
         most_items: asked[8].then(|| 1 + draws.below(size.strings)),
         most_total: asked[9].then(|| Force::from_n(pull)),
-        most_jump_percent: maybe_jump,
+        ..Rules::default()
     }
 }
 

@@ -72,6 +72,19 @@ const BRONZE_ON_STEEL: [(f64, f64); 14] = [
     (0.80, 0.80),
 ];
 
+/// Heavier ones for pedal harps, with more silk.
+const PEDAL_BRONZE_ON_STEEL: [(f64, f64); 9] = [
+    (0.65, 0.16),
+    (0.70, 0.20),
+    (0.70, 0.25),
+    (0.75, 0.25),
+    (0.75, 0.32),
+    (0.75, 0.40),
+    (0.80, 0.40),
+    (0.85, 0.50),
+    (0.85, 0.65),
+];
+
 /// Usual gauges of plain and wound strings, without makers, codes and prices. Common practice, no source:
 /// from memory.
 pub fn starting_list() -> StockList {
@@ -88,6 +101,10 @@ pub fn starting_list() -> StockList {
     let bronze = BRONZE_ON_STEEL
         .iter()
         .map(|(core, wire)| format!("steel {} + silk 0.10 + bronze {}", size(*core), size(*wire)));
+    let pedal = PEDAL_BRONZE_ON_STEEL
+        .iter()
+        .map(|(core, wire)| format!("steel {} + silk 0.15 + bronze {}", size(*core), size(*wire)));
+    let bronze = bronze.chain(pedal);
     let mut list = StockList {
         name: "Usual gauges".to_owned(),
         remark: "Gauges that are usual in the trade: common practice, no source, from memory. \
