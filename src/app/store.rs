@@ -134,12 +134,7 @@ impl Store {
             pasted: RwSignal::new(Pasted::default()),
             compared: RwSignal::new((None, None)),
             shop: RwSignal::new(Arc::default()),
-            frame: RwSignal::new(FrameVerdict {
-                short: "not worked out yet".to_owned(),
-                full: "Worked out by a part of Stringloft that is fetched after the chart."
-                    .to_owned(),
-                finding: None,
-            }),
+            frame: RwSignal::new(no_verdict()),
             dark: RwSignal::new(false),
             parts: Parts::new(fetch),
             timer: StoredValue::new(None),
@@ -261,5 +256,14 @@ impl Store {
     pub fn explain(self, topic: Topic) {
         self.topic.set(topic);
         self.window.set(Some(Window::Numbers));
+    }
+}
+
+/// What is said of the frame until it is worked out.
+fn no_verdict() -> FrameVerdict {
+    FrameVerdict {
+        short: "not worked out yet".to_owned(),
+        full: "Worked out by a part of Stringloft that is fetched after the chart.".to_owned(),
+        finding: None,
     }
 }

@@ -86,7 +86,7 @@ async fn a_pin_that_is_dragged_takes_everything_along_in_the_same_frame() {
     let before = seen(&browser).await;
     let (x, y) = pin(&browser).await;
     let down = PointerAction::Down { button: MOUSE_BUTTON_LEFT };
-    point(&browser, vec![to((x, y)), down, to((x, y - 6.0))]).await;
+    point(&browser, vec![to((x, y)), down, to((x, y - 15.0))]).await;
     // Looks at the beginning of the frame after the one that belongs to the move.
     let look = format!(
         "{SEEN} window.addEventListener('pointermove', () => requestAnimationFrame(() =>
@@ -94,7 +94,7 @@ async fn a_pin_that_is_dragged_takes_everything_along_in_the_same_frame() {
          return seen()"
     );
     let between = browser.ask(&look).await;
-    point(&browser, vec![to((x, y - 12.0))]).await;
+    point(&browser, vec![to((x, y - 45.0))]).await;
     browser.until("return Boolean(window.seenInFrame)", "a frame").await;
     let after = browser.ask("return window.seenInFrame").await;
     for key in ["length", "readout", "total", "curves", "band", "loads", "strings"] {
@@ -180,7 +180,7 @@ async fn the_keys_do_what_the_pointer_does() {
         browser.press(&Key::F6.to_string()).await;
         parts.push(browser.ask("return document.activeElement.id").await);
     }
-    assert_eq!(parts, ["drawing-side", "findings", "new", "loft"]);
+    assert_eq!(parts, ["drawing-side", "findings", "title", "loft"]);
     browser.check_console().await;
 }
 

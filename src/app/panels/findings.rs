@@ -82,7 +82,7 @@ fn Line(store: Store, finding: FindingWords) -> impl IntoView {
         None => view! { <span>{sentence}</span> }.into_any(),
     };
     view! {
-        <li class=format!("finding weight-{weight}")>
+        <li class=format!("finding weight-{weight}") class:of-frame=frame>
             <span class="sign" aria-hidden="true">{sign}</span>
             <span class="sentence">{words} " " {cure}</span>
         </li>

@@ -14,6 +14,7 @@ impl Store {
         // What each column of anyone's table is, is looked at first.
         if text.len() <= table::MOST_BYTES && !table::is_ours(text) {
             self.pasted.set(Pasted { text: text.to_owned(), ..Pasted::default() });
+            self.new_harp.way.set("measured");
             self.window.set(Some(Window::New));
             return;
         }

@@ -1,7 +1,7 @@
 //! Opening designs: the first one, one of the shelf, one that begins here, a link, a file.
 
 use super::super::{browser, shelf};
-use super::{Act, Done, Fetching, Not, Origin, Outcome, Part, Selection, Store};
+use super::{Act, Done, Fetching, Not, Origin, Outcome, Part, Selection, Store, no_verdict};
 use crate::design::document::Design;
 use crate::design::history::History;
 use crate::design::persist;
@@ -80,6 +80,8 @@ impl Store {
         self.hover.set(None);
         self.paper.look.set(None);
         self.ghost.set(None);
+        // The verdict is of the other harp.
+        self.frame.set(no_verdict());
         self.selection.set(Selection::default());
         self.notice.set(None);
         self.origin.set(origin);
