@@ -184,10 +184,9 @@ async fn the_gauges_in_the_drawer_string_a_frame() {
     // A drawer has not what a shop has: what is usual cannot be kept with it, and the view says which limits are in the way.
     let says = browser.text(".choose-says").await;
     assert!(says.contains("The highest jump of the feel") && says.contains("load share"), "{says}");
-    browser.click("#choose-limits").await;
     for (label, text) in [("Highest jump of the feel", "100"), ("Lowest load share", "5")] {
         let set = format!(
-            "const field = [...document.querySelectorAll('#choose .field')]
+            "const field = [...document.querySelectorAll('#choose-side .field')]
                .find((field) => field.textContent.includes('{label}')).querySelector('input');
              field.value = '{text}';
              for (const kind of ['input', 'change', 'blur']) field.dispatchEvent(new Event(kind, {{ bubbles: true }}));
@@ -205,7 +204,8 @@ async fn the_gauges_in_the_drawer_string_a_frame() {
     browser.click("#chart-view").await;
     let strings = "return [...document.querySelectorAll('#chart tbody tr')].map((row) => row.innerText).join('\\n')";
     let chart = browser.ask(strings).await.as_str().unwrap_or_default().to_owned();
-    assert!(chart.contains("nylon") && chart.contains("gut"), "{chart}");
+    // A harp without strings is taken for one of nylon until another family is asked for.
+    assert!(chart.contains("nylon") && !chart.contains("gut"), "{chart}");
     let findings = browser.text("#findings").await;
     assert!(!findings.contains("breaking load"), "{findings}");
 
