@@ -221,7 +221,7 @@ fn Choose(store: Store) -> impl IntoView {
         .collect_view();
     let saved = |id: &'static str, words: &'static str, format: Format| {
         button("menu-item", id, "", words, move || {
-            store.act(Act::SavePicture(Picture::Curves, format))
+            store.act(Act::SavePicture(Picture::Curves, format));
         })
     };
     let list = view! {

@@ -54,7 +54,7 @@ pub fn save(store: Store, what: Picture, format: Format) {
         match pixels::png(&svg, size, FINER).await {
             Some(blob) => store.tell_handed(browser::offer_blob(&name, &blob)),
             None => {
-                store.complain("This browser did not make the picture. Save it as SVG instead.")
+                store.complain("This browser did not make the picture. Save it as SVG instead.");
             }
         }
     });
