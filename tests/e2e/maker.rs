@@ -22,7 +22,7 @@ const SUMMARY: &str = "return [...document.querySelectorAll('.summary dl > :not(
 const CURVES: &str = "return document.querySelector('#curves').toDataURL()";
 
 /// The picture of the curves once it stays the same: what stands below them may still change its height.
-async fn settled_curves(browser: &Browser) -> serde_json::Value {
+async fn settled_curves(browser: &Browser) -> Value {
     let mut now = browser.ask(CURVES).await;
     for _ in 0..20 {
         tokio::time::sleep(std::time::Duration::from_millis(700)).await;
