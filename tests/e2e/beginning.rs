@@ -29,7 +29,7 @@ async fn four_actions_lead_to_a_strung_harp_of_30_strings() {
     assert_eq!(fields(&browser).await[..2], ["Lever harp", "Nylon"]);
     browser.fill(COUNT, "30").await;
     assert_eq!(fields(&browser).await[3..5], ["G2", "A6"], "the ends follow");
-    assert_eq!(browser.text("#new-findings").await, "No findings.");
+    assert_eq!(browser.text("#new-findings").await, "No findings on the strings.");
     browser.screenshot("new-harp").await;
     browser.check_barriers().await;
     browser.click("#start-harp").await;

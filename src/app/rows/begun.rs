@@ -110,7 +110,7 @@ pub fn begun(wish: &Wish) -> Result<Begun, String> {
     let analysis = analyse(&resolved.harp);
     let found = super::findings(&design, &resolved, &analysis, None);
     let findings = match found.first() {
-        None => "No findings.".to_owned(),
+        None => "No findings on the strings.".to_owned(),
         Some(only) if found.len() == 1 => format!("1 finding. {}", only.sentence),
         Some(first) => format!("{} findings. {}", found.len(), first.sentence),
     };
@@ -253,7 +253,7 @@ mod tests {
         assert_eq!(begun.design.title, "Lever harp, 30 strings");
         assert_eq!(begun.facts[0].1, "G2 to A6, 30 strings");
         assert_eq!(begun.facts[1].1, "104 to 956 mm");
-        assert_eq!(begun.findings, "No findings.");
+        assert_eq!(begun.findings, "No findings on the strings.");
         assert_eq!(begun.curves.panels.len(), 2);
         let wire = Typed {
             instrument: "Wire-strung harp".to_owned(),

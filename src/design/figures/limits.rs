@@ -17,7 +17,7 @@ pub struct Allowed {
 
 pub(super) const LEAST_TENSION: Allowed = Allowed {
     of: |limits| [Some(limits.least_tension.to_n()), None],
-    words: "least {low}",
+    words: "lowest {low}",
     breaks_at: None,
 };
 
