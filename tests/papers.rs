@@ -1,5 +1,4 @@
-//! The printed sheets of an invented workshop, kept as the words that stand on them, and held to
-//! their measures.
+//! The printed sheets of an invented workshop, kept as the words that stand on them, and held to their measures.
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on has failed")]
 
 use std::sync::Arc;
@@ -42,14 +41,16 @@ impl Pair {
     fn new() -> Self {
         let limits = Limits {
             working_share_percent: 75.0,
+            soft_share_percent: 65.0,
             slack_share_percent: 12.0,
             least_tension: Force::from_n(20.0),
             stiffness_band: (Stiffness::from_n_per_mm(0.7), Stiffness::from_n_per_mm(1.9)),
             partial_8_cents: 25.0,
             jump_percent: 30.0,
+            least_raise: Length::from_mm(0.0),
         };
-        let harp =
-            Harp { strings: vec![], pluck_ratio: 0.4, conditions: Conditions::default(), limits };
+        let conditions = Conditions::default();
+        let harp = Harp { strings: vec![], pluck_ratio: 0.4, conditions, limits };
         Self { design: Design::default(), harp }
     }
 

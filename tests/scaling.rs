@@ -193,10 +193,12 @@ fn one_string(make_up: MakeUp, length_mm: f64, hz: f64) -> StringFigures {
 fn limits() -> Limits {
     Limits {
         working_share_percent: 75.0,
+        soft_share_percent: 75.0,
         slack_share_percent: 20.0,
         least_tension: Force::from_n(10.0),
         stiffness_band: (Stiffness::from_n_per_m(200.0), Stiffness::from_n_per_m(1500.0)),
         partial_8_cents: 30.0,
         jump_percent: 50.0,
+        least_raise: Length::from_mm(0.0),
     }
 }

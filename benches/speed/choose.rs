@@ -81,11 +81,13 @@ fn harp() -> Harp {
     });
     let limits = Limits {
         working_share_percent: 75.0,
+        soft_share_percent: 75.0,
         slack_share_percent: 20.0,
         least_tension: Force::from_n(10.0),
         stiffness_band: (Stiffness::from_n_per_m(200.0), Stiffness::from_n_per_m(1500.0)),
         partial_8_cents: 30.0,
         jump_percent: 25.0,
+        least_raise: Length::from_mm(0.0),
     };
     Harp { strings: strings.collect(), pluck_ratio: 0.4, conditions: Conditions::default(), limits }
 }

@@ -89,12 +89,14 @@ pub static INSTRUMENT: [[Group; 2]; 3] = [
             legend: "Findings and bands",
             entries: &[
                 Number(Setting::WorkingShare),
+                Number(Setting::SoftShare),
                 Number(Setting::SlackShare),
                 Number(Setting::LeastTension),
                 Number(Setting::LeastStiffness),
                 Number(Setting::MostStiffness),
                 Number(Setting::Partial8),
                 Number(Setting::Jump),
+                Number(Setting::LeastRaise),
             ],
         },
         Group {

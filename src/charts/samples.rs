@@ -107,10 +107,12 @@ pub fn material(key: &str) -> Arc<Material> {
 fn limits() -> Limits {
     Limits {
         working_share_percent: 75.0,
+        soft_share_percent: 75.0,
         slack_share_percent: 12.0,
         least_tension: Force::from_n(20.0),
         stiffness_band: (Stiffness::from_n_per_mm(0.7), Stiffness::from_n_per_mm(1.9)),
         partial_8_cents: 25.0,
         jump_percent: 30.0,
+        least_raise: Length::from_mm(0.0),
     }
 }

@@ -145,7 +145,8 @@ fn panel(ground: &Ground<'_>, figure: Figure) -> Panel {
     };
     let ghost: Vec<(usize, f64)> = ground.ghost.iter().filter_map(ghost_point).collect();
     let range = range(ground, figure, &points);
-    let band = quantity::band(figure, &harp.limits, units);
+    let limits = harp.limits_for_all();
+    let band = quantity::band(figure, &limits, units);
     let breaks_at = quantity::breaks_at(figure);
     // A range that reaches below nothing would cost an axis of ratios its ratios.
     let is_log = quantity::scale(figure) == Scale::Log;
@@ -157,7 +158,7 @@ fn panel(ground: &Ground<'_>, figure: Figure) -> Panel {
     Panel {
         figure,
         title: quantity::title(figure, units),
-        band_words: quantity::band_words(figure, &harp.limits, units),
+        band_words: quantity::band_words(figure, &limits, units),
         axis: Axis::around(&values, &wanted, quantity::scale(figure)),
         segments: segments(&points, ground.changes),
         points,

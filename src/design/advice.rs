@@ -162,6 +162,21 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
             };
             format!("under the finger {what}, where the make-up changes (you allow {limit} %).")
         }
+        FindingKind::TightRaise { distance, least } => {
+            let (is, least) =
+                display::against(Figure::Lever, distance.to_mm(), least.to_mm(), &units);
+            format!(
+                "its lever or first disc would sit {is} {length_unit} from the bridge pin, nearer than the {least} \
+                 {length_unit} you allow. Leave it without one, or lengthen the string."
+            )
+        }
+        FindingKind::Turns { turns, limit } => {
+            let (turns, limit) = display::against(Figure::PinTurns, turns, limit, &units);
+            format!(
+                "it takes {turns} turns of its pin to come to pitch, more than the {limit} that the cut lengths reckon \
+                 with. Allow more under Instrument, use a thicker pin, or choose a string that stretches less."
+            )
+        }
     }
 }
 
@@ -315,19 +330,57 @@ mod tests {
 
     #[test]
     fn an_overworked_string_says_how_short_it_must_be() {
-        // 4 (0.36 m × 698.456 Hz)² × 1140 kg/m³ is 93 % of 310 MPa; at 0.3233 m it is 75 %.
+        // 4 (0.36 m × 698.456 Hz)² × 1140 kg/m³ is 93 % of 310 MPa; at 0.3010 m it is 65 %.
         let harp = design(&[("F5", "360", "nylon 0.64")]);
         let (sentence, cure) = said_of(&harp).remove(0);
         assert_eq!(
             sentence,
-            "String 1, F5: 93 % of its breaking load, above the 75 % you allow. A thinner gauge won't help: \
-             how near a plain string is to breaking depends on its length and pitch. Shorten it to 323 mm \
+            "String 1, F5: 93 % of its breaking load, above the 65 % you allow. A thinner gauge won't help: \
+             how near a plain string is to breaking depends on its length and pitch. Shorten it to 300.5 mm \
              or less, or use a material that is stronger for its weight."
         );
-        assert_eq!(cure.as_deref(), Some("Shorten to 323 mm"));
+        assert_eq!(cure.as_deref(), Some("Shorten to 300.5 mm"));
         let (sentence, cure) = said_of(&inches(harp)).remove(0);
-        assert!(sentence.contains("Shorten it to 12.72 in or less"), "{sentence}");
-        assert_eq!(cure.as_deref(), Some("Shorten to 12.72 in"));
+        assert!(sentence.contains("Shorten it to 11.85 in or less"), "{sentence}");
+        assert_eq!(cure.as_deref(), Some("Shorten to 11.85 in"));
+    }
+
+    #[test]
+    fn gut_and_plastics_have_a_limit_of_their_own() {
+        let shares = |design: &Design| -> Vec<bool> {
+            let analysis = analysed(design);
+            let over = |found: &Finding| matches!(found.kind, FindingKind::Overworked { .. });
+            (0..design.strings.len())
+                .map(|row| analysis.findings.iter().any(|f| f.index == row && over(f)))
+                .collect()
+        };
+        // All three at 70 % of their strength.
+        let harp = design(&[("F5", "312", "nylon 0.64"), ("F5", "293", "gut 0.64")]);
+        let steel = design(&[("C4", "570", "steel 0.30 + bronze 0.10")]);
+        let share = |design: &Design, row: usize| analysed(design).strings[row].load_share_percent;
+        for (design, row) in [(&harp, 0), (&harp, 1), (&steel, 0)] {
+            let percent = share(design, row).unwrap();
+            assert!((65.0..75.0).contains(&percent), "{row}: {percent}");
+        }
+        assert_eq!((shares(&harp), shares(&steel)), (vec![true, true], vec![false]));
+    }
+
+    #[test]
+    fn a_lever_in_its_pin_and_too_few_turns_are_told() {
+        let mut harp = design(&[("G7", "66", "nylon 0.51"), ("C3", "760", "nylon 0.91")]);
+        harp.mechanism.kind = crate::design::document::MechanismKind::Lever;
+        harp.strings[1].make_up = make_up_text::read("nylon 0.91 + bronze 0.12").unwrap();
+        let found = said_of(&harp);
+        let has = |part: &str| found.iter().any(|(sentence, _)| sentence.contains(part));
+        assert!(has("String 1, G7: its lever or first disc would sit 2.93 "), "{found:#?}");
+        assert!(has("mm from the bridge pin, nearer than the 3.30 mm you allow."), "{found:#?}");
+        let turns = "turns of its pin to come to pitch, more than the 3.00 that the cut lengths";
+        assert!(has(turns), "{found:#?}");
+        harp.allowances.turns = 6.0;
+        harp.strings[0].mechanism = Some(crate::design::document::MechanismKind::None);
+        let found = said_of(&harp);
+        let has = |part: &str| found.iter().any(|(sentence, _)| sentence.contains(part));
+        assert!(!has("bridge pin") && !has("turns of its pin"), "{found:#?}");
     }
 
     #[test]

@@ -264,22 +264,26 @@ fields!(TolerancesSpec {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct LimitsSpec {
     pub working_share_percent: f64,
+    pub soft_share_percent: f64,
     pub slack_share_percent: f64,
     pub least_tension_n: f64,
     pub least_stiffness_n_per_mm: f64,
     pub most_stiffness_n_per_mm: f64,
     pub partial_8_cents: f64,
     pub jump_percent: f64,
+    pub least_raise_mm: f64,
 }
 
 fields!(LimitsSpec {
     working_share_percent,
+    soft_share_percent,
     slack_share_percent,
     least_tension_n,
     least_stiffness_n_per_mm,
     most_stiffness_n_per_mm,
     partial_8_cents,
     jump_percent,
+    least_raise_mm,
 });
 
 /// What a string needs beyond its vibrating length; together the cut length.
@@ -340,16 +344,19 @@ impl Default for PitchSpec {
 impl Default for LimitsSpec {
     /// Common practice, no source, but for the stiffness band, which is the builders' rule of 1 to
     /// 2.5 lbf/in for tension over length (a harp makers' mailing list, 2005), taken to a pluck at
-    /// 40 % of the length and rounded.
+    /// 40 % of the length and rounded. Nearer to its pin than half the bridge pin, half the pin of a fork and a
+    /// little between them nothing that raises a string can sit.
     fn default() -> Self {
         Self {
             working_share_percent: 75.0,
+            soft_share_percent: 65.0,
             slack_share_percent: 12.0,
             least_tension_n: 20.0,
             least_stiffness_n_per_mm: 0.7,
             most_stiffness_n_per_mm: 1.9,
             partial_8_cents: 25.0,
             jump_percent: 30.0,
+            least_raise_mm: 3.3,
         }
     }
 }

@@ -172,13 +172,13 @@ mod tests {
         assert_eq!(words(&lines, "B major"), "not: every A would have to go up 2 semitones");
     }
 
-    /// The two lowest have no discs.
+    /// The highest and the two lowest have no discs.
     #[test]
-    fn a_pedal_harp_plays_all_keys_but_for_its_lowest_strings() {
+    fn a_pedal_harp_plays_all_keys_but_for_its_outer_strings() {
         let mut design = sample("pedal-47");
         let own = lines(&design);
         assert_eq!(words(&own, "C♭ major"), "as tuned");
-        assert_eq!(words(&own, "C major"), "not: strings 46 and 47 have no lever or disc");
+        assert_eq!(words(&own, "C major"), "not: strings 1, 46 and 47 have no lever or disc");
         for string in &mut design.strings {
             string.mechanism = None;
         }

@@ -316,11 +316,13 @@ fn limits(design: &Design, errors: &mut Vec<String>) -> Limits {
     let stiffness = Stiffness::from_n_per_mm;
     Limits {
         working_share_percent: working,
+        soft_share_percent: of(Setting::SoftShare),
         slack_share_percent: slack,
         least_tension: Force::from_n(of(Setting::LeastTension)),
         stiffness_band: (stiffness(low.min(high)), stiffness(low.max(high))),
         partial_8_cents: of(Setting::Partial8),
         jump_percent: of(Setting::Jump),
+        least_raise: Length::from_mm(of(Setting::LeastRaise)),
     }
 }
 
@@ -467,18 +469,20 @@ mod tests {
                 pluck_percent: wrong,
                 limits: LimitsSpec {
                     working_share_percent: wrong,
+                    soft_share_percent: wrong,
                     slack_share_percent: wrong,
                     least_tension_n: wrong,
                     least_stiffness_n_per_mm: wrong,
                     most_stiffness_n_per_mm: wrong,
                     partial_8_cents: wrong,
                     jump_percent: wrong,
+                    least_raise_mm: wrong,
                 },
                 strings: vec![string("A4", "448", "nylon 0.81")],
                 ..Design::default()
             };
             let resolved = resolve(&design);
-            assert_eq!(resolved.errors.len(), 9, "{:?}", resolved.errors);
+            assert_eq!(resolved.errors.len(), 11, "{:?}", resolved.errors);
             assert_eq!(resolved.harp.limits, usual.limits, "{wrong}");
             assert_eq!(resolved.harp.pluck_ratio, usual.pluck_ratio, "{wrong}");
             let hz = resolved.harp.strings[0].frequency.unwrap().to_hz();

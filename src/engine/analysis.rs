@@ -11,6 +11,7 @@ pub use self::blame::on_line;
 pub use self::harp::{
     Conditions, Harp, HarpString, Limits, MOST_PLUCK_RATIO, Mechanism, Tolerances,
 };
+pub use self::pull::is_soft;
 pub(super) use self::pull::{Made, stiffness_of, usable_length, usable_pitch};
 pub(super) use self::string::figures;
 pub use self::string::{partial_of, partial_parts, stopped};

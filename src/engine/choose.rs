@@ -152,6 +152,8 @@ pub struct Zone {
 pub struct Rules {
     /// Greatest load share in per cent; above 100 is never chosen.
     pub most_share_percent: Option<f64>,
+    /// Greatest load share of a string whose core is gut or plastic, in per cent, on top of the other.
+    pub most_soft_share_percent: Option<f64>,
     /// Least load share in per cent.
     pub least_share_percent: Option<f64>,
     /// Whether an item whose load share is not known may be chosen.
@@ -183,6 +185,7 @@ impl Default for Rules {
     fn default() -> Self {
         Self {
             most_share_percent: Some(80.0),
+            most_soft_share_percent: None,
             least_share_percent: None,
             unknown_share: false,
             zones: Vec::new(),

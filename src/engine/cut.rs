@@ -71,6 +71,11 @@ impl Allowance {
         Length::from_m(length.to_m() + self.after_length.to_m())
     }
 
+    /// Turns round the tuning pin at pitch.
+    pub const fn turns(&self) -> f64 {
+        self.turns
+    }
+
     /// Diameter of the tuning pin.
     pub const fn pin(&self) -> Length {
         self.pin

@@ -57,6 +57,10 @@ pub enum FindingKind {
     /// The feel jumps where the make-up changes, from the string above or to the one below. Positive when the lower of
     /// the two is the stiffer.
     Jump { step_percent: f64, limit_percent: f64, from_above: bool },
+    /// A lever or disc would sit nearer to its bridge pin than one can.
+    TightRaise { distance: Length, least: Length },
+    /// Of all strings it takes most turns of its pin, and more than the cut lengths reckon with.
+    Turns { turns: f64, limit: f64 },
 }
 
 impl FindingKind {
@@ -70,8 +74,12 @@ impl FindingKind {
             | Self::Inharmonic { .. }
             | Self::ThinCore { .. }
             | Self::OutOfLine { .. }
-            | Self::PitchOrder { .. } => Weight::Warning,
-            Self::GaugeOrder { .. } | Self::Feel { .. } | Self::Jump { .. } => Weight::Remark,
+            | Self::PitchOrder { .. }
+            | Self::TightRaise { .. } => Weight::Warning,
+            Self::GaugeOrder { .. }
+            | Self::Feel { .. }
+            | Self::Jump { .. }
+            | Self::Turns { .. } => Weight::Remark,
         }
     }
 }

@@ -189,11 +189,13 @@ pub struct Proposal {
 /// # };
 /// # let limits = Limits {
 /// #     working_share_percent: 75.0,
+/// #     soft_share_percent: 75.0,
 /// #     slack_share_percent: 20.0,
 /// #     least_tension: Force::from_n(1.0),
 /// #     stiffness_band: (Stiffness::from_n_per_m(1.0), Stiffness::from_n_per_m(1e4)),
 /// #     partial_8_cents: 10.0,
 /// #     jump_percent: 50.0,
+/// #     least_raise: Length::from_mm(0.0),
 /// # };
 /// # let conditions = Conditions::default();
 /// # let harp = Harp { strings: vec![string; 5], pluck_ratio: 0.5, conditions, limits };

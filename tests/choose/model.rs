@@ -52,11 +52,13 @@ fn all_with(task: &Task, make_up: &MakeUp) -> Vec<StringFigures> {
     });
     let limits = Limits {
         working_share_percent: 75.0,
+        soft_share_percent: 75.0,
         slack_share_percent: 20.0,
         least_tension: Force::from_n(10.0),
         stiffness_band: (Stiffness::from_n_per_m(200.0), Stiffness::from_n_per_m(1500.0)),
         partial_8_cents: 30.0,
         jump_percent: 25.0,
+        least_raise: stringloft::engine::units::Length::from_mm(0.0),
     };
     let conditions = Conditions { allowance: task.allowance, ..Conditions::default() };
     let harp =

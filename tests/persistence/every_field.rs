@@ -89,12 +89,14 @@ pub fn every_field() -> Design {
         },
         limits: LimitsSpec {
             working_share_percent: 70.0,
+            soft_share_percent: 60.0,
             slack_share_percent: 15.0,
             least_tension_n: 25.0,
             least_stiffness_n_per_mm: 0.8,
             most_stiffness_n_per_mm: 1.7,
             partial_8_cents: 20.0,
             jump_percent: 25.0,
+            least_raise_mm: 4.5,
         },
         allowances: Allowances {
             after_length_mm: 50.0,
@@ -264,6 +266,9 @@ pub fn without_later_fields(design: &Design) -> Design {
         targets,
         ..design.clone()
     };
+    let usual = Design::default().limits;
+    (old.limits.soft_share_percent, old.limits.least_raise_mm) =
+        (usual.soft_share_percent, usual.least_raise_mm);
     for string in &mut old.strings {
         string.mechanism = None;
         string.locked = false;

@@ -238,11 +238,13 @@ fn figures_of(make_up: MakeUp, metres: f64, hz: f64) -> StringFigures {
     };
     let limits = Limits {
         working_share_percent: 75.0,
+        soft_share_percent: 75.0,
         slack_share_percent: 20.0,
         least_tension: Force::from_n(5.0),
         stiffness_band: (Stiffness::from_n_per_m(100.0), Stiffness::from_n_per_m(2000.0)),
         partial_8_cents: 30.0,
         jump_percent: 50.0,
+        least_raise: Length::from_mm(0.0),
     };
     let harp =
         Harp { strings: vec![string], pluck_ratio: 0.5, conditions: Conditions::default(), limits };

@@ -79,11 +79,13 @@ fn harp(rows: &[Row], pluck_ratio: f64) -> Harp {
     });
     let limits = Limits {
         working_share_percent: 75.0,
+        soft_share_percent: 75.0,
         slack_share_percent: 20.0,
         least_tension: Force::from_n(1.0),
         stiffness_band: (Stiffness::from_n_per_m(1.0), Stiffness::from_n_per_m(1e4)),
         partial_8_cents: 10.0,
         jump_percent: 50.0,
+        least_raise: Length::from_mm(0.0),
     };
     Harp { strings: strings.collect(), pluck_ratio, conditions: Conditions::default(), limits }
 }

@@ -83,7 +83,7 @@ fn compared(files: &Files) -> [usize; 6] {
 #[test]
 fn the_files_of_the_samples_agree_and_tell_levers_and_discs_apart() {
     for (sample, levers, discs) in SAMPLES.iter().map(|sample| match sample.key {
-        "pedal-47" => (sample, 0, 45),
+        "pedal-47" => (sample, 0, 44),
         "wire-22" => (sample, 0, 0),
         _ => (sample, sample.design().strings.len(), 0),
     }) {

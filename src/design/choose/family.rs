@@ -56,6 +56,8 @@ pub struct Usual {
     pub least_share_percent: f64,
     /// The highest.
     pub most_share_percent: f64,
+    /// Highest load share of what has a core of gut or plastic, on top of the other.
+    pub most_soft_share_percent: f64,
     /// The highest step of the feel between neighbours, in per cent.
     pub jump_percent: f64,
 }
@@ -130,6 +132,7 @@ pub fn usual(design: &Design) -> Usual {
         thickest_plain_mm: thickest,
         least_share_percent: within(least, limits.slack_share_percent, is_below),
         most_share_percent: within(most, limits.working_share_percent, is_above),
+        most_soft_share_percent: limits.soft_share_percent,
         jump_percent: within(jump, limits.jump_percent, is_above),
     }
 }

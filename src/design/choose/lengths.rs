@@ -8,7 +8,7 @@ use crate::design::document::{Design, DrivesSpec, LengthUnit, MaterialSpec, Unit
 use crate::design::edit::{Edit, Taken};
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::targets::{Point, curve, wanted};
-use crate::engine::analysis::{Analysis, Known, analyse};
+use crate::engine::analysis::{Analysis, Known, analyse, is_soft};
 use crate::engine::figure::Figure;
 pub use crate::engine::lengths::Strength;
 use crate::engine::lengths::{
@@ -223,6 +223,10 @@ pub(super) fn asked(
     let targets = &design.targets;
     let limits = &resolved.harp.limits;
     let of_harp = (limits.slack_share_percent, limits.working_share_percent);
+    let most_of = |index: usize| {
+        let make_up = resolved.harp.strings[index].make_up.as_ref();
+        make_up.map_or(f64::INFINITY, |make_up| limits.most_share_percent(is_soft(make_up)))
+    };
     let shares = room.share_percent.unwrap_or(of_harp);
     let neck = resolved.geometry.below_pins.to_m();
     let asked = |(index, wanted): (usize, Option<f64>)| {
@@ -243,7 +247,9 @@ pub(super) fn asked(
             least: least.into_iter().flatten().reduce(f64::max).map(Length::from_m),
             most: most.into_iter().flatten().reduce(f64::min).map(Length::from_m),
             least_share_percent: Some(targets.least_share_percent.unwrap_or(shares.0)),
-            most_share_percent: Some(targets.most_share_percent.unwrap_or(shares.1)),
+            most_share_percent: Some(
+                targets.most_share_percent.unwrap_or(shares.1).min(most_of(index)),
+            ),
         }
     };
     wanted(design, resolved).into_iter().enumerate().map(asked).collect()

@@ -245,6 +245,7 @@ impl Task {
         let mut task = self.search.clone();
         task.rules = Rules {
             most_share_percent: None,
+            most_soft_share_percent: None,
             in_order: false,
             no_shrinking: false,
             unknown_share: true,

@@ -252,6 +252,7 @@ fn rules(design: &Design, places: &[Option<f64>], left_out: &mut Vec<String>) ->
     }
     Rules {
         most_share_percent: Some(targets.most_share_percent.unwrap_or(usual.most_share_percent)),
+        most_soft_share_percent: Some(usual.most_soft_share_percent),
         least_share_percent: Some(targets.least_share_percent.unwrap_or(usual.least_share_percent)),
         unknown_share: false,
         zones,

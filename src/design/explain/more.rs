@@ -70,13 +70,16 @@ pub(super) const FINDINGS: Words = Words {
     symbols: &[is::PULL, is::BREAKS, is::AUDIBLE, is::PITCH],
     assumptions: &[
         "Grave: the pull is over the breaking load.",
-        "Overworked: over {working} % of the breaking load. Slack: under {slack} %, where a string sounds dull and \
+        "Overworked: over {working} % of the breaking load, or over {creeping} % where the core is gut or plastic, \
+         which gives way under a lasting load sooner than in a short test. Slack: under {slack} %, where a string sounds dull and \
          false. Little pull: under {least} N.",
         "Inharmonic: partial 8 is more than {sharp} cents sharp, and the inharmonicity is more than {times} times what \
          listeners begin to hear at that pitch. Both must hold.",
         "Thin core: the gauge is more than {thin} times the core.",
         "Feel: a pluck stiffness outside {soft} to {hard} N/mm. Jump: it changes by more than {jump} % where the make-up \
          changes.",
+        "Tight: a lever or first disc nearer than {least_raise} mm to its bridge pin. Turns: bringing a string to pitch \
+         takes more turns of its pin than the cut length reckons with; only the string that takes most is named.",
         "Out of line: a string is shorter than the next higher one; or it is thinner than the higher one of the same \
          make-up, or sounds higher. Of the two the one is named that was just changed; else the one without which the \
          strings run on, or that lies farther from the line of its neighbours.",

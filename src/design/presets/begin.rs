@@ -3,6 +3,9 @@
 use super::kind::Kind;
 use super::{CompassError, OpenTuning, by_compass, frame, strings, without_discs};
 use crate::design::document::{Design, MechanismKind, MechanismSpec, Units};
+use crate::design::resolve::resolve;
+use crate::engine::analysis::analyse;
+use crate::engine::findings::FindingKind;
 use crate::engine::pitch::Note;
 
 /// What is wished for.
@@ -54,7 +57,23 @@ impl Wish {
     pub fn strung(&self) -> Result<Design, CompassError> {
         let mut design = self.bare()?;
         strings::fill(&mut design, self.kind, self.wound_from);
+        fit(&mut design);
         Ok(design)
+    }
+}
+
+/// Fits what depends on the strings: enough turns of the pins to bring each to pitch, and no lever or disc where it
+/// would sit in the bridge pin.
+fn fit(design: &mut Design) {
+    let analysis = analyse(&resolve(design).harp);
+    for finding in &analysis.findings {
+        match finding.kind {
+            FindingKind::Turns { turns, .. } => design.allowances.turns = turns.ceil(),
+            FindingKind::TightRaise { .. } => {
+                design.strings[finding.index].mechanism = Some(MechanismKind::None);
+            }
+            _ => {}
+        }
     }
 }
 

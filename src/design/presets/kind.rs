@@ -202,6 +202,7 @@ pub static KINDS: [Kind; 6] = [
     Kind {
         key: "lever-fluorocarbon",
         material: "Fluorocarbon",
+        lengths: Lengths { share: 0.736, fall: 0.052, ..LEVER_LENGTHS },
         feel: &[(0.0, 1.35), (2.0, 1.02), (4.0, 0.9), (6.0, 0.85)],
         families: &[FLUOROCARBON, LIGHT_WIRES],
         ..LEVER_NYLON

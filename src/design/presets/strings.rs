@@ -16,7 +16,7 @@ use std::sync::Arc;
 use super::kind::{Family, Kind};
 use crate::design::document::{Design, LayerSpec, MakeUpSpec};
 use crate::design::resolve::resolve;
-use crate::engine::analysis::HarpString;
+use crate::engine::analysis::{HarpString, is_soft};
 use crate::engine::construction::{Layer, MakeUp, Section};
 use crate::engine::findings::AUDIBLE_TIMES;
 use crate::engine::material::{Material, built_in};
@@ -34,8 +34,8 @@ const C7_STEP: i32 = 49;
 const C2_STEP: i32 = 14;
 /// The load share that is best, in per cent, and how much its miss weighs against that of the feel.
 const BEST_SHARE: (f64, f64) = (45.0, 0.01);
-/// The highest load share, in per cent.
-const MOST_SHARE: f64 = 72.0;
+/// The highest load share, in per cent: of a metal, and of gut or plastic.
+const MOST_SHARE: (f64, f64) = (72.0, 64.0);
 /// The least tension, in newtons: a little more than a design asks for.
 const LEAST_TENSION_N: f64 = 20.5;
 /// The most that the feel may change from a string to the next, as the logarithm of the ratio: about 25 %.
@@ -141,7 +141,8 @@ impl Candidate {
         let stiff = inharmonicity(core, length, pull);
         let false_sound = partial_cents(stiff, 8) > 0.99 * kind.partial_8_cents
             && stiff > 0.99 * AUDIBLE_TIMES * audible_inharmonicity(frequency);
-        let meets = (kind.least_share..=MOST_SHARE).contains(&share)
+        let most = if is_soft(&self.make_up) { MOST_SHARE.1 } else { MOST_SHARE.0 };
+        let meets = (kind.least_share..=most).contains(&share)
             && (1.01 * softest..=0.99 * stiffest).contains(&feel)
             && pull.to_n() >= LEAST_TENSION_N
             && !false_sound;

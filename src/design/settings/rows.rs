@@ -145,6 +145,8 @@ settings! {
 
     WorkingShare: "highest load share", "Highest load share", "%",
         (1.0, 100.0), UP_TO_1_000, limits.working_share_percent;
+    SoftShare: "highest load share of gut and plastics", "Highest, gut and plastics", "%",
+        (1.0, 100.0), UP_TO_1_000, limits.soft_share_percent;
     SlackShare: "lowest load share", "Lowest load share", "%", UP_TO_100, UP_TO_1_000, limits.slack_share_percent;
     LeastTension: "least tension", "Least tension", "N", UP_TO_10_000, UP_TO_10_000, limits.least_tension_n;
     LeastStiffness: "least pluck stiffness", "Pluck stiffness from", "N/mm",
@@ -155,6 +157,8 @@ settings! {
         (0.0, 2_400.0), UP_TO_10_000, limits.partial_8_cents;
     Jump: "limit for a jump of the pluck stiffness", "Jump at a change of make-up", "%",
         UP_TO_10_000, UP_TO_10_000, limits.jump_percent;
+    LeastRaise: "least distance of a lever or disc from the bridge pin", "Lever or disc from its pin", "mm",
+        (0.0, 50.0), UP_TO_1_000, limits.least_raise_mm;
 
     AfterLength: "length from bridge pin to tuning pin", "Bridge pin to tuning pin", "mm",
         PART_MM, UP_TO_10_000, allowances.after_length_mm;

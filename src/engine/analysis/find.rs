@@ -1,6 +1,7 @@
 //! Looks for the findings of a harp: string by string, between neighbours, and along the lengths.
 
 use super::blame::Blame;
+use super::pull::is_soft;
 use super::{Harp, Limits, StringFigures};
 use crate::engine::construction::MakeUp;
 use crate::engine::findings::{AUDIBLE_TIMES, Finding, FindingKind, THIN_CORE_RATIO};
@@ -33,10 +34,12 @@ pub(super) fn findings(
             of_load(figures, make_up, &harp.limits, &mut say);
             of_tone(figures, make_up, &harp.limits, &mut say);
         }
+        of_raise(figures, harp.limits.least_raise, &mut say);
         if let Some(upper) = index.checked_sub(1) {
             of_neighbours(&blame, upper, &mut found);
         }
     }
+    found.extend(of_turns(strings, harp.conditions.allowance.turns()));
     let place = |finding: &Finding| (finding.kind.weight(), finding.index);
     sort(&mut found, |one, other| place(one) > place(other));
     found
@@ -72,7 +75,7 @@ fn of_load(
         let wanted = Force::from_n(breaking.to_n() * percent / 100.0);
         length_for_tension(density, frequency, wanted, Core::of(make_up))
     };
-    let (limit, slack) = (limits.working_share_percent, limits.slack_share_percent);
+    let (limit, slack) = (limits.most_share_percent(is_soft(make_up)), limits.slack_share_percent);
     if is_above(load_percent, 100.0) {
         say(FindingKind::Breaks { load_percent, longest: length_at(limit) });
     } else if is_above(load_percent, limit) {
@@ -106,6 +109,25 @@ fn of_tone(
             say(FindingKind::ThinCore { gauge_ratio, limit_ratio: THIN_CORE_RATIO });
         }
     }
+}
+
+/// A lever or a first disc that would sit in the bridge pin, or against it.
+fn of_raise(figures: &StringFigures, least: Length, say: &mut impl FnMut(FindingKind)) {
+    if let Ok(place) = figures.lever.or(figures.disc_natural)
+        && is_below(place.distance.to_m(), least.to_m())
+    {
+        say(FindingKind::TightRaise { distance: place.distance, least });
+    }
+}
+
+/// The string that takes most turns of its pin, if they are more than the cut lengths reckon with.
+fn of_turns(strings: &[StringFigures], limit: f64) -> Option<Finding> {
+    let turns = |string: &StringFigures| string.pin_turns.unwrap_or(0.0);
+    let first = strings.first().map(|string| (0, turns(string)))?;
+    let (index, turns) = strings.iter().enumerate().skip(1).fold(first, |most, (index, string)| {
+        if turns(string) > most.1 { (index, turns(string)) } else { most }
+    });
+    is_above(turns, limit).then_some(Finding { index, kind: FindingKind::Turns { turns, limit } })
 }
 
 /// What steps out of line between a string and the one below it.

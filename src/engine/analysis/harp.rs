@@ -1,6 +1,7 @@
 //! A harp as the engine takes it: its strings, how they are plucked, raised, cut and kept, and what its maker allows.
 
 use super::Known;
+use super::pull::is_soft;
 use crate::engine::construction::MakeUp;
 use crate::engine::cut::Allowance;
 use crate::engine::pitch::Note;
@@ -120,6 +121,9 @@ impl Default for Tolerances {
 pub struct Limits {
     /// Highest load share that a string should work at, in per cent.
     pub working_share_percent: f64,
+    /// Highest load share of a string whose core is gut or plastic, in per cent, where it is below the other: what
+    /// creeps bears less for good than a short test shows.
+    pub soft_share_percent: f64,
     /// Lowest load share, below which a string is called slack, in per cent.
     pub slack_share_percent: f64,
     /// Lowest tension that still holds a string steady.
@@ -130,6 +134,16 @@ pub struct Limits {
     pub partial_8_cents: f64,
     /// Greatest step of pluck stiffness to the neighbour where the make-up changes, in per cent.
     pub jump_percent: f64,
+    /// Least distance from the bridge pin to the place of a lever or disc.
+    pub least_raise: Length,
+}
+
+impl Limits {
+    /// Highest load share of a make-up, in per cent, by what its core is of.
+    pub fn most_share_percent(&self, is_soft: bool) -> f64 {
+        let working = self.working_share_percent;
+        if is_soft { working.min(self.soft_share_percent) } else { working }
+    }
 }
 
 /// A harp as the engine takes it; string 1 (the highest) first.
@@ -143,4 +157,16 @@ pub struct Harp {
     pub conditions: Conditions,
     /// What counts as a finding.
     pub limits: Limits,
+}
+
+impl Harp {
+    /// The limits with the highest load share that is right for each of its strings: a band behind a curve has one
+    /// edge for all.
+    pub fn limits_for_all(&self) -> Limits {
+        let known = self.strings.iter().filter_map(|string| string.make_up.as_ref().ok());
+        let most = known.map(|make_up| self.limits.most_share_percent(is_soft(make_up)));
+        let working_share_percent =
+            most.reduce(f64::min).unwrap_or(self.limits.working_share_percent);
+        Limits { working_share_percent, ..self.limits.clone() }
+    }
 }

@@ -2,6 +2,7 @@
 
 use super::{BREAKING_LOAD_N, FREQUENCY_HZ, Known, LENGTH_M, Unknown};
 use crate::engine::construction::MakeUp;
+use crate::engine::material::Class;
 use crate::engine::mechanics::{Core, pluck_stiffness, tension};
 use crate::engine::units::{Force, Frequency, Length, LinearDensity, Stiffness};
 
@@ -11,6 +12,8 @@ pub(in crate::engine) struct Made {
     density: LinearDensity,
     core: Option<Core>,
     bare_m: f64,
+    /// Whether what carries the pull is gut or plastic.
+    pub is_soft: bool,
     /// Least load that breaks it.
     pub breaking_load: Known<Force>,
 }
@@ -24,6 +27,7 @@ impl Made {
             density: make_up.linear_density(),
             core: Core::of(make_up),
             bare_m: board.to_m() + pin.to_m(),
+            is_soft: is_soft(make_up),
             breaking_load: within(load, Force::to_n, BREAKING_LOAD_N, Unknown::OutOfReach),
         }
     }
@@ -41,6 +45,11 @@ impl Made {
     pub fn share_percent(&self, tension: Force) -> Known<f64> {
         finite(self.breaking_load.map(|most| 100.0 * tension.to_n() / most.to_n()), |x| x)
     }
+}
+
+/// Whether what carries the pull of a make-up is gut or plastic, which creeps. A core that is not known may be.
+pub fn is_soft(make_up: &MakeUp) -> bool {
+    make_up.core().is_none_or(|(material, _)| material.class != Class::Metal)
 }
 
 /// The pitch, if it can be computed with.

@@ -324,7 +324,10 @@ impl Table {
                 if is_above(share, 100.0) {
                     say(LimitKind::Breaks, share / 100.0, true);
                 }
-                if let Some(most) = rules.most_share_percent.filter(|most| is_above(share, *most)) {
+                let soft =
+                    rules.most_soft_share_percent.filter(|_| self.items[cell.item].made.is_soft);
+                let most = [rules.most_share_percent, soft].into_iter().flatten().reduce(f64::min);
+                if let Some(most) = most.filter(|most| is_above(share, *most)) {
                     say(LimitKind::MostShare, share / most.max(1e-9), true);
                 }
                 if let Some(least) =
