@@ -11,6 +11,7 @@
 
 mod markup;
 mod module;
+mod order;
 mod page;
 mod serve;
 

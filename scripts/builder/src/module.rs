@@ -1,5 +1,6 @@
 //! The program itself: compiled, split into parts, and bound to the browser.
 
+use std::cmp::Reverse;
 use std::env;
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -9,6 +10,7 @@ use wasm_bindgen_cli_support::Bindgen;
 use wasm_split_cli_support::{Options, transform};
 
 use crate::Failure;
+use crate::order::ordered;
 
 /// The name that the linker's output and all files made from it go by.
 const NAME: &str = "stringloft";
@@ -63,9 +65,7 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
     let (script, first) = bind(&first, true)?;
     let mut script = with_loaders(&script, &loaders)?;
     let mut parts = Vec::new();
-    // What several parts share comes in many small modules, one for each set of parts. They go in one file, since
-    // a way to the server and back takes longer than their bytes.
-    let mut shared = Part { name: "shared".into(), placeholder: SHARED.into(), bytes: Vec::new() };
+    let mut common = Vec::new();
     for path in split.split_modules {
         let stem = path.file_stem().and_then(|stem| stem.to_str()).unwrap_or_default().to_owned();
         let placeholder = format!("./{stem}.wasm");
@@ -73,19 +73,25 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
         if !loaders.contains(&placeholder) {
             continue;
         }
-        let bytes = without_remarks(&fs::read(&path)?)?;
-        if let Some(name) = stem.strip_prefix("split_") {
-            parts.push(Part { name: name.to_owned(), placeholder, bytes });
-        } else {
-            let start = shared.bytes.len();
-            shared.bytes.extend(bytes);
-            let fetched = format!("fetch(new URL(\"{placeholder}\", import.meta.url))");
-            if !script.contains(&fetched) {
-                return Err(format!("the loader of {stem} does not look as expected").into());
-            }
-            let end = shared.bytes.len();
-            script = script.replace(&fetched, &format!("sharedModule({start}, {end})"));
+        let bytes = ordered(&fs::read(&path)?)?;
+        match stem.strip_prefix("split_") {
+            Some(name) => parts.push(Part { name: name.to_owned(), placeholder, bytes }),
+            None => common.push((placeholder, bytes)),
         }
+    }
+    // What several parts share comes in many small modules, one for each set of parts. They go in one file, since
+    // a way to the server and back takes longer than their bytes; the largest first, which packs best.
+    common.sort_by_key(|(_, bytes)| Reverse(bytes.len()));
+    let mut shared = Part { name: "shared".into(), placeholder: SHARED.into(), bytes: Vec::new() };
+    for (placeholder, bytes) in common {
+        let start = shared.bytes.len();
+        shared.bytes.extend(bytes);
+        let fetched = format!("fetch(new URL(\"{placeholder}\", import.meta.url))");
+        if !script.contains(&fetched) {
+            return Err(format!("the loader of {placeholder} does not look as expected").into());
+        }
+        let end = shared.bytes.len();
+        script = script.replace(&fetched, &format!("sharedModule({start}, {end})"));
     }
     parts.push(shared);
     Ok(Module { script, first, parts })
@@ -146,7 +152,8 @@ fn bind(module: &Path, short_names: bool) -> Result<(String, Vec<u8>), Failure> 
         let exports = module.exports.iter_mut().map(|export| &mut export.name);
         shorten(imports.chain(exports).collect(), &mut script)?;
     }
-    Ok((script, bound.wasm_mut().emit_wasm()))
+    let bytes = bound.wasm_mut().emit_wasm();
+    Ok((script, if short_names { ordered(&bytes)? } else { bytes }))
 }
 
 /// Gives short names to what script and module name for each other alone. Each such name ends in a sum, or is a type
@@ -172,30 +179,6 @@ fn shorten(names: Vec<&mut String>, script: &mut String) -> Result<(), Failure> 
         name.clone_from(&last.1);
     }
     Ok(())
-}
-
-/// A module without its custom sections, which hold the names of its functions.
-fn without_remarks(module: &[u8]) -> Result<Vec<u8>, Failure> {
-    const HEAD: usize = 8;
-    let mut out = module.get(..HEAD).ok_or("a part is no module")?.to_vec();
-    let mut at = HEAD;
-    while let Some(&section) = module.get(at) {
-        let (mut length, mut digits, mut body) = (0_usize, 0, at + 1);
-        loop {
-            let byte = *module.get(body).ok_or("a part is cut off")?;
-            length |= usize::from(byte & 0x7f) << digits;
-            (digits, body) = (digits + 7, body + 1);
-            if byte & 0x80 == 0 {
-                break;
-            }
-        }
-        let end = body + length;
-        if section != 0 {
-            out.extend(module.get(at..end).ok_or("a part is cut off")?);
-        }
-        at = end;
-    }
-    Ok(out)
 }
 
 /// Puts the loaders of the parts into the script, which saves a file and a way to the server and back.
@@ -273,18 +256,3 @@ async function sharedModule(start, end) {
     }
 }
 "#;
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn only_custom_sections_go() {
-        let head = b"\0asm\x01\0\0\0".to_vec();
-        let module = [&head[..], &[1, 2, 7, 7], &[0, 0x81, 0, 9], &[10, 1, 0]].concat();
-        let lean = [&head[..], &[1, 2, 7, 7], &[10, 1, 0]].concat();
-        assert_eq!(without_remarks(&module).unwrap(), lean);
-        assert!(without_remarks(&module[..module.len() - 1]).is_err());
-        assert!(without_remarks(b"no").is_err());
-    }
-}
