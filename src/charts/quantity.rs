@@ -118,7 +118,7 @@ mod tests {
         let metric = |of| value(of, figures, &Units::default()).unwrap();
         let inches = |of| value(of, figures, &imperial()).unwrap();
         assert_close(metric(Figure::Length), 25.4 * inches(Figure::Length), 1e-12, "length");
-        assert_close(metric(Figure::Gauge), 0.0254 * inches(Figure::Gauge), 1e-12, "gauge");
+        assert_close(metric(Figure::Gauge), 25.4 * inches(Figure::Gauge), 1e-12, "gauge");
         // 1 lbf/in is 0.175 126 8 N/mm: the quotient of the exact pound-force and inch.
         let ratio = metric(Figure::PluckStiffness) / inches(Figure::PluckStiffness);
         assert_close(ratio, 0.175_126_8, 1e-6, "stiffness");

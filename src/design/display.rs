@@ -11,7 +11,10 @@ pub use self::figure::{
     Rounding, Unit, against, apart, beside, figure, figure_unit, in_full, limit, on_the_page,
     rounded, spread,
 };
-use super::document::{ForceUnit, GaugeUnit, LengthUnit, MechanismKind, TemperamentSpec};
+use super::document::{
+    ForceUnit, GaugeUnit, LengthUnit, MakeUpSpec, MechanismKind, TemperamentSpec,
+};
+use super::{make_up_text, typed};
 use crate::engine::analysis::StringFigures;
 use crate::engine::units::{
     Density, Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress,
@@ -67,18 +70,32 @@ pub fn length_with_unit(length: Length, unit: LengthUnit) -> String {
     format!("{} {}", self::length(length, unit), length_unit(unit))
 }
 
-/// A gauge: millimetres to two decimals, three where the third is not 0; thousandths of an inch to a
-/// tenth, without a tenth that is 0.
+/// A gauge: millimetres to two decimals, three where the third is not 0; inches to a thousandth, as makers write
+/// them: `.025`; a gauge of half a thousandth has its half.
 pub fn gauge(gauge: Length, unit: GaugeUnit) -> String {
     match unit {
         GaugeUnit::Mm => trimmed(decimals(gauge.to_mm(), 3), 2),
-        GaugeUnit::Thou => trimmed(decimals(gauge.to_thou(), 1), 0),
+        GaugeUnit::Thou => {
+            let is_half = ((gauge.to_thou() - 0.5) % 1.0).abs() < 1e-6;
+            decimals(gauge.to_inch(), 3 + usize::from(is_half)).trim_start_matches('0').to_owned()
+        }
     }
 }
 
 /// As [`gauge`], with the unit.
 pub fn gauge_with_unit(gauge: Length, unit: GaugeUnit) -> String {
     format!("{} {}", self::gauge(gauge, unit), gauge_unit(unit))
+}
+
+/// A make-up in one line, its diameters without their unit; those that cannot be read as they were typed.
+pub fn make_up(make_up: &MakeUpSpec, unit: GaugeUnit) -> String {
+    let mut shown = make_up.clone();
+    for size in shown.sizes_mut() {
+        if let Ok(diameter) = typed::gauge(size) {
+            *size = gauge(diameter, unit);
+        }
+    }
+    make_up_text::write(&shown)
 }
 
 /// A pitch in hertz: two decimals below 1000, one from there on.
@@ -162,7 +179,7 @@ pub const fn length_unit(unit: LengthUnit) -> &'static str {
 pub const fn gauge_unit(unit: GaugeUnit) -> &'static str {
     match unit {
         GaugeUnit::Mm => "mm",
-        GaugeUnit::Thou => "thou",
+        GaugeUnit::Thou => "in",
     }
 }
 
@@ -301,17 +318,17 @@ mod tests {
     #[test]
     fn a_gauge_shows_two_or_three_decimals() {
         for (mm, text, thou) in [
-            (0.81, "0.81", "31.9"),
-            (0.8128, "0.813", "32"),
-            (0.635, "0.635", "25"),
-            (0.8, "0.80", "31.5"),
-            (1.0, "1.00", "39.4"),
-            (10.0, "10.00", "393.7"),
+            (0.81, "0.81", ".032"),
+            (0.8128, "0.813", ".032"),
+            (0.635, "0.635", ".025"),
+            (0.8, "0.80", ".031"),
+            (1.0, "1.00", ".039"),
+            (10.0, "10.00", ".394"),
         ] {
             assert_eq!(gauge(Length::from_mm(mm), GaugeUnit::Mm), text);
             assert_eq!(gauge(Length::from_mm(mm), GaugeUnit::Thou), thou);
         }
-        assert_eq!(gauge_with_unit(Length::from_thou(30.0), GaugeUnit::Thou), "30 thou");
+        assert_eq!(gauge_with_unit(Length::from_thou(30.0), GaugeUnit::Thou), ".030 in");
     }
 
     #[test]

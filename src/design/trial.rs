@@ -125,7 +125,7 @@ impl Trial {
     pub fn label(self, place: usize, units: &Units) -> String {
         let label = self.asked().get(place).map_or("", |asked| asked.0);
         let unit = match label {
-            "Diameter" if units.gauge == GaugeUnit::Thou => "thou",
+            "Diameter" if units.gauge == GaugeUnit::Thou => "in",
             "Diameter" => "mm",
             "Length" | "Measured length" | "Grows by" => length_unit(units),
             "Loads at break" | "Load added" => force_unit(units),
@@ -151,8 +151,10 @@ impl Trial {
     pub fn outcome(self, readings: &[String], units: &Units) -> Result<Outcome, TypedError> {
         let text = |place: usize| readings.get(place).map_or("", |text| text.trim());
         let size = |place| {
-            let unit = if units.gauge == GaugeUnit::Thou { "thou" } else { "mm" };
-            let text = typed::with_unit(text(place), unit);
+            let text = match units.gauge {
+                GaugeUnit::Mm => typed::with_unit(text(place), "mm"),
+                GaugeUnit::Thou => typed::gauge_kept(text(place), units.gauge),
+            };
             typed::gauge(&text).map(|size| (size, text))
         };
         let length = |measure: &Measure, place| {

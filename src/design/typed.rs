@@ -6,8 +6,9 @@
 
 use thiserror::Error;
 
+use super::document::GaugeUnit;
 use super::measure::{GAUGES, LENGTHS, MASSES_G_PER_M, Measure};
-use super::number::{is_bare, plain};
+use super::number::{is_bare, plain, take_number};
 use crate::engine::construction::{DIAMETER_MM, WEIGHED_G_PER_M};
 use crate::engine::pitch::{Note, NoteError};
 use crate::engine::units::{Force, Frequency, Length, LinearDensity};
@@ -202,6 +203,21 @@ pub fn positive(text: &str, what: &'static str, least: f64, most: f64) -> Result
 pub fn with_unit(text: &str, unit: &str) -> String {
     let text = text.trim();
     if is_bare(&plain(text)) { format!("{text} {unit}") } else { text.to_owned() }
+}
+
+/// A gauge as it is kept of what was typed on a page that shows gauges in a unit: below 1 a bare number is in inches,
+/// as in `.025`, else in thousandths of an inch.
+pub fn gauge_kept(text: &str, unit: GaugeUnit) -> String {
+    let below_1 = || take_number(&plain(text)).is_some_and(|(number, _)| number < 1.0);
+    match unit {
+        GaugeUnit::Mm => text.trim().to_owned(),
+        GaugeUnit::Thou => with_unit(text, if below_1() { "in" } else { "thou" }),
+    }
+}
+
+/// A size with a decimal point instead of a comma, and the signs of print made plain.
+pub fn with_point(text: &str) -> String {
+    plain(text).into_owned()
 }
 
 /// The beginning of a text, as a message repeats it.

@@ -29,7 +29,9 @@ pub fn finish(store: Store, column: usize, typed: &str) {
     let design = store.design.get_untracked();
     let Some(string) = design.strings.get(row) else { return };
     let text = rows::as_stored(typed, column, &design.units);
-    if text != cell_text(string, column) {
+    // Left as it was, it is what it was.
+    let is_same = typed == rows::as_typed(string, column, &design.units);
+    if !is_same && text != cell_text(string, column) {
         store.send(&Edit::Cell { row, column, text });
         store.close_step();
     }
@@ -159,7 +161,8 @@ fn begin(store: Store, text: Option<&String>) {
         Some(Column::Gauge) if string.make_up.is_wound() => store.window.set(Some(Window::MakeUp)),
         Some(column) => {
             let quick = text.is_some();
-            let text = text.cloned().unwrap_or_else(|| cell_text(string, column));
+            let text =
+                text.cloned().unwrap_or_else(|| rows::as_typed(string, column, &design.units));
             store.typing.set(Some(Typing { text, quick }));
         }
     }
@@ -203,7 +206,7 @@ pub fn put_on_clipboard(store: Store, event: &ClipboardEvent) {
     );
     let line = |row: usize| -> Vec<String> {
         let text = |column: usize| match (typed_at(store, column), design.strings.get(row)) {
-            (Some(column), Some(string)) => cell_text(string, column),
+            (Some(column), Some(string)) => rows::as_copied(string, column, &design.units),
             _ => words
                 .rows
                 .get(row)

@@ -68,8 +68,12 @@ fn UnitChoices(store: Store) -> impl IntoView {
         };
     };
     let (metric, force) = (Signal::derive(metric), Signal::derive(force));
-    let sizes =
-        vec![("mm", "mm"), ("in", "inch, thou"), ("mm-thou", "mm, thou"), ("in-mm", "inch, mm")];
+    let sizes = vec![
+        ("mm", "mm"),
+        ("in", "inches"),
+        ("mm-thou", "mm, gauges in inches"),
+        ("in-mm", "inches, gauges in mm"),
+    ];
     let forces = vec![("N", "N"), ("kgf", "kgf"), ("lbf", "lbf")];
     view! {
         <span>"Units"</span>

@@ -3,16 +3,53 @@
 use crate::app::grid::{Selection, Shown};
 use crate::design::document::{GaugeUnit, LengthUnit, StringSpec, Units};
 use crate::design::edit::{Column, cell_text};
-use crate::design::typed;
+use crate::design::{make_up_text, typed};
 
 /// What a cell stores of what was typed on a page in these units: a bare number in inches or
 /// thousandths gets its unit, since a bare number in the document is in millimetres.
 pub fn as_stored(text: &str, column: Column, units: &Units) -> String {
     match (column, units.length, units.gauge) {
         (Column::Length, LengthUnit::Inch, _) => typed::with_unit(text, "in"),
-        (Column::Gauge, _, GaugeUnit::Thou) => typed::with_unit(text, "thou"),
+        (Column::Gauge, _, unit) => typed::gauge_kept(text, unit),
+        (Column::MakeUp, _, GaugeUnit::Thou) => {
+            with_sizes(text, |size| typed::gauge_kept(size, GaugeUnit::Thou))
+        }
         _ => text.trim().to_owned(),
     }
+}
+
+/// What a cell holds, as it is typed on a page in these units: a bare number in millimetres has its unit where the page
+/// has another one.
+pub fn as_typed(string: &StringSpec, column: Column, units: &Units) -> String {
+    let text = cell_text(string, column);
+    match (column, units.length, units.gauge) {
+        (Column::Length, LengthUnit::Inch, _) | (Column::Gauge, _, GaugeUnit::Thou) => {
+            typed::with_unit(&text, "mm")
+        }
+        (Column::MakeUp, _, GaugeUnit::Thou) => {
+            with_sizes(&text, |size| typed::with_unit(size, "mm"))
+        }
+        _ => text,
+    }
+}
+
+/// As [`as_typed`], with a decimal point throughout, as the figures beside it have one.
+pub fn as_copied(string: &StringSpec, column: Column, units: &Units) -> String {
+    let text = as_typed(string, column, units);
+    match column {
+        Column::Length | Column::Gauge => typed::with_point(&text),
+        Column::MakeUp => with_sizes(&text, typed::with_point),
+        _ => text,
+    }
+}
+
+/// The text of a make-up with each of its diameters changed; a text that is none as it is.
+fn with_sizes(text: &str, change: impl Fn(&str) -> String) -> String {
+    let Ok(mut make_up) = make_up_text::read(text) else { return text.trim().to_owned() };
+    for size in make_up.sizes_mut().into_iter().filter(|size| !size.is_empty()) {
+        *size = change(size);
+    }
+    make_up_text::write(&make_up)
 }
 
 /// Where each text of a pasted block goes, from the first of the columns from the one at which it is
@@ -108,7 +145,56 @@ mod tests {
         assert_eq!(as_stored("24.125", Column::Length, &inches()), "24.125 in");
         assert_eq!(as_stored("61.2cm", Column::Length, &inches()), "61.2cm");
         assert_eq!(as_stored("32", Column::Gauge, &inches()), "32 thou");
+        assert_eq!(as_stored(".032", Column::Gauge, &inches()), ".032 in");
         assert_eq!(as_stored("A4", Column::Note, &inches()), "A4");
+        let make_up = |text: &str, units: &Units| as_stored(text, Column::MakeUp, units);
+        assert_eq!(make_up("nylon 25", &inches()), "nylon 25 thou");
+        assert_eq!(
+            make_up("steel .018 + bronze 0.25 mm", &inches()),
+            "steel .018 in + bronze 0.25 mm"
+        );
+        assert_eq!(make_up("nylon 0,64", &mm), "nylon 0,64");
+        assert_eq!(make_up("nylon 1 + 2 + 3 + 4 + 5", &inches()), "nylon 1 + 2 + 3 + 4 + 5");
+    }
+
+    /// Looking into a cell and leaving it changes nothing, whatever the units of the page.
+    #[test]
+    fn what_a_cell_begins_with_means_what_it_holds() {
+        let wound = make_up_text::read("steel 0,40 + bronze .010 in").unwrap();
+        let wound = StringSpec { make_up: wound, ..string("86,5", "") };
+        for units in [Units::default(), inches()] {
+            for string in [&wound, &string("612", "0,81"), &string("24 1/8 in", "32 thou")] {
+                for column in [Column::Length, Column::Gauge, Column::MakeUp] {
+                    for text in
+                        [as_typed(string, column, &units), as_copied(string, column, &units)]
+                    {
+                        let stored = as_stored(&text, column, &units);
+                        let sizes = |text: &str| -> Vec<f64> {
+                            let mut make_up = make_up_text::read(text).unwrap();
+                            let sizes = make_up.sizes_mut();
+                            sizes
+                                .iter()
+                                .filter_map(|size| Some(typed::gauge(size).ok()?.to_mm()))
+                                .collect()
+                        };
+                        let held = cell_text(string, column);
+                        match column {
+                            Column::Length => {
+                                assert_eq!(typed::length(&stored), typed::length(&held))
+                            }
+                            Column::Gauge if held.is_empty() => assert_eq!(stored, ""),
+                            Column::Gauge => assert_eq!(typed::gauge(&stored), typed::gauge(&held)),
+                            _ => assert_eq!(sizes(&stored), sizes(&held), "{stored}"),
+                        }
+                    }
+                }
+            }
+        }
+        assert_eq!(
+            as_copied(&wound, Column::MakeUp, &Units::default()),
+            "steel 0.40 + bronze .010 in"
+        );
+        assert_eq!(as_copied(&wound, Column::Length, &Units::default()), "86.5");
     }
 
     #[test]

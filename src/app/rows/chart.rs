@@ -242,7 +242,10 @@ fn typed_cell(
             figures.length.ok().map(|length| display::length(length, units.length)),
             &errors.length,
         ),
-        Column::MakeUp => (None, &errors.make_up),
+        Column::MakeUp => {
+            let wound = string.make_up.is_wound();
+            (wound.then(|| display::make_up(&string.make_up, units.gauge)), &errors.make_up)
+        }
         Column::Gauge => {
             (figures.gauge.ok().map(|gauge| display::gauge(gauge, units.gauge)), &errors.gauge)
         }

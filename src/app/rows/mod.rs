@@ -15,7 +15,7 @@ mod versions;
 mod whole;
 
 pub use begun::{Begun, Typed, begun, count_of, ends_of, free_title, kind_of, wished};
-pub use cells::{as_stored, nudged, pasted, spread};
+pub use cells::{as_copied, as_stored, as_typed, nudged, pasted, spread};
 pub use chart::{CellWords, ChartWords, Head, RowWords, explained, head, heads, rows, sentence};
 pub use details::{Block, MOST_PARTIALS, details, details_title};
 pub use exchanged::{Exchanged, exchange_heads, exchanged};

@@ -4,10 +4,12 @@
 use std::{iter, mem};
 
 use super::{longer, midway, shorter, thicker, usual_nylon};
-use crate::design::document::{Design, StringSpec};
+use crate::design::document::{Design, MechanismKind, StringSpec};
 use crate::design::edit::{Column, Edit, cell_text};
 use crate::design::resolve::resolve;
-use crate::design::typed::with_unit;
+use crate::design::settings::Setting;
+use crate::design::typed::{with_point, with_unit};
+use crate::design::{display, make_up_text};
 use crate::engine::analysis::{Analysis, analyse_changed, on_line};
 use crate::engine::findings::{Finding, FindingKind};
 use crate::engine::material::key_of;
@@ -18,6 +20,9 @@ const AROUND: usize = 4;
 /// How far a length must lie from the line of the lengths around before it is taken for the cause, as the logarithm
 /// of the ratio: 2 %. Common practice, no source.
 const LENGTH_OFF: f64 = 0.02;
+
+/// The most turns that are offered: more would lie over one another on most pins. Common practice, no source.
+const MOST_TURNS_OFFERED: f64 = 8.0;
 
 /// An edit that mends a finding, with the words for its button.
 #[derive(Clone, Debug, PartialEq)]
@@ -31,12 +36,31 @@ pub struct Cure {
 /// What may be put into a cell: the verb, the cell and the text.
 type Try = (&'static str, Column, String);
 
-/// The edit of one cell that mends a finding, where one does. Of the edits that leave no finding around the string,
+/// The edit that mends a finding, where one does: of a setting, or of one cell. Of the edits that leave no finding around the string,
 /// the first by what departs most: the make-up, the length, the gauge; else the one that leaves the fewest.
 pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<Cure> {
     let row = finding.index;
     design.strings.get(row)?;
     analysis.strings.get(row)?;
+    match finding.kind {
+        FindingKind::Turns { turns, .. } => {
+            let number = turns.ceil();
+            if number > MOST_TURNS_OFFERED {
+                return None;
+            }
+            let label = format!("Reckon with {number:.0} turns");
+            return Some(Cure {
+                label,
+                edit: Edit::Setting { setting: Setting::Turns, number: Some(number) },
+            });
+        }
+        FindingKind::TightRaise { .. } => {
+            let (rows, kind) = (row..row + 1, Some(MechanismKind::None));
+            let edit = Edit::StringMechanism { rows, kind };
+            return Some(Cure { label: "Leave it without".to_owned(), edit });
+        }
+        _ => {}
+    }
     let trial = Trial::new(finding, design);
     let before = trial.findings(None)?;
     let mut best: Option<(usize, Try)> = None;
@@ -58,7 +82,11 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
         }
     }
     let (verb, column, text) = best?.1;
-    let shown = if column == Column::MakeUp { text.clone() } else { with_unit(&text, "mm") };
+    let shown = match (column, make_up_text::read(&text)) {
+        (Column::MakeUp, Ok(make_up)) => display::make_up(&make_up, design.units.gauge),
+        (Column::MakeUp, _) => text.clone(),
+        _ => with_point(&with_unit(&text, "mm")),
+    };
     Some(Cure { label: format!("{verb} {shown}"), edit: Edit::Cell { row, column, text } })
 }
 

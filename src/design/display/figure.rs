@@ -97,7 +97,7 @@ pub const fn figure_unit(figure: Figure, units: &Units) -> &'static str {
 pub fn on_the_page(figure: Figure, value: f64, units: &Units) -> f64 {
     match row(figure).unit {
         Unit::Length if units.length == LengthUnit::Inch => Length::from_mm(value).to_inch(),
-        Unit::Gauge if units.gauge == GaugeUnit::Thou => Length::from_mm(value).to_thou(),
+        Unit::Gauge if units.gauge == GaugeUnit::Thou => Length::from_mm(value).to_inch(),
         Unit::Force => match units.force {
             ForceUnit::Newton => value,
             ForceUnit::Kgf => Force::from_n(value).to_kgf(),
@@ -158,7 +158,7 @@ fn places(figure: Figure, shown: f64, units: &Units) -> (usize, usize) {
         Rounding::Tension => same(usize::from(units.force != ForceUnit::Newton || shown < 9.95)),
         Rounding::Length if units.length == LengthUnit::Mm => (0, 1),
         Rounding::Gauge if units.gauge == GaugeUnit::Mm => (2, 3),
-        Rounding::Gauge => (0, 1),
+        Rounding::Gauge => (3, 3),
         Rounding::Pitch if shown >= 999.995 => same(1),
         _ => same(2),
     }
@@ -242,7 +242,7 @@ mod tests {
         assert_eq!(rounded(Figure::Lever, 25.4, &units), "1.000");
         assert_eq!(rounded(Figure::PluckForce, 4.448, &units), "1.0");
         assert_eq!(figure_unit(Figure::Stretch, &units), "in");
-        assert_eq!(spread(Figure::Gauge, 0.0254, &units), "1.0");
+        assert_eq!(spread(Figure::Gauge, 0.0254, &units), "0.0010");
         assert_eq!(in_full(Figure::Tension, 44.482_216, &units), "10.000");
     }
 
