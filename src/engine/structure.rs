@@ -2,15 +2,17 @@
 //! strings, and the soundboard.
 //!
 //! In order, each using those before it: `section`, `duration`, `wood` with `plywood`, `column`, `strip`,
-//! `frame`, and `verdict`, which sets stresses against what may be allowed.
+//! `banded`, `plate`, `frame`, and `verdict`, which sets stresses against what may be allowed.
 //!
 //! These are the formulas of beams and columns on sound, dry, straight-grained wood. They see no knot, no
 //! drilled hole, no glue line and no shock, and so they compare designs; they do not prove that a frame is
 //! safe. A frame is to be judged by someone who can answer for it.
 
+pub mod banded;
 pub mod column;
 pub mod duration;
 pub mod frame;
+pub mod plate;
 pub mod plywood;
 pub mod section;
 pub mod strip;

@@ -1,0 +1,189 @@
+//! Equations with a symmetric matrix whose numbers lie near its diagonal, as those of beams and plates do.
+
+/// The lower half of a symmetric matrix, as far from the diagonal as `band` says.
+#[derive(Clone, Debug)]
+pub struct Banded {
+    size: usize,
+    /// How many numbers of a row are kept: the diagonal and those before it.
+    width: usize,
+    /// Row by row; the last of each is the diagonal.
+    entries: Vec<f64>,
+}
+
+impl Banded {
+    /// All zero, of so many rows, with so many numbers beside the diagonal.
+    pub fn new(size: usize, band: usize) -> Self {
+        let width = band + 1;
+        Self { size, width, entries: vec![0.0; size * width] }
+    }
+
+    fn at(&self, row: usize, column: usize) -> usize {
+        row * self.width + self.width - 1 - (row - column)
+    }
+
+    /// Adds to the number at a row and a column, and so to that at column and row. The place above the diagonal is
+    /// the one that is left out, and one beyond the band is ignored.
+    pub fn add(&mut self, row: usize, column: usize, value: f64) {
+        if column <= row && row < self.size && row - column < self.width {
+            let at = self.at(row, column);
+            self.entries[at] += value;
+        }
+    }
+
+    /// Holds an unknown at 0: its row and column no longer count. To be called before anything is solved.
+    pub fn hold(&mut self, held: usize) {
+        for row in held..self.size.min(held + self.width) {
+            let at = self.at(row, held);
+            self.entries[at] = 0.0;
+        }
+        for column in held.saturating_sub(self.width - 1)..held {
+            let at = self.at(held, column);
+            self.entries[at] = 0.0;
+        }
+        let at = self.at(held, held);
+        self.entries[at] = 1.0;
+    }
+
+    /// Splits the matrix into `L D Lᵀ`. `None` where a pivot is not above 0: what it describes does not stand.
+    ///
+    /// # Source
+    ///
+    /// The usual elimination without exchange, which a positive definite matrix allows; G. H. Golub and C. F. Van Loan,
+    /// *Matrix Computations*, chapter 4 (from memory).
+    pub fn split(mut self) -> Option<Split> {
+        for row in 0..self.size {
+            let first = row.saturating_sub(self.width - 1);
+            let mut pivot = 0.0;
+            for column in first..=row {
+                let from = first.max(column.saturating_sub(self.width - 1));
+                let (one, other) = (self.at(row, from), self.at(column, from));
+                let at = self.at(row, column);
+                // Those before are L D in this row, and L in the row of the column.
+                let mut left = self.entries[at];
+                if column < row {
+                    for step in 0..column - from {
+                        left -= self.entries[one + step] * self.entries[other + step];
+                    }
+                    self.entries[at] = left;
+                    continue;
+                }
+                // The row is now divided by the pivots, and the diagonal follows.
+                for step in 0..row - first {
+                    let scaled = self.entries[one + step];
+                    let below = self.at(first + step, first + step);
+                    let over = scaled / self.entries[below];
+                    self.entries[one + step] = over;
+                    left -= scaled * over;
+                }
+                pivot = left;
+                self.entries[at] = left;
+            }
+            if !(pivot > 0.0 && pivot.is_finite()) {
+                return None;
+            }
+        }
+        Some(Split(self))
+    }
+}
+
+/// A matrix that is split, ready for any number of right-hand sides.
+#[derive(Clone, Debug)]
+pub struct Split(Banded);
+
+impl Split {
+    /// The unknowns in place of the right-hand side.
+    pub fn solve(&self, side: &mut [f64]) {
+        let Banded { size, width, entries } = &self.0;
+        let size = (*size).min(side.len());
+        for row in 0..size {
+            let first = row.saturating_sub(width - 1);
+            let at = self.0.at(row, first);
+            let mut left = side[row];
+            for step in 0..row - first {
+                left -= entries[at + step] * side[first + step];
+            }
+            side[row] = left;
+        }
+        for row in 0..size {
+            side[row] /= entries[self.0.at(row, row)];
+        }
+        for row in (0..size).rev() {
+            let first = row.saturating_sub(width - 1);
+            let at = self.0.at(row, first);
+            let known = side[row];
+            for step in 0..row - first {
+                side[first + step] -= entries[at + step] * known;
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::assert_close;
+
+    /// A chain of springs `1, 2, 3, …` from a wall, pulled at its end by 1: each stretches by 1 over its number.
+    #[test]
+    fn a_chain_of_springs_stretches_by_the_sum_of_its_links() {
+        let mut chain = Banded::new(6, 1);
+        let mut stiffness = 1.0;
+        for link in 0..6 {
+            chain.add(link, link, stiffness);
+            if link > 0 {
+                chain.add(link - 1, link - 1, stiffness);
+                chain.add(link, link - 1, -stiffness);
+            }
+            stiffness += 1.0;
+        }
+        let mut ends = [0.0, 0.0, 0.0, 0.0, 0.0, 1.0];
+        chain.clone().split().unwrap().solve(&mut ends);
+        assert_close(ends[5], 1.0 + 0.5 + 1.0 / 3.0 + 0.25 + 0.2 + 1.0 / 6.0, 1e-14, "the end");
+        assert_close(ends[1], 1.5, 1e-14, "the second");
+        chain.hold(1);
+        let mut held = [0.0, 7.0, 0.0, 0.0, 0.0, 1.0];
+        held[1] = 0.0;
+        chain.split().unwrap().solve(&mut held);
+        assert_eq!((held[0], held[1]), (0.0, 0.0));
+        assert_close(held[5], 1.0 / 3.0 + 0.25 + 0.2 + 1.0 / 6.0, 1e-14, "beyond the held one");
+    }
+
+    /// What is put together from a known answer gives it back, for a full band.
+    #[test]
+    fn a_known_answer_comes_back() {
+        let size = 40;
+        let mut matrix = Banded::new(size, 7);
+        let mut full = vec![vec![0.0; size]; size];
+        let mut add = |row: usize, column: usize, value: f64| {
+            matrix.add(row, column, value);
+            full[row][column] = value;
+            full[column][row] = value;
+        };
+        for row in 0..size {
+            for column in row.saturating_sub(7)..row {
+                add(row, column, f64::sin((3 * row + 5 * column) as f64));
+            }
+            add(row, row, 16.0 + f64::cos(row as f64));
+        }
+        let answer: Vec<f64> = (0..size).map(|at| 1.0 + f64::sin(at as f64)).collect();
+        let times = |row: &Vec<f64>| row.iter().zip(&answer).map(|(one, other)| one * other).sum();
+        let mut side: Vec<f64> = full.iter().map(times).collect();
+        matrix.split().unwrap().solve(&mut side);
+        for (ours, wanted) in side.iter().zip(&answer) {
+            assert!((ours - wanted).abs() < 1e-12, "{ours} for {wanted}");
+        }
+    }
+
+    #[test]
+    fn what_does_not_stand_is_none() {
+        let mut loose = Banded::new(2, 1);
+        loose.add(0, 0, 1.0);
+        loose.add(1, 1, 1.0);
+        loose.add(1, 0, -1.0);
+        assert!(loose.split().is_none());
+        assert!(Banded::new(3, 2).split().is_none());
+        let mut odd = Banded::new(1, 0);
+        odd.add(0, 0, f64::NAN);
+        assert!(odd.split().is_none());
+    }
+}

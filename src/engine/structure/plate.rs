@@ -1,0 +1,337 @@
+//! The soundboard as a plate: a board that narrows, whose thickness changes, stiffer one way than the other, with a
+//! string rib along its middle, between edges that hold it more or less.
+
+mod patch;
+#[cfg(test)]
+mod tests;
+
+use self::patch::{BAND, FREEDOMS, Grid, POINTS, Sum};
+use super::banded::Banded;
+use crate::engine::units::{Force, Length, Stress};
+
+/// The wood of a board, as it bends across the board and along it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sheet {
+    /// Modulus across the board, from edge to edge.
+    pub across: Stress,
+    /// Modulus along the board. With 0, and no shear, each strip from edge to edge bends for itself.
+    pub along: Stress,
+    /// Shear modulus in the plane of the board.
+    pub shear: Stress,
+    /// How much shorter it becomes along the board for each part that it is stretched across it.
+    pub poisson: f64,
+}
+
+/// String rib inside and strip outside, both along the middle of the board, glued to it.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Rib {
+    /// Breadth and height of the string rib.
+    pub inside: (Length, Length),
+    /// Breadth and height of the strip outside.
+    pub outside: (Length, Length),
+    /// Modulus along both.
+    pub modulus: Stress,
+}
+
+/// What a rib is at a place: stiffness in bending, and how far its outermost fibre lies from the middle of the bending.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RibSection {
+    /// `Σ E (I + A z²)`, in N·m².
+    pub rigidity_n_m2: f64,
+    /// From the common axis to the outermost fibre of the rib or the strip.
+    pub outermost: Length,
+}
+
+impl Rib {
+    /// Rib, strip and the board between them, which bend as one about their common axis. Of the board only what lies
+    /// under the rib counts, and its own bending is left out, as the plate has it.
+    ///
+    /// # Source
+    ///
+    /// Bending of a section of several materials, as in any textbook of strength of materials; worked out.
+    pub fn section(&self, thickness: Length, board: Stress) -> RibSection {
+        let t = thickness.to_m();
+        let ((b, h), (cap_b, cap_h)) = (
+            (self.inside.0.to_m(), self.inside.1.to_m()),
+            (self.outside.0.to_m(), self.outside.1.to_m()),
+        );
+        let modulus = self.modulus.to_pa();
+        // Stretching stiffness and place of each, from the middle of the board.
+        let layers = [
+            (modulus * b * h, -0.5 * (t + h), h),
+            (modulus * cap_b * cap_h, 0.5 * (t + cap_h), cap_h),
+            (board.to_pa() * b.max(cap_b) * t, 0.0, 0.0),
+        ];
+        let (mut stiff, mut about) = (0.0, 0.0);
+        for (ea, z, _) in layers {
+            stiff += ea;
+            about += ea * z;
+        }
+        let axis = if stiff > 0.0 { about / stiff } else { 0.0 };
+        let (mut rigidity_n_m2, mut outermost) = (0.0, 0.0_f64);
+        for (ea, z, own) in layers {
+            let off = z - axis;
+            rigidity_n_m2 += ea * (off * off + own * own / 12.0);
+            if ea > 0.0 && own > 0.0 {
+                outermost = outermost.max(off.abs() + 0.5 * own);
+            }
+        }
+        RibSection { rigidity_n_m2, outermost: Length::from_m(outermost) }
+    }
+}
+
+/// How edges hold, in newton metres for each radian that a metre of edge turns: 0 where they turn freely, endless where
+/// they cannot turn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Edges {
+    /// The two long sides.
+    pub sides_n: f64,
+    /// Lower and upper end.
+    pub ends_n: f64,
+}
+
+impl Edges {
+    /// Edges that turn freely.
+    pub const HINGED: Self = Self { sides_n: 0.0, ends_n: 0.0 };
+    /// Edges that cannot turn.
+    pub const CLAMPED: Self = Self { sides_n: f64::INFINITY, ends_n: f64::INFINITY };
+}
+
+/// A force on the middle of the board, spread over a length of it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Lift {
+    /// Its middle, from the lower end.
+    pub at: Length,
+    /// Over how much of the middle line; 0 for a force at a point.
+    pub over: Length,
+    /// Square to the board.
+    pub force: Force,
+}
+
+/// A board. Width and thickness go evenly from the lower end to the upper.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Plate {
+    /// From end to end.
+    pub length: Length,
+    /// At the lower and at the upper end.
+    pub width: (Length, Length),
+    /// At the lower and at the upper end.
+    pub thickness: (Length, Length),
+    /// Its wood.
+    pub sheet: Sheet,
+    /// What is glued on along the middle.
+    pub rib: Rib,
+}
+
+/// What a board feels at a place of its middle line, and at the edge beside it.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct PlateState {
+    /// How far the middle rises.
+    pub rise: Length,
+    /// Bending moment across the board at the middle, for each metre along it, in N·m/m.
+    pub middle_n_m_per_m: f64,
+    /// The same at the edge, square to the middle line.
+    pub edge_n_m_per_m: f64,
+    /// Bending moment along the board at the middle, for each metre across it, in N·m/m: of the board without its rib.
+    pub along_n_m_per_m: f64,
+    /// Bending moment of the rib, in N·m.
+    pub rib_n_m: f64,
+}
+
+/// Gauss' two places of the first patch and one of the next, in patches, and what the bend at each counts at the edge of
+/// the first: a parabola through the three.
+const INWARD: [(f64, f64); 3] = [
+    (0.211_324_865, 1.654_700_538),
+    (0.788_675_135, -1.049_038_106),
+    (1.211_324_865, 0.394_337_567),
+];
+
+/// What an even taper gives at a share of the way.
+fn between((low, high): (Length, Length), share: f64) -> f64 {
+    low.to_m() + share * (high.to_m() - low.to_m())
+}
+
+/// What a sheet of some thickness has against bending across, both ways together, along and against twist, in N·m.
+struct Rigidity {
+    across: f64,
+    both: f64,
+    along: f64,
+    twist: f64,
+}
+
+impl Sheet {
+    fn rigidity(&self, thickness_m: f64) -> Rigidity {
+        let (one, other) = (self.across.to_pa(), self.along.to_pa());
+        let both_ways = if one > 0.0 { self.poisson * self.poisson * other / one } else { 0.0 };
+        let cube = thickness_m * thickness_m * thickness_m / 12.0;
+        let across = one * cube / (1.0 - both_ways);
+        let along = other * cube / (1.0 - both_ways);
+        Rigidity { across, both: self.poisson * along, along, twist: self.shear.to_pa() * cube }
+    }
+}
+
+impl Plate {
+    /// Rise and moments at places of the middle line, from the lower end, under lifts on that line. `None` where a
+    /// measure is none or the board holds nothing.
+    ///
+    /// Half of the board is reckoned with, as both are alike. It is cut into patches on which the rise is a cubic in
+    /// both ways, with slope and twist running on from one to the next: the finite element of Bogner, Fox and Schmit,
+    /// on coordinates that follow the taper. What is stored in board and rib is least for the true shape, so that the
+    /// rise comes out a little too small, and the closer the smaller the patches.
+    ///
+    /// Holds while the rise is small against the thickness; beyond that the board also hangs between its edges like
+    /// a cloth, and rises less than this says.
+    ///
+    /// # Source
+    ///
+    /// S. Timoshenko and S. Woinowsky-Krieger, *Theory of Plates and Shells*, 2nd ed., 1959, chapter 11, for the
+    /// bending of a sheet that is stiffer one way; F. K. Bogner, R. L. Fox and L. A. Schmit, 1965, for the element
+    /// (both from memory). The mapping on the taper is worked out.
+    pub fn under(
+        &self,
+        lifts: &[Lift],
+        edges: Edges,
+        places: &[Length],
+    ) -> Option<Vec<PlateState>> {
+        let mut rises = vec![0.0; FREEDOMS];
+        let grid = self.grid()?;
+        for lift in lifts {
+            // A cubic under the middle of the lift and beside it: its sum is exact where it lies in one patch.
+            for (point, weight) in POINTS {
+                let at = lift.at.to_m() + (point - 0.5) * lift.over.to_m();
+                let sum = grid.on_middle(at, 0);
+                for (freedom, part) in sum.freedoms.iter().zip(sum.parts) {
+                    rises[*freedom] += 0.5 * weight * lift.force.to_n() * part;
+                }
+            }
+        }
+        self.solve(&grid, &mut rises, edges)?;
+        let states = places.iter().map(|place| self.state(&grid, &rises, place.to_m())).collect();
+        Some(states)
+    }
+
+    fn grid(&self) -> Option<Grid> {
+        let sides = [self.width.0, self.width.1, self.thickness.0, self.thickness.1, self.length];
+        let stands = sides.iter().all(|side| side.to_m() > 0.0 && side.to_m().is_finite());
+        let half = (0.5 * self.width.0.to_m(), 0.5 * self.width.1.to_m());
+        stands.then(|| Grid { length_m: self.length.to_m(), half_m: half })
+    }
+
+    /// Puts the unknowns in place of the loads on half of the board.
+    fn solve(&self, grid: &Grid, rises: &mut [f64], edges: Edges) -> Option<()> {
+        let mut matrix = Banded::new(FREEDOMS, BAND);
+        for patch in grid.patches() {
+            let mut sums = [0.0; 256];
+            for (place, weight) in grid.points(patch) {
+                let stiff = self.rigidity_at(place.1);
+                let weight = weight * grid.half_at(place.1);
+                let bends = grid.bends(patch, place);
+                for (of, one) in bends.iter().enumerate() {
+                    let moments = [
+                        weight * (stiff.across * one[0] + stiff.both * one[1]),
+                        weight * (stiff.along * one[1] + stiff.both * one[0]),
+                        weight * 4.0 * stiff.twist * one[2],
+                    ];
+                    for (other, two) in bends.iter().enumerate().take(of + 1) {
+                        sums[16 * of + other] +=
+                            moments[0] * two[0] + moments[1] * two[1] + moments[2] * two[2];
+                    }
+                }
+            }
+            let freedoms = Grid::freedoms(patch);
+            for (of, sum) in sums.iter().enumerate() {
+                if of % 16 <= of / 16 {
+                    matrix.add(freedoms[of / 16], freedoms[of % 16], *sum);
+                }
+            }
+        }
+        self.brace(grid, &mut matrix, edges);
+        for freedom in Grid::held() {
+            matrix.hold(freedom);
+            rises[freedom] = 0.0;
+        }
+        matrix.split()?.solve(rises);
+        rises.iter().all(|rise| rise.is_finite()).then_some(())
+    }
+
+    /// Adds the rib, half of it, and what the edges hold.
+    fn brace(&self, grid: &Grid, matrix: &mut Banded, edges: Edges) {
+        let on_slant = 1.0 + grid.slant() * grid.slant();
+        for (at, weight) in grid.along() {
+            let rib = self.section_at(at).rigidity_n_m2;
+            add(matrix, &grid.on_middle(at, 2), 0.5 * weight * rib);
+            // The slope square to the slanting edge, over the length of that edge.
+            let half = grid.half_at(at);
+            let held = firm(edges.sides_n, self.rigidity_at(at).across, half);
+            let by = on_slant * on_slant.sqrt() / (half * half);
+            add(matrix, &grid.on_side(at), weight * held * by);
+        }
+        for upper in [false, true] {
+            let at = if upper { grid.length_m } else { 0.0 };
+            let (stiff, half) = (self.rigidity_at(at), grid.half_at(at));
+            let held = firm(edges.ends_n, stiff.across.max(stiff.along), half);
+            for (place, weight) in grid.across() {
+                add(matrix, &grid.on_end(place, upper), weight * held * half);
+            }
+        }
+    }
+
+    fn rigidity_at(&self, y: f64) -> Rigidity {
+        self.sheet.rigidity(between(self.thickness, y / self.length.to_m()))
+    }
+
+    /// Rib and strip at a place of the middle line, from the lower end.
+    pub fn section(&self, at: Length) -> RibSection {
+        self.section_at(at.to_m())
+    }
+
+    fn section_at(&self, y: f64) -> RibSection {
+        let thickness = between(self.thickness, y / self.length.to_m());
+        self.rib.section(Length::from_m(thickness), self.sheet.along)
+    }
+
+    fn state(&self, grid: &Grid, rises: &[f64], at: f64) -> PlateState {
+        let at = at.clamp(0.0, grid.length_m);
+        let stiff = self.rigidity_at(at);
+        // Bends are nearest to the truth inside a patch; from there they are carried on to its edge.
+        let bend = |at_side: bool| {
+            let mut bent = [0.0; 2];
+            for (from_edge, weight) in INWARD {
+                let across =
+                    if at_side { 1.0 - from_edge * grid.step() } else { from_edge * grid.step() };
+                let patch = grid.beside(at, across);
+                let bends = grid.bends(patch, (across, at));
+                for (freedom, parts) in Grid::freedoms(patch).iter().zip(bends) {
+                    bent[0] += weight * parts[0] * rises[*freedom];
+                    bent[1] += weight * parts[1] * rises[*freedom];
+                }
+            }
+            bent
+        };
+        let (middle, side) = (bend(false), bend(true));
+        let sum = grid.on_middle(at, 0);
+        let parts = sum.freedoms.iter().zip(sum.parts);
+        let rise_m: f64 = parts.map(|(freedom, part)| part * rises[*freedom]).sum();
+        PlateState {
+            rise: Length::from_m(rise_m),
+            middle_n_m_per_m: -(stiff.across * middle[0] + stiff.both * middle[1]),
+            edge_n_m_per_m: -(stiff.across * side[0] + stiff.both * side[1]),
+            along_n_m_per_m: -(stiff.along * middle[1] + stiff.both * middle[0]),
+            rib_n_m: -self.section_at(at).rigidity_n_m2 * middle[1],
+        }
+    }
+}
+
+/// What an edge holds as a number: one that cannot turn is ten million times as stiff as the board beside it.
+fn firm(held_n: f64, rigidity: f64, half_m: f64) -> f64 {
+    if held_n.is_infinite() { 1e7 * rigidity / half_m } else { held_n }
+}
+
+/// Adds the square of a sum of unknowns, so many times.
+fn add(matrix: &mut Banded, sum: &Sum, times: f64) {
+    for (one, part) in sum.freedoms.iter().zip(sum.parts) {
+        for (other, counted) in sum.freedoms.iter().zip(sum.parts) {
+            matrix.add(*one, *other, times * part * counted);
+        }
+    }
+}
