@@ -22,7 +22,7 @@ pub enum NamingError {
     Long { what: &'static str, most: usize, got: usize },
     /// Would read as something else in a cell.
     #[error(
-        "the key must read as one word of a make-up, got \"{got}\" (leave out signs and sizes)"
+        "the short name must read as one word of a make-up, got \"{got}\" (leave out signs and sizes)"
     )]
     Cell { got: String },
     /// Means another material already.
@@ -53,7 +53,7 @@ pub fn is_built_in(key: &str) -> bool {
 ///
 /// When it is empty, too long, would not read as a material in a cell, or means another material.
 pub fn free_key(design: &Design, text: &str) -> Result<String, NamingError> {
-    let what = "key";
+    let what = "short name";
     let key = text.split_whitespace().collect::<Vec<_>>().join(" ");
     let got = key.chars().count();
     if got > LONGEST_KEY {
@@ -229,7 +229,7 @@ mod tests {
     fn a_key_must_be_free_and_read_as_a_material() {
         let design = design();
         for (key, expected) in [
-            ("", "the key is missing"),
+            ("", "the short name is missing"),
             ("nylon", "already means Nylon monofilament"),
             ("Catgut", "already means"),
             ("MY  gut", "already means"),

@@ -194,6 +194,35 @@ async fn a_material_of_ones_own_is_weighed_used_and_sent() {
     browser.check_requests(&site.origin()).await;
 }
 
+/// 12.3 g on 10 m of 1.02 mm are 12.3e-3/(10 π/4 · 1.02²e-6) = 1505 kg/m³.
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_new_material_begins_on_the_balance() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.click("#materials").await;
+    browser.click(".new-material > summary").await;
+    browser.fill(".new-material > fieldset > label:nth-of-type(1) input", "horsehair").await;
+    browser.click(".new-material .trial > summary").await;
+    let reading =
+        |place: usize| format!(".new-material .trial-fields label:nth-child({place}) input");
+    for (place, text) in [(1, "10 m"), (2, "12.3"), (3, "1.02 mm")] {
+        browser.fill(&reading(place), text).await;
+    }
+    browser.click(".new-material .trial .window-actions button").await;
+    browser.click(".new-material > fieldset > button").await;
+    let there = "return document.querySelector('.material-form h3').innerText === 'horsehair'";
+    browser.until(there, "the new material").await;
+    let density = browser.ask("return document.querySelector('.fact input').value").await;
+    let density: f64 = density.as_str().and_then(|text| text.parse().ok()).expect("a density");
+    assert!((density - 1505.3).abs() < 0.1, "{density}");
+    let fact = browser.text(".fact:nth-child(1)").await;
+    assert!(fact.contains("weighed: 12.3"), "{fact}");
+    close(&browser).await;
+    browser.check_console().await;
+}
+
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {

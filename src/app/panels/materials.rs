@@ -11,7 +11,7 @@ use leptos::prelude::*;
 use self::desk::{Desk, ListedMaterial};
 use self::facts::fact_row;
 use self::naming::{Naming, NewMaterial};
-use self::tests_of::trial_form;
+use self::tests_of::{trial_form, uses as uses_of};
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part, while_so, words};
@@ -60,7 +60,7 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
                         {Property::ALL.map(|property| fact_row(desk, property)).collect_view()}
                     </div>
                     <p class="hint">"An empty field means not known: what follows from it is then not known either. A table has a row for each diameter, such as 0.50 310."</p>
-                    {Trial::ALL.map(|trial| trial_form(desk, trial)).collect_view()}
+                    {Trial::ALL.map(|trial| trial_form(store, trial, uses_of(desk, trial))).collect_view()}
                 </div>
             </div>
         </Window>

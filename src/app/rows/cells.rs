@@ -180,7 +180,7 @@ mod tests {
                         let held = cell_text(string, column);
                         match column {
                             Column::Length => {
-                                assert_eq!(typed::length(&stored), typed::length(&held))
+                                assert_eq!(typed::length(&stored), typed::length(&held));
                             }
                             Column::Gauge if held.is_empty() => assert_eq!(stored, ""),
                             Column::Gauge => assert_eq!(typed::gauge(&stored), typed::gauge(&held)),

@@ -299,7 +299,7 @@ impl Desk {
                 None if *place == 0 => {
                     free_name(design, key, &text).is_err().then(|| "name".to_owned())?
                 }
-                None => (text.trim() != key).then(|| "new key".to_owned())?,
+                None => (text.trim() != key).then(|| "new short name".to_owned())?,
             };
             Some(format!("{what} of {}", spec.name))
         })

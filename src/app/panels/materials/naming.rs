@@ -4,6 +4,7 @@ use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 use super::desk::Desk;
+use super::tests_of::{Use, trial_form};
 use crate::app::rows::sentence;
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
@@ -12,6 +13,7 @@ use crate::design::document::{ClassSpec, MaterialSpec};
 use crate::design::edit::Edit;
 use crate::design::material_edit::{copy, free_key, free_name, is_built_in};
 use crate::design::material_facts::{CLASSES, Property};
+use crate::design::trial::{Outcome, Trial};
 
 fn classes() -> Vec<(String, String)> {
     CLASSES.map(|(_, key, words)| (key.to_owned(), words.to_owned())).to_vec()
@@ -101,7 +103,10 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
                 desk.carry(&spec.key, &to);
                 desk.choose(to.clone());
             }
-            desk.tell(renamed, &format!("{} now has the key {to}; its strings follow.", spec.name));
+            desk.tell(
+                renamed,
+                &format!("{} is now {to} in the chart; its strings follow.", spec.name),
+            );
         });
     };
     let copy_it = move || {
@@ -131,14 +136,14 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
                 }.into_any(),
             )}
             <div on:keydown=own_undo>
-                <TextField label="Key (what a cell of the chart shows)" value=key on_input=set_key/>
+                <TextField label="Short name (what a cell of the chart shows)" value=key on_input=set_key/>
             </div>
             <p class="window-actions">
                 {while_so(
                     move || own.get(),
-                    move || button("tool", "", "", "Give this key", rename),
+                    move || button("tool", "", "", "Rename", rename),
                 )}
-                {button("tool", "", "", "Copy under this key", copy_it)}
+                {button("tool", "", "", "Copy under this short name", copy_it)}
             </p>
             <p class="wrong" role="alert">
                 {words(move || name_error.get().map(|error| sentence(&error.to_string())).unwrap_or_default())}
@@ -147,7 +152,7 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
         </div>
         {while_so(
             move || !own.get(),
-            || view! { <p class="hint">"A built-in material keeps its key, its name and its kind. Write another key and copy it, to have one of your own."</p> }.into_any(),
+            || view! { <p class="hint">"A built-in material keeps its names and its kind. To have one of your own, write another short name and copy it."</p> }.into_any(),
         )}
     }
 }
@@ -158,6 +163,7 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
     let store = desk.store;
     let class = RwSignal::new(class_key(ClassSpec::default()));
     let wrong = RwSignal::new(String::new());
+    let weighed = RwSignal::new(None::<Outcome>);
     let field = move |place: usize, label: &'static str, hint: &'static str| {
         let value = Signal::derive(move || desk.new.with(|new| new[place].clone()));
         let on_input = move |text| {
@@ -174,7 +180,17 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
             free_name(design, &key, &name).map_err(|error| error.to_string())?;
             let class = class_of(&class.get_untracked());
             let blank = MaterialSpec { key, name, class, ..MaterialSpec::default() };
-            let with = Property::Density.typed(&blank, [&density, ""], Some(""));
+            // A figure from weighing says so, as long as nobody typed another one over it.
+            let weighed = weighed.get_untracked().filter(|outcome| outcome.text == density);
+            let source = weighed.as_ref().map_or("", |outcome| &outcome.source);
+            let off = weighed.as_ref().and_then(|outcome| outcome.off_percent.as_deref());
+            let with = Property::Density.typed(&blank, [&density, ""], Some(source));
+            let with = match (with, off) {
+                (Ok(spec), Some(off)) => {
+                    Property::DensitySpread.typed(&spec, [off, ""], Some(source))
+                }
+                (with, _) => with,
+            };
             with.map_err(|error| error.to_string())
         })
     };
@@ -184,20 +200,29 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
             let added = store.change(&Edit::Material(material));
             if added.is_ok() {
                 desk.new.set(Default::default());
+                weighed.set(None);
                 desk.choose(key);
             }
             desk.tell(added, &format!("Added {name}."));
         }
         Err(error) => wrong.set(sentence(&error)),
     };
+    let weigh = Use {
+        words: "Use as its density".to_owned(),
+        take: Callback::new(move |outcome: Outcome| {
+            desk.new.update(|new| new[2].clone_from(&outcome.text));
+            weighed.set(Some(outcome));
+        }),
+    };
     view! {
         <details class="new-material">
             <summary>"New material"</summary>
             <fieldset aria-label="New material" on:keydown=own_undo>
-                {field(0, "Key, a short word", "horsehair")}
-                {field(1, "Name", "")}
+                {field(0, "Short name, for the chart", "horsehair")}
+                {field(1, "Full name", "")}
                 <Choice label="Kind" choices=classes() value=class on_change=move |key| class.set(key)/>
                 {field(2, "Density, kg/m³", "1320")}
+                {trial_form(store, Trial::Weighing, vec![weigh])}
                 <p class="wrong" role="alert">{words(move || wrong.get())}</p>
                 {button("tool", "", "", "Add", add)}
             </fieldset>

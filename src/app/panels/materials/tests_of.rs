@@ -5,27 +5,54 @@ use leptos::prelude::*;
 use super::desk::Desk;
 use super::naming::own_undo;
 use crate::app::rows::sentence;
+use crate::app::store::Store;
 use crate::app::widgets::fields::TextField;
 use crate::design::letters::small;
 use crate::design::material_facts::Property;
-use crate::design::trial::Trial;
+use crate::design::trial::{Outcome, Trial};
+
+/// What may be done with the outcome of a test.
+pub(super) struct Use {
+    /// The words of its button.
+    pub(super) words: String,
+    /// Takes the outcome.
+    pub(super) take: Callback<Outcome>,
+}
+
+/// What may be done with the outcome of a test for the material in the form.
+pub(super) fn uses(desk: Desk, trial: Trial) -> Vec<Use> {
+    let take = move |property: Property| {
+        Callback::new(move |outcome: Outcome| {
+            desk.take(property, &outcome.text, &outcome.source);
+            // How far it may be off belongs to it.
+            if let (Property::Density, Some(percent)) = (property, &outcome.off_percent) {
+                desk.take(Property::DensitySpread, percent, &outcome.source);
+            }
+        })
+    };
+    let of = |property: &Property| Use {
+        words: format!("Use as {}", small(property.label())),
+        take: take(*property),
+    };
+    trial.gives().iter().map(of).collect()
+}
 
 /// The form of a test.
-pub(super) fn trial_form(desk: Desk, trial: Trial) -> AnyView {
+pub(super) fn trial_form(store: Store, trial: Trial, uses: Vec<Use>) -> AnyView {
     let asked = trial.asked();
     let usual = |(label, example): &(&str, &str)| {
         if label.starts_with('±') { (*example).to_owned() } else { String::new() }
     };
     let readings = RwSignal::new(asked.iter().map(usual).collect::<Vec<_>>());
     let outcome = Memo::new(move |_| {
-        let units = desk.store.design.with(|design| design.units);
+        let units = store.design.with(|design| design.units);
         readings.with(|texts| {
             let given = asked.iter().zip(texts).filter(|(asked, _)| !asked.0.starts_with('±'));
             let begun = given.into_iter().any(|(_, text)| !text.trim().is_empty());
             begun.then(|| trial.outcome(texts, &units))
         })
     });
-    let units = desk.store.design.with_untracked(|design| design.units);
+    let units = store.design.with_untracked(|design| design.units);
     let fields = asked.iter().enumerate().map(|(place, (_, example))| {
         let value = Signal::derive(move || readings.with(|texts| texts[place].clone()));
         let on_input = move |text| readings.update(|texts| texts[place] = text);
@@ -33,19 +60,13 @@ pub(super) fn trial_form(desk: Desk, trial: Trial) -> AnyView {
         view! { <TextField label=label value=value on_input=on_input hint=*example/> }
     });
     let fields = fields.collect_view();
-    let uses = trial.gives().iter().map(|property| {
-        let property = *property;
+    let uses = uses.into_iter().map(|Use { words, take }| {
         let take = move |_| {
             if let Some(Ok(outcome)) = outcome.get_untracked() {
-                desk.take(property, &outcome.text, &outcome.source);
-                // How far it may be off belongs to it.
-                if let (Property::Density, Some(percent)) = (property, &outcome.off_percent) {
-                    desk.take(Property::DensitySpread, percent, &outcome.source);
-                }
+                take.run(outcome);
             }
         };
         let off = move || outcome.with(|outcome| !matches!(outcome, Some(Ok(_))));
-        let words = format!("Use as {}", small(property.label()));
         view! { <button type="button" class="tool" disabled=off on:click=take>{words}</button> }
     });
     let uses = uses.collect_view();
