@@ -178,6 +178,8 @@ impl Both {
     fn take(&mut self, outcome: &Outcome) {
         self.stock.extend(outcome.stock().iter().cloned());
         self.now = State::of(outcome.preview.clone());
+        // What a round leaves behind of the one before goes, as the edit knows only what was and what is.
+        self.now.design.stock = self.edit(None).apply(&self.before.design).stock;
     }
 
     fn lengths(&mut self) {

@@ -103,7 +103,7 @@ pub fn starting_list() -> StockList {
         .map(|(core, wire)| format!("steel {} + silk 0.10 + bronze {}", size(*core), size(*wire)));
     let pedal = PEDAL_BRONZE_ON_STEEL
         .iter()
-        .map(|(core, wire)| format!("steel {} + silk 0.12 + bronze {}", size(*core), size(*wire)));
+        .map(|(core, wire)| format!("steel {} + silk 0.15 + bronze {}", size(*core), size(*wire)));
     let bronze = bronze.chain(pedal);
     let mut list = StockList {
         name: "Usual gauges".to_owned(),
