@@ -4,7 +4,7 @@
 use super::decimal::decimal;
 use super::letters::small;
 use super::number::{plain, take_number, take_unit};
-use super::typed::{TypedError, cut};
+use super::unusable::{TypedError, cut};
 use crate::engine::units::{Length, LinearDensity, Mass, Stress};
 
 /// The names of a unit, and what a number of it is in the unit of the limits.

@@ -48,5 +48,6 @@ pub mod table;
 pub mod targets;
 pub mod trial;
 pub mod typed;
+mod unusable;
 pub mod wood_facts;
 mod writing;

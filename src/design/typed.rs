@@ -4,13 +4,12 @@
 //! `24-1/8`, `24⅛`), feet with inches, the signs of print and thin spaces between thousands are
 //! read. What cannot be used says why, and where another unit would make sense of it, which.
 
-use thiserror::Error;
-
 use super::document::GaugeUnit;
 use super::measure::{GAUGES, LENGTHS, MASSES_G_PER_M, Measure};
 use super::number::{is_bare, plain, take_number};
+pub use super::unusable::{TypedError, cut};
 use crate::engine::construction::{DIAMETER_MM, WEIGHED_G_PER_M};
-use crate::engine::pitch::{Note, NoteError};
+use crate::engine::pitch::Note;
 use crate::engine::units::{Force, Frequency, Length, LinearDensity};
 
 /// The shortest and the longest vibrating length, in millimetres.
@@ -21,39 +20,6 @@ pub const BARE_END_MM: (f64, f64) = (0.0, 300.0);
 pub const FREQUENCY_HZ: (f64, f64) = (10.0, 8_000.0);
 /// The least and the greatest breaking load, in newtons.
 pub const LOAD_N: (f64, f64) = (0.1, 100_000.0);
-/// How much of a typed text a message repeats, in characters.
-const REPEATED: usize = 40;
-
-/// Why a typed text cannot be used.
-#[derive(Clone, Debug, PartialEq, Error)]
-#[non_exhaustive]
-pub enum TypedError {
-    /// Nothing there.
-    #[error("the {what} is missing (write it like {example})")]
-    Empty { what: &'static str, example: &'static str },
-    /// No number, or a unit that is not known.
-    #[error(
-        "the {what} must be a number with a unit or none, got \"{got}\" (write it like {example})"
-    )]
-    Unreadable { what: &'static str, example: &'static str, got: String },
-    /// A number out of reach.
-    #[error("the {what} must be from {least} to {most}{}{unit}, got \"{got}\"{hint}", gap(.unit))]
-    Range {
-        what: &'static str,
-        least: f64,
-        most: f64,
-        unit: &'static str,
-        got: String,
-        /// Empty, or in brackets what may have been meant.
-        hint: String,
-    },
-    /// No note.
-    #[error(transparent)]
-    Note(#[from] NoteError),
-    /// A number where a note should be.
-    #[error("a note begins with a letter from A to G, got \"{got}\" (for a pitch write {got} Hz)")]
-    NoteNumber { got: String },
-}
 
 /// What a pitch cell says.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -218,22 +184,6 @@ pub fn gauge_kept(text: &str, unit: GaugeUnit) -> String {
 /// A size with a decimal point instead of a comma, and the signs of print made plain.
 pub fn with_point(text: &str) -> String {
     plain(text).into_owned()
-}
-
-/// The beginning of a text, as a message repeats it.
-pub fn cut(text: &str) -> String {
-    let mut letters = text.trim().chars();
-    let mut start: String =
-        letters.by_ref().take(REPEATED).map(|c| if c.is_control() { ' ' } else { c }).collect();
-    if letters.next().is_some() {
-        start.push('…');
-    }
-    start
-}
-
-/// The blank before a unit, where there is one.
-fn gap(unit: &str) -> &'static str {
-    if unit.is_empty() { "" } else { " " }
 }
 
 #[cfg(test)]
