@@ -215,6 +215,14 @@ pub fn when_empty(setting: Setting, design: &Design) -> String {
     let number = match setting {
         Setting::ThickestPlain => display::decimals(usual.thickest_plain_mm, 2),
         Setting::LeastShare => display::percent(usual.least_share_percent),
+        Setting::MostShare if usual.most_soft_share_percent < usual.most_share_percent => {
+            let [metal, soft] = [usual.most_share_percent, usual.most_soft_share_percent];
+            return format!(
+                "{}, gut and plastics {}",
+                display::percent(metal),
+                display::percent(soft)
+            );
+        }
         Setting::MostShare => display::percent(usual.most_share_percent),
         Setting::MostJump => display::percent(usual.jump_percent),
         Setting::MostTotal => return "any".to_owned(),

@@ -336,7 +336,7 @@ fn titles<DB: DrawingBackend>(pen: &Pen<'_, DB>, panel: &Panel, plot: &Plot) -> 
         let at = (plot.left + title * s, y + 1.0 * s);
         pen.word(&panel.band_words, at, Anchor::TopLeft, pen.palette.faint)?;
     }
-    if panel.points.is_empty() {
+    if panel.points.is_empty() && panel.ghost.is_empty() {
         let middle = ((plot.left + plot.right) / 2.0, (plot.top + plot.bottom) / 2.0);
         pen.word("No string has this figure yet", middle, Anchor::Centre, pen.palette.faint)?;
     }
