@@ -39,6 +39,8 @@ pub(in crate::design) const TENSION: Words = Words {
          sound a little higher.",
         "The pull is the same along the whole string: friction at the bridge pin is left out.",
         CORE_ALONE,
+        "Bare core at the ends of a wound string is left out of the pull: with 6 and 4.5 % of the length bare, the \
+         string sounds up to 1.6 cents above its note at this pull.",
         "The mass per metre is that of the string before it is stretched. For nylon and gut that is 1 to 4 % \
          more than at pitch, and so is the pull.",
     ],
