@@ -2,7 +2,7 @@
 //! strings, and the soundboard.
 //!
 //! In order, each using those before it: `section`, `duration`, `wood` with `plywood`, `column`, `strip`,
-//! `banded`, `plate`, `frame`, and `verdict`, which sets stresses against what may be allowed.
+//! `banded`, `space`, `plate`, `frame`, and `verdict`, which sets stresses against what may be allowed.
 //!
 //! These are the formulas of beams and columns on sound, dry, straight-grained wood. They see no knot, no
 //! drilled hole, no glue line and no shock, and so they compare designs; they do not prove that a frame is
@@ -15,6 +15,7 @@ pub mod frame;
 pub mod plate;
 pub mod plywood;
 pub mod section;
+pub mod space;
 pub mod strip;
 pub mod verdict;
 pub mod wood;
