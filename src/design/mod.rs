@@ -23,6 +23,7 @@ pub mod figures;
 pub mod gaps;
 pub mod heading;
 pub mod history;
+mod json;
 pub mod keys;
 pub mod letters;
 pub mod library;
