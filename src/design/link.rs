@@ -16,9 +16,9 @@ use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_with_limit};
 use thiserror::Error;
 
 use super::document::{Design, MaterialSpec};
-use super::json::parse;
 use super::library;
 use super::persist::{self, CheckError, MOST_MATERIALS, ReadError, check};
+use super::reading::parse;
 use super::sum::crc_32;
 use super::writing::json_text;
 

@@ -23,7 +23,6 @@ pub mod figures;
 pub mod gaps;
 pub mod heading;
 pub mod history;
-mod json;
 pub mod keys;
 pub mod letters;
 pub mod library;

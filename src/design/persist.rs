@@ -20,11 +20,10 @@ pub use self::check::{
 };
 pub(crate) use self::layout::readable;
 use super::document::Design;
-use super::json::{NoJson, parse, parse_first};
 use super::library::{complete, embed};
 pub use super::migrate::VERSION;
 use super::migrate::lift;
-use super::reading::taken;
+use super::reading::{parse, parse_first, taken};
 use super::writing::json_text;
 
 /// The longest text that is read, in bytes. A harp of 150 strings takes a hundredth of it.
@@ -156,14 +155,16 @@ fn version(document: &Map<String, Value>) -> Result<usize, ReadError> {
     }
 }
 
-fn unreadable(error: NoJson) -> ReadError {
-    if error.cut_off {
-        return ReadError::CutOff { line: error.line };
+#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
+fn unreadable(error: serde_json::Error) -> ReadError {
+    if error.is_eof() {
+        return ReadError::CutOff { line: error.line() };
     }
     // The message may quote what it found, however long that is.
-    let what = match error.what.char_indices().nth(300) {
-        Some((end, _)) => format!("{} …, at line {}", &error.what[..end], error.line),
-        None => error.what,
+    let message = error.to_string();
+    let what = match message.char_indices().nth(300) {
+        Some((end, _)) => format!("{} … at line {}", &message[..end], error.line()),
+        None => message,
     };
     ReadError::Unreadable { what }
 }

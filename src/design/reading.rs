@@ -1,6 +1,6 @@
 //! From JSON into the types of the document.
 //!
-//! A text becomes a [`Value`] in [`parse`](super::json::parse), the only parser in the program; then [`Json`] takes what a value holds
+//! A text becomes a [`Value`] in [`parse`], the only parser in the program; then [`Json`] takes what a value holds
 //! into what is there already, so that a field that is missing keeps its usual value. A type lists its fields in
 //! `fields!` or its words in `words!`, and loops that all types share do the rest, here and in
 //! [`writing`](super::writing): readers that serde derives for each type made the first screen 24 kB larger, packed.
@@ -8,7 +8,8 @@
 use std::fmt;
 use std::sync::Arc;
 
-use serde_json::Value;
+use serde::de::{Deserialize, Deserializer, Error, MapAccess, SeqAccess, Visitor};
+use serde_json::{Map, Value};
 
 use super::writing::{give_fields, give_list, give_number, give_text};
 
@@ -361,5 +362,85 @@ fn take_pair(json: &mut Value, a: &mut dyn Json, b: &mut dyn Json) -> Result<(),
         }
         Some(parts) => Err(Wrong::new("a list of two", &format!("a list of {}", parts.len()))),
         None => Err(Wrong::new("a list of two", kind(json))),
+    }
+}
+
+/// The JSON that a text is.
+///
+/// # Errors
+///
+/// When it is none, holds a field twice, or is nested too deeply.
+pub(crate) fn parse(text: &str) -> Result<Value, serde_json::Error> {
+    serde_json::from_str(text).map(|Single(value)| value)
+}
+
+/// The JSON that a text begins with, whatever follows.
+pub(crate) fn parse_first(text: &str) -> Option<Value> {
+    let mut reader = serde_json::Deserializer::from_str(text);
+    Single::deserialize(&mut reader).ok().map(|Single(value)| value)
+}
+
+/// A value no part of which has a field twice; a [`Value`] would take the last in silence.
+struct Single(Value);
+
+impl<'de> Deserialize<'de> for Single {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        from.deserialize_any(Parts).map(Self)
+    }
+}
+
+struct Parts;
+
+impl<'de> Visitor<'de> for Parts {
+    type Value = Value;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("JSON")
+    }
+
+    fn visit_unit<E>(self) -> Result<Value, E> {
+        Ok(Value::Null)
+    }
+
+    fn visit_bool<E>(self, given: bool) -> Result<Value, E> {
+        Ok(given.into())
+    }
+
+    fn visit_u64<E>(self, number: u64) -> Result<Value, E> {
+        Ok(number.into())
+    }
+
+    fn visit_i64<E>(self, number: i64) -> Result<Value, E> {
+        Ok(number.into())
+    }
+
+    fn visit_f64<E>(self, number: f64) -> Result<Value, E> {
+        Ok(number.into())
+    }
+
+    fn visit_str<E>(self, text: &str) -> Result<Value, E> {
+        Ok(text.into())
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut given: A) -> Result<Value, A::Error> {
+        let mut parts = Vec::new();
+        while let Some(Single(part)) = given.next_element()? {
+            parts.push(part);
+        }
+        Ok(Value::Array(parts))
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut given: A) -> Result<Value, A::Error> {
+        let mut fields = Map::new();
+        while let Some(name) = given.next_key::<String>()? {
+            if fields.contains_key(&name) {
+                return Err(A::Error::custom(
+                    ["the field \"", &name, "\" is there twice"].concat(),
+                ));
+            }
+            let Single(value) = given.next_value()?;
+            fields.insert(name, value);
+        }
+        Ok(Value::Object(fields))
     }
 }

@@ -5,9 +5,8 @@ use serde_json::{Map, Value};
 
 use super::{LIBRARY_REVISION, built_in_at};
 use crate::design::document::{Design, MOST_STRINGS};
-use crate::design::json::parse;
 use crate::design::persist::MOST_VERSIONS;
-use crate::design::reading::Json;
+use crate::design::reading::{Json, parse};
 use crate::design::writing::json_text;
 
 /// Between the cells of a column: a character that no cell holds and JSON writes as it is.

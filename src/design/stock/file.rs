@@ -5,14 +5,13 @@ use serde_json::Value;
 use thiserror::Error;
 
 use crate::design::document::{LONGEST_CELL, LONGEST_TEXT, MaterialSpec, StockItem};
-use crate::design::json::parse;
 use crate::design::letters::small;
 use crate::design::library::{MaterialError, material_of, sources_mut, sources_of};
 use crate::design::make_up_text;
 use crate::design::persist::{
     CheckError, MOST_MATERIALS, check_item, readable, tidy_item, tidy_text,
 };
-use crate::design::reading::{fields, taken};
+use crate::design::reading::{fields, parse, taken};
 use crate::design::sum::crc_32;
 use crate::design::writing::json_text;
 
@@ -127,7 +126,7 @@ pub fn read(text: &str) -> Result<StockList, StockError> {
         // The message may quote what it found, however long that is.
         StockError::Unreadable { what: error.to_string().chars().take(300).collect() }
     };
-    let mut document = parse(text).map_err(|error| unreadable(&error.what))?;
+    let mut document = parse(text).map_err(|error| unreadable(&error))?;
     match document.get(MARK).and_then(Value::as_u64) {
         Some(VERSION) => {}
         Some(found) if found > VERSION => return Err(StockError::TooNew { found }),
