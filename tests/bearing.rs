@@ -211,7 +211,7 @@ fn more_wood_is_never_used_up_farther() {
             let bearing = harp.bear();
             let frame = bearing.frame.as_ref().expect("a sample has a frame");
             let parts = Part::ALL.map(|part| frame.used(part).expect("limits"));
-            let board = bearing.board_worst().expect("a board").1.hinged_ratio.expect("a limit");
+            let board = bearing.board_worst().expect("a board").1.used().expect("a limit").1;
             let twist = frame.neck.twist_rad.expect("a modulus");
             let mut all: Vec<f64> =
                 parts.into_iter().flat_map(|(least, most)| [least, most]).collect();
@@ -240,7 +240,7 @@ fn the_frames_of_the_samples_bear_their_strings() {
             assert!(least < 1.0, "{} {part:?}: {least}", harp.key);
         }
         let (_, board) = bearing.board_worst().expect("a board");
-        let fixed = board.fixed_ratio.expect("a limit");
+        let (fixed, _) = board.used().expect("a limit");
         assert!(fixed < 1.05, "{} board: {fixed}", harp.key);
         assert_eq!(bearing.left_out, 0);
     }

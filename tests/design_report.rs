@@ -137,7 +137,7 @@ fn a_report_says_everything_about_the_harp() {
                 "[Curves across the compass: Vibrating length",
                 "[Drawing of the harp from the side]",
                 "Loads, estimated",
-                "Board, as a strip | ",
+                "Board with its string rib | ",
                 "Forces, estimated",
                 "Taken for granted of the frame",
                 "Findings",

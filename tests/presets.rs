@@ -219,7 +219,7 @@ fn the_frame_of_a_new_harp_bears_its_strings() {
             assert!(most <= 0.9, "{measures}: {part:?} {most}");
         }
         let (_, cut) = bearing.board_worst().expect("a board");
-        assert!(cut.hinged_ratio.expect("a limit") < 0.99, "{measures}");
+        assert!(cut.used().expect("a limit").1 < 0.99, "{measures}");
     }
 }
 

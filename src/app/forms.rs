@@ -158,6 +158,17 @@ pub static BOARD: [Entry; 4] = [
     Number(Setting::TrebleThickness),
 ];
 
+/// The string rib, below its wood.
+pub static RIB: [Entry; 5] = [
+    Number(Setting::RibWidth),
+    Number(Setting::RibHeight),
+    Number(Setting::StripWidth),
+    Number(Setting::StripHeight),
+    Hint(
+        "The rib inside runs along the strings, and the strip lies over it outside; both are glued on, with their grain along. 0 for what there is none of.",
+    ),
+];
+
 /// Where the harp is kept.
 pub static STANDS: Group = Group {
     legend: "Where it stands",
@@ -245,7 +256,7 @@ mod tests {
     fn every_setting_stands_in_one_form() {
         let groups = INSTRUMENT.as_flattened().iter().chain([&STRINGS, &AROUND, &STANDS]);
         let mut entries: Vec<Entry> = groups.flat_map(|group| group.entries.to_vec()).collect();
-        entries.extend(NECK.iter().chain(&PILLAR).chain(&BOARD).chain(&DRILLS));
+        entries.extend(NECK.iter().chain(&PILLAR).chain(&BOARD).chain(&RIB).chain(&DRILLS));
         entries.extend(FAMILY.iter().chain(&LIMITS).chain(&SPARES));
         entries.extend(WEIGHTS.map(Number));
         entries.extend(ELSEWHERE.map(Number));

@@ -140,8 +140,13 @@ const fn mend(aspect: Aspect) -> &'static str {
     }
 }
 
-const BOARD_MEND: &str = "Make the board thicker or narrower, or count on a stiff string rib and bars: they carry a share that is \
-     left out here.";
+const BOARD_MEND: &str = "Make the board thicker or narrower, or give it a stiffer string rib.";
+const RIB_MEND: &str = "Make the string rib wider or higher, or the board thicker.";
+
+/// What the board is called.
+pub const fn board_name(cut: &BoardCut) -> &'static str {
+    if cut.has_rib { "Board with its string rib" } else { "Board without a string rib" }
+}
 
 /// What a part is called.
 pub const fn part_name(part: Part) -> &'static str {
@@ -176,9 +181,9 @@ pub fn verdicts(
     }
     let board = bearing.board_worst();
     if let Some((place, cut)) = board {
-        let ratio = cut.fixed_ratio.zip(cut.hinged_ratio);
         let why = self::board(cut, analysis.strings.get(place), units);
-        all.push(judged("Board, as a strip", ratio, why, Some(BOARD_MEND)));
+        let mend = if cut.rib_leads() { RIB_MEND } else { BOARD_MEND };
+        all.push(judged(board_name(cut), cut.used(), why, Some(mend)));
     }
     all
 }
@@ -310,19 +315,26 @@ fn board(
 ) -> String {
     let length = |length: Length| display::length_with_unit(length, units.length);
     let tenth = |length: Length| Length::from_mm((10.0 * length.to_mm()).round() / 10.0);
-    let (fixed, hinged) = (&cut.range.fixed, &cut.range.hinged);
+    let (fixed, hinged) = (&cut.fixed, &cut.hinged);
     let at = figures.map_or_else(String::new, |figures| {
-        format!(" at {}", display::string_name(figures).replacen('S', "s", 1))
+        format!("At {}", display::string_name(figures).replacen('S', "s", 1))
     });
+    let stresses = |one: Stress, other: Stress, limit: Option<Stress>| {
+        let (least, most) = if one < other { (one, other) } else { (other, one) };
+        let limit = limit.map_or_else(String::new, |limit| format!(" of {}", mpa(limit)));
+        format!("{} to {}{limit} MPa", mpa(least), mpa(most))
+    };
     let mut text = format!(
-        "A strip{at}, {} wide and {} thick: {} to {} MPa in bending, rising {} to {}",
+        "{at} it is {} wide and {} thick: {} in bending across",
         length(rounded(cut.width)),
         length(tenth(cut.thickness)),
-        mpa(fixed.stress),
-        mpa(hinged.stress),
-        length(tenth(fixed.rise)),
-        length(tenth(hinged.rise)),
+        stresses(fixed.stress, hinged.stress, cut.limit),
     );
+    if cut.has_rib {
+        let rib = stresses(fixed.rib_stress, hinged.rib_stress, cut.rib_limit);
+        text += &format!(", {rib} in its string rib");
+    }
+    text += &format!(", rising {} to {}", length(tenth(fixed.rise)), length(tenth(hinged.rise)));
     text += &if cut.creeps {
         format!(
             ", over the years {} to {}.",
@@ -332,7 +344,7 @@ fn board(
     } else {
         "; how far it creeps so is not known.".to_owned()
     };
-    text += " The lower figures hold for edges that cannot turn, the higher for edges that turn freely.";
+    text += " One end holds for edges that cannot turn, the other for edges that turn freely.";
     if cut.hangs() {
         text += " A rise beyond the thickness comes out too large.";
     }
@@ -490,9 +502,9 @@ mod tests {
         let board = words.last().expect("the board is judged last");
         assert_eq!(board.standing, Standing::Between);
         let state = verdict(&bearing);
-        let lead = format!("board (as a bare strip): {}, may be over", board.share);
+        let lead = format!("board with its string rib: {}, may be over", board.share);
         assert_eq!(state.short, format!("{lead}, estimated"));
-        assert!(state.full.contains("The board (as a bare strip) may be over it."), "{state:?}");
+        assert!(state.full.contains("The board with its string rib may be over it."), "{state:?}");
         for part in ["soundbox", "twist and sideways bending", "stiff joints"] {
             assert!(state.full.contains(part), "{part}: {state:?}");
         }

@@ -223,7 +223,7 @@ fn price_words(design: &Design, analysis: &Analysis) -> String {
 type InWords = (&'static str, fn(&Design) -> String);
 
 /// What of the settings is no plain number, in the order of the document.
-const WORDS: [InWords; 28] = [
+const WORDS: [InWords; 29] = [
     ("title", |d| d.title.clone()),
     ("maker", |d| d.maker.clone()),
     ("client", |d| d.client.clone()),
@@ -258,6 +258,7 @@ const WORDS: [InWords; 28] = [
     }),
     ("wood of the pillar", |d| d.geometry.pillar.wood.clone()),
     ("wood of the board", |d| d.geometry.board.wood.clone()),
+    ("wood of the string rib", |d| d.geometry.board.rib_wood.clone()),
     ("where the harp lives", |d| OneOf::Service.of(d).to_owned()),
     ("strings to choose from", |d| OneOf::Family.of(d).to_owned()),
     ("note from which strings are wound", |d| d.targets.wound_from.clone()),

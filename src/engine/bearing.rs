@@ -11,7 +11,7 @@ mod stages;
 
 use thiserror::Error;
 
-pub use self::board::{BoardCut, BoardParts};
+pub use self::board::{BoardCut, BoardParts, BoardState};
 pub use self::neck::{Cut, NeckBearing, NeckParts};
 pub use self::stages::{Order, Stage, some_stages, stages};
 use super::analysis::{Analysis, Harp, Known};
@@ -180,9 +180,8 @@ impl Bearing {
     pub fn board_worst(&self) -> Option<(usize, &BoardCut)> {
         let known = self.board.iter().enumerate();
         let mut known = known.filter_map(|(place, cut)| Some((place, cut.as_ref().ok()?)));
-        let size = |cut: &BoardCut| {
-            cut.hinged_ratio.unwrap_or_else(|| cut.range.hinged.stress.to_pa().abs())
-        };
+        let size =
+            |cut: &BoardCut| cut.used().map_or_else(|| cut.hinged.stress.to_pa(), |used| used.1);
         let first = known.next()?;
         Some(known.fold(first, |most, next| if size(next.1) > size(most.1) { next } else { most }))
     }
@@ -204,18 +203,29 @@ pub fn bear(
     geometry: &Geometry,
     build: &Build,
 ) -> Bearing {
-    let pulls: Vec<Pull> = pulls(band, analysis, geometry).into_iter().flatten().collect();
+    let (pulls, frame) = bear_frame(band, analysis, geometry, build);
     let size = |pull: &Pull| pull.x.to_n().hypot(pull.y.to_n());
-    let prepared = neck::Prepared::new(band, &build.neck);
-    let frame = prepared.and_then(|prepared| frame(&prepared, &pulls, build));
     Bearing {
         pull: Force::from_n(pulls.iter().map(size).sum()),
         lift: loads.lift,
         along: loads.along,
         left_out: loads.left_out,
         frame,
-        board: board::cuts(band, loads, &build.board),
+        board: board::cuts(band, loads, &build.board, geometry),
     }
+}
+
+/// The pulls on the neck, and what neck, pillar and joints bear of them.
+pub fn bear_frame(
+    band: &Band,
+    analysis: &Analysis,
+    geometry: &Geometry,
+    build: &Build,
+) -> (Vec<Pull>, Result<FrameBearing, BearingError>) {
+    let pulls: Vec<Pull> = pulls(band, analysis, geometry).into_iter().flatten().collect();
+    let prepared = neck::Prepared::new(band, &build.neck);
+    let frame = prepared.and_then(|prepared| frame(&prepared, &pulls, build));
+    (pulls, frame)
 }
 
 /// What the strings of a harp that is laid out do, and what its frame bears of them.

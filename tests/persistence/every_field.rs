@@ -217,6 +217,11 @@ fn shape() -> GeometrySpec {
             treble_thickness_mm: 3.0,
             wood: text("european-spruce"),
             plies: 5,
+            rib_width_mm: 28.0,
+            rib_height_mm: 9.0,
+            strip_width_mm: 18.0,
+            strip_height_mm: 3.5,
+            rib_wood: text("white-oak"),
         },
         drills: DrillsSpec {
             bridge_pin_mm: 3.5,

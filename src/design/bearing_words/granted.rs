@@ -55,9 +55,20 @@ pub fn assumptions(design: &Design) -> Vec<String> {
         "The neck has the sections that you gave, and even steps between them.".to_owned()
     });
     lines.push(
-        "The board is a strip from edge to edge with its grain across, without string rib and bars, which carry a share."
+        "The board is a plate with its grain across and upright rings. Width and thickness go evenly from string to string; \
+         bars are left out."
             .to_owned(),
     );
+    let board = &shape.board;
+    let area =
+        board.rib_width_mm * board.rib_height_mm + board.strip_width_mm * board.strip_height_mm;
+    if area > 0.0 {
+        lines.push(made_of("String rib", &board.rib_wood, None));
+        lines.push(
+            "String rib, board and the strip outside are glued along the middle and bend as one."
+                .to_owned(),
+        );
+    }
     lines.push(
         match shape.service {
             ServiceSpec::Heated => "The harp stands in heated rooms: that sets how far the board creeps.",

@@ -1,12 +1,12 @@
 //! The state of the frame: the one verdict that header, findings, loads and papers tell. It names the part that leads
 //! and how sure that is, and says what is not judged.
 
-use super::{Standing, part_name, percents, unjudged};
+use super::{Standing, board_name, part_name, percents, unjudged};
 use crate::design::letters::{capital, small};
 use crate::engine::bearing::{Bearing, Part};
 
 /// What no figure here looks at.
-const NEVER_JUDGED: &str = "soundbox, string rib and bars";
+const NEVER_JUDGED: &str = "soundbox, bars, the board's tension across its grain, its glue lines, its creep and the pull along it";
 
 /// What 100 % is. For sawn wood with a coefficient of variation of 16 % the factors are `1 − 1.645 · 0.16` for the
 /// weakest of twenty pieces, 0.6 for a lasting load and 1.3 for safety: `0.74 · 0.6/1.3 = 0.34`.
@@ -53,7 +53,7 @@ fn parts(bearing: &Bearing) -> Vec<(String, Share)> {
         all.extend(Part::ALL.map(|part| (small(part_name(part)), frame.used(part))));
     }
     if let Some((_, cut)) = bearing.board_worst() {
-        all.push(("board (as a bare strip)".to_owned(), cut.fixed_ratio.zip(cut.hinged_ratio)));
+        all.push((small(board_name(cut)), cut.used()));
     }
     all
 }
@@ -79,6 +79,9 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
                 _ => {}
             }
         }
+    }
+    if bearing.board_worst().is_some_and(|(_, cut)| cut.has_rib && cut.rib_limit.is_none()) {
+        all.push("string rib");
     }
     all.push(NEVER_JUDGED);
     all.join(", ")

@@ -225,6 +225,16 @@ pub struct BoardSpec {
     pub wood: String,
     /// Plies, where it is plywood.
     pub plies: u32,
+    /// Width of the string rib, across the board; 0 where there is none.
+    pub rib_width_mm: f64,
+    /// Height of the string rib, square to the board.
+    pub rib_height_mm: f64,
+    /// Width of the strip outside, over the rib; 0 where there is none.
+    pub strip_width_mm: f64,
+    /// Height of the strip outside.
+    pub strip_height_mm: f64,
+    /// Key of the wood of both.
+    pub rib_wood: String,
 }
 
 fields!(BoardSpec {
@@ -236,6 +246,11 @@ fields!(BoardSpec {
     treble_thickness_mm,
     wood,
     plies,
+    rib_width_mm,
+    rib_height_mm,
+    strip_width_mm,
+    strip_height_mm,
+    rib_wood,
 });
 
 /// What holes are drilled with; the tuning pins have their diameter among the allowances.
@@ -324,7 +339,8 @@ impl Default for PillarSpec {
 }
 
 impl Default for BoardSpec {
-    /// The lowest string 100 mm from the lower end: a book on making harps.
+    /// The lowest string 100 mm from the lower end: a book on making harps. No rib, as designs had before there was a
+    /// place for it.
     fn default() -> Self {
         Self {
             below_mm: 100.0,
@@ -335,6 +351,11 @@ impl Default for BoardSpec {
             treble_thickness_mm: 2.8,
             wood: "sitka-spruce".to_owned(),
             plies: 3,
+            rib_width_mm: 0.0,
+            rib_height_mm: 0.0,
+            strip_width_mm: 0.0,
+            strip_height_mm: 0.0,
+            rib_wood: "sugar-maple".to_owned(),
         }
     }
 }

@@ -45,9 +45,10 @@ symbols! {
     MODULUS = "E", "modulus for buckling", "GPa", |_| Some(hand()?.pillar.2.to_gpa());
     INERTIA = "I", "second moment of area over the thinner side of the pillar", "mm⁴", |_| Some(1e12 * hand()?.inertia_m4);
     PILLAR_LENGTH = "l", "length of the pillar", "mm", |_| Some(hand()?.pillar.1.to_mm());
-    BOARD_STRESS = "σ₁", "stress in the board with clamped edges", "MPa", |_| Some(hand()?.board.range.fixed.stress.to_mpa());
-    LIFT = "Q", "lift for each metre of rib", "N/m", |_| Some(hand()?.board.load.lift_n_per_m);
-    WIDTH = "w", "width of the board", "mm", |_| Some(hand()?.board.width.to_mm());
+    BOARD_STRESS = "σ₁", "stress in the board with clamped edges", "MPa", |_| Some(hand()?.board.fixed.stress.to_mpa());
+    BOARD_MOMENT = "m", "bending moment across the board for each metre along it", "N·m/m", |_| {
+        Some(hand()?.board.fixed.moment_n_m_per_m)
+    };
     THICKNESS = "t", "thickness of the board", "mm", |_| Some(hand()?.board.thickness.to_mm());
 
     ALLOWED = "R", "stress that may be allowed for good", "MPa", |_| maple(LoadTime::Permanent);
@@ -87,7 +88,7 @@ pub(super) const LOADS: Words = Words {
             "τ = 1.5 V/(b h) + T/(c₁ h b²)",
         ),
         ("pillar", "Pₑ = π² E I/l²"),
-        ("board with clamped edges; twice that with edges that turn", "σ₁ = 6 Q w/(8 t²)"),
+        ("board, whose moment is that of a plate", "σ₁ = 6 m/t²"),
     ],
     symbols: &[
         AXIAL,
@@ -114,8 +115,7 @@ pub(super) const LOADS: Words = Words {
         INERTIA,
         PILLAR_LENGTH,
         BOARD_STRESS,
-        LIFT,
-        WIDTH,
+        BOARD_MOMENT,
         THICKNESS,
     ],
     assumptions: &[
@@ -130,8 +130,9 @@ pub(super) const LOADS: Words = Words {
         "Shear and twist are added and held against the limit of shear. Standards allow more in twist.",
         "The pillar turns freely at both ends and is pushed beside its middle. The joints are looked at as faces of \
          wood, without the shape of tenons, dowels or bolts.",
-        "The board is a strip from edge to edge without string rib and bars. The truth lies between clamped edges and edges \
-         that turn.",
+        "The board is a plate that is stiff along its grain, from edge to edge, and soft across it, as wide and thick as you \
+         say, with string rib and strip glued on along the middle. It is cut into 96 patches on each side; on each the rise \
+         is a cubic both ways. The truth lies between clamped edges and edges that turn. Bars are left out.",
         "With part of the strings up, every string that is up is at pitch.",
     ],
     range: &[

@@ -230,7 +230,9 @@ pub fn tidy(design: &mut Design) {
     }
     targets::tidy_targets(&mut design.targets);
     let shape = &mut design.geometry;
-    for wood in [&mut shape.neck.wood, &mut shape.pillar.wood, &mut shape.board.wood] {
+    let board = &mut shape.board;
+    for wood in [&mut shape.neck.wood, &mut shape.pillar.wood, &mut board.wood, &mut board.rib_wood]
+    {
         tidy_text(wood, false);
     }
     for string in &mut design.strings {

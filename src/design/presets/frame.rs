@@ -1,19 +1,22 @@
 //! The frame of a new harp: wide and thick enough for its strings by the program's own estimate.
 //!
 //! Widths, spacing and the measures to begin with are those of the samples: common practice, no source. Thicknesses then
-//! follow from the estimate, so that no part bears more than is allowed, the board with hinged edges and without string rib
-//! and bars. A maker who counts on these makes the board thinner.
+//! follow from the estimate, so that no part bears more than is allowed, the board with hinged edges and without bars. A
+//! maker who counts on these, or on edges that hold, makes the board thinner.
 
 use super::kind::Kind;
 use crate::design::document::{Design, GapsSpec, MechanismKind};
-use crate::design::resolve::resolve;
-use crate::engine::analysis::analyse;
-use crate::engine::bearing::{Bearing, Part, borne};
-use crate::engine::geometry::lay_out;
+use crate::design::resolve::{Resolved, resolve};
+use crate::engine::analysis::{Analysis, Known, analyse};
+use crate::engine::bearing::{BearingError, BoardCut, FrameBearing, Part, bear_frame, borne};
+use crate::engine::geometry::{Band, lay_out};
 
 /// How far neck, pillar and joints of a new frame may be used up, and how far its board.
 const MOST_USED: f64 = 0.9;
 const MOST_USED_BOARD: f64 = 0.98;
+/// The thinnest board that a new harp has, in mm, and after how many rounds of looking it only grows.
+const LEAST_THICKNESS_MM: f64 = 2.0;
+const ROUNDS_TO_FIND: usize = 3;
 /// How often a measure grows before the frame is left as it is: far more often than any harp of a kind needs.
 const MOST_TRIES: usize = 40;
 
@@ -40,10 +43,15 @@ pub fn build(design: &mut Design, kind: &Kind) {
         design.allowances.after_length_mm = 60.0;
         design.allowances.knot_mm = 110.0;
     }
+    let board = &mut geometry.board;
+    // 27 by 9 mm for a lap harp, 31 by 11 mm for a floor harp, 32 by 12 mm for a pedal harp.
+    board.rib_width_mm = (21.0 + 0.0075 * longest_mm).round();
+    board.rib_height_mm = (6.0 + 0.004 * longest_mm).round();
+    board.strip_width_mm = board.rib_width_mm - 8.0;
+    board.strip_height_mm = 3.0;
     thicken_board(design);
     for _ in 0..MOST_TRIES {
-        let Some(bearing) = bearing(design) else { return };
-        let Ok(frame) = &bearing.frame else { return };
+        let Some(Ok(frame)) = frame(design) else { return };
         let over = |part: &Part| frame.used(*part).is_some_and(|used| used.1 > MOST_USED);
         let geometry = &mut design.geometry;
         match Part::ALL.iter().find(|part| over(part)) {
@@ -61,38 +69,55 @@ pub fn build(design: &mut Design, kind: &Kind) {
     }
 }
 
-/// Makes the board so thick, in half millimetres, that no string asks too much of it. The stress of a strip falls with
-/// the square of its thickness.
+/// Makes the board so thick, in half millimetres, that no string asks too much of it. The stress falls with the square of
+/// the thickness, more or less, so that a few rounds come close; then the board grows until it is thick enough.
 fn thicken_board(design: &mut Design) {
-    let Some(bearing) = bearing(design) else { return };
-    let needs: Vec<(f64, f64)> = bearing
-        .board
-        .iter()
-        .filter_map(|cut| {
+    for round in 0..MOST_TRIES {
+        let Some(cuts) = board(design) else { return };
+        let need = |cut: &Known<BoardCut>| {
             let cut = cut.as_ref().ok()?;
             let thickness_mm = cut.thickness.to_mm();
-            Some((thickness_mm, thickness_mm * (cut.hinged_ratio? / MOST_USED_BOARD).sqrt()))
-        })
-        .collect();
-    let (Some(top), Some(bottom)) = (needs.first(), needs.last()) else { return };
-    let (treble, bass) = (top.1, bottom.1);
-    let span = bottom.0 - top.0;
-    let mut most = 1.0_f64;
-    for (now, need) in &needs {
-        // The board tapers evenly, so what lies between the ends follows from them.
-        let share = if span.abs() > 0.0 { (now - top.0) / span } else { 0.0 };
-        most = most.max(need / (treble + share * (bass - treble)));
+            Some((thickness_mm, thickness_mm * (cut.used()?.1 / MOST_USED_BOARD).sqrt()))
+        };
+        let needs: Vec<(f64, f64)> = cuts.iter().filter_map(need).collect();
+        let (Some(top), Some(bottom)) = (needs.first(), needs.last()) else { return };
+        let board = &mut design.geometry.board;
+        if round >= ROUNDS_TO_FIND {
+            if needs.iter().all(|(now, need)| need <= now) {
+                return;
+            }
+            board.treble_thickness_mm += 0.5;
+            board.bass_thickness_mm += 0.5;
+            continue;
+        }
+        let (treble, bass) = (top.1, bottom.1);
+        let span = bottom.0 - top.0;
+        let mut most = 1.0_f64;
+        for (now, need) in &needs {
+            // The board tapers evenly, so what lies between the ends follows from them.
+            let share = if span.abs() > 0.0 { (now - top.0) / span } else { 0.0 };
+            most = most.max(need / (treble + share * (bass - treble)));
+        }
+        let halves = |mm: f64| (2.0 * mm * most).round() / 2.0;
+        board.treble_thickness_mm = halves(treble).max(LEAST_THICKNESS_MM);
+        board.bass_thickness_mm = halves(bass).max(LEAST_THICKNESS_MM);
     }
-    let halves = |mm: f64| (2.0 * mm * most).ceil() / 2.0;
-    design.geometry.board.treble_thickness_mm = halves(treble);
-    design.geometry.board.bass_thickness_mm = halves(bass);
 }
 
-fn bearing(design: &Design) -> Option<Bearing> {
+fn meant(design: &Design) -> Option<(Resolved, Analysis, Band)> {
     let resolved = resolve(design);
     let analysis = analyse(&resolved.harp);
     let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
-    (analysis.without_tension == 0).then(|| {
-        borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build).bearing
-    })
+    (analysis.without_tension == 0).then_some((resolved, analysis, band))
+}
+
+fn board(design: &Design) -> Option<Vec<Known<BoardCut>>> {
+    let (resolved, analysis, band) = meant(design)?;
+    let Resolved { harp, geometry, build, .. } = &resolved;
+    Some(borne(&band, harp, &analysis, geometry, build).bearing.board)
+}
+
+fn frame(design: &Design) -> Option<Result<FrameBearing, BearingError>> {
+    let (resolved, analysis, band) = meant(design)?;
+    Some(bear_frame(&band, &analysis, &resolved.geometry, &resolved.build).1)
 }

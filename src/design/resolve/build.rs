@@ -7,8 +7,9 @@ use crate::engine::bearing::{BoardParts, Build, NeckParts, PillarParts};
 use crate::engine::structure::duration::{
     LoadTime, Service, Timber, creep_ratio, material_divisor, permanent_ratio,
 };
+use crate::engine::structure::plate::Rib;
 use crate::engine::structure::plywood::{Panel, Way};
-use crate::engine::structure::wood::{Wood, woods};
+use crate::engine::structure::wood::{POISSON, Wood, woods};
 use crate::engine::units::{Length, Stress};
 
 /// What a part is made of.
@@ -45,7 +46,7 @@ pub(super) fn build(design: &Design, errors: &mut Vec<String>) -> Build {
         depth: mm(Setting::PillarDepth),
         beside: mm(Setting::PillarBeside),
     };
-    Build { neck, pillar, board: board(given, &usual, (widths, thicknesses), errors) }
+    Build { neck, pillar, board: board(design, &usual, (widths, thicknesses), errors) }
 }
 
 fn neck(
@@ -74,13 +75,13 @@ fn neck(
 type Pair = (Length, Length);
 
 fn board(
-    given: &GeometrySpec,
+    design: &Design,
     usual: &GeometrySpec,
     (width, thickness): (Pair, Pair),
     errors: &mut Vec<String>,
 ) -> BoardParts {
-    let (board, of) = (&given.board, &usual.board);
-    let service = match given.service {
+    let (board, of) = (&design.geometry.board, &usual.board);
+    let service = match design.geometry.service {
         ServiceSpec::Heated => Service::Dry,
         ServiceSpec::Covered => Service::Covered,
         ServiceSpec::Outdoors => Service::Wet,
@@ -88,21 +89,47 @@ fn board(
     let creep = |timber| creep_ratio(timber, service).map(|sourced| sourced.value);
     let made = made("board", &board.wood, Some(board.plies), errors)
         .or_else(|| made("board", &of.wood, Some(of.plies), &mut Vec::new()));
-    let (bending, modulus, creep_ratio) = match made {
+    let (bending, modulus, along, creep_ratio) = match made {
+        // The grain runs from edge to edge, and the rings stand upright.
         Some(Made::Solid(wood)) => {
             let allowable = wood.allowable(LoadTime::Permanent);
-            (allowable.bending, allowable.modulus, creep(Timber::Solid))
+            let along = wood.ratios.as_ref().zip(wood.modulus_along()).map(|(ratios, modulus)| {
+                let of = |ratio: f64| Stress::from_pa(ratio * modulus.to_pa());
+                (of(ratios.value.radial), of(ratios.value.shear_radial), POISSON)
+            });
+            (allowable.bending, allowable.modulus, along, creep(Timber::Solid))
         }
         // The grain of the faces runs from edge to edge, as that of a solid board.
         Some(Made::Plywood(panel)) => {
             let flat = panel.flatwise(Way::Along);
             let factor = permanent_ratio().value / material_divisor(Timber::Plywood).value;
             let bending = Stress::from_pa(factor * flat.bending.to_pa());
-            (Some(bending), Some(flat.modulus), creep(Timber::Plywood))
+            let along = panel
+                .shear_modulus
+                .as_ref()
+                .map(|shear| (panel.flatwise(Way::Across).modulus, shear.value, 0.0));
+            (Some(bending), Some(flat.modulus), along, creep(Timber::Plywood))
         }
         None => Default::default(),
     };
-    BoardParts { bending, modulus, creep_ratio, width, thickness }
+    let (rib, rib_bending) = rib(design, errors);
+    BoardParts { bending, modulus, along, creep_ratio, width, thickness, rib, rib_bending }
+}
+
+/// String rib and strip outside, with what their wood may bear.
+fn rib(design: &Design, errors: &mut Vec<String>) -> (Rib, Option<Stress>) {
+    let mm = |setting: Setting| Length::from_mm(setting.number(design));
+    let usual = GeometrySpec::default().board.rib_wood;
+    let wood = made("string rib", &design.geometry.board.rib_wood, None, errors)
+        .or_else(|| made("string rib", &usual, None, &mut Vec::new()));
+    let Some(Made::Solid(wood)) = wood else { return Default::default() };
+    let allowable = wood.allowable(LoadTime::Permanent);
+    let rib = Rib {
+        inside: (mm(Setting::RibWidth), mm(Setting::RibHeight)),
+        outside: (mm(Setting::StripWidth), mm(Setting::StripHeight)),
+        modulus: allowable.modulus.unwrap_or_default(),
+    };
+    (rib, allowable.bending)
 }
 
 /// What a key names; `None` with a sentence where it names nothing that can be used.

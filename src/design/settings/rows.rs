@@ -74,6 +74,8 @@ const PART_MM: (f64, f64) = (0.0, LONGEST_PART_MM);
 const MEASURE_MM: (f64, f64) = (0.0, 1_000.0);
 /// A thickness, a width or a depth of wood, in mm.
 const SOLID_MM: (f64, f64) = (0.5, 1_000.0);
+/// A side of the string rib or of the strip outside, in mm; 0 where there is none.
+const RIB_MM: (f64, f64) = (0.0, 100.0);
 /// A drill, in mm; 0 where nothing is drilled.
 const DRILL_MM: (f64, f64) = (0.0, 30.0);
 /// The slope of the grain in per cent ends where the table of its strength does.
@@ -127,6 +129,12 @@ settings! {
         SOLID_MM, FAR_MM, geometry.board.bass_thickness_mm;
     TrebleThickness: "thickness of the board in the treble", "Thickness at the highest string", "mm",
         SOLID_MM, FAR_MM, geometry.board.treble_thickness_mm;
+    RibWidth: "width of the string rib", "String rib, width", "mm", RIB_MM, FAR_MM, geometry.board.rib_width_mm;
+    RibHeight: "height of the string rib", "String rib, height", "mm", RIB_MM, FAR_MM, geometry.board.rib_height_mm;
+    StripWidth: "width of the strip outside", "Strip outside, width", "mm",
+        RIB_MM, FAR_MM, geometry.board.strip_width_mm;
+    StripHeight: "height of the strip outside", "Strip outside, height", "mm",
+        RIB_MM, FAR_MM, geometry.board.strip_height_mm;
     BoardPlies: "plies of the board", "Plies", "", COUNTED, COUNTED, geometry.board.plies;
     BridgePin: "diameter of the bridge pins", "Bridge pin", "mm", DRILL_MM, FAR_MM, geometry.drills.bridge_pin_mm;
     StringClearance: "clearance of the string holes", "String hole wider than its string by", "mm",

@@ -193,21 +193,15 @@ impl Plate {
         edges: Edges,
         places: &[Length],
     ) -> Option<Vec<PlateState>> {
-        let mut rises = vec![0.0; FREEDOMS];
+        self.stiffness()?.under(lifts, edges, places)
+    }
+
+    /// The board before its edges are held, to be asked more than once.
+    pub fn stiffness(&self) -> Option<Stiffness<'_>> {
         let grid = self.grid()?;
-        for lift in lifts {
-            // A cubic under the middle of the lift and beside it: its sum is exact where it lies in one patch.
-            for (point, weight) in POINTS {
-                let at = lift.at.to_m() + (point - 0.5) * lift.over.to_m();
-                let sum = grid.on_middle(at, 0);
-                for (freedom, part) in sum.freedoms.iter().zip(sum.parts) {
-                    rises[*freedom] += 0.5 * weight * lift.force.to_n() * part;
-                }
-            }
-        }
-        self.solve(&grid, &mut rises, edges)?;
-        let states = places.iter().map(|place| self.state(&grid, &rises, place.to_m())).collect();
-        Some(states)
+        let mut matrix = Banded::new(FREEDOMS, BAND);
+        self.bend(&grid, &mut matrix);
+        Some(Stiffness { plate: self, grid, matrix })
     }
 
     fn grid(&self) -> Option<Grid> {
@@ -217,9 +211,8 @@ impl Plate {
         stands.then(|| Grid { length_m: self.length.to_m(), half_m: half })
     }
 
-    /// Puts the unknowns in place of the loads on half of the board.
-    fn solve(&self, grid: &Grid, rises: &mut [f64], edges: Edges) -> Option<()> {
-        let mut matrix = Banded::new(FREEDOMS, BAND);
+    /// Adds what half of the board holds, and half of its rib.
+    fn bend(&self, grid: &Grid, matrix: &mut Banded) {
         for patch in grid.patches() {
             let mut sums = [0.0; 256];
             for (place, weight) in grid.points(patch) {
@@ -245,21 +238,16 @@ impl Plate {
                 }
             }
         }
-        self.brace(grid, &mut matrix, edges);
-        for freedom in Grid::held() {
-            matrix.hold(freedom);
-            rises[freedom] = 0.0;
-        }
-        matrix.split()?.solve(rises);
-        rises.iter().all(|rise| rise.is_finite()).then_some(())
-    }
-
-    /// Adds the rib, half of it, and what the edges hold.
-    fn brace(&self, grid: &Grid, matrix: &mut Banded, edges: Edges) {
-        let on_slant = 1.0 + grid.slant() * grid.slant();
         for (at, weight) in grid.along() {
             let rib = self.section_at(at).rigidity_n_m2;
             add(matrix, &grid.on_middle(at, 2), 0.5 * weight * rib);
+        }
+    }
+
+    /// Adds what the edges hold.
+    fn brace(&self, grid: &Grid, matrix: &mut Banded, edges: Edges) {
+        let on_slant = 1.0 + grid.slant() * grid.slant();
+        for (at, weight) in grid.along() {
             // The slope square to the slanting edge, over the length of that edge.
             let half = grid.half_at(at);
             let held = firm(edges.sides_n, self.rigidity_at(at).across, half);
@@ -278,6 +266,16 @@ impl Plate {
 
     fn rigidity_at(&self, y: f64) -> Rigidity {
         self.sheet.rigidity(between(self.thickness, y / self.length.to_m()))
+    }
+
+    /// From side to side at a place of the middle line, from the lower end.
+    pub fn width_at(&self, at: Length) -> Length {
+        Length::from_m(between(self.width, at.to_m() / self.length.to_m()))
+    }
+
+    /// How thick the board is at a place.
+    pub fn thickness_at(&self, at: Length) -> Length {
+        Length::from_m(between(self.thickness, at.to_m() / self.length.to_m()))
     }
 
     /// Rib and strip at a place of the middle line, from the lower end.
@@ -319,6 +317,51 @@ impl Plate {
             along_n_m_per_m: -(stiff.along * middle[1] + stiff.both * middle[0]),
             rib_n_m: -self.section_at(at).rigidity_n_m2 * middle[1],
         }
+    }
+}
+
+/// A board before its edges are held.
+pub struct Stiffness<'a> {
+    plate: &'a Plate,
+    grid: Grid,
+    matrix: Banded,
+}
+
+impl Stiffness<'_> {
+    /// As [`Plate::under`].
+    pub fn under(
+        &self,
+        lifts: &[Lift],
+        edges: Edges,
+        places: &[Length],
+    ) -> Option<Vec<PlateState>> {
+        let grid = &self.grid;
+        let mut rises = vec![0.0; FREEDOMS];
+        for lift in lifts {
+            for (point, weight) in POINTS {
+                let at = lift.at.to_m() + (point - 0.5) * lift.over.to_m();
+                let sum = grid.on_middle(at.clamp(0.0, grid.length_m), 0);
+                for (freedom, part) in sum.freedoms.iter().zip(sum.parts) {
+                    // Half of the board bears half of it.
+                    rises[*freedom] += 0.5 * weight * lift.force.to_n() * part;
+                }
+            }
+        }
+        self.solve(&mut rises, edges)?;
+        let state = |place: &Length| self.plate.state(grid, &rises, place.to_m());
+        Some(places.iter().map(state).collect())
+    }
+
+    /// Puts the unknowns in place of the loads on half of the board.
+    fn solve(&self, rises: &mut [f64], edges: Edges) -> Option<()> {
+        let mut matrix = self.matrix.clone();
+        self.plate.brace(&self.grid, &mut matrix, edges);
+        for freedom in Grid::held() {
+            matrix.hold(freedom);
+            rises[freedom] = 0.0;
+        }
+        matrix.split()?.solve(rises);
+        rises.iter().all(|rise| rise.is_finite()).then_some(())
     }
 }
 

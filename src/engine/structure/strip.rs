@@ -1,7 +1,6 @@
-//! The soundboard as a strip across the grain: what the strings pull it with, and how far it rises.
+//! What the strings pull a soundboard with, for each length of it.
 
-use super::section::SectionError;
-use crate::engine::units::{Force, Length, Stress};
+use crate::engine::units::{Force, Length};
 
 /// The pull of strings on a metre of the board's middle line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -72,78 +71,6 @@ pub fn board_load(
     })
 }
 
-/// A strip of the board from edge to edge.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Strip {
-    width: Length,
-    thickness: Length,
-}
-
-/// What a strip feels.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct StripState {
-    /// Greatest bending moment for each metre of the board's length, in N·m/m.
-    pub moment_n_m_per_m: f64,
-    /// Greatest bending stress.
-    pub stress: Stress,
-    /// Rise of the middle at once.
-    pub rise: Length,
-    /// Rise of the middle over the years.
-    pub rise_crept: Length,
-}
-
-/// The two ends between which the truth lies, as the edges of a board are neither clamped nor free to turn.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct StripRange {
-    /// With edges that cannot turn.
-    pub fixed: StripState,
-    /// With edges that turn freely.
-    pub hinged: StripState,
-}
-
-impl Strip {
-    /// A strip of some width from edge to edge.
-    ///
-    /// # Errors
-    ///
-    /// When width or thickness is not a length above 0.
-    pub fn new(width: Length, thickness: Length) -> Result<Self, SectionError> {
-        for (side, length) in [("width", width), ("thickness", thickness)] {
-            if !(length.to_m() > 0.0 && length.to_m().is_finite()) {
-                return Err(SectionError::Side { side, got_mm: length.to_mm() });
-            }
-        }
-        Ok(Self { width, thickness })
-    }
-
-    /// Stress and rise under a line load `q` along the middle: with fixed edges `M = q w/8` and
-    /// `δ = q w³/(192 E I)`, hinged `M = q w/4` and `δ = q w³/(48 E I)`, `I = t³/12`; `δ` times `1 + k_def` over
-    /// the years.
-    ///
-    /// The modulus is that across the board, along the grain of a board whose grain runs across. Holds while the
-    /// rise is less than the thickness: beyond that the board also hangs between its edges like a cloth, and
-    /// rises less than this says. The string rib and the bars are left out.
-    ///
-    /// # Source
-    ///
-    /// Beam tables: a load in the middle of a beam, fixed and simply supported.
-    pub fn under(&self, load_n_per_m: f64, modulus: Stress, creep_ratio: f64) -> StripRange {
-        let (w, t) = (self.width.to_m(), self.thickness.to_m());
-        let rigidity = modulus.to_pa() * t.powi(3) / 12.0;
-        let state = |moment_part: f64, rise_part: f64| {
-            let moment_n_m_per_m = load_n_per_m * w / moment_part;
-            let rise = load_n_per_m * w.powi(3) / (rise_part * rigidity);
-            StripState {
-                moment_n_m_per_m,
-                stress: Stress::from_pa(6.0 * moment_n_m_per_m / (t * t)),
-                rise: Length::from_m(rise),
-                rise_crept: Length::from_m(rise * (1.0 + creep_ratio)),
-            }
-        };
-        StripRange { fixed: state(8.0, 192.0), hinged: state(4.0, 48.0) }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -162,20 +89,8 @@ mod tests {
     }
 
     #[test]
-    fn hinged_edges_double_the_stress_and_quadruple_the_rise() {
-        let strip = Strip::new(Length::from_mm(300.0), Length::from_mm(4.0)).unwrap();
-        let range = strip.under(2000.0, Stress::from_gpa(10.0), 0.6);
-        let (fixed, hinged) = (range.fixed, range.hinged);
-        assert_close(hinged.stress.to_pa(), 2.0 * fixed.stress.to_pa(), 1e-12, "stress");
-        assert_close(hinged.rise.to_m(), 4.0 * fixed.rise.to_m(), 1e-12, "rise");
-        assert_close(fixed.rise_crept.to_m(), 1.6 * fixed.rise.to_m(), 1e-12, "creep");
-    }
-
-    #[test]
-    fn a_board_that_is_none_is_refused() {
+    fn what_is_no_distance_and_no_angle_is_refused() {
         for bad in [0.0, -1.0, f64::NAN, f64::INFINITY] {
-            assert!(Strip::new(Length::from_mm(bad), Length::from_mm(4.0)).is_err());
-            assert!(Strip::new(Length::from_mm(300.0), Length::from_mm(bad)).is_err());
             let apart = Length::from_mm(bad);
             assert_eq!(board_load(Force::from_n(1.0), 0.5, apart, Spacing::Square), None);
         }

@@ -12,6 +12,12 @@ use crate::engine::units::{Density, Stress};
 /// Source: *Wood Handbook*, table 5-1, note (from memory).
 pub const ALONG_OVER_BENDING: f64 = 1.10;
 
+/// How much shorter a wood becomes across its grain, across the rings, for each part that it is stretched along it: that
+/// of Sitka spruce, which other woods come near. A board's bending hardly depends on it.
+///
+/// Source: *Wood Handbook*, table 5-2 (from memory).
+pub const POISSON: f64 = 0.37;
+
 /// Standard deviations between the mean and the fifth percentile of a normal distribution.
 const FIFTH_PERCENTILE: f64 = 1.645;
 

@@ -38,6 +38,8 @@ const BOARD: Part = Part {
     wood: |g| &mut g.board.wood,
     plies: Some(|g| &mut g.board.plies),
 };
+const RIB: Part =
+    Part { label: "Wood of the string rib", wood: |g| &mut g.board.rib_wood, plies: None };
 
 impl Part {
     /// The wood and the plies of a shape.
@@ -117,6 +119,7 @@ pub fn Woods(store: Store) -> impl IntoView {
             {part("Neck", NECK, &forms::NECK, Some(sections(form)))}
             {part("Pillar", PILLAR, &forms::PILLAR, None)}
             {part("Soundboard", BOARD, &forms::BOARD, None)}
+            {part("String rib", RIB, &forms::RIB, None)}
             {group(store, &forms::STANDS)}
         </div>
     }

@@ -20,7 +20,13 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
         held(&NODE_ALONG, *along, Some(place))?;
     }
     let (neck, pillar, board) = (&spec.neck, &spec.pillar, &spec.board);
-    for (part, wood) in [("neck", &neck.wood), ("pillar", &pillar.wood), ("board", &board.wood)] {
+    let woods = [
+        ("neck", &neck.wood),
+        ("pillar", &pillar.wood),
+        ("board", &board.wood),
+        ("string rib", &board.rib_wood),
+    ];
+    for (part, wood) in woods {
         short(wood, || format!("the wood of the {part}"))?;
     }
     match &spec.spacing.gaps {

@@ -36,7 +36,8 @@ fn middle(plate: &Plate, lifts: &[Lift], edges: Edges) -> PlateState {
 
 /// What the middle does under the same pressure everywhere.
 fn pressed(plate: &Plate, pressure_pa: f64, edges: Edges) -> PlateState {
-    let grid = plate.grid().unwrap();
+    let stiffness = plate.stiffness().unwrap();
+    let grid = &stiffness.grid;
     let mut rises = vec![0.0; FREEDOMS];
     for patch in grid.patches() {
         for ((x, y), weight) in grid.points(patch) {
@@ -46,8 +47,8 @@ fn pressed(plate: &Plate, pressure_pa: f64, edges: Edges) -> PlateState {
             }
         }
     }
-    plate.solve(&grid, &mut rises, edges).unwrap();
-    plate.state(&grid, &rises, 0.5 * plate.length.to_m())
+    stiffness.solve(&mut rises, edges).unwrap();
+    plate.state(grid, &rises, 0.5 * plate.length.to_m())
 }
 
 /// S. Timoshenko and S. Woinowsky-Krieger, *Theory of Plates and Shells*, 2nd ed., 1959, tables 8 and 35 (from memory);
