@@ -4,7 +4,7 @@ use thiserror::Error;
 
 use super::duration::{Timber, material_divisor, permanent_ratio};
 use super::sourced;
-use super::wood::Allowable;
+use super::wood::{Allowable, Margins};
 use crate::engine::material::{Sourced, Standing};
 use crate::engine::units::{Density, Length, Stress};
 
@@ -330,6 +330,7 @@ impl Panel {
             tension_across: None,
             modulus: Some(edge.modulus),
             least_modulus: Some(Stress::from_pa(edge.modulus.to_pa() / divisor)),
+            margins: Margins::of_characteristic(factor),
         }
     }
 }

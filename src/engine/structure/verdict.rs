@@ -222,6 +222,7 @@ pub fn joint(joint: Joint, allowable: &Allowable) -> Option<Verdict> {
 mod tests {
     use super::*;
     use crate::engine::structure::frame::Point;
+    use crate::engine::structure::wood::Margins;
     use crate::testing::assert_close;
 
     fn mpa(value: f64) -> Option<Stress> {
@@ -237,6 +238,7 @@ mod tests {
             tension_across: None,
             modulus: Some(Stress::from_gpa(12.0)),
             least_modulus: Some(Stress::from_gpa(5.0)),
+            margins: Margins::default(),
         }
     }
 
