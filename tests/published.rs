@@ -56,6 +56,8 @@ mod register;
 mod solved;
 #[path = "published/stiffness.rs"]
 mod stiffness;
+#[path = "published/structure_boards.rs"]
+mod structure_boards;
 #[path = "published/structure_frames.rs"]
 mod structure_frames;
 #[path = "published/structure_sections.rs"]

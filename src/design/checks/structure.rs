@@ -1,4 +1,4 @@
-//! The frame of a harp: its woods, sections, neck and pillar.
+//! The frame of a harp: its woods, sections, neck, pillar and board.
 
 use super::Check;
 use crate::engine::material::Standing::{Computed, FromMemory, SecondHand, Seen};
@@ -6,6 +6,8 @@ use crate::engine::material::Standing::{Computed, FromMemory, SecondHand, Seen};
 const BEER: &str = "F. P. Beer and E. R. Johnston, Mechanics of Materials";
 const HIBBELER: &str = "R. C. Hibbeler, Engineering Mechanics: Statics";
 const PYNITE: &str = "PyNite 3.2.0, a frame solver, by tests/published/scripts/frame_values.py";
+const SCIKIT_FEM: &str =
+    "scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/board_values.py";
 const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/frame_values.py";
 
 pub(super) const CHECKS: &[Check] = &[
@@ -133,6 +135,14 @@ pub(super) const CHECKS: &[Check] = &[
         id: "sample-neck-solved",
         what: "what the program shows of the frame of the sample of 36 strings: forces, moments, torque, stresses",
         source: PYNITE,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "boards-solved",
+        what: "rise and moments of the boards of the samples at nine places, with and without string rib, with edges that turn \
+               and edges that cannot, as shares of the greatest",
+        source: SCIKIT_FEM,
         standing: Computed,
         figures: &["loads"],
     },
