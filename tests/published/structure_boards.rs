@@ -95,6 +95,9 @@ impl Board {
     }
 }
 
+/// What is looked at, its column, and the room.
+type Kind = (fn(&PlateState) -> f64, usize, f64);
+
 #[test]
 fn the_register_names_the_version_of_the_board_values() {
     let named = format!("scikit-fem {}", values().versions.scikit_fem);
@@ -111,7 +114,7 @@ pub fn boards_with_and_without_rib_bend_as_by_finite_elements() {
         let plate = board.plate(solved.rib);
         let states = plate.under(&board.lifts(), edges, &places).expect("a board that holds");
         // Kinds of figures, and how far off each may be: the rise, moments at middle and side, the rib's moment.
-        let kinds: [(fn(&PlateState) -> f64, usize, f64); 4] = [
+        let kinds: [Kind; 4] = [
             (|state| state.rise.to_mm(), 1, ROOM[0]),
             (|state| state.middle_n_m_per_m, 2, ROOM[1]),
             (|state| state.edge_n_m_per_m, 3, ROOM[1]),

@@ -132,7 +132,7 @@ pub(super) const LOADS: Words = Words {
          wood, without the shape of tenons, dowels or bolts.",
         "The board is a plate that is stiff along its grain, from edge to edge, and soft across it, as wide and thick as you \
          say, with string rib and strip glued on along the middle. It is cut into 96 patches on each side; on each the rise \
-         is a cubic both ways. The truth lies between clamped edges and edges that turn. Bars are left out.",
+         is a cubic both ways. Its stretching, as it rises, is left out. The truth lies between clamped edges and edges that turn. Bars are left out.",
         "With part of the strings up, every string that is up is at pitch.",
     ],
     range: &[
@@ -142,7 +142,14 @@ pub(super) const LOADS: Words = Words {
         "The board's rise comes out too large once it passes the thickness. How far it creeps is for the humidity that you set.",
         "Within some depths of a joint the stresses are others than those of a slender beam.",
     ],
-    sources: &[from::FRAME_STATICS, from::TORSION, from::COLUMNS, from::CREEP, from::PRACTICE],
+    sources: &[
+        from::FRAME_STATICS,
+        from::TORSION,
+        from::COLUMNS,
+        from::PLATES,
+        from::CREEP,
+        from::PRACTICE,
+    ],
     missing: &[],
     worked: Worked::Nylon,
 };

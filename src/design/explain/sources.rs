@@ -131,6 +131,10 @@ pub(super) const COLUMNS: Source = (
     "National Design Specification for Wood Construction, 3.7 and 3.9: columns, and bending with a push or a pull",
     FromMemory,
 );
+pub(super) const PLATES: Source = (
+    "S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., 1959: boards that are stiffer one way",
+    FromMemory,
+);
 pub(super) const CREEP: Source =
     ("EN 1995-1-1, table 3.2, as quoted: how far wood creeps", SecondHand);
 pub(super) const WOOD_TABLE: Source = (

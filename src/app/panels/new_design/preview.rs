@@ -72,7 +72,7 @@ pub fn Preview(store: Store, made: Memo<Result<Begun, String>>) -> impl IntoView
                     aria-label="Tension and feel across the compass, bass at the left. The lines above say how far they reach."
                 ></canvas>
             </div>
-            <p class="hint">"Compass, lengths and gauges to start from are common practice, no source. The measures of the frame follow from an estimate that counts neither string rib nor bars; it does not prove that a frame is safe."</p>
+            <p class="hint">"Compass, lengths and gauges to start from are common practice, no source. The measures of the frame follow from an estimate that counts the string rib but no bars; it does not prove that a frame is safe."</p>
         </fieldset>
     }
 }
