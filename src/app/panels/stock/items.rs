@@ -13,12 +13,15 @@ use crate::design::stock::bundle_of;
 
 /// How many items are shown at first, and how many more each time.
 const SHOWN: usize = 60;
+/// How many of those shown at first are built in one frame: all at once would hold the page up for a tenth of a second.
+const SLICE: usize = 8;
 /// How many strings a bundle is first taken to hold.
 const USUAL_BUNDLE: u32 = 12;
 
 /// The table with what is above and below it.
 pub fn view(desk: Desk) -> AnyView {
-    let room = RwSignal::new(SHOWN);
+    let room = RwSignal::new(SLICE);
+    grow(room);
     let materials = Memo::new(move |_| desk.materials());
     let wanted = Memo::new(move |_| -> Vec<usize> {
         let words = desk.filter.get();
@@ -77,11 +80,22 @@ pub fn view(desk: Desk) -> AnyView {
             </table>
         </div>
         {while_so(
-            move || rows.with(|(_, wanted, room)| wanted.len() > *room),
+            move || rows.with(|(_, wanted, room)| wanted.len() > SHOWN.max(*room)),
             move || view! { <p>{button("tool", "stock-more", "", "Show more items", move || room.update(|room| *room += SHOWN))}</p> }.into_any(),
         )}
     }
     .into_any()
+}
+
+/// Makes room for those that are shown at first, some in each frame.
+fn grow(room: RwSignal<usize>) {
+    request_animation_frame(move || {
+        // The window may be closed again, or room for all may have been made.
+        if room.try_get_untracked().is_some_and(|now| now < SHOWN) {
+            room.update(|room| *room = SHOWN.min(*room + SLICE));
+            grow(room);
+        }
+    });
 }
 
 fn th(head: &'static str) -> AnyView {
