@@ -97,7 +97,15 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
         paper.set(named(printed.papers, &name));
     };
     let is_card = printed.button == CARD.button;
-    Effect::new(move |_| browser::fill(PRINT_ROOT, &sheet.read(), "preview-open"));
+    // Laid out in a frame of its own, as making the pages takes long enough.
+    Effect::new(move |_| {
+        sheet.track();
+        request_animation_frame(move || {
+            if let Some(pages) = sheet.try_read_untracked() {
+                browser::fill(PRINT_ROOT, &pages, "preview-open");
+            }
+        });
+    });
     on_cleanup(|| browser::fill(PRINT_ROOT, "", ""));
     let close = move || {
         store.window.set(None);

@@ -9,30 +9,33 @@ use crate::app::store::{Store, Template};
 use crate::papers::template::tiling::{TilePaper, Tiling};
 use crate::papers::template::{dxf, harp, pdf, schedule, svg};
 
-/// Makes a file and hands it to the browser.
+/// Makes a file and hands it to the browser. The harp is drawn at once, and the file is written when the browser is
+/// idle: both together would hold the page up for a tenth of a second.
 pub fn save(store: Store, file: Template) {
     let (design, resolved) = (store.design.get_untracked(), store.resolved.get_untracked());
     let analysis = store.analysis.get_untracked();
     let template = harp::template(&design, &resolved, &analysis);
-    let text = |text: String| text.into_bytes();
-    let tiled = |paper| pdf::tiled(&template, Tiling { paper, ..Tiling::default() });
-    let (ending, media_type, made) = match file {
-        Template::Dxf => ("dxf", "image/vnd.dxf", dxf::write(&template).map(text)),
-        Template::Svg => ("svg", "image/svg+xml", svg::write(&template).map(text)),
-        Template::SheetsOfA4 => ("a4.pdf", "application/pdf", tiled(TilePaper::A4)),
-        Template::SheetsOfLetter => ("letter.pdf", "application/pdf", tiled(TilePaper::Letter)),
-        Template::OneSheet => ("sheet.pdf", "application/pdf", pdf::single(&template)),
-        Template::PinSchedule => {
-            // An empty table says nothing: the drawing tells why.
-            let table = schedule::write(&harp::schedule(&design, &resolved, &analysis));
-            ("pins.csv", "text/csv", template.extent().map(|_| text(table)))
+    browser::when_idle(move || {
+        let text = |text: String| text.into_bytes();
+        let tiled = |paper| pdf::tiled(&template, Tiling { paper, ..Tiling::default() });
+        let (ending, media_type, made) = match file {
+            Template::Dxf => ("dxf", "image/vnd.dxf", dxf::write(&template).map(text)),
+            Template::Svg => ("svg", "image/svg+xml", svg::write(&template).map(text)),
+            Template::SheetsOfA4 => ("a4.pdf", "application/pdf", tiled(TilePaper::A4)),
+            Template::SheetsOfLetter => ("letter.pdf", "application/pdf", tiled(TilePaper::Letter)),
+            Template::OneSheet => ("sheet.pdf", "application/pdf", pdf::single(&template)),
+            Template::PinSchedule => {
+                // An empty table says nothing: the drawing tells why.
+                let table = schedule::write(&harp::schedule(&design, &resolved, &analysis));
+                ("pins.csv", "text/csv", template.extent().map(|_| text(table)))
+            }
+        };
+        match made {
+            Ok(bytes) => {
+                let name = file_name(&design.title, ending);
+                store.tell_handed(browser::offer_bytes(&name, media_type, &bytes));
+            }
+            Err(error) => store.complain(why(&error)),
         }
-    };
-    match made {
-        Ok(bytes) => {
-            let name = file_name(&design.title, ending);
-            store.tell_handed(browser::offer_bytes(&name, media_type, &bytes));
-        }
-        Err(error) => store.complain(why(&error)),
-    }
+    });
 }

@@ -12,8 +12,8 @@ use super::sheet::Naming;
 use super::tiling::{Plan, SheetPlace, Tiling};
 use super::{map, sheet};
 
-/// How hard the contents are packed, of 10.
-const LEVEL: u8 = 6;
+/// How hard the contents are packed, of 10: harder takes several times as long.
+const LEVEL: u8 = 1;
 
 struct Page {
     size_mm: (f64, f64),
