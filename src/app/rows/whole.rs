@@ -1,5 +1,7 @@
 //! The whole harp in words: summary, findings, the readout of the cross-hair, a make-up on trial.
 
+use std::sync::Arc;
+
 use super::chart::{number_of, sentence};
 use crate::charts::series::{Curves, Panel};
 use crate::design::bearing_words::FrameFinding;
@@ -72,7 +74,7 @@ fn facts(design: &Design) -> String {
 }
 
 /// A line of the list of findings.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct FindingWords {
     /// The string that it leads to.
     pub row: Option<usize>,
@@ -84,18 +86,36 @@ pub struct FindingWords {
     pub sign: &'static str,
     pub sentence: String,
     /// What would mend it: the words of the button, and the edit.
-    pub cure: Option<(String, Edit)>,
+    pub cure: Option<(String, Arc<Edit>)>,
+}
+
+/// What tells one line from another: all that it says, and what its edit does to a cell. Comparing whole edits would
+/// bring the comparison of all that an edit can hold into the first screen.
+type Told<'a> =
+    (Option<usize>, bool, &'a str, &'a str, Option<&'a str>, Option<(usize, usize, &'a str)>);
+
+impl FindingWords {
+    fn told(&self) -> Told<'_> {
+        let (label, edit) = self.cure.as_ref().map(|(label, edit)| (&**label, &**edit)).unzip();
+        let cell = match edit {
+            Some(Edit::Cell { row, column, text }) => Some((*row, *column as usize, &**text)),
+            _ => None,
+        };
+        (self.row, self.frame, self.sign, &self.sentence, label, cell)
+    }
+}
+
+impl PartialEq for FindingWords {
+    fn eq(&self, other: &Self) -> bool {
+        self.told() == other.told()
+    }
 }
 
 impl Eq for FindingWords {}
 
 impl std::hash::Hash for FindingWords {
     fn hash<H: std::hash::Hasher>(&self, state: &mut H) {
-        (self.row, self.weight, &self.sentence).hash(state);
-        self.cure.as_ref().map(|cure| &cure.0).hash(state);
-        if let Some((_, Edit::Cell { row, column, text })) = &self.cure {
-            (row, *column as usize, text).hash(state);
-        }
+        self.told().hash(state);
     }
 }
 
@@ -169,7 +189,7 @@ fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
             cure: (run.len() == 1)
                 .then(|| advice::cure(first, design, analysis))
                 .flatten()
-                .map(|cure| (cure.label, cure.edit)),
+                .map(|cure| (cure.label, Arc::new(cure.edit))),
         }
     })
     .collect()
