@@ -128,11 +128,14 @@ static WINDOWS: Brought = Brought {
         (Window::MakeUp, |store| view! { <MakeUpWindow store=store/> }.into_any()),
         (Window::Details, |store| view! { <DetailsWindow store=store/> }.into_any()),
         (Window::Missing, |store| view! { <MissingWindow store=store/> }.into_any()),
-        (Window::Link, |store| view! { <LinkWindow store=store/> }.into_any()),
         (Window::Columns, |store| view! { <ColumnsWindow store=store/> }.into_any()),
         (Window::Keys, |store| view! { <KeysWindow store=store/> }.into_any()),
     ],
-    act: |store, _| copy_link(store),
+    act: |store, act| {
+        if let Act::OpenTable(name, text) = act {
+            store.open_table(&name, &text);
+        }
+    },
     spreads: Some(spreads_of_all),
     ..NOTHING
 };
@@ -142,11 +145,13 @@ static PAPERS: Brought = Brought {
         (Window::Card, |store| view! { <CardBar store=store/> }.into_any()),
         (Window::OrderSheet, |store| view! { <OrderBar store=store/> }.into_any()),
         (Window::Report, |store| view! { <ReportBar store=store/> }.into_any()),
+        (Window::Link, |store| view! { <LinkWindow store=store/> }.into_any()),
     ],
     act: |store, act| match act {
         Act::SaveTemplate(template) => templates::save(store, template),
         Act::SavePicture(picture, format) => pictures::save(store, picture, format),
         Act::LayPaper => papers::lay(store),
+        Act::CopyLink => copy_link(store),
         _ => papers::print(store),
     },
     ..NOTHING
@@ -154,7 +159,6 @@ static PAPERS: Brought = Brought {
 
 static FILES: Brought = Brought {
     act: |store, act| match act {
-        Act::OpenTable(name, text) => store.open_table(&name, &text),
         Act::SaveTable => header::save_table(store),
         _ => store.open_link_and_tell(),
     },

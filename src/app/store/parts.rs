@@ -22,11 +22,11 @@ pub enum Part {
     Stock,
     /// The numbers and where they come from, and the materials.
     Numbers,
-    /// Windows that are opened now and then.
+    /// Windows that are opened now and then, and tables of strings that are opened.
     Windows,
-    /// The stringing card, the order sheet, and the templates.
+    /// The stringing card, the order sheet, links that are given away, and the templates.
     Papers,
-    /// Links and tables.
+    /// Links that are opened, and the table of figures.
     Files,
 }
 
@@ -58,11 +58,13 @@ impl Act {
     pub const fn part(&self) -> Part {
         match self {
             Self::TellFrame => Part::Drawing,
-            Self::OpenLink | Self::OpenTable(..) | Self::SaveTable => Part::Files,
-            Self::CopyLink => Part::Windows,
-            Self::SaveTemplate(_) | Self::SavePicture(..) | Self::LayPaper | Self::Print => {
-                Part::Papers
-            }
+            Self::OpenLink | Self::SaveTable => Part::Files,
+            Self::OpenTable(..) => Part::Windows,
+            Self::CopyLink
+            | Self::SaveTemplate(_)
+            | Self::SavePicture(..)
+            | Self::LayPaper
+            | Self::Print => Part::Papers,
         }
     }
 }
@@ -119,14 +121,13 @@ impl Part {
         match window {
             Window::Stock | Window::Exchange => Self::Stock,
             Window::Materials | Window::Numbers => Self::Numbers,
-            Window::Card | Window::OrderSheet | Window::Report => Self::Papers,
+            Window::Card | Window::OrderSheet | Window::Report | Window::Link => Self::Papers,
             Window::New
             | Window::Shelf
             | Window::Instrument
             | Window::MakeUp
             | Window::Details
             | Window::Missing
-            | Window::Link
             | Window::Columns
             | Window::Keys => Self::Windows,
         }
