@@ -28,7 +28,7 @@ impl Harp {
 
     fn bear(&self) -> Bearing {
         let Self { resolved, analysis, band, loads, .. } = self;
-        bear(band, loads, analysis, &resolved.geometry, &resolved.build)
+        bear(band, loads, analysis, &resolved.geometry, &resolved.build())
     }
 }
 
@@ -160,7 +160,7 @@ fn all_strings_do_what_each_does_added_up() {
         // Half of the strings and the other half, each in its own order, make the stage with all.
         let last = |order| {
             let Harp { resolved, analysis, band, loads, .. } = &harp;
-            *stages(band, loads, analysis, &resolved.geometry, &resolved.build, order)
+            *stages(band, loads, analysis, &resolved.geometry, &resolved.build(), order)
                 .last()
                 .expect("stages")
         };
@@ -187,7 +187,7 @@ fn no_order_of_stringing_uses_the_frame_more_than_all_strings() {
     for harp in samples() {
         let Harp { resolved, analysis, band, loads, .. } = &harp;
         for order in Order::ALL {
-            let all = stages(band, loads, analysis, &resolved.geometry, &resolved.build, order);
+            let all = stages(band, loads, analysis, &resolved.geometry, &resolved.build(), order);
             assert!(all.windows(2).all(|pair| pair[0].pull <= pair[1].pull), "{}", harp.key);
             let used: Vec<f64> =
                 all.iter().map(|stage| stage.used_ratio.expect("limits").1).collect();
@@ -282,7 +282,7 @@ fn a_harp_without_neck_or_pull_says_why() {
     assert_eq!((bearing.pull.to_n(), bearing.left_out), (0.0, 22));
     assert!(bearing.board.iter().all(Result::is_err));
     let Harp { resolved, analysis, band, loads, .. } = &harp;
-    let (shape, build) = (&resolved.geometry, &resolved.build);
+    let (shape, build) = (&resolved.geometry, &resolved.build());
     let all = stages(band, loads, analysis, shape, build, Order::MiddleFirst);
     assert_eq!(all.len(), 23);
     assert!(all.iter().all(|stage| stage.pull.to_n() == 0.0));

@@ -192,7 +192,7 @@ fn bears(design: &Design) -> Bearing {
     assert!(resolved.errors.is_empty(), "{:?}", resolved.errors);
     let analysis = analyse(&resolved.harp);
     let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
-    borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build).bearing
+    borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build()).bearing
 }
 
 #[test]

@@ -47,7 +47,7 @@ impl Worked {
     }
 
     fn borne(&self) -> Borne {
-        let (geometry, build) = (&self.resolved.geometry, &self.resolved.build);
+        let (geometry, build) = (&self.resolved.geometry, &self.resolved.build());
         borne(&self.band, &self.resolved.harp, &self.analysis, geometry, build)
     }
 }

@@ -147,7 +147,7 @@ pub fn whole(text: &str) {
     let resolved = resolve(&design);
     let analysis = analyse(&resolved.harp);
     let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
-    let all = borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build);
+    let all = borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build());
     let verdict = bearing_words::verdict(&all.bearing).full;
     let given =
         Given { design: &design, resolved: &resolved, analysis: &analysis, today: "1 May 2031" };

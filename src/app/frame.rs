@@ -46,5 +46,5 @@ pub fn once(resolved: &Resolved, analysis: &Analysis) -> Borne {
 }
 
 fn borne_by(band: &Band, resolved: &Resolved, analysis: &Analysis) -> Borne {
-    borne(band, &resolved.harp, analysis, &resolved.geometry, &resolved.build)
+    borne(band, &resolved.harp, analysis, &resolved.geometry, &resolved.build())
 }

@@ -250,7 +250,7 @@ mod tests {
         let analysis = analyse(&resolved.harp);
         let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
         let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
-        let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build);
+        let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build());
         (band, bearing)
     }
 

@@ -453,7 +453,7 @@ mod tests {
         let analysis = analyse(&resolved.harp);
         let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
         let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
-        let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build);
+        let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build());
         let words = verdicts(&bearing, &band, &analysis, design.units);
         (bearing, words)
     }

@@ -13,7 +13,8 @@ use std::sync::Arc;
 pub use self::drills::Drills;
 pub use self::geometry::curve;
 use super::document::{
-    Design, LayerSpec, MakeUpSpec, MechanismKind, StringSpec, TemperamentSpec, WeighedSpec,
+    Design, GeometrySpec, LayerSpec, MakeUpSpec, MechanismKind, StringSpec, TemperamentSpec,
+    WeighedSpec,
 };
 use super::library;
 use super::make_up_text;
@@ -39,12 +40,19 @@ pub struct Resolved {
     pub geometry: Geometry,
     /// What holes are drilled with.
     pub drills: Drills,
-    /// What neck, pillar and board are made of.
-    pub build: Build,
+    /// What was typed of neck, pillar and board.
+    parts: GeometrySpec,
     /// What is wrong with the cells of each string, in the design's order.
     pub cells: Vec<CellErrors>,
     /// What is wrong with the settings of the whole design.
     pub errors: Vec<String>,
+}
+
+impl Resolved {
+    /// What neck, pillar and board are made of. Worked out when it is asked for: the woods come with the drawing.
+    pub fn build(&self) -> Build {
+        build::build(&Design { geometry: self.parts.clone(), ..Design::default() })
+    }
 }
 
 /// What is wrong with the cells of one string. A cell that is empty or can be read has no sentence.
@@ -73,7 +81,7 @@ pub fn resolve(design: &Design) -> Resolved {
     let limits = limits(design, &mut errors);
     let geometry = geometry::geometry(design, &mut errors);
     let drills = drills::drills(design);
-    let build = build::build(design, &mut errors);
+    build::wrong(&design.geometry, &mut errors);
     let conditions = conditions(design, geometry.board_angle_rad);
     let pluck_ratio = Setting::Pluck.number(design) / 100.0;
     let mut shelf = Shelf { design, found: Vec::new() };
@@ -81,7 +89,7 @@ pub fn resolve(design: &Design) -> Resolved {
         design.strings.iter().map(|s| string(s, tuning, &mut shelf)).unzip();
     geometry::follow_curve(&design.geometry, &geometry, &mut strings, &mut errors);
     let harp = Harp { strings, pluck_ratio, conditions, limits };
-    Resolved { harp, geometry, build, drills, cells, errors }
+    Resolved { harp, geometry, drills, parts: design.geometry.clone(), cells, errors }
 }
 
 fn string<'a>(

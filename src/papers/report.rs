@@ -253,7 +253,7 @@ impl<'a> Laid<'a> {
     fn frame(&self) -> (Band, Borne) {
         let Given { resolved, analysis, .. } = self.given;
         let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
-        let borne = borne(&band, &resolved.harp, analysis, &resolved.geometry, &resolved.build);
+        let borne = borne(&band, &resolved.harp, analysis, &resolved.geometry, &resolved.build());
         (band, borne)
     }
 

@@ -162,7 +162,7 @@ pub fn the_sample_bears_what_a_frame_solver_finds() {
     let analysis = analyse(&resolved.harp);
     let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
     let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
-    let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build);
+    let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build());
     let frame = bearing.frame.expect("a sample has a frame");
     const NEAR: f64 = 1e-3;
     assert_near(frame.reactions.pillar.to_n(), solved.pillar_n, NEAR, "pillar");

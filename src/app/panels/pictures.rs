@@ -76,7 +76,7 @@ fn draw(store: Store, what: Picture) -> Option<Drawn> {
         Picture::Drawing => {
             let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
             let borne =
-                borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build);
+                borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build());
             let given = over::Given {
                 design: &design,
                 resolved: &resolved,

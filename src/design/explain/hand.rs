@@ -62,7 +62,7 @@ fn worked() -> Option<Hand> {
     let design = SAMPLES.iter().find(|sample| sample.key == SAMPLE)?.design();
     let resolved = resolve(&design);
     let analysis = analyse(&resolved.harp);
-    let (shape, build) = (&resolved.geometry, &resolved.build);
+    let (shape, build) = (&resolved.geometry, &resolved.build());
     let band = lay_out(&resolved.harp, &analysis, shape);
     let loads = loads(&band, &resolved.harp, &analysis, shape);
     let bearing = bear(&band, &loads, &analysis, shape, build);

@@ -113,11 +113,11 @@ fn meant(design: &Design) -> Option<(Resolved, Analysis, Band)> {
 
 fn board(design: &Design) -> Option<Vec<Known<BoardCut>>> {
     let (resolved, analysis, band) = meant(design)?;
-    let Resolved { harp, geometry, build, .. } = &resolved;
-    Some(borne(&band, harp, &analysis, geometry, build).bearing.board)
+    let Resolved { harp, geometry, .. } = &resolved;
+    Some(borne(&band, harp, &analysis, geometry, &resolved.build()).bearing.board)
 }
 
 fn frame(design: &Design) -> Option<Result<FrameBearing, BearingError>> {
     let (resolved, analysis, band) = meant(design)?;
-    Some(bear_frame(&band, &analysis, &resolved.geometry, &resolved.build).1)
+    Some(bear_frame(&band, &analysis, &resolved.geometry, &resolved.build()).1)
 }

@@ -8,8 +8,8 @@ use crate::engine::structure::duration::{
     LoadTime, Service, Timber, creep_ratio, material_divisor, permanent_ratio,
 };
 use crate::engine::structure::plate::Rib;
-use crate::engine::structure::plywood::{Panel, Way};
-use crate::engine::structure::wood::{POISSON, Wood, woods};
+use crate::engine::structure::plywood::{Panel, Way, check_birch};
+use crate::engine::structure::wood::{KEYS, POISSON, Wood, woods};
 use crate::engine::units::{Length, Stress};
 
 /// What a part is made of.
@@ -18,10 +18,32 @@ enum Made {
     Plywood(Panel),
 }
 
-/// The parts of a design, with a sentence for each setting that cannot be used.
-pub(super) fn build(design: &Design, errors: &mut Vec<String>) -> Build {
-    let (given, usual) = (&design.geometry, GeometrySpec::default());
-    let mm = |setting: Setting| Length::from_mm(setting.number(design));
+/// A sentence for each setting of the parts that cannot be used. It asks no wood for its figures, which come with the
+/// drawing.
+pub(super) fn wrong(given: &GeometrySpec, errors: &mut Vec<String>) {
+    let _ = sections(given, errors);
+    let parts = [
+        ("neck", &given.neck.wood, Some(given.neck.plies)),
+        ("pillar", &given.pillar.wood, None),
+        ("board", &given.board.wood, Some(given.board.plies)),
+        ("string rib", &given.board.rib_wood, None),
+    ];
+    for (part, key, plies) in parts {
+        if let (PLYWOOD, Some(plies)) = (key.as_str(), plies) {
+            if let Err(error) = check_birch(count(plies)) {
+                errors.push(format!("the plywood of the {part} cannot be used: {error}"));
+            }
+        } else if !KEYS.contains(&key.as_str()) {
+            errors.push(format!(
+                "the wood of the {part} must be one that is known here, got \"{}\" (choose one that is listed)",
+                cut(key)
+            ));
+        }
+    }
+}
+
+/// What was measured of the neck: where, how thick and how deep.
+fn sections(given: &GeometrySpec, errors: &mut Vec<String>) -> Vec<(f64, Length, Length)> {
     let of = SectionSpec::default();
     let measured = given.neck.sections.iter().map(|section| {
         let at = SECTION_AT.take(section.at_percent, of.at_percent, errors);
@@ -29,13 +51,19 @@ pub(super) fn build(design: &Design, errors: &mut Vec<String>) -> Build {
         let depth = SECTION_DEPTH.take(section.depth_mm, of.depth_mm, errors);
         (at / 100.0, Length::from_mm(thickness), Length::from_mm(depth))
     });
-    let sections: Vec<(f64, Length, Length)> = measured.collect();
+    measured.collect()
+}
+
+/// The parts of a design; the usual wood where one makes no sense.
+pub(super) fn build(design: &Design) -> Build {
+    let (given, usual) = (&design.geometry, GeometrySpec::default());
+    let mm = |setting: Setting| Length::from_mm(setting.number(design));
+    let sections = sections(given, &mut Vec::new());
     let widths = (mm(Setting::BassWidth), mm(Setting::TrebleWidth));
     let thicknesses = (mm(Setting::BassThickness), mm(Setting::TrebleThickness));
     let slope = Setting::NeckGrain.number(design) / 100.0;
-    let neck = neck(given, &usual, (mm(Setting::NeckThickness), sections, slope), errors);
-    let wood = made("pillar", &given.pillar.wood, None, errors)
-        .or_else(|| made("pillar", &usual.pillar.wood, None, &mut Vec::new()));
+    let neck = neck(given, &usual, (mm(Setting::NeckThickness), sections, slope));
+    let wood = made(&given.pillar.wood, None).or_else(|| made(&usual.pillar.wood, None));
     let allowable = match wood {
         Some(Made::Solid(wood)) => wood.allowable(LoadTime::Permanent),
         _ => crate::engine::structure::wood::Allowable::default(),
@@ -46,18 +74,16 @@ pub(super) fn build(design: &Design, errors: &mut Vec<String>) -> Build {
         depth: mm(Setting::PillarDepth),
         beside: mm(Setting::PillarBeside),
     };
-    Build { neck, pillar, board: board(design, &usual, (widths, thicknesses), errors) }
+    Build { neck, pillar, board: board(design, &usual, (widths, thicknesses)) }
 }
 
 fn neck(
     given: &GeometrySpec,
     usual: &GeometrySpec,
     (thickness, sections, slope): (Length, Vec<(f64, Length, Length)>, f64),
-    errors: &mut Vec<String>,
 ) -> NeckParts {
     let (neck, of) = (&given.neck, &usual.neck);
-    let made = made("neck", &neck.wood, Some(neck.plies), errors)
-        .or_else(|| made("neck", &of.wood, Some(of.plies), &mut Vec::new()));
+    let made = made(&neck.wood, Some(neck.plies)).or_else(|| made(&of.wood, Some(of.plies)));
     let (allowable, torsion_modulus) = match made {
         Some(Made::Solid(wood)) => {
             let allowable = wood.allowable(LoadTime::Permanent);
@@ -74,12 +100,7 @@ fn neck(
 
 type Pair = (Length, Length);
 
-fn board(
-    design: &Design,
-    usual: &GeometrySpec,
-    (width, thickness): (Pair, Pair),
-    errors: &mut Vec<String>,
-) -> BoardParts {
+fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)) -> BoardParts {
     let (board, of) = (&design.geometry.board, &usual.board);
     let service = match design.geometry.service {
         ServiceSpec::Heated => Service::Dry,
@@ -87,8 +108,7 @@ fn board(
         ServiceSpec::Outdoors => Service::Wet,
     };
     let creep = |timber| creep_ratio(timber, service).map(|sourced| sourced.value);
-    let made = made("board", &board.wood, Some(board.plies), errors)
-        .or_else(|| made("board", &of.wood, Some(of.plies), &mut Vec::new()));
+    let made = made(&board.wood, Some(board.plies)).or_else(|| made(&of.wood, Some(of.plies)));
     let (bending, modulus, along, creep_ratio) = match made {
         // The grain runs from edge to edge, and the rings stand upright.
         Some(Made::Solid(wood)) => {
@@ -112,16 +132,15 @@ fn board(
         }
         None => Default::default(),
     };
-    let (rib, rib_bending) = rib(design, errors);
+    let (rib, rib_bending) = rib(design);
     BoardParts { bending, modulus, along, creep_ratio, width, thickness, rib, rib_bending }
 }
 
 /// String rib and strip outside, with what their wood may bear.
-fn rib(design: &Design, errors: &mut Vec<String>) -> (Rib, Option<Stress>) {
+fn rib(design: &Design) -> (Rib, Option<Stress>) {
     let mm = |setting: Setting| Length::from_mm(setting.number(design));
     let usual = GeometrySpec::default().board.rib_wood;
-    let wood = made("string rib", &design.geometry.board.rib_wood, None, errors)
-        .or_else(|| made("string rib", &usual, None, &mut Vec::new()));
+    let wood = made(&design.geometry.board.rib_wood, None).or_else(|| made(&usual, None));
     let Some(Made::Solid(wood)) = wood else { return Default::default() };
     let allowable = wood.allowable(LoadTime::Permanent);
     let rib = Rib {
@@ -132,23 +151,15 @@ fn rib(design: &Design, errors: &mut Vec<String>) -> (Rib, Option<Stress>) {
     (rib, allowable.bending)
 }
 
-/// What a key names; `None` with a sentence where it names nothing that can be used.
-fn made(part: &str, key: &str, plies: Option<u32>, errors: &mut Vec<String>) -> Option<Made> {
+/// What a key names; `None` where it names nothing that can be used.
+fn made(key: &str, plies: Option<u32>) -> Option<Made> {
     if let (PLYWOOD, Some(plies)) = (key, plies) {
-        let panel = Panel::birch(usize::try_from(plies).unwrap_or(usize::MAX));
-        return panel
-            .map_err(|error| {
-                errors.push(format!("the plywood of the {part} cannot be used: {error}"));
-            })
-            .map(Made::Plywood)
-            .ok();
+        return Panel::birch(count(plies)).map(Made::Plywood).ok();
     }
-    let wood = woods().into_iter().find(|wood| wood.key == key);
-    if wood.is_none() {
-        errors.push(format!(
-            "the wood of the {part} must be one that is known here, got \"{}\" (choose one that is listed)",
-            cut(key)
-        ));
-    }
-    wood.map(|wood| Made::Solid(Box::new(wood)))
+    let wood = woods().into_iter().find(|wood| wood.key == key)?;
+    Some(Made::Solid(Box::new(wood)))
+}
+
+fn count(plies: u32) -> usize {
+    usize::try_from(plies).unwrap_or(usize::MAX)
 }

@@ -197,12 +197,7 @@ impl Panel {
     /// # Ok::<(), stringloft::engine::structure::plywood::PanelError>(())
     /// ```
     pub fn birch(plies: usize) -> Result<Self, PanelError> {
-        if plies > MOST_PLIES {
-            return Err(PanelError::Plies { got: plies });
-        }
-        if plies < 3 || plies.is_multiple_of(2) {
-            return Err(PanelError::Even { got: plies });
-        }
+        check_birch(plies)?;
         let ply = |at: usize| {
             let thick = if at == 0 || at + 1 == plies { FACE_MM } else { INNER_MM };
             let way = if at.is_multiple_of(2) { Way::Along } else { Way::Across };
@@ -333,6 +328,21 @@ impl Panel {
             margins: Margins::of_characteristic(factor),
         }
     }
+}
+
+/// Whether birch plywood can have so many plies.
+///
+/// # Errors
+///
+/// As those of [`Panel::birch`].
+pub const fn check_birch(plies: usize) -> Result<(), PanelError> {
+    if plies > MOST_PLIES {
+        return Err(PanelError::Plies { got: plies });
+    }
+    if plies < 3 || plies.is_multiple_of(2) {
+        return Err(PanelError::Even { got: plies });
+    }
+    Ok(())
 }
 
 #[cfg(test)]

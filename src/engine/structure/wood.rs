@@ -2,7 +2,7 @@
 
 mod built_in;
 
-pub use self::built_in::{SCATTER, Scatter, woods};
+pub use self::built_in::{KEYS, SCATTER, Scatter, woods};
 use super::duration::{LoadTime, Timber, madison_ratio, material_divisor, permanent_ratio};
 use crate::engine::material::Sourced;
 use crate::engine::units::{Density, Stress};
@@ -421,6 +421,7 @@ mod tests {
     #[test]
     fn every_wood_has_a_key_of_its_own() {
         let mut keys: Vec<_> = woods().iter().map(|wood| wood.key).collect();
+        assert_eq!(keys, KEYS);
         keys.sort_unstable();
         assert!(keys.is_sorted_by(|one, next| one < next), "{keys:?}");
     }

@@ -31,7 +31,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
         crate::engine::order::sort(&mut counts, |one, next| one > next);
         counts.dedup();
         let (borne, resolved) = (borne.read(), store.resolved.read());
-        let (shape, build) = (&resolved.geometry, &resolved.build);
+        let (shape, build) = (&resolved.geometry, &resolved.build());
         let which = (order.get(), counts.as_slice());
         some_stages(&band.read(), &borne.loads, &store.analysis.read(), shape, build, which)
     });

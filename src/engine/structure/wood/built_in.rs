@@ -166,6 +166,25 @@ const ROWS: [WoodRow; 13] = [
     },
 ];
 
+/// The keys of the built-in woods, which can be asked for without the woods.
+pub const KEYS: [&str; 15] = [
+    "sitka-spruce",
+    "engelmann-spruce",
+    "sugar-maple",
+    "red-maple",
+    "black-walnut",
+    "black-cherry",
+    "yellow-poplar",
+    "white-oak",
+    "yellow-birch",
+    "paper-birch",
+    "sweet-birch",
+    "american-beech",
+    "mahogany",
+    "european-spruce",
+    "c24",
+];
+
 fn figure<T>(cell: Cell, to: impl Fn(f64) -> T) -> Option<Sourced<T>> {
     match cell {
         Read(value) => Some(sourced(to(value), TABLE_COPY, Standing::Seen)),
