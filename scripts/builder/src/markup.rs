@@ -53,7 +53,7 @@ pub fn lean_script(script: &str) -> String {
     out
 }
 
-/// A style sheet without comments and indents.
+/// A style sheet without comments and without the blanks that mean nothing.
 pub fn lean_style(style: &str) -> String {
     let mut out = String::new();
     let mut rest = style;
@@ -62,8 +62,32 @@ pub fn lean_style(style: &str) -> String {
         rest = after.split_once("*/").map_or("", |(_, after)| after);
     }
     out.push_str(rest);
-    let lines = out.lines().map(str::trim).filter(|line| !line.is_empty());
-    lines.collect::<Vec<_>>().join("\n")
+    // Every other piece is a text in quotes, which stays as it is.
+    let pieces = out.split('"').enumerate();
+    let lean = |(place, piece): (usize, &str)| match place % 2 {
+        0 => close_up(piece),
+        _ => format!("\"{piece}\""),
+    };
+    pieces.map(lean).collect::<String>().trim().to_owned()
+}
+
+/// A piece of a style sheet without the blanks that mean nothing.
+fn close_up(piece: &str) -> String {
+    let mut out = String::new();
+    for letter in piece.chars() {
+        let blank = letter.is_whitespace();
+        if blank && out.ends_with([' ', '{', '}', ';', ',', ':']) {
+            continue;
+        }
+        if matches!(letter, '{' | '}' | ';' | ',') && out.ends_with(' ') {
+            out.pop();
+        }
+        if letter == '}' && out.ends_with(';') {
+            out.pop();
+        }
+        out.push(if blank { ' ' } else { letter });
+    }
+    out
 }
 
 #[cfg(test)]
@@ -87,6 +111,10 @@ mod tests {
             lean_script("/** a\n * b */\n  x();\n\n// c\n/* d */\ny(); // e\n"),
             "x();\ny(); // e\n"
         );
-        assert_eq!(lean_style("/* a */\na {\n  b: c; /* d */\n}\n"), "a {\nb: c;\n}");
+        assert_eq!(lean_style("/* a */\na {\n  b: c; /* d */\n}\n"), "a{b:c}");
+        assert_eq!(
+            lean_style("a :is(b, c) { d: \", x\" 1px; }\n@media (e: 2px) { f { g: h(1 + 2); } }"),
+            "a :is(b,c){d:\", x\" 1px}@media (e:2px){f{g:h(1 + 2)}}"
+        );
     }
 }
