@@ -30,9 +30,9 @@ use crate::engine::geometry::{Band, lay_out};
 /// The spacing of the rows: index into the layout's list.
 const SPACING: usize = 4;
 /// Curves in one picture, one above the other.
-const CURVES_IN_ONE: usize = 3;
-/// Height of a curve with its title, and of the legend and the axis of a picture, in pixels.
-const CURVE_PX: u32 = 150;
+const CURVES_IN_ONE: usize = 6;
+/// Height of a curve with its title, and of the legend and the axis of a picture, in pixels: six fill a page.
+const CURVE_PX: u32 = 132;
 const AXIS_PX: u32 = 76;
 /// The drawing stands no higher, so that its title has room on the page.
 const DRAWING_MM: f64 = 225.0;
