@@ -106,6 +106,11 @@ pub fn take(id: &str) -> Result<Design, Unread> {
     })
 }
 
+/// Whether a design is kept just as it is here, and no other tab went on with it.
+pub fn is_kept_as(id: &str, design: &Design) -> bool {
+    browser::kept(&key(id)).is_some_and(|text| text == persist::write(design))
+}
+
 /// The design that was open last, with its name; `None` on a first visit.
 ///
 /// # Errors
@@ -123,7 +128,7 @@ pub fn all() -> Vec<Shelved> {
     let keys = browser::kept_keys(DESIGNS);
     let ids = keys.iter().filter_map(|key| key.strip_prefix(DESIGNS));
     let mut ids: Vec<(Option<u64>, &str)> = ids.map(|id| (changed_ms(id), id)).collect();
-    sort(&mut ids, |one, other| one > other);
+    sort(&mut ids, |one, other| one < other);
     ids.into_iter().map(|(ms, id)| shelved(id, ms)).collect()
 }
 

@@ -9,10 +9,12 @@ use leptos::prelude::*;
 use self::measured::FromMeasurements;
 pub use self::measured::MissingWindow;
 use self::own::OwnHarp;
-use crate::app::store::{Origin, Store};
+use crate::app::shelf;
+use crate::app::store::{Origin, Outcome, Store};
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part};
 use crate::app::widgets::window::Window;
+use crate::design::advice;
 use crate::design::document::Design;
 use crate::design::presets::{SAMPLES, Sample};
 
@@ -28,7 +30,8 @@ const WAYS: [(&str, &str); 3] = [
 pub fn NewWindow(store: Store) -> impl IntoView {
     let way = store.new_harp.way;
     let empty = move || {
-        if store.tell(store.begin(Design::default()), "") {
+        if replace(store, &|| store.begin(Design::default())) {
+            note_begun(store);
             store.window.set(None);
         }
     };
@@ -64,6 +67,7 @@ pub fn NewWindow(store: Store) -> impl IntoView {
                 {choices}
             </fieldset>
             {list(shown)}
+            <p class="caution">{advice::caution()}</p>
             <p class="window-actions">
                 {button("tool", "", "", "Begin with an empty chart", empty)}
                 <span class="hint">"What is open now stays under Designs, if you changed it."</span>
@@ -75,7 +79,7 @@ pub fn NewWindow(store: Store) -> impl IntoView {
 #[component]
 fn FromSample(store: Store) -> impl IntoView {
     let open = move |sample: &Sample| {
-        if store.tell(store.open(sample.design(), Origin::Sample), "") {
+        if replace(store, &|| store.open(sample.design(), Origin::Sample)) {
             store.window.set(None);
         }
     };
@@ -96,4 +100,34 @@ fn FromSample(store: Store) -> impl IntoView {
             <ul class="samples">{samples}</ul>
         </fieldset>
     }
+}
+
+/// The name of the open design, if it was begun here and nothing was done with it since, in another tab neither.
+fn untouched(store: Store) -> Option<String> {
+    let Origin::Kept(id) = store.origin.get_untracked() else { return None };
+    let is_new = *store.new_harp.begun.read_untracked() == id;
+    let changed = untrack(|| store.can_undo() || store.can_redo());
+    let kept = || shelf::is_kept_as(&id, &store.design.get_untracked());
+    (is_new && !changed && kept()).then_some(id)
+}
+
+/// Notes that the open design was just begun.
+fn note_begun(store: Store) {
+    if let Origin::Kept(id) = store.origin.get_untracked() {
+        store.new_harp.begun.set(id);
+    }
+}
+
+/// Opens another design and tells if that did not work. One that was begun and left untouched does not stay on the
+/// shelf.
+pub(super) fn replace(store: Store, open: &dyn Fn() -> Outcome) -> bool {
+    let trial = untouched(store);
+    let done = store.tell(open(), "");
+    if let (true, Some(id)) = (done, trial)
+        && store.origin.get_untracked() != Origin::Kept(id.clone())
+    {
+        // If the browser does not take it away, it can be deleted in the list.
+        let _ = shelf::remove(&id);
+    }
+    done
 }

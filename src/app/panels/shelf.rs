@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::new_design::replace;
 use crate::app::browser;
 use crate::app::shelf::{self, Shelved};
 use crate::app::store::{Origin, Store};
@@ -36,7 +37,8 @@ impl Desk {
     fn open(self, id: String) {
         match shelf::take(&id) {
             Ok(design) => {
-                if self.store.tell(self.store.open(design, Origin::Kept(id)), "") {
+                let open = || self.store.open(design.clone(), Origin::Kept(id.clone()));
+                if replace(self.store, &open) {
                     self.store.window.set(None);
                 }
             }

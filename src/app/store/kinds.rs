@@ -93,6 +93,8 @@ pub struct NewHarp {
     pub mechanism: RwSignal<String>,
     /// The highest wound string.
     pub wound_from: RwSignal<String>,
+    /// The name under which the harp is kept that was begun last.
+    pub begun: RwSignal<String>,
 }
 
 impl NewHarp {
@@ -109,6 +111,7 @@ impl NewHarp {
             tuning: empty(),
             mechanism: empty(),
             wound_from: empty(),
+            begun: empty(),
         }
     }
 }

@@ -3,6 +3,7 @@
 
 use leptos::prelude::*;
 
+use super::replace;
 use crate::app::browser;
 use crate::app::grid::Shown;
 use crate::app::panels::chart_acts::{go_to, select};
@@ -48,7 +49,7 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
             let units = store.design.with_untracked(|design| design.units);
             let design = read.into_design(&Design { units, open_tuning, ..Design::default() });
             let whole = gaps(&design).is_empty();
-            if store.tell(store.begin(design), "") {
+            if replace(store, &|| store.begin(design.clone())) {
                 pasted.set(Pasted::default());
                 store.view.set(View::Chart);
                 store.window.set((!whole).then_some(Open::Missing));
@@ -73,52 +74,58 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
     view! {
         <fieldset>
             <legend>"From measurements, to restring a harp"</legend>
-            <label class="field">
-                <span>"A table from anywhere, or a line for each string: note, length and, if known, the old string. Its columns may stand in any order. A question mark is a length that was not measured."</span>
-                <textarea
-                    id="measurements"
-                    rows="7"
-                    spellcheck="false"
-                    placeholder="C6, 176, nylon, 0.64\nB5, 188, nylon, 0.64\nA5, ?"
-                    prop:value=move || pasted.with(|pasted| pasted.text.clone())
-                    on:input=move |event| {
-                        let text = event_target_value(&event);
-                        set(&|pasted| (pasted.text, pasted.columns) = (text.clone(), None));
-                    }
-                ></textarea>
-            </label>
-            {either(is_empty, || ().into_any(), move || looked_at(store, found))}
-            <Choice
-                label="Strings of which the list says nothing are of"
-                choices=materials
-                value=Signal::derive(move || pasted.with(|pasted| pasted.material.clone()))
-                on_change=move |key: String| set(&|pasted| pasted.material.clone_from(&key))
-            />
-            <Choice
-                label="Each string has"
-                choices=options(OneOf::Mechanism)
-                value=Signal::derive(move || display::mechanism(kind()).to_owned())
-                on_change=move |words: String| set(&|pasted| pasted.mechanism = mechanism_of(&words))
-            />
-            <p class="hint">"For a list without notes:"</p>
-            <TextField
-                label="Highest string of the list"
-                value=Signal::derive(move || pasted.with(|pasted| pasted.highest.clone()))
-                on_input=move |text: String| set(&|pasted| pasted.highest.clone_from(&text))
-                hint="C6"
-            />
-            <TextField
-                label="Lowest string of the list"
-                value=Signal::derive(move || pasted.with(|pasted| pasted.lowest.clone()))
-                on_input=move |text: String| set(&|pasted| pasted.lowest.clone_from(&text))
-                hint="C2"
-            />
-            <Choice
-                label="Open strings of the list"
-                choices=tunings
-                value=Signal::derive(move || pasted.with(|pasted| pasted.tuning.to_string()))
-                on_change=move |key: String| set(&|pasted| pasted.tuning = key.parse().unwrap_or(0))
-            />
+            <div class="measured">
+                <div class="form-stack">
+                    <label class="field">
+                        <span>"A table from anywhere, or a line for each string: note, length and, if known, the old string. Its columns may stand in any order. A question mark is a length that was not measured."</span>
+                        <textarea
+                            id="measurements"
+                            rows="7"
+                            spellcheck="false"
+                            placeholder="C6, 176, nylon, 0.64\nB5, 188, nylon, 0.64\nA5, ?"
+                            prop:value=move || pasted.with(|pasted| pasted.text.clone())
+                            on:input=move |event| {
+                                let text = event_target_value(&event);
+                                set(&|pasted| (pasted.text, pasted.columns) = (text.clone(), None));
+                            }
+                        ></textarea>
+                    </label>
+                    <Choice
+                        label="Strings of which the list says nothing are of"
+                        choices=materials
+                        value=Signal::derive(move || pasted.with(|pasted| pasted.material.clone()))
+                        on_change=move |key: String| set(&|pasted| pasted.material.clone_from(&key))
+                    />
+                    <Choice
+                        label="Each string has"
+                        choices=options(OneOf::Mechanism)
+                        value=Signal::derive(move || display::mechanism(kind()).to_owned())
+                        on_change=move |words: String| set(&|pasted| pasted.mechanism = mechanism_of(&words))
+                    />
+                    <p class="hint">"For a list without notes:"</p>
+                    <div class="two-fields">
+                        <TextField
+                            label="Highest string of the list"
+                            value=Signal::derive(move || pasted.with(|pasted| pasted.highest.clone()))
+                            on_input=move |text: String| set(&|pasted| pasted.highest.clone_from(&text))
+                            hint="C6"
+                        />
+                        <TextField
+                            label="Lowest string of the list"
+                            value=Signal::derive(move || pasted.with(|pasted| pasted.lowest.clone()))
+                            on_input=move |text: String| set(&|pasted| pasted.lowest.clone_from(&text))
+                            hint="C2"
+                        />
+                    </div>
+                    <Choice
+                        label="Open strings of the list"
+                        choices=tunings
+                        value=Signal::derive(move || pasted.with(|pasted| pasted.tuning.to_string()))
+                        on_change=move |key: String| set(&|pasted| pasted.tuning = key.parse().unwrap_or(0))
+                    />
+                </div>
+                <div class="form-stack">{either(is_empty, || ().into_any(), move || looked_at(store, found))}</div>
+            </div>
             <p class="wrong" id="measurements-wrong" role="alert">{words(move || wrong.get())}</p>
             <p>
                 {button("tool main", "start-measurements", "", "Start", start)}
