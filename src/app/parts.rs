@@ -22,7 +22,7 @@ use super::panels::details::DetailsWindow;
 use super::panels::drawing::Drawing;
 use super::panels::exchange::ExchangeWindow;
 use super::panels::header;
-use super::panels::instrument::InstrumentWindow;
+use super::panels::instrument::{self, InstrumentWindow};
 use super::panels::keys::KeysWindow;
 use super::panels::link::{LinkWindow, copy_link};
 use super::panels::make_up::MakeUpWindow;
@@ -33,7 +33,7 @@ use super::panels::order::Order;
 use super::panels::shelf::ShelfWindow;
 use super::panels::stock::StockWindow;
 use super::panels::versions::Versions;
-use super::panels::{papers, pictures, summary, templates};
+use super::panels::{offers, papers, pictures, summary, templates};
 use super::stock_shelf;
 use super::store::{Act, Brought, Fetching, NotFetched, Part, View, Window};
 use crate::engine::tolerance::spreads_of_all;
@@ -131,6 +131,10 @@ static WINDOWS: Brought = Brought {
         (Window::Columns, |store| view! { <ColumnsWindow store=store/> }.into_any()),
         (Window::Keys, |store| view! { <KeysWindow store=store/> }.into_any()),
     ],
+    arrive: |store| {
+        offers::stand_by(store);
+        instrument::show_units(store);
+    },
     act: |store, act| {
         if let Act::OpenTable(name, text) = act {
             store.open_table(&name, &text);

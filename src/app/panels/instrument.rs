@@ -1,13 +1,16 @@
 //! The whole instrument: units, names for the card, pitch, levers, limits, tolerances, allowances.
 
+use leptos::mount::mount_to;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
 
 use super::form::group;
 use super::looks::chosen;
 use crate::app::forms::INSTRUMENT;
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
-use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
+use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit};
 use crate::design::edit::Edit;
 
 /// The instrument's panel.
@@ -32,52 +35,65 @@ pub fn InstrumentWindow(store: Store) -> impl IntoView {
     }
 }
 
+/// Puts the units beside the choice of columns. Called once, when this part comes.
+pub fn show_units(store: Store) {
+    let looks = document().query_selector(".looks").ok().flatten();
+    if let Some(looks) = looks.and_then(|looks| looks.dyn_into::<HtmlElement>().ok()) {
+        mount_to(looks, move || sizes(store, "units")).forget();
+    }
+}
+
 /// The units of the page.
 #[component]
 fn UnitChoices(store: Store) -> impl IntoView {
-    let units = Memo::new(move |_| store.design.with(|design| design.units));
-    let set = move |change: fn(&mut Units, &str), key: &str| {
-        let mut units = units.get_untracked();
-        change(&mut units, key);
+    let force = move || match store.design.read().units.force {
+        ForceUnit::Newton => "N",
+        ForceUnit::Kgf => "kgf",
+        ForceUnit::Lbf => "lbf",
+    };
+    let set = move |key: String| {
+        let mut units = store.design.with_untracked(|design| design.units);
+        units.force = match key.as_str() {
+            "kgf" => ForceUnit::Kgf,
+            "lbf" => ForceUnit::Lbf,
+            _ => ForceUnit::Newton,
+        };
         store.send(&Edit::Units(units));
     };
-    let metric = move || match (units.get().length, units.get().gauge) {
-        (LengthUnit::Mm, GaugeUnit::Mm) => "mm",
-        (LengthUnit::Mm, GaugeUnit::Thou) => "mm-thou",
-        (LengthUnit::Inch, GaugeUnit::Mm) => "in-mm",
-        (LengthUnit::Inch, GaugeUnit::Thou) => "in",
+    let forces = vec![("N", "N"), ("kgf", "kgf"), ("lbf", "lbf")];
+    view! {
+        <span>"Units"</span>
+        {sizes(store, "sizes")}
+        {chosen("forces", "Unit of tension", forces, Signal::derive(force), Box::new(set))}
+    }
+}
+
+/// The units of lengths and gauges.
+fn sizes(store: Store, id: &'static str) -> AnyView {
+    let now = move || {
+        let units = store.design.read().units;
+        match (units.length, units.gauge) {
+            (LengthUnit::Mm, GaugeUnit::Mm) => "mm",
+            (LengthUnit::Mm, GaugeUnit::Thou) => "mm-thou",
+            (LengthUnit::Inch, GaugeUnit::Mm) => "in-mm",
+            (LengthUnit::Inch, GaugeUnit::Thou) => "in",
+        }
     };
-    let set_sizes = |units: &mut Units, key: &str| {
-        (units.length, units.gauge) = match key {
+    let set = move |key: String| {
+        let mut units = store.design.with_untracked(|design| design.units);
+        (units.length, units.gauge) = match key.as_str() {
             "mm-thou" => (LengthUnit::Mm, GaugeUnit::Thou),
             "in-mm" => (LengthUnit::Inch, GaugeUnit::Mm),
             "in" => (LengthUnit::Inch, GaugeUnit::Thou),
             _ => (LengthUnit::Mm, GaugeUnit::Mm),
         };
+        store.send(&Edit::Units(units));
     };
-    let force = move || match units.get().force {
-        ForceUnit::Newton => "N",
-        ForceUnit::Kgf => "kgf",
-        ForceUnit::Lbf => "lbf",
-    };
-    let set_force = |units: &mut Units, key: &str| {
-        units.force = match key {
-            "kgf" => ForceUnit::Kgf,
-            "lbf" => ForceUnit::Lbf,
-            _ => ForceUnit::Newton,
-        };
-    };
-    let (metric, force) = (Signal::derive(metric), Signal::derive(force));
-    let sizes = vec![
+    let choices = vec![
         ("mm", "mm"),
         ("in", "inches"),
         ("mm-thou", "mm, gauges in inches"),
         ("in-mm", "inches, gauges in mm"),
     ];
-    let forces = vec![("N", "N"), ("kgf", "kgf"), ("lbf", "lbf")];
-    view! {
-        <span>"Units"</span>
-        {chosen("sizes", "Units of lengths and gauges", sizes, metric, Box::new(move |key| set(set_sizes, &key)))}
-        {chosen("forces", "Unit of tension", forces, force, Box::new(move |key| set(set_force, &key)))}
-    }
+    chosen(id, "Units of lengths and gauges", choices, Signal::derive(now), Box::new(set))
 }

@@ -22,6 +22,7 @@ pub(super) mod materials;
 pub(super) mod new_design;
 mod notice;
 pub(super) mod numbers;
+pub(super) mod offers;
 pub(super) mod order;
 pub mod page;
 pub(super) mod papers;

@@ -7,6 +7,7 @@ mod details;
 mod exchanged;
 mod markup;
 mod measured;
+mod offered;
 mod order;
 mod proposal;
 mod pulled;
@@ -21,6 +22,7 @@ pub use details::{Block, MOST_PARTIALS, details, details_title};
 pub use exchanged::{Exchanged, exchange_heads, exchanged};
 pub use markup::{CellLook, RowView, cell_id, cell_look, row_class, row_markup};
 pub use measured::{gap_words, has_blanks, measured, preview, question, told};
+pub use offered::{Offer, offers};
 pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, freshened, order_words, part_of};
 pub use proposal::{
     Choosable, Marks, Proposal, ProposedRow, allowed, choosables, kept, place_name, span,

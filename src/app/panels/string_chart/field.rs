@@ -8,7 +8,7 @@ use crate::app::browser;
 use crate::app::grid::Step;
 use crate::app::panels::chart_acts::{act, finish, finish_rows};
 use crate::app::panels::chart_keys::Ask;
-use crate::app::store::{Store, Typing};
+use crate::app::store::{Part, Store, Typing};
 
 /// The field that stands in a cell while it is typed into.
 #[component]
@@ -16,6 +16,8 @@ pub fn CellField(store: Store, typing: Typing, column: usize) -> impl IntoView {
     let field = NodeRef::<html::Input>::new();
     let Typing { text, quick } = typing;
     field.on_load(move |input| {
+        // It brings the list of what a string could be.
+        store.ask(Part::Windows);
         let _ = input.focus();
         if !quick {
             input.select();
