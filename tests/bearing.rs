@@ -210,7 +210,8 @@ fn more_wood_is_never_used_up_farther() {
             let harp = Harp::of(sample.key, &design);
             let bearing = harp.bear();
             let frame = bearing.frame.as_ref().expect("a sample has a frame");
-            let parts = Part::ALL.map(|part| frame.used(part).expect("limits"));
+            // Joints that bending would open may be judged with less wood and not with more.
+            let parts = [Part::Neck, Part::Pillar].map(|part| frame.used(part).expect("limits"));
             let board = bearing.board_worst().expect("a board").1.used().expect("a limit").1;
             let twist = frame.neck.twist_rad.expect("a modulus");
             let mut all: Vec<f64> =
@@ -236,8 +237,11 @@ fn the_frames_of_the_samples_bear_their_strings() {
         let bearing = harp.bear();
         let frame = bearing.frame.as_ref().expect("a sample has a frame");
         for part in Part::ALL {
-            let (least, _) = frame.used(part).expect("limits");
-            assert!(least < 1.0, "{} {part:?}: {least}", harp.key);
+            // Joints that bending would open are not judged.
+            let joint = matches!(part, Part::Shoulder | Part::Head);
+            let used = frame.used(part);
+            assert!(used.is_some() || joint, "{} {part:?}", harp.key);
+            assert!(used.is_none_or(|(least, _)| least < 1.0), "{} {part:?}: {used:?}", harp.key);
         }
         let (_, board) = bearing.board_worst().expect("a board");
         let (fixed, _) = board.used().expect("a limit");
@@ -263,7 +267,7 @@ fn a_neck_with_its_own_sections_is_reckoned_with_them() {
     assert!(own.used(Part::Neck) < drawn.used(Part::Neck));
     design.geometry.neck.grain_percent = 10.0;
     let slanting = Harp::of("floor-36", &design).bear().frame.expect("a frame");
-    let bending = |bearing: &FrameBearing| bearing.neck.held[20].verdict.uses[0].ratio;
+    let bending = |bearing: &FrameBearing| bearing.neck.cuts[20].verdict.uses[0].ratio;
     assert!(bending(&slanting) > bending(&own));
 }
 

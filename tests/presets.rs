@@ -215,8 +215,12 @@ fn the_frame_of_a_new_harp_bears_its_strings() {
         );
         let frame = bearing.frame.as_ref().expect("a frame");
         for part in Part::ALL {
-            let (_, most) = frame.used(part).expect("a wood with limits");
-            assert!(most <= 0.9, "{measures}: {part:?} {most}");
+            // Joints that bending would open are not judged.
+            let joint = matches!(part, Part::Shoulder | Part::Head);
+            match frame.used(part) {
+                Some((_, most)) => assert!(most <= 0.9, "{measures}: {part:?} {most}"),
+                None => assert!(joint, "{measures}: {part:?} has limits"),
+            }
         }
         let (_, cut) = bearing.board_worst().expect("a board");
         assert!(cut.used().expect("a limit").1 < 0.99, "{measures}");

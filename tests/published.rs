@@ -54,6 +54,8 @@ mod reference;
 mod register;
 #[path = "choose/solved.rs"]
 mod solved;
+#[path = "published/space_frames.rs"]
+mod space_frames;
 #[path = "published/stiffness.rs"]
 mod stiffness;
 #[path = "published/structure_boards.rs"]

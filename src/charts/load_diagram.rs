@@ -65,12 +65,12 @@ impl LoadKind {
             }
             Self::Axial => "Force along the neck: above the middle line a pull, below it a push.",
             Self::Twist => {
-                "Torque in the neck by the strings at its side. The area holds if the pillar only pushes, the dashed line if it \
-                 also keeps its end from turning over."
+                "Torque in the neck by the strings at its side. The area holds if the pillar only pushes, the dashed line if no \
+                 joint gives."
             }
             Self::Use => {
-                "How far each cut of the neck is used up. The area holds if the pillar only pushes, the dashed line if it also \
-                 keeps its end from turning over."
+                "How far each cut of the neck is used up. The area holds if the pillar only pushes, the dashed line if no joint \
+                 gives."
             }
         }
     }

@@ -7,19 +7,22 @@
 
 mod board;
 mod neck;
+mod space;
 mod stages;
 
 use thiserror::Error;
 
 pub use self::board::{BoardCut, BoardParts, BoardState};
 pub use self::neck::{Cut, NeckBearing, NeckParts};
+pub use self::space::Stiff;
 pub use self::stages::{Order, Stage, some_stages, stages};
 use super::analysis::{Analysis, Harp, Known};
 use super::geometry::{Band, Geometry, Loads, loads, pulls};
 use super::structure::column::{Ends, Strut};
-use super::structure::frame::{FrameError, Point, Pull, Reactions, Resultant, resultant};
+use super::structure::frame::{FrameError, Point, Pull, Reactions, Resultant, Station, resultant};
 use super::structure::section::{Rectangle, SectionError};
-use super::structure::verdict::{Joint, Pillar, Use, Verdict, joint, pillar};
+use super::structure::space::Cut as Bar;
+use super::structure::verdict::{Aspect, Faces, Pillar, Use, Verdict, joint, pillar, pillar_bent};
 use super::structure::wood::Allowable;
 use super::units::{Force, Length, Stress};
 
@@ -39,6 +42,8 @@ pub struct Build {
 pub struct PillarParts {
     /// What its wood may bear for good.
     pub allowable: Allowable,
+    /// Shear modulus of a bar along the grain that is twisted, where it is known.
+    pub torsion_modulus: Option<Stress>,
     /// In the plane of the strings.
     pub width: Length,
     /// Square to that plane.
@@ -62,23 +67,54 @@ pub enum BearingError {
     Frame(#[from] FrameError),
 }
 
+/// A part judged at both ends of the estimate: with joints that turn freely, and with joints that do not give.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Judged {
+    /// The first with a pillar that only pushes, the others with joints that do not give. Empty where its measures are
+    /// none, or no modulus is known.
+    pub ends: Vec<Verdict>,
+}
+
+impl Judged {
+    /// What is used up farthest, where a limit is known.
+    pub fn governing(&self) -> Option<&Use> {
+        let mut known = self.ends.iter().filter_map(Verdict::governing);
+        let first = known.next()?;
+        Some(known.fold(first, |most, next| if next.ratio > most.ratio { next } else { most }))
+    }
+
+    /// The greatest stress with which the faces of a joint would gape at an edge; `None` where they stay closed.
+    pub fn opening(&self) -> Option<Stress> {
+        let uses = self.ends.iter().flat_map(|end| &end.uses);
+        let opened = uses.filter(|used| used.aspect == Aspect::Opening);
+        let greatest = opened.map(|used| used.stress.to_pa()).fold(0.0, f64::max);
+        (greatest > 0.0).then(|| Stress::from_pa(greatest))
+    }
+
+    /// How far it is used up, least and most. Faces that gape are not judged, as what then holds them is not known,
+    /// unless something else is over its limit already.
+    pub fn used(&self) -> Option<(f64, f64)> {
+        let ratios = self.ends.iter().filter_map(|end| end.governing()?.ratio);
+        let used = ratios.fold(None, |all: Option<(f64, f64)>, next| {
+            Some(all.map_or((next, next), |(least, most)| (least.min(next), most.max(next))))
+        })?;
+        (self.opening().is_none() || used.1 > 1.0).then_some(used)
+    }
+}
+
 /// A joint of the frame.
 #[derive(Clone, Debug, PartialEq)]
 pub struct JointBearing {
     /// Where it is.
     pub at: Point,
-    /// Square to the faces; below 0 they are pulled apart.
-    pub push: Force,
-    /// Along them.
-    pub slide: Force,
-    /// How far the wood beside it is used up; `None` where its measures are none.
-    pub verdict: Option<Verdict>,
+    /// How far the wood beside it is used up.
+    pub judged: Judged,
 }
 
 /// The pillar.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PillarBearing {
-    /// Push along it.
+    /// Push along it, if it only pushes.
     pub push: Force,
     /// From foot to top.
     pub length: Length,
@@ -86,8 +122,8 @@ pub struct PillarBearing {
     pub slenderness: Option<(f64, f64)>,
     /// The load at which a perfect pillar gives way, in the plane of the strings and square to it.
     pub gives_way: Option<(Force, Force)>,
-    /// How far it is used up; `None` where no modulus is known.
-    pub verdict: Option<Verdict>,
+    /// How far it is used up.
+    pub judged: Judged,
 }
 
 /// Neck, pillar and joints under the pull of strings.
@@ -95,7 +131,7 @@ pub struct PillarBearing {
 pub struct FrameBearing {
     /// All pulls on the neck as one.
     pub all: Resultant,
-    /// What holds the neck.
+    /// What holds the neck if the pillar only pushes.
     pub reactions: Reactions,
     /// The neck.
     pub neck: NeckBearing,
@@ -105,6 +141,8 @@ pub struct FrameBearing {
     pub shoulder: JointBearing,
     /// Neck and pillar: the neck pressed across its grain on the face of the pillar.
     pub head: JointBearing,
+    /// What the frame bears if no joint gives: with a soundbox that does not give, and with a usual one.
+    pub stiff: [Stiff; 2],
 }
 
 /// What a design bears.
@@ -143,27 +181,25 @@ impl Part {
 }
 
 impl FrameBearing {
-    /// What is used up farthest in a part, where a limit is known; of the neck the worse of both ways to hold it.
+    /// What is used up farthest in a part, where a limit is known.
     pub fn governing(&self, part: Part) -> Option<&Use> {
         match part {
             Part::Neck => self.neck.worst().and_then(|cut| cut.verdict.governing()),
-            Part::Pillar => self.pillar.verdict.as_ref()?.governing(),
-            Part::Shoulder => self.shoulder.verdict.as_ref()?.governing(),
-            Part::Head => self.head.verdict.as_ref()?.governing(),
+            Part::Pillar => self.pillar.judged.governing(),
+            Part::Shoulder => self.shoulder.judged.governing(),
+            Part::Head => self.head.judged.governing(),
         }
     }
 
-    /// How far a part is used up, least and most, where a limit is known: the neck with the pillar holding it against
-    /// twist and with the shoulder alone; of the others both are the same.
+    /// How far a part is used up, least and most, where a limit is known: with joints that turn freely and with joints
+    /// that do not give.
     pub fn used(&self, part: Part) -> Option<(f64, f64)> {
-        if part == Part::Neck {
-            let [held, alone] = [self.neck.worst_held(), self.neck.worst_alone()]
-                .map(|cut| cut.and_then(neck::used_ratio));
-            let (held, alone) = (held?, alone?);
-            return Some((held.min(alone), held.max(alone)));
+        match part {
+            Part::Neck => self.neck.range().map(|[least, most]| (least.1, most.1)),
+            Part::Pillar => self.pillar.judged.used(),
+            Part::Shoulder => self.shoulder.judged.used(),
+            Part::Head => self.head.judged.used(),
         }
-        let ratio = self.governing(part)?.ratio?;
-        Some((ratio, ratio))
     }
 
     /// The part that is used up farthest at most, and how far, least and most.
@@ -189,13 +225,13 @@ impl Bearing {
 
 /// What a harp that is laid out bears with all its strings at pitch.
 ///
-/// The neck is held as in [`Neck::loads`](super::structure::frame::Neck::loads), once against twist by the shoulder
-/// alone and once by both ends. The truth lies between, the nearer to the second the firmer the neck sits on a firm
-/// pillar.
+/// The frame is worked out at both ends of what its joints may be: with a pillar that only pushes and a neck that the
+/// shoulder alone holds against twist, as in [`Neck::loads`](super::structure::frame::Neck::loads), and as a frame in
+/// space whose joints do not give. The truth lies between, the nearer to the second the firmer the joints are.
 ///
 /// # Source
 ///
-/// Statics, and the standards named beside the limits; worked out.
+/// Statics, beams in space, and the standards named beside the limits; worked out.
 pub fn bear(
     band: &Band,
     loads: &Loads,
@@ -223,7 +259,7 @@ pub fn bear_frame(
     build: &Build,
 ) -> (Vec<Pull>, Result<FrameBearing, BearingError>) {
     let pulls: Vec<Pull> = pulls(band, analysis, geometry).into_iter().flatten().collect();
-    let prepared = neck::Prepared::new(band, &build.neck);
+    let prepared = neck::Prepared::new(band, build);
     let frame = prepared.and_then(|prepared| frame(&prepared, &pulls, build));
     (pulls, frame)
 }
@@ -255,14 +291,19 @@ fn frame(
     pulls: &[Pull],
     build: &Build,
 ) -> Result<FrameBearing, BearingError> {
-    let neck = prepared.bear(pulls, &build.neck)?;
-    let reactions = prepared.reactions(pulls)?;
+    let neck::Solved { neck, reactions, stiff } = prepared.bear(pulls, build)?;
     let supports = prepared.supports();
-    let shoulder = JointBearing::shoulder(&neck, build, supports.shoulder);
-    let head = JointBearing::head(&neck, build, supports.pillar_top);
+    let shoulder = JointBearing {
+        at: supports.shoulder,
+        judged: joints(&neck, &stiff, |ends| ends.first(), |cut| shoulder(cut, build)),
+    };
+    let head = JointBearing {
+        at: supports.pillar_top,
+        judged: joints(&neck, &stiff, |ends| ends.last(), |cut| head(cut, build)),
+    };
     let length = between(supports.pillar_foot, supports.pillar_top);
-    let pillar = PillarBearing::new(reactions.pillar, length, &build.pillar);
-    Ok(FrameBearing { all: resultant(pulls), reactions, neck, pillar, shoulder, head })
+    let pillar = PillarBearing::new(reactions.pillar, length, &stiff, &build.pillar);
+    Ok(FrameBearing { all: resultant(pulls), reactions, neck, pillar, shoulder, head, stiff })
 }
 
 fn between(from: Point, to: Point) -> Length {
@@ -271,8 +312,7 @@ fn between(from: Point, to: Point) -> Length {
 }
 
 impl PillarBearing {
-    /// A pillar whose ends turn freely.
-    fn new(push: Force, length: Length, parts: &PillarParts) -> Self {
+    fn new(push: Force, length: Length, stiff: &[Stiff], parts: &PillarParts) -> Self {
         let sections = [(parts.depth, parts.width), (parts.width, parts.depth)];
         // The depth of the first section lies in the plane of the strings.
         let sections = sections.map(|(breadth, depth)| Rectangle::new(breadth, depth).ok());
@@ -283,10 +323,13 @@ impl PillarBearing {
         };
         let both = |section: Option<Rectangle>| strut(section?, parts.allowable.least_modulus?);
         let struts = both(sections[0]).zip(both(sections[1]));
-        let verdict = sections[0].and_then(|section| {
+        let mut judged = Judged::default();
+        if let Some(section) = sections[0] {
             let stands = Pillar { section, free_length: length, eccentricity: parts.beside };
-            pillar(push, stands, &parts.allowable)
-        });
+            judged.ends.extend(pillar(push, stands, &parts.allowable));
+            let cuts = stiff.iter().flat_map(|end| end.pillar);
+            judged.ends.extend(cuts.filter_map(|cut| pillar_bent(cut, stands, &parts.allowable)));
+        }
         Self {
             push,
             length,
@@ -294,38 +337,36 @@ impl PillarBearing {
                 (in_plane.slenderness_ratio(), square.slenderness_ratio())
             }),
             gives_way: struts.map(|(in_plane, square)| (in_plane.euler(), square.euler())),
-            verdict,
+            judged,
         }
     }
 }
 
-impl JointBearing {
-    /// The end of the neck on the soundbox.
-    fn shoulder(neck: &NeckBearing, build: &Build, at: Point) -> Self {
-        let first = neck.cuts.first().map(|cut| cut.station);
-        let (push_n, slide_n) = first.map_or((0.0, 0.0), |cut| (-cut.axial_n, cut.shear_n));
-        let area = first.map_or(0.0, |cut| cut.section.area_m2());
-        Self::new(at, (push_n, slide_n), area, false, &build.neck.allowable)
-    }
+/// A joint at an end of the neck, if the pillar only pushes and if no joint gives.
+fn joints(
+    neck: &NeckBearing,
+    stiff: &[Stiff],
+    end: fn(&[Station]) -> Option<&Station>,
+    judge: impl Fn(&Station) -> Option<Verdict>,
+) -> Judged {
+    let alone: Vec<Station> = neck.cuts.iter().map(|cut| cut.station).collect();
+    let all = std::iter::once(&*alone).chain(stiff.iter().map(|stiff| &*stiff.neck));
+    Judged { ends: all.filter_map(|cuts| judge(end(cuts)?)).collect() }
+}
 
-    /// The neck on the pillar.
-    fn head(neck: &NeckBearing, build: &Build, at: Point) -> Self {
-        let last = neck.cuts.last().map(|cut| cut.station);
-        let (push_n, slide_n) = last.map_or((0.0, 0.0), |cut| (cut.shear_n.abs(), cut.axial_n));
-        let thick_m = last.map_or(0.0, |cut| cut.section.breadth().to_m());
-        let area = build.pillar.width.to_m() * build.pillar.depth.to_m().min(thick_m);
-        Self::new(at, (push_n, slide_n), area, true, &build.neck.allowable)
-    }
+/// The end of the neck on the soundbox.
+fn shoulder(cut: &Station, build: &Build) -> Option<Verdict> {
+    let faces = Faces { section: cut.section, across_the_grain: false };
+    Some(joint(cut.forces(), faces, &build.neck.allowable))
+}
 
-    fn new(
-        at: Point,
-        (push_n, slide_n): (f64, f64),
-        area_m2: f64,
-        across_the_grain: bool,
-        allowable: &Allowable,
-    ) -> Self {
-        let (push, slide) = (Force::from_n(push_n), Force::from_n(slide_n));
-        let held = Joint { push, pressed_m2: area_m2, across_the_grain, slide, held_m2: area_m2 };
-        Self { at, push, slide, verdict: joint(held, allowable) }
-    }
+/// The neck on the pillar, whose end meets it from below: the shear of the neck pushes, the force along it slides, its
+/// torque tips the face sideways, and its bending out of the plane turns it.
+fn head(cut: &Station, build: &Build) -> Option<Verdict> {
+    let [axial_n, shear_n, aside_n, torque_n_m, sideways_n_m, moment_n_m] = cut.forces();
+    let through = Length::from_m(build.pillar.depth.to_m().min(cut.section.breadth().to_m()));
+    let section = Rectangle::new(through, build.pillar.width).ok()?;
+    let faces = Faces { section, across_the_grain: true };
+    let cut: Bar = [-shear_n.abs(), axial_n, aside_n, sideways_n_m, torque_n_m, moment_n_m];
+    Some(joint(cut, faces, &build.neck.allowable))
 }

@@ -41,12 +41,13 @@ pub fn assumptions(design: &Design) -> Vec<String> {
             .to_owned(),
     );
     lines.push(
-        "Shoulder and both ends of the pillar turn freely in the plane of the strings. Against twist the neck is held by \
-         the shoulder alone, or by the pillar too: both are told."
+        "At one end of the estimate the pillar only pushes, and the shoulder turns freely in the plane of the strings and \
+         alone holds the neck against twist. At the other no joint gives, and the soundbox either does not give or is a tube \
+         0.6 times as deep as it is wide with walls of a fiftieth of its width: common practice, no source."
             .to_owned(),
     );
     lines.push(format!(
-        "The push acts {} beside the middle of the pillar. Common practice, no source.",
+        "The push acts {} beside the middle of the pillar if that only pushes. Common practice, no source.",
         display::length_with_unit(Length::from_mm(shape.pillar.beside_mm), design.units.length)
     ));
     lines.push(if shape.neck.sections.is_empty() {

@@ -14,15 +14,6 @@ pub const MEANING: &str = "100 % is the design allowance and not breaking: the s
      have, less what a lasting load and safety take from it. For solid wood that is about a third of the mean strength of \
      small, sound pieces.";
 
-/// What the figures of a part leave out.
-const fn leaves_out(part: Part) -> Option<&'static str> {
-    match part {
-        Part::Shoulder => Some("twist and sideways bending of the joint of neck and box"),
-        Part::Pillar => Some("bending that stiff joints bring into the pillar"),
-        Part::Neck | Part::Head => None,
-    }
-}
-
 /// The state of a frame.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct FrameVerdict {
@@ -67,23 +58,24 @@ fn worst(parts: &[(String, Share)]) -> Option<(&str, (f64, f64))> {
 
 /// All that is not judged, in words.
 fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
-    let mut all: Vec<&str> =
-        parts.iter().filter(|(_, share)| share.is_none()).map(|(name, _)| &**name).collect();
+    let mut all: Vec<String> =
+        parts.iter().filter(|(_, share)| share.is_none()).map(|(name, _)| name.clone()).collect();
     if let Ok(frame) = &bearing.frame {
         if frame.used(Part::Neck).is_some() && unjudged(&frame.neck.cuts).is_some() {
-            all.push("tension across the grain of the neck");
+            all.push("tension across the grain of the neck".to_owned());
         }
-        for part in Part::ALL {
-            match leaves_out(part) {
-                Some(what) if frame.used(part).is_some() => all.push(what),
-                _ => {}
+        for (part, judged) in
+            [(Part::Shoulder, &frame.shoulder.judged), (Part::Head, &frame.head.judged)]
+        {
+            if frame.used(part).is_some() && judged.opening().is_some() {
+                all.push(format!("opening of the {}", small(part_name(part))));
             }
         }
     }
     if bearing.board_worst().is_some_and(|(_, cut)| cut.has_rib && cut.rib_limit.is_none()) {
-        all.push("string rib");
+        all.push("string rib".to_owned());
     }
-    all.push(NEVER_JUDGED);
+    all.push(NEVER_JUDGED.to_owned());
     all.join(", ")
 }
 

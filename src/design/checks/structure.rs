@@ -139,6 +139,13 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["loads"],
     },
     Check {
+        id: "frame-in-space",
+        what: "six whole frames in space with joints that do not give: forces and moments of neck, pillar and soundbox, as shares of the greatest",
+        source: "OpenSees 3.7.1, a frame program, by tests/published/scripts/space_values.py",
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
         id: "boards-solved",
         what: "rise and moments of the boards of the samples at nine places, with and without string rib, with edges that turn \
                and edges that cannot, as shares of the greatest",

@@ -119,17 +119,19 @@ pub(super) const LOADS: Words = Words {
         THICKNESS,
     ],
     assumptions: &[
-        "The pillar only pushes along itself, and neck and shoulder meet in a pin: so the frame can be worked out by \
-         statics alone. Real joints also bend, which mostly relieves the neck.",
-        "Against twist there are two ends, and both are told: the shoulder alone holds the neck, or the pillar keeps its end \
-         from turning too.",
+        "Both ends of what the joints may be are told. At one the pillar only pushes along itself, and neck and shoulder meet \
+         in a pin that alone holds the neck against twist: that can be worked out by statics, as in the example. At the \
+         other no joint gives: neck and pillar are beams in space with bending both ways, shear and twist, and the soundbox \
+         either does not give or is a tube of usual proportions.",
         "Each pull acts at its bridge pin and goes into the middle line at the nearest place. Parts with a pull are used \
          up by the sum of both stresses over the limit of bending; with a push by the square of the one and the other.",
         "In a bend of the neck the stresses of a curved bar count. Where the bend is opened, the wood is pulled across its \
          grain. A bend is taken no tighter than three quarters of the depth.",
         "Shear and twist are added and held against the limit of shear. Standards allow more in twist.",
-        "The pillar turns freely at both ends and is pushed beside its middle. The joints are looked at as faces of \
-         wood, without the shape of tenons, dowels or bolts.",
+        "A pillar that only pushes does so beside its middle. If no joint gives, it is bent both ways and twisted besides; \
+         what the push adds to that bending is taken from its buckling over the weaker side.",
+        "The joints are looked at as faces of wood, without the shape of tenons, dowels or bolts. Where bending would open \
+         an edge of them, they are not judged, unless they are over a limit otherwise.",
         "The board is a plate that is stiff along its grain, from edge to edge, and soft across it, as wide and thick as you \
          say, with string rib and strip glued on along the middle. It is cut into 96 patches on each side; on each the rise \
          is a cubic both ways. Its stretching, as it rises, is left out. The truth lies between clamped edges and edges that turn. Bars are left out.",

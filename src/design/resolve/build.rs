@@ -64,12 +64,13 @@ pub(super) fn build(design: &Design) -> Build {
     let slope = Setting::NeckGrain.number(design) / 100.0;
     let neck = neck(given, &usual, (mm(Setting::NeckThickness), sections, slope));
     let wood = made(&given.pillar.wood, None).or_else(|| made(&usual.pillar.wood, None));
-    let allowable = match wood {
-        Some(Made::Solid(wood)) => wood.allowable(LoadTime::Permanent),
-        _ => crate::engine::structure::wood::Allowable::default(),
+    let (allowable, torsion_modulus) = match wood {
+        Some(Made::Solid(wood)) => (wood.allowable(LoadTime::Permanent), wood.torsion_modulus()),
+        _ => Default::default(),
     };
     let pillar = PillarParts {
         allowable,
+        torsion_modulus,
         width: mm(Setting::PillarWidth),
         depth: mm(Setting::PillarDepth),
         beside: mm(Setting::PillarBeside),

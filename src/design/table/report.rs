@@ -2,6 +2,7 @@
 //! touching a file itself.
 
 use crate::design::advice::sentence;
+use crate::design::bearing_words::csv;
 use crate::design::document::Design;
 use crate::design::library::find;
 use crate::design::persist;
@@ -32,14 +33,7 @@ pub struct Report {
 /// Everything that cannot be read, a sentence each, with its line and column
 /// (`line 3, column length_mm: …`) or its string.
 pub fn report(text: &str, likely: bool) -> Result<Report, Vec<String>> {
-    let is_json = text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']);
-    let (design, table) = if is_json {
-        (persist::read(text).map_err(|error| vec![error.to_string()])?, None)
-    } else {
-        let table = open(text, likely)
-            .map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>())?;
-        (table.clone().into_design(&Design::default()), Some(table))
-    };
+    let (design, table) = read(text, likely)?;
     let resolved = resolve(&design);
     let mut errors = resolved.errors;
     for (index, cells) in resolved.cells.iter().enumerate() {
@@ -61,6 +55,25 @@ pub fn report(text: &str, likely: bool) -> Result<Report, Vec<String>> {
         ignored: table.map(|table| table.ignored).unwrap_or_default(),
         told,
     })
+}
+
+/// The design of a text: as it was saved, or with the strings of a table and the usual frame.
+fn read(text: &str, likely: bool) -> Result<(Design, Option<TableRead>), Vec<String>> {
+    if text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']) {
+        return Ok((persist::read(text).map_err(|error| vec![error.to_string()])?, None));
+    }
+    let table = open(text, likely)
+        .map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>())?;
+    Ok((table.clone().into_design(&Design::default()), Some(table)))
+}
+
+/// What the frame of a text bears, as [`csv::frame`] writes it; of a table with the usual frame.
+///
+/// # Errors
+///
+/// What cannot be read, and why there is no frame.
+pub fn frame(text: &str, likely: bool) -> Result<String, Vec<String>> {
+    csv::frame(&read(text, likely)?.0).map_err(|error| vec![error])
 }
 
 /// The heading of the layer whose material is not known, where the core's is known or not given.

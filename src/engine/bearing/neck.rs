@@ -1,11 +1,12 @@
 //! The neck of a design: its middle line with its sections and curves, and how far each cut is used up.
 
-use super::BearingError;
+use super::space::{Base, Stiff, stiff};
+use super::{BearingError, Build};
 use crate::engine::geometry::Band;
 use crate::engine::order;
 use crate::engine::structure::frame::{
-    AxisPoint, FrameError, HeldAgainstTwist, Neck, NeckLoads, Point, Pull, Reactions, Station,
-    Supports, reactions,
+    AxisPoint, FrameError, HeldAgainstTwist, Neck, Point, Pull, Reactions, Station, Supports,
+    greatest_twist_rad,
 };
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::verdict::{Curve, Verdict, neck};
@@ -46,39 +47,57 @@ pub struct Cut {
 /// The neck under the pull of strings.
 #[derive(Clone, Debug, PartialEq)]
 pub struct NeckBearing {
-    /// If the shoulder alone holds the neck against twist and the pillar only pushes: in order from the shoulder, before
-    /// and after each string.
+    /// If the pillar only pushes, and the shoulder turns freely in the plane of the strings but holds the neck against
+    /// twist: in order from the shoulder, before and after each string.
     pub cuts: Vec<Cut>,
-    /// The same cuts if the pillar holds its end against twist too.
+    /// The same cuts if no joint gives, with a usual soundbox.
     pub held: Vec<Cut>,
+    /// The same cuts if neither joints nor soundbox give.
+    pub solid: Vec<Cut>,
     /// Length of the middle line.
     pub length: Length,
-    /// The greatest twist against the shoulder with both ends held, and with the shoulder alone; `None` where no
-    /// modulus is known.
+    /// The greatest twist against the shoulder if no joint gives, and if the pillar only pushes; `None` where no modulus
+    /// is known.
     pub twist_rad: Option<(f64, f64)>,
-    /// The places of the cuts that are used up farthest, in both.
-    worst: [Option<usize>; 2],
+    /// The places of the cuts that are used up farthest, in all three.
+    worst: [Option<usize>; 3],
 }
 
 impl NeckBearing {
-    /// The cut that is used up farthest if the shoulder alone holds against twist; `None` where no limit is known.
-    pub fn worst_alone(&self) -> Option<&Cut> {
-        self.cuts.get(self.worst[0]?)
+    /// The cut that is used up farthest: if the pillar only pushes, if no joint gives, and if the soundbox does not
+    /// either. `None` where no limit is known.
+    pub fn worst_cuts(&self) -> [Option<&Cut>; 3] {
+        let [alone, held, solid] = self.worst;
+        [
+            alone.and_then(|place| self.cuts.get(place)),
+            held.and_then(|place| self.held.get(place)),
+            solid.and_then(|place| self.solid.get(place)),
+        ]
     }
 
-    /// The cut that is used up farthest if both ends hold against twist; `None` where no limit is known.
-    pub fn worst_held(&self) -> Option<&Cut> {
-        self.held.get(self.worst[1]?)
+    /// Which of the three use the neck up least and most, and how far. `None` where no limit is known.
+    pub fn range(&self) -> Option<[(usize, f64); 2]> {
+        let mut range: Option<[(usize, f64); 2]> = None;
+        for (end, cut) in self.worst_cuts().into_iter().enumerate() {
+            let used = (end, used_ratio(cut?)?);
+            let [mut least, mut most] = range.unwrap_or([used; 2]);
+            if used.1 < least.1 {
+                least = used;
+            }
+            if used.1 > most.1 {
+                most = used;
+            }
+            range = Some([least, most]);
+        }
+        range
     }
 
-    /// The worse of both.
+    /// The cut that is used up farthest, whatever the joints do; `None` where no limit is known.
     pub fn worst(&self) -> Option<&Cut> {
-        let (alone, held) = (self.worst_alone(), self.worst_held());
-        let used = |cut: Option<&Cut>| cut.and_then(used_ratio);
-        if used(held) > used(alone) { held } else { alone }
+        self.worst_cuts()[self.range()?[1].0]
     }
 
-    /// The greatest of a figure by its size, with its sign, if the shoulder alone holds against twist.
+    /// The greatest of a figure by its size, with its sign, if the pillar only pushes.
     pub fn greatest(&self, of: impl Fn(&Station) -> f64) -> f64 {
         let bigger = |most: f64, next: f64| if next.abs() > most.abs() { next } else { most };
         self.cuts.iter().map(|cut| of(&cut.station)).fold(0.0, bigger)
@@ -86,7 +105,7 @@ impl NeckBearing {
 }
 
 /// How far a cut is used up, where a limit is known.
-pub(super) fn used_ratio(cut: &Cut) -> Option<f64> {
+fn used_ratio(cut: &Cut) -> Option<f64> {
     cut.verdict.governing()?.ratio
 }
 
@@ -103,62 +122,68 @@ fn worst(cuts: &[Cut]) -> Option<usize> {
 
 /// A neck that is ready to be loaded.
 pub(super) struct Prepared {
-    held: [Neck; 2],
+    alone: Neck,
     supports: Supports,
+    base: Base,
     /// Along the middle line, and the curvature there in 1/m, to the left above 0.
     bends: Vec<(f64, f64)>,
 }
 
+/// What the neck bears on pins, and what the whole frame bears whose joints do not give.
+pub(super) struct Solved {
+    pub(super) neck: NeckBearing,
+    pub(super) reactions: Reactions,
+    pub(super) stiff: [Stiff; 2],
+}
+
 impl Prepared {
-    pub(super) fn new(band: &Band, parts: &NeckParts) -> Result<Self, BearingError> {
+    pub(super) fn new(band: &Band, build: &Build) -> Result<Self, BearingError> {
         let (shape, supports) =
             band.neck.as_ref().zip(band.supports()).ok_or(BearingError::NoNeck)?;
         let line = MiddleLine::new(shape.centre.iter().map(|station| (station.at, station.depth)));
-        let axis = line.axis(parts)?;
+        let axis = line.axis(&build.neck)?;
         let bends = axis
             .iter()
             .map(|(s_m, point)| (*s_m, line.curvature(*s_m, 0.5 * point.section.depth().to_m())));
         let bends = bends.collect();
         let axis: Vec<AxisPoint> = axis.into_iter().map(|(_, point)| point).collect();
-        let neck = |twist| Neck::new(axis.clone(), supports, twist);
-        let held = [neck(HeldAgainstTwist::Shoulder)?, neck(HeldAgainstTwist::BothEnds)?];
-        Ok(Self { held, supports, bends })
+        let alone = Neck::new(axis, supports, HeldAgainstTwist::Shoulder)?;
+        Ok(Self { alone, supports, base: Base::new(band, &build.board), bends })
     }
 
     pub(super) const fn supports(&self) -> Supports {
         self.supports
     }
 
-    pub(super) fn reactions(&self, pulls: &[Pull]) -> Result<Reactions, FrameError> {
-        reactions(self.supports, pulls)
-    }
-
-    pub(super) fn bear(
-        &self,
-        pulls: &[Pull],
-        parts: &NeckParts,
-    ) -> Result<NeckBearing, BearingError> {
-        let [alone, both] = [self.held[0].loads(pulls)?, self.held[1].loads(pulls)?];
-        let cuts = self.cuts(&alone, parts)?;
-        let held = self.cuts(&both, parts)?;
-        let twist = |loads: &NeckLoads| loads.greatest_twist_rad(parts.torsion_modulus?);
+    pub(super) fn bear(&self, pulls: &[Pull], build: &Build) -> Result<Solved, BearingError> {
+        let parts = &build.neck;
+        let alone = self.alone.loads(pulls)?;
+        let (feet, foot) = (self.alone.feet(pulls), self.supports.pillar_foot);
+        let stiff = stiff(&self.base, &alone, &feet, foot, build)
+            .ok_or(FrameError::NotANumber { what: "frame" })?;
+        let cuts = self.cuts(&alone.stations, parts)?;
+        let solid = self.cuts(&stiff[0].neck, parts)?;
+        let held = self.cuts(&stiff[1].neck, parts)?;
+        let twist = |stations: &[Station]| greatest_twist_rad(stations, parts.torsion_modulus?);
         let length_m = cuts.last().map_or(0.0, |cut| cut.station.s_m);
-        Ok(NeckBearing {
+        let neck = NeckBearing {
             length: Length::from_m(length_m),
-            twist_rad: twist(&both).zip(twist(&alone)),
-            worst: [worst(&cuts), worst(&held)],
+            twist_rad: twist(&stiff[1].neck).zip(twist(&alone.stations)),
+            worst: [worst(&cuts), worst(&held), worst(&solid)],
             cuts,
             held,
-        })
+            solid,
+        };
+        Ok(Solved { neck, reactions: alone.reactions, stiff })
     }
 
-    fn cuts(&self, loads: &NeckLoads, parts: &NeckParts) -> Result<Vec<Cut>, BearingError> {
+    fn cuts(&self, stations: &[Station], parts: &NeckParts) -> Result<Vec<Cut>, BearingError> {
         let cut = |station: &Station| {
             let curve = self.curve(station.s_m, station.section);
             let verdict = neck(station, &parts.allowable, curve)?;
             Ok(Cut { station: *station, curve, verdict })
         };
-        loads.stations.iter().map(cut).collect()
+        stations.iter().map(cut).collect()
     }
 
     /// The curve at a place; `None` where it is as good as straight.

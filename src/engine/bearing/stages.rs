@@ -94,7 +94,7 @@ pub fn some_stages(
     build: &Build,
     (order, counts): (Order, &[usize]),
 ) -> Vec<Stage> {
-    let Ok(prepared) = neck::Prepared::new(band, &build.neck) else { return Vec::new() };
+    let Ok(prepared) = neck::Prepared::new(band, build) else { return Vec::new() };
     let pulls = pulls(band, analysis, geometry);
     let mut stage = Stage {
         up: 0,

@@ -8,7 +8,7 @@ mod neck;
 
 use thiserror::Error;
 
-pub use self::neck::{AxisPoint, HeldAgainstTwist, Neck, NeckLoads, Station};
+pub use self::neck::{AxisPoint, HeldAgainstTwist, Neck, NeckLoads, Station, greatest_twist_rad};
 use crate::engine::units::{Force, Length, Moment};
 
 /// A place in the plane of the harp.

@@ -7,6 +7,7 @@ use super::column::{
 };
 use super::frame::Station;
 use super::section::{Rectangle, SectionError, curved_stress, radial_stress};
+use super::space::Cut;
 use super::wood::Allowable;
 use crate::engine::units::{Force, Length, Moment, Stress};
 
@@ -31,6 +32,8 @@ pub enum Aspect {
     PressedAcross,
     /// Two faces that would slide.
     Sliding,
+    /// Two faces that would gape at an edge, which glue and dowels must hold.
+    Opening,
 }
 
 /// One aspect with its numbers.
@@ -114,10 +117,8 @@ pub fn neck(
     let bending = Stress::from_pa(in_plane + sideways.to_pa().abs());
     let axial = section.axial_stress(Force::from_n(station.axial_n.abs()));
     let mut uses = vec![bent(station.axial_n, axial, bending, allowable)];
-    let shear = section.shear_stress(Force::from_n(station.shear_n.abs())).to_pa();
-    let twist = section.torsion_stress(Moment::from_n_m(station.torque_n_m.abs())).to_pa();
-    let sliding = Stress::from_pa(shear + twist);
-    uses.push(simple(Aspect::ShearAndTwist, sliding, allowable.shear));
+    let shear = sliding((station.shear_n, station.aside_n), station.torque_n_m, section);
+    uses.push(simple(Aspect::ShearAndTwist, shear, allowable.shear));
     uses.extend(
         across.map(|radial| simple(Aspect::AcrossTheCurve, radial, allowable.tension_across)),
     );
@@ -181,41 +182,82 @@ pub fn pillar(push: Force, pillar: Pillar, allowable: &Allowable) -> Option<Verd
     Some(Verdict { uses: vec![simple(Aspect::Buckling, mean, limit), beside] })
 }
 
-/// A joint: the force square to the faces that are pressed, and along those that would slide.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Joint {
-    /// Push on the faces.
-    pub push: Force,
-    /// Area of the faces that are pressed, in m².
-    pub pressed_m2: f64,
-    /// Whether the grain runs across the push.
-    pub across_the_grain: bool,
-    /// Force that would slide the faces.
-    pub slide: Force,
-    /// Area of the wood that holds it, in m².
-    pub held_m2: f64,
+/// A pillar with the bending and the twist that joints bring into it, at one of its ends, by the same limits as the neck;
+/// the push with the bending by its buckling over the weaker side both ways, which is the careful way.
+///
+/// `None` where no modulus is known or a measure is not above 0.
+pub fn pillar_bent(cut: Cut, pillar: Pillar, allowable: &Allowable) -> Option<Verdict> {
+    let (section, [axial_n, shear_n, aside_n, torque_n_m, sideways, moment]) =
+        (pillar.section, cut);
+    let in_plane = section.bending_stress(Moment::from_n_m(moment.abs())).to_pa();
+    let aside = section.on_its_side().bending_stress(Moment::from_n_m(sideways.abs())).to_pa();
+    let bending = Stress::from_pa(in_plane + aside);
+    let axial = section.axial_stress(Force::from_n(axial_n.abs()));
+    let mut with_force = bent(axial_n, axial, bending, allowable);
+    if axial_n < 0.0 {
+        let slender = pillar.free_length.to_m() / section.weaker_way().depth().to_m();
+        let critical = critical_stress(allowable.least_modulus?, slender);
+        let limits = allowable.bending.zip(allowable.compression_along);
+        with_force.ratio = limits.and_then(|(limit, along)| {
+            let held = stability_ratio(critical.to_pa() / along.to_pa(), SAWN)?;
+            let along = Stress::from_pa(along.to_pa() * held);
+            let used = bending_with_compression((axial, along), (bending, limit), critical);
+            Some(used.unwrap_or(f64::INFINITY))
+        });
+    }
+    let uses = vec![
+        with_force,
+        simple(
+            Aspect::ShearAndTwist,
+            sliding((shear_n, aside_n), torque_n_m, section),
+            allowable.shear,
+        ),
+    ];
+    Some(Verdict { uses })
 }
 
-/// A joint of two parts: pressed faces and sliding, against what the weaker wood may be allowed. The glue is
-/// taken to hold as much as the wood, which a sound joint of long grain does and one of end grain does not.
-///
-/// `None` where an area is not above 0.
-pub fn joint(joint: Joint, allowable: &Allowable) -> Option<Verdict> {
-    let usable = |area: f64| area > 0.0 && area.is_finite();
-    if !usable(joint.pressed_m2) || !usable(joint.held_m2) {
-        return None;
-    }
-    let (aspect, limit) = if joint.across_the_grain {
+/// Greatest shear of a shear force both ways and of a twist.
+fn sliding((shear_n, aside_n): (f64, f64), torque_n_m: f64, section: Rectangle) -> Stress {
+    let shear = section.shear_stress(Force::from_n(shear_n.hypot(aside_n))).to_pa();
+    let twist = section.torsion_stress(Moment::from_n_m(torque_n_m.abs())).to_pa();
+    Stress::from_pa(shear + twist)
+}
+
+/// Two faces of a joint.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Faces {
+    /// As of a bar that goes square through them.
+    pub section: Rectangle,
+    /// Whether the grain of the weaker wood runs across the push.
+    pub across_the_grain: bool,
+}
+
+/// A joint of two parts under the forces of a bar that goes square through its faces: the greatest pressure and the
+/// greatest shear against what the weaker wood may be allowed, and whether bending would open an edge. There glue and
+/// dowels hold, of which no sizes are known, so that no limit is; nor is then known how the other edge is pressed, and
+/// the pressure is that of the push alone.
+pub fn joint(cut: Cut, faces: Faces, allowable: &Allowable) -> Verdict {
+    let (section, [axial_n, shear_n, aside_n, torque_n_m, sideways, moment]) = (faces.section, cut);
+    let in_plane = section.bending_stress(Moment::from_n_m(moment.abs())).to_pa();
+    let aside = section.on_its_side().bending_stress(Moment::from_n_m(sideways.abs())).to_pa();
+    let (bending, push) = (in_plane + aside, -section.axial_stress(Force::from_n(axial_n)).to_pa());
+    let (aspect, limit) = if faces.across_the_grain {
         (Aspect::PressedAcross, allowable.compression_across)
     } else {
         (Aspect::PressedAlong, allowable.compression_along)
     };
-    let pressed = Stress::from_pa(joint.push.to_n().max(0.0) / joint.pressed_m2);
-    // As in a beam, the shear is half as much again where it is greatest.
-    let sliding = Stress::from_pa(1.5 * joint.slide.to_n().abs() / joint.held_m2);
-    let uses =
-        vec![simple(aspect, pressed, limit), simple(Aspect::Sliding, sliding, allowable.shear)];
-    Some(Verdict { uses })
+    let shear = sliding((shear_n, aside_n), torque_n_m, section);
+    // A trace of bending is none.
+    let opens = bending - push > 1e-6 * bending.max(push.abs());
+    let pressed = if opens { push.max(0.0) } else { push + bending };
+    let mut uses = vec![
+        simple(aspect, Stress::from_pa(pressed), limit),
+        simple(Aspect::Sliding, shear, allowable.shear),
+    ];
+    if opens {
+        uses.push(simple(Aspect::Opening, Stress::from_pa(bending - push), None));
+    }
+    Verdict { uses }
 }
 
 #[cfg(test)]
@@ -252,6 +294,7 @@ mod tests {
             s_m: 0.0,
             section: section(60.0, 100.0),
             axial_n,
+            aside_n: 0.0,
             shear_n: 4000.0,
             moment_n_m,
             torque_n_m: 0.0,
@@ -310,17 +353,50 @@ mod tests {
 
     #[test]
     fn a_joint_presses_and_slides() {
-        let held = Joint {
-            push: Force::from_n(2000.0),
-            pressed_m2: 2e-3,
-            across_the_grain: true,
-            slide: Force::from_n(-1000.0),
-            held_m2: 1e-3,
-        };
-        let verdict = joint(held, &allowable()).unwrap();
+        // 40 by 50 mm: 2000 mm².
+        let faces = Faces { section: section(40.0, 50.0), across_the_grain: true };
+        let verdict = joint([-2000.0, 0.0, -1000.0, 0.0, 0.0, 0.0], faces, &allowable());
+        assert_eq!(verdict.uses.len(), 2);
         assert_close(verdict.uses[0].ratio.unwrap(), 0.2, 1e-12, "pressed");
-        assert_close(verdict.uses[1].ratio.unwrap(), 0.3, 1e-12, "sliding");
-        assert_eq!(joint(Joint { held_m2: 0.0, ..held }, &allowable()), None);
-        assert_eq!(joint(held, &Allowable::default()).unwrap().governing(), None);
+        assert_close(verdict.uses[1].ratio.unwrap(), 0.15, 1e-12, "sliding");
+        assert_eq!(joint([-1.0; 6], faces, &Allowable::default()).governing(), None);
+    }
+
+    /// Pushed with 1 MPa, bent with 0.9 and 2 MPa: 1.9 MPa that glue must hold at an edge.
+    #[test]
+    fn a_joint_opens_where_bending_passes_the_push() {
+        let faces = Faces { section: section(40.0, 50.0), across_the_grain: false };
+        let (in_plane, sideways) = (15.0, 2e6 * 0.05 * 0.04 * 0.04 / 6.0);
+        let cut = [-2000.0, 0.0, 0.0, 0.0, sideways, -in_plane];
+        let verdict = joint(cut, faces, &allowable());
+        assert_close(verdict.uses[0].stress.to_mpa(), 1.0, 1e-12, "pressed");
+        let opening = verdict.uses[2];
+        assert_eq!((opening.aspect, opening.ratio), (Aspect::Opening, None));
+        assert_close(opening.stress.to_mpa(), 1.9, 1e-12, "opening");
+        let closed = joint([-2000.0, 0.0, 0.0, 0.0, 0.0, in_plane], faces, &allowable());
+        assert_eq!(closed.uses.len(), 2);
+        assert_close(closed.uses[0].stress.to_mpa(), 1.9, 1e-12, "pressed at the other edge");
+    }
+
+    /// Without a push it is bending over its limit; with one the square of the push comes in, and the bending grows.
+    #[test]
+    fn a_pillar_with_stiff_joints_is_bent_and_twisted() {
+        let stands = Pillar {
+            section: section(45.0, 60.0),
+            free_length: Length::from_m(1.1),
+            eccentricity: Length::from_mm(5.0),
+        };
+        let cut = [0.0, 300.0, 400.0, 20.0, 81.0, 54.0];
+        let verdict = pillar_bent(cut, stands, &allowable()).unwrap();
+        // 54/27 and 81/20.25 in N·m over cm³.
+        assert_close(verdict.uses[0].stress.to_mpa(), 6.0, 1e-12, "bending");
+        assert_close(verdict.uses[0].ratio.unwrap(), 0.2, 1e-12, "use");
+        let twist = section(45.0, 60.0).torsion_stress(Moment::from_n_m(20.0)).to_mpa();
+        let shear = 1.5 * 500.0 / 2700.0;
+        assert_close(verdict.uses[1].stress.to_mpa(), shear + twist, 1e-12, "shear");
+        let pushed = pillar_bent([-1900.0, 0.0, 0.0, 0.0, 81.0, 54.0], stands, &allowable());
+        assert!(pushed.unwrap().uses[0].ratio > Some(0.2));
+        let fallen = pillar_bent([-1e6, 0.0, 0.0, 0.0, 1.0, 1.0], stands, &allowable()).unwrap();
+        assert_eq!(fallen.uses[0].ratio, Some(f64::INFINITY));
     }
 }

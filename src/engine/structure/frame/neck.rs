@@ -3,6 +3,7 @@
 use super::{FrameError, Point, Pull, Reactions, Supports, cross, dot, reactions};
 use crate::engine::order::sort;
 use crate::engine::structure::section::Rectangle;
+use crate::engine::structure::space::Cut;
 use crate::engine::units::Stress;
 
 /// A point of the middle line of the neck, with the section there.
@@ -44,12 +45,40 @@ pub struct Station {
     pub axial_n: f64,
     /// Across the neck, to the left of the way from shoulder to pillar.
     pub shear_n: f64,
+    /// Across the plane of the harp, to the side of the strings; nothing where the neck stands on pins.
+    pub aside_n: f64,
     /// Bending in the plane of the harp, from `x` to `y` above 0.
     pub moment_n_m: f64,
     /// Twist about the middle line, by the strings that hang beside it.
     pub torque_n_m: f64,
     /// Bending out of the plane of the harp, about the direction of `shear_n`.
     pub sideways_n_m: f64,
+}
+
+impl Station {
+    /// The forces, as a bar of a frame in space has them.
+    pub const fn forces(&self) -> Cut {
+        [
+            self.axial_n,
+            self.shear_n,
+            self.aside_n,
+            self.torque_n_m,
+            self.sideways_n_m,
+            self.moment_n_m,
+        ]
+    }
+
+    /// Takes the forces that a bar of a frame in space has there.
+    pub const fn take(&mut self, cut: Cut) {
+        [
+            self.axial_n,
+            self.shear_n,
+            self.aside_n,
+            self.torque_n_m,
+            self.sideways_n_m,
+            self.moment_n_m,
+        ] = cut;
+    }
 }
 
 /// The forces within the neck.
@@ -148,6 +177,12 @@ impl Neck {
             piece
         });
         pairs.collect()
+    }
+
+    /// How far along the middle line each pull acts.
+    pub fn feet(&self, pulls: &[Pull]) -> Vec<(f64, Pull)> {
+        let pieces = self.pieces();
+        pulls.iter().map(|pull| (foot_m(&pieces, pull.at), *pull)).collect()
     }
 
     /// The forces within the neck under the pulls of the strings.
@@ -262,6 +297,7 @@ fn station(piece: &Piece, s_m: f64, hung: &[(f64, Pull)], before: bool) -> Stati
         section,
         axial_n: dot(force, piece.along),
         shear_n: cross(piece.along, force),
+        aside_n: 0.0,
         moment_n_m: moment,
         torque_n_m: dot(aside, piece.along),
         sideways_n_m: cross(piece.along, aside),
@@ -275,24 +311,29 @@ fn softness_per_m3(from: &Station, to: &Station) -> f64 {
     (to.s_m - from.s_m) / 6.0 * (softness(from.section) + 4.0 * middle + softness(to.section))
 }
 
+/// The greatest turn of the neck about its middle line against the shoulder, in radians: `∫ T/(c₂ h b³ G) ds` from the
+/// shoulder. `None` where the modulus is not above 0.
+///
+/// On a curved neck it adds up turns about directions that differ, which is good for small bends.
+pub fn greatest_twist_rad(stations: &[Station], shear_modulus: Stress) -> Option<f64> {
+    let modulus = shear_modulus.to_pa();
+    if !(modulus > 0.0 && modulus.is_finite()) {
+        return None;
+    }
+    let (mut turned, mut greatest) = (0.0_f64, 0.0_f64);
+    for pair in stations.windows(2) {
+        turned += pair[0].torque_n_m * softness_per_m3(&pair[0], &pair[1]) / modulus;
+        if turned.abs() > greatest.abs() {
+            greatest = turned;
+        }
+    }
+    Some(greatest)
+}
+
 impl NeckLoads {
-    /// The greatest turn of the neck about its middle line against the shoulder, in radians: `∫ T/(c₂ h b³ G) ds`
-    /// from the shoulder. `None` where the modulus is not above 0.
-    ///
-    /// On a curved neck it adds up turns about directions that differ, which is good for small bends.
+    /// [`greatest_twist_rad`] of its cuts.
     pub fn greatest_twist_rad(&self, shear_modulus: Stress) -> Option<f64> {
-        let modulus = shear_modulus.to_pa();
-        if !(modulus > 0.0 && modulus.is_finite()) {
-            return None;
-        }
-        let (mut turned, mut greatest) = (0.0_f64, 0.0_f64);
-        for pair in self.stations.windows(2) {
-            turned += pair[0].torque_n_m * softness_per_m3(&pair[0], &pair[1]) / modulus;
-            if turned.abs() > greatest.abs() {
-                greatest = turned;
-            }
-        }
-        Some(greatest)
+        greatest_twist_rad(&self.stations, shear_modulus)
     }
 }
 

@@ -1,0 +1,183 @@
+//! What the frame of a design bears as CSV, cut by cut: what the command line prints.
+
+use std::fmt::Write;
+
+use super::{aspect, part_name};
+use crate::design::document::Design;
+use crate::design::letters::small;
+use crate::design::resolve::resolve;
+use crate::engine::analysis::analyse;
+use crate::engine::bearing::{Cut, FrameBearing, Judged, Part, bear};
+use crate::engine::geometry::{lay_out, loads};
+use crate::engine::structure::frame::Point;
+use crate::engine::structure::space::Cut as Forces;
+use crate::engine::structure::verdict::Verdict;
+use crate::engine::units::Length;
+
+/// What joints and soundbox do, in the order of [`FrameBearing`]'s cuts of the neck.
+const JOINTS: [&str; 3] =
+    ["pillar only pushes", "no joint gives", "neither joints nor soundbox give"];
+
+const CUTS: &str = "part,joints,along_mm,x_mm,y_mm,z_mm,breadth_mm,depth_mm,axial_n,shear_in_plane_n,\
+     shear_sideways_n,torque_n_m,bending_sideways_n_m,bending_in_plane_n_m,leading,stress_mpa,limit_mpa,\
+     share_least_percent,share_most_percent\n";
+
+const MOVES: &str =
+    "\nplace,joints,right_mm,up_mm,to_the_strings_side_mm,turn_x_deg,turn_y_deg,turn_z_deg\n";
+
+/// Two tables: the forces and the leading stress at every cut of neck, pillar and soundbox and in the joints, with the
+/// shares of each part at the end; and how the top of the pillar moves, at once and with the mean modulus. Forces are
+/// those that the part beyond a cut gives, seen from the shoulder, the top of the pillar and the foot of the soundbox.
+///
+/// # Errors
+///
+/// Why there is no frame.
+pub fn frame(design: &Design) -> Result<String, String> {
+    let resolved = resolve(design);
+    let analysis = analyse(&resolved.harp);
+    let (shape, build) = (&resolved.geometry, &resolved.build);
+    let band = lay_out(&resolved.harp, &analysis, shape);
+    let loads = loads(&band, &resolved.harp, &analysis, shape);
+    let bearing = bear(&band, &loads, &analysis, shape, build);
+    let frame = bearing.frame.map_err(|error| error.to_string())?;
+    let mut csv = CUTS.to_owned();
+    // The frame that does not give at all comes first of the stiff ones, and last here.
+    let stiff = [&frame.stiff[1], &frame.stiff[0]];
+    let necks = [&frame.neck.cuts, &frame.neck.held, &frame.neck.solid];
+    for (joints, cuts) in JOINTS.into_iter().zip(necks) {
+        for Cut { station, verdict, .. } in cuts {
+            let section = station.section;
+            let place = (station.s_m, station.at);
+            let sides = Some((section.breadth(), section.depth()));
+            row(&mut csv, ("neck", joints), place, sides, (&station.forces(), Some(verdict)));
+        }
+    }
+    let sides = Some((build.pillar.depth, build.pillar.width));
+    let (top, foot) = (frame.head.at, band.pillar.0);
+    let judged = |end: usize| frame.pillar.judged.ends.get(end);
+    let push = [-frame.pillar.push.to_n(), 0.0, 0.0, 0.0, 0.0, 0.0];
+    row(&mut csv, ("pillar", JOINTS[0]), (0.0, top), sides, (&push, judged(0)));
+    // The verdicts of both ends of each stiff frame follow that of the push alone.
+    for (joints, (stiff, first)) in JOINTS[1..].iter().zip(stiff.into_iter().zip([3, 1])) {
+        let length = frame.pillar.length.to_m();
+        for (end, place) in [(0, (0.0, top)), (1, (length, foot))] {
+            let bears = (&stiff.pillar[end], judged(first + end));
+            row(&mut csv, ("pillar", joints), place, sides, bears);
+        }
+    }
+    let low = band.board.0;
+    for (at, cut) in &frame.stiff[1].soundbox {
+        let along = (at.x.to_m() - low.x.to_m()).hypot(at.y.to_m() - low.y.to_m());
+        row(&mut csv, ("soundbox", JOINTS[1]), (along, *at), None, (cut, None));
+    }
+    shares(&mut csv, &frame);
+    csv += MOVES;
+    for (joints, stiff) in JOINTS[1..].iter().zip(stiff) {
+        let _ = write!(csv, "top of the pillar,{joints}");
+        for (number, moved) in stiff.top.iter().enumerate() {
+            let shown = if number < 3 { 1e3 * moved } else { moved.to_degrees() };
+            let _ = write!(csv, ",{shown:.4}");
+        }
+        csv.push('\n');
+    }
+    Ok(csv)
+}
+
+type Sides = Option<(Length, Length)>;
+
+fn row(
+    csv: &mut String,
+    (part, joints): (&str, &str),
+    (along_m, at): (f64, Point),
+    sides: Sides,
+    (forces, verdict): (&Forces, Option<&Verdict>),
+) {
+    let _ = write!(csv, "{part},{joints},{:.3},", 1e3 * along_m);
+    let _ = write!(csv, "{:.3},{:.3},0", at.x.to_mm(), at.y.to_mm());
+    match sides {
+        Some((breadth, depth)) => {
+            let _ = write!(csv, ",{:.3},{:.3}", breadth.to_mm(), depth.to_mm());
+        }
+        None => csv.push_str(",,"),
+    }
+    for force in forces {
+        // No minus before a zero.
+        let _ = write!(csv, ",{:.3}", force + 0.0);
+    }
+    let Some(used) = verdict.and_then(Verdict::governing) else {
+        csv.push_str(",,,,,\n");
+        return;
+    };
+    let _ = write!(csv, ",\"{}\",{:.4}", aspect(used.aspect), used.stress.to_mpa());
+    let limit = used.limit.map_or_else(String::new, |limit| format!("{:.4}", limit.to_mpa()));
+    let share = used.ratio.map_or_else(String::new, |ratio| format!("{:.2}", 100.0 * ratio));
+    let _ = writeln!(csv, ",{limit},{share},{share}");
+}
+
+/// Joints and parts as a whole.
+fn shares(csv: &mut String, frame: &FrameBearing) {
+    for part in Part::ALL {
+        let name = small(part_name(part));
+        let (at, judged): (_, Option<&Judged>) = match part {
+            Part::Shoulder => (Some(frame.shoulder.at), Some(&frame.shoulder.judged)),
+            Part::Head => (Some(frame.head.at), Some(&frame.head.judged)),
+            Part::Neck | Part::Pillar => (None, None),
+        };
+        let place = at.map_or_else(
+            || ",,,,".to_owned(),
+            |at| format!(",,{:.3},{:.3},0", at.x.to_mm(), at.y.to_mm()),
+        );
+        let _ = write!(csv, "{name} as a whole,all{place}{}", ",".repeat(9));
+        // What opens a joint leads wherever it does, as nothing is known that holds it.
+        match (judged.and_then(Judged::opening), frame.used(part)) {
+            (Some(opening), None) => {
+                let _ = writeln!(
+                    csv,
+                    "bending that opens an edge of the joint,{:.4},,,",
+                    opening.to_mpa()
+                );
+            }
+            (_, Some((least, most))) => {
+                let used = frame.governing(part);
+                let leading = used.map_or("", |used| aspect(used.aspect));
+                let stress = used.map_or(0.0, |used| used.stress.to_mpa());
+                let limit = used.and_then(|used| used.limit);
+                let limit =
+                    limit.map_or_else(String::new, |limit| format!("{:.4}", limit.to_mpa()));
+                let (least, most) = (100.0 * least, 100.0 * most);
+                let _ = writeln!(csv, "\"{leading}\",{stress:.4},{limit},{least:.2},{most:.2}");
+            }
+            _ => csv.push_str(",,,,\n"),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::presets::SAMPLES;
+
+    #[test]
+    fn every_row_has_its_columns_and_all_parts_are_there() {
+        for sample in SAMPLES {
+            let csv = frame(&sample.design()).unwrap();
+            let (cuts, moves) = csv.split_once("\n\n").unwrap();
+            for line in cuts.lines() {
+                assert_eq!(line.matches(',').count(), 18, "{line}");
+            }
+            for line in moves.lines() {
+                assert_eq!(line.matches(',').count(), 7, "{line}");
+            }
+            for part in ["neck", "pillar", "soundbox", "joint of neck and box as a whole"] {
+                assert!(csv.contains(&format!("\n{part},")), "{part}");
+            }
+            assert!(!csv.contains("NaN") && !csv.contains("inf"), "{}", sample.key);
+        }
+    }
+
+    #[test]
+    fn without_a_frame_there_is_the_reason() {
+        let error = frame(&Design::default()).unwrap_err();
+        assert!(error.starts_with("a neck needs three strings"), "{error}");
+    }
+}

@@ -1,0 +1,239 @@
+//! The harp as one frame in space with joints that do not give: neck, pillar and soundbox under the strings.
+//!
+//! The neck goes along its middle line, the strings hang beside it, the pillar is one bar from the neck to the foot. Of
+//! the soundbox no sizes are known: at one end it does not give at all, at the other it is a tube of usual proportions
+//! from the foot to the shoulder, on which the strings pull as they do on the neck.
+
+use super::board::BoardParts;
+use super::{Build, neck::NeckParts};
+use crate::engine::geometry::Band;
+use crate::engine::structure::frame::{NeckLoads, Point, Pull, Station};
+use crate::engine::structure::section::Rectangle;
+use crate::engine::structure::space::{
+    Cut, Frame, Piece, Stiffness, Vector, all_of, at_arm, cross, way,
+};
+use crate::engine::units::{Length, Stress};
+
+/// Across the plane of the harp, to the side of the strings.
+const ASIDE: Vector = [0.0, 0.0, 1.0];
+/// Bars of the soundbox.
+const BOX_BARS: usize = 12;
+/// Depth of a soundbox and thickness of its walls over the width of the board, and the moduli of its walls, which are
+/// of wood along and across the grain. Common practice, no source.
+const BOX_DEPTH: f64 = 0.6;
+const BOX_WALL: f64 = 0.02;
+const BOX_MODULUS_PA: f64 = 6e9;
+const BOX_SHEAR_PA: f64 = 0.6e9;
+/// Shear modulus over modulus along the grain where no figure of the wood is known. Source: EN 338 (from memory).
+const SHEAR_OVER_MODULUS: f64 = 1.0 / 16.0;
+/// Modulus where none is known; only how the parts compare counts. Common practice, no source.
+const USUAL_MODULUS: Stress = Stress::from_gpa(12.0);
+
+/// A joint that hardly gives, in N/m and N·m.
+const FAST: f64 = 1e11;
+
+/// What a frame bears whose joints do not give.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Stiff {
+    /// The cuts of the neck, those of a neck on pins: two for each bar.
+    pub neck: Vec<Station>,
+    /// The pillar at its top and at its foot, in its own axes from top to foot.
+    pub pillar: [Cut; 2],
+    /// The soundbox from the foot to the shoulder, two cuts for each bar with their places; none where it does not
+    /// give.
+    pub soundbox: Vec<(Point, Cut)>,
+    /// How far the top of the pillar moves, in metres, and turns: to the right, upward, and to the strings' side.
+    pub top: [f64; 6],
+}
+
+/// Where the soundbox stands.
+#[derive(Clone, Copy)]
+pub(super) struct Base {
+    /// Its lower and its upper end, on the line of the board.
+    ends: [Vector; 2],
+    /// From the lower end to the lowest string, and on to the highest.
+    strings_m: (f64, f64),
+    /// Width of the board at both.
+    width_m: (f64, f64),
+}
+
+fn vector(at: Point) -> Vector {
+    [at.x.to_m(), at.y.to_m(), 0.0]
+}
+
+fn distance(from: Vector, to: Vector) -> f64 {
+    (to[0] - from[0]).hypot(to[1] - from[1])
+}
+
+impl Base {
+    pub(super) fn new(band: &Band, board: &BoardParts) -> Self {
+        let ends = [vector(band.board.0), vector(band.board.1)];
+        let hole = |at: Option<&crate::engine::geometry::Hole>| {
+            at.map_or(0.0, |hole| distance(ends[0], vector(hole.board)))
+        };
+        let (low, high) = (hole(band.holes.last()), hole(band.holes.first()));
+        let width_m = (board.width.0.to_m(), board.width.1.to_m());
+        Self { ends, strings_m: (low, high - low), width_m }
+    }
+
+    fn at(&self, share: f64) -> Vector {
+        let whole = way(self.ends[0], self.ends[1]);
+        [0, 1, 2].map(|i| self.ends[0][i] + share * whole[i])
+    }
+
+    /// Depth and stiffness of the box at a share of the way up.
+    fn tube(&self, share: f64) -> (f64, Stiffness) {
+        let from_low = share * distance(self.ends[0], self.ends[1]) - self.strings_m.0;
+        let up = if self.strings_m.1 > 0.0 { from_low / self.strings_m.1 } else { 0.0 };
+        let b = self.width_m.0 + up.clamp(0.0, 1.0) * (self.width_m.1 - self.width_m.0);
+        let (h, t) = (BOX_DEPTH * b, BOX_WALL * b);
+        let bends = |b: f64, h: f64| 0.5 * b * t * h * h + t * h * h * h / 6.0;
+        let stiff = Stiffness {
+            axial: BOX_MODULUS_PA * 2.0 * t * (b + h),
+            // A closed tube after Bredt: 4 A² over the sum of sides by thickness.
+            torsion: BOX_SHEAR_PA * 2.0 * t * b * b * h * h / (b + h),
+            bending: [BOX_MODULUS_PA * bends(b, h), BOX_MODULUS_PA * bends(h, b)],
+            shear: [BOX_SHEAR_PA * 2.0 * h * t, BOX_SHEAR_PA * 2.0 * b * t],
+        };
+        (h, stiff)
+    }
+}
+
+fn stiffness(section: Rectangle, modulus: Option<Stress>, shear: Option<Stress>) -> Stiffness {
+    let modulus = modulus.unwrap_or(USUAL_MODULUS);
+    let usual = Stress::from_pa(SHEAR_OVER_MODULUS * modulus.to_pa());
+    Stiffness::of(section, modulus, shear.unwrap_or(usual))
+}
+
+fn between(one: Rectangle, other: Rectangle) -> Option<Rectangle> {
+    let middle = |one: Length, other: Length| Length::from_m(0.5 * (one.to_m() + other.to_m()));
+    Rectangle::new(middle(one.breadth(), other.breadth()), middle(one.depth(), other.depth())).ok()
+}
+
+/// Adds a force with its moment to those on a node.
+fn put(forces: &mut [f64], node: usize, force: [f64; 6]) {
+    for (number, part) in all_of(node).zip(force) {
+        forces[number] += part;
+    }
+}
+
+/// The frame under pulls that meet the neck so far along: with a soundbox that does not give, and with one of usual
+/// proportions. `None` where a number is none.
+///
+/// The nodes go round the frame: from the foot up the soundbox, along the neck, and down the pillar to the foot, which
+/// is held.
+pub(super) fn stiff(
+    base: &Base,
+    alone: &NeckLoads,
+    pulls: &[(f64, Pull)],
+    foot: Point,
+    build: &Build,
+) -> Option<[Stiff; 2]> {
+    let cuts = &alone.stations;
+    let (first, last) = (cuts.first()?, cuts.last()?);
+    let (neck_bars, offset) = (cuts.len() / 2, pulls.first()?.1.offset.to_m());
+    let (shoulder, top) = (BOX_BARS, BOX_BARS + neck_bars);
+    let mut pieces = soundbox(base, vector(first.at), vector(last.at), offset)?;
+    pieces.extend(neck(cuts, &build.neck)?);
+    let ends = [vector(last.at), vector(foot)];
+    let section = Rectangle::new(build.pillar.depth, build.pillar.width).ok()?;
+    let wood = &build.pillar;
+    let bar = stiffness(section, wood.allowable.modulus, wood.torsion_modulus);
+    pieces.push(Piece::bar([top, top + 1], ends, [[0.0; 3]; 2], ASIDE, bar)?);
+
+    let mut frame = Frame::new(top + 2, 1);
+    pieces.iter().for_each(|piece| frame.add(piece));
+    let mut forces = vec![0.0; frame.numbers()];
+    let whole = way(base.ends[0], base.ends[1]);
+    for (s_m, pull) in pulls {
+        let (at, force) = (vector(pull.at), [pull.x.to_n(), pull.y.to_n(), 0.0]);
+        // The first cut of a bar that begins so far along, or the end.
+        let bar = cuts.chunks_exact(2).position(|bar| bar[0].s_m >= *s_m).unwrap_or(neck_bars);
+        let place = vector(cuts.get(2 * bar).map_or(last.at, |cut| cut.at));
+        let arm = way(place, at);
+        put(&mut forces, shoulder + bar, at_arm(force, [arm[0], arm[1], offset]));
+        // And on the soundbox, where the string meets the line of the board, at the nearest node.
+        let share = cross(way(base.ends[0], at), force)[2] / cross(whole, force)[2];
+        let beyond = |node: &usize| share * BOX_BARS as f64 >= *node as f64 - 0.5;
+        let node = (1..BOX_BARS).take_while(beyond).count();
+        let arm = way(base.at(node as f64 / BOX_BARS as f64), base.at(share));
+        let back = [-force[0], -force[1], 0.0];
+        put(&mut forces, node, at_arm(back, [arm[0], arm[1], offset]));
+    }
+    let solve = |frame: Frame, fast: Vec<usize>| {
+        let mut moved = forces.clone();
+        frame.hold(fast)?.solve(&mut moved);
+        moved.iter().all(|number| number.is_finite()).then_some(moved)
+    };
+    let foot = all_of(top + 1);
+    let held = solve(frame.clone(), (0..6 * (shoulder + 1)).chain(foot.clone()).collect())?;
+    let tube = solve(frame, all_of(0).chain(foot).collect())?;
+    let borne = |moved: &[f64], with_box: bool| {
+        let mut stations = cuts.clone();
+        for (pair, piece) in stations.chunks_exact_mut(2).zip(&pieces[shoulder..]) {
+            for (station, cut) in pair.iter_mut().zip(piece.cuts(moved)) {
+                station.take(cut);
+            }
+        }
+        let of_box = |(at, piece): (usize, &Piece)| {
+            let [low, high] = piece.cuts(moved);
+            let place = |node: usize| {
+                let at = base.at(node as f64 / BOX_BARS as f64);
+                Point { x: Length::from_m(at[0]), y: Length::from_m(at[1]) }
+            };
+            [(place(at), low), (place(at + 1), high)]
+        };
+        let given = if with_box { shoulder } else { 0 };
+        let mut at_top = [0.0; 6];
+        at_top.copy_from_slice(&moved[all_of(top)]);
+        Stiff {
+            neck: stations,
+            pillar: pieces.last().map_or([[0.0; 6]; 2], |piece| piece.cuts(moved)),
+            soundbox: pieces[..given].iter().enumerate().flat_map(of_box).collect(),
+            top: at_top,
+        }
+    };
+    Some([borne(&held, false), borne(&tube, true)])
+}
+
+/// The soundbox, whose axis lies half of its depth behind the board and in the plane of the strings.
+fn soundbox(base: &Base, shoulder: Vector, top: Vector, offset: f64) -> Option<Vec<Piece>> {
+    let whole = way(base.ends[0], base.ends[1]);
+    let length = distance(base.ends[0], base.ends[1]);
+    let mut behind = [-whole[1] / length, whole[0] / length];
+    if behind[0] * (top[0] - base.ends[0][0]) + behind[1] * (top[1] - base.ends[0][1]) > 0.0 {
+        behind = behind.map(|part| -part);
+    }
+    let bar = |at: usize| {
+        let share = |node: usize| node as f64 / BOX_BARS as f64;
+        let (depth, stiff) = base.tube(0.5 * (share(at) + share(at + 1)));
+        let off = [0.5 * depth * behind[0], 0.5 * depth * behind[1], offset];
+        let mut places = [base.at(share(at)), base.at(share(at + 1))];
+        let mut arms = [off, off];
+        if at + 1 == BOX_BARS {
+            // The last node is the neck's first, from which an arm leads to the end of the board.
+            let gap = way(shoulder, places[1]);
+            arms[1] = [0, 1, 2].map(|i| off[i] + gap[i]);
+            places[1] = shoulder;
+        }
+        Piece::bar([at, at + 1], places, arms, ASIDE, stiff)
+    };
+    (0..BOX_BARS).map(bar).collect()
+}
+
+/// The bars of the neck, of the sections in their middle.
+fn neck(cuts: &[Station], parts: &NeckParts) -> Option<Vec<Piece>> {
+    let mut all: Vec<Piece> = Vec::new();
+    for (at, pair) in cuts.chunks_exact(2).enumerate() {
+        let section = between(pair[0].section, pair[1].section)?;
+        let stiff = stiffness(section, parts.allowable.modulus, parts.torsion_modulus);
+        let nodes = [BOX_BARS + at, BOX_BARS + at + 1];
+        let places = [vector(pair[0].at), vector(pair[1].at)];
+        let bar = Piece::bar(nodes, places, [[0.0; 3]; 2], ASIDE, stiff);
+        // Two strings may hang so near to each other that nothing is left between them.
+        let joint = || Some(Piece::joint(nodes, [[0.0; 3]; 2], all.last()?.axes(), [FAST; 6]));
+        let piece = bar.or_else(joint)?;
+        all.push(piece);
+    }
+    Some(all)
+}
