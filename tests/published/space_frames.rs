@@ -1,12 +1,14 @@
 //! The frame of a harp in space against a frame program.
 //!
 //! `scripts/space_values.py` wrote `space_values.json` from the measures in `scripts/space_frames.json`. These are those
-//! of the samples and of two that are drawn otherwise; where they change, `FRAMES=1 cargo test --test published
-//! whole_frames` writes them anew, and then the script is to be run again.
+//! of six kept designs, `space_designs.txt`: the samples as they were, and two that are drawn otherwise. Where the
+//! program lays these out in another way, `FRAMES=1 cargo test --test published whole_frames` writes designs and
+//! measures anew, and then the script is to be run again.
 
 use serde::{Deserialize, Serialize};
 use stringloft::design::checks::CHECKS;
 use stringloft::design::document::Design;
+use stringloft::design::persist;
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::resolve::{Resolved, resolve};
 use stringloft::engine::analysis::analyse;
@@ -18,6 +20,8 @@ use super::{assert_near, assert_same};
 
 const FRAMES: &str =
     concat!(env!("CARGO_MANIFEST_DIR"), "/tests/published/scripts/space_frames.json");
+
+const DESIGNS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/published/space_designs.txt");
 
 /// What the script builds a frame of; metres, newtons, pascals.
 #[derive(Debug, PartialEq, Serialize, Deserialize)]
@@ -65,7 +69,7 @@ fn place(at: Point) -> [f64; 2] {
 }
 
 fn measures(name: &str, (resolved, band): (&Resolved, &Band), pulls: &[Pull]) -> Measures {
-    let build = &resolved.build;
+    let build = &resolved.build();
     let neck = band.neck.as_ref().expect("a neck");
     let thick = build.neck.thickness.to_m();
     let axis = neck.centre.iter().map(|cut| {
@@ -101,6 +105,16 @@ fn measures(name: &str, (resolved, band): (&Resolved, &Band), pulls: &[Pull]) ->
     }
 }
 
+/// The kept designs, one to a line with its name.
+fn kept() -> Vec<(String, Design)> {
+    let lines = include_str!("space_designs.txt").lines();
+    let design = |line: &str| {
+        let (name, text) = line.split_once(": ").expect("a name");
+        (name.to_owned(), persist::read(text).expect("a design"))
+    };
+    lines.map(design).collect()
+}
+
 /// The samples, and two of them drawn otherwise.
 fn designs() -> Vec<(String, Design)> {
     let mut all: Vec<(String, Design)> =
@@ -126,7 +140,7 @@ fn framed(name: &str, design: &Design) -> (Measures, FrameBearing) {
     let analysis = analyse(&resolved.harp);
     let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
     let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
-    let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build);
+    let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build());
     let measures = measures(name, (&resolved, &band), &loads.pulls);
     (measures, bearing.frame.expect("a frame"))
 }
@@ -136,16 +150,19 @@ const SAME: f64 = 1e-6;
 
 /// Source: `OpenSees`. Every cut of neck, pillar and soundbox, and how the top of the pillar moves, with both soundboxes.
 pub fn whole_frames_bear_what_a_frame_program_finds() {
-    let ours: Vec<(Measures, FrameBearing)> =
-        designs().iter().map(|(name, design)| framed(name, design)).collect();
     if std::env::var_os("FRAMES").is_some() {
-        let all: Vec<String> = ours
-            .iter()
-            .map(|(measures, _)| serde_json::to_string(measures).expect("numbers"))
-            .collect();
+        let (mut kept, mut all) = (String::new(), Vec::new());
+        for (name, design) in designs() {
+            let document = serde_json::from_str::<serde_json::Value>(&persist::write(&design));
+            kept += &format!("{name}: {}\n", document.expect("JSON"));
+            all.push(serde_json::to_string(&framed(&name, &design).0).expect("numbers"));
+        }
+        std::fs::write(DESIGNS, kept).expect("a folder");
         std::fs::write(FRAMES, format!("[\n{}\n]\n", all.join(",\n"))).expect("a folder");
         return;
     }
+    let ours: Vec<(Measures, FrameBearing)> =
+        kept().iter().map(|(name, design)| framed(name, design)).collect();
     let read: Vec<Measures> =
         serde_json::from_str(include_str!("scripts/space_frames.json")).expect("measures");
     let values: Values = serde_json::from_str(include_str!("space_values.json"))

@@ -35,7 +35,7 @@ const MOVES: &str =
 pub fn frame(design: &Design) -> Result<String, String> {
     let resolved = resolve(design);
     let analysis = analyse(&resolved.harp);
-    let (shape, build) = (&resolved.geometry, &resolved.build);
+    let (shape, build) = (&resolved.geometry, &resolved.build());
     let band = lay_out(&resolved.harp, &analysis, shape);
     let loads = loads(&band, &resolved.harp, &analysis, shape);
     let bearing = bear(&band, &loads, &analysis, shape, build);
