@@ -5,6 +5,7 @@
 pub mod csv;
 mod forces;
 mod granted;
+mod reserve;
 mod summary;
 
 pub use self::forces::forces;
@@ -14,10 +15,13 @@ use super::display;
 use super::document::{ForceUnit, Units};
 use super::letters::capital;
 use crate::engine::analysis::Analysis;
-use crate::engine::bearing::{Bearing, BoardCut, Cut, FrameBearing, Judged, Order, Part, Stage};
+use crate::engine::bearing::{
+    Bearing, BoardCut, Build, Cut, FrameBearing, Judged, Order, Part, Stage,
+};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::Point;
 use crate::engine::structure::verdict::{Aspect, Use};
+use crate::engine::structure::wood::Margin;
 use crate::engine::units::{Force, Length, Moment, Stress};
 
 /// Pull of a string a whole tone below its pitch over that at pitch, in per cent: `2^(−2·2/12)`.
@@ -165,8 +169,16 @@ pub fn verdicts(
     bearing: &Bearing,
     band: &Band,
     analysis: &Analysis,
+    build: &Build,
     units: Units,
 ) -> Vec<PartWords> {
+    let with_reserve = |mut why: String, used: Option<(f64, f64)>, margin: Option<Margin>| {
+        if let Some(words) = used.zip(margin).and_then(|(used, of)| reserve::words(used.1, of)) {
+            why += " ";
+            why += &words;
+        }
+        why
+    };
     let mut all = Vec::new();
     if let Ok(frame) = &bearing.frame {
         all.extend(Part::ALL.map(|part| {
@@ -178,12 +190,16 @@ pub fn verdicts(
                 Part::Shoulder => joint(&frame.shoulder.judged),
                 Part::Head => joint(&frame.head.judged),
             };
+            let margin = governing.and_then(|used| reserve::margin(build, part, used));
+            let why = with_reserve(why, ratio, margin);
             judged(part_name(part), ratio, why, governing.map(|used| mend(part, used.aspect)))
         }));
     }
     let board = bearing.board_worst();
     if let Some((place, cut)) = board {
         let why = self::board(cut, analysis.strings.get(place), units);
+        let margin = build.board.margin.filter(|_| !cut.rib_leads());
+        let why = with_reserve(why, cut.used(), margin);
         let mend = if cut.rib_leads() { RIB_MEND } else { BOARD_MEND };
         all.push(judged(board_name(cut), cut.used(), why, Some(mend)));
     }
@@ -433,7 +449,7 @@ mod tests {
         let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
         let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
         let bearing = bear(&band, &loads, &analysis, &resolved.geometry, &resolved.build());
-        let words = verdicts(&bearing, &band, &analysis, design.units);
+        let words = verdicts(&bearing, &band, &analysis, &resolved.build(), design.units);
         (bearing, words)
     }
 

@@ -279,14 +279,15 @@ impl<'a> Laid<'a> {
     }
 
     fn loads(&mut self, band: &Band, borne: &Borne) {
-        let Given { design, analysis, .. } = self.given;
-        let units = design.units;
+        let Given { design, resolved, analysis, .. } = self.given;
+        let (units, build) = (design.units, resolved.build());
         if borne.loads.pulls.is_empty() {
             self.title("Loads, estimated");
             self.text("There are no loads yet: the strings lack notes, lengths or make-ups.");
             return;
         }
-        let parts = part_rows(&bearing_words::verdicts(&borne.bearing, band, analysis, units));
+        let parts =
+            part_rows(&bearing_words::verdicts(&borne.bearing, band, analysis, &build, units));
         self.table("Loads, estimated", TableKind::Loads, parts);
         if let Err(error) = &borne.bearing.frame {
             self.text(&capital(&format!("the frame is not judged: {error}.")));

@@ -12,7 +12,8 @@ const NEVER_JUDGED: &str = "soundbox, bars, the board's tension across its grain
 /// weakest of twenty pieces, 0.6 for a lasting load and 1.3 for safety: `0.74 · 0.6/1.3 = 0.34`.
 pub const MEANING: &str = "100 % is the design allowance and not breaking: the strength that 95 of 100 pieces of the wood \
      have, less what a lasting load and safety take from it. For solid wood that is about a third of the mean strength of \
-     small, sound pieces.";
+     small, sound pieces. What is expected to break a part stands beside it, for straight grain and without drilled holes, by a \
+     curve of how wood tires that was read second-hand.";
 
 /// The state of a frame.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

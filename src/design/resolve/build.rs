@@ -9,7 +9,7 @@ use crate::engine::structure::duration::{
 };
 use crate::engine::structure::plate::Rib;
 use crate::engine::structure::plywood::{Panel, Way, check_birch};
-use crate::engine::structure::wood::{KEYS, POISSON, Wood, woods};
+use crate::engine::structure::wood::{KEYS, Margins, POISSON, Wood, woods};
 use crate::engine::units::{Length, Stress};
 
 /// What a part is made of.
@@ -110,7 +110,7 @@ fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)
     };
     let creep = |timber| creep_ratio(timber, service).map(|sourced| sourced.value);
     let made = made(&board.wood, Some(board.plies)).or_else(|| made(&of.wood, Some(of.plies)));
-    let (bending, modulus, along, creep_ratio) = match made {
+    let (bending, margin, modulus, along, creep_ratio) = match made {
         // The grain runs from edge to edge, and the rings stand upright.
         Some(Made::Solid(wood)) => {
             let allowable = wood.allowable(LoadTime::Permanent);
@@ -118,7 +118,8 @@ fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)
                 let of = |ratio: f64| Stress::from_pa(ratio * modulus.to_pa());
                 (of(ratios.value.radial), of(ratios.value.shear_radial), POISSON)
             });
-            (allowable.bending, allowable.modulus, along, creep(Timber::Solid))
+            let margin = allowable.margins.bending;
+            (allowable.bending, margin, allowable.modulus, along, creep(Timber::Solid))
         }
         // The grain of the faces runs from edge to edge, as that of a solid board.
         Some(Made::Plywood(panel)) => {
@@ -129,12 +130,13 @@ fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)
                 .shear_modulus
                 .as_ref()
                 .map(|shear| (panel.flatwise(Way::Across).modulus, shear.value, 0.0));
-            (Some(bending), Some(flat.modulus), along, creep(Timber::Plywood))
+            let margin = Margins::of_characteristic(factor).bending;
+            (Some(bending), margin, Some(flat.modulus), along, creep(Timber::Plywood))
         }
         None => Default::default(),
     };
     let (rib, rib_bending) = rib(design);
-    BoardParts { bending, modulus, along, creep_ratio, width, thickness, rib, rib_bending }
+    BoardParts { bending, margin, modulus, along, creep_ratio, width, thickness, rib, rib_bending }
 }
 
 /// String rib and strip outside, with what their wood may bear.

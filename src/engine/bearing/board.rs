@@ -4,6 +4,7 @@ use crate::engine::analysis::{Known, Unknown};
 use crate::engine::geometry::{Band, BoardPull, Geometry, Hole, Loads};
 use crate::engine::structure::plate::{Edges, Lift, Plate, PlateState, Rib, Sheet};
 use crate::engine::structure::strip::BoardLoad;
+use crate::engine::structure::wood::Margin;
 use crate::engine::units::{Force, Length, Stress};
 
 /// What a board is made of. Width and thickness go evenly from the lowest string to the highest, and on to the ends.
@@ -11,6 +12,8 @@ use crate::engine::units::{Force, Length, Stress};
 pub struct BoardParts {
     /// What it may bear for good in bending from edge to edge, where that is known.
     pub bending: Option<Stress>,
+    /// How far breaking lies above that, where it is known.
+    pub margin: Option<Margin>,
     /// Modulus of that bending, where it is known.
     pub modulus: Option<Stress>,
     /// Modulus of bending along the board, shear modulus and Poisson's number, where they are known; else each strip

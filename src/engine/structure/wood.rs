@@ -150,7 +150,7 @@ pub struct Margins {
 
 impl Margins {
     /// Of strengths of which the weakest of twenty pieces are known and `factor` of them is allowed.
-    pub(super) fn of_characteristic(factor: f64) -> Self {
+    pub fn of_characteristic(factor: f64) -> Self {
         let all = Some(Margin { mean: None, weak: 1.0 / factor });
         Self {
             bending: all,

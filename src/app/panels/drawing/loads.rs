@@ -19,7 +19,8 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
     let Frame { band, borne } = Frame::here();
     let verdicts = Memo::new(move |_| {
         let (borne, units) = (borne.read(), store.design.read().units);
-        bearing_words::verdicts(&borne.bearing, &band.read(), &store.analysis.read(), units)
+        let build = store.resolved.read().build();
+        bearing_words::verdicts(&borne.bearing, &band.read(), &store.analysis.read(), &build, units)
     });
     let lines = Memo::new(move |_| lines(store, &borne.read()));
     let granted = Memo::new(move |_| bearing_words::assumptions(&store.design.read()));
