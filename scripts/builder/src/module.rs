@@ -80,10 +80,15 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
         }
     }
     // What several parts share comes in many small modules, one for each set of parts. They go in one file, since
-    // a way to the server and back takes longer than their bytes; the largest first, which packs best.
+    // a way to the server and back takes longer than their bytes; the largest first, which packs best. One that is
+    // large by itself is a file of its own, so that only who needs it fetches it.
     common.sort_by_key(|(_, bytes)| Reverse(bytes.len()));
     let mut shared = Part { name: "shared".into(), placeholder: SHARED.into(), bytes: Vec::new() };
     for (placeholder, bytes) in common {
+        if bytes.len() > LARGE_BYTES {
+            parts.push(Part { name: "between".into(), placeholder, bytes });
+            continue;
+        }
         let start = shared.bytes.len();
         shared.bytes.extend(bytes);
         let fetched = format!("fetch(new URL(\"{placeholder}\", import.meta.url))");
@@ -227,6 +232,9 @@ fn with_loaders(script: &str, loaders: &str) -> Result<String, Failure> {
         Err("the script does not ask for the loaders of the parts".into())
     }
 }
+
+/// From this size on, what a set of parts shares is a file of its own.
+const LARGE_BYTES: usize = 60_000;
 
 /// How the script names the file of what parts share.
 const SHARED: &str = "./shared.wasms";
