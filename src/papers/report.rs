@@ -36,6 +36,8 @@ const CURVE_PX: u32 = 132;
 const AXIS_PX: u32 = 76;
 /// The drawing stands no higher, so that its title has room on the page.
 const DRAWING_MM: f64 = 225.0;
+/// Nor where heading, verdict and cautions stand above it on the page.
+const DRAWING_BELOW_MM: f64 = 180.0;
 /// The curves of a design report.
 const CURVES: [OfString; 6] = [
     OfString::Length,
@@ -75,7 +77,7 @@ pub fn report(given: &Given<'_>, paper: Paper) -> Sheet {
     laid.remarks();
     laid.strings();
     laid.curves(&CURVES, None);
-    laid.drawing(&band, &borne, "measures");
+    laid.drawing(&band, &borne, "measures", DRAWING_MM);
     laid.loads(&band, &borne);
     laid.findings();
     laid.title("Sources of the numbers");
@@ -102,7 +104,7 @@ pub fn drawing(given: &Given<'_>, over: &str, paper: Paper) -> Sheet {
     let (band, borne) = laid.frame();
     laid.text(&bearing_words::verdict(&borne.bearing).full);
     laid.caution();
-    laid.drawing(&band, &borne, over);
+    laid.drawing(&band, &borne, over, DRAWING_BELOW_MM);
     laid.finish()
 }
 
@@ -257,18 +259,18 @@ impl<'a> Laid<'a> {
         (band, borne)
     }
 
-    fn drawing(&mut self, band: &Band, borne: &Borne, over: &str) {
+    fn drawing(&mut self, band: &Band, borne: &Borne, over: &str, most_mm: f64) {
         let Given { design, resolved, analysis, .. } = self.given;
         let scene = lofting::scene(design, resolved, analysis, band);
         let bearing = Some(&borne.bearing);
         let given =
             over::Given { design, resolved, analysis, band, scene: &scene, bearing, marked: 0 };
         let caption = over::kind(over).2(&given).caption;
-        let size = (self.paper.inside_mm().0 / PX_MM, DRAWING_MM / PX_MM);
+        let size = (self.paper.inside_mm().0 / PX_MM, most_mm / PX_MM);
         match picture::drawing(&given, over, Palette::print(), size) {
             Some(picture) => {
                 let title = "Drawing from the side, not to size";
-                self.figure(title, "Drawing of the harp from the side", &picture, DRAWING_MM);
+                self.figure(title, "Drawing of the harp from the side", &picture, most_mm);
                 self.text(&caption);
             }
             None => {
@@ -301,11 +303,13 @@ impl<'a> Laid<'a> {
 
     fn findings(&mut self) {
         let Given { design, resolved, analysis, .. } = self.given;
-        let found = findings(design, resolved, analysis);
+        let mut found = findings(design, resolved, analysis);
         self.title("Findings");
         if found.is_empty() {
             self.text("No findings on the strings.");
         }
+        let frame = bearing_words::verdict(&self.frame().1.bearing).finding;
+        found.extend(frame.map(|found| found.sentence));
         self.list(&found);
     }
 
