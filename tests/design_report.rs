@@ -9,6 +9,7 @@ use stringloft::design::presets::SAMPLES;
 use stringloft::design::resolve::{Resolved, resolve};
 use stringloft::engine::analysis::{Analysis, analyse};
 use stringloft::engine::figure::Figure;
+use stringloft::papers::card::card;
 use stringloft::papers::html::html;
 use stringloft::papers::layout::{
     FACT_GAP_BELOW_MM, FOOT_MM, GAP_MM, LINE_MM, TABLE_HEAD_MM, TITLE_MM, TITLES_PT_MM,
@@ -272,4 +273,16 @@ fn the_style_sheet_has_the_widths_of_the_layout() {
             assert!(widths.iter().all(|mm| *mm > 7.0));
         }
     }
+}
+
+/// The card says of the frame what the page says, where its sizes are known and there is room.
+#[test]
+fn the_card_says_what_leads_in_the_frame() {
+    let made = Made::of(SAMPLES[2].design());
+    let told = |made: &Made| words(&card(&made.design, &made.analysis, "", Paper::A4));
+    let lead = "Frame, of the design allowance: board with its string rib: ";
+    assert!(told(&made).contains(lead), "{}", told(&made));
+    let mut design = SAMPLES[2].design();
+    design.geometry = Design::default().geometry;
+    assert!(!told(&Made::of(design)).contains("Frame, of"));
 }

@@ -222,10 +222,10 @@ open tuning: C major
 strings: 4, E3 to C5
 pitch: A4 = 440 Hz, equal temperament
 design mark: F4A8-D6A7
-no. | string | note | make-up core first, mm | gauge mm | gauge thou | vibrating mm | cut to mm | order code
-1 | 3C | C5 | Nylon monofilament | 0.81 | 31.9 | 300.0 | 615 | NY-081
-2 | 3B | B♭4 | Nylon monofilament | 0.90 | 35.4 | 331.5 | 647 | NY-090
-3 | 4F | F3 | steel 0.50 + silk 0.10 at 90 % + bronze 0.30 | 1.30 | 51.2 | 640.0 | 960 | WB-7
+no. | string | note | make-up core first, mm | gauge mm | gauge in | vibrating mm | cut to mm | order code
+1 | 3C | C5 | Nylon monofilament | 0.81 | .032 | 300.0 | 615 | NY-081
+2 | 3B | B♭4 | Nylon monofilament | 0.90 | .035 | 331.5 | 647 | NY-090
+3 | 4F | F3 | steel 0.50 + silk 0.10 at 90 % + bronze 0.30 | 1.30 | .051 | 640.0 | 960 | WB-7
 4 | 5E | E3 | — | — | — | — | — | —
 steel: Steel music wire; silk: Silk (Bombyx mori); bronze: Phosphor bronze C51000. \
 At … %: share covered. A dash means: not given.";

@@ -164,7 +164,7 @@ pub const fn part_name(part: Part) -> &'static str {
     }
 }
 
-/// Every part, judged: the frame's, then the board.
+/// Every part, judged: the frame's, then the board. None while nobody gave their sizes.
 pub fn verdicts(
     bearing: &Bearing,
     band: &Band,
@@ -180,6 +180,9 @@ pub fn verdicts(
         why
     };
     let mut all = Vec::new();
+    if !bearing.is_given {
+        return all;
+    }
     if let Ok(frame) = &bearing.frame {
         all.extend(Part::ALL.map(|part| {
             let ratio = frame.used(part);
@@ -568,5 +571,20 @@ mod tests {
         assert_eq!(percents((0.79, 1.38)), "79 to 138 %");
         let tone = 100.0 * 2.0_f64.powf(-4.0 / 12.0);
         assert!((tone - TONE_BELOW_PERCENT).abs() < 0.05);
+    }
+
+    /// The sizes of a new document are nobody's: what they would bear says nothing about this harp.
+    #[test]
+    fn a_frame_whose_sizes_nobody_gave_is_not_judged() {
+        let mut design = SAMPLES[2].design();
+        design.geometry = Design::default().geometry;
+        let (bearing, words) = told(&design);
+        let state = verdict(&bearing);
+        assert!(words.is_empty() && state.finding.is_none(), "{state:?}");
+        assert_eq!(state.short, "not judged, as its sizes are not given");
+        assert!(state.full.starts_with("The frame is not judged: nobody has given"));
+        design.geometry.board.bass_thickness_mm = 6.0;
+        let (bearing, words) = told(&design);
+        assert!(!words.is_empty() && verdict(&bearing).short.contains("board"));
     }
 }

@@ -35,6 +35,8 @@ pub struct Build {
     pub pillar: PillarParts,
     /// The soundboard.
     pub board: BoardParts,
+    /// Whether anyone gave the sizes; those of a new document are nobody's harp.
+    pub is_given: bool,
 }
 
 /// What a pillar is made of.
@@ -160,6 +162,8 @@ pub struct Bearing {
     pub frame: Result<FrameBearing, BearingError>,
     /// The board at each string, in the harp's order.
     pub board: Vec<Known<BoardCut>>,
+    /// Whether the sizes of the parts are those of this harp: [`Build::is_given`].
+    pub is_given: bool,
 }
 
 /// A part of the harp.
@@ -248,6 +252,7 @@ pub fn bear(
         left_out: loads.left_out,
         frame,
         board: board::cuts(band, loads, &build.board, geometry),
+        is_given: build.is_given,
     }
 }
 

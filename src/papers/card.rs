@@ -2,8 +2,12 @@
 //!
 //! Its pages are laid by [`pager`].
 
+use crate::design::bearing_words::verdict;
 use crate::design::document::{Design, LengthUnit};
-use crate::engine::analysis::Analysis;
+use crate::design::resolve::resolve;
+use crate::engine::analysis::{Analysis, analyse};
+use crate::engine::bearing::borne;
+use crate::engine::geometry::lay_out;
 
 use super::code::{Code, design_mark};
 use super::layout::{
@@ -47,7 +51,8 @@ pub fn card(design: &Design, analysis: &Analysis, link: &str, paper: Paper) -> S
             spacing: 0,
             last_width,
         },
-        remarks: remarks(design, paper),
+        // What room there is decides how much of these stands on the card.
+        remarks: [frame(design, paper), remarks(design, paper)].concat(),
         closing: closing(link, &mark, paper),
     };
     Sheet { paper, title: format!("Stringing card: {title}"), pages: draft.pages() }
@@ -126,6 +131,21 @@ fn legend(strings: &Strings, heading: &Heading, paper: Paper) -> Vec<String> {
     if words.trim().is_empty() {
         return Vec::new();
     }
+    wrap(&words, paper.inside_mm().0, TYPE_PT, MOST_LEGEND_LINES)
+}
+
+/// How far what leads in the frame is used up, in the words of the page; nothing where there is no frame to judge. A
+/// card without room leaves it out, and says nothing of the frame.
+fn frame(design: &Design, paper: Paper) -> Vec<String> {
+    let resolved = resolve(design);
+    let analysis = analyse(&resolved.harp);
+    let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+    let borne = borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build());
+    let lead = verdict(&borne.bearing).short;
+    if lead.is_empty() || !borne.bearing.is_given {
+        return Vec::new();
+    }
+    let words = format!("Frame, of the design allowance: {lead}. Not all is judged.");
     wrap(&words, paper.inside_mm().0, TYPE_PT, MOST_LEGEND_LINES)
 }
 

@@ -1,8 +1,9 @@
 //! The strings of a design as rows of words, one cell a column.
 
 use crate::design::decimal::decimal;
+use crate::design::display;
 use crate::design::document::{
-    Design, LayerSpec, LengthUnit, MakeUpSpec, MaterialSpec, StringSpec,
+    Design, GaugeUnit, LayerSpec, LengthUnit, MakeUpSpec, MaterialSpec, StringSpec,
 };
 use crate::design::letters::small;
 use crate::design::resolve;
@@ -46,7 +47,7 @@ pub fn columns(unit: LengthUnit) -> Vec<Column> {
         words("note", ""),
         words("make-up", "core first, mm"),
         figures("gauge", "mm"),
-        figures("gauge", "thou"),
+        figures("gauge", "in"),
         figures("vibrating", "mm"),
     ];
     match unit {
@@ -125,7 +126,7 @@ fn string(
         note_name(spec, figures),
         make_up(spec, figures, names),
         known(gauge.map(Length::to_mm), 2),
-        known(gauge.map(Length::to_thou), 1),
+        gauge.map_or_else(|| DASH.to_owned(), |gauge| display::gauge(gauge, GaugeUnit::Thou)),
         known(length.map(Length::to_mm), 1),
     ];
     if inches {

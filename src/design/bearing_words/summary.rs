@@ -15,6 +15,11 @@ pub const MEANING: &str = "100 % is the design allowance and not breaking: the s
      small, sound pieces. What is expected to break a part stands beside it, for straight grain and without drilled holes, by a \
      curve of how wood tires that was read second-hand.";
 
+/// The verdict on a frame whose sizes nobody gave, in short and in full.
+const NOT_GIVEN: &str = "not judged, as its sizes are not given";
+const UNGIVEN: &str = "The frame is not judged: nobody has given the sizes and woods of neck, pillar and board yet. Give them in \
+     the drawing, under Woods.";
+
 /// The state of a frame.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct FrameVerdict {
@@ -86,6 +91,13 @@ pub fn verdict(bearing: &Bearing) -> FrameVerdict {
     let Some((name, (least, most))) = worst(&all) else {
         return FrameVerdict { short: String::new(), full: summary(bearing, &all), finding: None };
     };
+    if !bearing.is_given {
+        return FrameVerdict {
+            short: NOT_GIVEN.to_owned(),
+            full: UNGIVEN.to_owned(),
+            finding: None,
+        };
+    }
     let share = percents((least, most));
     let standing = Standing::of(Some((least, most)));
     let lead = match standing {

@@ -75,7 +75,9 @@ pub(super) fn build(design: &Design) -> Build {
         depth: mm(Setting::PillarDepth),
         beside: mm(Setting::PillarBeside),
     };
-    Build { neck, pillar, board: board(design, &usual, (widths, thicknesses)) }
+    let parts = |spec: &GeometrySpec| (spec.neck.clone(), spec.pillar.clone(), spec.board.clone());
+    let is_given = parts(given) != parts(&usual);
+    Build { neck, pillar, board: board(design, &usual, (widths, thicknesses)), is_given }
 }
 
 fn neck(
