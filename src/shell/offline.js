@@ -4,7 +4,9 @@
 // what is seen, so the parts come after the worker has what it wants.
 const quiet = globalThis.requestIdleCallback ?? ((then) => setTimeout(then, 200));
 const goOn = () => quiet(() => dispatchEvent(new Event("stringloft-idle")));
-quiet(async () => {
+// With a link the first screen waits for what reads it, and nobody would hear the word before that.
+const stands = (then) => (document.getElementById("shell") ? setTimeout(stands, 50, then) : quiet(then));
+stands(async () => {
   const { connection, serviceWorker } = navigator;
   try {
     const controlled = serviceWorker?.controller;

@@ -5,6 +5,9 @@ use std::fs;
 use std::path::PathBuf;
 use std::time::Duration;
 
+use stringloft::design::link;
+use stringloft::design::presets::SAMPLES;
+
 use crate::browser::{Browser, Screen};
 use crate::opening::copy_of_build;
 use crate::server::Site;
@@ -57,6 +60,21 @@ async fn every_part_opens_without_a_network() {
     browser.goto("about:blank").await;
     browser.open_app(&url).await;
     open_all(&browser).await;
+}
+
+/// What reads a link comes after the script that says when there is leisure: the word must not be said to nobody.
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn parts_come_too_for_whoever_has_a_link() {
+    let folder = copy_of_build("link-leisure");
+    // Without a worker to wait for, there is leisure at once.
+    fs::remove_file(folder.join("sw.js")).expect("the build holds it");
+    let site = Site::of(folder, "/");
+    site.hold_parts_back(Duration::from_millis(700));
+    let browser = Browser::open(Screen::LAPTOP).await;
+    let link = link::write(&SAMPLES[0].design()).expect("a link");
+    browser.open_app(&format!("{}#{link}", site.url())).await;
+    assert_eq!(browser.count("#chart tbody tr").await, SAMPLES[0].design().strings.len());
 }
 
 #[tokio::test]
