@@ -6,34 +6,41 @@ use std::io::{Read, Write, stderr, stdout};
 use std::process::ExitCode;
 
 use stringloft::design::advice::caution;
-use stringloft::design::table::report::{frame, report};
+use stringloft::design::table::report::{falls, frame, report};
 use stringloft::design::table::{INPUT_COLUMNS, MOST_BYTES};
 
 const HELP: &str = "\
 Prints the string table of a harp as CSV, with every figure of every string.
 
-usage: report [--findings] [--frame] [--likely] FILE
+usage: report [--findings] [--frame | --giving] [--likely] FILE
 
 FILE        a design that Stringloft saved (JSON), or a table of measurements: any columns in any
             order, with headings or without; what each was taken for is told on the error output
 --likely    takes numbers without a unit for what they look like, such as lengths in inches; else
             such a column is left out
 --frame     prints instead what the frame bears, cut by cut, and how far each part is used up
+--giving    prints instead how far each string falls while the harp is strung and gives, in three
+            orders of stringing
 --findings  also prints what is worth saying about the strings, on the error output
 --help      prints this
 ";
+
+/// What is printed instead of the string table.
+type Instead = fn(&str, bool) -> Result<String, Vec<String>>;
 
 /// What the exit code says.
 const UNREADABLE: u8 = 2;
 
 fn main() -> ExitCode {
-    let (mut findings, mut of_frame, mut likely) = (false, false, false);
+    let (mut findings, mut likely) = (false, false);
+    let mut instead: Option<Instead> = None;
     let mut files = Vec::new();
     for argument in std::env::args_os().skip(1) {
         match argument.to_str() {
             Some("--help" | "-h") => return help(),
             Some("--findings") => findings = true,
-            Some("--frame") => of_frame = true,
+            Some("--frame") => instead = Some(frame),
+            Some("--giving") => instead = Some(falls),
             Some("--likely") => likely = true,
             Some(option) if option.starts_with("--") => {
                 return fail(&[format!("there is no option {option} (--help tells the options)")]);
@@ -50,8 +57,8 @@ fn main() -> ExitCode {
         Ok(text) => text,
         Err(error) => return fail(&[at_file(error)]),
     };
-    if of_frame {
-        return match frame(&text, likely) {
+    if let Some(instead) = instead {
+        return match instead(&text, likely) {
             Ok(csv) => {
                 say(&[caution().to_owned()]);
                 print(&csv)

@@ -4,8 +4,8 @@
 //! `settings`, `number`, `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
 //! `persist`, `link`, `cells`, `heading`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
 //! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
-//! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other; and
-//! `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
+//! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other,
+//! `giving`; and `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
 //! of `explain`, and both read it there.
 
 pub mod advice;
@@ -21,6 +21,7 @@ pub mod edit;
 pub mod explain;
 pub mod figures;
 pub mod gaps;
+pub mod giving;
 pub mod heading;
 pub mod history;
 pub mod keys;

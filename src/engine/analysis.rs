@@ -14,6 +14,7 @@ pub use self::harp::{
 pub use self::pull::is_soft;
 pub(super) use self::pull::{Made, stiffness_of, usable_length, usable_pitch};
 pub(super) use self::string::figures;
+pub(super) use self::string::rigidity_n;
 pub use self::string::{partial_of, partial_parts, stopped};
 use super::findings::Finding;
 use super::lever::ContactPlace;

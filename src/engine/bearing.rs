@@ -6,6 +6,7 @@
 //! whose grain follows the part, without knots or holes; it compares designs and does not prove that a frame is safe.
 
 mod board;
+mod gives;
 mod neck;
 mod space;
 mod stages;
@@ -13,6 +14,7 @@ mod stages;
 use thiserror::Error;
 
 pub use self::board::{BoardCut, BoardParts, BoardState};
+pub use self::gives::{Gives, gives};
 pub use self::neck::{Cut, NeckBearing, NeckParts};
 pub use self::space::Stiff;
 pub use self::stages::{Order, Stage, some_stages, stages};

@@ -7,7 +7,8 @@
 //! balance and a breaking test say of a material, only `units`. `geometry`, where everything stands,
 //! uses `structure` and `analysis`; `keys`, which keys a harp plays, and `lengths`, which proposes and
 //! shapes vibrating lengths, `analysis`, as does `choose`, the best set of strings from a stock; `bearing`,
-//! what the frame of a design bears, uses most of these.
+//! what the frame of a design bears, uses most of these, and `giving`, what the strings lose of their pitch as it gives,
+//! uses `bearing`.
 
 pub mod analysis;
 pub mod bearing;
@@ -17,6 +18,7 @@ pub mod cut;
 pub mod figure;
 pub mod findings;
 pub mod geometry;
+pub mod giving;
 pub mod keys;
 pub mod lengths;
 pub mod lever;

@@ -20,10 +20,11 @@ use crate::design::advice::caution;
 use crate::design::bearing_words;
 use crate::design::compare::{Comparison, Pair};
 use crate::design::document::Design;
+use crate::design::giving;
 use crate::design::letters::{capital, small};
 use crate::design::resolve::Resolved;
 use crate::engine::analysis::Analysis;
-use crate::engine::bearing::{Borne, borne};
+use crate::engine::bearing::{Borne, Order, borne};
 use crate::engine::figure::Figure as OfString;
 use crate::engine::geometry::{Band, lay_out};
 
@@ -297,6 +298,12 @@ impl<'a> Laid<'a> {
         self.text(&bearing_words::verdict(&borne.bearing).full);
         self.caution();
         self.table("Forces, estimated", TableKind::Forces, forces(&borne.bearing, units));
+        let order = Order::default();
+        let gives = giving::gives_of(band, &borne.loads, analysis, resolved);
+        let falls = giving::in_order(gives.as_ref(), resolved, analysis, order);
+        self.title("How the harp gives while it is strung, estimated");
+        self.list(&giving::told(&falls, analysis, order));
+        self.text(giving::MEANING);
         self.title("Taken for granted of the frame");
         self.list(&assumptions(design));
     }

@@ -3,6 +3,7 @@
 
 mod drills;
 mod files;
+mod giving;
 mod hand;
 mod key_table;
 mod loads;

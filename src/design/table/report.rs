@@ -4,6 +4,7 @@
 use crate::design::advice::sentence;
 use crate::design::bearing_words::csv;
 use crate::design::document::Design;
+use crate::design::giving;
 use crate::design::library::find;
 use crate::design::persist;
 use crate::design::resolve::{CellErrors, resolve};
@@ -74,6 +75,15 @@ fn read(text: &str, likely: bool) -> Result<(Design, Option<TableRead>), Vec<Str
 /// What cannot be read, and why there is no frame.
 pub fn frame(text: &str, likely: bool) -> Result<String, Vec<String>> {
     csv::frame(&read(text, likely)?.0).map_err(|error| vec![error])
+}
+
+/// How far the strings of a text fall while it is strung, as [`giving::csv`] writes it.
+///
+/// # Errors
+///
+/// What cannot be read, and why nothing can be said.
+pub fn falls(text: &str, likely: bool) -> Result<String, Vec<String>> {
+    giving::csv(&read(text, likely)?.0).map_err(|error| vec![error])
 }
 
 /// The heading of the layer whose material is not known, where the core's is known or not given.

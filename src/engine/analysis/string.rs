@@ -204,7 +204,7 @@ const fn why_no_place(error: LeverError) -> Unknown {
 }
 
 /// Modulus times area of what carries the pull, in newtons: the pull per strain.
-fn rigidity_n(make_up: &MakeUp, tension: Force, pace: Pace) -> Known<f64> {
+pub(in crate::engine) fn rigidity_n(make_up: &MakeUp, tension: Force, pace: Pace) -> Known<f64> {
     let (material, diameter) = make_up.core().ok_or(Unknown::Core)?;
     let why = match pace {
         Pace::Fast => Unknown::Modulus,

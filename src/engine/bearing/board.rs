@@ -120,13 +120,8 @@ fn reach(to_end: Length, measures: [(Length, f64); 2]) -> f64 {
     far.max(0.0)
 }
 
-/// The board at each string, in the harp's order.
-pub(super) fn cuts(
-    band: &Band,
-    loads: &Loads,
-    parts: &BoardParts,
-    geometry: &Geometry,
-) -> Vec<Known<BoardCut>> {
+/// The board from end to end, and how far below the lowest string it begins, in metres.
+fn plate(band: &Band, parts: &BoardParts, geometry: &Geometry) -> (Plate, f64) {
     let whole_m = band.holes.first().map_or(0.0, |hole| hole.along_board.to_m());
     let slope = |(low, high): (Length, Length)| {
         if whole_m > 0.0 { (high.to_m() - low.to_m()) / whole_m } else { 0.0 }
@@ -147,6 +142,41 @@ pub(super) fn cuts(
         sheet: Sheet { across, along, shear, poisson },
         rib: parts.rib,
     };
+    (plate, below)
+}
+
+/// How much nearer the board brings the ends of each string for each newton on another, in m/N, row by row, for the
+/// strings at these places: with edges that cannot turn, and with edges that turn freely. `None` where the board's
+/// stiffness or the place of a string is not known.
+pub(super) fn gives(
+    band: &Band,
+    loads: &Loads,
+    parts: &BoardParts,
+    geometry: &Geometry,
+    places: &[usize],
+) -> Option<[Vec<Vec<f64>>; 2]> {
+    let (plate, below) = plate(band, parts, geometry);
+    // What a newton along the string does square to the board.
+    let lift = Force::from_n(geometry.board_angle_rad.sin());
+    let spot = |place: &usize| {
+        let over = loads.board.get(*place)?.as_ref().ok()?.per_length?.pitch;
+        let along = band.holes.get(*place)?.along_board.to_m();
+        Some(Lift { at: Length::from_m(below + along), over, force: lift })
+    };
+    let spots = places.iter().map(spot).collect::<Option<Vec<Lift>>>()?;
+    let stiffness = plate.stiffness()?;
+    let gives = |edges| stiffness.gives(&spots, edges);
+    Some([gives(Edges::CLAMPED)?, gives(Edges::HINGED)?])
+}
+
+/// The board at each string, in the harp's order.
+pub(super) fn cuts(
+    band: &Band,
+    loads: &Loads,
+    parts: &BoardParts,
+    geometry: &Geometry,
+) -> Vec<Known<BoardCut>> {
+    let (plate, below) = plate(band, parts, geometry);
     let at = |hole: &Hole| Length::from_m(below + hole.along_board.to_m());
     let ends = [plate.length, Length::from_m(0.0)];
     let places: Vec<Length> = band.holes.iter().map(at).chain(ends).collect();

@@ -1,6 +1,6 @@
 //! The neck of a design: its middle line with its sections and curves, and how far each cut is used up.
 
-use super::space::{Base, Stiff, stiff};
+use super::space::{Base, Stiff, gives, stiff};
 use super::{BearingError, Build};
 use crate::engine::geometry::Band;
 use crate::engine::order;
@@ -175,6 +175,13 @@ impl Prepared {
             solid,
         };
         Ok(Solved { neck, reactions: alone.reactions, stiff })
+    }
+
+    /// How much nearer the ends of each string come for each newton on another: [`gives`].
+    pub(super) fn gives(&self, pulls: &[Pull], build: &Build) -> Option<[Vec<Vec<f64>>; 3]> {
+        let alone = self.alone.loads(pulls).ok()?;
+        let (feet, foot) = (self.alone.feet(pulls), self.supports.pillar_foot);
+        gives(&self.base, &alone.stations, &feet, foot, build)
     }
 
     fn cuts(&self, stations: &[Station], parts: &NeckParts) -> Result<Vec<Cut>, BearingError> {

@@ -10,7 +10,7 @@ use crate::engine::geometry::Band;
 use crate::engine::structure::frame::{NeckLoads, Point, Pull, Station};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::space::{
-    Cut, Frame, Piece, Stiffness, Vector, all_of, at_arm, cross, way,
+    Cut, Frame, Held, Piece, Stiffness, Vector, all_of, at_arm, cross, way,
 };
 use crate::engine::units::{Length, Stress};
 
@@ -117,60 +117,108 @@ fn put(forces: &mut [f64], node: usize, force: [f64; 6]) {
     }
 }
 
-/// The frame under pulls that meet the neck so far along: with a soundbox that does not give, and with one of usual
-/// proportions. `None` where a number is none.
+/// Pulls with how far along the neck they meet it, in metres.
+pub(super) type Feet = [(f64, Pull)];
+
+/// The harp as bars, before it is held.
 ///
 /// The nodes go round the frame: from the foot up the soundbox, along the neck, and down the pillar to the foot, which
 /// is held.
-pub(super) fn stiff(
-    base: &Base,
-    alone: &NeckLoads,
-    pulls: &[(f64, Pull)],
-    foot: Point,
-    build: &Build,
-) -> Option<[Stiff; 2]> {
-    let cuts = &alone.stations;
-    let (first, last) = (cuts.first()?, cuts.last()?);
-    let (neck_bars, offset) = (cuts.len() / 2, pulls.first()?.1.offset.to_m());
-    let (shoulder, top) = (BOX_BARS, BOX_BARS + neck_bars);
-    let mut pieces = soundbox(base, vector(first.at), vector(last.at), offset)?;
-    pieces.extend(neck(cuts, &build.neck)?);
-    let ends = [vector(last.at), vector(foot)];
-    let section = Rectangle::new(build.pillar.depth, build.pillar.width).ok()?;
-    let wood = &build.pillar;
-    let bar = stiffness(section, wood.allowable.modulus, wood.torsion_modulus);
-    pieces.push(Piece::bar([top, top + 1], ends, [[0.0; 3]; 2], ASIDE, bar)?);
+struct Ring<'a> {
+    base: &'a Base,
+    /// The cuts of a neck on pins, two for each bar.
+    cuts: &'a [Station],
+    pieces: Vec<Piece>,
+    frame: Frame,
+    /// The node at the top of the pillar.
+    top: usize,
+}
 
-    let mut frame = Frame::new(top + 2, 1);
-    pieces.iter().for_each(|piece| frame.add(piece));
-    let mut forces = vec![0.0; frame.numbers()];
-    let whole = way(base.ends[0], base.ends[1]);
-    for (s_m, pull) in pulls {
+impl<'a> Ring<'a> {
+    /// `None` where a number is none.
+    fn new(
+        base: &'a Base,
+        cuts: &'a [Station],
+        foot: Point,
+        build: &Build,
+        offset: Length,
+        only_pushes: bool,
+    ) -> Option<Self> {
+        let (first, last) = (cuts.first()?, cuts.last()?);
+        let top = BOX_BARS + cuts.len() / 2;
+        let mut pieces = soundbox(base, vector(first.at), vector(last.at), offset.to_m())?;
+        pieces.extend(neck(cuts, &build.neck)?);
+        let ends = [vector(last.at), vector(foot)];
+        let section = Rectangle::new(build.pillar.depth, build.pillar.width).ok()?;
+        let wood = &build.pillar;
+        let mut bar = stiffness(section, wood.allowable.modulus, wood.torsion_modulus);
+        if only_pushes {
+            bar = Stiffness { bending: [0.0; 2], torsion: 0.0, ..bar };
+        }
+        pieces.push(Piece::bar([top, top + 1], ends, [[0.0; 3]; 2], ASIDE, bar)?);
+        let mut frame = Frame::new(top + 2, 1);
+        pieces.iter().for_each(|piece| frame.add(piece));
+        Some(Self { base, cuts, pieces, frame, top })
+    }
+
+    /// Adds the pull of a string to the forces: on the neck, and on the soundbox.
+    fn hang(&self, forces: &mut [f64], s_m: f64, pull: &Pull) {
+        let (cuts, base) = (self.cuts, self.base);
         let (at, force) = (vector(pull.at), [pull.x.to_n(), pull.y.to_n(), 0.0]);
+        let offset = pull.offset.to_m();
         // The first cut of a bar that begins so far along, or the end.
-        let bar = cuts.chunks_exact(2).position(|bar| bar[0].s_m >= *s_m).unwrap_or(neck_bars);
-        let place = vector(cuts.get(2 * bar).map_or(last.at, |cut| cut.at));
+        let bars = cuts.len() / 2;
+        let bar = cuts.chunks_exact(2).position(|bar| bar[0].s_m >= s_m).unwrap_or(bars);
+        let place = cuts.get(2 * bar).or(cuts.last()).map_or(at, |cut| vector(cut.at));
         let arm = way(place, at);
-        put(&mut forces, shoulder + bar, at_arm(force, [arm[0], arm[1], offset]));
+        put(forces, BOX_BARS + bar, at_arm(force, [arm[0], arm[1], offset]));
         // And on the soundbox, where the string meets the line of the board, at the nearest node.
+        let whole = way(base.ends[0], base.ends[1]);
         let share = cross(way(base.ends[0], at), force)[2] / cross(whole, force)[2];
         let beyond = |node: &usize| share * BOX_BARS as f64 >= *node as f64 - 0.5;
         let node = (1..BOX_BARS).take_while(beyond).count();
         let arm = way(base.at(node as f64 / BOX_BARS as f64), base.at(share));
         let back = [-force[0], -force[1], 0.0];
-        put(&mut forces, node, at_arm(back, [arm[0], arm[1], offset]));
+        put(forces, node, at_arm(back, [arm[0], arm[1], offset]));
     }
-    let solve = |frame: Frame, fast: Vec<usize>| {
+
+    /// Held at the foot, and along the whole soundbox unless that gives too.
+    fn held(&self, box_gives: bool) -> Option<Held> {
+        let low = if box_gives { all_of(0) } else { 0..6 * (BOX_BARS + 1) };
+        self.frame.clone().hold(low.chain(all_of(self.top + 1)).collect())
+    }
+
+    /// Held by a soundbox that does not give and on which the neck turns freely in the plane of the strings.
+    fn on_pins(&self) -> Option<Held> {
+        let turn = 6 * (BOX_BARS + 1) - 1;
+        self.frame.clone().hold((0..turn).chain(all_of(self.top + 1)).collect())
+    }
+}
+
+/// The frame under pulls that meet the neck so far along: with a soundbox that does not give, and with one of usual
+/// proportions. `None` where a number is none.
+pub(super) fn stiff(
+    base: &Base,
+    alone: &NeckLoads,
+    pulls: &Feet,
+    foot: Point,
+    build: &Build,
+) -> Option<[Stiff; 2]> {
+    let cuts = &alone.stations;
+    let ring = Ring::new(base, cuts, foot, build, pulls.first()?.1.offset, false)?;
+    let mut forces = vec![0.0; ring.frame.numbers()];
+    pulls.iter().for_each(|(s_m, pull)| ring.hang(&mut forces, *s_m, pull));
+    let solve = |held: Held| {
         let mut moved = forces.clone();
-        frame.hold(fast)?.solve(&mut moved);
+        held.solve(&mut moved);
         moved.iter().all(|number| number.is_finite()).then_some(moved)
     };
-    let foot = all_of(top + 1);
-    let held = solve(frame.clone(), (0..6 * (shoulder + 1)).chain(foot.clone()).collect())?;
-    let tube = solve(frame, all_of(0).chain(foot).collect())?;
+    let held = solve(ring.held(false)?)?;
+    let tube = solve(ring.held(true)?)?;
+    let pieces = &ring.pieces;
     let borne = |moved: &[f64], with_box: bool| {
         let mut stations = cuts.clone();
-        for (pair, piece) in stations.chunks_exact_mut(2).zip(&pieces[shoulder..]) {
+        for (pair, piece) in stations.chunks_exact_mut(2).zip(&pieces[BOX_BARS..]) {
             for (station, cut) in pair.iter_mut().zip(piece.cuts(moved)) {
                 station.take(cut);
             }
@@ -183,9 +231,9 @@ pub(super) fn stiff(
             };
             [(place(at), low), (place(at + 1), high)]
         };
-        let given = if with_box { shoulder } else { 0 };
+        let given = if with_box { BOX_BARS } else { 0 };
         let mut at_top = [0.0; 6];
-        at_top.copy_from_slice(&moved[all_of(top)]);
+        at_top.copy_from_slice(&moved[all_of(ring.top)]);
         Stiff {
             neck: stations,
             pillar: pieces.last().map_or([[0.0; 6]; 2], |piece| piece.cuts(moved)),
@@ -194,6 +242,41 @@ pub(super) fn stiff(
         }
     };
     Some([borne(&held, false), borne(&tube, true)])
+}
+
+/// How much nearer the ends of each string come to each other for each newton on another, in m/N, row by row: if no
+/// joint and no soundbox gives, if a usual soundbox does, and if the pillar only pushes and the shoulder turns freely.
+/// The pulls are of 1 N. `None` where a number is none.
+pub(super) fn gives(
+    base: &Base,
+    cuts: &[Station],
+    pulls: &Feet,
+    foot: Point,
+    build: &Build,
+) -> Option<[Vec<Vec<f64>>; 3]> {
+    let ring = |only_pushes: bool| {
+        Ring::new(base, cuts, foot, build, pulls.first()?.1.offset, only_pushes)
+    };
+    let firm = ring(false)?;
+    let forces: Vec<Vec<f64>> = pulls
+        .iter()
+        .map(|(s_m, pull)| {
+            let mut forces = vec![0.0; firm.frame.numbers()];
+            firm.hang(&mut forces, *s_m, pull);
+            forces
+        })
+        .collect();
+    let matrix = |held: Held| -> Vec<Vec<f64>> {
+        let under = |force: &Vec<f64>| {
+            let mut moved = force.clone();
+            held.solve(&mut moved);
+            let nearer = |other: &Vec<f64>| other.iter().zip(&moved).map(|(f, u)| f * u).sum();
+            forces.iter().map(nearer).collect()
+        };
+        forces.iter().map(under).collect()
+    };
+    let all = [firm.held(false)?, firm.held(true)?, ring(true)?.on_pins()?].map(matrix);
+    all.iter().flatten().flatten().all(|number| number.is_finite()).then_some(all)
 }
 
 /// The soundbox, whose axis lies half of its depth behind the board and in the plane of the strings.

@@ -6,7 +6,7 @@ mod patch;
 mod tests;
 
 use self::patch::{BAND, FREEDOMS, Grid, POINTS, Sum};
-use super::banded::Banded;
+use super::banded::{Banded, Split};
 use crate::engine::units::{Force, Length, Stress};
 
 /// The wood of a board, as it bends across the board and along it.
@@ -336,32 +336,53 @@ impl Stiffness<'_> {
         places: &[Length],
     ) -> Option<Vec<PlateState>> {
         let grid = &self.grid;
-        let mut rises = vec![0.0; FREEDOMS];
+        let mut rises = self.loads(lifts);
+        self.braced(edges)?.solve(&mut rises);
+        rises.iter().all(|rise| rise.is_finite()).then_some(())?;
+        let state = |place: &Length| self.plate.state(grid, &rises, place.to_m());
+        Some(places.iter().map(state).collect())
+    }
+
+    /// What each lift does where another one is: the work of the other on the rise under the first, in J, row by row.
+    /// A rise counts over the length on which its lift is spread, so that rows and columns are alike.
+    pub fn gives(&self, lifts: &[Lift], edges: Edges) -> Option<Vec<Vec<f64>>> {
+        let split = self.braced(edges)?;
+        let loads: Vec<Vec<f64>> = lifts.chunks(1).map(|lift| self.loads(lift)).collect();
+        let under = |load: &Vec<f64>| -> Vec<f64> {
+            let mut rises = load.clone();
+            split.solve(&mut rises);
+            // Both halves of the board do as much.
+            let work = |other: &Vec<f64>| other.iter().zip(&rises).map(|(f, w)| 2.0 * f * w).sum();
+            loads.iter().map(work).collect()
+        };
+        let all: Vec<Vec<f64>> = loads.iter().map(under).collect();
+        all.iter().flatten().all(|number| number.is_finite()).then_some(all)
+    }
+
+    /// The loads on half of the board.
+    fn loads(&self, lifts: &[Lift]) -> Vec<f64> {
+        let grid = &self.grid;
+        let mut loads = vec![0.0; FREEDOMS];
         for lift in lifts {
             for (point, weight) in POINTS {
                 let at = lift.at.to_m() + (point - 0.5) * lift.over.to_m();
                 let sum = grid.on_middle(at.clamp(0.0, grid.length_m), 0);
                 for (freedom, part) in sum.freedoms.iter().zip(sum.parts) {
                     // Half of the board bears half of it.
-                    rises[*freedom] += 0.5 * weight * lift.force.to_n() * part;
+                    loads[*freedom] += 0.5 * weight * lift.force.to_n() * part;
                 }
             }
         }
-        self.solve(&mut rises, edges)?;
-        let state = |place: &Length| self.plate.state(grid, &rises, place.to_m());
-        Some(places.iter().map(state).collect())
+        Grid::held().for_each(|freedom| loads[freedom] = 0.0);
+        loads
     }
 
-    /// Puts the unknowns in place of the loads on half of the board.
-    fn solve(&self, rises: &mut [f64], edges: Edges) -> Option<()> {
+    /// The board with its edges held, ready for loads on half of it.
+    fn braced(&self, edges: Edges) -> Option<Split> {
         let mut matrix = self.matrix.clone();
         self.plate.brace(&self.grid, &mut matrix, edges);
-        for freedom in Grid::held() {
-            matrix.hold(freedom);
-            rises[freedom] = 0.0;
-        }
-        matrix.split()?.solve(rises);
-        rises.iter().all(|rise| rise.is_finite()).then_some(())
+        Grid::held().for_each(|freedom| matrix.hold(freedom));
+        matrix.split()
     }
 }
 

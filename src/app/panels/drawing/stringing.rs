@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::giving::Giving;
 use crate::app::frame::Frame;
 use crate::app::store::Store;
 use crate::app::widgets::fields::Choice;
@@ -106,6 +107,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
             </div>
             <p class="hint">"Every string that is up is at pitch. The board is left out here: each place of it bears its own strings."</p>
             <ul class="granted">{advice_lines.collect_view()}</ul>
+            <Giving store=store order=order/>
             <p class="caution">{advice::caution()}</p>
         </div>
     }

@@ -47,7 +47,8 @@ fn pressed(plate: &Plate, pressure_pa: f64, edges: Edges) -> PlateState {
             }
         }
     }
-    stiffness.solve(&mut rises, edges).unwrap();
+    Grid::held().for_each(|freedom| rises[freedom] = 0.0);
+    stiffness.braced(edges).unwrap().solve(&mut rises);
     plate.state(grid, &rises, 0.5 * plate.length.to_m())
 }
 
@@ -300,4 +301,44 @@ fn a_board_that_is_none_holds_nothing() {
     }
     let soft = Sheet { across: Stress::from_pa(0.0), ..STRIPS };
     assert_eq!(even(300.0, 1200.0, soft).under(&[], Edges::HINGED, &[]), None);
+}
+
+/// What the matrix says is the rise of the board under the other lift, taken over the length of the one; and it is the
+/// same the other way round.
+#[test]
+fn what_one_lift_does_where_another_is_is_the_rise_there() {
+    let plate = Plate {
+        length: Length::from_mm(1_200.0),
+        width: (Length::from_mm(400.0), Length::from_mm(150.0)),
+        thickness: (Length::from_mm(6.0), Length::from_mm(3.0)),
+        sheet: SPRUCE,
+        rib: Rib::default(),
+    };
+    let lift = |at: f64, n: f64| Lift {
+        at: Length::from_mm(at),
+        over: Length::from_mm(40.0),
+        force: Force::from_n(n),
+    };
+    let lifts = [lift(300.0, 2.0), lift(500.0, 3.0), lift(540.0, 1.0)];
+    for edges in [Edges::CLAMPED, Edges::HINGED] {
+        let all = plate.stiffness().unwrap().gives(&lifts, edges).unwrap();
+        for (row, one) in lifts.iter().enumerate() {
+            for (column, other) in lifts.iter().enumerate() {
+                let at = |(point, _): &(f64, f64)| {
+                    Length::from_m(one.at.to_m() + (point - 0.5) * one.over.to_m())
+                };
+                let places: Vec<Length> = POINTS.iter().map(at).collect();
+                let states = plate.under(&[*other], edges, &places).unwrap();
+                let rise = states.iter().zip(POINTS).map(|(state, (_, w))| w * state.rise.to_m());
+                let work = one.force.to_n() * rise.sum::<f64>();
+                assert_close(all[row][column], work, 1e-9, format_args!("{row}, {column}"));
+                assert_close(
+                    all[row][column],
+                    all[column][row],
+                    1e-9,
+                    format_args!("{row}, {column}"),
+                );
+            }
+        }
+    }
 }

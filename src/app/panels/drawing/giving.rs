@@ -1,0 +1,49 @@
+//! How far the strings fall while the others are brought up, as the harp gives.
+
+use leptos::prelude::*;
+
+use crate::app::frame::Frame;
+use crate::app::store::Store;
+use crate::app::widgets::list::{list, part};
+use crate::design::giving::{self, HEADS, MEANING, gives_of, in_order};
+use crate::engine::bearing::Order;
+
+/// What the strings lose in an order of stringing: in sentences, and string by string.
+#[component]
+pub fn Giving(store: Store, order: RwSignal<Order>) -> impl IntoView {
+    let Frame { band, borne } = Frame::here();
+    let gives = Memo::new(move |_| {
+        let (borne, resolved) = (borne.read(), store.resolved.read());
+        gives_of(&band.read(), &borne.loads, &store.analysis.read(), &resolved)
+    });
+    let falls = Memo::new(move |_| {
+        let (gives, resolved) = (gives.read(), store.resolved.read());
+        in_order(gives.as_ref(), &resolved, &store.analysis.read(), order.get())
+    });
+    let told = move || giving::told(&falls.read(), &store.analysis.read(), order.get());
+    let line = |text: String| part(&text.clone(), move || view! { <li>{text}</li> }.into_any());
+    let rows = move || {
+        let (falls, analysis) = (falls.read(), store.analysis.read());
+        falls.iter().map(|fall| giving::row(fall, &analysis)).collect::<Vec<_>>()
+    };
+    let row = |[name, cells @ ..]: [String; 6]| {
+        part(&(name.clone(), cells.clone()), move || {
+            let cells = cells.map(|text| view! { <td>{text}</td> });
+            view! { <tr><th scope="row">{name}</th>{cells.collect_view()}</tr> }.into_any()
+        })
+    };
+    let heads = HEADS.map(|head| view! { <th scope="col">{head}</th> });
+    view! {
+        <section aria-labelledby="giving-title">
+            <h3 id="giving-title">"How it gives while it is strung, estimated"</h3>
+            <ul class="granted">{list(move || told().into_iter().map(line).collect())}</ul>
+            <div class="sheet" role="region" tabindex="0" aria-label="How far each string falls">
+                <table class="sources stages">
+                    <thead><tr>{heads.collect_view()}</tr></thead>
+                    <tbody>{list(move || rows().into_iter().map(row).collect())}</tbody>
+                </table>
+            </div>
+            <p class="hint">{MEANING}</p>
+        </section>
+    }
+}

@@ -1,0 +1,203 @@
+//! How far the strings fall while a harp is strung and gives, in words and as CSV.
+
+use std::fmt::Write;
+
+use super::bearing_words::order_name;
+use super::display;
+use super::document::Design;
+use super::letters::small;
+use super::resolve::{Resolved, resolve};
+use crate::engine::analysis::{Analysis, analyse};
+use crate::engine::bearing::{Gives, Order, gives};
+use crate::engine::geometry::{Band, Loads, lay_out, loads};
+use crate::engine::giving::{Fall, falls};
+
+/// What least and most are of, and what is left out.
+pub const MEANING: &str = "Estimated: at least with joints, soundbox and edges of the board that do not give and with strings that \
+     have had weeks to stretch, at most with joints or a soundbox that give, with edges of the board that turn, and with strings that \
+     have had minutes. A board that rises by more than its thickness gives less than the most says. What wood, glue, knots and \
+     strings still creep comes on top, so that the first days take more rounds than this.";
+
+/// Why nothing is said.
+const NOTHING: &str = "nothing can be said of how the harp gives: the strings need lengths, make-ups and tensions, the neck three \
+     strings or more, and the board a wood whose modulus is known";
+
+/// The heads of the table of falls.
+pub const HEADS: [&str; 6] = [
+    "String",
+    "Falls, cents",
+    "Falls, Hz",
+    "After round 2, cents",
+    "After round 3, cents",
+    "If it is off, another rises, cents",
+];
+
+const COLUMNS: &str = "order,turn,string,note,tension_n,frequency_hz,fall_least_cents,fall_most_cents,fall_least_hz,fall_most_hz,\
+     after_round_2_least_cents,after_round_2_most_cents,after_round_3_least_cents,after_round_3_most_cents,\
+     off_others_rise_least_cents,off_others_rise_most_cents\n";
+
+/// A range in words, with so many decimals; falls that round to nothing are 0.
+fn range((least, most): (f64, f64), places: usize) -> String {
+    let shown = |number: f64| {
+        if number.is_finite() { display::decimals(number, places) } else { "slack".to_owned() }
+    };
+    let (least, most) = (shown(least), shown(most));
+    if least == most { most } else { format!("{least} to {most}") }
+}
+
+/// Cents to a tenth, beyond a hundred of them to a whole one.
+fn cents(both: (f64, f64)) -> String {
+    range(both, if both.1 < 100.0 { 1 } else { 0 })
+}
+
+/// How a design gives; `None` where nothing can be said.
+pub fn gives_of(
+    band: &Band,
+    loads: &Loads,
+    analysis: &Analysis,
+    resolved: &Resolved,
+) -> Option<Gives> {
+    gives(band, loads, analysis, &resolved.geometry, &resolved.build())
+}
+
+/// How far each string falls, in an order of stringing.
+pub fn in_order(
+    gives: Option<&Gives>,
+    resolved: &Resolved,
+    analysis: &Analysis,
+    order: Order,
+) -> Vec<Fall> {
+    let Some(gives) = gives else { return Vec::new() };
+    falls(gives, &resolved.harp, analysis, &order.places(analysis.strings.len()))
+}
+
+/// The cells of a string, below [`HEADS`].
+pub fn row(fall: &Fall, analysis: &Analysis) -> [String; 6] {
+    let name = analysis.strings.get(fall.place).map(display::string_name).unwrap_or_default();
+    [
+        name,
+        cents(fall.first_cents),
+        range(fall.first_hz(), 1),
+        cents(fall.later_cents[0]),
+        cents(fall.later_cents[1]),
+        cents(fall.off_cents),
+    ]
+}
+
+/// The one that has most of something, by its most.
+fn farthest(falls: &[Fall], of: fn(&Fall) -> (f64, f64)) -> Option<&Fall> {
+    let first = falls.first()?;
+    Some(falls.iter().fold(first, |most, next| if of(next).1 > of(most).1 { next } else { most }))
+}
+
+/// What stringing in an order comes to, a sentence each; the reason where nothing can be said.
+pub fn told(falls: &[Fall], analysis: &Analysis, order: Order) -> Vec<String> {
+    let named = |fall: &Fall| {
+        let name = analysis.strings.get(fall.place).map(display::string_name);
+        name.unwrap_or_default().replacen('S', "s", 1)
+    };
+    let (Some(first), Some(second), Some(third), Some(off)) = (
+        farthest(falls, |fall| fall.first_cents),
+        farthest(falls, |fall| fall.later_cents[0]),
+        farthest(falls, |fall| fall.later_cents[1]),
+        farthest(falls, |fall| fall.off_cents),
+    ) else {
+        return vec![super::letters::capital(&format!("{NOTHING}."))];
+    };
+    vec![
+        format!(
+            "Strung {}, each to pitch in its turn, the strings that are up fall while the others follow: most of all {}, by {} cents.",
+            small(order_name(order)),
+            named(first),
+            cents(first.first_cents)
+        ),
+        format!(
+            "After a second round {} is off most, by {} cents, and after a third {}, by {}.",
+            named(second),
+            cents(second.later_cents[0]),
+            named(third),
+            cents(third.later_cents[1])
+        ),
+        format!(
+            "While one string is off and all others are at pitch, these sound sharp: with {} off, one of them by {} cents. Put the \
+             new string on and bring it to pitch before you retune its neighbours, which then come back by themselves.",
+            named(off),
+            cents(off.off_cents)
+        ),
+    ]
+}
+
+/// How far each string falls in every order of stringing.
+///
+/// # Errors
+///
+/// Why nothing can be said.
+pub fn csv(design: &Design) -> Result<String, String> {
+    let resolved = resolve(design);
+    let analysis = analyse(&resolved.harp);
+    let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+    let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
+    let gives = gives_of(&band, &loads, &analysis, &resolved);
+    let mut csv = COLUMNS.to_owned();
+    for order in Order::ALL {
+        let all = in_order(gives.as_ref(), &resolved, &analysis, order);
+        if all.is_empty() {
+            return Err(NOTHING.to_owned());
+        }
+        for fall in &all {
+            let figures = analysis.strings.get(fall.place);
+            let note = figures.and_then(|figures| figures.note);
+            let note = note.map(|note| note.to_string()).unwrap_or_default();
+            let number = figures.map_or(0, |figures| figures.number);
+            let _ = write!(csv, "{},{},{number},{note}", small(order_name(order)), fall.turn);
+            let _ = write!(csv, ",{:.3},{:.3}", fall.tension.to_n(), fall.frequency.to_hz());
+            let [second, third] = fall.later_cents;
+            for (least, most) in [fall.first_cents, fall.first_hz(), second, third, fall.off_cents]
+            {
+                let shown = |number: f64| {
+                    if number.is_finite() { format!("{:.3}", number + 0.0) } else { String::new() }
+                };
+                let _ = write!(csv, ",{},{}", shown(least), shown(most));
+            }
+            csv.push('\n');
+        }
+    }
+    Ok(csv)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::presets::SAMPLES;
+
+    #[test]
+    fn every_sample_has_a_row_for_each_string_in_each_order() {
+        for sample in SAMPLES {
+            let csv = csv(&sample.design()).unwrap();
+            let count = sample.design().strings.len();
+            assert_eq!(csv.lines().count(), 1 + 3 * count, "{}", sample.key);
+            for line in csv.lines() {
+                assert_eq!(line.matches(',').count(), 15, "{line}");
+                assert!(!line.contains("NaN") && !line.contains("inf"), "{line}");
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_off_most_is_named_and_ranges_that_are_one_number_are_one() {
+        assert_eq!(cents((3.04, 3.01)), "3.0");
+        assert_eq!(cents((12.0, 140.2)), "12 to 140");
+        assert_eq!(cents((12.0, f64::INFINITY)), "12 to slack");
+        let design = SAMPLES[0].design();
+        let resolved = resolve(&design);
+        let analysis = analyse(&resolved.harp);
+        let none = told(&[], &analysis, Order::LowestFirst);
+        assert_eq!(none.len(), 1);
+        assert!(none[0].starts_with("Nothing can be said"), "{none:?}");
+    }
+
+    #[test]
+    fn without_a_frame_there_is_the_reason() {
+        assert_eq!(csv(&Design::default()).unwrap_err(), NOTHING);
+    }
+}
