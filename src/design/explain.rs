@@ -4,7 +4,7 @@
 //! What the engine knows is taken from the engine: headings and units, limits, usual settings, the
 //! reasons for a missing figure, and a worked example that the engine itself works out.
 
-pub(super) mod board;
+mod board;
 mod choosing;
 mod example;
 mod fill;
@@ -12,13 +12,13 @@ mod frame;
 mod hand;
 mod keys;
 mod more;
-pub(super) mod ordering;
-pub(super) mod pull;
+mod ordering;
+mod pull;
 mod sheet;
 mod sources;
 mod symbols;
-pub(super) mod tone;
-pub(super) mod tuning;
+mod tone;
+mod tuning;
 
 use self::example::Worked;
 use self::fill::Values;
@@ -26,7 +26,7 @@ use self::sheet::temperaments;
 pub use self::sheet::{Table, materials};
 use self::symbols::Symbol;
 use super::checks::{CHECKS, Check};
-use super::figures::{BY_PLACE, row};
+use super::figures::{BY_PLACE, Group, row};
 use super::letters::capital;
 use crate::engine::analysis::Unknown;
 use crate::engine::figure::Figure;
@@ -57,32 +57,6 @@ pub enum Topic {
     Choosing,
     /// Lengths that come nearer to what is wanted.
     Lengths,
-}
-
-/// Where a figure or a topic stands wherever they are grouped.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Group {
-    Pull,
-    Tone,
-    Tuning,
-    Ordering,
-    More,
-}
-
-impl Group {
-    /// All of them, in order.
-    pub const ALL: [Self; 5] = [Self::Pull, Self::Tone, Self::Tuning, Self::Ordering, Self::More];
-
-    /// What stands over the topics.
-    pub const fn title(self) -> &'static str {
-        match self {
-            Self::Pull => "Tension and feel",
-            Self::Tone => "Tone",
-            Self::Tuning => "Tuning and levers",
-            Self::Ordering => "Measures and ordering",
-            Self::More => "More",
-        }
-    }
 }
 
 const COUNT: usize = Figure::ALL.len() + BESIDES.len();

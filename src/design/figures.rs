@@ -11,7 +11,6 @@ pub use self::limits::Allowed;
 pub use self::rows::ROWS;
 use super::display::{Rounding, Unit};
 use super::document::MechanismKind;
-use super::explain::Group;
 use crate::engine::figure::Figure;
 
 /// What is shown and said of a figure.
@@ -40,9 +39,34 @@ pub struct FigureRow {
     pub curve: Option<Curve>,
     /// Whether it speaks of loads or breaking, so that the cautions stand beside its explanation.
     pub caution: bool,
-    /// What it is called: the title of its page. The page itself stands in `explain` alone, which is a part of
-    /// its own on the page of the program.
-    pub(in crate::design) title: &'static str,
+    /// What it is called in full: the title of the page that explains it.
+    pub title: &'static str,
+}
+
+/// Where a figure or a topic stands wherever they are grouped.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Group {
+    Pull,
+    Tone,
+    Tuning,
+    Ordering,
+    More,
+}
+
+impl Group {
+    /// All of them, in order.
+    pub const ALL: [Self; 5] = [Self::Pull, Self::Tone, Self::Tuning, Self::Ordering, Self::More];
+
+    /// What stands over the topics.
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Pull => "Tension and feel",
+            Self::Tone => "Tone",
+            Self::Tuning => "Tuning and levers",
+            Self::Ordering => "Measures and ordering",
+            Self::More => "More",
+        }
+    }
 }
 
 /// Which harps have a column in the chart for a figure.

@@ -8,7 +8,8 @@ use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 use crate::design::advice;
 use crate::design::edit::Column;
-use crate::design::explain::{self, Group, Page, Table, Topic};
+use crate::design::explain::{self, Page, Table, Topic};
+use crate::design::figures::Group;
 use crate::design::letters::capital;
 use crate::engine::figure::Figure;
 

@@ -3,7 +3,7 @@
 
 use super::chart::sentence;
 use crate::design::document::{Design, LengthUnit, StringSpec, Units};
-use crate::design::explain::Group;
+use crate::design::figures::Group;
 use crate::design::figures::{BY_PLACE, row};
 use crate::design::resolve::Resolved;
 use crate::design::{display, make_up_text};

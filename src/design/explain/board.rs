@@ -4,6 +4,8 @@ use super::Words;
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
+use crate::design::figures::row;
+use crate::engine::figure::Figure;
 
 const ANGLE: &str = "All strings meet the board at one angle: {angle} degrees unless you set another. It is \
                      measured between the string and the line along which the strings leave the board.";
@@ -12,8 +14,8 @@ const WHOLE: &str =
     "The string leaves the board at its full pull; what a bar or an eyelet takes is left out.";
 const SHARE: &str = "As exact as the tension and the angle.";
 
-pub(in crate::design) const LIFT: Words = Words {
-    title: "Lift on the soundboard",
+pub(super) const LIFT: Words = Words {
+    title: row(Figure::Lift).title,
     lead: "The part of the pull that is square to the soundboard and lifts it. The board must bear the sum, and \
            the lift for each length of it.",
     formula: &[("", "Q = T sin θ")],
@@ -25,8 +27,8 @@ pub(in crate::design) const LIFT: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const ALONG_BOARD: Words = Words {
-    title: "Pull along the soundboard",
+pub(super) const ALONG_BOARD: Words = Words {
+    title: row(Figure::AlongBoard).title,
     lead: "The part of the pull that runs along the soundboard, towards its treble end. The string rib and the \
            glue under it must bear it.",
     formula: &[("", "T cos θ")],

@@ -4,10 +4,12 @@ use super::Words;
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
+use crate::design::figures::row;
 use crate::engine::analysis::Unknown;
+use crate::engine::figure::Figure;
 
-pub(in crate::design) const LENGTH: Words = Words {
-    title: "Vibrating length",
+pub(super) const LENGTH: Words = Words {
+    title: row(Figure::Length).title,
     lead: "The part of the string that sounds, from the soundboard or string bar to the bridge pin. It is typed, \
            or read off the drawn curve of the neck where a design has one.",
     formula: &[(
@@ -25,8 +27,8 @@ pub(in crate::design) const LENGTH: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const GAUGE: Words = Words {
-    title: "Gauge",
+pub(super) const GAUGE: Words = Words {
+    title: row(Figure::Gauge).title,
     lead: "How thick the string is over all: typed for a plain string, from the make-up for a wound one.",
     formula: &[("", "g = d + 2 Σ t")],
     symbols: &[is::GAUGE, is::CORE, is::THICKNESS],
@@ -44,8 +46,8 @@ pub(in crate::design) const GAUGE: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(in crate::design) const CORE: Words = Words {
-    title: "Core",
+pub(super) const CORE: Words = Words {
+    title: row(Figure::Core).title,
     lead: "How thick the part is that carries the pull: the core of a wound string, the whole of a plain one. It is \
            typed, never computed.",
     formula: &[("the core that a pull puts under a stress", "d = √(4 T/(π σ))")],
@@ -61,8 +63,8 @@ pub(in crate::design) const CORE: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(in crate::design) const LINEAR_DENSITY: Words = Words {
-    title: "Mass per metre",
+pub(super) const LINEAR_DENSITY: Words = Words {
+    title: row(Figure::LinearDensity).title,
     lead: "What a metre of the string weighs. With length and pitch it decides the pull.",
     formula: &[
         ("", "μ = ρ π d²/4 + Σ ρ₁ S √((π (D + t))² + p²)/p"),
@@ -103,8 +105,8 @@ pub(in crate::design) const LINEAR_DENSITY: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(in crate::design) const CUT_LENGTH: Words = Words {
-    title: "Cut length",
+pub(super) const CUT_LENGTH: Words = Words {
+    title: row(Figure::CutLength).title,
     lead: "How much string to cut: what sounds, and all that lies beyond it.",
     formula: &[("", "L + a + N π (P + g) + K + e")],
     symbols: &[is::LENGTH, is::AFTER, is::TURNS, is::PIN, is::GAUGE, is::KNOT, is::TAIL],

@@ -4,15 +4,17 @@ use super::Words;
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
+use crate::design::figures::row;
 use crate::engine::analysis::Unknown;
+use crate::engine::figure::Figure;
 
 const CORE_ALONE: &str =
     "The core carries the whole pull. Windings carry none and add no stiffness.";
 const SMALL: &str =
     "The ends are fixed, and the string is pulled aside by little against either side.";
 
-pub(in crate::design) const TENSION: Words = Words {
-    title: "Tension",
+pub(super) const TENSION: Words = Words {
+    title: row(Figure::Tension).title,
     lead: "The pull that brings the string to its pitch. Soundboard, neck and pins must bear the sum of all of \
            them.",
     formula: &[
@@ -54,8 +56,8 @@ pub(in crate::design) const TENSION: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const STRESS: Words = Words {
-    title: "Stress",
+pub(super) const STRESS: Words = Words {
+    title: row(Figure::Stress).title,
     lead: "The pull over the section of the core. For a plain string it follows from length, pitch and material \
            alone: a thicker gauge does not ease it.",
     formula: &[("", "σ = T/A"), ("", "A = π d²/4")],
@@ -74,8 +76,8 @@ pub(in crate::design) const STRESS: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(in crate::design) const BREAKING_LOAD: Words = Words {
-    title: "Breaking load",
+pub(super) const BREAKING_LOAD: Words = Words {
+    title: row(Figure::BreakingLoad).title,
     lead: "The least pull at which a new string of this core is to be expected to break. An estimate and no \
            promise: knots, nicks, sharp edges and age lower it.",
     formula: &[("", "F = R A"), ("", "A = π d²/4")],
@@ -97,8 +99,8 @@ pub(in crate::design) const BREAKING_LOAD: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(in crate::design) const LOAD_SHARE: Words = Words {
-    title: "Load share",
+pub(super) const LOAD_SHARE: Words = Words {
+    title: row(Figure::LoadShare).title,
     lead: "How much of its breaking load a string works at. Near 100 % it breaks; very low, it sounds dull and \
            false.",
     formula: &[("in per cent", "100 T/F")],
@@ -116,8 +118,8 @@ pub(in crate::design) const LOAD_SHARE: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(in crate::design) const SEMITONES_TO_BREAK: Words = Words {
-    title: "Semitones to break",
+pub(super) const SEMITONES_TO_BREAK: Words = Words {
+    title: row(Figure::SemitonesToBreak).title,
     lead: "How far the pitch could be raised before the string breaks. Below nothing, it breaks before it is in \
            tune.",
     formula: &[("", "6 log₂(F/T)")],
@@ -136,8 +138,8 @@ pub(in crate::design) const SEMITONES_TO_BREAK: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(in crate::design) const PLUCK_STIFFNESS: Words = Words {
-    title: "Pluck stiffness",
+pub(super) const PLUCK_STIFFNESS: Words = Words {
+    title: row(Figure::PluckStiffness).title,
     lead: "The force that the finger meets for each millimetre. It is the measure of feel: where it runs evenly \
            over the compass, the harp feels even.",
     formula: &[("", "T/(L β (1 − β))")],
@@ -157,8 +159,8 @@ pub(in crate::design) const PLUCK_STIFFNESS: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const PLUCK_FORCE: Words = Words {
-    title: "Pluck force",
+pub(super) const PLUCK_FORCE: Words = Words {
+    title: row(Figure::PluckForce).title,
     lead: "The force with which the finger holds the string just before it lets go, the stretching of the string \
            included.",
     formula: &[("", "T κ h + (E A/(2 L)) κ² h³"), ("", "κ = 1/(L β (1 − β))")],

@@ -4,15 +4,17 @@ use super::Words;
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
+use crate::design::figures::row;
 use crate::engine::analysis::Unknown;
+use crate::engine::figure::Figure;
 
 const PINNED: &str = "The string turns freely at both ends. Clamped ends shift all partials alike and change no ratio.";
 const NO_WINDING: &str = "Windings add no stiffness, only mass. In truth they add a little.";
 const BARE_RANGE: &str = "The law of the bare ends is for ends that are short against the wave: above a tenth of a \
                           wavelength it gives too much, by a quarter for partial 12 with a fiftieth of the length bare.";
 
-pub(in crate::design) const INHARMONICITY: Words = Words {
-    title: "Inharmonicity",
+pub(super) const INHARMONICITY: Words = Words {
+    title: row(Figure::Inharmonicity).title,
     lead: "How much the stiffness of the string spreads its partials. A little warms the tone; a lot makes it \
            sound false and hard to tune.",
     formula: &[
@@ -45,8 +47,8 @@ pub(in crate::design) const INHARMONICITY: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(in crate::design) const PARTIAL_8: Words = Words {
-    title: "Partial 8",
+pub(super) const PARTIAL_8: Words = Words {
+    title: row(Figure::Partial8).title,
     lead: "How sharp the eighth partial is, three octaves above the note. It says what inharmonicity does to the \
            ear.",
     formula: &[
@@ -71,7 +73,7 @@ pub(in crate::design) const PARTIAL_8: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(in crate::design) const PARTIALS: Words = Words {
+pub(super) const PARTIALS: Words = Words {
     title: "Partials",
     lead: "A stiff string sounds not quite whole multiples of its note: each partial is further off than \
            the one below.",
@@ -106,8 +108,8 @@ pub(in crate::design) const PARTIALS: Words = Words {
     worked: Worked::Wound,
 };
 
-pub(in crate::design) const IMPEDANCE: Words = Words {
-    title: "Impedance",
+pub(super) const IMPEDANCE: Words = Words {
+    title: row(Figure::Impedance).title,
     lead: "How hard the string is to move at its end, and so how strongly it can drive the soundboard.",
     formula: &[("", "√(T μ)")],
     symbols: &[is::PULL, is::MASS],
@@ -121,8 +123,8 @@ pub(in crate::design) const IMPEDANCE: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const DAMPING: Words = Words {
-    title: "Damping",
+pub(super) const DAMPING: Words = Words {
+    title: row(Figure::Damping).title,
     lead: "How fast a high partial dies away by the bending of the string itself. The higher, the duller the \
            string.",
     formula: &[("", "η = ηₑ B n²/(1 + B n²)")],
@@ -149,8 +151,8 @@ pub(in crate::design) const DAMPING: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const GLIDE: Words = Words {
-    title: "Glide",
+pub(super) const GLIDE: Words = Words {
+    title: row(Figure::Glide).title,
     lead: "How sharp the string begins after a pluck, before it settles. A slack string that is plucked hard \
            audibly falls in pitch.",
     formula: &[

@@ -4,7 +4,9 @@ use super::Words;
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
+use crate::design::figures::row;
 use crate::engine::analysis::Unknown;
+use crate::engine::figure::Figure;
 
 const FREE: &str = "The string slides freely over bridge pin, lever and disc. Friction there is left out: it keeps part of \
                     the change on one side until the string settles.";
@@ -30,8 +32,8 @@ const STOPPED: &[(&str, &str)] = &[
     ("the stretch", "ΔL = √(x² + δ²) + L′ − L"),
 ];
 
-pub(in crate::design) const FREQUENCY: Words = Words {
-    title: "Pitch in hertz",
+pub(super) const FREQUENCY: Words = Words {
+    title: row(Figure::Frequency).title,
     lead: "How often the string swings in a second, from the note, the pitch of A4 and the temperament. A \
            frequency that was typed in place of a note is taken as it stands.",
     formula: &[("", "f = fₐ · 2^(C/1200)")],
@@ -46,8 +48,8 @@ pub(in crate::design) const FREQUENCY: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const STRETCH: Words = Words {
-    title: "Stretch",
+pub(super) const STRETCH: Words = Words {
+    title: row(Figure::Stretch).title,
     lead: "How much string goes onto the pin between slack and settled at pitch. New strings of nylon and gut \
            need it again and again in the first weeks.",
     formula: &[
@@ -80,8 +82,8 @@ pub(in crate::design) const STRETCH: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const PIN_TURNS: Words = Words {
-    title: "Turns of the pin",
+pub(super) const PIN_TURNS: Words = Words {
+    title: row(Figure::PinTurns).title,
     lead: "How many turns of the tuning pin take up the stretch, from slack until the string has settled.",
     formula: &[("", "ΔL/(π (P + g))")],
     symbols: &[is::STRETCH, is::PIN, is::GAUGE],
@@ -95,8 +97,8 @@ pub(in crate::design) const PIN_TURNS: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const CENTS_PER_PIN_DEGREE: Words = Words {
-    title: "Cents per degree of the pin",
+pub(super) const CENTS_PER_PIN_DEGREE: Words = Words {
+    title: row(Figure::CentsPerPinDegree).title,
     lead: "How far a degree of the tuning pin moves the pitch. The higher, the finer the hand that is needed.",
     formula: &[("", "(600/ln 2) (Eₘ/σ) π (P + g)/(L + a)/360")],
     symbols: &[is::MODULUS_MINUTES, is::STRESS, is::PIN, is::GAUGE, is::LENGTH, is::AFTER],
@@ -107,8 +109,8 @@ pub(in crate::design) const CENTS_PER_PIN_DEGREE: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const CENTS_PER_KELVIN: Words = Words {
-    title: "Cents per kelvin",
+pub(super) const CENTS_PER_KELVIN: Words = Words {
+    title: row(Figure::CentsPerKelvin).title,
     lead: "How far a degree of warmth moves the pitch of a metal string; below nothing, it falls.",
     formula: &[("", "−(600/ln 2) (Eₘ/σ) (α − α₀)")],
     symbols: &[is::MODULUS_MINUTES, is::STRESS, is::EXPANSION, is::FRAME],
@@ -136,8 +138,8 @@ pub(in crate::design) const CENTS_PER_KELVIN: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(in crate::design) const LEVER: Words = Words {
-    title: "Lever",
+pub(super) const LEVER: Words = Words {
+    title: row(Figure::Lever).title,
     lead: "Where the lever must touch the string to raise it by a semitone, from the bridge pin.",
     formula: STOPPED,
     symbols: &[
@@ -167,8 +169,8 @@ pub(in crate::design) const LEVER: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(in crate::design) const DISC_NATURAL: Words = Words {
-    title: "Disc of the first semitone",
+pub(super) const DISC_NATURAL: Words = Words {
+    title: row(Figure::DiscNatural).title,
     lead: "Where the first disc must touch the string to raise it from flat to natural, from the bridge pin. Of a \
            single disc, this is the one.",
     formula: STOPPED,
@@ -206,8 +208,8 @@ pub(in crate::design) const DISC_NATURAL: Words = Words {
     worked: Worked::Disc,
 };
 
-pub(in crate::design) const DISC_SHARP: Words = Words {
-    title: "Disc of the second semitone",
+pub(super) const DISC_SHARP: Words = Words {
+    title: row(Figure::DiscSharp).title,
     lead: "Where the second disc must touch the string to raise it from natural to sharp, from the bridge pin, the \
            first disc still pressing.",
     formula: &[
@@ -253,8 +255,8 @@ pub(in crate::design) const DISC_SHARP: Words = Words {
     worked: Worked::Discs,
 };
 
-pub(in crate::design) const NOMINAL_ERROR: Words = Words {
-    title: "Error at the nominal place",
+pub(super) const NOMINAL_ERROR: Words = Words {
+    title: row(Figure::NominalError).title,
     lead: "How sharp the first semitone would be if its lever or disc stood where it belongs on a string that is only \
            shortened. It is what the stretch of pressing adds: the more, the more each string wants a place of its own.",
     formula: &[

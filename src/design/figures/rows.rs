@@ -1,10 +1,9 @@
 //! The row of every figure, in the order of the string table.
 
 use super::limits::{FEEL, LEAST_TENSION, SHARPEST_PARTIAL, WORKING_SEMITONES, WORKING_SHARE};
-use super::{Column, Curve, FigureRow, Scale, Ticks};
+use super::{Column, Curve, FigureRow, Group, Scale, Ticks};
 use crate::design::display::{Rounding, Unit};
 use crate::design::document::MechanismKind;
-use crate::design::explain::{Group, board, ordering, pull, tone, tuning};
 use crate::engine::figure::Figure;
 
 /// Every row, each at the number of its figure. A new one goes to the end.
@@ -21,7 +20,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Pitch,
         curve: None,
         caution: false,
-        title: tuning::FREQUENCY.title,
+        title: "Pitch in hertz",
     },
     FigureRow {
         figure: Figure::Length,
@@ -35,7 +34,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Length,
         curve: Some(Curve { scale: Scale::Log, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: false,
-        title: ordering::LENGTH.title,
+        title: "Vibrating length",
     },
     FigureRow {
         figure: Figure::Gauge,
@@ -49,7 +48,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Gauge,
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([2, 0, 0]), limits: None }),
         caution: false,
-        title: ordering::GAUGE.title,
+        title: "Gauge",
     },
     FigureRow {
         figure: Figure::Core,
@@ -63,7 +62,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Gauge,
         curve: None,
         caution: false,
-        title: ordering::CORE.title,
+        title: "Core",
     },
     FigureRow {
         figure: Figure::LinearDensity,
@@ -77,7 +76,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Digits(3),
         curve: Some(Curve { scale: Scale::Log, ticks: Ticks::Three, limits: None }),
         caution: false,
-        title: ordering::LINEAR_DENSITY.title,
+        title: "Mass per metre",
     },
     FigureRow {
         figure: Figure::Tension,
@@ -95,7 +94,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(LEAST_TENSION),
         }),
         caution: true,
-        title: pull::TENSION.title,
+        title: "Tension",
     },
     FigureRow {
         figure: Figure::Stress,
@@ -109,7 +108,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([0, 0, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 0, 0]), limits: None }),
         caution: true,
-        title: pull::STRESS.title,
+        title: "Stress",
     },
     FigureRow {
         figure: Figure::BreakingLoad,
@@ -123,7 +122,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Tension,
         curve: None,
         caution: true,
-        title: pull::BREAKING_LOAD.title,
+        title: "Breaking load",
     },
     FigureRow {
         figure: Figure::LoadShare,
@@ -141,7 +140,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(WORKING_SHARE),
         }),
         caution: true,
-        title: pull::LOAD_SHARE.title,
+        title: "Load share",
     },
     FigureRow {
         figure: Figure::SemitonesToBreak,
@@ -159,7 +158,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(WORKING_SEMITONES),
         }),
         caution: true,
-        title: pull::SEMITONES_TO_BREAK.title,
+        title: "Semitones to break",
     },
     FigureRow {
         figure: Figure::PluckStiffness,
@@ -173,7 +172,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 3, 1]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Three, limits: Some(FEEL) }),
         caution: true,
-        title: pull::PLUCK_STIFFNESS.title,
+        title: "Pluck stiffness",
     },
     FigureRow {
         figure: Figure::Inharmonicity,
@@ -187,7 +186,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Power,
         curve: None,
         caution: false,
-        title: tone::INHARMONICITY.title,
+        title: "Inharmonicity",
     },
     FigureRow {
         figure: Figure::Partial8,
@@ -205,7 +204,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(SHARPEST_PARTIAL),
         }),
         caution: false,
-        title: tone::PARTIAL_8.title,
+        title: "Partial 8",
     },
     FigureRow {
         figure: Figure::Impedance,
@@ -219,7 +218,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Impedance,
         curve: Some(Curve { scale: Scale::Log, ticks: Ticks::Three, limits: None }),
         caution: false,
-        title: tone::IMPEDANCE.title,
+        title: "Impedance",
     },
     FigureRow {
         figure: Figure::Damping,
@@ -233,7 +232,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Power,
         curve: Some(Curve { scale: Scale::Log, ticks: Ticks::AsShown, limits: None }),
         caution: false,
-        title: tone::DAMPING.title,
+        title: "Damping",
     },
     FigureRow {
         figure: Figure::Stretch,
@@ -247,7 +246,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 2, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: true,
-        title: tuning::STRETCH.title,
+        title: "Stretch",
     },
     FigureRow {
         figure: Figure::PinTurns,
@@ -261,7 +260,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 2, 2]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Three, limits: None }),
         caution: true,
-        title: tuning::PIN_TURNS.title,
+        title: "Turns of the pin",
     },
     FigureRow {
         figure: Figure::CentsPerPinDegree,
@@ -275,7 +274,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 1, 1]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([1, 1, 1]), limits: None }),
         caution: false,
-        title: tuning::CENTS_PER_PIN_DEGREE.title,
+        title: "Cents per degree of the pin",
     },
     FigureRow {
         figure: Figure::CentsPerKelvin,
@@ -289,7 +288,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 1, 1]),
         curve: Some(Curve { scale: Scale::Signed, ticks: Ticks::Places([1, 1, 1]), limits: None }),
         caution: false,
-        title: tuning::CENTS_PER_KELVIN.title,
+        title: "Cents per kelvin",
     },
     FigureRow {
         figure: Figure::Lever,
@@ -303,7 +302,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 3, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: false,
-        title: tuning::LEVER.title,
+        title: "Lever",
     },
     FigureRow {
         figure: Figure::DiscNatural,
@@ -317,7 +316,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 3, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: false,
-        title: tuning::DISC_NATURAL.title,
+        title: "Disc of the first semitone",
     },
     FigureRow {
         figure: Figure::DiscSharp,
@@ -331,7 +330,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([2, 3, 0]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Places([0, 2, 0]), limits: None }),
         caution: false,
-        title: tuning::DISC_SHARP.title,
+        title: "Disc of the second semitone",
     },
     FigureRow {
         figure: Figure::Lift,
@@ -345,7 +344,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Tension,
         curve: None,
         caution: true,
-        title: board::LIFT.title,
+        title: "Lift on the soundboard",
     },
     FigureRow {
         figure: Figure::AlongBoard,
@@ -359,7 +358,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Tension,
         curve: None,
         caution: true,
-        title: board::ALONG_BOARD.title,
+        title: "Pull along the soundboard",
     },
     FigureRow {
         figure: Figure::CutLength,
@@ -373,7 +372,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([0, 1, 0]),
         curve: None,
         caution: true,
-        title: ordering::CUT_LENGTH.title,
+        title: "Cut length",
     },
     FigureRow {
         figure: Figure::PluckForce,
@@ -387,7 +386,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 2, 1]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Three, limits: None }),
         caution: true,
-        title: pull::PLUCK_FORCE.title,
+        title: "Pluck force",
     },
     FigureRow {
         figure: Figure::Glide,
@@ -401,7 +400,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 1, 1]),
         curve: Some(Curve { scale: Scale::Free, ticks: Ticks::Three, limits: None }),
         caution: false,
-        title: tone::GLIDE.title,
+        title: "Glide",
     },
     FigureRow {
         figure: Figure::NominalError,
@@ -415,6 +414,6 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
         rounding: Rounding::Places([1, 1, 1]),
         curve: Some(Curve { scale: Scale::Signed, ticks: Ticks::Places([1, 1, 1]), limits: None }),
         caution: false,
-        title: tuning::NOMINAL_ERROR.title,
+        title: "Error at the nominal place",
     },
 ];
