@@ -1,7 +1,7 @@
 //! The neck: a smooth curve through the bridge pins, the two edges at their clearances, and the middle line.
 
 use kurbo::{
-    Affine, BezPath, CubicBez, ParamCurve, ParamCurveNearest, PathSeg, Point as Node, Vec2,
+    Affine, BezPath, CubicBez, ParamCurve, ParamCurveNearest, PathSeg, Point as Node, Rect, Vec2,
 };
 
 use super::shoulder::WayIn;
@@ -263,14 +263,16 @@ pub(super) fn shape(
     let lower = extended(&ways[0], &lower, under.way(under.end()?), far_face);
     let upper = extended(&ways[1], &upper, curve.way(curve.end()?), far_face);
 
+    let (on_lower, on_upper) = (boxed(&lower), boxed(&upper));
     let strung = sides.iter().map(|(lower, upper)| lower.midpoint(*upper));
     let before = (1..SHOULDER_PIECES).map(|piece| {
         let share = f64::from(piece) / f64::from(SHOULDER_PIECES);
         let node = ways[0].at(share).midpoint(ways[1].at(share));
-        nearest(&lower, node).midpoint(nearest(&upper, node))
+        nearest(&on_lower, node).midpoint(nearest(&on_upper, node))
     });
     let cut = |node: Node| {
-        (node, node.distance(nearest(&lower, node)) + node.distance(nearest(&upper, node)))
+        let (lower, upper) = (nearest(&on_lower, node), nearest(&on_upper, node));
+        (node, node.distance(lower) + node.distance(upper))
     };
     let mut middle: Vec<(Node, f64)> =
         std::iter::once(joint.midpoint(far)).chain(before).chain(strung).map(cut).collect();
@@ -298,18 +300,36 @@ pub(super) fn shape(
     })
 }
 
-/// The place of a path that is nearest to a given one.
-fn nearest(path: &BezPath, place: Node) -> Node {
-    let mut best = (f64::INFINITY, place);
-    for piece in path.segments() {
+/// The pieces of a path, each with the box around its control points: the piece lies within it.
+fn boxed(path: &BezPath) -> Vec<(PathSeg, Rect)> {
+    let around = |piece: PathSeg| {
         let cubic = piece.to_cubic();
-        let nodes = [cubic.p0, cubic.p1, cubic.p2, cubic.p3];
-        let reach: f64 = nodes.windows(2).map(|pair| pair[0].distance(pair[1])).sum();
-        if place.distance(cubic.p0) - reach < best.0 {
+        Rect::from_points(cubic.p0, cubic.p3).union_pt(cubic.p1).union_pt(cubic.p2)
+    };
+    path.segments().map(|piece| (piece, around(piece))).collect()
+}
+
+/// The place of a path that is nearest to a given one: only the nearest box and those that begin nearer than what
+/// it holds are searched.
+fn nearest(pieces: &[(PathSeg, Rect)], place: Node) -> Node {
+    let to_box = |around: &Rect| {
+        let inside =
+            Node::new(place.x.clamp(around.x0, around.x1), place.y.clamp(around.y0, around.y1));
+        inside.distance_squared(place)
+    };
+    let mut first = (f64::INFINITY, 0);
+    for (index, (_, around)) in pieces.iter().enumerate() {
+        let off = to_box(around);
+        if off < first.0 {
+            first = (off, index);
+        }
+    }
+    let mut best = (f64::INFINITY, place);
+    for (piece, around) in pieces[first.1..].iter().chain(&pieces[..first.1]) {
+        if to_box(around) < best.0 {
             let found = piece.nearest(place, LEAST_STEP_M);
-            let off = found.distance_sq.sqrt();
-            if off < best.0 {
-                best = (off, piece.eval(found.t));
+            if found.distance_sq < best.0 {
+                best = (found.distance_sq, piece.eval(found.t));
             }
         }
     }
