@@ -88,8 +88,15 @@ fn designs(store: Store) -> AnyView {
             input.set_value("");
         }
     };
+    let begin = move |way: &'static str| {
+        store.new_harp.way.set(way);
+        store.window.set(Some(Window::New));
+    };
     let list = vec![
-        opener(store, "new", "", "New", Window::New),
+        item("new", "", "New", move || begin("own")),
+        item("restring", "From its measurements, typed or pasted", "Restring a harp", move || {
+            begin("measured");
+        }),
         item(
             "open",
             "Open a design file or a table; you can also drag it onto the page",
