@@ -72,7 +72,7 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
                 "{share} % of its breaking load, below your {limit} %: it will sound dull and false. {}Lengthen it to \
                  {} or more, or use a material that is heavier for its strength.",
                 if plain {
-                    "A thicker gauge pulls more, but its share stays the same. "
+                    "A thicker gauge raises the tension, but not the share. "
                 } else {
                     ""
                 },
@@ -84,7 +84,7 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
                 display::against(Figure::Tension, pull.to_n(), least.to_n(), &units);
             let unit = display::force_unit(units.force);
             format!(
-                "it pulls {pull} {unit}, less than your {least} {unit}, and will not hold steady under the finger. {}",
+                "its tension is {pull} {unit}, less than your {least} {unit}, and will not hold steady under the finger. {}",
                 match thinnest {
                     Some(thinnest) =>
                         format!("Use a gauge of {} or more.", thicker(thinnest, units.gauge)),
@@ -408,7 +408,7 @@ mod tests {
             sentence.starts_with("String 1, E♭3: 9 % of its breaking load, below your 12 %"),
             "{sentence}"
         );
-        assert!(sentence.contains("its share stays the same. Lengthen it to "), "{sentence}");
+        assert!(sentence.contains("but not the share. Lengthen it to "), "{sentence}");
         assert!(cure.unwrap().starts_with("Lengthen to "));
     }
 
@@ -416,7 +416,7 @@ mod tests {
     fn a_weak_pull_asks_for_a_gauge_that_is_sold() {
         let harp = design(&[("G6", "90", "nylon 0.40")]);
         let (sentence, cure) = said_of(&harp).remove(0);
-        assert!(sentence.starts_with("String 1, G6: it pulls "), "{sentence}");
+        assert!(sentence.starts_with("String 1, G6: its tension is "), "{sentence}");
         assert!(sentence.contains(" N, less than your 20 N, "), "{sentence}");
         let label = cure.unwrap();
         assert!(

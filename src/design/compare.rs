@@ -166,7 +166,7 @@ fn totals(before: (&Design, &Analysis), after: (&Design, &Analysis), units: &Uni
     };
     vec![
         pair("strings", &|_, analysis| analysis.strings.len().to_string()),
-        pair("pull of the whole harp", &|_, analysis| {
+        pair("total tension", &|_, analysis| {
             let lacks = match analysis.without_tension {
                 0 => String::new(),
                 count => format!(", without {count} strings"),

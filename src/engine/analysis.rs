@@ -56,7 +56,7 @@ pub enum Unknown {
     BareEnds,
     /// So stiff that it sounds above the pitch with no tension at all.
     #[error(
-        "this string is so stiff for its length that it would sound too high with no pull at all"
+        "this string is so stiff for its length that it would sound too high with no tension at all"
     )]
     TooStiff,
     /// The material has no strength, or none for this diameter.

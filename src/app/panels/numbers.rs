@@ -131,7 +131,7 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
         {caution.then(|| view! { <p class="caution">{advice::caution()}</p> })}
         {tables.into_iter().map(sheet).collect_view()}
         <div class="formulas">{formula.collect_view()}</div>
-        <p class="hint">{column} " In the formulas, put lengths in m, masses in kg, pulls in N, stresses and moduli in Pa."</p>
+        <p class="hint">{column} " In the formulas, put lengths in m, masses in kg, tensions in N, stresses and moduli in Pa."</p>
         <table class="sources">
             <thead>
                 <tr>

@@ -388,7 +388,7 @@ fn contacts(
             "Error there, cents",
             "Room for ± 2 cents",
             "Room for ± 5 cents",
-            "Pull while it presses",
+            "Tension while it presses",
             "Load",
         ],
         rows,

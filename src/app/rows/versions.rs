@@ -135,7 +135,7 @@ mod tests {
         assert_eq!(
             told[0].pull,
             total_with_unit(analysis.total_tension, design.units.force),
-            "the pull of the same strings"
+            "the tension of the same strings"
         );
     }
 

@@ -134,14 +134,14 @@ pub(super) const CHECKS: &[Check] = &[
     },
     Check {
         id: "best-set-solved",
-        what: "the best set for sixteen harps of 20 to 47 strings from 40 to 400 items, with limits of pull and of items",
+        what: "the best set for sixteen harps of 20 to 47 strings from 40 to 400 items, with limits of tension and of items",
         source: SETS,
         standing: Computed,
         figures: &["choosing"],
     },
     Check {
         id: "lengths-proposed",
-        what: "best lengths of forty harps for targets of pull and feel, with bounds and locked strings",
+        what: "best lengths of forty harps for targets of tension and feel, with bounds and locked strings",
         source: LENGTHS,
         standing: Computed,
         figures: &["length_mm", "better-lengths"],

@@ -12,7 +12,7 @@ const MPMATH: &str = "mpmath 1.4.1 with 50 digits, by tests/published/scripts/re
 pub(super) const CHECKS: &[Check] = &[
     Check {
         id: "mersenne-length",
-        what: "pitch of a string of twice the length, and under four times the pull",
+        what: "pitch of a string of twice the length, and under four times the tension",
         source: "M. Mersenne, Harmonie universelle, 1636",
         standing: FromMemory,
         figures: &["tension_n", "frequency_hz", "length_mm"],

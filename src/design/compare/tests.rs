@@ -46,7 +46,7 @@ fn a_changed_string_and_a_changed_setting_are_told() {
             format!("limit for partial 8, cents: {} / 30", before.limits.partial_8_cents),
         ]
     );
-    assert!(told(&comparison.totals).iter().any(|t| t.starts_with("pull of the whole harp: ")));
+    assert!(told(&comparison.totals).iter().any(|t| t.starts_with("total tension: ")));
 }
 
 #[test]

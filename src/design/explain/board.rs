@@ -11,7 +11,7 @@ const ANGLE: &str = "All strings meet the board at one angle: {angle} degrees un
                      measured between the string and the line along which the strings leave the board.";
 const FLAT: &str = "The board is flat. As it rises under the strings, the angle grows by a little.";
 const WHOLE: &str =
-    "The string leaves the board at its full pull; what a bar or an eyelet takes is left out.";
+    "The string leaves the board at its full tension; what a bar or an eyelet takes is left out.";
 const SHARE: &str = "As exact as the tension and the angle.";
 
 pub(super) const LIFT: Words = Words {

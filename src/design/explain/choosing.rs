@@ -14,10 +14,10 @@ macro_rules! symbols {
 symbols! {
     SUM = "Z", "what is least for the best set: how far it is from what is wanted", "";
     TO_TARGET = "w", "weight of the target", "";
-    FEEL = "k", "pluck stiffness, or the pull where that is wanted", "";
+    FEEL = "k", "pluck stiffness, or the tension where that is wanted", "";
     WANTED = "k₀", "what is wanted of it", "";
     TO_STEPS = "v", "weight of even steps, more where the material changes", "";
-    NEXT = "k′", "pluck stiffness or pull of the next string", "";
+    NEXT = "k′", "pluck stiffness or tension of the next string", "";
     NEXT_WANTED = "k₁", "what is wanted of the next string", "";
     TO_CHANGES = "c", "weight of a change of material", "";
     CHANGES = "C", "changes of material", "";
@@ -26,7 +26,7 @@ symbols! {
     TO_PRICE = "m", "weight of the price", "";
     PRICE = "P", "price over a usual one", "";
     MOVED = "S", "what is least for better lengths", "";
-    SHARE = "s", "2 where the pull is wanted, 1 for the pluck stiffness", "";
+    SHARE = "s", "2 where the tension is wanted, 1 for the pluck stiffness", "";
     SMOOTH = "λ", "weight of a smooth curve, from the wave that is halved", "";
     THIRD = "D", "third difference of ln L along the strings", "";
 }
@@ -88,7 +88,7 @@ pub(super) const LENGTHS: Words = Words {
         "Straight lines and parabolas in the logarithm of the length pass freely: only what bends more than a good curve \
          is drawn smooth.",
         "Bounds hold: how far a pin may move, the load shares, the shortest and the longest string, locked strings.",
-        "Pull and stiffness are those of the stiff string, reckoned again at every step.",
+        "Tension and stiffness are those of the stiff string, reckoned again at every step.",
     ],
     range: &[
         "It stops where no small change makes the sum less. That there is no better one far away is not proven, and was \

@@ -22,7 +22,7 @@ pub(super) const KEYS: Words = Words {
     ],
     range: &[
         "A string without a lever or disc may be tuned by hand for a piece; the table says which ones these are.",
-        "It says nothing of pull: how much a string bears when it is raised stands under findings.",
+        "It says nothing of tension: how much a string bears when it is raised stands under findings.",
     ],
     sources: &[from::SIGNS, from::PEDALS],
     missing: &[],

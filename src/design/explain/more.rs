@@ -69,7 +69,7 @@ pub(super) const FINDINGS: Words = Words {
     ],
     symbols: &[is::PULL, is::BREAKS, is::AUDIBLE, is::PITCH],
     assumptions: &[
-        "Grave: the pull is over the breaking load.",
+        "Grave: the tension is over the breaking load.",
         "Overworked: over {working} % of the breaking load, or over {creeping} % where the core is gut or plastic, \
          which gives way under a lasting load sooner than in a short test. Slack: under {slack} %, where a string sounds dull and \
          false. Little pull: under {least} N.",

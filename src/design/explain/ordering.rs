@@ -13,7 +13,7 @@ pub(super) const LENGTH: Words = Words {
     lead: "The part of the string that sounds, from the soundboard or string bar to the bridge pin. It is typed, \
            or read off the drawn curve of the neck where a design has one.",
     formula: &[(
-        "the length at which a pull is reached, as findings propose it",
+        "the length at which a tension is reached, as findings propose it",
         "L = √((T + √(T² + 16 f² μ π² E I))/(8 f² μ))",
     )],
     symbols: &[is::LENGTH, is::PULL, is::PITCH, is::MASS, is::MODULUS, is::INERTIA],
@@ -39,7 +39,7 @@ pub(super) const GAUGE: Words = Words {
     ],
     range: &[
         "Diameters of {diameters}.",
-        "Nylon and gut grow thinner under pull. The gauge is that of the string as it is bought.",
+        "Nylon and gut grow thinner under tension. The gauge is that of the string as it is bought.",
     ],
     sources: &[from::GEOMETRY],
     missing: &[&[Unknown::MakeUp, Unknown::Gauge]],
@@ -50,11 +50,11 @@ pub(super) const CORE: Words = Words {
     title: row(Figure::Core).title,
     lead: "How thick the part is that carries the pull: the core of a wound string, the whole of a plain one. It is \
            typed, never computed.",
-    formula: &[("the core that a pull puts under a stress", "d = √(4 T/(π σ))")],
+    formula: &[("the core that a tension puts under a stress", "d = √(4 T/(π σ))")],
     symbols: &[is::CORE, is::PULL, is::STRESS],
     assumptions: &[
         "The core is round. A hexagonal core has more section than a round one of its width.",
-        "Windings carry none of the pull.",
+        "Windings carry none of the tension.",
         "A gauge of more than {thin} times the core is a finding. Common practice, no source.",
     ],
     range: &["Diameters of {diameters}."],
@@ -65,7 +65,7 @@ pub(super) const CORE: Words = Words {
 
 pub(super) const LINEAR_DENSITY: Words = Words {
     title: row(Figure::LinearDensity).title,
-    lead: "What a metre of the string weighs. With length and pitch it decides the pull.",
+    lead: "What a metre of the string weighs. With length and pitch it decides the tension.",
     formula: &[
         ("", "μ = ρ π d²/4 + Σ ρ₁ S √((π (D + t))² + p²)/p"),
         ("section of round wire", "S = π t²/4"),

@@ -9,7 +9,7 @@ use crate::engine::analysis::Unknown;
 use crate::engine::figure::Figure;
 
 const CORE_ALONE: &str =
-    "The core carries the whole pull. Windings carry none and add no stiffness.";
+    "The core carries the whole tension. Windings carry none and add no stiffness.";
 const SMALL: &str =
     "The ends are fixed, and the string is pulled aside by little against either side.";
 
@@ -39,7 +39,7 @@ pub(super) const TENSION: Words = Words {
         "The first partial of the stiff string is at pitch, not that of a string without stiffness.",
         "The string turns freely at soundboard and bridge pin. If it were clamped there, a stiff string would \
          sound a little higher.",
-        "The pull is the same along the whole string: friction at the bridge pin is left out.",
+        "The tension is the same along the whole string: friction at the bridge pin is left out.",
         CORE_ALONE,
         "Bare core at the ends of a wound string is left out of the pull: with 6 and 4.5 % of the length bare, the \
          string sounds up to 1.6 cents above its note at this pull.",
@@ -64,7 +64,7 @@ pub(super) const STRESS: Words = Words {
     symbols: &[is::STRESS, is::PULL, is::AREA, is::CORE],
     assumptions: &[
         CORE_ALONE,
-        "The pull is spread evenly over the section. Bends at pins, knots and levers add to it and are left out.",
+        "The tension is spread evenly over the section. Bends at pins, knots and levers add to it and are left out.",
         "The section is that of the string before it is stretched.",
     ],
     range: &[
@@ -127,7 +127,7 @@ pub(super) const SEMITONES_TO_BREAK: Words = Words {
     assumptions: &[
         "The mass per metre stays the same while the string is tuned up. In truth it falls a little as the \
          string is stretched.",
-        "Stiffness is left out: the pull grows with the square of the pitch.",
+        "Stiffness is left out: the tension grows with the square of the pitch.",
         CORE_ALONE,
     ],
     range: &[

@@ -72,8 +72,8 @@ symbols! {
     BOARD_ANGLE = "θ", "angle between string and soundboard", "degrees", |s| {
         Some(s.harp.conditions.board_angle_rad.to_degrees())
     };
-    LIFT = "Q", "pull square to the soundboard", "N", |s| of(s, Figure::Lift);
-    PULL = "T", "pull of the string at pitch", "N", |s| of(s, Figure::Tension);
+    LIFT = "Q", "force square to the soundboard", "N", |s| of(s, Figure::Lift);
+    PULL = "T", "tension of the string at pitch", "N", |s| of(s, Figure::Tension);
     LENGTH = "L", "vibrating length", "mm", |s| of(s, Figure::Length);
     PITCH = "f", "pitch, that of the first partial", "Hz", |s| of(s, Figure::Frequency);
     MASS = "μ", "mass per metre", "g/m", |s| of(s, Figure::LinearDensity);
@@ -116,7 +116,7 @@ symbols! {
         Some(s.harp.conditions.pluck.to_mm())
     };
     SLOPES = "κ", "slopes of the two sides for each metre pulled aside", "1/m", Strung::slopes_per_m;
-    IN_STEP = "q", "how much the swing of the pull tells on the first partial", "", |s| {
+    IN_STEP = "q", "how much the swing of the tension tells on the first partial", "", |s| {
         let (at, first) = (s.harp.pluck_ratio, (PI * s.harp.pluck_ratio).sin() / PI);
         Some(1.0 + first * first / (at * (1.0 - at)))
     };
@@ -160,7 +160,7 @@ symbols! {
         Some(s.harp.conditions.push.to_mm())
     };
     SOUNDS = "L′", "part of the string that still sounds", "mm", |s| Some(s.contact()?.sounds_mm);
-    RAISED_PULL = "T′", "pull with the contact pressing", "N", |s| Some(s.contact()?.pull_n);
+    RAISED_PULL = "T′", "tension with the contact pressing", "N", |s| Some(s.contact()?.pull_n);
     RAISED = "f′", "pitch with the contact pressing", "Hz", |s| {
         Some(of(s, Figure::Frequency)? * pitch::ratio(100.0 * s.contact()?.semitones))
     };

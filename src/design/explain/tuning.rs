@@ -12,7 +12,7 @@ const FREE: &str = "The string slides freely over bridge pin, lever and disc. Fr
                     the change on one side until the string settles.";
 const FIXINGS: &str = "All string between its fixings shares the stretch: the vibrating length and the {after} mm, or what \
                        you set, up to the tuning pin. The little inside the soundbox is left out.";
-const CORE_ALONE: &str = "The core carries the whole pull. Windings carry none.";
+const CORE_ALONE: &str = "The core carries the whole tension. Windings carry none.";
 const MASS_KEPT: &str = "The mass per metre is taken as unchanged. As nylon and gut grow thinner when they are stretched, the \
                          change given is 1 to 4 % too little.";
 const MINUTES: &str = "The modulus is that over minutes. Metals have one modulus for every pace; for nylon and \
@@ -28,7 +28,7 @@ const STOPPED: &[(&str, &str)] = &[
     ("the place is where", "1200 log₂(f′/f) = 100"),
     ("pitch of what still sounds", "f′ = √((T′ + π² E I/L′²)/μ)/(2 L′)"),
     ("its length", "L′ = √((L − x)² + δ²)"),
-    ("its pull", "T′ = T + Eₘ A ΔL/(L + a)"),
+    ("its tension", "T′ = T + Eₘ A ΔL/(L + a)"),
     ("the stretch", "ΔL = √(x² + δ²) + L′ − L"),
 ];
 

@@ -202,7 +202,7 @@ impl StringAt<'_> {
         }
         let aim = figure(self.figures).map(Force::to_n).filter(|aim| *aim > 0.0);
         let Some(aim) = aim else {
-            return Err("its pull cannot be worked out (give length, note, material and gauge)");
+            return Err("its tension cannot be worked out (give length, note, material and gauge)");
         };
         let mut gauge = start;
         for _ in 0..MOST_STEPS {
@@ -278,7 +278,7 @@ pub fn summary(preview: &Preview, units: &Units) -> Vec<String> {
     let (old, new) = (before.total_tension.to_n(), after.total_tension.to_n());
     let total = |force| total_with_unit(force, units.force);
     let mut line = format!(
-        "Pull of the whole harp: {} before, {} after",
+        "Total tension: {} before, {} after",
         total(before.total_tension),
         total(after.total_tension)
     );

@@ -273,7 +273,7 @@ fn a_conversion_is_one_step_with_stock_and_undone_at_once() {
     assert!(history.undo());
     assert_eq!(*history.present(), design);
     let words = summary(&preview, &Units::default());
-    assert!(words[0].starts_with("Pull of the whole harp: "), "{words:?}");
+    assert!(words[0].starts_with("Total tension: "), "{words:?}");
     assert!(words[0].contains(" N before, ") && words.len() == 3, "{words:?}");
     assert!(caution().contains("estimates"));
 }
@@ -299,7 +299,7 @@ fn what_cannot_be_converted_says_why() {
     assert!(says(&whole, "gut", &[sold_out, high]).contains("no plain gut"));
     let short = read_measured("A4 ? nylon 0.6", &reading("", "")).unwrap();
     assert!(
-        says(&short.into_design(&Design::default()), "gut", &[]).starts_with("its pull cannot")
+        says(&short.into_design(&Design::default()), "gut", &[]).starts_with("its tension cannot")
     );
     let far = convert(&whole, &conversion("gut", Equal::Tension, &[item("gut 0.90")]));
     let remark = far.changes[0].remark.clone().unwrap();

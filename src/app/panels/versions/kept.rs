@@ -32,7 +32,7 @@ pub fn Kept(store: Store, versions: Memo<Vec<VersionSpec>>, analyses: Analyses) 
                             <th scope="col">"Name"</th>
                             <th scope="col">"Date"</th>
                             <th scope="col">"Strings"</th>
-                            <th scope="col">"Pull"</th>
+                            <th scope="col">"Total tension"</th>
                             <th scope="col"><span class="out-of-sight">"What to do"</span></th>
                         </tr>
                     </thead>
