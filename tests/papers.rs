@@ -221,7 +221,7 @@ date: 12 March 2031
 open tuning: C major
 strings: 4, E3 to C5
 pitch: A4 = 440 Hz, equal temperament
-design mark: F4A8-D6A7
+design mark: 234A-56FF
 no. | string | note | make-up core first, mm | gauge mm | gauge in | vibrating mm | cut to mm | order code
 1 | 3C | C5 | Nylon monofilament | 0.81 | .032 | 300.0 | 615 | NY-081
 2 | 3B | B♭4 | Nylon monofilament | 0.90 | .035 | 331.5 | 647 | NY-090

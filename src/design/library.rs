@@ -62,6 +62,19 @@ pub fn built_in() -> &'static [MaterialSpec] {
     BUILT_IN.get_or_init(|| material::built_in().iter().map(spec_of).collect())
 }
 
+/// The same before the strengths of gut and plastics fell with the diameter.
+pub fn with_flat_strengths() -> &'static [MaterialSpec] {
+    static FLAT: OnceLock<Vec<MaterialSpec>> = OnceLock::new();
+    FLAT.get_or_init(|| {
+        let flat = |mut material: Material| {
+            let before = material::flat_strength(&material.key);
+            material.strength = before.or(material.strength);
+            spec_of(&material)
+        };
+        material::built_in().into_iter().map(flat).collect()
+    })
+}
+
 /// A material of the engine as a document keeps it: to a kilopascal and a millionth of a
 /// millimetre, so that figures given in inches and ksi do not carry the digits of the conversion.
 pub fn spec_of(material: &Material) -> MaterialSpec {
@@ -287,15 +300,16 @@ pub fn sources_mut(material: &mut MaterialSpec) -> Vec<&mut String> {
 /// older figures differ from the built-in ones stays as it is.
 pub fn complete(materials: &mut [MaterialSpec]) {
     for material in materials {
-        let Some(newest) = built_in().iter().find(|newest| newest.key == material.key) else {
-            continue;
-        };
         let value = |m: &MaterialSpec| m.modulus.as_ref().map(|fact| fact.value);
         let strength = |m: &MaterialSpec| m.strength.as_ref().map(|fact| fact.value.clone());
-        let same = material.density_kg_per_m3.value == newest.density_kg_per_m3.value
-            && value(material) == value(newest)
-            && strength(material) == strength(newest);
-        if same && !is_own(material) {
+        let same = |newest: &&MaterialSpec| {
+            newest.key == material.key
+                && material.density_kg_per_m3.value == newest.density_kg_per_m3.value
+                && value(material) == value(newest)
+                && strength(material) == strength(newest)
+        };
+        let newest = built_in().iter().chain(with_flat_strengths()).find(same);
+        if let Some(newest) = newest.filter(|_| !is_own(material)) {
             *material = newest.clone();
         }
     }

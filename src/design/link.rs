@@ -35,13 +35,16 @@ const LEVEL: u8 = 10;
 ///
 /// A figure that changes needs a new revision; the list as it was must then stay readable in
 /// [`built_in_at`], so that old links open with the numbers they were made with.
-pub const LIBRARY_REVISION: u64 = 2;
+pub const LIBRARY_REVISION: u64 = 3;
+/// The last revision in which a strength of gut or plastics was the same for every diameter.
+const FLAT_REVISION: u64 = 2;
 
 /// The built-in materials as they were at a revision; `None` for one that is not known here.
 pub fn built_in_at(revision: u64) -> Option<&'static [MaterialSpec]> {
     match revision {
         // Revision 2 added figures to those of revision 1 and changed none.
-        1 | LIBRARY_REVISION => Some(library::built_in()),
+        1 | FLAT_REVISION => Some(library::with_flat_strengths()),
+        LIBRARY_REVISION => Some(library::built_in()),
         _ => None,
     }
 }

@@ -2,8 +2,10 @@
 //! each figure with its source and how well it is known.
 
 mod built_in;
+mod falling;
 
 pub use self::built_in::{MUSIC_WIRE_INCH_KSI, MUSIC_WIRE_TOLERANCE_INCH, built_in, key_of};
+pub use self::falling::flat_strength;
 use super::units::{Density, Length, Stress};
 
 /// How well a figure is known.

@@ -8,7 +8,7 @@ use stringloft::engine::choose::{
 };
 use stringloft::engine::construction::{Layer, MakeUp, Section};
 use stringloft::engine::cut::Allowance;
-use stringloft::engine::material::{Material, built_in};
+use stringloft::engine::material::{Material, built_in, flat_strength};
 use stringloft::engine::pitch::{Note, Tuning};
 use stringloft::engine::units::{Force, Length, LinearDensity, Stiffness};
 
@@ -47,8 +47,11 @@ impl Draws {
 const FAMILIES: [(&str, f64, f64); 3] =
     [("nylon", 40.0, 160.0), ("gut", 60.0, 260.0), ("steel", 30.0, 120.0)];
 
+/// A built-in material, with the strength of each diameter that the solver of the larger tasks reckoned with.
 pub fn material(key: &str) -> Arc<Material> {
-    Arc::new(built_in().into_iter().find(|m| m.key == key).expect("a built-in material"))
+    let mut found = built_in().into_iter().find(|m| m.key == key).expect("a built-in material");
+    found.strength = flat_strength(key).or(found.strength);
+    Arc::new(found)
 }
 
 fn mm(value: f64) -> Length {

@@ -11,9 +11,15 @@ use stringloft::design::document::{
     TolerancesSpec, Units, VersionSpec, WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
 };
 use stringloft::design::library::embed;
+use stringloft::design::link::built_in_at;
 
 fn text(text: &str) -> String {
     text.to_owned()
+}
+
+/// Nylon as it was when those designs were saved: its strength did not fall with the diameter yet.
+fn flat_nylon() -> MaterialSpec {
+    built_in_at(2).expect("an older list")[0].clone()
 }
 
 /// A design that uses every field, as `tests/designs/` holds it in every version.
@@ -112,7 +118,7 @@ pub fn every_field() -> Design {
             remarks: text("Two\ncoils."),
         },
         targets: wanted(),
-        materials: vec![own_wire()],
+        materials: vec![own_wire(), flat_nylon()],
         strings,
         stock: vec![StockItem {
             key: 4_711,
@@ -136,6 +142,7 @@ pub fn every_field() -> Design {
         title: text("Every field, before"),
         pluck_percent: 30.0,
         strings: design.strings[..1].to_vec(),
+        materials: vec![flat_nylon()],
         ..Design::default()
     };
     embed(&mut before);

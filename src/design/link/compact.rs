@@ -3,7 +3,7 @@
 
 use serde_json::{Map, Value};
 
-use super::{LIBRARY_REVISION, built_in_at};
+use super::{FLAT_REVISION, LIBRARY_REVISION, built_in_at};
 use crate::design::document::{Design, MOST_STRINGS};
 use crate::design::persist::MOST_VERSIONS;
 use crate::design::reading::{Json, parse};
@@ -127,24 +127,33 @@ fn as_value(part: &dyn Json) -> Value {
 pub(super) fn squeeze(mut document: Value) -> Value {
     if let Value::Object(fields) = &mut document {
         let usual = as_value(&Design::default());
-        let built_in = built_in_at(LIBRARY_REVISION).unwrap_or_default();
-        let built_in: Vec<Value> = built_in.iter().map(|spec| as_value(spec)).collect();
-        squeeze_one(fields, &usual, &built_in);
+        let lists = [LIBRARY_REVISION, FLAT_REVISION].map(|revision| {
+            let list = built_in_at(revision).unwrap_or_default();
+            (revision, list.iter().map(|spec| as_value(spec)).collect::<Vec<Value>>())
+        });
+        squeeze_one(fields, &usual, &lists);
         for version in designs_of_versions(fields) {
-            squeeze_one(version, &usual, &built_in);
+            squeeze_one(version, &usual, &lists);
         }
     }
     renamed(document, &|name| SHORT.iter().find(|pair| pair.0 == name).map(|pair| pair.1))
 }
 
-fn squeeze_one(fields: &mut Map<String, Value>, usual: &Value, built_in: &[Value]) {
+/// A revision of the built-in list with its materials.
+type List = (u64, Vec<Value>);
+
+fn squeeze_one(fields: &mut Map<String, Value>, usual: &Value, lists: &[List; 2]) {
     // A field that cannot be told from its usual value comes back as that.
     drop_usual(fields, usual);
     if let Some(Value::Array(materials)) = fields.get_mut("materials") {
-        for material in materials.iter_mut().filter(|material| built_in.contains(material)) {
+        // A design that was made with the older figures keeps them, and its link stays as short.
+        let held = |list: &List| materials.iter().filter(|one| list.1.contains(one)).count();
+        let [newest, flat] = lists;
+        let (revision, list) = if held(flat) > held(newest) { flat } else { newest };
+        for material in materials.iter_mut().filter(|material| list.contains(material)) {
             *material = material.get("key").cloned().unwrap_or_default();
         }
-        fields.insert(REVISION.to_owned(), LIBRARY_REVISION.into());
+        fields.insert(REVISION.to_owned(), (*revision).into());
     }
     if let Some(Value::Array(strings)) = fields.remove("strings") {
         fields.insert("strings".to_owned(), by_columns(&strings));

@@ -1,5 +1,6 @@
 //! The materials that come with the program, each figure with its source and how well it is known.
 
+use super::falling::{FLUOROCARBON_FALLS, GUT_FALLS, NYLON_FALLS, falling};
 use super::{Class, Material, Modulus, Sourced, Standing, Strength, Tolerance};
 use crate::engine::units::{Density, Length, Stress};
 
@@ -33,6 +34,8 @@ enum Spread {
 
 enum StrengthRow {
     Mpa(f64),
+    /// MPa up to a diameter in mm, from where it falls as [`FALLING`].
+    Falling(f64, f64),
     /// Inches and ksi, with straight lines between.
     TableInchKsi(&'static [(f64, f64)]),
     /// Inches up to which a strength in ksi holds.
@@ -116,11 +119,7 @@ const ENTRIES: [Entry; 12] = [
             FromMemory,
         ),
         modulus: (4.5, 39.0, POLYMER_MODULUS, SecondHand),
-        strength: (
-            StrengthRow::Mpa(310.0),
-            "from the breaking lengths of one string in an essay on harp strings and design (2020), taking 1150 kg/m³",
-            Computed,
-        ),
+        strength: (StrengthRow::Falling(310.0, 1.0), NYLON_FALLS, FromMemory),
         class: Class::Polymer,
         intermediate_modulus: Some((4.5, 39.0, AS_FAST, FromMemory)),
         slow_modulus: Some((
@@ -149,11 +148,7 @@ const ENTRIES: [Entry; 12] = [
             "J. Woodhouse and N. Lynch-Aird, Acta Acustica united with Acustica 105 (2019) 516, as quoted in a public source code",
             SecondHand,
         ),
-        strength: (
-            StrengthRow::Mpa(300.0),
-            "the least of the measured products of pitch and length, 240 m/s on 0.40 mm gut (a gut string maker's note)",
-            Computed,
-        ),
+        strength: (StrengthRow::Falling(300.0, 0.7), GUT_FALLS, FromMemory),
         class: Class::Natural,
         intermediate_modulus: Some((6.0, 0.0, GUT_ONE_MODULUS, FromMemory)),
         slow_modulus: Some((6.0, 0.0, GUT_ONE_MODULUS, FromMemory)),
@@ -174,7 +169,7 @@ const ENTRIES: [Entry; 12] = [
              Materials 11 (2018) 2160, abstract); nylon's law is second-hand",
             SecondHand,
         ),
-        strength: (StrengthRow::Mpa(400.0), "Source: to be found", FromMemory),
+        strength: (StrengthRow::Falling(400.0, 0.75), FLUOROCARBON_FALLS, FromMemory),
         class: Class::Polymer,
         intermediate_modulus: Some((4.5, 39.0, AS_FAST, FromMemory)),
         slow_modulus: Some((
@@ -414,6 +409,7 @@ fn material(entry: &Entry) -> Material {
     let (row, strength_source, strength_standing) = &entry.strength;
     let strength = match row {
         StrengthRow::Mpa(mpa) => Strength::Constant(Stress::from_mpa(*mpa)),
+        StrengthRow::Falling(mpa, from_mm) => falling(*mpa, *from_mm),
         StrengthRow::TableInchKsi(rows) => Strength::Table(inches(rows, Stress::from_ksi)),
         StrengthRow::StepsInchKsi(rows) => Strength::Steps(inches(rows, Stress::from_ksi)),
     };

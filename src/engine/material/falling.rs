@@ -1,0 +1,99 @@
+//! Strength of plain strings of gut and plastic, which falls with the diameter.
+
+use super::{Sourced, Standing, Strength};
+use crate::engine::units::{Length, Stress};
+
+/// The least diameter of a table of falling strength, in mm.
+const THINNEST_MM: f64 = 0.01;
+/// How the strength of a plain string of gut or plastic falls from a diameter on: times the diameter and times the
+/// strength, which is `d^−0.43`, rounded down, with straight lines between.
+///
+/// Source: the least breaking forces of catgut by size in the United States Pharmacopeia, from memory: over the greatest
+/// section of each size from 0.4 to 0.9 mm they fall as `d^−0.43`. Calculated strengths of thick polymer fibres fall as
+/// `d^−0.42` to `d^−0.55` (Y. Termonia in M. Elices and J. Llorca (eds.), Fiber Fracture, 2002, read in an excerpt).
+const FALLING: [(f64, f64); 9] = [
+    (1.0, 1.0),
+    (1.2, 0.924),
+    (1.5, 0.839),
+    (2.0, 0.742),
+    (2.5, 0.674),
+    (3.0, 0.623),
+    (4.0, 0.550),
+    (6.0, 0.462),
+    (10.0, 0.371),
+];
+
+/// Strength that is the same up to a diameter in mm, and falls from there on.
+pub(super) fn falling(mpa: f64, from_mm: f64) -> Strength {
+    let row = |mm: f64, mpa: f64| (Length::from_mm(mm), Stress::from_mpa(mpa));
+    let falls = FALLING.iter().map(|(wider, weaker)| row(wider * from_mm, weaker * mpa));
+    Strength::Table(std::iter::once(row(THINNEST_MM, mpa)).chain(falls).collect())
+}
+
+pub(super) const NYLON_FALLS: &str = "up to 1.0 mm from the breaking lengths of one string in an essay on harp strings and design (2020), taking \
+     1150 kg/m³; beyond, a careful bound without a source for strings so thick: falling as the minima for catgut in a \
+     pharmacopoeia do, from memory. Charts of nylon line from 0.3 to 2.0 mm have 420 MPa and more";
+pub(super) const GUT_FALLS: &str = "up to 0.7 mm the least of the measured products of pitch and length, 240 m/s on 0.40 mm gut (a gut string \
+     maker's note); beyond, a careful bound: falling as the minima for catgut of 0.4 to 0.9 mm in a pharmacopoeia do, from memory";
+pub(super) const FLUOROCARBON_FALLS: &str = "no source: careful bound. Tests of fluorocarbon line from 0.29 to 0.75 mm have 626 to 848 MPa (a tester's \
+     page); beyond 0.75 mm falling as the minima for catgut in a pharmacopoeia do, from memory";
+
+/// The strength of a built-in material as it was before it fell with the diameter, as links of revisions 1 and 2 know it;
+/// `None` for one whose strength is as it was.
+pub fn flat_strength(key: &str) -> Option<Sourced<Strength>> {
+    let (mpa, source, standing) = match key {
+        "nylon" => (
+            310.0,
+            "from the breaking lengths of one string in an essay on harp strings and design (2020), taking 1150 kg/m³",
+            Standing::Computed,
+        ),
+        "gut" => (
+            300.0,
+            "the least of the measured products of pitch and length, 240 m/s on 0.40 mm gut (a gut string maker's note)",
+            Standing::Computed,
+        ),
+        "fluorocarbon" => (400.0, "Source: to be found", Standing::FromMemory),
+        _ => return None,
+    };
+    let value = Strength::Constant(Stress::from_mpa(mpa));
+    Some(Sourced { value, source: source.to_owned(), standing })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::testing::assert_close;
+
+    #[test]
+    fn strength_is_flat_and_then_falls_by_its_power() {
+        let gut = falling(300.0, 0.7);
+        let at = |mm: f64| gut.at(Length::from_mm(mm)).unwrap().to_mpa();
+        for mm in [0.05, 0.4, 0.7] {
+            assert_close(at(mm), 300.0, 1e-12, mm);
+        }
+        let mut before = 300.0;
+        for hundredths in 71..700 {
+            let mm = f64::from(hundredths) / 100.0;
+            let law = 300.0 * (mm / 0.7).powf(-0.43);
+            // Rounded down, and straight lines over a curve that sags between the rows.
+            assert!((at(mm) / law - 1.0).abs() < 0.02, "{mm} mm: {} for {law}", at(mm));
+            assert!(at(mm) < before, "{mm} mm");
+            before = at(mm);
+        }
+        assert_eq!(gut.at(Length::from_mm(7.1)), None);
+    }
+
+    /// Least mean breaking force of catgut with a knot by the greatest diameter of each size, in mm and kgf.
+    ///
+    /// Source: the United States Pharmacopeia, collagen suture, sizes 1 to 6 of the metric gauges 4 to 8 (from memory).
+    #[test]
+    fn the_power_is_that_of_the_minima_for_catgut() {
+        let least = [(0.499, 2.77), (0.599, 3.80), (0.699, 4.51), (0.799, 5.90), (0.899, 7.00)];
+        let logs = least.map(|(mm, kgf): (f64, f64)| (mm.ln(), (kgf / (mm * mm)).ln()));
+        let mean = |of: fn(&(f64, f64)) -> f64| logs.iter().map(of).sum::<f64>() / 5.0;
+        let (x, y) = (mean(|log| log.0), mean(|log| log.1));
+        let slope = logs.iter().map(|log| (log.0 - x) * (log.1 - y)).sum::<f64>()
+            / logs.iter().map(|log| (log.0 - x).powi(2)).sum::<f64>();
+        assert!((slope + 0.43).abs() < 0.03, "{slope}");
+    }
+}
