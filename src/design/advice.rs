@@ -71,11 +71,7 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
             format!(
                 "{share} % of its breaking load, below your {limit} %: it will sound dull and false. {}Lengthen it to \
                  {} or more, or use a material that is heavier for its strength.",
-                if plain {
-                    "A thicker gauge raises the tension, but not the share. "
-                } else {
-                    ""
-                },
+                if plain { "A thicker gauge raises the tension, but not the share. " } else { "" },
                 longer(shortest, units.length)
             )
         }

@@ -1,5 +1,5 @@
 //! The order list: which stock items the strings of a design are, how much of each, how many packs, and what
-//! they cost.
+//! they cost. A string that the stock does not have is ordered by what it is.
 //!
 //! Pieces are whole millimetres, rounded up, as they are cut. How many coils they take is a problem of
 //! cutting stock ([`cutting`]).
@@ -11,7 +11,7 @@ use thiserror::Error;
 
 use self::cutting::coils;
 pub use self::words::{
-    COLUMNS, csv, cut_words, money_words, numbers_words, pack_words, remarks, sum_words,
+    COLUMNS, csv, cut_words, money_words, numbers_words, pack_words, remarks, sold_as, sum_words,
 };
 use super::document::{Design, OrderSpec, SparesSpec, StockItem};
 use super::stock::{Found, NoItem, Shelf, bundle_of, is_same_currency, is_sold_for};
@@ -22,16 +22,20 @@ use crate::engine::units::Length;
 /// What to order.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct OrderList {
-    /// By supplier, in the order in which the strings come to them; of one supplier by the highest string.
+    /// By supplier, in the order in which the strings come to them; of one supplier by the highest string. What the
+    /// stock does not have comes last.
     pub lines: Vec<OrderLine>,
-    /// Strings that are no stock item.
-    pub unmatched: Vec<Unmatched>,
+    /// Numbers of the strings of which it is not said what they are made of.
+    pub unknown: Vec<usize>,
 }
 
-/// One stock item.
+/// One stock item, or strings of one make-up that the stock does not have.
 #[derive(Clone, Debug, PartialEq)]
 pub struct OrderLine {
+    /// What the stock does not have holds its make-up and the order code of the strings.
     pub item: StockItem,
+    /// Why it is no item of the stock; none where it is one.
+    pub outside: Option<NoItem>,
     /// Numbers of the strings, the highest being 1.
     pub strings: Vec<usize>,
     /// The lengths to cut these strings to, in whole millimetres, as far as they are known.
@@ -72,6 +76,9 @@ pub struct Packs {
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 #[non_exhaustive]
 pub enum NoPacks {
+    /// What the stock does not have.
+    #[error("how it is sold is not known (add it to the stock)")]
+    Outside,
     /// A coil whose length is not known.
     #[error("how much is in a coil is not known (fill in the pack length)")]
     PackLength,
@@ -83,16 +90,13 @@ pub enum NoPacks {
     Short { number: usize, cut_mm: u32 },
 }
 
-/// A string that is no stock item.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Unmatched {
-    /// The number of the string.
-    pub number: usize,
-    /// What it is made of, as typed.
-    pub make_up: String,
-    /// The length to cut, in whole millimetres.
-    pub cut_mm: Option<u32>,
-    pub why: NoItem,
+/// What a line of the order is.
+#[derive(PartialEq)]
+enum Source {
+    /// The item at this index.
+    Stock(usize),
+    /// Something that the stock does not have, and why.
+    Outside(StockItem, NoItem),
 }
 
 /// One piece to cut.
@@ -106,48 +110,63 @@ struct Piece {
 /// The order list of a design, from the stock that it holds.
 pub fn order_list(design: &Design, analysis: &Analysis) -> OrderList {
     let shelf = Shelf::new(&design.materials, &design.stock);
-    let mut groups: Vec<(usize, Vec<Piece>)> = Vec::new();
-    let mut unmatched = Vec::new();
+    let mut groups: Vec<(Source, Vec<Piece>)> = Vec::new();
+    let mut unknown = Vec::new();
     for (spec, figures) in design.strings.iter().zip(&analysis.strings) {
         let number = figures.number;
         let cut_mm = figures.cut_length.ok().and_then(whole_mm);
-        match shelf.find(spec) {
+        let (source, is_exact) = match shelf.find(spec) {
+            Err(NoItem::NoMakeUp) => {
+                unknown.push(number);
+                continue;
+            }
             Err(why) => {
-                let make_up = super::make_up_text::write(&spec.make_up);
-                unmatched.push(Unmatched { number, make_up, cut_mm, why });
+                let item = StockItem {
+                    make_up: super::make_up_text::write(&spec.make_up).into(),
+                    code: spec.order_code.clone(),
+                    ..StockItem::default()
+                };
+                (Source::Outside(item, why), true)
             }
-            Ok(Found { index, is_exact }) => {
-                let piece = Piece { number, cut_mm, is_exact };
-                match groups.iter_mut().find(|group| group.0 == index) {
-                    Some(group) => group.1.push(piece),
-                    None => groups.push((index, vec![piece])),
-                }
-            }
+            Ok(Found { index, is_exact }) => (Source::Stock(index), is_exact),
+        };
+        let piece = Piece { number, cut_mm, is_exact };
+        match groups.iter_mut().find(|group| group.0 == source) {
+            Some(group) => group.1.push(piece),
+            None => groups.push((source, vec![piece])),
         }
     }
     // Suppliers in the order in which they come, whatever comes between.
-    let supplier = |index: usize| design.stock[index].supplier.trim();
+    let supplier = |source: &Source| match source {
+        Source::Stock(index) => Some(design.stock[*index].supplier.trim()),
+        Source::Outside(..) => None,
+    };
     let firsts: Vec<usize> = groups
         .iter()
-        .map(|(index, _)| {
-            let same = |group: &(usize, Vec<Piece>)| supplier(group.0) == supplier(*index);
-            groups.iter().position(same).unwrap_or(0)
+        .map(|(source, _)| {
+            let own = supplier(source);
+            let same = |group: &(Source, Vec<Piece>)| supplier(&group.0) == own;
+            if own.is_none() { usize::MAX } else { groups.iter().position(same).unwrap_or(0) }
         })
         .collect();
-    let mut ordered: Vec<(usize, (usize, Vec<Piece>))> = firsts.into_iter().zip(groups).collect();
+    let mut ordered: Vec<(usize, (Source, Vec<Piece>))> = firsts.into_iter().zip(groups).collect();
     sort(&mut ordered, |one, other| one.0 > other.0);
-    let line = |(_, (index, pieces)): (usize, (usize, Vec<Piece>))| {
-        let item = &design.stock[index];
+    let line = |(_, (source, pieces)): (usize, (Source, Vec<Piece>))| {
+        let (item, outside) = match source {
+            Source::Stock(index) => (design.stock[index].clone(), None),
+            Source::Outside(item, why) => (item, Some(why)),
+        };
         let note = |number: usize| analysis.strings.get(number - 1).and_then(|string| string.note);
         let out = pieces.iter().map(|piece| piece.number);
-        let out_of_range = out.filter(|number| !is_sold_for(item, note(*number))).collect();
-        line(item, pieces, &design.order, out_of_range)
+        let out_of_range = out.filter(|number| !is_sold_for(&item, note(*number))).collect();
+        line(item, outside, pieces, &design.order, out_of_range)
     };
-    OrderList { lines: ordered.into_iter().map(line).collect(), unmatched }
+    OrderList { lines: ordered.into_iter().map(line).collect(), unknown }
 }
 
 fn line(
-    item: &StockItem,
+    item: StockItem,
+    outside: Option<NoItem>,
     mut pieces: Vec<Piece>,
     order: &OrderSpec,
     out_of_range: Vec<usize>,
@@ -159,13 +178,14 @@ fn line(
     let spares = spares(&pieces, order);
     pieces.extend(&spares);
     let known = pieces.iter().filter_map(|piece| piece.cut_mm);
-    let packs = packs(item, &pieces);
+    let packs = if outside.is_some() { Err(NoPacks::Outside) } else { packs(&item, &pieces) };
     let price = match (&packs, item.price) {
         (Ok(packs), Some(price)) => Some(price * as_f64(packs.count)),
         _ => None,
     };
     OrderLine {
-        item: item.clone(),
+        item,
+        outside,
         strings,
         cuts_mm,
         spares_mm: cuts(&spares),

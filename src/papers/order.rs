@@ -4,14 +4,12 @@
 //! Its pages are laid by [`pager`].
 
 use crate::design::document::Design;
-use crate::design::order::{
-    OrderLine, OrderList, Unmatched, cut_words, money_words, numbers_words, pack_words, sum_words,
-};
-use crate::design::stock::{NoItem, USUAL_REMARK};
+use crate::design::order::{OrderLine, OrderList, cut_words, money_words, sold_as, sum_words};
+use crate::design::stock::USUAL_REMARK;
 
-use super::layout::{FOOT_MM, LINE_MM, ORDER_MAKE_UP, RESERVE_MM, TYPE_PT, order_widths};
+use super::layout::{FOOT_MM, ORDER_MAKE_UP, RESERVE_MM, TYPE_PT, order_widths};
 use super::measure::{clean, wrap};
-use super::pager::{self, MOST_CELL_LINES, Pager, cell};
+use super::pager::{self, Pager, cell};
 use super::sheet::{Block, Column, Heading, Paper, Sheet, Table, TableKind, TableRow};
 use super::words::{DASH, title};
 
@@ -19,8 +17,10 @@ use super::words::{DASH, title};
 const SPACING: usize = 2;
 /// Said where no supplier is named.
 const NO_SUPPLIER: &str = "No supplier named";
-/// Over the strings that are no stock item.
-const UNMATCHED: &str = "Also needed, not in the stock list";
+/// Over what the stock does not have.
+const OUTSIDE: &str = "Also needed, not in the stock list";
+/// The same where nothing is in it.
+const ALL_OUTSIDE: &str = "Needed";
 
 /// The order list of a design.
 pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
@@ -31,12 +31,20 @@ pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
     let widths = order_widths(paper);
     let mut done = 0;
     while let Some(first) = list.lines.get(done) {
-        let supplier = first.item.supplier.trim();
-        let same = |line: &&OrderLine| line.item.supplier.trim() == supplier;
+        let of =
+            |line: &OrderLine| line.outside.is_none().then(|| line.item.supplier.trim().to_owned());
+        let supplier = of(first);
+        let same = |line: &&OrderLine| of(line) == supplier;
         let lines: Vec<&OrderLine> = list.lines[done..].iter().take_while(same).collect();
+        let begins = done == 0;
         done += lines.len();
-        let name = clean(supplier);
-        let name = if name.is_empty() { NO_SUPPLIER.to_owned() } else { name };
+        let name = supplier.as_deref().map(clean);
+        let name = match name {
+            Some(name) if name.is_empty() => NO_SUPPLIER.to_owned(),
+            Some(name) => name,
+            None if begins => ALL_OUTSIDE.to_owned(),
+            None => OUTSIDE.to_owned(),
+        };
         let name = wrap(&name, 0.8 * paper.inside_mm().0, TYPE_PT, 1).concat();
         let table = Table {
             kind: TableKind::Order,
@@ -46,18 +54,12 @@ pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
             last_width: 0,
         };
         pager.table(&name, &table, &[]);
-        let sum = format!("Sum: {}.", clean(&sum_words(&lines)));
-        pager.lines(&wrap(&sum, paper.inside_mm().0, TYPE_PT, 3), Block::Legend);
+        if supplier.is_some() {
+            let sum = format!("Sum: {}.", clean(&sum_words(&lines)));
+            pager.lines(&wrap(&sum, paper.inside_mm().0, TYPE_PT, 3), Block::Legend);
+        }
     }
-    let words = unmatched(&list.unmatched);
-    if !words.is_empty() {
-        let width = paper.inside_mm().0;
-        let lines: Vec<String> =
-            words.iter().flat_map(|words| wrap(words, width, TYPE_PT, MOST_CELL_LINES)).collect();
-        pager.title(UNMATCHED, LINE_MM);
-        pager.lines(&lines, Block::Legend);
-    }
-    if list.lines.is_empty() && words.is_empty() {
+    if list.lines.is_empty() {
         pager.lines(&["There is nothing to order.".to_owned()], Block::Legend);
     }
     if !clean(&design.order.remarks).is_empty() {
@@ -113,7 +115,7 @@ fn row(line: &OrderLine, widths: &[f64]) -> TableRow {
         or_dash(clean(&item.code)),
         or_dash(clean(&item.make_up)),
         cut_words(line),
-        pack_words(item),
+        or_dash(sold_as(line)),
         line.count().to_string(),
         metres,
         packs,
@@ -127,36 +129,4 @@ fn row(line: &OrderLine, widths: &[f64]) -> TableRow {
         cells[ORDER_MAKE_UP].extend(cell(&format!("({remark})"), widths, ORDER_MAKE_UP));
     }
     TableRow { mark: None, opens_octave: false, cells }
-}
-
-/// What is not in the stock, strings of one make-up together: `Strings 7, 8: gut 0.72, cut to 522, 537 mm.`
-fn unmatched(strings: &[Unmatched]) -> Vec<String> {
-    let mut groups: Vec<Vec<&Unmatched>> = Vec::new();
-    // What a string without a make-up is to be, no supplier can say.
-    for string in strings.iter().filter(|string| string.why != NoItem::NoMakeUp) {
-        let same = |group: &&mut Vec<&Unmatched>| {
-            group.first().is_some_and(|of| of.make_up == string.make_up && of.why == string.why)
-        };
-        match groups.iter_mut().find(same) {
-            Some(group) => group.push(string),
-            None => groups.push(vec![string]),
-        }
-    }
-    let words = groups.iter().filter_map(|group| {
-        let first = group.first()?;
-        let numbers: Vec<usize> = group.iter().map(|string| string.number).collect();
-        let plural = if numbers.len() == 1 { "" } else { "s" };
-        let cuts = group.iter().filter_map(|string| string.cut_mm).map(|mm| mm.to_string());
-        let cuts = cuts.collect::<Vec<_>>().join(", ");
-        let cut = if cuts.is_empty() { String::new() } else { format!(", cut to {cuts} mm") };
-        let code = match &first.why {
-            NoItem::Code { code } | NoItem::OtherMakeUp { code, .. } => {
-                format!(", order code {}", clean(code))
-            }
-            _ => String::new(),
-        };
-        let made = clean(&first.make_up);
-        Some(format!("String{plural} {}: {made}{code}{cut}.", numbers_words(&numbers)))
-    });
-    words.collect()
 }

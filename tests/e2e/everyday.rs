@@ -266,7 +266,7 @@ async fn few_actions_lead_to_a_harp_and_to_an_order() {
     let _ = browser.find("#print-root .paper").await;
     let text = browser.print("everyday-order").await.text();
     assert!(text.contains("ORDER LIST") && text.contains("nylon"), "{text}");
-    assert_eq!(browser.count("#order-unmatched li").await, 0, "every string is in the order");
+    assert_eq!(browser.count("#order-unknown").await, 0, "every string is in the order");
     assert_eq!(to_order.1, 6);
     // The units of the whole design: open the list, choose.
     browser.click("#close-card").await;
@@ -281,43 +281,5 @@ async fn few_actions_lead_to_a_harp_and_to_an_order() {
         )
         .await;
     assert_eq!(units.1, 2);
-    browser.check_console().await;
-}
-
-/// What a maker comes for, what he presses from the first screen, and what then stands there.
-const TASKS: [(&str, &[&str], &str); 12] = [
-    ("begin a new harp", &["#new"], "#start-harp"),
-    ("restring a harp from its measurements", &["#restring"], "#measurements"),
-    ("see and find the designs of this browser", &["#shelf"], "dialog[open] .shelf"),
-    ("let the tool choose gauges from the stock", &["#choose-view"], "#find-set"),
-    ("see what the frame must carry", &["#sum-frame button"], "#loads-title"),
-    ("see the harp to scale and move a pin", &["#drawing"], "#loft svg"),
-    ("print the stringing card", &["#card"], "#paper"),
-    ("order the strings", &["#order-view"], "#order-print"),
-    ("print templates at full size", &["#templates"], "#drawing-svg"),
-    ("compare with an earlier version", &["#versions-view"], "#versions"),
-    ("change the pitch, the client, the limits", &["#instrument"], "dialog[open] .window-body"),
-    ("put in a material of one's own", &["#materials"], "dialog[open] .window-body"),
-];
-
-#[tokio::test]
-#[ignore = "needs a release build and Chromium: scripts/test"]
-async fn everyday_tasks_are_at_most_two_actions_away() {
-    let site = Site::of_build("/");
-    let browser = Browser::open(Screen::LAPTOP).await;
-    for (task, presses, there) in TASKS {
-        browser.open_app(&site.url()).await;
-        let mut way = Counted(&browser, 0);
-        for css in presses {
-            way.click(css).await;
-        }
-        let seen = format!(
-            "const place = document.querySelector({});
-             return Boolean(place) && place.getClientRects().length > 0;",
-            json!(there)
-        );
-        browser.until(&seen, task).await;
-        assert!(way.1 <= 2, "{task}: {} actions", way.1);
-    }
     browser.check_console().await;
 }

@@ -53,6 +53,8 @@ pub fn Order(store: Store) -> impl IntoView {
         order_words(&design, &store.analysis.read())
     });
     let is_empty = move || made.with(|(_, words)| words.groups.is_empty());
+    let is_outside =
+        move || made.with(|(list, _)| list.lines.iter().any(|line| line.outside.is_some()));
     let groups = move || {
         let group = |group: &OrderGroup| {
             let group = group.clone();
@@ -72,8 +74,7 @@ pub fn Order(store: Store) -> impl IntoView {
                 is_empty,
                 move || view! {
                     <p>
-                        "Nothing can be ordered yet: no string of this design is in the stock list in use. Open Stock, and give it the gauges that you can buy. "
-                        {button("tool", "order-stock", "", "Open Stock", move || store.window.set(Some(Window::Stock)))}
+                        "Nothing can be ordered yet: say what the strings are made of."
                     </p>
                 }.into_any(),
                 move || view! {
@@ -85,8 +86,14 @@ pub fn Order(store: Store) -> impl IntoView {
                 }.into_any(),
             )}
             {fresh(store)}
+            {while_so(is_outside, move || view! {
+                <p class="hint">
+                    "What the stock list does not have is ordered by what it is: packs and prices are not known. "
+                    {button("tool", "order-stock", "", "Open Stock", move || store.window.set(Some(Window::Stock)))}
+                </p>
+            }.into_any())}
             {list(groups)}
-            {unmatched(made)}
+            {unknown(made)}
             {settings(store)}
         </section>
     }
@@ -134,13 +141,19 @@ type Made = Memo<(OrderList, crate::app::rows::OrderWords)>;
 /// What one supplier gets.
 fn view_of(store: Store, group: &OrderGroup, made: Made) -> AnyView {
     let supplier = group.supplier.clone();
-    let title = if supplier.is_empty() { "No supplier named".to_owned() } else { supplier.clone() };
+    let title = match supplier.as_deref() {
+        None => "Not in the stock list".to_owned(),
+        Some("") => "No supplier named".to_owned(),
+        Some(name) => name.to_owned(),
+    };
     let label = format!("Save as CSV: order of {title}");
     let totals = group.sum.clone();
     let save = move |_| {
-        let text = made.with_untracked(|(list, _)| csv(&part_of(list, &supplier)));
-        let name =
-            if supplier.is_empty() { "order".to_owned() } else { format!("order {supplier}") };
+        let text = made.with_untracked(|(list, _)| csv(&part_of(list, supplier.as_deref())));
+        let name = match supplier.as_deref() {
+            None | Some("") => "order".to_owned(),
+            Some(name) => format!("order {name}"),
+        };
         offer(store, &name, &text);
     };
     let heads: Vec<AnyView> =
@@ -175,26 +188,12 @@ fn row(row: &OrderRow) -> AnyView {
     view! { <tr class=class>{cells}</tr> {remarks} }.into_any()
 }
 
-/// The strings that are no stock item, and why.
-fn unmatched(made: Made) -> AnyView {
-    let lines = move || {
-        let line = |string: &[String; 3]| {
-            let [number, _, why] = string.clone();
-            let several = number.contains(|c: char| !c.is_ascii_digit());
-            part(string, move || {
-                view! { <li>{format!("{} {number}: {why}", if several { "Strings" } else { "String" })}</li> }.into_any()
-            })
-        };
-        made.with(|(_, words)| words.unmatched.iter().map(line).collect())
-    };
+/// The strings that cannot be ordered, as it is not said what they are.
+fn unknown(made: Made) -> AnyView {
     while_so(
-        move || made.with(|(_, words)| !words.unmatched.is_empty()),
+        move || made.with(|(_, words)| !words.unknown.is_empty()),
         move || {
-            view! {
-                <h2>"Strings that are not in the stock"</h2>
-                <ul class="order-unmatched" id="order-unmatched">{list(lines)}</ul>
-            }
-            .into_any()
+            view! { <p class="hint" id="order-unknown">{words(move || made.with(|(_, words)| words.unknown.clone()))}</p> }.into_any()
         },
     )
 }

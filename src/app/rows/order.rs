@@ -3,10 +3,10 @@
 use crate::design::document::{Design, StockItem};
 use crate::design::letters::capital;
 use crate::design::order::{
-    OrderLine, OrderList, cut_words, money_words, numbers_words, order_list, pack_words, remarks,
+    OrderLine, OrderList, cut_words, money_words, numbers_words, order_list, remarks, sold_as,
     sum_words,
 };
-use crate::design::stock::{StockList, embedded, used};
+use crate::design::stock::{NoItem, StockList, embedded, used};
 use crate::engine::analysis::Analysis;
 
 /// The order list.
@@ -16,15 +16,15 @@ pub struct OrderWords {
     pub groups: Vec<OrderGroup>,
     /// What all costs.
     pub sum: String,
-    /// The strings that are no stock item: numbers, make-up of the first, and why.
-    pub unmatched: Vec<[String; 3]>,
+    /// The strings of which it is not said what they are made of; empty where there are none.
+    pub unknown: String,
 }
 
 /// What one supplier gets.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
 pub struct OrderGroup {
-    /// The supplier as the list has it; empty where none is named.
-    pub supplier: String,
+    /// The supplier as the list has it, empty where none is named; none for what the stock does not have.
+    pub supplier: Option<String>,
     pub rows: Vec<OrderRow>,
     /// What it costs.
     pub sum: String,
@@ -50,9 +50,14 @@ pub fn freshened(design: &Design, shop: &StockList) -> Vec<StockItem> {
     used(design, &items)
 }
 
-/// The part of an order list that one supplier gets.
-pub fn part_of(list: &OrderList, supplier: &str) -> OrderList {
-    let is_his = |line: &&OrderLine| line.item.supplier.trim() == supplier;
+/// The supplier of a line; none for what the stock does not have.
+fn supplier(line: &OrderLine) -> Option<&str> {
+    line.outside.is_none().then(|| line.item.supplier.trim())
+}
+
+/// The part of an order list that one supplier gets, or what the stock does not have.
+pub fn part_of(list: &OrderList, of: Option<&str>) -> OrderList {
+    let is_his = |line: &&OrderLine| supplier(line) == of;
     OrderList { lines: list.lines.iter().filter(is_his).cloned().collect(), ..OrderList::default() }
 }
 
@@ -61,32 +66,28 @@ pub fn order_words(design: &Design, analysis: &Analysis) -> (OrderList, OrderWor
     let list = order_list(design, analysis);
     let mut words = OrderWords::default();
     for line in &list.lines {
-        let supplier = line.item.supplier.trim();
-        if words.groups.last().is_none_or(|group| group.supplier != supplier) {
+        let of = supplier(line);
+        if words.groups.last().is_none_or(|group| group.supplier.as_deref() != of) {
             words.groups.push(OrderGroup {
-                supplier: supplier.to_owned(),
-                sum: sum_of(&list, Some(supplier)),
-                ..OrderGroup::default()
+                supplier: of.map(str::to_owned),
+                sum: sum_of(&part_of(&list, of)),
+                rows: Vec::new(),
             });
         }
         if let Some(group) = words.groups.last_mut() {
             group.rows.push(row(line));
         }
     }
-    words.sum = sum_of(&list, None);
-    // Strings that follow each other and have one reason share a line.
-    let mut runs: Vec<(Vec<usize>, String, String)> = Vec::new();
-    for string in &list.unmatched {
-        let why = format!("{}.", capital(&string.why.to_string()));
-        match runs.last_mut() {
-            Some((numbers, _, last)) if *last == why => numbers.push(string.number),
-            _ => runs.push((vec![string.number], string.make_up.clone(), why)),
-        }
-    }
-    let told = |(numbers, make_up, why): (Vec<usize>, String, String)| {
-        [numbers_words(&numbers), make_up, why]
+    words.sum = sum_of(&list);
+    words.unknown = match list.unknown.len() {
+        0 => String::new(),
+        count => format!(
+            "String{} {}: {}.",
+            if count == 1 { "" } else { "s" },
+            numbers_words(&list.unknown),
+            NoItem::NoMakeUp
+        ),
     };
-    words.unmatched = runs.into_iter().map(told).collect();
     (list, words)
 }
 
@@ -116,7 +117,7 @@ fn row(line: &OrderLine) -> OrderRow {
             item.make_up.to_string(),
             item.code.clone(),
             cut_words(line),
-            pack_words(item),
+            sold_as(line),
             pieces,
             metres,
             packs,
@@ -126,10 +127,9 @@ fn row(line: &OrderLine) -> OrderRow {
     }
 }
 
-/// What a supplier's lines cost, or all of them.
-fn sum_of(list: &OrderList, supplier: Option<&str>) -> String {
-    let is_meant = |line: &&OrderLine| supplier.is_none_or(|of| line.item.supplier.trim() == of);
-    let lines: Vec<&OrderLine> = list.lines.iter().filter(is_meant).collect();
+/// What the lines of a list cost.
+fn sum_of(list: &OrderList) -> String {
+    let lines: Vec<&OrderLine> = list.lines.iter().collect();
     if lines.is_empty() { String::new() } else { format!("{}.", sum_words(&lines)) }
 }
 
@@ -176,7 +176,8 @@ mod tests {
         let design = drawn_from(&design(), &shop());
         let analysis = analyse(&resolve(&design).harp);
         let (list, words) = order_words(&design, &analysis);
-        let suppliers: Vec<&str> = words.groups.iter().map(|group| &*group.supplier).collect();
+        let suppliers: Vec<&str> =
+            words.groups.iter().filter_map(|group| group.supplier.as_deref()).collect();
         assert_eq!(suppliers, ["Reedmarsh", "Alder & Co"]);
         let cells = &words.groups[0].rows[0].cells;
         assert_eq!(
@@ -187,11 +188,15 @@ mod tests {
         // 2 · 2.50 and 7.00.
         assert_eq!(words.groups[0].sum, "2 lines, 1 without a price: at least 5.00 EUR.");
         assert_eq!(words.groups[1].sum, "1 line: 7.00 EUR.");
-        assert_eq!(words.sum, "3 lines, 1 without a price: at least 12.00 EUR.");
-        assert_eq!(words.unmatched.len(), 1);
-        assert_eq!(words.unmatched[0][..2], ["5", "steel 0.40"].map(str::to_owned));
-        let part = part_of(&list, "Alder & Co");
-        assert_eq!((part.lines.len(), part.unmatched.len()), (1, 0));
+        assert_eq!(words.sum, "4 lines, 2 without a price: at least 12.00 EUR.");
+        // What the stock does not have is ordered by what it is.
+        let outside = words.groups.last().unwrap();
+        assert_eq!(outside.supplier, None);
+        let cells = ["steel 0.40", "", "5: 711", "", "1", "0.72", "–", "–"];
+        assert_eq!(outside.rows[0].cells.each_ref().map(|cell| &**cell), cells);
+        assert_eq!(outside.rows[0].remarks, "");
+        assert_eq!(part_of(&list, Some("Alder & Co")).lines.len(), 1);
+        assert_eq!(part_of(&list, None).lines.len(), 1);
     }
 
     #[test]

@@ -4,7 +4,7 @@ use super::{OrderLine, OrderList, sums};
 use crate::design::cells;
 use crate::design::display::decimals;
 use crate::design::document::StockItem;
-use crate::design::stock::{bundle_of, table::pack_kind};
+use crate::design::stock::{NoItem, bundle_of, table::pack_kind};
 
 /// The headings of the order list.
 pub const COLUMNS: [&str; 16] = [
@@ -26,7 +26,7 @@ pub const COLUMNS: [&str; 16] = [
     "cut_lengths_mm",
 ];
 
-/// The order list as a table: [`COLUMNS`], a line for each item, then one for each string that is none.
+/// The order list as a table: [`COLUMNS`], a line for each item, then for what the stock does not have, then for strings that are nothing yet.
 pub fn csv(list: &OrderList) -> String {
     let mut out = COLUMNS.join(",");
     out.push('\n');
@@ -38,6 +38,9 @@ pub fn csv(list: &OrderList) -> String {
         let length =
             if line.without_length == 0 { line.length_mm.to_string() } else { String::new() };
         let mut notes = remarks(line);
+        if line.outside.is_some() && notes.is_empty() {
+            notes.push("not in the stock list".to_owned());
+        }
         if !item.remark.trim().is_empty() {
             notes.push(item.remark.trim().to_owned());
         }
@@ -51,7 +54,7 @@ pub fn csv(list: &OrderList) -> String {
                 line.count().to_string(),
                 line.spares_mm.len().to_string(),
                 length,
-                pack_kind(item),
+                if line.outside.is_none() { pack_kind(item) } else { String::new() },
                 number(item.pack_mm),
                 packs.map(|packs| packs.count.to_string()).unwrap_or_default(),
                 packs.map(|packs| packs.at_least.to_string()).unwrap_or_default(),
@@ -63,13 +66,11 @@ pub fn csv(list: &OrderList) -> String {
             ],
         );
     }
-    for string in &list.unmatched {
+    if !list.unknown.is_empty() {
         let mut row: [String; COLUMNS.len()] = Default::default();
-        row[2] = text(&string.make_up);
-        row[3] = string.number.to_string();
-        row[4] = "1".to_owned();
-        row[6] = string.cut_mm.map(|mm| mm.to_string()).unwrap_or_default();
-        row[14] = text(&string.why.to_string());
+        row[3] = numbers_words(&list.unknown);
+        row[4] = list.unknown.len().to_string();
+        row[14] = text(&NoItem::NoMakeUp.to_string());
         push(&mut out, &row);
     }
     out
@@ -89,6 +90,11 @@ fn push(out: &mut String, row: &[String]) {
 /// supplier.
 pub fn remarks(line: &OrderLine) -> Vec<String> {
     let mut notes = Vec::new();
+    match &line.outside {
+        Some(why @ NoItem::OtherMakeUp { .. }) => return vec![why.to_string()],
+        Some(_) => return notes,
+        None => {}
+    }
     if line.item.sold_out {
         notes.push("cannot be had now".to_owned());
     }
@@ -166,6 +172,11 @@ pub fn sum_words(lines: &[&OrderLine]) -> String {
         without if without == lines.len() => format!("{}, no price is known", count(without)),
         without => format!("{}, {without} without a price: at least {sums}", count(lines.len())),
     }
+}
+
+/// How a line is sold, as [`pack_words`] has it; nothing for what the stock does not have.
+pub fn sold_as(line: &OrderLine) -> String {
+    if line.outside.is_none() { pack_words(&line.item) } else { String::new() }
 }
 
 /// What a pack is: `coil of 5 m`, `single, 1.5 m`, `bundle of 12`, `coil`.
