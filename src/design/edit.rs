@@ -9,7 +9,7 @@ use std::sync::Arc;
 
 pub use self::cell::cell_text;
 use self::cell::set_cell;
-pub use self::take::{Made, Taken, TargetsPart};
+pub use self::take::{ChosenBy, Made, Taken, TargetsPart};
 use super::document::{
     Design, GeometrySpec, LONGEST_CELL, LONGEST_TEXT, MOST_STRINGS, MakeUpSpec, MaterialSpec,
     MechanismKind, OrderSpec, StockItem, StringSpec, TargetsSpec, Units, VersionSpec,
@@ -90,13 +90,13 @@ pub enum Edit {
     Drives { geometry: Box<GeometrySpec>, lengths: Vec<Option<String>> },
     /// What is wanted when strings are chosen, of which one part was changed.
     Targets { targets: Box<TargetsSpec>, part: TargetsPart },
-    /// Strings get what was proposed for them; stock items and materials come along as far as strings use them. The
-    /// curve that it was chosen by stays with the design, where that has none of its own.
+    /// Strings get what was proposed for them; stock items and materials come along as far as strings use them. What
+    /// it was chosen by stays with the design, where that has nothing of its own.
     Take {
         strings: Vec<Taken>,
         stock: Vec<StockItem>,
         materials: Vec<MaterialSpec>,
-        curve: Vec<(f64, f64)>,
+        chosen_by: ChosenBy,
     },
     /// One material is added, or takes the place of the one with its key.
     Material(MaterialSpec),
@@ -245,11 +245,9 @@ impl Edit {
                     }
                 }
             }
-            Self::Take { strings, stock, materials, curve } => {
+            Self::Take { strings, stock, materials, chosen_by } => {
                 take::take(design, strings, stock, materials);
-                if design.targets.points().is_empty() {
-                    design.targets = design.targets.with_points(curve.clone());
-                }
+                take::remember(&mut design.targets, chosen_by);
             }
             Self::Targets { targets, .. } => design.targets = (**targets).clone(),
             Self::Material(material) | Self::Fact { material, .. } => {
@@ -508,7 +506,7 @@ mod tests {
             ],
             stock: vec![item("gut 0.66"), item("gut 0.90")],
             materials: Vec::new(),
-            curve: Vec::new(),
+            chosen_by: ChosenBy::default(),
         };
         let next = edit.apply(&base);
         assert_eq!(edit.key(), None);
@@ -544,10 +542,11 @@ mod tests {
             strings,
             stock: Vec::new(),
             materials: Vec::new(),
-            curve: vec![(60.0, 0.9)],
+            chosen_by: ChosenBy { curve: vec![(60.0, 0.9)], wound_from: "C3".to_owned() },
         };
         let next = next.apply(&design());
         assert_eq!(next.targets.points(), [(60.0, 0.9)], "the curve it was chosen by stays");
+        assert_eq!(next.targets.wound_from, "C3", "so does where the winding starts");
         let first =
             StringSpec { order_code: "G74".to_owned(), ..string("E5", "300", "gut", "0.74") };
         assert_eq!(next.strings[0], first);

@@ -123,6 +123,20 @@ fn told(design: &Design, facts: &Facts) -> String {
     )
 }
 
+/// Taken, the best set is the best set still: a second press moves the winding no farther. Where nylon goes over into
+/// gut it may go on by a string or two, since the kinds reach as far from where they end now.
+#[test]
+fn the_same_search_leaves_the_winding_where_it_is() {
+    for case in cases() {
+        let taken = case.outcome().edit(None).apply(&case.design);
+        let again = Case::new(case.name, taken);
+        let changes = again.outcome().changes;
+        assert!(changes.len() <= 2, "{}: {changes:?}", again.name);
+        let winding = changes.iter().filter(|c| c.from.contains('+') != c.to.contains('+'));
+        assert_eq!(winding.count(), 0, "{}: {changes:?}", again.name);
+    }
+}
+
 /// Findings of the set that its harp did not have before.
 fn new_findings<'a>(before: &Analysis, after: &'a Analysis) -> Vec<&'a Finding> {
     let same = |one: &Finding, other: &Finding| {

@@ -95,7 +95,8 @@ async fn gauges_at_hand_string_a_frame() {
     browser.click("#take-all").await;
     browser.click("#find-set").await;
     answered(&browser, "The best set").await;
-    assert!(browser.text(".choose-says").await.contains("this set already"));
+    let says = browser.text(".choose-says").await;
+    assert!(says.contains("this set already"), "{says}");
 
     // Leaving the view takes the ghost away.
     browser.click("#chart-view").await;
@@ -251,6 +252,7 @@ async fn the_first_set_of_a_sample_is_taken_without_a_finding() {
     open_choose(&browser).await;
     browser.click("#find-set").await;
     answered(&browser, "The best set").await;
-    assert!(browser.text(".choose-says").await.contains("this set already"));
+    let says = browser.text(".choose-says").await;
+    assert!(says.contains("this set already"), "{says}");
     browser.check_console().await;
 }

@@ -3,7 +3,7 @@
 
 use crate::design::display::{percent, tension_with_unit};
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StringSpec};
-use crate::design::edit::{Column, Edit, Made, Taken};
+use crate::design::edit::{ChosenBy, Column, Edit, Made, Taken};
 use crate::design::letters::small;
 use crate::design::library::{built_in, find};
 use crate::design::make_up_text;
@@ -60,7 +60,7 @@ pub fn offers(
                 strings: vec![Taken { row, made: Some(made), length: None }],
                 stock: vec![item.clone()],
                 materials: shop.materials.clone(),
-                curve: Vec::new(),
+                chosen_by: ChosenBy::default(),
             },
         });
     }

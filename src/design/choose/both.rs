@@ -11,10 +11,11 @@ use std::mem;
 use super::lengths::{Room, Strength, Way, lengths};
 use super::outcome::Change;
 use super::ranges::ranges;
+use super::task::wound_from;
 use super::words::{self, Line};
 use super::{Outcome, Shop, Task, usual};
 use crate::design::document::{Design, MaterialSpec, StockItem, StringSpec};
-use crate::design::edit::{Edit, Made, Taken};
+use crate::design::edit::{ChosenBy, Edit, Made, Taken};
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::targets::curve;
 use crate::engine::analysis::{Analysis, analyse};
@@ -93,6 +94,7 @@ impl Both {
         let mut now = before.clone();
         let points = curve(design, &before.resolved);
         now.design.targets = design.targets.with_points(points);
+        now.design.targets.wound_from = wound_from(design, &before.resolved);
         let mut both = Self {
             now,
             before,
@@ -272,7 +274,10 @@ impl Both {
             strings: self.taken(rows),
             stock: self.stock.clone(),
             materials: self.materials.clone(),
-            curve: self.now.design.targets.points().to_vec(),
+            chosen_by: ChosenBy {
+                curve: self.now.design.targets.points().to_vec(),
+                wound_from: self.now.design.targets.wound_from.clone(),
+            },
         }
     }
 }

@@ -5,7 +5,7 @@ use super::ranges::ranges;
 use super::words::{self, Line};
 use crate::design::display::{NONE, against, length_with_unit};
 use crate::design::document::{Design, DrivesSpec, LengthUnit, MaterialSpec, Units, WantsSpec};
-use crate::design::edit::{Edit, Taken};
+use crate::design::edit::{ChosenBy, Edit, Taken};
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::targets::{Point, curve, wanted};
 use crate::engine::analysis::{Analysis, Known, analyse, is_soft};
@@ -84,7 +84,12 @@ impl Lengths {
             |taken: &&Taken| rows.is_none_or(|rows| rows.get(taken.row).copied().unwrap_or(false));
         let strings = self.taken.iter().filter(chosen).cloned().collect();
         let materials = Vec::<MaterialSpec>::new();
-        Edit::Take { strings, stock: Vec::new(), materials, curve: self.curve.clone() }
+        Edit::Take {
+            strings,
+            stock: Vec::new(),
+            materials,
+            chosen_by: ChosenBy { curve: self.curve.clone(), ..ChosenBy::default() },
+        }
     }
 }
 

@@ -1,15 +1,16 @@
 //! What an answer of the search means for the design.
 
 use super::kind::StringKind;
+use super::task::wound_from;
 use super::words::{self, Line};
 use super::{Task, Totals};
 use crate::design::display::string_name;
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
-use crate::design::edit::{Edit, Made, Taken};
+use crate::design::edit::{ChosenBy, Edit, Made, Taken};
 use crate::design::library::find;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::is_same;
-use crate::design::targets::{Point, curve};
+use crate::design::targets::curve;
 use crate::design::{make_up_text, stock};
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
 use crate::engine::choose::{Answer, Best, Kept, Parts, Pick, Rules, Set, choose};
@@ -82,8 +83,7 @@ pub struct Outcome {
     taken: Vec<Taken>,
     stock: Vec<StockItem>,
     materials: Vec<MaterialSpec>,
-    /// The curve that it was chosen by.
-    curve: Vec<Point>,
+    chosen_by: ChosenBy,
 }
 
 impl Outcome {
@@ -100,7 +100,7 @@ impl Outcome {
             strings: self.taken.iter().filter(chosen).cloned().collect(),
             stock: self.stock.clone(),
             materials: self.materials.clone(),
-            curve: self.curve.clone(),
+            chosen_by: self.chosen_by.clone(),
         }
     }
 }
@@ -153,7 +153,10 @@ impl Task {
             taken,
             stock,
             materials: self.materials.clone(),
-            curve: curve(design, resolved),
+            chosen_by: ChosenBy {
+                curve: curve(design, resolved),
+                wound_from: wound_from(design, resolved),
+            },
         };
         outcome.preview = outcome.edit(None).apply(design);
         let meant = resolve(&outcome.preview);

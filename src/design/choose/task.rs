@@ -12,6 +12,7 @@ use crate::design::resolve::Resolved;
 use crate::design::settings::Setting;
 use crate::design::targets::{places, wanted};
 use crate::design::typed;
+use crate::engine::analysis::HarpString;
 use crate::engine::choose::Task as Search;
 use crate::engine::choose::{Family, Item, Kept, Rules, Target, TaskString, Weights, Zone};
 use crate::engine::order::sort;
@@ -55,7 +56,7 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
     let weight = share(targets.weights.target);
     let mut sought = Vec::new();
     let mut without: Vec<String> = Vec::new();
-    let place = |(index, string): (usize, &crate::engine::analysis::HarpString)| {
+    let place = |(index, string): (usize, &HarpString)| {
         let mut place = TaskString {
             note: string.note,
             frequency: string.frequency,
@@ -178,6 +179,25 @@ fn families(
 /// By how many strings a kind that is on the harp may reach farther than it does now: what is chosen stays the harp
 /// that it is. Chosen for this project, no source.
 const NEAR: usize = 3;
+
+/// The note from which strings are wound at the latest, as a search takes it: the one that is typed, or the first that
+/// plain strings cannot reach from where they end now. It stays when a set is taken, so that the same search does not
+/// move the winding on and on.
+pub(super) fn wound_from(design: &Design, resolved: &Resolved) -> String {
+    let targets = &design.targets;
+    if !targets.wound_from.trim().is_empty()
+        || !targets.kinds.is_empty()
+        || targets.family != FamilySpec::Present
+    {
+        return targets.wound_from.clone();
+    }
+    let is_plain = |string: &HarpString| {
+        string.make_up.as_ref().is_ok_and(|made| !StringKind::of(made).is_wound)
+    };
+    let end = resolved.harp.strings.iter().rposition(is_plain);
+    let string = end.and_then(|end| design.strings.get(end + NEAR + 1));
+    string.map_or_else(String::new, |string| string.note.clone())
+}
 
 /// The strings on which a kind may be used where the family is that of the harp as it is; `None` for all.
 fn reach_now(design: &Design, resolved: &Resolved, kind: &StringKind) -> Option<(usize, usize)> {

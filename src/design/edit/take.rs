@@ -1,6 +1,8 @@
 //! What is wanted, by its parts; and taking what was proposed.
 
-use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem, StringSpec};
+use crate::design::document::{
+    Design, MakeUpSpec, MaterialSpec, StockItem, StringSpec, TargetsSpec,
+};
 use crate::design::library::find;
 use crate::design::material_edit::uses;
 use crate::design::stock::used;
@@ -44,6 +46,26 @@ impl Made {
     pub fn of(string: &StringSpec) -> Self {
         let StringSpec { make_up, order_code, stock_key, .. } = string.clone();
         Self { make_up, order_code, stock_key }
+    }
+}
+
+/// What a set was chosen by.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct ChosenBy {
+    /// The curve, as pairs of a place and a value.
+    pub curve: Vec<(f64, f64)>,
+    /// The note from which strings are wound at the latest; empty for none.
+    pub wound_from: String,
+}
+
+/// Keeps with the design what a set was chosen by, where it has nothing of its own: so the same search gives the same
+/// set again.
+pub(super) fn remember(targets: &mut TargetsSpec, by: &ChosenBy) {
+    if targets.points().is_empty() {
+        *targets = targets.with_points(by.curve.clone());
+    }
+    if targets.wound_from.trim().is_empty() {
+        targets.wound_from.clone_from(&by.wound_from);
     }
 }
 

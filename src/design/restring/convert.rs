@@ -7,7 +7,7 @@ use std::sync::Arc;
 use super::shown;
 use crate::design::display::{percent, semitones, string_name, total_with_unit};
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem, Units};
-use crate::design::edit::{Edit, Made, Taken};
+use crate::design::edit::{ChosenBy, Edit, Made, Taken};
 use crate::design::library::{find, material_of};
 use crate::design::resolve::resolve;
 use crate::design::stock::{Shelf, is_sold_for};
@@ -167,7 +167,7 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
         changes.push(Change { row, wanted: Some(wanted), gauge: Some(gauge), item, remark });
     }
     let materials = own.into_iter().collect();
-    let edit = Edit::Take { strings, stock, materials, curve: Vec::new() };
+    let edit = Edit::Take { strings, stock, materials, chosen_by: ChosenBy::default() };
     let design = edit.apply(design);
     let after = analyse(&resolve(&design).harp);
     Preview { changes, before, after, design, edit }
