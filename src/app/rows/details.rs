@@ -1,6 +1,8 @@
 //! One string in full, in tables of words: every figure and how far it may be off, its make-up, its
 //! partials, a pluck, and its levers or discs.
 
+use std::sync::Arc;
+
 use super::chart::sentence;
 use crate::design::document::{Design, LengthUnit, StringSpec, Units};
 use crate::design::figures::Group;
@@ -12,9 +14,10 @@ use crate::engine::construction::{Layer, MakeUp, Section};
 use crate::engine::figure::Figure;
 use crate::engine::lever::ContactPlace;
 use crate::engine::limit::is_above;
-use crate::engine::material::Class;
+use crate::engine::material::{Class, Material};
 use crate::engine::mechanics::{bare_end_inharmonicity, partial_cents};
 use crate::engine::pitch;
+use crate::engine::stepped::stepped_partial;
 use crate::engine::tolerance::{Cause, Spread, spreads};
 use crate::engine::units::{Force, Length, LinearDensity};
 
@@ -234,7 +237,12 @@ fn bare_words(make_up: &MakeUp, figures: &StringFigures, units: &Units) -> Optio
         return Some("Wound from end to end: no bare core.".to_owned());
     }
     let long = |end| display::length_with_unit(end, units.length);
-    let ends = format!("Bare core: {} at the board, {} at the pin.", long(board), long(pin));
+    let ends = format!(
+        "Bare core: {} at the board, {} at the pin.{}",
+        long(board),
+        long(pin),
+        tension_words(make_up, figures).unwrap_or_default()
+    );
     let parts = figures.length.ok().zip(figures.tension.ok());
     let parts = parts.and_then(|(length, pull)| partial_parts(make_up, length, pull, 8).ok());
     Some(match parts {
@@ -245,6 +253,20 @@ fn bare_words(make_up: &MakeUp, figures: &StringFigures, units: &Units) -> Optio
         ),
         None => ends,
     })
+}
+
+/// What the tension of a string with bare ends leaves out: the first partial of the string as it is lies above that of
+/// one wound throughout, and the tension goes with the square of the pitch.
+fn tension_words(make_up: &MakeUp, figures: &StringFigures) -> Option<String> {
+    let ratio =
+        make_up.core_linear_density()?.to_kg_per_m() / make_up.linear_density().to_kg_per_m();
+    let sharp = stepped_partial(make_up.bare_ends(), figures.length.ok()?, ratio, 1)?;
+    let less = 100.0 * (1.0 - 1.0 / (sharp * sharp));
+    Some(format!(
+        " The tension leaves them out: at the tension given the string sounds {} cents above its note, so that at pitch it has {} % less.",
+        display::decimals(pitch::cents(sharp), 2),
+        display::decimals(less, 2)
+    ))
 }
 
 /// The partials, and what makes them sharp.
@@ -375,6 +397,13 @@ fn contacts(
             display::length_unit(units.length)
         ));
     }
+    let is_plastic = |(material, _): (&Arc<Material>, Length)| material.class == Class::Polymer;
+    if make_up.core().is_some_and(is_plastic) {
+        notes.push(
+            "The core is taken as stiff as in vibration; while a contact presses it gives more, so that the stretch is an upper estimate: the right place lies between the place given and the nominal one."
+                .to_owned(),
+        );
+    }
     notes.push(format!(
         "Places and room are {} from the bridge pin. The nominal place is that of a string that is only shortened; the error is how sharp the semitone would be there.",
         if units.length == LengthUnit::Mm { "in millimetres" } else { "in inches" }
@@ -484,6 +513,8 @@ mod tests {
         assert_eq!(table.rows.len(), 24);
         assert_eq!(table.rows[0][2..], ["0.0", "0.0", "0.0", "0.0"].map(str::to_owned));
         assert!(table.notes[0].contains("cubic law"));
+        let bare = titled(&list, "Make-up").notes.last().unwrap();
+        assert!(bare.contains("cents above its note, so that at pitch it has 0.0"), "{bare}");
         let plain = blocks(&design, 0, 12);
         assert_eq!(titled(&plain, "Partials").heads.len(), 3);
     }
@@ -495,6 +526,11 @@ mod tests {
         let discs = titled(&list, "Levers");
         assert_eq!(discs.rows.len(), 2, "{discs:?}");
         assert!(discs.notes[0].starts_with("From disc to disc: "));
+        let upper = |row: usize| {
+            let list = blocks(&sample("pedal-47"), row, 12);
+            titled(&list, "Levers").notes.iter().any(|note| note.contains("an upper estimate"))
+        };
+        assert!(upper(4) && !upper(20), "nylon is stiffer in vibration, gut is not");
         design.strings[20].mechanism = Some(MechanismKind::None);
         assert!(blocks(&design, 20, 12).iter().all(|block| !block.title.starts_with("Levers")));
         design.strings[20].mechanism = Some(MechanismKind::Lever);
