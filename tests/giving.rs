@@ -43,7 +43,7 @@ fn each_string_moves_the_other_as_much_as_it_is_moved() {
     for harp in samples() {
         let gives = harp.gives(&harp.resolved.build());
         assert_eq!(gives.places.len(), harp.analysis.strings.len(), "{}", harp.key);
-        for end in &gives.ends {
+        for end in &gives.ends() {
             for (row, ones) in end.iter().enumerate() {
                 assert!(ones[row] > 0.0, "{}: string {row}", harp.key);
                 for (column, one) in ones.iter().enumerate() {
@@ -117,7 +117,7 @@ fn the_matrix_stores_what_the_frame_stores() {
         let section = Rectangle::new(build.pillar.depth, build.pillar.width).expect("a section");
         let bar = stiffness(section, &build.pillar.allowable, build.pillar.torsion_modulus);
         stored += twice_stored(stiff.pillar, frame.pillar.length.to_m(), &bar);
-        let work = work(&gives.ends[0]);
+        let work = work(&gives.ends()[0]);
         assert!((work / stored - 1.0).abs() < 1e-6, "{}: {work} J for {stored} J", harp.key);
     }
 }

@@ -5,7 +5,7 @@
 //! `persist`, `link`, `cells`, `heading`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
 //! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
 //! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other,
-//! `giving`; and `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
+//! `giving` and `years`; and `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
 //! of `explain`, and both read it there.
 
 pub mod advice;
@@ -52,3 +52,4 @@ pub mod typed;
 mod unusable;
 pub mod wood_facts;
 mod writing;
+pub mod years;

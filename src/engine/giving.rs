@@ -137,9 +137,9 @@ impl Fall {
 }
 
 /// A string with its place, its pitch and both of its stiffnesses: over weeks and over minutes.
-type Known = (usize, Frequency, [Strung; 2]);
+pub(super) type Known = (usize, Frequency, [Strung; 2]);
 
-fn known(harp: &Harp, figures: &StringFigures, place: usize) -> Option<Known> {
+pub(super) fn known(harp: &Harp, figures: &StringFigures, place: usize) -> Option<Known> {
     let make_up: &MakeUp = harp.strings.get(place)?.make_up.as_ref().ok()?;
     let (tension, length) = (figures.tension.ok()?, figures.length.ok()?);
     let between_m = harp.conditions.allowance.between_fixings(length).to_m();
@@ -176,7 +176,7 @@ pub fn falls(gives: &Gives, harp: &Harp, analysis: &Analysis, order: &[usize]) -
         off_cents: none,
     };
     let mut falls: Vec<Fall> = strings.iter().enumerate().map(fall).collect();
-    for end in &gives.ends {
+    for end in gives.ends() {
         let picked = |row: &usize| rows.iter().map(|column| end[*row][*column]).collect();
         let end: Vec<Vec<f64>> = rows.iter().map(picked).collect();
         for pace in 0..2 {

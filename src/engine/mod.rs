@@ -8,7 +8,7 @@
 //! uses `structure` and `analysis`; `keys`, which keys a harp plays, and `lengths`, which proposes and
 //! shapes vibrating lengths, `analysis`, as does `choose`, the best set of strings from a stock; `bearing`,
 //! what the frame of a design bears, uses most of these, and `giving`, what the strings lose of their pitch as it gives,
-//! uses `bearing`.
+//! and `years`, what becomes of it, use `bearing`.
 
 pub mod analysis;
 pub mod bearing;
@@ -34,3 +34,4 @@ pub mod structure;
 pub mod take_up;
 pub mod tolerance;
 pub mod units;
+pub mod years;

@@ -23,6 +23,7 @@ use crate::design::document::Design;
 use crate::design::giving;
 use crate::design::letters::{capital, small};
 use crate::design::resolve::Resolved;
+use crate::design::years;
 use crate::engine::analysis::Analysis;
 use crate::engine::bearing::{Borne, Order, borne};
 use crate::engine::figure::Figure as OfString;
@@ -304,6 +305,15 @@ impl<'a> Laid<'a> {
         self.title("How the harp gives while it is strung, estimated");
         self.list(&giving::told(&falls, analysis, order));
         self.text(giving::MEANING);
+        let years = years::years_of(design, resolved, analysis, (band, borne), gives.as_ref());
+        let told = years::told(years.as_ref(), design, analysis);
+        let row = |[what, one, ten]: &[String; 3]| {
+            format!("{what}: {one} after a year, {ten} after ten.")
+        };
+        self.title("What the years do, estimated");
+        self.list(&told.rows.iter().map(row).collect::<Vec<_>>());
+        self.list(&told.sentences);
+        self.text(years::MEANING);
         self.title("Taken for granted of the frame");
         self.list(&assumptions(design));
     }

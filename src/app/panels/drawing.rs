@@ -12,6 +12,7 @@ mod picture;
 mod shape;
 mod stringing;
 mod woods;
+mod years;
 
 use leptos::prelude::*;
 use web_sys::KeyboardEvent;
@@ -24,6 +25,7 @@ use self::picture::Picture;
 use self::shape::Shape;
 use self::stringing::Stringing;
 use self::woods::Woods;
+use self::years::YearsTable;
 use crate::app::browser;
 use crate::app::frame::Frame;
 use crate::app::store::Store;
@@ -37,7 +39,9 @@ type Group = (&'static str, &'static str, fn(Store) -> AnyView);
 const GROUPS: &[Group] = &[
     ("shape", "Shape", |store| view! { <Shape store=store/> }.into_any()),
     ("woods", "Woods", |store| view! { <Woods store=store/> }.into_any()),
-    ("loads", "Loads", |store| view! { <LoadsTable store=store/> }.into_any()),
+    ("loads", "Loads", |store| {
+        view! { <LoadsTable store=store/><YearsTable store=store/> }.into_any()
+    }),
     ("stringing", "Stringing", |store| view! { <Stringing store=store/> }.into_any()),
     ("keys", "Keys", |store| view! { <Keys store=store/> }.into_any()),
     ("drills", "Drills", |store| view! { <Drills store=store/> }.into_any()),

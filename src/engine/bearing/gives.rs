@@ -11,9 +11,31 @@ use crate::engine::units::Force;
 pub struct Gives {
     /// The places in the harp of the strings whose pull and place are known, in the order of rows and columns.
     pub places: Vec<usize>,
-    /// If neither joints nor soundbox give and the board's edges cannot turn; if a usual soundbox gives and the board's
-    /// edges turn freely; and if the pillar only pushes, the neck turns on the shoulder and the board's edges turn.
-    pub ends: [Vec<Vec<f64>>; 3],
+    /// What the frame does of it: if neither joints nor soundbox give, if a usual soundbox gives, and if the pillar only
+    /// pushes and the neck turns on the shoulder.
+    pub frames: [Matrix; 3],
+    /// What the board does of it: with edges that cannot turn, and with edges that turn freely.
+    pub boards: [Matrix; 2],
+}
+
+/// Row by row.
+pub type Matrix = Vec<Vec<f64>>;
+
+impl Gives {
+    /// Frame and board together, from what gives least: the firm frame with the firm board, both others with the board
+    /// whose edges turn.
+    pub fn ends(&self) -> [Matrix; 3] {
+        let [firm, loose] = &self.boards;
+        let [one, two, three] = &self.frames;
+        [sum(one, firm), sum(two, loose), sum(three, loose)]
+    }
+}
+
+fn sum(one: &Matrix, other: &Matrix) -> Matrix {
+    let row = |(one, other): (&Vec<f64>, &Vec<f64>)| {
+        one.iter().zip(other).map(|(one, other)| one + other).collect()
+    };
+    one.iter().zip(other).map(row).collect()
 }
 
 /// How a harp that is laid out gives: its neck, pillar and soundbox as a frame in space, and its board as a plate. `None`
@@ -37,13 +59,7 @@ pub fn gives(
             (size > 0.0).then_some((place, Pull { x: one(pull.x), y: one(pull.y), ..pull }))
         })
         .unzip();
-    let [mut firm, mut held, mut loose] =
-        neck::Prepared::new(band, build).ok()?.gives(&hung, build)?;
-    let [clamped, hinged] = board::gives(band, loads, &build.board, geometry, &places)?;
-    for (frame, board) in [(&mut firm, &clamped), (&mut held, &hinged), (&mut loose, &hinged)] {
-        for (row, added) in frame.iter_mut().zip(board) {
-            row.iter_mut().zip(added).for_each(|(sum, part)| *sum += part);
-        }
-    }
-    Some(Gives { places, ends: [firm, held, loose] })
+    let frames = neck::Prepared::new(band, build).ok()?.gives(&hung, build)?;
+    let boards = board::gives(band, loads, &build.board, geometry, &places)?;
+    Some(Gives { places, frames, boards })
 }
