@@ -31,12 +31,11 @@ pub(super) fn falling(mpa: f64, from_mm: f64) -> Strength {
 }
 
 pub(super) const NYLON_FALLS: &str = "up to 1.0 mm from the breaking lengths of one string in an essay on harp strings and design (2020), taking \
-     1150 kg/m³; beyond, a careful bound without a source for strings so thick: falling as the minima for catgut in a \
-     pharmacopoeia do, from memory. Charts of nylon line from 0.3 to 2.0 mm have 420 MPa and more";
+     1150 kg/m³; beyond, no source: careful bound, falling as a pharmacopoeia's minima for catgut (from memory)";
 pub(super) const GUT_FALLS: &str = "up to 0.7 mm the least of the measured products of pitch and length, 240 m/s on 0.40 mm gut (a gut string \
-     maker's note); beyond, a careful bound: falling as the minima for catgut of 0.4 to 0.9 mm in a pharmacopoeia do, from memory";
-pub(super) const FLUOROCARBON_FALLS: &str = "no source: careful bound. Tests of fluorocarbon line from 0.29 to 0.75 mm have 626 to 848 MPa (a tester's \
-     page); beyond 0.75 mm falling as the minima for catgut in a pharmacopoeia do, from memory";
+     maker's note); beyond, careful bound, falling as a pharmacopoeia's minima for catgut (from memory)";
+pub(super) const FLUOROCARBON_FALLS: &str = "no source: careful bound, below tests of fluorocarbon line (626 to 848 MPa at 0.29 to 0.75 mm, a tester's \
+     page); beyond 0.75 mm falling as a pharmacopoeia's minima for catgut (from memory)";
 
 /// The strength of a built-in material as it was before it fell with the diameter, as links of revisions 1 and 2 know it;
 /// `None` for one whose strength is as it was.
