@@ -73,16 +73,28 @@ impl Draft {
     /// The fewest pages; among these the most remarks; among these the widest spacing.
     fn pages(mut self) -> Vec<Page> {
         let tightest = SPACINGS_MM.len() - 1;
-        let tight = self.laid(tightest, 0);
+        let fewest = self.laid(tightest, 0).len();
+        let mut tried = usize::MAX;
         for most in REMARK_LINES {
-            for spacing in 0..=tightest {
-                let pages = self.laid(spacing, self.remarks.len().min(most));
-                if pages.len() == tight.len() {
+            let lines = self.remarks.len().min(most);
+            if lines == tried {
+                continue;
+            }
+            tried = lines;
+            // Wider rows never take fewer pages: what does not fit in the tightest fits in none.
+            let closest = self.laid(tightest, lines);
+            if closest.len() > fewest {
+                continue;
+            }
+            for spacing in 0..tightest {
+                let pages = self.laid(spacing, lines);
+                if pages.len() == fewest {
                     return pages;
                 }
             }
+            return closest;
         }
-        tight
+        self.laid(tightest, 0)
     }
 
     /// The pages with one spacing of the rows and so many lines of remarks.
