@@ -5,18 +5,23 @@
 pub mod csv;
 mod forces;
 mod granted;
+mod joints;
+mod names;
 mod reserve;
 mod summary;
 
 pub use self::forces::forces;
 pub use self::granted::assumptions;
+use self::joints::{joint, soundbox};
+use self::names::{BOARD_MEND, RIB_MEND, mend};
+pub use self::names::{aspect, board_name, part_name};
 pub use self::summary::{FrameFinding, FrameVerdict, MEANING, verdict};
 use super::display;
 use super::document::{ForceUnit, Units};
 use super::letters::capital;
 use crate::engine::analysis::Analysis;
 use crate::engine::bearing::{
-    Bearing, BoardCut, Build, Cut, FrameBearing, Judged, Order, Part, Stage,
+    Bearing, BoardCut, Build, Case, Cut, FrameBearing, Order, Part, Stage,
 };
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::Point;
@@ -116,54 +121,6 @@ fn mpa(stress: Stress) -> String {
     display::decimals(stress.to_mpa(), 1)
 }
 
-/// What was looked at, in words.
-pub const fn aspect(aspect: Aspect) -> &'static str {
-    match aspect {
-        Aspect::BendingAndPush => "bending with the push along it",
-        Aspect::BendingAndPull => "bending with the pull along it",
-        Aspect::ShearAndTwist => "shear and twist together",
-        Aspect::AcrossTheCurve => "tension across the grain where the curve is opened",
-        Aspect::Buckling => "giving way sideways",
-        Aspect::BesideTheMiddle => "the push beside its middle",
-        Aspect::PressedAlong => "pressing along the grain",
-        Aspect::PressedAcross => "pressing across the grain",
-        Aspect::Sliding => "sliding and twist",
-        Aspect::Opening => "bending that opens an edge of the joint",
-    }
-}
-
-const fn mend(part: Part, aspect: Aspect) -> &'static str {
-    match aspect {
-        _ if matches!(part, Part::Pillar) => "Make the pillar wider and deeper.",
-        Aspect::BendingAndPush | Aspect::BendingAndPull => {
-            "Make the neck deeper there, or thicker, or choose a stronger wood."
-        }
-        Aspect::ShearAndTwist => {
-            "Make the neck thicker, hang the strings nearer to its middle, and join it firmly to a stiff pillar."
-        }
-        Aspect::AcrossTheCurve => "Widen the curve, or glue the neck up of plies that follow it.",
-        _ => "Make the joint larger, or strengthen it.",
-    }
-}
-
-const BOARD_MEND: &str = "Make the board thicker or narrower, or give it a stiffer string rib.";
-const RIB_MEND: &str = "Make the string rib wider or higher, or the board thicker.";
-
-/// What the board is called.
-pub const fn board_name(cut: &BoardCut) -> &'static str {
-    if cut.has_rib { "Board with its string rib" } else { "Board without a string rib" }
-}
-
-/// What a part is called.
-pub const fn part_name(part: Part) -> &'static str {
-    match part {
-        Part::Neck => "Neck",
-        Part::Pillar => "Pillar",
-        Part::Shoulder => "Joint of neck and box",
-        Part::Head => "Joint of neck and pillar",
-    }
-}
-
 /// Every part, judged: the frame's, then the board. None while nobody gave their sizes.
 pub fn verdicts(
     bearing: &Bearing,
@@ -190,8 +147,10 @@ pub fn verdicts(
             let why = match part {
                 Part::Neck => neck(frame, band, analysis, units),
                 Part::Pillar => pillar(frame, units),
-                Part::Shoulder => joint(&frame.shoulder.judged),
-                Part::Head => joint(&frame.head.judged),
+                Part::Shoulder => joint(&frame.shoulder.judged, "the neck"),
+                Part::Head => joint(&frame.head.judged, "the neck"),
+                Part::Foot => joint(&frame.foot.judged, "the pillar"),
+                Part::Soundbox => soundbox(frame.soundbox.as_ref(), band, analysis),
             };
             let margin = governing.and_then(|used| reserve::margin(build, part, used));
             let why = with_reserve(why, ratio, margin);
@@ -254,7 +213,7 @@ fn neck(frame: &FrameBearing, band: &Band, analysis: &Analysis, units: Units) ->
     if let Some([least, most]) = frame.neck.range()
         && most.1 - least.1 > 0.005
     {
-        let [least, most] = [least, most].map(|end| ENDS[end.0.min(2)]);
+        let [least, most] = [least, most].map(|end| case(end.0));
         text += &format!(" The lower figure holds if {least}, the higher if {most}.");
     }
     if let Some(across) = unjudged(&frame.neck.cuts) {
@@ -267,10 +226,15 @@ fn neck(frame: &FrameBearing, band: &Band, analysis: &Analysis, units: Units) ->
     text
 }
 
-/// Both ends of what joints and soundbox may be, with what lies between, in the order of
-/// [`worst_cuts`](crate::engine::bearing::NeckBearing::worst_cuts).
-const ENDS: [&str; 3] =
-    ["the pillar only pushes", "no joint gives", "neither joints nor soundbox give"];
+/// What joints and soundbox do.
+const fn case(case: Case) -> &'static str {
+    match case {
+        Case::PillarPushes => "the pillar only pushes",
+        Case::JointsGive => "the joints give",
+        Case::NoJointGives => "no joint gives",
+        Case::NothingGives => "neither joints nor soundbox give",
+    }
+}
 
 /// The greatest tension across the grain that has no limit.
 fn unjudged(cuts: &[Cut]) -> Option<Stress> {
@@ -340,25 +304,6 @@ fn pillar(frame: &FrameBearing, units: Units) -> String {
 fn pillar_at_most(frame: &FrameBearing, at: usize) -> f64 {
     let cuts = frame.stiff.iter().flat_map(|stiff| &stiff.pillar);
     cuts.map(|cut| cut[at].abs()).fold(0.0, f64::max)
-}
-
-fn joint(judged: &Judged) -> String {
-    let mut text = match judged.governing() {
-        _ if judged.ends.is_empty() => return "No dimensions given.".to_owned(),
-        Some(used) if judged.used().is_some() => {
-            format!("{}, on the wood of the neck.", leads(used))
-        }
-        Some(_) => String::new(),
-        None => "No limit is known of this wood.".to_owned(),
-    };
-    if let Some(opening) = judged.opening() {
-        text += &format!(
-            " Bending is greater than the push: it would open an edge of the joint with up to {} MPa. The glue line and \
-             dowels hold that; glue on end grain holds little, and the sizes of dowels are not known here.",
-            mpa(opening)
-        );
-    }
-    text.trim_start().to_owned()
 }
 
 fn board(

@@ -2,7 +2,8 @@
 
 use super::display::{self, figure, total_with_unit};
 use super::document::{
-    Design, DrivesSpec, GapsSpec, KindSpec, SectionSpec, SparesSpec, Units, ZoneSpec,
+    Design, DrivesSpec, FastenerSpec, GapsSpec, JointSpec, KindSpec, MetalSpec, SectionSpec,
+    SparesSpec, Units, ZoneSpec,
 };
 use super::make_up_text;
 use super::order::money_words;
@@ -223,7 +224,7 @@ fn price_words(design: &Design, analysis: &Analysis) -> String {
 type InWords = (&'static str, fn(&Design) -> String);
 
 /// What of the settings is no plain number, in the order of the document.
-const WORDS: [InWords; 29] = [
+const WORDS: [InWords; 31] = [
     ("title", |d| d.title.clone()),
     ("maker", |d| d.maker.clone()),
     ("client", |d| d.client.clone()),
@@ -259,6 +260,13 @@ const WORDS: [InWords; 29] = [
     ("wood of the pillar", |d| d.geometry.pillar.wood.clone()),
     ("wood of the board", |d| d.geometry.board.wood.clone()),
     ("wood of the string rib", |d| d.geometry.board.rib_wood.clone()),
+    ("joints", |d| d.geometry.joints.all().map(joint_words).join("; ")),
+    ("soundbox", |d| {
+        let soundbox = &d.geometry.soundbox;
+        let sizes = sizes_words(&soundbox.numbers());
+        let slot = if soundbox.slotted { ", open back" } else { "" };
+        format!("{sizes}, {}, {}{slot}", soundbox.side_wood, soundbox.back_wood)
+    }),
     ("where the harp lives", |d| OneOf::Service.of(d).to_owned()),
     ("strings to choose from", |d| OneOf::Family.of(d).to_owned()),
     ("note from which strings are wound", |d| d.targets.wound_from.clone()),
@@ -273,6 +281,22 @@ const WORDS: [InWords; 29] = [
         coded.filter(|code| !code.is_empty()).collect::<Vec<_>>().join(", ")
     }),
 ];
+
+/// Sizes in mm, in the order of the document.
+fn sizes_words(numbers: &[f64]) -> String {
+    numbers.iter().map(f64::to_string).collect::<Vec<_>>().join(", ")
+}
+
+fn joint_words(joint: &JointSpec) -> String {
+    let fasteners = match joint.fasteners {
+        FastenerSpec::None => "",
+        FastenerSpec::Dowels => ", dowels",
+        FastenerSpec::Bolts => ", bolts",
+        FastenerSpec::Screws => ", screws",
+    };
+    let metal = if joint.metal == MetalSpec::Brass { ", brass" } else { "" };
+    format!("{}{fasteners}{metal}", sizes_words(&joint.numbers()))
+}
 
 /// The numbers that [`WORDS`] has already.
 const IN_WORDS: [Setting; 4] =

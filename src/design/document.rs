@@ -5,6 +5,7 @@
 //! the page shows: the page adds the unit to what is typed in inches.
 
 mod geometry;
+mod making;
 mod material;
 mod order;
 mod string;
@@ -16,6 +17,7 @@ pub use self::geometry::{
     BoardSpec, DrillsSpec, DrivesSpec, GapsSpec, GeometrySpec, MOST_NODES, MOST_SECTIONS,
     MeasuredSpec, NeckSpec, PLYWOOD, PillarSpec, SectionSpec, ServiceSpec, SpacingSpec,
 };
+pub use self::making::{FastenerSpec, JointSpec, JointsSpec, MetalSpec, SoundboxSpec};
 pub use self::material::{
     ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
 };

@@ -7,7 +7,9 @@
 
 mod board;
 mod gives;
+mod joints;
 mod neck;
+mod soundbox;
 mod space;
 mod stages;
 
@@ -15,16 +17,19 @@ use thiserror::Error;
 
 pub use self::board::{BoardCut, BoardParts, BoardState};
 pub use self::gives::{Gives, gives};
-pub use self::neck::{Cut, NeckBearing, NeckParts};
+use self::joints::At;
+pub use self::joints::JointParts;
+pub use self::neck::{Case, Cut, NeckBearing, NeckParts};
+pub use self::soundbox::{BoxBearing, BoxCut, BoxParts};
 pub use self::space::Stiff;
 pub use self::stages::{Order, Stage, some_stages, stages};
 use super::analysis::{Analysis, Harp, Known};
 use super::geometry::{Band, Geometry, Loads, loads, pulls};
 use super::structure::column::{Ends, Strut};
-use super::structure::frame::{FrameError, Point, Pull, Reactions, Resultant, Station, resultant};
+use super::structure::frame::{FrameError, Point, Pull, Reactions, Resultant, resultant};
+use super::structure::joint::JointWood;
 use super::structure::section::{Rectangle, SectionError};
-use super::structure::space::Cut as Bar;
-use super::structure::verdict::{Aspect, Faces, Pillar, Use, Verdict, joint, pillar, pillar_bent};
+use super::structure::verdict::{Aspect, Pillar, Use, Verdict, pillar, pillar_bent};
 use super::structure::wood::Allowable;
 use super::units::{Force, Length, Stress};
 
@@ -37,6 +42,14 @@ pub struct Build {
     pub pillar: PillarParts,
     /// The soundboard.
     pub board: BoardParts,
+    /// Shoulder, head and foot.
+    pub joints: [JointParts; 3],
+    /// The wood of the neck as joints ask for it.
+    pub neck_wood: JointWood,
+    /// That of the pillar.
+    pub pillar_wood: JointWood,
+    /// The soundbox, where its sizes are given.
+    pub soundbox: Option<BoxParts>,
     /// Whether anyone gave the sizes; those of a new document are nobody's harp.
     pub is_given: bool,
 }
@@ -145,8 +158,15 @@ pub struct FrameBearing {
     pub shoulder: JointBearing,
     /// Neck and pillar: the neck pressed across its grain on the face of the pillar.
     pub head: JointBearing,
-    /// What the frame bears if no joint gives: with a soundbox that does not give, and with a usual one.
+    /// Pillar and base; without any end where nothing is known that holds it.
+    pub foot: JointBearing,
+    /// The soundbox, where its sizes are given.
+    pub soundbox: Option<BoxBearing>,
+    /// What the frame bears if no joint gives: with a soundbox that does not give, and with one of its sizes or a usual
+    /// one.
     pub stiff: [Stiff; 2],
+    /// What it bears if the joints give twice as much as their sizes say, where these say it.
+    pub sprung: Option<Stiff>,
 }
 
 /// What a design bears.
@@ -179,11 +199,16 @@ pub enum Part {
     Shoulder,
     /// The joint of neck and pillar.
     Head,
+    /// The joint of pillar and base.
+    Foot,
+    /// The soundbox.
+    Soundbox,
 }
 
 impl Part {
     /// All of them, in the order of a list.
-    pub const ALL: [Self; 4] = [Self::Neck, Self::Pillar, Self::Shoulder, Self::Head];
+    pub const ALL: [Self; 6] =
+        [Self::Neck, Self::Pillar, Self::Shoulder, Self::Head, Self::Foot, Self::Soundbox];
 }
 
 impl FrameBearing {
@@ -194,6 +219,8 @@ impl FrameBearing {
             Part::Pillar => self.pillar.judged.governing(),
             Part::Shoulder => self.shoulder.judged.governing(),
             Part::Head => self.head.judged.governing(),
+            Part::Foot => self.foot.judged.governing(),
+            Part::Soundbox => Some(self.soundbox.as_ref()?.worst()?.1),
         }
     }
 
@@ -205,6 +232,8 @@ impl FrameBearing {
             Part::Pillar => self.pillar.judged.used(),
             Part::Shoulder => self.shoulder.judged.used(),
             Part::Head => self.head.judged.used(),
+            Part::Foot => self.foot.judged.used(),
+            Part::Soundbox => self.soundbox.as_ref()?.used(),
         }
     }
 
@@ -298,19 +327,32 @@ fn frame(
     pulls: &[Pull],
     build: &Build,
 ) -> Result<FrameBearing, BearingError> {
-    let neck::Solved { neck, reactions, stiff } = prepared.bear(pulls, build)?;
+    let neck::Solved { neck, reactions, stiff, sprung, soundbox } = prepared.bear(pulls, build)?;
     let supports = prepared.supports();
-    let shoulder = JointBearing {
-        at: supports.shoulder,
-        judged: joints(&neck, &stiff, |ends| ends.first(), |cut| shoulder(cut, build)),
-    };
-    let head = JointBearing {
-        at: supports.pillar_top,
-        judged: joints(&neck, &stiff, |ends| ends.last(), |cut| head(cut, build)),
-    };
     let length = between(supports.pillar_foot, supports.pillar_top);
-    let pillar = PillarBearing::new(reactions.pillar, length, &stiff, &build.pillar);
-    Ok(FrameBearing { all: resultant(pulls), reactions, neck, pillar, shoulder, head, stiff })
+    let push = reactions.pillar;
+    // Of a soundbox whose sizes are known there is no other end.
+    let ends = &stiff[usize::from(build.soundbox.is_some())..];
+    let joint = |at: At, place: Point| JointBearing {
+        at: place,
+        judged: prepared.joints().judged(at, &neck, (ends, sprung.as_ref()), push, build),
+    };
+    let shoulder = joint(At::Shoulder, supports.shoulder);
+    let head = joint(At::Head, supports.pillar_top);
+    let foot = joint(At::Foot, supports.pillar_foot);
+    let pillar = PillarBearing::new(push, length, ends.iter().chain(&sprung), &build.pillar);
+    Ok(FrameBearing {
+        all: resultant(pulls),
+        reactions,
+        neck,
+        pillar,
+        shoulder,
+        head,
+        foot,
+        soundbox,
+        stiff,
+        sprung,
+    })
 }
 
 fn between(from: Point, to: Point) -> Length {
@@ -318,8 +360,23 @@ fn between(from: Point, to: Point) -> Length {
     Length::from_m(x.hypot(y))
 }
 
+fn stands(free_length: Length, parts: &PillarParts) -> Option<Pillar> {
+    let section = Rectangle::new(parts.depth, parts.width).ok()?;
+    Some(Pillar { section, free_length, eccentricity: parts.beside })
+}
+
 impl PillarBearing {
-    fn new(push: Force, length: Length, stiff: &[Stiff], parts: &PillarParts) -> Self {
+    /// How it stands.
+    pub fn stands(&self, parts: &PillarParts) -> Option<Pillar> {
+        stands(self.length, parts)
+    }
+
+    fn new<'a>(
+        push: Force,
+        length: Length,
+        stiff: impl Iterator<Item = &'a Stiff>,
+        parts: &PillarParts,
+    ) -> Self {
         let sections = [(parts.depth, parts.width), (parts.width, parts.depth)];
         // The depth of the first section lies in the plane of the strings.
         let sections = sections.map(|(breadth, depth)| Rectangle::new(breadth, depth).ok());
@@ -331,10 +388,9 @@ impl PillarBearing {
         let both = |section: Option<Rectangle>| strut(section?, parts.allowable.least_modulus?);
         let struts = both(sections[0]).zip(both(sections[1]));
         let mut judged = Judged::default();
-        if let Some(section) = sections[0] {
-            let stands = Pillar { section, free_length: length, eccentricity: parts.beside };
+        if let Some(stands) = stands(length, parts) {
             judged.ends.extend(pillar(push, stands, &parts.allowable));
-            let cuts = stiff.iter().flat_map(|end| end.pillar);
+            let cuts = stiff.flat_map(|end| end.pillar);
             judged.ends.extend(cuts.filter_map(|cut| pillar_bent(cut, stands, &parts.allowable)));
         }
         Self {
@@ -347,33 +403,4 @@ impl PillarBearing {
             judged,
         }
     }
-}
-
-/// A joint at an end of the neck, if the pillar only pushes and if no joint gives.
-fn joints(
-    neck: &NeckBearing,
-    stiff: &[Stiff],
-    end: fn(&[Station]) -> Option<&Station>,
-    judge: impl Fn(&Station) -> Option<Verdict>,
-) -> Judged {
-    let alone: Vec<Station> = neck.cuts.iter().map(|cut| cut.station).collect();
-    let all = std::iter::once(&*alone).chain(stiff.iter().map(|stiff| &*stiff.neck));
-    Judged { ends: all.filter_map(|cuts| judge(end(cuts)?)).collect() }
-}
-
-/// The end of the neck on the soundbox.
-fn shoulder(cut: &Station, build: &Build) -> Option<Verdict> {
-    let faces = Faces { section: cut.section, across_the_grain: false };
-    Some(joint(cut.forces(), faces, &build.neck.allowable))
-}
-
-/// The neck on the pillar, whose end meets it from below: the shear of the neck pushes, the force along it slides, its
-/// torque tips the face sideways, and its bending out of the plane turns it.
-fn head(cut: &Station, build: &Build) -> Option<Verdict> {
-    let [axial_n, shear_n, aside_n, torque_n_m, sideways_n_m, moment_n_m] = cut.forces();
-    let through = Length::from_m(build.pillar.depth.to_m().min(cut.section.breadth().to_m()));
-    let section = Rectangle::new(through, build.pillar.width).ok()?;
-    let faces = Faces { section, across_the_grain: true };
-    let cut: Bar = [-shear_n.abs(), axial_n, aside_n, sideways_n_m, torque_n_m, moment_n_m];
-    Some(joint(cut, faces, &build.neck.allowable))
 }

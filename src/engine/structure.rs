@@ -2,7 +2,8 @@
 //! strings, and the soundboard.
 //!
 //! In order, each using those before it: `section`, `duration`, `wood` with `plywood`, `column`, `strip`,
-//! `banded`, `space`, `plate`, `frame`, and `verdict`, which sets stresses against what may be allowed.
+//! `banded`, `space`, `plate`, `frame`, `verdict`, which sets stresses against what may be allowed, and `joint` by its
+//! sizes.
 //!
 //! These are the formulas of beams and columns on sound, dry, straight-grained wood. They see no knot, no
 //! drilled hole, no glue line and no shock, and so they compare designs; they do not prove that a frame is
@@ -12,9 +13,11 @@ pub mod banded;
 pub mod column;
 pub mod duration;
 pub mod frame;
+pub mod joint;
 pub mod plate;
 pub mod plywood;
 pub mod section;
+pub mod soundbox;
 pub mod space;
 pub mod strip;
 pub mod verdict;

@@ -4,11 +4,12 @@ use std::sync::Arc;
 
 use stringloft::design::document::{
     Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, FamilySpec,
-    ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, KindSpec, LayerSpec, LengthUnit, LimitsSpec,
-    MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind, MechanismSpec, ModulusSpec, NeckSpec,
-    OrderSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SpacingSpec, SparesSpec,
-    StandingSpec, StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec,
-    TolerancesSpec, Units, VersionSpec, WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
+    FastenerSpec, ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, JointSpec, JointsSpec, KindSpec,
+    LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind,
+    MechanismSpec, MetalSpec, ModulusSpec, NeckSpec, OrderSpec, PillarSpec, PitchSpec, SectionSpec,
+    ServiceSpec, SoundboxSpec, SpacingSpec, SparesSpec, StandingSpec, StockItem, StrengthSpec,
+    StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units, VersionSpec,
+    WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
 };
 use stringloft::design::library::embed;
 use stringloft::design::link::built_in_at;
@@ -237,6 +238,40 @@ fn shape() -> GeometrySpec {
             mechanism_mm: 2.5,
         },
         service: ServiceSpec::Covered,
+        joints: JointsSpec {
+            shoulder: JointSpec {
+                face_width_mm: 41.0,
+                face_height_mm: 82.0,
+                tenon_mm: 14.5,
+                tenon_depth_mm: 55.0,
+                fasteners: FastenerSpec::Dowels,
+                count: 4,
+                diameter_mm: 10.5,
+                depth_mm: 45.0,
+                apart_mm: 22.0,
+                across_mm: 24.0,
+                plate_mm: 2.5,
+                plate_width_mm: 26.0,
+                metal: MetalSpec::Brass,
+            },
+            head: JointSpec { fasteners: FastenerSpec::Bolts, ..JointSpec::default() },
+            foot: JointSpec { fasteners: FastenerSpec::Screws, ..JointSpec::default() },
+        },
+        soundbox: SoundboxSpec {
+            bass_depth_mm: 190.0,
+            treble_depth_mm: 88.0,
+            side_mm: 5.5,
+            side_wood: text("black-walnut"),
+            back_mm: 4.2,
+            back_wood: text("sitka-spruce"),
+            liner_width_mm: 14.0,
+            liner_height_mm: 15.0,
+            brace_gap_mm: 210.0,
+            holes: 4,
+            hole_length_mm: 120.0,
+            hole_width_mm: 52.0,
+            slotted: true,
+        },
     }
 }
 

@@ -7,16 +7,12 @@ use crate::design::document::Design;
 use crate::design::letters::small;
 use crate::design::resolve::resolve;
 use crate::engine::analysis::analyse;
-use crate::engine::bearing::{Cut, FrameBearing, Judged, Part, bear};
+use crate::engine::bearing::{Case, Cut, FrameBearing, Judged, Part, Stiff, bear};
 use crate::engine::geometry::{lay_out, loads};
-use crate::engine::structure::frame::Point;
+use crate::engine::structure::frame::{Point, Station};
 use crate::engine::structure::space::Cut as Forces;
-use crate::engine::structure::verdict::Verdict;
+use crate::engine::structure::verdict::{Verdict, pillar_bent};
 use crate::engine::units::Length;
-
-/// What joints and soundbox do, in the order of [`FrameBearing`]'s cuts of the neck.
-const JOINTS: [&str; 3] =
-    ["pillar only pushes", "no joint gives", "neither joints nor soundbox give"];
 
 const CUTS: &str = "part,joints,along_mm,x_mm,y_mm,z_mm,breadth_mm,depth_mm,axial_n,shear_in_plane_n,\
      shear_sideways_n,torque_n_m,bending_sideways_n_m,bending_in_plane_n_m,leading,stress_mpa,limit_mpa,\
@@ -26,7 +22,7 @@ const MOVES: &str =
     "\nplace,joints,right_mm,up_mm,to_the_strings_side_mm,turn_x_deg,turn_y_deg,turn_z_deg\n";
 
 /// Two tables: the forces and the leading stress at every cut of neck, pillar and soundbox and in the joints, with the
-/// shares of each part at the end; and how the top of the pillar moves, at once and with the mean modulus. Forces are
+/// shares of each part as a whole at the end; and how the top of the pillar moves, at once and with the mean modulus. Forces are
 /// those that the part beyond a cut gives, seen from the shoulder, the top of the pillar and the foot of the soundbox.
 ///
 /// # Errors
@@ -41,39 +37,58 @@ pub fn frame(design: &Design) -> Result<String, String> {
     let bearing = bear(&band, &loads, &analysis, shape, build);
     let frame = bearing.frame.map_err(|error| error.to_string())?;
     let mut csv = CUTS.to_owned();
-    // The frame that does not give at all comes first of the stiff ones, and last here.
-    let stiff = [&frame.stiff[1], &frame.stiff[0]];
-    let necks = [&frame.neck.cuts, &frame.neck.held, &frame.neck.solid];
-    for (joints, cuts) in JOINTS.into_iter().zip(necks) {
-        for Cut { station, verdict, .. } in cuts {
+    let (neck, pillar) = (&frame.neck, &build.pillar);
+    let sides = Some((pillar.depth, pillar.width));
+    let (top, foot) = (frame.head.at, band.pillar.0);
+    let low = band.board.0;
+    for case in CASES {
+        let joints = super::case(case);
+        for Cut { station, verdict, .. } in neck.of(case) {
             let section = station.section;
             let place = (station.s_m, station.at);
             let sides = Some((section.breadth(), section.depth()));
             row(&mut csv, ("neck", joints), place, sides, (&station.forces(), Some(verdict)));
         }
-    }
-    let sides = Some((build.pillar.depth, build.pillar.width));
-    let (top, foot) = (frame.head.at, band.pillar.0);
-    let judged = |end: usize| frame.pillar.judged.ends.get(end);
-    let push = [-frame.pillar.push.to_n(), 0.0, 0.0, 0.0, 0.0, 0.0];
-    row(&mut csv, ("pillar", JOINTS[0]), (0.0, top), sides, (&push, judged(0)));
-    // The verdicts of both ends of each stiff frame follow that of the push alone.
-    for (joints, (stiff, first)) in JOINTS[1..].iter().zip(stiff.into_iter().zip([3, 1])) {
-        let length = frame.pillar.length.to_m();
-        for (end, place) in [(0, (0.0, top)), (1, (length, foot))] {
-            let bears = (&stiff.pillar[end], judged(first + end));
-            row(&mut csv, ("pillar", joints), place, sides, bears);
+        let Some(stiff) = frame_of(&frame, case) else {
+            if case == Case::PillarPushes {
+                let push = [-frame.pillar.push.to_n(), 0.0, 0.0, 0.0, 0.0, 0.0];
+                let judged = frame.pillar.judged.ends.first();
+                row(&mut csv, ("pillar", joints), (0.0, top), sides, (&push, judged));
+            }
+            continue;
+        };
+        let stands = frame.pillar.stands(pillar);
+        for (end, place) in [(0, (0.0, top)), (1, (frame.pillar.length.to_m(), foot))] {
+            let cut = stiff.pillar[end];
+            let judged = stands.and_then(|stands| pillar_bent(cut, stands, &pillar.allowable));
+            row(&mut csv, ("pillar", joints), place, sides, (&cut, judged.as_ref()));
         }
-    }
-    let low = band.board.0;
-    for (at, cut) in &frame.stiff[1].soundbox {
-        let along = (at.x.to_m() - low.x.to_m()).hypot(at.y.to_m() - low.y.to_m());
-        row(&mut csv, ("soundbox", JOINTS[1]), (along, *at), None, (cut, None));
+        // The soundbox is judged if no joint gives, and then as the joints give.
+        let judged = frame
+            .soundbox
+            .as_ref()
+            .and_then(|soundbox| soundbox.cases.get(usize::from(case == Case::JointsGive)));
+        for (at, (place, cut)) in stiff.soundbox.iter().enumerate() {
+            let along = (place.x.to_m() - low.x.to_m()).hypot(place.y.to_m() - low.y.to_m());
+            let verdict = judged.and_then(|cuts| Some(&cuts.get(at)?.verdict));
+            row(&mut csv, ("soundbox", joints), (along, *place), None, (cut, verdict));
+        }
+        let ends = [
+            ("shoulder", frame.shoulder.at, stiff.neck.first().map(Station::forces)),
+            ("head", top, Some(stiff.pillar[0])),
+            ("foot", foot, Some(stiff.pillar[1])),
+        ];
+        for (name, at, cut) in ends {
+            if let Some(cut) = cut {
+                row(&mut csv, (name, joints), (0.0, at), None, (&cut, None));
+            }
+        }
     }
     shares(&mut csv, &frame);
     csv += MOVES;
-    for (joints, stiff) in JOINTS[1..].iter().zip(stiff) {
-        let _ = write!(csv, "top of the pillar,{joints}");
+    for case in CASES {
+        let Some(stiff) = frame_of(&frame, case) else { continue };
+        let _ = write!(csv, "top of the pillar,{}", super::case(case));
         for (number, moved) in stiff.top.iter().enumerate() {
             let shown = if number < 3 { 1e3 * moved } else { moved.to_degrees() };
             let _ = write!(csv, ",{shown:.4}");
@@ -81,6 +96,20 @@ pub fn frame(design: &Design) -> Result<String, String> {
         csv.push('\n');
     }
     Ok(csv)
+}
+
+/// In the order of the rows.
+const CASES: [Case; 4] =
+    [Case::PillarPushes, Case::JointsGive, Case::NoJointGives, Case::NothingGives];
+
+/// The frame in space of a case.
+const fn frame_of(frame: &FrameBearing, case: Case) -> Option<&Stiff> {
+    match case {
+        Case::PillarPushes => None,
+        Case::JointsGive => frame.sprung.as_ref(),
+        Case::NoJointGives => Some(&frame.stiff[1]),
+        Case::NothingGives => Some(&frame.stiff[0]),
+    }
 }
 
 type Sides = Option<(Length, Length)>;
@@ -121,7 +150,8 @@ fn shares(csv: &mut String, frame: &FrameBearing) {
         let (at, judged): (_, Option<&Judged>) = match part {
             Part::Shoulder => (Some(frame.shoulder.at), Some(&frame.shoulder.judged)),
             Part::Head => (Some(frame.head.at), Some(&frame.head.judged)),
-            Part::Neck | Part::Pillar => (None, None),
+            Part::Foot => (Some(frame.foot.at), Some(&frame.foot.judged)),
+            Part::Neck | Part::Pillar | Part::Soundbox => (None, None),
         };
         let place = at.map_or_else(
             || ",,,,".to_owned(),

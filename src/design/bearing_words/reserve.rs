@@ -15,7 +15,13 @@ const LEAST_USED: f64 = 0.3;
 pub(super) fn margin(build: &Build, part: Part, leads: &Use) -> Option<Margin> {
     let allowable = match part {
         Part::Pillar => &build.pillar.allowable,
+        Part::Foot => &build.pillar_wood.allowable,
         Part::Neck | Part::Shoulder | Part::Head => &build.neck.allowable,
+        Part::Soundbox => {
+            let parts = build.soundbox.as_ref()?;
+            let of_back = matches!(leads.aspect, Aspect::BackBent | Aspect::BackSheared);
+            if of_back { &parts.back.1.allowable } else { &parts.side.1.allowable }
+        }
     };
     of_aspect(&allowable.margins, leads.aspect)
 }
@@ -23,11 +29,19 @@ pub(super) fn margin(build: &Build, part: Part, leads: &Use) -> Option<Margin> {
 const fn of_aspect(margins: &Margins, aspect: Aspect) -> Option<Margin> {
     match aspect {
         Aspect::BendingAndPush | Aspect::BendingAndPull | Aspect::Opening => margins.bending,
-        Aspect::ShearAndTwist | Aspect::Sliding => margins.shear,
+        Aspect::SidesBent | Aspect::BackBent => margins.bending,
+        Aspect::ShearAndTwist | Aspect::Sliding | Aspect::SidesSheared | Aspect::BackSheared => {
+            margins.shear
+        }
         Aspect::AcrossTheCurve => margins.tension_across,
-        Aspect::Buckling => margins.buckling,
+        Aspect::Buckling | Aspect::Bowing => margins.buckling,
         Aspect::BesideTheMiddle | Aspect::PressedAlong => margins.compression_along,
-        Aspect::PressedAcross => None,
+        // What leads in these is not the strength of the wood alone, or that of another wood.
+        Aspect::PressedAcross
+        | Aspect::OpeningOn(_)
+        | Aspect::SlidingOn(_)
+        | Aspect::Splitting
+        | Aspect::BoardPulled => None,
     }
 }
 

@@ -1,12 +1,12 @@
 //! The state of the frame: the one verdict that header, findings, loads and papers tell. It names the part that leads
 //! and how sure that is, and says what is not judged.
 
-use super::{Standing, board_name, part_name, percents, unjudged};
+use super::{Standing, aspect, board_name, part_name, percents, unjudged};
 use crate::design::letters::{capital, small};
 use crate::engine::bearing::{Bearing, Part};
 
 /// What no figure here looks at.
-const NEVER_JUDGED: &str = "soundbox, bars, the board's tension across its grain, its glue lines, its creep and the pull along it";
+const NEVER_JUDGED: &str = "bars and glue lines of the board, its creep and the pull along it";
 
 /// What 100 % is. For sawn wood with a coefficient of variation of 16 % the factors are `1 − 1.645 · 0.16` for the
 /// weakest of twenty pieces, 0.6 for a lasting load and 1.3 for safety: `0.74 · 0.6/1.3 = 0.34`.
@@ -70,13 +70,27 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
         if frame.used(Part::Neck).is_some() && unjudged(&frame.neck.cuts).is_some() {
             all.push("tension across the grain of the neck".to_owned());
         }
-        for (part, judged) in
-            [(Part::Shoulder, &frame.shoulder.judged), (Part::Head, &frame.head.judged)]
-        {
+        let joints = [
+            (Part::Shoulder, &frame.shoulder.judged),
+            (Part::Head, &frame.head.judged),
+            (Part::Foot, &frame.foot.judged),
+        ];
+        for (part, judged) in joints {
             if frame.used(part).is_some() && judged.opening().is_some() {
                 all.push(format!("opening of the {}", small(part_name(part))));
             }
         }
+    }
+    let soundbox = bearing.frame.as_ref().ok().and_then(|frame| frame.soundbox.as_ref());
+    if let Some(soundbox) = soundbox {
+        for used in soundbox.unjudged() {
+            let name = aspect(used.aspect).to_owned();
+            if !all.contains(&name) {
+                all.push(name);
+            }
+        }
+    } else if bearing.frame.is_ok() {
+        all.push("tension of the board across its grain".to_owned());
     }
     if bearing.board_worst().is_some_and(|(_, cut)| cut.has_rib && cut.rib_limit.is_none()) {
         all.push("string rib".to_owned());

@@ -122,6 +122,8 @@ fn no_words_are_left_out() {
     shape.neck.sections = vec![SectionSpec::default()];
     (shape.neck.wood, shape.pillar.wood, shape.board.wood) = (text(), text(), text());
     shape.board.rib_wood = text();
+    shape.joints.head.count = 2;
+    shape.soundbox.slotted = true;
     all.targets.wound_from = text();
     all.targets.points_n = vec![(60.0, 90.0)];
     all.targets.zones = vec![ZoneSpec { thinnest: text(), ..ZoneSpec::default() }];

@@ -6,6 +6,7 @@
 use serde::Serialize;
 use serde_json::Value;
 
+use super::making::{JointsSpec, SoundboxSpec};
 use crate::design::reading::{Json, Wrong, fields, held, tagged, words};
 use crate::design::writing::give_tagged;
 pub use crate::engine::geometry::MOST_NODES;
@@ -41,6 +42,12 @@ pub struct GeometrySpec {
     pub drills: DrillsSpec,
     /// How damp the wood gets, on which its creep depends.
     pub service: ServiceSpec,
+    /// What holds the joints.
+    #[serde(skip_serializing_if = "JointsSpec::is_none")]
+    pub joints: JointsSpec,
+    /// The soundbox.
+    #[serde(skip_serializing_if = "SoundboxSpec::is_none")]
+    pub soundbox: SoundboxSpec,
 }
 
 fields!(GeometrySpec {
@@ -57,6 +64,8 @@ fields!(GeometrySpec {
     board,
     drills,
     service,
+    joints unless joints.is_none(),
+    soundbox unless soundbox.is_none(),
 });
 
 /// The most sections of its own that a neck may have.
@@ -287,6 +296,8 @@ impl Default for GeometrySpec {
             board: BoardSpec::default(),
             drills: DrillsSpec::default(),
             service: ServiceSpec::default(),
+            joints: JointsSpec::default(),
+            soundbox: SoundboxSpec::default(),
         }
     }
 }

@@ -231,8 +231,15 @@ pub fn tidy(design: &mut Design) {
     targets::tidy_targets(&mut design.targets);
     let shape = &mut design.geometry;
     let board = &mut shape.board;
-    for wood in [&mut shape.neck.wood, &mut shape.pillar.wood, &mut board.wood, &mut board.rib_wood]
-    {
+    let soundbox = &mut shape.soundbox;
+    for wood in [
+        &mut shape.neck.wood,
+        &mut shape.pillar.wood,
+        &mut board.wood,
+        &mut board.rib_wood,
+        &mut soundbox.side_wood,
+        &mut soundbox.back_wood,
+    ] {
         tidy_text(wood, false);
     }
     for string in &mut design.strings {

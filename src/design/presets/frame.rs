@@ -60,7 +60,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
                 geometry.neck.above_pins_mm += 2.0;
                 geometry.strings_from_neck_mm = 0.5 * geometry.neck.thickness_mm + 10.0;
             }
-            Some(Part::Pillar | Part::Head) => {
+            Some(Part::Pillar | Part::Head | Part::Foot | Part::Soundbox) => {
                 geometry.pillar.width_mm += 2.0;
                 geometry.pillar.depth_mm += 2.0;
             }

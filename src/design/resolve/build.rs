@@ -1,16 +1,24 @@
 //! What neck, pillar and board are made of, as the engine takes it.
 
-use crate::design::document::{Design, GeometrySpec, PLYWOOD, SectionSpec, ServiceSpec};
+use crate::design::document::{
+    Design, FastenerSpec, GeometrySpec, JointSpec, MetalSpec, PLYWOOD, SectionSpec, ServiceSpec,
+};
 use crate::design::settings::{SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS, Setting};
 use crate::design::typed::cut;
-use crate::engine::bearing::{BoardParts, Build, NeckParts, PillarParts};
+use crate::engine::bearing::{BoardParts, BoxParts, Build, JointParts, NeckParts, PillarParts};
 use crate::engine::structure::duration::{
     LoadTime, Service, Timber, creep_ratio, material_divisor, permanent_ratio,
 };
+use crate::engine::structure::joint::{Fastener, Fasteners, JointWood, Plates};
 use crate::engine::structure::plate::Rib;
 use crate::engine::structure::plywood::{Panel, Way, check_birch};
-use crate::engine::structure::wood::{KEYS, Margins, POISSON, Wood, woods};
+use crate::engine::structure::section::Rectangle;
+use crate::engine::structure::soundbox::Wall;
+use crate::engine::structure::wood::{Allowable, KEYS, Margins, POISSON, Wood, WoodKind, woods};
 use crate::engine::units::{Length, Stress};
+
+/// Plies of the thinnest plywood; that of the soundbox has as many as its thickness asks for.
+const FEWEST_PLIES: u32 = 3;
 
 /// What a part is made of.
 enum Made {
@@ -27,6 +35,8 @@ pub(super) fn wrong(given: &GeometrySpec, errors: &mut Vec<String>) {
         ("pillar", &given.pillar.wood, None),
         ("board", &given.board.wood, Some(given.board.plies)),
         ("string rib", &given.board.rib_wood, None),
+        ("sides", &given.soundbox.side_wood, Some(FEWEST_PLIES)),
+        ("back", &given.soundbox.back_wood, Some(FEWEST_PLIES)),
     ];
     for (part, key, plies) in parts {
         if let (PLYWOOD, Some(plies)) = (key.as_str(), plies) {
@@ -77,7 +87,136 @@ pub(super) fn build(design: &Design) -> Build {
     };
     let parts = |spec: &GeometrySpec| (spec.neck.clone(), spec.pillar.clone(), spec.board.clone());
     let is_given = parts(given) != parts(&usual);
-    Build { neck, pillar, board: board(design, &usual, (widths, thicknesses)), is_given }
+    let joints = given.joints.all().map(joint);
+    let (neck_wood, pillar_wood) =
+        (joint_wood(&given.neck.wood, given.neck.plies), joint_wood(&given.pillar.wood, 0));
+    let board = board(design, &usual, (widths, thicknesses));
+    let soundbox = soundbox(given, &board);
+    Build { neck, pillar, board, joints, neck_wood, pillar_wood, soundbox, is_given }
+}
+
+fn size(mm: f64) -> Option<Length> {
+    (mm > 0.0 && mm.is_finite()).then(|| Length::from_mm(mm))
+}
+
+/// What holds a joint. What lacks a size is left out, and so not judged.
+fn joint(spec: &JointSpec) -> JointParts {
+    let face = size(spec.face_width_mm).zip(size(spec.face_height_mm));
+    let kind = match spec.fasteners {
+        FastenerSpec::None => None,
+        FastenerSpec::Dowels => Some(Fastener::Dowels),
+        FastenerSpec::Bolts => Some(Fastener::Bolts),
+        FastenerSpec::Screws => Some(Fastener::Screws),
+    };
+    let sizes = size(spec.diameter_mm).zip(size(spec.depth_mm)).filter(|_| spec.count > 0);
+    let fasteners = kind.zip(sizes).map(|(kind, (diameter, depth))| Fasteners {
+        kind,
+        count: count(spec.count),
+        diameter,
+        depth,
+        apart: Length::from_mm(spec.apart_mm.max(0.0)),
+        across: Length::from_mm(spec.across_mm.max(0.0)),
+    });
+    let plates = size(spec.plate_mm).zip(size(spec.plate_width_mm));
+    JointParts {
+        face: face.and_then(|(width, height)| Rectangle::new(width, height).ok()),
+        tenon: size(spec.tenon_mm).zip(size(spec.tenon_depth_mm)),
+        fasteners,
+        plates: plates.map(|(thickness, width)| Plates {
+            thickness,
+            width,
+            allowable: allowable_metal(spec.metal),
+        }),
+    }
+}
+
+/// What a plate may bear for good: its yield over 1.5. Steel S235 and hard brass of 150 MPa; both from memory.
+const fn allowable_metal(metal: MetalSpec) -> Stress {
+    match metal {
+        MetalSpec::Steel => Stress::from_mpa(235.0 / 1.5),
+        MetalSpec::Brass => Stress::from_mpa(150.0 / 1.5),
+    }
+}
+
+/// Shear between the plies of birch plywood, characteristic, in MPa. Source: *Handbook of Finnish Plywood* (from memory;
+/// the least of its sizes).
+const BETWEEN_PLIES_MPA: f64 = 1.78;
+
+/// A wood as joints ask for it.
+fn joint_wood(key: &str, plies: u32) -> JointWood {
+    match made(key, Some(plies)) {
+        Some(Made::Solid(wood)) => {
+            let allowable = wood.allowable(LoadTime::Permanent);
+            JointWood {
+                allowable,
+                density: wood.density.as_ref().map(|sourced| sourced.value),
+                is_softwood: wood.kind == WoodKind::Softwood,
+                rolling: JointWood::rolling(&allowable),
+            }
+        }
+        Some(Made::Plywood(panel)) => {
+            let factor = permanent_ratio().value / material_divisor(Timber::Plywood).value;
+            JointWood {
+                allowable: panel.allowable_edgewise(Way::Along),
+                density: panel.density.as_ref().map(|sourced| sourced.value),
+                is_softwood: false,
+                rolling: Some(Stress::from_mpa(factor * BETWEEN_PLIES_MPA)),
+            }
+        }
+        None => JointWood::default(),
+    }
+}
+
+/// The soundbox; `None` while depth, sides or back have no size.
+fn soundbox(given: &GeometrySpec, board: &BoardParts) -> Option<BoxParts> {
+    let spec = &given.soundbox;
+    let depth = size(spec.bass_depth_mm).zip(size(spec.treble_depth_mm))?;
+    let (side, back) = (size(spec.side_mm)?, size(spec.back_mm)?);
+    // Along the soundbox the board's grain runs across.
+    let (along, shear, _) = board.along.unwrap_or_default();
+    let board_wall = Wall {
+        allowable: joint_wood(&given.board.wood, given.board.plies).allowable,
+        along,
+        across: board.modulus.unwrap_or_default(),
+        shear,
+    };
+    let plain = |mm: f64| Length::from_mm(mm.max(0.0));
+    Some(BoxParts {
+        depth,
+        board: board_wall,
+        side: (side, wall(&spec.side_wood, side)?),
+        back: (back, wall(&spec.back_wood, back)?),
+        liner: (plain(spec.liner_width_mm), plain(spec.liner_height_mm)),
+        braces: size(spec.brace_gap_mm),
+        holes: (count(spec.holes), plain(spec.hole_length_mm), plain(spec.hole_width_mm)),
+        is_slotted: spec.slotted,
+    })
+}
+
+/// A wall of the soundbox, whose grain runs along it and whose rings lie flat. Plywood has the plies that its thickness
+/// asks for.
+fn wall(key: &str, thickness: Length) -> Option<Wall> {
+    let pairs = (0.5 * (thickness.to_mm() + 0.6) / 1.4 - 0.5).round().clamp(1.0, 50.0);
+    let mut plies = FEWEST_PLIES;
+    while f64::from(plies) < 2.0 * pairs + 1.0 {
+        plies += 2;
+    }
+    match made(key, Some(plies))? {
+        Made::Solid(wood) => {
+            let modulus = wood.modulus_along()?;
+            let ratios = wood.ratios.as_ref()?.value;
+            let of = |ratio: f64| Stress::from_pa(ratio * modulus.to_pa());
+            let shear = of(ratios.shear_tangential.unwrap_or(ratios.shear_radial));
+            let allowable: Allowable = wood.allowable(LoadTime::Permanent);
+            Some(Wall { allowable, along: modulus, across: of(ratios.tangential), shear })
+        }
+        Made::Plywood(panel) => Some(Wall {
+            allowable: panel.allowable_edgewise(Way::Along),
+            along: panel.edgewise(Way::Along).modulus,
+            across: panel.edgewise(Way::Across).modulus,
+            shear: panel.shear_modulus.as_ref()?.value,
+        }),
+    }
 }
 
 fn neck(

@@ -1,7 +1,8 @@
 //! The neck of a design: its middle line with its sections and curves, and how far each cut is used up.
 
-use super::space::{Base, Stiff, gives, stiff};
-use super::{BearingError, Build};
+use super::joints::Joints;
+use super::space::{Base, Frames, Stiff, gives, stiff};
+use super::{BearingError, BoxBearing, Build};
 use crate::engine::geometry::Band;
 use crate::engine::order;
 use crate::engine::structure::frame::{
@@ -54,32 +55,54 @@ pub struct NeckBearing {
     pub held: Vec<Cut>,
     /// The same cuts if neither joints nor soundbox give.
     pub solid: Vec<Cut>,
+    /// The same cuts if the joints give as their sizes say; none where these do not say it.
+    pub sprung: Vec<Cut>,
     /// Length of the middle line.
     pub length: Length,
-    /// The greatest twist against the shoulder if no joint gives, and if the pillar only pushes; `None` where no modulus
-    /// is known.
+    /// The greatest twist against the shoulder if no joint gives, and if the joints give as their sizes say, or if the
+    /// pillar only pushes; `None` where no modulus is known.
     pub twist_rad: Option<(f64, f64)>,
-    /// The places of the cuts that are used up farthest, in all three.
-    worst: [Option<usize>; 3],
+    /// Those that count, with the place of the cut that is used up farthest.
+    counts: Vec<(Case, Option<usize>)>,
+}
+
+/// What joints and soundbox do.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Case {
+    /// The pillar only pushes, and the shoulder turns freely. Counts where the stiffness of joints is not known.
+    PillarPushes,
+    /// The joints give twice as much as their sizes say.
+    JointsGive,
+    /// No joint gives.
+    NoJointGives,
+    /// Neither joints nor soundbox give. Counts where the sizes of the soundbox are not known.
+    NothingGives,
 }
 
 impl NeckBearing {
-    /// The cut that is used up farthest: if the pillar only pushes, if no joint gives, and if the soundbox does not
-    /// either. `None` where no limit is known.
-    pub fn worst_cuts(&self) -> [Option<&Cut>; 3] {
-        let [alone, held, solid] = self.worst;
-        [
-            alone.and_then(|place| self.cuts.get(place)),
-            held.and_then(|place| self.held.get(place)),
-            solid.and_then(|place| self.solid.get(place)),
-        ]
+    /// The cuts of a case.
+    pub fn of(&self, case: Case) -> &[Cut] {
+        match case {
+            Case::PillarPushes => &self.cuts,
+            Case::JointsGive => &self.sprung,
+            Case::NoJointGives => &self.held,
+            Case::NothingGives => &self.solid,
+        }
     }
 
-    /// Which of the three use the neck up least and most, and how far. `None` where no limit is known.
-    pub fn range(&self) -> Option<[(usize, f64); 2]> {
-        let mut range: Option<[(usize, f64); 2]> = None;
-        for (end, cut) in self.worst_cuts().into_iter().enumerate() {
-            let used = (end, used_ratio(cut?)?);
+    /// The cases that count, with the cut of each that is used up farthest; `None` where no limit is known.
+    pub fn worst_cuts(&self) -> impl Iterator<Item = (Case, Option<&Cut>)> {
+        self.counts.iter().map(|(case, place)| {
+            let cut = place.and_then(|place| self.of(*case).get(place));
+            (*case, cut)
+        })
+    }
+
+    /// Which of the cases that count use the neck up least and most, and how far. `None` where no limit is known.
+    pub fn range(&self) -> Option<[(Case, f64); 2]> {
+        let mut range: Option<[(Case, f64); 2]> = None;
+        for (case, cut) in self.worst_cuts() {
+            let used = (case, used_ratio(cut?)?);
             let [mut least, mut most] = range.unwrap_or([used; 2]);
             if used.1 < least.1 {
                 least = used;
@@ -94,7 +117,8 @@ impl NeckBearing {
 
     /// The cut that is used up farthest, whatever the joints do; `None` where no limit is known.
     pub fn worst(&self) -> Option<&Cut> {
-        self.worst_cuts()[self.range()?[1].0]
+        let most = self.range()?[1].0;
+        self.worst_cuts().find_map(|(case, cut)| cut.filter(|_| case == most))
     }
 
     /// The greatest of a figure by its size, with its sign, if the pillar only pushes.
@@ -125,15 +149,18 @@ pub(super) struct Prepared {
     alone: Neck,
     supports: Supports,
     base: Base,
+    joints: Joints,
     /// Along the middle line, and the curvature there in 1/m, to the left above 0.
     bends: Vec<(f64, f64)>,
 }
 
-/// What the neck bears on pins, and what the whole frame bears whose joints do not give.
+/// What the neck bears on pins, and what the whole frame bears whose joints do not give, or as their sizes say.
 pub(super) struct Solved {
     pub(super) neck: NeckBearing,
     pub(super) reactions: Reactions,
     pub(super) stiff: [Stiff; 2],
+    pub(super) sprung: Option<Stiff>,
+    pub(super) soundbox: Option<BoxBearing>,
 }
 
 impl Prepared {
@@ -147,34 +174,59 @@ impl Prepared {
             .map(|(s_m, point)| (*s_m, line.curvature(*s_m, 0.5 * point.section.depth().to_m())));
         let bends = bends.collect();
         let axis: Vec<AxisPoint> = axis.into_iter().map(|(_, point)| point).collect();
+        let ends = axis.first().zip(axis.last()).ok_or(BearingError::NoNeck)?;
+        let joints = Joints::new(build, (ends.0.section, ends.1.section));
         let alone = Neck::new(axis, supports, HeldAgainstTwist::Shoulder)?;
-        Ok(Self { alone, supports, base: Base::new(band, &build.board), bends })
+        Ok(Self { alone, supports, base: Base::new(band, build), joints, bends })
     }
 
     pub(super) const fn supports(&self) -> Supports {
         self.supports
     }
 
+    pub(super) const fn joints(&self) -> &Joints {
+        &self.joints
+    }
+
     pub(super) fn bear(&self, pulls: &[Pull], build: &Build) -> Result<Solved, BearingError> {
         let parts = &build.neck;
         let alone = self.alone.loads(pulls)?;
         let (feet, foot) = (self.alone.feet(pulls), self.supports.pillar_foot);
-        let stiff = stiff(&self.base, &alone, &feet, foot, build)
-            .ok_or(FrameError::NotANumber { what: "frame" })?;
+        let springs = self.joints.springs();
+        let Frames { stiff, sprung, board_left } =
+            stiff(&self.base, &alone, &feet, (foot, springs), build)
+                .ok_or(FrameError::NotANumber { what: "frame" })?;
         let cuts = self.cuts(&alone.stations, parts)?;
         let solid = self.cuts(&stiff[0].neck, parts)?;
         let held = self.cuts(&stiff[1].neck, parts)?;
+        let given = sprung.as_ref().map_or(&[][..], |sprung| &sprung.neck);
+        let sprung_cuts = self.cuts(given, parts)?;
         let twist = |stations: &[Station]| greatest_twist_rad(stations, parts.torsion_modulus?);
         let length_m = cuts.last().map_or(0.0, |cut| cut.station.s_m);
+        let free = sprung.as_ref().map_or(&*alone.stations, |sprung| &*sprung.neck);
+        let mut counts = vec![if sprung.is_some() {
+            (Case::JointsGive, worst(&sprung_cuts))
+        } else {
+            (Case::PillarPushes, worst(&cuts))
+        }];
+        counts.push((Case::NoJointGives, worst(&held)));
+        if build.soundbox.is_none() {
+            counts.push((Case::NothingGives, worst(&solid)));
+        }
+        let soundbox = build.soundbox.is_some().then(|| {
+            let cases: Vec<&Stiff> = std::iter::once(&stiff[1]).chain(&sprung).collect();
+            BoxBearing::new(&cases, &self.base.sections(), board_left)
+        });
         let neck = NeckBearing {
             length: Length::from_m(length_m),
-            twist_rad: twist(&stiff[1].neck).zip(twist(&alone.stations)),
-            worst: [worst(&cuts), worst(&held), worst(&solid)],
+            twist_rad: twist(&stiff[1].neck).zip(twist(free)),
+            counts,
             cuts,
             held,
             solid,
+            sprung: sprung_cuts,
         };
-        Ok(Solved { neck, reactions: alone.reactions, stiff })
+        Ok(Solved { neck, reactions: alone.reactions, stiff, sprung, soundbox })
     }
 
     /// How much nearer the ends of each string come for each newton on another: [`gives`].

@@ -1,16 +1,16 @@
-//! The harp as one frame in space with joints that do not give: neck, pillar and soundbox under the strings.
+//! The harp as one frame in space, with joints that do not give or give as their sizes say: neck, pillar and soundbox under the strings.
 //!
-//! The neck goes along its middle line, the strings hang beside it, the pillar is one bar from the neck to the foot. Of
-//! the soundbox no sizes are known: at one end it does not give at all, at the other it is a tube of usual proportions
-//! from the foot to the shoulder, on which the strings pull as they do on the neck.
+//! The neck goes along its middle line, the strings hang beside it, the pillar is one bar from the neck to the foot. The
+//! soundbox is a tube from the foot to the shoulder, on which the strings pull as they do on the neck. Where its sizes are
+//! not known, it does not give at all at one end of the estimate, and has usual proportions at the other.
 
-use super::board::BoardParts;
 use super::{Build, neck::NeckParts};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::{NeckLoads, Point, Pull, Station};
 use crate::engine::structure::section::Rectangle;
+use crate::engine::structure::soundbox::Section;
 use crate::engine::structure::space::{
-    Cut, Frame, Held, Piece, Stiffness, Vector, all_of, at_arm, cross, way,
+    Cut, Frame, Held, Piece, Six, Stiffness, Vector, all_of, at_arm, cross, dot, way,
 };
 use crate::engine::units::{Length, Stress};
 
@@ -28,6 +28,10 @@ const BOX_SHEAR_PA: f64 = 0.6e9;
 const SHEAR_OVER_MODULUS: f64 = 1.0 / 16.0;
 /// Modulus where none is known; only how the parts compare counts. Common practice, no source.
 const USUAL_MODULUS: Stress = Stress::from_gpa(12.0);
+
+/// How stiff joints are at the one end of the estimate, over what their sizes say; at the other they do not give. A choice
+/// of this program: EN 1995-1-1 takes two thirds where a joint is loaded hard (from memory).
+const SOFTER: f64 = 0.5;
 
 /// A joint that hardly gives, in N/m and N·m.
 const FAST: f64 = 1e11;
@@ -47,7 +51,6 @@ pub struct Stiff {
 }
 
 /// Where the soundbox stands.
-#[derive(Clone, Copy)]
 pub(super) struct Base {
     /// Its lower and its upper end, on the line of the board.
     ends: [Vector; 2],
@@ -55,6 +58,8 @@ pub(super) struct Base {
     strings_m: (f64, f64),
     /// Width of the board at both.
     width_m: (f64, f64),
+    /// The sections of its bars, where its sizes are known.
+    sections: [Option<Section>; BOX_BARS],
 }
 
 fn vector(at: Point) -> Vector {
@@ -66,14 +71,35 @@ fn distance(from: Vector, to: Vector) -> f64 {
 }
 
 impl Base {
-    pub(super) fn new(band: &Band, board: &BoardParts) -> Self {
+    pub(super) fn new(band: &Band, build: &Build) -> Self {
         let ends = [vector(band.board.0), vector(band.board.1)];
         let hole = |at: Option<&crate::engine::geometry::Hole>| {
             at.map_or(0.0, |hole| distance(ends[0], vector(hole.board)))
         };
         let (low, high) = (hole(band.holes.last()), hole(band.holes.first()));
+        let board = &build.board;
         let width_m = (board.width.0.to_m(), board.width.1.to_m());
-        Self { ends, strings_m: (low, high - low), width_m }
+        let mut base = Self {
+            ends,
+            strings_m: (low, high - low),
+            width_m,
+            sections: [const { None }; BOX_BARS],
+        };
+        if let Some(parts) = &build.soundbox {
+            let thickness_m = (board.thickness.0.to_m(), board.thickness.1.to_m());
+            let length_m = distance(ends[0], ends[1]);
+            base.sections = std::array::from_fn(|at| {
+                let up = base.up((at as f64 + 0.5) / BOX_BARS as f64);
+                let even = |(low, high): (f64, f64)| low + up * (high - low);
+                Some(parts.section(up, (even(width_m), even(thickness_m)), length_m))
+            });
+        }
+        base
+    }
+
+    /// The sections in the middle of its bars, where its sizes are known.
+    pub(super) fn sections(&self) -> Vec<Section> {
+        self.sections.iter().flatten().copied().collect()
     }
 
     fn at(&self, share: f64) -> Vector {
@@ -81,11 +107,20 @@ impl Base {
         [0, 1, 2].map(|i| self.ends[0][i] + share * whole[i])
     }
 
-    /// Depth and stiffness of the box at a share of the way up.
-    fn tube(&self, share: f64) -> (f64, Stiffness) {
+    /// How far up the strings a share of the way is: 0 at the lowest, 1 at the highest.
+    fn up(&self, share: f64) -> f64 {
         let from_low = share * distance(self.ends[0], self.ends[1]) - self.strings_m.0;
         let up = if self.strings_m.1 > 0.0 { from_low / self.strings_m.1 } else { 0.0 };
-        let b = self.width_m.0 + up.clamp(0.0, 1.0) * (self.width_m.1 - self.width_m.0);
+        up.clamp(0.0, 1.0)
+    }
+
+    /// Where the axis of a bar of the box lies behind the board, and how stiff it is.
+    fn tube(&self, bar: usize) -> (f64, Stiffness) {
+        if let Some(section) = &self.sections[bar] {
+            return (section.axis().to_m(), section.stiffness());
+        }
+        let up = self.up((bar as f64 + 0.5) / BOX_BARS as f64);
+        let b = self.width_m.0 + up * (self.width_m.1 - self.width_m.0);
         let (h, t) = (BOX_DEPTH * b, BOX_WALL * b);
         let bends = |b: f64, h: f64| 0.5 * b * t * h * h + t * h * h * h / 6.0;
         let stiff = Stiffness {
@@ -95,7 +130,7 @@ impl Base {
             bending: [BOX_MODULUS_PA * bends(b, h), BOX_MODULUS_PA * bends(h, b)],
             shear: [BOX_SHEAR_PA * 2.0 * h * t, BOX_SHEAR_PA * 2.0 * b * t],
         };
-        (h, stiff)
+        (0.5 * h, stiff)
     }
 }
 
@@ -120,6 +155,47 @@ fn put(forces: &mut [f64], node: usize, force: [f64; 6]) {
 /// Pulls with how far along the neck they meet it, in metres.
 pub(super) type Feet = [(f64, Pull)];
 
+/// What frames in space bear.
+pub(super) struct Frames {
+    /// With joints that do not give: with a soundbox that does not give either, and with one of its sizes or a usual one.
+    pub(super) stiff: [Stiff; 2],
+    /// With joints that give.
+    pub(super) sprung: Option<Stiff>,
+    /// Whether the board lies to the left of the soundbox's axis on the way up.
+    pub(super) board_left: bool,
+}
+
+/// What the joints do.
+#[derive(Clone, Copy)]
+enum Joined<'a> {
+    /// They do not give.
+    Firmly,
+    /// They give: shoulder, head and foot.
+    Springs(&'a [Six; 3]),
+    /// The pillar only pushes.
+    Pushed,
+}
+
+/// Where its parts are: a joint that gives lies between two nodes, one that does not is one.
+struct Nodes {
+    /// First of the neck.
+    neck: usize,
+    /// Last of the neck.
+    top: usize,
+    /// At the top of the pillar, at its foot, and what that stands on.
+    pillar: [usize; 2],
+    ground: usize,
+}
+
+impl Nodes {
+    const fn new(neck_bars: usize, gives: bool) -> Self {
+        let gap = if gives { 1 } else { 0 };
+        let neck = BOX_BARS + gap;
+        let top = neck + neck_bars;
+        Self { neck, top, pillar: [top + gap, top + gap + 1], ground: top + 2 * gap + 1 }
+    }
+}
+
 /// The harp as bars, before it is held.
 ///
 /// The nodes go round the frame: from the foot up the soundbox, along the neck, and down the pillar to the foot, which
@@ -128,10 +204,10 @@ struct Ring<'a> {
     base: &'a Base,
     /// The cuts of a neck on pins, two for each bar.
     cuts: &'a [Station],
+    nodes: Nodes,
+    /// Of the soundbox, of the neck, of the pillar, then joints that give.
     pieces: Vec<Piece>,
     frame: Frame,
-    /// The node at the top of the pillar.
-    top: usize,
 }
 
 impl<'a> Ring<'a> {
@@ -139,26 +215,34 @@ impl<'a> Ring<'a> {
     fn new(
         base: &'a Base,
         cuts: &'a [Station],
-        foot: Point,
+        (foot, offset): (Point, Length),
         build: &Build,
-        offset: Length,
-        only_pushes: bool,
+        joined: Joined<'_>,
     ) -> Option<Self> {
         let (first, last) = (cuts.first()?, cuts.last()?);
-        let top = BOX_BARS + cuts.len() / 2;
-        let mut pieces = soundbox(base, vector(first.at), vector(last.at), offset.to_m())?;
-        pieces.extend(neck(cuts, &build.neck)?);
+        let nodes = Nodes::new(cuts.len() / 2, matches!(joined, Joined::Springs(_)));
+        let behind = base.behind(vector(last.at));
+        let mut pieces = soundbox(base, vector(first.at), offset.to_m(), behind)?;
+        pieces.extend(neck(cuts, nodes.neck, &build.neck)?);
         let ends = [vector(last.at), vector(foot)];
         let section = Rectangle::new(build.pillar.depth, build.pillar.width).ok()?;
         let wood = &build.pillar;
         let mut bar = stiffness(section, wood.allowable.modulus, wood.torsion_modulus);
-        if only_pushes {
+        if matches!(joined, Joined::Pushed) {
             bar = Stiffness { bending: [0.0; 2], torsion: 0.0, ..bar };
         }
-        pieces.push(Piece::bar([top, top + 1], ends, [[0.0; 3]; 2], ASIDE, bar)?);
-        let mut frame = Frame::new(top + 2, 1);
+        let pillar = Piece::bar(nodes.pillar, ends, [[0.0; 3]; 2], ASIDE, bar)?;
+        let (along, down) = (pieces.get(BOX_BARS)?.axes(), pillar.axes());
+        pieces.push(pillar);
+        if let Joined::Springs(springs) = joined {
+            let places = [(BOX_BARS, along), (nodes.top, down), (nodes.pillar[1], down)];
+            for ((from, axes), stiff) in places.into_iter().zip(springs) {
+                pieces.push(Piece::joint([from, from + 1], [[0.0; 3]; 2], axes, *stiff));
+            }
+        }
+        let mut frame = Frame::new(nodes.ground + 1, 1);
         pieces.iter().for_each(|piece| frame.add(piece));
-        Some(Self { base, cuts, pieces, frame, top })
+        Some(Self { base, cuts, nodes, pieces, frame })
     }
 
     /// Adds the pull of a string to the forces: on the neck, and on the soundbox.
@@ -171,7 +255,7 @@ impl<'a> Ring<'a> {
         let bar = cuts.chunks_exact(2).position(|bar| bar[0].s_m >= s_m).unwrap_or(bars);
         let place = cuts.get(2 * bar).or(cuts.last()).map_or(at, |cut| vector(cut.at));
         let arm = way(place, at);
-        put(forces, BOX_BARS + bar, at_arm(force, [arm[0], arm[1], offset]));
+        put(forces, self.nodes.neck + bar, at_arm(force, [arm[0], arm[1], offset]));
         // And on the soundbox, where the string meets the line of the board, at the nearest node.
         let whole = way(base.ends[0], base.ends[1]);
         let share = cross(way(base.ends[0], at), force)[2] / cross(whole, force)[2];
@@ -185,40 +269,27 @@ impl<'a> Ring<'a> {
     /// Held at the foot, and along the whole soundbox unless that gives too.
     fn held(&self, box_gives: bool) -> Option<Held> {
         let low = if box_gives { all_of(0) } else { 0..6 * (BOX_BARS + 1) };
-        self.frame.clone().hold(low.chain(all_of(self.top + 1)).collect())
+        self.frame.clone().hold(low.chain(all_of(self.nodes.ground)).collect())
     }
 
     /// Held by a soundbox that does not give and on which the neck turns freely in the plane of the strings.
     fn on_pins(&self) -> Option<Held> {
         let turn = 6 * (BOX_BARS + 1) - 1;
-        self.frame.clone().hold((0..turn).chain(all_of(self.top + 1)).collect())
+        self.frame.clone().hold((0..turn).chain(all_of(self.nodes.ground)).collect())
     }
-}
 
-/// The frame under pulls that meet the neck so far along: with a soundbox that does not give, and with one of usual
-/// proportions. `None` where a number is none.
-pub(super) fn stiff(
-    base: &Base,
-    alone: &NeckLoads,
-    pulls: &Feet,
-    foot: Point,
-    build: &Build,
-) -> Option<[Stiff; 2]> {
-    let cuts = &alone.stations;
-    let ring = Ring::new(base, cuts, foot, build, pulls.first()?.1.offset, false)?;
-    let mut forces = vec![0.0; ring.frame.numbers()];
-    pulls.iter().for_each(|(s_m, pull)| ring.hang(&mut forces, *s_m, pull));
-    let solve = |held: Held| {
-        let mut moved = forces.clone();
-        held.solve(&mut moved);
+    /// How the nodes move under pulls.
+    fn under(&self, pulls: &Feet, box_gives: bool) -> Option<Vec<f64>> {
+        let mut moved = vec![0.0; self.frame.numbers()];
+        pulls.iter().for_each(|(s_m, pull)| self.hang(&mut moved, *s_m, pull));
+        self.held(box_gives)?.solve(&mut moved);
         moved.iter().all(|number| number.is_finite()).then_some(moved)
-    };
-    let held = solve(ring.held(false)?)?;
-    let tube = solve(ring.held(true)?)?;
-    let pieces = &ring.pieces;
-    let borne = |moved: &[f64], with_box: bool| {
-        let mut stations = cuts.clone();
-        for (pair, piece) in stations.chunks_exact_mut(2).zip(&pieces[BOX_BARS..]) {
+    }
+
+    fn borne(&self, moved: &[f64], with_box: bool) -> Stiff {
+        let (base, mut stations) = (self.base, self.cuts.to_vec());
+        let neck_bars = stations.len() / 2;
+        for (pair, piece) in stations.chunks_exact_mut(2).zip(&self.pieces[BOX_BARS..]) {
             for (station, cut) in pair.iter_mut().zip(piece.cuts(moved)) {
                 station.take(cut);
             }
@@ -233,20 +304,46 @@ pub(super) fn stiff(
         };
         let given = if with_box { BOX_BARS } else { 0 };
         let mut at_top = [0.0; 6];
-        at_top.copy_from_slice(&moved[all_of(ring.top)]);
+        at_top.copy_from_slice(&moved[all_of(self.nodes.top)]);
+        let pillar = self.pieces.get(BOX_BARS + neck_bars);
         Stiff {
             neck: stations,
-            pillar: pieces.last().map_or([[0.0; 6]; 2], |piece| piece.cuts(moved)),
-            soundbox: pieces[..given].iter().enumerate().flat_map(of_box).collect(),
+            pillar: pillar.map_or([[0.0; 6]; 2], |piece| piece.cuts(moved)),
+            soundbox: self.pieces[..given].iter().enumerate().flat_map(of_box).collect(),
             top: at_top,
         }
+    }
+}
+
+/// The frame under pulls that meet the neck so far along. `None` where a number is none.
+pub(super) fn stiff(
+    base: &Base,
+    alone: &NeckLoads,
+    pulls: &Feet,
+    (foot, springs): (Point, Option<[Six; 3]>),
+    build: &Build,
+) -> Option<Frames> {
+    let cuts = &alone.stations;
+    let at = (foot, pulls.first()?.1.offset);
+    let ring = |joined: Joined<'_>| Ring::new(base, cuts, at, build, joined);
+    let firm = ring(Joined::Firmly)?;
+    let borne = |box_gives| Some(firm.borne(&firm.under(pulls, box_gives)?, box_gives));
+    let sprung = match springs {
+        Some(springs) => {
+            let springs = springs.map(|joint| joint.map(|stiff| SOFTER * stiff));
+            let given = ring(Joined::Springs(&springs))?;
+            Some(given.borne(&given.under(pulls, true)?, true))
+        }
+        None => None,
     };
-    Some([borne(&held, false), borne(&tube, true)])
+    let square = firm.pieces.first()?.axes()[1];
+    let board_left = dot(base.behind(vector(cuts.last()?.at)), square) < 0.0;
+    Some(Frames { stiff: [borne(false)?, borne(true)?], sprung, board_left })
 }
 
 /// How much nearer the ends of each string come to each other for each newton on another, in m/N, row by row: if no
-/// joint and no soundbox gives, if a usual soundbox does, and if the pillar only pushes and the shoulder turns freely.
-/// The pulls are of 1 N. `None` where a number is none.
+/// joint and no soundbox gives, if a soundbox of its sizes or a usual one does, and if the pillar only pushes and the
+/// shoulder turns freely. The pulls are of 1 N. `None` where a number is none.
 pub(super) fn gives(
     base: &Base,
     cuts: &[Station],
@@ -254,10 +351,9 @@ pub(super) fn gives(
     foot: Point,
     build: &Build,
 ) -> Option<[Vec<Vec<f64>>; 3]> {
-    let ring = |only_pushes: bool| {
-        Ring::new(base, cuts, foot, build, pulls.first()?.1.offset, only_pushes)
-    };
-    let firm = ring(false)?;
+    let at = (foot, pulls.first()?.1.offset);
+    let ring = |joined: Joined<'static>| Ring::new(base, cuts, at, build, joined);
+    let firm = ring(Joined::Firmly)?;
     let forces: Vec<Vec<f64>> = pulls
         .iter()
         .map(|(s_m, pull)| {
@@ -275,22 +371,27 @@ pub(super) fn gives(
         };
         forces.iter().map(under).collect()
     };
-    let all = [firm.held(false)?, firm.held(true)?, ring(true)?.on_pins()?].map(matrix);
+    let all = [firm.held(false)?, firm.held(true)?, ring(Joined::Pushed)?.on_pins()?].map(matrix);
     all.iter().flatten().flatten().all(|number| number.is_finite()).then_some(all)
 }
 
-/// The soundbox, whose axis lies half of its depth behind the board and in the plane of the strings.
-fn soundbox(base: &Base, shoulder: Vector, top: Vector, offset: f64) -> Option<Vec<Piece>> {
-    let whole = way(base.ends[0], base.ends[1]);
-    let length = distance(base.ends[0], base.ends[1]);
-    let mut behind = [-whole[1] / length, whole[0] / length];
-    if behind[0] * (top[0] - base.ends[0][0]) + behind[1] * (top[1] - base.ends[0][1]) > 0.0 {
-        behind = behind.map(|part| -part);
+impl Base {
+    /// Square to the board, away from the strings, of which the top of the neck tells the side.
+    fn behind(&self, top: Vector) -> Vector {
+        let whole = way(self.ends[0], self.ends[1]);
+        let length = distance(self.ends[0], self.ends[1]);
+        let behind = [-whole[1] / length, whole[0] / length, 0.0];
+        let strings = dot(behind, way(self.ends[0], top)) > 0.0;
+        if strings { behind.map(|part| -part) } else { behind }
     }
+}
+
+/// The soundbox, whose axis lies behind the board and in the plane of the strings.
+fn soundbox(base: &Base, shoulder: Vector, offset: f64, behind: Vector) -> Option<Vec<Piece>> {
     let bar = |at: usize| {
         let share = |node: usize| node as f64 / BOX_BARS as f64;
-        let (depth, stiff) = base.tube(0.5 * (share(at) + share(at + 1)));
-        let off = [0.5 * depth * behind[0], 0.5 * depth * behind[1], offset];
+        let (axis, stiff) = base.tube(at);
+        let off = [axis * behind[0], axis * behind[1], offset];
         let mut places = [base.at(share(at)), base.at(share(at + 1))];
         let mut arms = [off, off];
         if at + 1 == BOX_BARS {
@@ -305,12 +406,12 @@ fn soundbox(base: &Base, shoulder: Vector, top: Vector, offset: f64) -> Option<V
 }
 
 /// The bars of the neck, of the sections in their middle.
-fn neck(cuts: &[Station], parts: &NeckParts) -> Option<Vec<Piece>> {
+fn neck(cuts: &[Station], first: usize, parts: &NeckParts) -> Option<Vec<Piece>> {
     let mut all: Vec<Piece> = Vec::new();
     for (at, pair) in cuts.chunks_exact(2).enumerate() {
         let section = between(pair[0].section, pair[1].section)?;
         let stiff = stiffness(section, parts.allowable.modulus, parts.torsion_modulus);
-        let nodes = [BOX_BARS + at, BOX_BARS + at + 1];
+        let nodes = [first + at, first + at + 1];
         let places = [vector(pair[0].at), vector(pair[1].at)];
         let bar = Piece::bar(nodes, places, [[0.0; 3]; 2], ASIDE, stiff);
         // Two strings may hang so near to each other that nothing is left between them.

@@ -304,7 +304,8 @@ impl Panel {
     /// Stresses that may be allowed for good in the plane of the panel, in a dry room: `k_mod f/γ_M`.
     ///
     /// In bending on edge the least of the strengths in bending, tension and compression counts, which is the
-    /// careful choice of this program. The modulus for buckling is the mean over `γ_M`.
+    /// careful choice of this program. Across, the plies that run that way carry. The modulus for buckling is the mean over
+    /// `γ_M`.
     ///
     /// # Source
     ///
@@ -314,15 +315,19 @@ impl Panel {
         let factor = permanent_ratio().value / divisor;
         let times = |stress: Stress| Stress::from_pa(factor * stress.to_pa());
         let edge = self.edgewise(way);
+        let across = self.edgewise(match way {
+            Way::Along => Way::Across,
+            Way::Across => Way::Along,
+        });
         let least = [edge.tension, edge.compression]
             .into_iter()
             .fold(edge.bending, |least, stress| if stress < least { stress } else { least });
         Allowable {
             bending: Some(times(least)),
             compression_along: Some(times(edge.compression)),
-            compression_across: None,
+            compression_across: Some(times(across.compression)),
             shear: self.shear.as_ref().map(|sourced| times(sourced.value)),
-            tension_across: None,
+            tension_across: Some(times(across.tension)),
             modulus: Some(edge.modulus),
             least_modulus: Some(Stress::from_pa(edge.modulus.to_pa() / divisor)),
             margins: Margins::of_characteristic(factor),

@@ -32,8 +32,49 @@ pub enum Aspect {
     PressedAcross,
     /// Two faces that would slide.
     Sliding,
-    /// Two faces that would gape at an edge, which glue and dowels must hold.
+    /// Two faces that would gape at an edge, where nothing is known that holds them.
     Opening,
+    /// The same, with what holds them.
+    OpeningOn(Carrier),
+    /// Two faces that would slide or turn on each other, with what holds them.
+    SlidingOn(Carrier),
+    /// Wood that fasteners press across its grain.
+    Splitting,
+    /// Bending of the soundbox with the pull along it, in its sides and liners.
+    SidesBent,
+    /// The same in its back, with what sound holes add.
+    BackBent,
+    /// The board pulled across its grain by the bending of the soundbox.
+    BoardPulled,
+    /// Shear of the sides, of the shear force and of the twist together.
+    SidesSheared,
+    /// The same of the back, beside its holes.
+    BackSheared,
+    /// Sides that would bow between braces.
+    Bowing,
+}
+
+/// What carries in a joint besides the push of its faces.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Carrier {
+    /// Glue on the faces.
+    Glue,
+    /// A glued tenon.
+    Tenon,
+    /// Glued dowels.
+    Dowels,
+    /// Bolts.
+    Bolts,
+    /// Screws.
+    Screws,
+    /// Plates on both sides, with what holds them.
+    Plates,
+}
+
+impl Carrier {
+    /// All of them.
+    pub const ALL: [Self; 6] =
+        [Self::Glue, Self::Tenon, Self::Dowels, Self::Bolts, Self::Screws, Self::Plates];
 }
 
 /// One aspect with its numbers.
@@ -71,7 +112,7 @@ impl Verdict {
 }
 
 /// A stress against its limit.
-fn simple(aspect: Aspect, stress: Stress, limit: Option<Stress>) -> Use {
+pub(super) fn simple(aspect: Aspect, stress: Stress, limit: Option<Stress>) -> Use {
     let limit = limit.filter(|limit| limit.to_pa() > 0.0);
     let ratio = limit.map(|limit| stress.to_pa() / limit.to_pa());
     Use { aspect, stress, limit, ratio: ratio.filter(|ratio| !ratio.is_nan()) }
@@ -126,7 +167,7 @@ pub fn neck(
 }
 
 /// Bending with the force along the part. The stress that leads is the sum of both.
-fn bent(axial_n: f64, axial: Stress, bending: Stress, allowable: &Allowable) -> Use {
+pub(super) fn bent(axial_n: f64, axial: Stress, bending: Stress, allowable: &Allowable) -> Use {
     let stress = Stress::from_pa(axial.to_pa() + bending.to_pa());
     let limit = allowable.bending;
     if axial_n < 0.0 {

@@ -1,6 +1,6 @@
 //! Limits of the shape of the harp.
 
-use super::{CheckError, held, many, short};
+use super::{CheckError, held, many, short, within};
 use crate::design::document::{GapsSpec, GeometrySpec, MOST_NODES, MOST_SECTIONS, MOST_STRINGS};
 use crate::design::settings::{
     GAP, GAP_NUMBER, NODE_ACROSS, NODE_ALONG, SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS,
@@ -19,12 +19,18 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
         held(&NODE_ACROSS, *across, Some(place))?;
         held(&NODE_ALONG, *along, Some(place))?;
     }
+    for joint in spec.joints.all() {
+        sizes(&joint.numbers(), "a size of a joint")?;
+    }
+    sizes(&spec.soundbox.numbers(), "a size of the soundbox")?;
     let (neck, pillar, board) = (&spec.neck, &spec.pillar, &spec.board);
     let woods = [
         ("neck", &neck.wood),
         ("pillar", &pillar.wood),
         ("board", &board.wood),
         ("string rib", &board.rib_wood),
+        ("sides", &spec.soundbox.side_wood),
+        ("back", &spec.soundbox.back_wood),
     ];
     for (part, wood) in woods {
         short(wood, || format!("the wood of the {part}"))?;
@@ -46,4 +52,9 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
             widths.try_for_each(|(place, width)| held(&GAP, *width, Some(place)))
         }
     }
+}
+
+/// Sizes of a part, in mm, and counts.
+fn sizes(numbers: &[f64], what: &str) -> Result<(), CheckError> {
+    numbers.iter().try_for_each(|number| within(|| what.to_owned(), *number, (0.0, 10_000.0)))
 }

@@ -1,0 +1,216 @@
+//! Joints and soundbox as typed. A size of 0 was not given, and what needs it is not judged.
+
+use serde::Serialize;
+
+use crate::design::reading::{fields, words};
+
+/// What holds a joint besides its faces.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum FastenerSpec {
+    /// Nothing that is known.
+    #[default]
+    None,
+    /// Wooden dowels, glued in.
+    Dowels,
+    /// Bolts with nuts.
+    Bolts,
+    /// Screws.
+    Screws,
+}
+
+words!(FastenerSpec { "none" => None, "dowels" => Dowels, "bolts" => Bolts, "screws" => Screws });
+
+/// What plates are made of.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum MetalSpec {
+    /// Steel.
+    #[default]
+    Steel,
+    /// Brass.
+    Brass,
+}
+
+words!(MetalSpec { "steel" => Steel, "brass" => Brass });
+
+/// A joint of the frame: one part ends on the other.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+pub struct JointSpec {
+    /// The glued faces, across the harp; 0 where they are those of the part that ends there and no glue is counted on.
+    pub face_width_mm: f64,
+    /// The same in the plane of the strings.
+    pub face_height_mm: f64,
+    /// Thickness of a glued tenon across the harp.
+    pub tenon_mm: f64,
+    /// How deep it goes.
+    pub tenon_depth_mm: f64,
+    /// Dowels, bolts or screws: through the faces, or through plates where there are any.
+    pub fasteners: FastenerSpec,
+    /// How many; of plates, on each plate and part.
+    pub count: u32,
+    /// How thick.
+    pub diameter_mm: f64,
+    /// How deep in the part that ends there.
+    pub depth_mm: f64,
+    /// From one to the next in the plane of the strings.
+    pub apart_mm: f64,
+    /// From row to row across the harp; 0 for one row.
+    pub across_mm: f64,
+    /// Thickness of a plate on each side.
+    pub plate_mm: f64,
+    /// Its width in the plane of the strings.
+    pub plate_width_mm: f64,
+    /// What the plates are made of.
+    pub metal: MetalSpec,
+}
+
+fields!(JointSpec {
+    face_width_mm,
+    face_height_mm,
+    tenon_mm,
+    tenon_depth_mm,
+    fasteners,
+    count,
+    diameter_mm,
+    depth_mm,
+    apart_mm,
+    across_mm,
+    plate_mm,
+    plate_width_mm,
+    metal,
+});
+
+impl JointSpec {
+    /// Its numbers, in their order.
+    pub fn numbers(&self) -> [f64; 11] {
+        [
+            self.face_width_mm,
+            self.face_height_mm,
+            self.tenon_mm,
+            self.tenon_depth_mm,
+            f64::from(self.count),
+            self.diameter_mm,
+            self.depth_mm,
+            self.apart_mm,
+            self.across_mm,
+            self.plate_mm,
+            self.plate_width_mm,
+        ]
+    }
+}
+
+/// The joints of the frame.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+pub struct JointsSpec {
+    /// The neck ends on the soundbox.
+    pub shoulder: JointSpec,
+    /// The pillar ends on the neck.
+    pub head: JointSpec,
+    /// The pillar ends on the base.
+    pub foot: JointSpec,
+}
+
+fields!(JointsSpec { shoulder, head, foot });
+
+impl JointsSpec {
+    /// Whether nothing of them was given.
+    pub fn is_none(&self) -> bool {
+        *self == Self::default()
+    }
+
+    /// All of them, in their order.
+    pub const fn all(&self) -> [&JointSpec; 3] {
+        [&self.shoulder, &self.head, &self.foot]
+    }
+}
+
+/// The soundbox behind the board.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SoundboxSpec {
+    /// From board to back at the lowest string.
+    pub bass_depth_mm: f64,
+    /// From board to back at the highest string.
+    pub treble_depth_mm: f64,
+    /// Thickness of the sides.
+    pub side_mm: f64,
+    /// Key of the wood of the sides, or `birch-plywood`.
+    pub side_wood: String,
+    /// Thickness of the back.
+    pub back_mm: f64,
+    /// Key of the wood of the back, or `birch-plywood`.
+    pub back_wood: String,
+    /// Width of each of the four liners, across the harp.
+    pub liner_width_mm: f64,
+    /// Their height.
+    pub liner_height_mm: f64,
+    /// From brace to brace, at most.
+    pub brace_gap_mm: f64,
+    /// Sound holes in the back.
+    pub holes: u32,
+    /// How long each is, along the back.
+    pub hole_length_mm: f64,
+    /// How wide.
+    pub hole_width_mm: f64,
+    /// Whether the back is open all along, as wide as a hole.
+    pub slotted: bool,
+}
+
+fields!(SoundboxSpec {
+    bass_depth_mm,
+    treble_depth_mm,
+    side_mm,
+    side_wood,
+    back_mm,
+    back_wood,
+    liner_width_mm,
+    liner_height_mm,
+    brace_gap_mm,
+    holes,
+    hole_length_mm,
+    hole_width_mm,
+    slotted,
+});
+
+impl Default for SoundboxSpec {
+    fn default() -> Self {
+        Self {
+            bass_depth_mm: 0.0,
+            treble_depth_mm: 0.0,
+            side_mm: 0.0,
+            side_wood: "sugar-maple".to_owned(),
+            back_mm: 0.0,
+            back_wood: "birch-plywood".to_owned(),
+            liner_width_mm: 0.0,
+            liner_height_mm: 0.0,
+            brace_gap_mm: 0.0,
+            holes: 0,
+            hole_length_mm: 0.0,
+            hole_width_mm: 0.0,
+            slotted: false,
+        }
+    }
+}
+
+impl SoundboxSpec {
+    /// Whether nothing of it was given.
+    pub fn is_none(&self) -> bool {
+        *self == Self::default()
+    }
+
+    /// Its numbers, in their order.
+    pub fn numbers(&self) -> [f64; 10] {
+        [
+            self.bass_depth_mm,
+            self.treble_depth_mm,
+            self.side_mm,
+            self.back_mm,
+            self.liner_width_mm,
+            self.liner_height_mm,
+            self.brace_gap_mm,
+            f64::from(self.holes),
+            self.hole_length_mm,
+            self.hole_width_mm,
+        ]
+    }
+}
