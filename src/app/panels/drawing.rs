@@ -7,6 +7,7 @@ mod giving;
 mod hand;
 mod key_table;
 mod loads;
+mod making;
 mod nodes;
 mod picture;
 mod shape;

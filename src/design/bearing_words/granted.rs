@@ -1,6 +1,6 @@
 //! What the loads take for granted, with the woods and how well they are known.
 
-use crate::design::document::{Design, PLYWOOD, ServiceSpec};
+use crate::design::document::{Design, GeometrySpec, PLYWOOD, ServiceSpec};
 use crate::design::{display, explain};
 use crate::engine::material::Standing;
 use crate::engine::structure::wood::woods;
@@ -36,16 +36,8 @@ pub fn assumptions(design: &Design) -> Vec<String> {
             .to_owned()
     };
     lines.push(grain);
-    lines.push(
-        "The wood is sound and dry: no knots, no holes for pins, no glue line that gives."
-            .to_owned(),
-    );
-    lines.push(
-        "At one end of the estimate the pillar only pushes, and the shoulder turns freely in the plane of the strings and \
-         alone holds the neck against twist. At the other no joint gives, and the soundbox either does not give or is a tube \
-         0.6 times as deep as it is wide with walls of a fiftieth of its width: common practice, no source."
-            .to_owned(),
-    );
+    lines.push("The wood is sound and dry: no knots, no holes for pins.".to_owned());
+    lines.extend(making(shape));
     lines.push(format!(
         "The push acts {} beside the middle of the pillar if that only pushes. Common practice, no source.",
         display::length_with_unit(Length::from_mm(shape.pillar.beside_mm), design.units.length)
@@ -86,11 +78,54 @@ pub fn assumptions(design: &Design) -> Vec<String> {
     lines
 }
 
+/// Joints and soundbox.
+fn making(shape: &GeometrySpec) -> Vec<String> {
+    let soundbox = &shape.soundbox;
+    let is_sized = soundbox.bass_depth_mm * soundbox.side_mm * soundbox.back_mm > 0.0;
+    let mut lines = vec![if shape.joints.all().iter().any(|joint| joint.is_none()) {
+        "At one end of the estimate the pillar only pushes, and the shoulder turns freely in the plane of the strings and \
+         alone holds the neck against twist. At the other no joint gives."
+            .to_owned()
+    } else {
+        "At one end of the estimate the joints give twice as much as their sizes say, at the other they do not give. \
+         Slip of fasteners after EN 1995-1-1, along their axis as approvals of screws have it, tenons by the shear of their \
+         glue line (from memory)."
+            .to_owned()
+    }];
+    if shape.joints.all().iter().any(|joint| !joint.is_none()) {
+        lines.push(
+            "A joint is pressed together on half of its faces at least; what is left of its bending, and all sliding and \
+             twist, is borne by one thing alone, the one that is used up least. Glue on end grain counts for a tenth of the \
+             wood. Fasteners by the formulas of EN 1995-1-1 (second-hand and from memory), in end grain with what is left \
+             of them there."
+                .to_owned(),
+        );
+    }
+    if is_sized {
+        lines.push(made_of("Sides", &soundbox.side_wood, Some(0)));
+        lines.push(made_of("Back", &soundbox.back_wood, Some(0)));
+        lines.push(
+            "The soundbox is a tube of thin walls from the foot to the shoulder, as wide as the board, with liners of the \
+             wood of its sides. Between sound holes the back holds as a ladder. The plywood has the plies that its \
+             thickness asks for."
+                .to_owned(),
+        );
+    } else {
+        lines.push(
+            "The soundbox has no sizes: it does not give, or it is a tube 0.6 times as deep as it is wide with walls of a \
+             fiftieth of its width. Common practice, no source."
+                .to_owned(),
+        );
+    }
+    lines
+}
+
 /// A wood with its source and how well that is known.
 fn made_of(part: &str, key: &str, plies: Option<u32>) -> String {
     if let (PLYWOOD, Some(plies)) = (key, plies) {
+        let count = if plies > 0 { format!(" of {plies} plies") } else { String::new() };
         return format!(
-            "{part}: birch plywood of {plies} plies, handbook of Finnish plywood ({}).",
+            "{part}: birch plywood{count}, handbook of Finnish plywood ({}).",
             explain::standing(Standing::FromMemory)
         );
     }

@@ -1,6 +1,6 @@
 //! Joints and soundbox, in words.
 
-use super::{aspect, leads, mpa, near, percents};
+use super::{aspect, leads, mpa, nearest, percents};
 use crate::design::letters::capital;
 use crate::engine::analysis::Analysis;
 use crate::engine::bearing::{BoxBearing, Judged};
@@ -54,7 +54,7 @@ fn others(judged: &Judged) -> Vec<Use> {
     all
 }
 
-/// `sliding and twist, held by the tenon: 30 %`.
+/// `sliding and twist held by the tenon: 30 %`.
 fn share(used: &Use) -> String {
     let ratio = used.ratio.unwrap_or_default();
     format!("{}: {}", aspect(used.aspect), percents((ratio, ratio)))
@@ -68,7 +68,8 @@ pub(super) fn soundbox(judged: Option<&BoxBearing>, band: &Band, analysis: &Anal
     let Some((cut, used)) = soundbox.worst() else {
         return "No limit is known of its woods.".to_owned();
     };
-    let mut text = format!("{}, {}.", leads(used), near(cut.at, band, analysis));
+    let holes = band.holes.iter().map(|hole| Some(hole.board));
+    let mut text = format!("{}, {}.", leads(used), nearest(cut.at, holes, analysis));
     let others: Vec<String> = cut
         .verdict
         .uses

@@ -34,54 +34,92 @@ pub enum MetalSpec {
 
 words!(MetalSpec { "steel" => Steel, "brass" => Brass });
 
+fn is_none(size: &f64) -> bool {
+    size.total_cmp(&0.0).is_eq()
+}
+
+const fn is_zero(count: &u32) -> bool {
+    *count == 0
+}
+
+const fn is_closed(slotted: &bool) -> bool {
+    !*slotted
+}
+
+const fn is_nothing(fasteners: &FastenerSpec) -> bool {
+    matches!(fasteners, FastenerSpec::None)
+}
+
+const fn is_steel(metal: &MetalSpec) -> bool {
+    matches!(metal, MetalSpec::Steel)
+}
+
 /// A joint of the frame: one part ends on the other.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct JointSpec {
     /// The glued faces, across the harp; 0 where they are those of the part that ends there and no glue is counted on.
+    #[serde(skip_serializing_if = "is_none")]
     pub face_width_mm: f64,
     /// The same in the plane of the strings.
+    #[serde(skip_serializing_if = "is_none")]
     pub face_height_mm: f64,
     /// Thickness of a glued tenon across the harp.
+    #[serde(skip_serializing_if = "is_none")]
     pub tenon_mm: f64,
     /// How deep it goes.
+    #[serde(skip_serializing_if = "is_none")]
     pub tenon_depth_mm: f64,
     /// Dowels, bolts or screws: through the faces, or through plates where there are any.
+    #[serde(skip_serializing_if = "is_nothing")]
     pub fasteners: FastenerSpec,
     /// How many; of plates, on each plate and part.
+    #[serde(skip_serializing_if = "is_zero")]
     pub count: u32,
     /// How thick.
+    #[serde(skip_serializing_if = "is_none")]
     pub diameter_mm: f64,
     /// How deep in the part that ends there.
+    #[serde(skip_serializing_if = "is_none")]
     pub depth_mm: f64,
     /// From one to the next in the plane of the strings.
+    #[serde(skip_serializing_if = "is_none")]
     pub apart_mm: f64,
     /// From row to row across the harp; 0 for one row.
+    #[serde(skip_serializing_if = "is_none")]
     pub across_mm: f64,
     /// Thickness of a plate on each side.
+    #[serde(skip_serializing_if = "is_none")]
     pub plate_mm: f64,
     /// Its width in the plane of the strings.
+    #[serde(skip_serializing_if = "is_none")]
     pub plate_width_mm: f64,
     /// What the plates are made of.
+    #[serde(skip_serializing_if = "is_steel")]
     pub metal: MetalSpec,
 }
 
 fields!(JointSpec {
-    face_width_mm,
-    face_height_mm,
-    tenon_mm,
-    tenon_depth_mm,
-    fasteners,
-    count,
-    diameter_mm,
-    depth_mm,
-    apart_mm,
-    across_mm,
-    plate_mm,
-    plate_width_mm,
-    metal,
+    face_width_mm unless is_none(face_width_mm),
+    face_height_mm unless is_none(face_height_mm),
+    tenon_mm unless is_none(tenon_mm),
+    tenon_depth_mm unless is_none(tenon_depth_mm),
+    fasteners unless is_nothing(fasteners),
+    count unless is_zero(count),
+    diameter_mm unless is_none(diameter_mm),
+    depth_mm unless is_none(depth_mm),
+    apart_mm unless is_none(apart_mm),
+    across_mm unless is_none(across_mm),
+    plate_mm unless is_none(plate_mm),
+    plate_width_mm unless is_none(plate_width_mm),
+    metal unless is_steel(metal),
 });
 
 impl JointSpec {
+    /// Whether nothing of it was given.
+    pub fn is_none(&self) -> bool {
+        *self == Self::default()
+    }
+
     /// Its numbers, in their order.
     pub fn numbers(&self) -> [f64; 11] {
         [
@@ -104,14 +142,21 @@ impl JointSpec {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct JointsSpec {
     /// The neck ends on the soundbox.
+    #[serde(skip_serializing_if = "JointSpec::is_none")]
     pub shoulder: JointSpec,
     /// The pillar ends on the neck.
+    #[serde(skip_serializing_if = "JointSpec::is_none")]
     pub head: JointSpec,
     /// The pillar ends on the base.
+    #[serde(skip_serializing_if = "JointSpec::is_none")]
     pub foot: JointSpec,
 }
 
-fields!(JointsSpec { shoulder, head, foot });
+fields!(JointsSpec {
+    shoulder unless shoulder.is_none(),
+    head unless head.is_none(),
+    foot unless foot.is_none(),
+});
 
 impl JointsSpec {
     /// Whether nothing of them was given.
@@ -129,47 +174,58 @@ impl JointsSpec {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct SoundboxSpec {
     /// From board to back at the lowest string.
+    #[serde(skip_serializing_if = "is_none")]
     pub bass_depth_mm: f64,
     /// From board to back at the highest string.
+    #[serde(skip_serializing_if = "is_none")]
     pub treble_depth_mm: f64,
     /// Thickness of the sides.
+    #[serde(skip_serializing_if = "is_none")]
     pub side_mm: f64,
     /// Key of the wood of the sides, or `birch-plywood`.
     pub side_wood: String,
     /// Thickness of the back.
+    #[serde(skip_serializing_if = "is_none")]
     pub back_mm: f64,
     /// Key of the wood of the back, or `birch-plywood`.
     pub back_wood: String,
     /// Width of each of the four liners, across the harp.
+    #[serde(skip_serializing_if = "is_none")]
     pub liner_width_mm: f64,
     /// Their height.
+    #[serde(skip_serializing_if = "is_none")]
     pub liner_height_mm: f64,
     /// From brace to brace, at most.
+    #[serde(skip_serializing_if = "is_none")]
     pub brace_gap_mm: f64,
     /// Sound holes in the back.
+    #[serde(skip_serializing_if = "is_zero")]
     pub holes: u32,
     /// How long each is, along the back.
+    #[serde(skip_serializing_if = "is_none")]
     pub hole_length_mm: f64,
     /// How wide.
+    #[serde(skip_serializing_if = "is_none")]
     pub hole_width_mm: f64,
     /// Whether the back is open all along, as wide as a hole.
+    #[serde(skip_serializing_if = "is_closed")]
     pub slotted: bool,
 }
 
 fields!(SoundboxSpec {
-    bass_depth_mm,
-    treble_depth_mm,
-    side_mm,
+    bass_depth_mm unless is_none(bass_depth_mm),
+    treble_depth_mm unless is_none(treble_depth_mm),
+    side_mm unless is_none(side_mm),
     side_wood,
-    back_mm,
+    back_mm unless is_none(back_mm),
     back_wood,
-    liner_width_mm,
-    liner_height_mm,
-    brace_gap_mm,
-    holes,
-    hole_length_mm,
-    hole_width_mm,
-    slotted,
+    liner_width_mm unless is_none(liner_width_mm),
+    liner_height_mm unless is_none(liner_height_mm),
+    brace_gap_mm unless is_none(brace_gap_mm),
+    holes unless is_zero(holes),
+    hole_length_mm unless is_none(hole_length_mm),
+    hole_width_mm unless is_none(hole_width_mm),
+    slotted unless is_closed(slotted),
 });
 
 impl Default for SoundboxSpec {

@@ -5,7 +5,10 @@
 //! maker who counts on these, or on edges that hold, makes the board thinner.
 
 use super::kind::Kind;
-use crate::design::document::{Design, GapsSpec, MechanismKind};
+use crate::design::document::{
+    Design, FastenerSpec, GapsSpec, GeometrySpec, JointSpec, JointsSpec, MechanismKind,
+    SoundboxSpec,
+};
 use crate::design::resolve::{Resolved, resolve};
 use crate::engine::analysis::{Analysis, Known, analyse};
 use crate::engine::bearing::{BearingError, BoardCut, FrameBearing, Part, bear_frame, borne};
@@ -18,7 +21,7 @@ const MOST_USED_BOARD: f64 = 0.98;
 const LEAST_THICKNESS_MM: f64 = 2.0;
 const ROUNDS_TO_FIND: usize = 3;
 /// How often a measure grows before the frame is left as it is: far more often than any harp of a kind needs.
-const MOST_TRIES: usize = 40;
+const MOST_TRIES: usize = 60;
 
 /// Gives a design with strings its frame.
 pub fn build(design: &mut Design, kind: &Kind) {
@@ -49,6 +52,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
     board.rib_height_mm = (6.0 + 0.004 * longest_mm).round();
     board.strip_width_mm = board.rib_width_mm - 8.0;
     board.strip_height_mm = 3.0;
+    making(&mut design.geometry, longest_mm);
     thicken_board(design);
     for _ in 0..MOST_TRIES {
         let Some(Ok(frame)) = frame(design) else { return };
@@ -59,14 +63,61 @@ pub fn build(design: &mut Design, kind: &Kind) {
                 geometry.neck.thickness_mm += 2.0;
                 geometry.neck.above_pins_mm += 2.0;
                 geometry.strings_from_neck_mm = 0.5 * geometry.neck.thickness_mm + 10.0;
+                geometry.joints.shoulder.across_mm = (0.5 * geometry.neck.thickness_mm).round();
             }
-            Some(Part::Pillar | Part::Head | Part::Foot | Part::Soundbox) => {
+            Some(Part::Head) => {
+                // A pillar with a capital: a wider one would only bear more.
+                let face = &mut geometry.joints.head;
+                face.face_width_mm = geometry.neck.thickness_mm.min(geometry.pillar.depth_mm);
+                face.face_height_mm = geometry.pillar.width_mm.max(face.face_height_mm) + 6.0;
+            }
+            Some(Part::Pillar | Part::Foot) => {
                 geometry.pillar.width_mm += 2.0;
                 geometry.pillar.depth_mm += 2.0;
+            }
+            Some(Part::Soundbox) => {
+                geometry.soundbox.side_mm += 0.5;
+                geometry.soundbox.back_mm += 1.0;
             }
             None => return,
         }
     }
+}
+
+/// What holds the joints, and the soundbox: bolts through the shoulder, tenons at head and foot, sides of solid wood and a
+/// back of plywood with four holes. Sizes are common practice, no source.
+fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
+    let board = &geometry.board;
+    // 0 for a lap harp, 1 for a floor harp, 2 for a pedal harp.
+    let size = ((longest_mm - 400.0) / 450.0).round().clamp(0.0, 2.0);
+    let bolts = JointSpec {
+        fasteners: FastenerSpec::Bolts,
+        count: 4,
+        diameter_mm: 8.0 + 2.0 * size,
+        depth_mm: 60.0 + 10.0 * size,
+        apart_mm: 34.0 + 5.0 * size,
+        across_mm: (0.5 * geometry.neck.thickness_mm).round(),
+        ..JointSpec::default()
+    };
+    let tenon = JointSpec {
+        tenon_mm: 14.0 + 3.0 * size,
+        tenon_depth_mm: 45.0 + 8.0 * size,
+        ..JointSpec::default()
+    };
+    geometry.joints = JointsSpec { shoulder: bolts, head: tenon, foot: tenon };
+    geometry.soundbox = SoundboxSpec {
+        bass_depth_mm: (0.55 * board.bass_width_mm).round(),
+        treble_depth_mm: (0.75 * board.treble_width_mm).round(),
+        side_mm: 6.0 + size,
+        back_mm: 4.0 + size,
+        liner_width_mm: 12.0 + 3.0 * size,
+        liner_height_mm: 14.0 + 4.0 * size,
+        brace_gap_mm: 180.0,
+        holes: 4,
+        hole_length_mm: 80.0 + 15.0 * size,
+        hole_width_mm: 50.0,
+        ..SoundboxSpec::default()
+    };
 }
 
 /// Makes the board so thick, in half millimetres, that no string asks too much of it. The stress falls with the square of

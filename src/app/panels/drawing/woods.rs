@@ -4,6 +4,7 @@ use std::iter;
 
 use leptos::prelude::*;
 
+use super::making::{joints_form, soundbox_form};
 use super::shape::Form;
 use crate::app::forms::{self, Entry};
 use crate::app::panels::form::{entries, fieldset, group};
@@ -120,6 +121,8 @@ pub fn Woods(store: Store) -> impl IntoView {
             {part("Pillar", PILLAR, &forms::PILLAR, None)}
             {part("Soundboard", BOARD, &forms::BOARD, None)}
             {part("String rib", RIB, &forms::RIB, None)}
+            {joints_form(form)}
+            {soundbox_form(form)}
             {group(store, &forms::STANDS)}
         </div>
     }

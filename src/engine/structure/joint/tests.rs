@@ -1,3 +1,5 @@
+//! Joints by hand.
+
 use super::fasteners::johansen;
 use super::*;
 use crate::engine::structure::wood::Margins;

@@ -1,3 +1,5 @@
+//! Soundboxes by hand.
+
 use super::*;
 use crate::testing::assert_close;
 
