@@ -56,6 +56,8 @@ mod register;
 mod solved;
 #[path = "published/space_frames.rs"]
 mod space_frames;
+#[path = "published/space_joints.rs"]
+mod space_joints;
 #[path = "published/stiffness.rs"]
 mod stiffness;
 #[path = "published/structure_boards.rs"]

@@ -167,6 +167,7 @@ checks! { LISTED:
     "neck-solved" => structure_frames::the_neck_bears_what_a_frame_solver_finds,
     "sample-neck-solved" => structure_frames::the_sample_bears_what_a_frame_solver_finds,
     "frame-in-space" => space_frames::whole_frames_bear_what_a_frame_program_finds,
+    "frame-joints" => space_joints::frames_with_joints_and_soundbox_bear_what_a_frame_program_finds,
     "boards-solved" => structure_boards::boards_with_and_without_rib_bend_as_by_finite_elements,
 }
 

@@ -146,6 +146,14 @@ pub(super) const CHECKS: &[Check] = &[
         figures: &["loads"],
     },
     Check {
+        id: "frame-joints",
+        what: "twelve whole frames in space with joints and soundboxes of their sizes: forces and moments of neck, pillar and \
+               soundbox, as shares of the greatest",
+        source: "OpenSees 3.7.1, a frame program, by tests/published/scripts/space_joints.py",
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
         id: "boards-solved",
         what: "rise and moments of the boards of the samples at nine places, with and without string rib, with edges that turn \
                and edges that cannot, as shares of the greatest",

@@ -119,10 +119,11 @@ pub(super) const LOADS: Words = Words {
         THICKNESS,
     ],
     assumptions: &[
-        "Both ends of what the joints may be are told. At one the pillar only pushes along itself, and neck and shoulder meet \
-         in a pin that alone holds the neck against twist: that can be worked out by statics, as in the example. At the \
-         other no joint gives: neck and pillar are beams in space with bending both ways, shear and twist, and the soundbox \
-         either does not give or is a tube of usual proportions.",
+        "Both ends of what the joints may be are told. At one no joint gives: neck and pillar are beams in space with bending \
+         both ways, shear and twist, and the soundbox is a tube of its sizes; without sizes it either does not give or has \
+         usual proportions. At the other the joints are springs that give twice as much as their sizes say. Where these do \
+         not say it, the pillar only pushes along itself, and neck and shoulder meet in a pin that alone holds the neck \
+         against twist: that can be worked out by statics, as in the example.",
         "Each pull acts at its bridge pin and goes into the middle line at the nearest place. Parts with a pull are used \
          up by the sum of both stresses over the limit of bending; with a push by the square of the one and the other.",
         "In a bend of the neck the stresses of a curved bar count. Where the bend is opened, the wood is pulled across its \
@@ -130,8 +131,15 @@ pub(super) const LOADS: Words = Words {
         "Shear and twist are added and held against the limit of shear. Standards allow more in twist.",
         "A pillar that only pushes does so beside its middle. If no joint gives, it is bent both ways and twisted besides; \
          what the push adds to that bending is taken from its buckling over the weaker side.",
-        "The joints are looked at as faces of wood, without the shape of tenons, dowels or bolts. Where bending would open \
-         an edge of them, they are not judged, unless they are over a limit otherwise.",
+        "Of a joint with sizes the faces bear the push, half of them at least. What is left of the bending, and all sliding \
+         and twist, is borne by one thing alone, the one that is used up least: a tenon by the glue of its cheeks and its own \
+         section; dowels, bolts or screws as a group, by the least of the ways in which they give, in end grain; plates \
+         as a couple. Glue on end grain counts for a tenth of the wood. Splitting is looked at besides.",
+        "A joint without sizes is looked at as faces of wood. Where bending would open an edge of it, it is not judged, unless \
+         it is over a limit otherwise.",
+        "The soundbox is a tube of thin walls: board, sides, back and four liners bend as one, each with its own modulus. A \
+         closed one twists by Bredt's formula; between sound holes the back holds as a ladder, and an open back leaves \
+         strips. Its sides may bow between liners and braces, on whose edges they turn freely.",
         "The board is a plate that is stiff along its grain, from edge to edge, and soft across it, as wide and thick as you \
          say, with string rib and strip glued on along the middle. It is cut into 96 patches on each side; on each the rise \
          is a cubic both ways. Its stretching, as it rises, is left out. The truth lies between clamped edges and edges that turn. Bars are left out.",
@@ -148,6 +156,8 @@ pub(super) const LOADS: Words = Words {
         from::FRAME_STATICS,
         from::TORSION,
         from::COLUMNS,
+        from::JOINTS,
+        from::TUBES,
         from::PLATES,
         from::CREEP,
         from::PRACTICE,

@@ -131,6 +131,16 @@ pub(super) const COLUMNS: Source = (
     "National Design Specification for Wood Construction, 3.7 and 3.9: columns, and bending with a push or a pull",
     FromMemory,
 );
+pub(super) const JOINTS: Source = (
+    "EN 1995-1-1, 8.1 to 8.7, as quoted in public programs and a book on timber design: fasteners across and along their \
+     axis; slip, splitting and rolling shear from memory",
+    SecondHand,
+);
+pub(super) const TUBES: Source = (
+    "R. Bredt, 1896, for closed tubes; S. Timoshenko and J. M. Gere, Theory of Elastic Stability, chapter 9, and E. Seydel, \
+     1933, for walls that bow",
+    FromMemory,
+);
 pub(super) const PLATES: Source = (
     "S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., 1959: boards that are stiffer one way",
     FromMemory,

@@ -176,4 +176,5 @@ def main():
     (HERE.parent / "space_values.json").write_text(lines(values) + "\n")
 
 
-main()
+if __name__ == "__main__":
+    main()
