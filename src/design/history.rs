@@ -1,4 +1,6 @@
 //! Undo and redo of whole documents, which are small; a drag or a run of typing is one step.
+//!
+//! Steps older than the ones that are here may be kept elsewhere: then they are counted, and given back one by one.
 
 use std::collections::VecDeque;
 use std::mem;
@@ -15,12 +17,16 @@ pub struct History<T, K> {
     future: Vec<T>,
     /// The key under which the last step can still grow.
     open: Option<K>,
+    /// How many steps there are before those of `past`.
+    older: usize,
+    /// The last state that is as it was when [`kept`](Self::kept) was called, as the number of its step.
+    steady: usize,
 }
 
 impl<T: PartialEq, K: PartialEq> History<T, K> {
     /// A history that begins with `present`.
     pub const fn new(present: T) -> Self {
-        Self { past: VecDeque::new(), present, future: Vec::new(), open: None }
+        Self { past: VecDeque::new(), present, future: Vec::new(), open: None, older: 0, steady: 0 }
     }
 
     /// The document as it is now.
@@ -48,10 +54,46 @@ impl<T: PartialEq, K: PartialEq> History<T, K> {
             self.past.push_back(before);
             if self.past.len() > MOST_STEPS {
                 self.past.pop_front();
+                self.older += 1;
             }
         } else if self.past.back() == Some(&self.present) {
             self.past.pop_back();
             self.open = None;
+        }
+        let unchanged = if joins { self.at().saturating_sub(1) } else { self.at() - 1 };
+        self.steady = self.steady.min(unchanged);
+    }
+
+    /// The number of the step that led to the present, of all that can be undone.
+    pub fn at(&self) -> usize {
+        self.older + self.past.len()
+    }
+
+    /// The last step up to which nothing has changed since [`kept`](Self::kept) was called.
+    pub const fn steady(&self) -> usize {
+        self.steady
+    }
+
+    /// Notes that all steps are kept elsewhere as they are now.
+    pub fn kept(&mut self) {
+        self.steady = self.at();
+    }
+
+    /// Says how many steps are kept elsewhere before the first one here. Only for a history without any.
+    pub fn set_older(&mut self, older: usize) {
+        self.older = older;
+        self.steady = self.at();
+    }
+
+    /// Goes back to a state that was kept elsewhere; `None` when there is none after all.
+    pub fn undo_to(&mut self, before: Option<T>) {
+        match before {
+            Some(before) => {
+                self.past.push_back(before);
+                self.older = self.older.saturating_sub(1);
+                self.undo();
+            }
+            None => (self.older, self.steady) = (0, 0),
         }
     }
 
@@ -60,6 +102,7 @@ impl<T: PartialEq, K: PartialEq> History<T, K> {
         let Some(before) = self.past.pop_back() else { return false };
         self.future.push(mem::replace(&mut self.present, before));
         self.open = None;
+        self.steady = self.steady.min(self.at());
         true
     }
 
@@ -68,12 +111,13 @@ impl<T: PartialEq, K: PartialEq> History<T, K> {
         let Some(after) = self.future.pop() else { return false };
         self.past.push_back(mem::replace(&mut self.present, after));
         self.open = None;
+        self.steady = self.steady.min(self.at() - 1);
         true
     }
 
     /// Whether there is a step back.
     pub fn can_undo(&self) -> bool {
-        !self.past.is_empty()
+        self.at() > 0
     }
 
     /// Whether there is a step forward.
@@ -160,6 +204,62 @@ mod tests {
         history.record(7, None);
         assert!(!history.can_redo());
         assert_eq!(undone(history), [7, 1, 0]);
+    }
+
+    /// Steps kept elsewhere as `keep.js` keeps them: from the last steady one on they are written anew.
+    #[test]
+    fn what_is_kept_elsewhere_follows_every_walk() {
+        let mut turn = 1_u64;
+        let mut draw = |below: u64| {
+            turn = turn
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1_442_695_040_888_963_407);
+            (turn >> 33) % below
+        };
+        for _ in 0..300 {
+            let mut history: History<u64, u64> = History::new(0);
+            let mut kept = vec![0];
+            for round in 0..60 {
+                match draw(6) {
+                    0 => drop(history.undo()),
+                    1 => drop(history.redo()),
+                    2 => history.close_step(),
+                    // Small numbers come back, so that a run may end where it began.
+                    _ => history.record(draw(4) + 10 * (round / 20), Some(draw(2))),
+                }
+                if draw(3) == 0 || round == 59 {
+                    let (at, steady) = (history.at(), history.steady());
+                    assert!(steady <= at && steady < kept.len(), "{steady} of {at}");
+                    kept.truncate(steady + 1);
+                    let anew = history.past.iter().skip(steady + 1);
+                    kept.extend(anew.chain((at > steady).then_some(&history.present)));
+                    history.kept();
+                    assert_eq!(kept.len(), at + 1);
+                }
+            }
+            let states: Vec<u64> = history.past.iter().chain([&history.present]).copied().collect();
+            assert_eq!(kept, states);
+            // A page that opens anew walks back the same way.
+            let mut anew: History<u64, u64> = History::new(kept[kept.len() - 1]);
+            anew.set_older(kept.len() - 1);
+            for before in kept.iter().rev().skip(1) {
+                assert!(anew.can_undo() && !anew.undo());
+                anew.undo_to(Some(*before));
+                assert_eq!(anew.present(), before);
+            }
+            assert!(!anew.can_undo());
+        }
+    }
+
+    #[test]
+    fn steps_that_are_gone_after_all_are_no_steps() {
+        let mut history: Numbers = History::new(3);
+        history.set_older(2);
+        history.record(4, None);
+        assert_eq!((history.at(), history.steady()), (3, 2));
+        assert!(history.undo() && history.can_undo());
+        history.undo_to(None);
+        assert!(!history.can_undo() && history.can_redo());
     }
 
     #[test]
