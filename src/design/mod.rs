@@ -2,13 +2,14 @@
 //!
 //! Knows the engine, not the screen. In order, each using those before it: `reading` with `writing`, `document`,
 //! `settings`, `number`, `typed`, `measure`, `pieces`, `make_up_text`, `library`, `material_facts`, `trial`, `migrate`,
-//! `persist`, `link`, `cells`, `heading`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
+//! `persist`, `backup`, `link`, `cells`, `heading`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
 //! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
 //! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other,
 //! `giving` and `years`; and `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
 //! of `explain`, and both read it there.
 
 pub mod advice;
+pub mod backup;
 pub mod bearing_words;
 pub(crate) mod cells;
 pub mod checks;
