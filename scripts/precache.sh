@@ -3,9 +3,12 @@
 # In a release build it writes sw.js, the service worker, with the list of the files just built, and lets boot.js start
 # it. A debug build has no worker, so nothing old is shown. scripts/builder does the same in scripts/serve and scripts/test.
 set -eu
-[ "$TRUNK_PROFILE" = release ] || exit 0
 shell=$TRUNK_SOURCE_DIR/src/shell
 cd "$TRUNK_STAGING_DIR"
+
+# What starts the program also opens what is kept.
+cat "$shell/keep.js" "$shell/boot.js" >boot.js
+[ "$TRUNK_PROFILE" = release ] || exit 0
 
 # Trunk's minifier cannot read what wasm-bindgen writes ("Failed to minify JS"): here go comments and indents.
 for file in stringloft-*.js; do

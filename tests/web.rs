@@ -3,6 +3,8 @@
 
 #[path = "web/outcomes.rs"]
 mod outcomes;
+#[path = "web/tabs.rs"]
+mod tabs;
 #[path = "displayed/words.rs"]
 mod words;
 
@@ -23,8 +25,8 @@ async fn the_page_mounts_and_shows_the_words_that_are_kept() {
     let body = document().body().expect("a page has a body");
     let before = body.child_element_count();
     // The kept words are those of every column.
-    let storage = window().local_storage().ok().flatten().expect("a storage");
-    storage.set_item("stringloft/columns", "all").expect("a storage keeps a word");
+    js_sys::eval("localStorage.setItem('stringloft/columns', 'all')").expect("it keeps a word");
+    outcomes::open_keeping().await;
     stringloft::app::start();
     // With a link in the address, which another test may have left there, its reader is fetched first.
     for _ in 0..200 {

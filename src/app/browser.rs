@@ -9,8 +9,16 @@ use wasm_bindgen::JsValue;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlElement, HtmlTextAreaElement,
-    IdleRequestOptions, Storage, Url,
+    Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlElement, HtmlInputElement,
+    HtmlTextAreaElement, IdleRequestOptions, Url,
+};
+
+mod kept;
+
+pub use self::kept::{
+    Heard, StorageError, failing, forget, keep, keep_design, kept, kept_keys, last_open,
+    leave_what_waits, note_open, on_keeping, opens_with_nothing, read_backup, room, state_before,
+    steps, waits,
 };
 
 /// The largest file that is read.
@@ -22,17 +30,6 @@ const IDLE_WITHIN_MS: u32 = 1_000;
 /// That the browser did what it was asked to. Only this file makes one.
 #[derive(Debug)]
 pub struct Worked(());
-
-/// Why the browser did not keep or forget something.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
-pub enum StorageError {
-    /// There is no room.
-    #[error("its storage is full")]
-    Full,
-    /// There is no storage, or it throws.
-    #[error("its storage is switched off, or takes nothing")]
-    Shut,
-}
 
 /// That the browser took a file for its downloads. Whether it was saved there no page is told.
 #[derive(Debug)]
@@ -56,108 +53,17 @@ pub struct NotHanded {
     name: String,
 }
 
-fn storage() -> Option<Storage> {
-    window().local_storage().ok().flatten()
-}
-
 /// For what is done for comfort alone, and where the page goes on as well if the browser cannot.
 fn if_it_can<T>(_: Result<T, JsValue>) {}
-
-/// What is kept under a key.
-pub fn kept(key: &str) -> Option<String> {
-    storage()?.get_item(key).ok().flatten()
-}
-
-/// What is kept under a key for as long as this tab is open.
-pub fn kept_in_tab(key: &str) -> Option<String> {
-    window().session_storage().ok().flatten()?.get_item(key).ok().flatten()
-}
-
-/// Keeps a text for as long as this tab is open.
-///
-/// # Errors
-///
-/// When the browser does not take it.
-pub fn keep_in_tab(key: &str, text: &str) -> Result<Worked, StorageError> {
-    put(window().session_storage().ok().flatten(), key, text)
-}
 
 /// Whether the user answers a question with yes.
 pub fn confirmed(question: &str) -> bool {
     window().confirm_with_message(question).unwrap_or(false)
 }
 
-/// Every key that begins with `prefix`.
-pub fn kept_keys(prefix: &str) -> Vec<String> {
-    let Some(storage) = storage() else { return Vec::new() };
-    let count = storage.length().unwrap_or(0);
-    let keys = (0..count).filter_map(|index| storage.key(index).ok().flatten());
-    keys.filter(|key| key.starts_with(prefix)).collect()
-}
-
-/// Keeps a text.
-///
-/// # Errors
-///
-/// When the browser does not take it.
-pub fn keep(key: &str, text: &str) -> Result<Worked, StorageError> {
-    put(storage(), key, text)
-}
-
-fn put(storage: Option<Storage>, key: &str, text: &str) -> Result<Worked, StorageError> {
-    let storage = storage.ok_or(StorageError::Shut)?;
-    storage.set_item(key, text).map(|()| Worked(())).map_err(|error| {
-        let name = error.dyn_into::<js_sys::Object>().map(|error| {
-            error.unchecked_ref::<js_sys::Error>().name().as_string().unwrap_or_default()
-        });
-        match name.as_deref() {
-            Ok("QuotaExceededError") => StorageError::Full,
-            _ => StorageError::Shut,
-        }
-    })
-}
-
-/// Keeps a text and forgets it again, to see whether that works.
-///
-/// # Errors
-///
-/// When the browser does not take it.
-pub fn try_keeping() -> Result<Worked, StorageError> {
-    const TRIED: &str = "stringloft/tried";
-    keep(TRIED, "1")?;
-    forget(TRIED)
-}
-
-/// Notes the time at which a design was kept, for whoever tells that the program has stopped
-/// (`src/shell/fault.js`).
-pub fn note_kept() {
-    if let Some(root) = document().document_element() {
-        if_it_can(root.set_attribute("data-kept", &Date::now().to_string()));
-    }
-}
-
-/// Whether the page is to open with nothing, once: so asked for where the program has stopped.
-pub fn opens_with_nothing() -> bool {
-    const ASKED: &str = "stringloft/with-nothing";
-    let Some(storage) = window().session_storage().ok().flatten() else { return false };
-    let asked = storage.get_item(ASKED).is_ok_and(|kept| kept.is_some());
-    if_it_can(storage.remove_item(ASKED));
-    asked
-}
-
 /// Calls `told` when a newer version of the program is kept, and opens next time.
 pub fn on_newer(told: impl Fn() + 'static) {
     let _ = window_event_listener_untyped("stringloft-newer", move |_| told());
-}
-
-/// Forgets what is kept under a key.
-///
-/// # Errors
-///
-/// When the browser does not.
-pub fn forget(key: &str) -> Result<Worked, StorageError> {
-    let storage = storage().ok_or(StorageError::Shut)?;
-    storage.remove_item(key).map(|()| Worked(())).map_err(|_| StorageError::Shut)
 }
 
 /// Calls `act` when the browser has nothing else to do, within a second; at once where it cannot say when.
@@ -185,15 +91,18 @@ pub fn on_leisure(told: impl Fn() + 'static) {
     let _ = window_event_listener_untyped("stringloft-idle", move |_| told());
 }
 
-/// Calls `told` when the page is left or goes out of sight: it may not come back.
-pub fn on_leaving(told: impl Fn() + Clone + 'static) {
-    let hidden = told.clone();
-    let _ = window_event_listener(ev::pagehide, move |_| told());
-    let _ = window_event_listener(ev::visibilitychange, move |_| {
-        if document().hidden() {
-            hidden();
-        }
-    });
+/// Calls `told` with true when the page is left or goes out of sight, as it may not come back, and with false when it is
+/// seen again.
+pub fn on_leaving(told: impl Fn(bool) + Clone + 'static) {
+    let seen = told.clone();
+    let _ = window_event_listener(ev::pagehide, move |_| told(true));
+    let _ = window_event_listener(ev::visibilitychange, move |_| seen(document().hidden()));
+}
+
+/// What stands in the field of the cell that is being typed into.
+pub fn typed() -> Option<String> {
+    let field = document().query_selector(".cell-field").ok()??;
+    Some(field.unchecked_into::<HtmlInputElement>().value())
 }
 
 /// Has the browser ask the user before the page is left while `lost` says that something would be lost.
@@ -202,15 +111,6 @@ pub fn ask_before_leaving(lost: impl Fn() -> bool + 'static) {
         if lost() {
             event.prevent_default();
             event.set_return_value("lost"); // for browsers that ask only then; none shows it
-        }
-    });
-}
-
-/// Calls `told` with the key and the new text when another tab keeps or forgets something.
-pub fn on_kept_elsewhere(told: impl Fn(String, Option<String>) + 'static) {
-    let _ = window_event_listener(ev::storage, move |event| {
-        if let Some(key) = event.key() {
-            told(key, event.new_value());
         }
     });
 }

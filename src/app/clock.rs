@@ -8,6 +8,11 @@ pub fn today() -> (u32, usize, u32) {
     day_of(&Date::new_0())
 }
 
+/// The time of the day, to the second.
+pub fn time() -> String {
+    Date::new_0().to_locale_time_string("en-GB").into()
+}
+
 /// Milliseconds since the year 1970, in plain digits.
 pub fn now() -> String {
     Date::now().to_string()

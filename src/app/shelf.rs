@@ -6,16 +6,28 @@ use thiserror::Error;
 
 use super::browser::{self, StorageError, Worked};
 use super::{clock, rows};
+use crate::design::backup;
 use crate::design::document::Design;
+use crate::design::history::History;
 use crate::design::persist;
 use crate::design::resolve::resolve;
 use crate::engine::order::sort;
 use crate::engine::units::Length;
 
 const DESIGNS: &str = "stringloft/design/";
-const OPEN: &str = "stringloft/open";
 /// Under which it is kept when a design was changed last.
 const CHANGED: &str = "stringloft/changed/";
+/// Under which its undo steps are kept, by `keep.js`.
+const STEPS: &str = "stringloft/steps/";
+/// Where a design stands that was taken off the shelf, and when that was.
+const BIN: &str = "stringloft/bin/";
+const BINNED: &str = "stringloft/binned/";
+/// How long a design stays in the bin.
+pub const BIN_DAYS: u64 = 30;
+/// The stock lists, for a backup.
+const STOCK: &str = "stringloft/stock/";
+/// What a backup holds: the keys that begin so.
+const BACKED_UP: [&str; 5] = [DESIGNS, CHANGED, BIN, BINNED, STOCK];
 /// Hexadecimal digits of the part of a name that is left to chance; those before are the time it was made at.
 const CHANCE_DIGITS: usize = 5;
 /// Height of the picture of a design.
@@ -41,6 +53,11 @@ pub fn key(id: &str) -> String {
     format!("{DESIGNS}{id}")
 }
 
+/// Whether a key is that of a design.
+pub fn is_key(key: &str) -> bool {
+    key.starts_with(DESIGNS)
+}
+
 /// Why a design of the shelf cannot be opened. It stays there as it is.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum Unread {
@@ -52,16 +69,21 @@ pub enum Unread {
     Spoilt { name: String, why: String },
 }
 
-/// Keeps a design, and remembers it as the one that is open.
+/// Keeps the open design with its undo steps, and remembers it as the one that is open.
 ///
 /// # Errors
 ///
-/// When the browser does not take it.
-pub fn keep(id: &str, design: &Design) -> Result<Worked, StorageError> {
-    let kept = put(id, design)?;
-    browser::note_kept();
-    set_open(id);
-    Ok(kept)
+/// When the browser is known to take nothing.
+pub fn keep<K: PartialEq>(
+    id: &str,
+    history: &mut History<Design, K>,
+) -> Result<Worked, StorageError> {
+    let (at, steady) = (history.at(), history.steady());
+    let before = history.before().filter(|_| steady < at).map(persist::write);
+    history.kept();
+    let kept = browser::keep_design(id, &persist::write(history.present()), (at, steady), before);
+    browser::note_open(id);
+    kept
 }
 
 /// Keeps a design without opening it.
@@ -83,20 +105,22 @@ fn changed_ms(id: &str) -> Option<u64> {
     noted.or_else(begun)
 }
 
-/// Remembers which design is open: in this tab, and for the next one that is opened.
-pub fn set_open(id: &str) {
-    // Where the browser does not take it, the page opens with another design; this one is on the shelf.
-    let _ = browser::keep_in_tab(OPEN, id);
-    let _ = browser::keep(OPEN, id);
-}
-
 /// A design of the shelf.
 ///
 /// # Errors
 ///
 /// When it is gone or cannot be read.
 pub fn take(id: &str) -> Result<Design, Unread> {
-    let text = browser::kept(&key(id)).ok_or(Unread::Gone)?;
+    taken(&key(id))
+}
+
+/// The text of a design of the shelf, whether it can be read or not.
+pub fn text(id: &str) -> Option<String> {
+    browser::kept(&key(id))
+}
+
+fn taken(key: &str) -> Result<Design, Unread> {
+    let text = browser::kept(key).ok_or(Unread::Gone)?;
     persist::read(&text).map_err(|error| Unread::Spoilt {
         name: persist::title_of(&text).map_or_else(
             || "a design whose name is lost".to_owned(),
@@ -117,7 +141,7 @@ pub fn is_kept_as(id: &str, design: &Design) -> bool {
 ///
 /// When it is gone or cannot be read.
 pub fn last_open() -> Result<Option<(String, Design)>, Unread> {
-    match browser::kept_in_tab(OPEN).or_else(|| browser::kept(OPEN)) {
+    match browser::last_open() {
         Some(id) => take(&id).map(|design| Some((id, design))),
         None => Ok(None),
     }
@@ -125,26 +149,36 @@ pub fn last_open() -> Result<Option<(String, Design)>, Unread> {
 
 /// Everything on the shelf, the one that was changed last first.
 pub fn all() -> Vec<Shelved> {
-    let keys = browser::kept_keys(DESIGNS);
-    let ids = keys.iter().filter_map(|key| key.strip_prefix(DESIGNS));
-    let mut ids: Vec<(Option<u64>, &str)> = ids.map(|id| (changed_ms(id), id)).collect();
-    sort(&mut ids, |one, other| one < other);
-    ids.into_iter().map(|(ms, id)| shelved(id, ms)).collect()
+    listed(DESIGNS, changed_ms)
 }
 
-fn shelved(id: &str, ms: Option<u64>) -> Shelved {
-    let (title, strings, picture) = match take(id) {
+/// Everything in the bin, the one that was put there last first.
+pub fn binned() -> Vec<Shelved> {
+    listed(BIN, binned_ms)
+}
+
+/// What stands under keys that begin so, the one with the latest date first.
+fn listed(prefix: &str, dated: fn(&str) -> Option<u64>) -> Vec<Shelved> {
+    let keys = browser::kept_keys(prefix);
+    let ids = keys.iter().filter_map(|key| key.strip_prefix(prefix));
+    let mut ids: Vec<(Option<u64>, &str)> = ids.map(|id| (dated(id), id)).collect();
+    sort(&mut ids, |one, other| one < other);
+    ids.into_iter().map(|(ms, id)| shelved(prefix, id, ms)).collect()
+}
+
+fn shelved(prefix: &str, id: &str, ms: Option<u64>) -> Shelved {
+    let (title, strings, picture) = match taken(&format!("{prefix}{id}")) {
         Ok(design) => (titled(&design), strings(&design), picture(&design)),
         Err(Unread::Spoilt { name, why }) => {
             (name, format!("cannot be opened: {why}"), String::new())
         }
         Err(gone) => (gone.to_string(), String::new(), String::new()),
     };
-    let changed = ms.map(|ms| {
+    let day = ms.map(|ms| {
         let (day, month, year) = clock::day_at(ms);
         rows::day_words(day, month, year)
     });
-    Shelved { id: id.to_owned(), title, strings, changed: changed.unwrap_or_default(), picture }
+    Shelved { id: id.to_owned(), title, strings, changed: day.unwrap_or_default(), picture }
 }
 
 /// The lengths of the strings as bars, the lowest at the left: some ten bytes for each.
@@ -177,7 +211,120 @@ pub fn remove(id: &str) -> Result<Worked, StorageError> {
     let gone = browser::forget(&key(id))?;
     // A date without its design is never read.
     let _ = browser::forget(&format!("{CHANGED}{id}"));
+    let _ = browser::forget(&format!("{STEPS}{id}"));
     Ok(gone)
+}
+
+/// Takes a design off the shelf and puts it into the bin.
+///
+/// # Errors
+///
+/// When the browser does not.
+pub fn bin(id: &str) -> Result<Worked, StorageError> {
+    let text = text(id).unwrap_or_default();
+    browser::keep(&format!("{BIN}{id}"), &text)?;
+    browser::keep(&format!("{BINNED}{id}"), &clock::now())?;
+    // Its steps and its date wait with it.
+    browser::forget(&key(id))
+}
+
+/// Puts a design of the bin back on the shelf.
+///
+/// # Errors
+///
+/// When the browser does not.
+pub fn put_back(id: &str) -> Result<Worked, StorageError> {
+    let text = browser::kept(&format!("{BIN}{id}")).unwrap_or_default();
+    browser::keep(&key(id), &text)?;
+    take_out(id)
+}
+
+/// Takes a design out of the bin for good.
+///
+/// # Errors
+///
+/// When the browser does not.
+pub fn throw_away(id: &str) -> Result<Worked, StorageError> {
+    let _ = browser::forget(&format!("{CHANGED}{id}"));
+    let _ = browser::forget(&format!("{STEPS}{id}"));
+    take_out(id)
+}
+
+fn take_out(id: &str) -> Result<Worked, StorageError> {
+    // A date without its design is never read.
+    let _ = browser::forget(&format!("{BINNED}{id}"));
+    browser::forget(&format!("{BIN}{id}"))
+}
+
+fn binned_ms(id: &str) -> Option<u64> {
+    browser::kept(&format!("{BINNED}{id}"))?.parse().ok()
+}
+
+/// Throws away what has been in the bin for [`BIN_DAYS`].
+pub fn empty_bin() {
+    let now: u64 = clock::now().parse().unwrap_or(0);
+    for key in browser::kept_keys(BIN) {
+        let Some(id) = key.strip_prefix(BIN) else { continue };
+        if binned_ms(id).is_some_and(|ms| ms + BIN_DAYS * 86_400_000 < now) {
+            // What the browser does not take is tried again next time.
+            let _ = throw_away(id);
+        }
+    }
+}
+
+/// A backup of all designs, the bin and the stock lists.
+pub fn backup() -> String {
+    let mut texts = Vec::new();
+    for prefix in BACKED_UP {
+        for key in browser::kept_keys(prefix) {
+            texts.extend(browser::kept(&key).map(|text| (key, text)));
+        }
+    }
+    backup::write(&texts)
+}
+
+/// Takes in a backup. What is here is never written over: another design or list under the same name is put beside it.
+/// How many designs came in, and how many were here already.
+///
+/// # Errors
+///
+/// Why not, as the end of a sentence.
+pub fn merge(backup: &str) -> Result<(usize, usize), String> {
+    let texts = backup::read(backup)?;
+    let (mut new, mut known) = (0, 0);
+    for (key, content) in &texts {
+        let binned = key.strip_prefix(BIN).or_else(|| key.strip_prefix(BINNED));
+        if binned.is_some_and(|id| text(id).is_some()) {
+            // It was put back here, or never thrown away.
+            continue;
+        }
+        let Some(prefix) = BACKED_UP.iter().find(|prefix| key.starts_with(*prefix)) else {
+            continue;
+        };
+        let here = browser::kept(key);
+        let is_design = *prefix == DESIGNS;
+        // It may be here under a name of its own, from an earlier time.
+        let same = |other: &String| browser::kept(other).as_ref() == Some(content);
+        if is_design && browser::kept_keys(prefix).iter().any(same)
+            || here.as_ref() == Some(content)
+        {
+            known += usize::from(is_design);
+            continue;
+        }
+        new += usize::from(is_design);
+        match here {
+            None => {
+                browser::keep(key, content).map_err(|why| why.to_string())?;
+            }
+            Some(_) if is_design || *prefix == STOCK => {
+                let beside = format!("{prefix}{}", browser::fresh_name());
+                browser::keep(&beside, content).map_err(|why| why.to_string())?;
+            }
+            // A date stays as it is.
+            Some(_) => {}
+        }
+    }
+    Ok((new, known))
 }
 
 /// What a design is called in a list.

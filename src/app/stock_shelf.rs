@@ -4,7 +4,7 @@
 
 use std::sync::Arc;
 
-use super::browser::{self, StorageError, Worked};
+use super::browser::{self, Heard, StorageError, Worked};
 use super::store::Store;
 use crate::design::stock::{self, StockList, starting_list};
 use crate::engine::order::sort;
@@ -36,6 +36,11 @@ fn key(id: &str) -> String {
 /// When the browser does not take it.
 pub fn keep(id: &str, list: &StockList) -> Result<Worked, StorageError> {
     browser::keep(&key(id), &stock::write(list))
+}
+
+/// Whether a list was changed and is not on the disk yet.
+pub fn waits(id: &str) -> bool {
+    browser::waits(&key(id))
 }
 
 /// A list of the shelf.
@@ -100,8 +105,10 @@ pub fn follow(store: Store) {
     }
     store.follows_stock.set_value(true);
     take_in_use(store);
-    browser::on_kept_elsewhere(move |key, _| {
-        if is_ours(&key) {
+    browser::on_keeping(move |heard| {
+        if let Heard::Elsewhere(key) = heard
+            && is_ours(&key)
+        {
             take_in_use(store);
         }
     });

@@ -7,13 +7,13 @@ mod kinds;
 mod opening;
 mod outcome;
 mod parts;
+mod typed;
 
 use std::sync::Arc;
 
-use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-pub use self::kinds::{Ghost, NewHarp, Origin, Paper, Pasted, Typing, View, Window};
+pub use self::kinds::{Elsewhere, Ghost, NewHarp, Origin, Paper, Pasted, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
 pub use self::parts::{
     Act, Brought, Fetching, Format, NotFetched, Part, Parts, Picture, Progress, Show, Template,
@@ -84,12 +84,18 @@ pub struct Store {
     pub dark: RwSignal<bool>,
     /// The parts of the program that come after the first screen.
     pub parts: Parts,
-    timer: StoredValue<Option<TimeoutHandle>>,
-    /// Whether there is a change that the browser does not keep yet.
+    /// Whether the design is to be kept as soon as the page has shown it.
+    keeps_soon: StoredValue<bool>,
+    /// Whether there is a change that the browser was not given yet.
     unkept: StoredValue<bool>,
+    /// Whether it is to be told when all is kept.
+    tells_kept: StoredValue<bool>,
+    /// Whether and when the browser kept the last change, in words.
+    pub kept: RwSignal<String>,
     /// Why the browser keeps nothing, while that is so.
     pub not_kept: RwSignal<Option<String>>,
-    changed_elsewhere: StoredValue<bool>,
+    /// What another tab did with the design since it was opened here.
+    pub elsewhere: RwSignal<Option<Elsewhere>>,
     /// Whether `shop` is kept up with the shelf.
     pub follows_stock: StoredValue<bool>,
 }
@@ -137,10 +143,12 @@ impl Store {
             frame: RwSignal::new(no_verdict()),
             dark: RwSignal::new(false),
             parts: Parts::new(fetch),
-            timer: StoredValue::new(None),
+            keeps_soon: StoredValue::new(false),
             unkept: StoredValue::new(false),
+            tells_kept: StoredValue::new(false),
+            kept: RwSignal::new(String::new()),
             not_kept: RwSignal::new(None),
-            changed_elsewhere: StoredValue::new(false),
+            elsewhere: RwSignal::new(None),
             follows_stock: StoredValue::new(false),
         }
     }
@@ -174,7 +182,15 @@ impl Store {
 
     /// Takes the last step back.
     pub fn undo(self) {
-        if self.history.try_update(History::undo) == Some(true) {
+        let kept = self.kept_before();
+        let undone = self.history.try_update(|history| match kept {
+            Some(before) => {
+                history.undo_to(before);
+                true
+            }
+            None => history.undo(),
+        });
+        if undone == Some(true) {
             self.notice.set(None);
             self.changed();
         }

@@ -1,7 +1,8 @@
 // Loads the app, or says in the page why it could not; and when the app stops later, has that told. A file of its own,
-// since the page's policy allows no script inside the page. The build adds offline.js to it in a release build.
+// since the page's policy allows no script inside the page. The build puts keep.js before it, and in a release build
+// offline.js after it.
 
-const { js, wasm, link, build, fault, sums } = document.querySelector("script[data-wasm]").dataset;
+const { js, wasm, link, build, fault, sums, print } = document.querySelector("script[data-wasm]").dataset;
 const files = [js, wasm];
 
 /** What became of a file: fetched again, past every cache, and held against its sum. */
@@ -56,8 +57,9 @@ async function stop(error) {
   if (stopped || document.getElementById("shell")) return; // while it opens, it is explained below
   stopped = true;
   // What it would still do, by a timer or when the page is left, must not spoil what is kept.
-  Storage.prototype.setItem = Storage.prototype.removeItem = () => {};
+  const ended = keeping.stop();
   try {
+    await ended;
     (await import(fault)).tell(error, build);
   } catch {
     alert("Stringloft has stopped: a fault in the program. What was kept is untouched. Reload the page.");
@@ -77,6 +79,7 @@ if (location.hash.length > 1) {
 }
 try {
   const { default: init } = await import(js);
+  await keeping.ready; // it reads what is kept as soon as it runs
   await init({ module_or_path: wasm });
 } catch (error) {
   const words = await explain(error);
@@ -87,4 +90,6 @@ try {
   }
   throw error; // for the console
 }
+// What papers look like: nobody can print before this, and the first screen does not wait for it.
+if (print) document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", href: print }));
 

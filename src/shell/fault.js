@@ -11,10 +11,10 @@ const make = (tag, words, more = {}) => Object.assign(document.createElement(tag
 /** The text of the design that was open, as it is kept; none if the browser keeps none. */
 function design() {
   try {
-    const id = sessionStorage.getItem(OPEN) ?? localStorage.getItem(OPEN);
-    return id && localStorage.getItem(DESIGN + id);
+    const id = sessionStorage.getItem(OPEN) ?? keeping.get(OPEN);
+    return keeping.failed() ? undefined : id && keeping.get(DESIGN + id);
   } catch {
-    return null; // cookies are blocked, and so is storage
+    return undefined; // cookies are blocked, and so is storage
   }
 }
 
@@ -62,7 +62,7 @@ export function tell(error, build) {
   });
   const nothing = button("Open with an empty chart", () => {
     try {
-      sessionStorage[WITH_NOTHING] = "1"; // boot.js has taken away the function for it
+      sessionStorage[WITH_NOTHING] = "1";
     } catch {
       // Then it opens as usual.
     }

@@ -73,8 +73,17 @@ const PARTS_HAVE_COME: &str = r"
 impl Browser {
     /// A new browser that has never been anywhere.
     pub async fn open(screen: Screen) -> Self {
+        Self::open_with(screen, None).await
+    }
+
+    /// A browser that goes on where the one before left this folder.
+    pub async fn open_at(screen: Screen, profile: &Path) -> Self {
+        Self::open_with(screen, Some(format!("--user-data-dir={}", profile.display()))).await
+    }
+
+    async fn open_with(screen: Screen, profile: Option<String>) -> Self {
         let driver = Driver::start();
-        let capabilities = json!({
+        let mut capabilities = json!({
             "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
             "goog:chromeOptions": { "args": [
                 "--headless", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-quic",
@@ -82,6 +91,9 @@ impl Browser {
                 "--no-first-run", format!("--window-size={},{}", screen.width, screen.height),
             ]}
         });
+        if let Some(args) = capabilities["goog:chromeOptions"]["args"].as_array_mut() {
+            args.extend(profile.map(Value::from));
+        }
         let client = ClientBuilder::new(HttpConnector::new())
             .capabilities(capabilities.as_object().expect("made just above").clone())
             .connect(&format!("http://127.0.0.1:{}", driver.port))
@@ -91,6 +103,11 @@ impl Browser {
         let browser = Self { client, driver, session };
         browser.look_with(screen).await;
         browser
+    }
+
+    /// Ends the browser as a power cut would: every process of it at once, without a word.
+    pub fn kill(self) {
+        self.driver.kill_all();
     }
 
     /// Changes the screen of the open page.

@@ -44,6 +44,39 @@ impl Driver {
     }
 }
 
+impl Driver {
+    /// Kills the driver and every process that came of it.
+    pub fn kill_all(&self) {
+        let mut doomed = vec![self.child.id()];
+        let parents = parents();
+        // A process is listed after its parent or before it, so it is looked through until no more are found.
+        loop {
+            let of_them =
+                |(pid, parent): &&(u32, u32)| doomed.contains(parent) && !doomed.contains(pid);
+            let more: Vec<u32> = parents.iter().filter(of_them).map(|(pid, _)| *pid).collect();
+            if more.is_empty() {
+                break;
+            }
+            doomed.extend(more);
+        }
+        let pids = doomed.iter().map(ToString::to_string);
+        let _ = Command::new("kill").arg("-9").args(pids).stderr(Stdio::null()).status();
+    }
+}
+
+/// Every process with its parent.
+fn parents() -> Vec<(u32, u32)> {
+    let parent = |pid: u32| {
+        let stat = std::fs::read_to_string(format!("/proc/{pid}/stat")).ok()?;
+        // Its name stands in brackets, and may hold anything.
+        let (_, rest) = stat.rsplit_once(')')?;
+        rest.split_whitespace().nth(1)?.parse().ok()
+    };
+    let entries = std::fs::read_dir("/proc").into_iter().flatten().flatten();
+    let pids = entries.filter_map(|entry| entry.file_name().to_str()?.parse().ok());
+    pids.filter_map(|pid| Some((pid, parent(pid)?))).collect()
+}
+
 impl Drop for Driver {
     fn drop(&mut self) {
         let _ = self.child.kill();

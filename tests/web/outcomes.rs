@@ -24,9 +24,27 @@ fn run(script: &str) {
 }
 
 async fn rest_ms(ms: usize) {
-    let promise = js_sys::eval(&format!("new Promise((done) => setTimeout(done, {ms}))"));
-    let promise: js_sys::Promise = promise.expect("a promise").dyn_into().expect("a promise");
-    JsFuture::from(promise).await.expect("time passes");
+    wait_for(&format!("new Promise((done) => setTimeout(done, {ms}))")).await;
+}
+
+/// What the browser keeps is opened anew, as `boot.js` has it opened before the page.
+pub async fn open_keeping() {
+    run(&format!(
+        "document.querySelector('[data-more]')?.remove();
+         const more = new Blob([{:?}], {{ type: 'text/javascript' }});
+         document.head.append(Object.assign(document.createElement('meta'), {{ name: 'more' }}));
+         document.head.lastChild.dataset.more = URL.createObjectURL(more);",
+        include_str!("../../src/shell/keep-more.js")
+    ));
+    js_sys::eval(include_str!("../../src/shell/keep.js")).expect("it runs");
+    wait_for("keeping.ready").await;
+}
+
+/// Waits for a promise.
+pub async fn wait_for(promise: &str) {
+    let made: js_sys::Promise =
+        js_sys::eval(promise).expect("it runs").dyn_into().expect("a promise");
+    JsFuture::from(made).await.unwrap_or_else(|error| panic!("{promise}: {error:?}"));
 }
 
 /// Waits until an expression is true.
@@ -56,32 +74,50 @@ fn is_problem() -> bool {
 
 /// A page as on a first visit, but for what `before` puts into the browser. The pages of earlier tests are gone, and
 /// have nothing left to keep.
-fn page(before: &str) {
+async fn page(before: &str) {
     run("
         // What is not the page's own shows how the tests go.
         document.querySelectorAll('body > :not(pre, script)').forEach((part) => part.remove());
-        window.puts ??= Storage.prototype.setItem;
-        window.idles ??= window.requestIdleCallback;
+        window.puts ??= IDBObjectStore.prototype.put;
         window.makes ??= URL.createObjectURL;
-        Storage.prototype.setItem = window.puts;
-        window.requestIdleCallback = window.idles;
+        window.paints ??= window.requestAnimationFrame;
+        window.requestAnimationFrame = window.paints;
+        IDBObjectStore.prototype.put = window.puts;
         URL.createObjectURL = window.makes;
         window.asked = [];
         window.confirm = (question) => { window.asked.push(question); return window.answer ?? false; };
         window.answer = false;
         window.dispatchEvent(new PageTransitionEvent('pagehide'));
+        globalThis.keeping?.put('stringloft/tried', '');
+    ");
+    // What a full storage made wait is written too, and not amid the next test.
+    until("!globalThis.keeping?.failed()").await;
+    wait_for("globalThis.keeping?.stop() ?? Promise.resolve()").await;
+    wait_for(CLEARED).await;
+    run("
         localStorage.clear();
         localStorage.setItem('stringloft/columns', 'all');
         sessionStorage.clear();
         history.replaceState(null, '', location.pathname + location.search);
     ");
     run(before);
+    open_keeping().await;
     stringloft::app::start();
 }
 
+/// Nothing is kept any more. Pages of earlier tests let it go when it is to be deleted.
+const CLEARED: &str = "new Promise((done, wrong) => {
+    const gone = indexedDB.deleteDatabase('stringloft');
+    gone.onsuccess = done;
+    gone.onerror = wrong;
+})";
+
 /// From now on the browser's storage is full.
 const FULL: &str =
-    "Storage.prototype.setItem = () => { throw new DOMException('no', 'QuotaExceededError'); };";
+    "IDBObjectStore.prototype.put = () => { throw new DOMException('no', 'QuotaExceededError'); };";
+
+/// Lets the browser's storage take something again.
+const ROOM: &str = "IDBObjectStore.prototype.put = window.puts;";
 
 /// Types a text into a field, as a paste would.
 fn type_into(field: &str, text: &str) {
@@ -109,8 +145,8 @@ fn give_file(field: &str, name: &str, text: &str) {
 
 /// A design on the shelf with a title, as the page keeps it.
 fn kept_titles() -> String {
-    ask("Object.keys(localStorage).filter((key) => key.startsWith('stringloft/design/'))
-        .map((key) => JSON.parse(localStorage[key]).title).join('|')")
+    ask("keeping.keys('stringloft/design/').filter((key) => !keeping.waits(key))
+        .map((key) => JSON.parse(keeping.get(key)).title).join('|')")
 }
 
 fn sample(title: &str) -> Design {
@@ -119,7 +155,7 @@ fn sample(title: &str) -> Design {
 
 #[wasm_bindgen_test]
 async fn an_edit_that_is_refused_is_not_told_as_done() {
-    page("");
+    page("").await;
     click("#versions-view");
     until("document.querySelector('#keep-version') !== null").await;
     let keep = |name: &str| {
@@ -137,16 +173,18 @@ async fn an_edit_that_is_refused_is_not_told_as_done() {
     assert!(is_problem() && !told().contains("Kept"), "{}", told());
     // What was typed is there to be used when there is room.
     assert_eq!(ask("document.querySelector('.keep-line input').value"), "one more");
-    until("Object.values(localStorage).some((text) => text.includes('try 12'))").await;
-    assert_eq!(
-        ask("Object.values(localStorage).some((text) => text.includes('one more'))"),
-        "false"
-    );
+    let kept = |words: &str| {
+        format!(
+            "keeping.keys('stringloft/design/').some((key) => keeping.get(key).includes({words:?}))"
+        )
+    };
+    until(&kept("try 12")).await;
+    assert_eq!(ask(&kept("one more")), "false");
 }
 
 #[wasm_bindgen_test]
 async fn a_declined_opening_is_not_told_as_opened() {
-    page(FULL);
+    page(FULL).await;
     type_into("#title", "Only here");
     let file = persist::write(&sample("From a file"));
     give_file("#file", "willow.json", &file);
@@ -175,7 +213,7 @@ async fn a_declined_opening_is_not_told_as_opened() {
 #[wasm_bindgen_test]
 async fn a_copy_of_a_link_is_kept_only_when_the_browser_took_it() {
     let fragment = link::write(&sample("By link")).expect("a sample fits a link");
-    page(&format!("{FULL} history.replaceState(null, '', {:?});", format!("#{fragment}")));
+    page(&format!("{FULL} history.replaceState(null, '', {:?});", format!("#{fragment}"))).await;
     until("(document.querySelector('.origin:not(#not-kept)')?.innerText ?? '').includes('not yet saved here')")
         .await;
     click(".origin:not(#not-kept) button");
@@ -185,7 +223,8 @@ async fn a_copy_of_a_link_is_kept_only_when_the_browser_took_it() {
         ask("document.querySelector('.origin:not(#not-kept)')?.innerText")
             .contains("not yet saved here")
     );
-    run("Storage.prototype.setItem = window.puts;");
+    run(ROOM);
+    until("!keeping.failed()").await;
     click(".origin:not(#not-kept) button");
     until_told("Kept in this browser.").await;
     assert!(!is_problem());
@@ -200,11 +239,12 @@ async fn a_last_design_that_cannot_be_read_is_told_and_stays() {
     page(&format!(
         "localStorage['stringloft/design/spoilt'] = {spoilt:?};
          localStorage['stringloft/open'] = 'spoilt';"
-    ));
+    ))
+    .await;
     until_told("\"Harp of the mill\" cannot be read").await;
     assert!(is_problem() && told().contains("its text ends in the middle"), "{}", told());
-    let still = "localStorage['stringloft/design/spoilt']";
-    assert_eq!(ask("localStorage['stringloft/open']"), "spoilt");
+    let still = "keeping.get('stringloft/design/spoilt')";
+    assert_eq!(ask("keeping.get('stringloft/open')"), "spoilt");
     assert_eq!(ask(still), spoilt);
     // The list names it, and does not open it.
     click("#shelf");
@@ -215,13 +255,13 @@ async fn a_last_design_that_cannot_be_read_is_told_and_stays() {
     click(".window-head button");
     // The sample becomes the last design only when it is changed.
     type_into("#title", "A new one");
-    until("localStorage['stringloft/open'] !== 'spoilt'").await;
+    until("keeping.get('stringloft/open') !== 'spoilt'").await;
     assert_eq!(ask(still), spoilt);
 }
 
 #[wasm_bindgen_test]
 async fn a_file_is_told_as_handed_over_only_when_the_browser_took_it() {
-    page("");
+    page("").await;
     click("#save");
     until_told("Handed to this browser's downloads as").await;
     assert!(!told().contains("Saved") && !is_problem(), "{}", told());
@@ -234,7 +274,7 @@ async fn a_file_is_told_as_handed_over_only_when_the_browser_took_it() {
 /// The question before a list is let go stays until the list is really out of the page.
 #[wasm_bindgen_test]
 async fn a_stock_list_that_was_not_handed_over_is_asked_about() {
-    page("");
+    page("").await;
     click("#stock");
     until("document.querySelector('.stock-head input') !== null").await;
     run(FULL);
@@ -255,24 +295,28 @@ async fn a_stock_list_that_was_not_handed_over_is_asked_about() {
 }
 
 #[wasm_bindgen_test]
-async fn a_change_is_kept_when_the_browser_is_idle_or_the_page_is_left() {
-    page(
-        "window.waiting = []; window.requestIdleCallback = (act, options) => window.waiting.push([act, options.timeout]);",
-    );
-    type_into("#title", "Idle");
-    rest_ms(600).await; // twice as long as a change waits
-    assert_eq!(kept_titles(), "", "kept before the browser was idle");
-    assert_eq!(ask("window.waiting.every(([_, within]) => within === 1000)"), "true");
-    until(
-        "window.waiting.splice(0).forEach(([act]) => act()) ?? Object.values(localStorage).some((text) => text.includes('Idle'))",
-    )
-    .await;
-    assert_eq!(kept_titles(), "Idle");
+async fn a_change_is_kept_right_after_it_is_seen_or_when_the_page_is_left() {
+    page("").await;
+    type_into("#title", "Seen");
+    assert_eq!(kept_titles(), "", "kept before anyone saw it");
+    until("document.querySelector('#kept').innerText.startsWith('Kept ')").await;
+    assert_eq!(kept_titles(), "Seen");
+    // A page that is left is not drawn again, and what it could not write is found by the next one.
+    run("window.requestAnimationFrame = () => 0;");
     type_into("#title", "Left");
+    until("document.querySelector('#kept').innerText === 'keeping…'").await;
     run("window.dispatchEvent(new PageTransitionEvent('pagehide'));");
+    assert_eq!(
+        ask(
+            "Object.entries(localStorage).some(([key, text]) => key.startsWith('stringloft/last/') && text.includes('Left'))"
+        ),
+        "true"
+    );
+    until("document.querySelector('#kept').innerText.startsWith('Kept ')").await;
     assert_eq!(kept_titles(), "Left");
-    // A browser without idle times keeps after the timer alone.
-    page("window.requestIdleCallback = undefined;");
-    type_into("#title", "Timer alone");
-    until("Object.values(localStorage).some((text) => text.includes('Timer alone'))").await;
+    assert_eq!(
+        ask("Object.keys(localStorage).some((key) => key.startsWith('stringloft/last/'))"),
+        "false",
+        "left behind for good"
+    );
 }

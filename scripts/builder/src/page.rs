@@ -10,9 +10,12 @@ use sha2::{Digest, Sha256};
 use crate::markup::{lean_script, lean_style, links};
 use crate::{Failure, module};
 
+const KEEP: &str = "src/shell/keep.js";
 const BOOT: &str = "src/shell/boot.js";
+const KEEP_MORE: &str = "src/shell/keep-more.js";
 const OFFLINE: &str = "src/shell/offline.js";
 const FAULT: &str = "src/shell/fault.js";
+const PRINT: &str = "style/print.css";
 /// What stands in the page for the version until all files are known.
 const BUILD: &str = "{build}";
 
@@ -45,10 +48,14 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
     }
     let reader = reader.join(" ");
     let sums = [&js, &wasm].map(|name| out.sum_of(name)).join(" ");
-    // What starts the program also starts the service worker, in a release build.
-    let boot = if debug { read(BOOT)? } else { read(BOOT)? + &read(OFFLINE)? };
+    // What starts the program also opens what is kept, and in a release build it starts the service worker.
+    let boot = read(KEEP)? + &read(BOOT)? + &if debug { String::new() } else { read(OFFLINE)? };
     let boot = out.put("boot", "js", lean(boot, debug).as_bytes())?;
     let fault = out.put_later("fault", "js", lean(read(FAULT)?, debug).as_bytes())?;
+
+    let more = out.put_later("keep-more", "js", lean(read(KEEP_MORE)?, debug).as_bytes())?;
+
+    let print = out.put_later("print", "css", &style(PRINT, debug)?)?;
 
     let html = read("index.html")?;
     let mut page = html.clone();
@@ -57,12 +64,12 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
             "rust" => format!(
                 "<link rel=\"modulepreload\" href=\"./{js}\">\
                  <link rel=\"preload\" href=\"./{wasm}\" as=\"fetch\" type=\"application/wasm\" crossorigin=\"anonymous\">\
-                 <script type=\"module\" src=\"./{boot}\" data-build=\"{BUILD}\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-sums=\"{sums}\" data-link=\"{reader}\" data-fault=\"./{fault}\"></script>"
+                 <script type=\"module\" src=\"./{boot}\" data-build=\"{BUILD}\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-sums=\"{sums}\" data-link=\"{reader}\" data-fault=\"./{fault}\" data-more=\"./{more}\" data-print=\"./{print}\"></script>"
             ),
+            // It has been written above, and boot.js asks for it when the first screen stands.
+            "css" if link.file == PRINT => String::new(),
             "css" => {
-                let style = read(link.file)?;
-                let style = if debug { style } else { lean_style(&style) };
-                let name = out.put(stem(link.file), "css", style.as_bytes())?;
+                let name = out.put(stem(link.file), "css", &style(link.file, debug)?)?;
                 format!("<link rel=\"stylesheet\" href=\"./{name}\">")
             }
             "icon" => {
@@ -70,7 +77,7 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
                 format!("<link rel=\"icon\" href=\"./{name}\">")
             }
             // They have got names of their own above.
-            "copy-file" if [BOOT, FAULT].contains(&link.file) => String::new(),
+            "copy-file" if [BOOT, FAULT, KEEP_MORE].contains(&link.file) => String::new(),
             "copy-file" => {
                 out.copy(link.file)?;
                 String::new()
@@ -107,6 +114,12 @@ fn list(name: &str, files: &[(String, String)]) -> String {
 
 fn read(file: &str) -> Result<String, Failure> {
     fs::read_to_string(file).map_err(|why| format!("{file}: {why}").into())
+}
+
+/// A style sheet, in a release build without what carries nothing.
+fn style(file: &str, debug: bool) -> Result<Vec<u8>, Failure> {
+    let style = read(file)?;
+    Ok(if debug { style } else { lean_style(&style) }.into_bytes())
 }
 
 /// A script without what carries nothing, in a release build.
@@ -149,7 +162,9 @@ impl Out {
         let name = Path::new(file).file_name().and_then(|name| name.to_str()).unwrap_or_default();
         let bytes = fs::read(file).map_err(|why| format!("{file}: {why}"))?;
         fs::write(self.folder.join(name), &bytes)?;
-        self.first.push((name.to_owned(), sum(&bytes)));
+        // Pictures of icons are for whoever installs the page; a tab shows the drawn one.
+        let list = if name.ends_with(".png") { &mut self.later } else { &mut self.first };
+        list.push((name.to_owned(), sum(&bytes)));
         Ok(())
     }
 

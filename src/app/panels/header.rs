@@ -8,6 +8,7 @@ use web_sys::FileList;
 use crate::app::browser;
 use crate::app::store::{Act, Store, View, Window};
 use crate::app::widgets::button::button;
+use crate::app::widgets::list::words;
 use crate::app::widgets::menu::{arrow_keys, came_to, menu, one_stop};
 use crate::design::edit::{Edit, Field};
 use crate::design::letters::small;
@@ -50,6 +51,8 @@ pub fn Header(store: Store) -> impl IntoView {
                 {menu("help", "Help", help(store))}
                 {undo.into_any()}
             </div>
+            // Not spoken, as a word at every change would be in the way; what is not kept is an alert of its own.
+            <span id="kept" class="hint">{words(move || store.kept.get())}</span>
         </header>
     }
 }

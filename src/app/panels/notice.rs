@@ -6,9 +6,8 @@ use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
 use super::header::save;
-use crate::app::store::{Notice, Origin, Store, View};
+use crate::app::store::{Elsewhere, Notice, Origin, Store, View};
 use crate::app::widgets::button::button;
-use crate::app::widgets::list::while_so;
 
 /// The line that tells what was done, or what went wrong and what to do.
 #[component]
@@ -27,23 +26,69 @@ pub fn NoticeLine(store: Store) -> impl IntoView {
     view! { <div class="notices" aria-live="polite">{shown}</div> }
 }
 
-/// Says, for as long as it is so, that this browser keeps nothing.
+/// The lines that stand for as long as something is so: that this browser keeps nothing, that another tab went on with
+/// the design, that the design is a sample or somebody's.
 #[component]
-pub fn NotKeptLine(store: Store) -> impl IntoView {
-    let line = move || {
-        let why = store.not_kept.get().unwrap_or_default();
-        let text = format!(
-            "Not kept: this browser takes nothing, as {why}. Save the design as a file before you leave the page."
-        );
-        view! {
-            <div class="origin" id="not-kept" role="alert">
-                <p>{text}</p>
-                {button("tool main", "", "", "Save as a file", move || save(store))}
-            </div>
-        }
-        .into_any()
+pub fn Lines(store: Store) -> impl IntoView {
+    let lines: [fn(Store) -> Option<AnyView>; 3] = [not_kept, elsewhere, origin];
+    lines.map(|line| (move || line(store)).into_any()).into_iter().collect_view()
+}
+
+fn line(id: &'static str, role: &'static str, text: String, buttons: Vec<AnyView>) -> AnyView {
+    view! {
+        <div class="origin" id=id role=role>
+            <p>{text}</p>
+            <span class="tool-group">{buttons}</span>
+        </div>
+    }
+    .into_any()
+}
+
+fn not_kept(store: Store) -> Option<AnyView> {
+    let why = store.not_kept.get()?;
+    let text = format!(
+        "Not kept: this browser takes nothing, as {why}. Save the design as a file before you leave the page."
+    );
+    let save = button("tool main", "", "", "Save as a file", move || save(store));
+    Some(line("not-kept", "alert", text, vec![save]))
+}
+
+fn elsewhere(store: Store) -> Option<AnyView> {
+    let keep = move || {
+        let kept = store.keep_beside();
+        store.tell(kept, "");
     };
-    while_so(move || store.not_kept.read().is_some(), line)
+    let keep = button("tool", "", "", "Keep mine as a copy", keep);
+    let (text, buttons) = match store.elsewhere.get()? {
+        Elsewhere::Changed => {
+            let load = button("tool main", "", "", "Load it", move || store.load_from_elsewhere());
+            (
+                "This design was changed in another tab. Here it is as it was before; if you change it here, that becomes a copy.",
+                vec![load, keep],
+            )
+        }
+        Elsewhere::Gone => {
+            ("This design was put into the bin in another tab. Here it is as it was.", vec![keep])
+        }
+    };
+    Some(line("elsewhere", "alert", text.to_owned(), buttons))
+}
+
+fn origin(store: Store) -> Option<AnyView> {
+    let (text, buttons) = match store.origin.get() {
+        Origin::Kept(_) => return None,
+        Origin::Link => (
+            "A copy from a link, not yet saved here. Changing it saves your own copy.",
+            vec![button("tool main", "", "", "Save a copy here", move || store.keep_copy())],
+        ),
+        // It would go with the first change, and the paper would jump under the hand.
+        Origin::Sample if store.view.get() == View::Drawing => return None,
+        Origin::Sample => (
+            "A sample. Change it as you like, or start your own with New, under Designs: a new harp, one from measurements, or another sample.",
+            vec![],
+        ),
+    };
+    Some(line("origin", "status", text.to_owned(), buttons))
 }
 
 /// Takes a notice away when there was time to read it. What went wrong stays until it is dismissed or until
@@ -74,34 +119,4 @@ fn go_after(store: Store, timer: StoredValue<Option<TimeoutHandle>>, ms: u64) {
         }
     };
     timer.set_value(set_timeout_with_handle(go, Duration::from_millis(ms)).ok());
-}
-
-/// Says when the open design is not kept in this browser, and how to keep it.
-#[component]
-pub fn OriginLine(store: Store) -> impl IntoView {
-    let words = move || match store.origin.get() {
-        Origin::Kept(_) => None,
-        Origin::Link => Some((
-            "A copy from a link, not yet saved here. Changing it saves your own copy.",
-            "Save a copy here",
-        )),
-        // It would go with the first change, and the paper would jump under the hand.
-        Origin::Sample if store.view.get() == View::Drawing => None,
-        Origin::Sample => Some((
-            "A sample. Change it as you like, or start your own with New, under Designs: a new harp, one from measurements, or another sample.",
-            "",
-        )),
-    };
-    move || {
-        words().map(|(text, action)| {
-            view! {
-                <div class="origin" role="status">
-                    <p>{text}</p>
-                    {(!action.is_empty()).then(|| view! {
-                        <button type="button" class="tool main" on:click=move |_| { store.tell(store.keep_copy(), "Kept in this browser."); }>{action}</button>
-                    })}
-                </div>
-            }
-        })
-    }
 }

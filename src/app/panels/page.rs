@@ -11,7 +11,7 @@ use super::curves::CurvesPanel;
 use super::findings::Findings;
 use super::header::{self, Header, open_files};
 use super::looks::{Divider, Looks, Split};
-use super::notice::{NotKeptLine, NoticeLine, OriginLine, let_go};
+use super::notice::{Lines, NoticeLine, let_go};
 use super::summary::Summary;
 use super::views::{self, ViewButtons};
 use crate::app::shelf::titled;
@@ -55,7 +55,6 @@ fn mount(then: impl FnOnce(Store) + 'static) {
         let store = Store::open_first(parts::fetch);
         then(store);
         store.listen();
-        store.try_keeping();
         browser::on_leisure(move || store.ask_for_all());
         browser::on_newer(move || {
             if store.notice.read_untracked().is_none() {
@@ -66,6 +65,7 @@ fn mount(then: impl FnOnce(Store) + 'static) {
         });
         header::first_theme(store);
         store.first_columns();
+        store.give_back_typed();
         view! { <Page store=store/> }
     });
     browser::remove_shell();
@@ -133,8 +133,7 @@ fn Page(store: Store) -> impl IntoView {
             <main class="work">
             <ViewButtons store=store/>
             <div class="lines">
-                <NotKeptLine store=store/>
-                <OriginLine store=store/>
+                <Lines store=store/>
             </div>
             <div
                 class="bench"

@@ -1,9 +1,11 @@
 //! The designs that this browser keeps.
 
+mod aside;
+
 use leptos::prelude::*;
 
 use super::new_design::replace;
-use crate::app::browser;
+use crate::app::browser::{self, StorageError};
 use crate::app::shelf::{self, Shelved};
 use crate::app::store::{Origin, Store};
 use crate::app::widgets::button::button;
@@ -14,19 +16,14 @@ use crate::design::document::Design;
 use crate::design::edit::{Edit, Field};
 use crate::design::letters::small;
 
-/// What is asked about a design before it is done.
-#[derive(Clone, PartialEq, Eq)]
-enum Asked {
-    Delete(String),
-    Rename(String),
-}
-
 /// What the window knows.
 #[derive(Clone, Copy)]
 struct Desk {
     store: Store,
     designs: RwSignal<Vec<Shelved>>,
-    asked: RwSignal<Option<Asked>>,
+    binned: RwSignal<Vec<Shelved>>,
+    /// The design that is being renamed.
+    renamed: RwSignal<Option<String>>,
     /// The name that is being typed.
     name: RwSignal<String>,
     /// Told here, as the window lies over the line of the page.
@@ -57,7 +54,7 @@ impl Desk {
             shelf::put(to, &design).map_err(|why| why.to_string())
         });
         match done {
-            Ok(_) => self.designs.set(shelf::all()),
+            Ok(_) => self.look_again(),
             Err(why) => self.wrong.set(format!("That was not done: {why}.")),
         }
     }
@@ -70,22 +67,37 @@ impl Desk {
 
     fn rename(self, id: &str) {
         let name = self.name.get_untracked();
-        self.asked.set(None);
+        self.renamed.set(None);
         if untrack(|| self.is_open(id)) {
             self.store.send(&Edit::Text { field: Field::Title, text: name });
             self.store.close_step();
             self.store.keep_and_tell();
-            self.designs.set(shelf::all());
+            self.look_again();
         } else {
             self.put(id, id, |design| design.title = name);
         }
     }
 
-    fn delete(self, id: &str) {
-        self.asked.set(None);
-        match shelf::remove(id) {
-            Ok(_) => self.designs.update(|designs| designs.retain(|design| design.id != id)),
-            Err(why) => self.wrong.set(format!("This browser did not delete that design: {why}.")),
+    /// Shows what is kept now.
+    fn look_again(self) {
+        self.designs.set(shelf::all());
+        self.binned.set(shelf::binned());
+    }
+
+    /// Shows what has become of it, or why nothing has.
+    fn told(self, done: &Result<(), StorageError>) {
+        match done {
+            Ok(()) => self.look_again(),
+            Err(why) => self.wrong.set(format!("That was not done: {why}.")),
+        }
+    }
+
+    /// Hands over the text of a design that cannot be read, as it is.
+    fn save_as_it_is(self, id: &str) {
+        let text = shelf::text(id).unwrap_or_default();
+        let name = format!("design-{id}.json");
+        if let Err(why) = browser::offer_file(&name, "application/json", &text) {
+            self.wrong.set(format!("It was not saved: {why}."));
         }
     }
 }
@@ -94,10 +106,12 @@ impl Desk {
 #[component]
 pub fn ShelfWindow(store: Store) -> impl IntoView {
     store.keep_and_tell();
+    shelf::empty_bin();
     let desk = Desk {
         store,
         designs: RwSignal::new(shelf::all()),
-        asked: RwSignal::new(None),
+        binned: RwSignal::new(shelf::binned()),
+        renamed: RwSignal::new(None),
         name: RwSignal::new(String::new()),
         wrong: RwSignal::new(String::new()),
     };
@@ -110,7 +124,7 @@ pub fn ShelfWindow(store: Store) -> impl IntoView {
     let many = move || desk.designs.with(|designs| designs.len() > 4);
     view! {
         <Window title="Designs kept in this browser" on_close=move || store.window.set(None)>
-            <p>"They stay on this device. Save a design as a file to keep it for good or to move it."</p>
+            <p>"They stay on this device. Save a design as a file, or all of them as a backup, to keep them for good or to move them."</p>
             <p class="wrong" role="alert">{words(move || desk.wrong.get())}</p>
             {while_so(many, move || {
                 let seek = move |text| sought.set(text);
@@ -121,6 +135,8 @@ pub fn ShelfWindow(store: Store) -> impl IntoView {
                 move || desk.designs.with(Vec::is_empty),
                 || view! { <p>"None yet. A design is kept here as soon as you change it."</p> }.into_any(),
             )}
+            {aside::bin(desk)}
+            {aside::backup(desk)}
         </Window>
     }
 }
@@ -147,45 +163,38 @@ fn line(desk: Desk, one: Shelved) -> Part {
     })
 }
 
-/// What can be done with a design, or what is asked before it is done.
+/// What can be done with a design, or the field for its new name.
 fn acts(desk: Desk, id: String, readable: bool) -> AnyView {
     let is_open = desk.is_open(&id);
-    let (first, second) = (id.clone(), id.clone());
-    match desk.asked.get() {
-        Some(Asked::Delete(asked)) if asked == id => view! {
-            {button("cure", "", "", "Delete for good", move || desk.delete(&first))}
-            {button("quiet", "", "", "Leave it", move || desk.asked.set(None))}
-        }
-        .into_any(),
-        Some(Asked::Rename(asked)) if asked == id => view! {
+    let (first, second, third) = (id.clone(), id.clone(), id.clone());
+    if desk.renamed.read().as_ref() == Some(&id) {
+        return view! {
             <TextField label="New name" value=Signal::derive(move || desk.name.get()) on_input=move |text| desk.name.set(text)/>
             {button("cure", "", "", "Rename", move || desk.rename(&first))}
-            {button("quiet", "", "", "Leave it", move || desk.asked.set(None))}
+            {button("quiet", "", "", "Leave it", move || desk.renamed.set(None))}
         }
-        .into_any(),
-        _ => {
-            let rename = move || {
-                // The client's name is no part of it.
-                let name = shelf::take(&first).map(|design| design.title).unwrap_or_default();
-                desk.name.set(name);
-                desk.asked.set(Some(Asked::Rename(first.clone())));
-            };
-            let delete = {
-                let id = id.clone();
-                move || desk.asked.set(Some(Asked::Delete(id.clone())))
-            };
-            view! {
-                {readable.then(|| view! {
-                    {button("quiet", "", "", "Rename", rename)}
-                    {button("quiet", "", "", "Duplicate", move || desk.duplicate(&second))}
-                })}
-                {if is_open {
-                    view! { <span class="unit">"open now"</span> }.into_any()
-                } else {
-                    button("quiet", "", "", "Delete", delete)
-                }}
-            }
-            .into_any()
-        }
+        .into_any();
     }
+    let rename = move || {
+        // The client's name is no part of it.
+        let name = shelf::take(&first).map(|design| design.title).unwrap_or_default();
+        desk.name.set(name);
+        desk.renamed.set(Some(first.clone()));
+    };
+    let known = if readable {
+        view! {
+            {button("quiet", "", "", "Rename", rename)}
+            {button("quiet", "", "", "Duplicate", move || desk.duplicate(&second))}
+        }
+        .into_any()
+    } else {
+        button("quiet", "", "", "Save as it is", move || desk.save_as_it_is(&second))
+    };
+    let delete = if is_open {
+        view! { <span class="unit">"open now"</span> }.into_any()
+    } else {
+        let delete = move || desk.told(&shelf::bin(&third).map(drop));
+        button("quiet", "", "Puts it into the bin below", "Delete", delete)
+    };
+    view! { {known}{delete} }.into_any()
 }

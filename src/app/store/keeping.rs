@@ -1,33 +1,35 @@
-//! Keeping the design in this browser: soon after each change, when the browser is idle, and at once where it
-//! would be lost.
+//! Keeping the design in this browser: right after each change, when the page has shown it. What other tabs do with it
+//! is told, and written over by neither.
 
 use std::time::Duration;
 
 use leptos::prelude::*;
 
-use super::super::browser::StorageError;
+use super::super::browser::Heard;
 use super::super::columns::present;
-use super::super::{browser, shelf};
-use super::{Act, Done, Origin, Outcome, Store};
+use super::super::{browser, clock, shelf};
+use super::{Act, Done, Elsewhere, Origin, Outcome, Store};
 use crate::design::document::Design;
+use crate::design::persist;
 
-/// How long a change waits before it is kept, so that a run of keys is written once.
-const KEEP_AFTER: Duration = Duration::from_millis(300);
 /// Told when another tab went on with the same design.
 const COPIED: &str = "This design was changed in another tab too. Both are kept: what was changed in this tab is a copy of its own.";
+/// What the header says until the browser has written the last change.
+const KEEPING: &str = "keeping…";
 
 impl Store {
-    /// Keeps a link's copy in this browser. It counts as kept only when the browser took it.
-    ///
-    /// # Errors
-    ///
-    /// When the browser does not take it.
-    pub fn keep_copy(self) -> Outcome {
-        let id = browser::fresh_name();
-        let kept = self.history.with_untracked(|history| shelf::keep(&id, history.present()))?;
-        self.origin.set(Origin::Kept(id));
+    /// Keeps a link's copy in this browser, and tells it when the browser has it. One that takes nothing is told at once,
+    /// and the copy stays one that is not kept.
+    pub fn keep_copy(self) {
+        if let Some(why) = browser::failing() {
+            self.tell(Err(why.into()), "");
+            return;
+        }
+        self.origin.set(Origin::Kept(browser::fresh_name()));
         browser::drop_fragment();
-        Ok(kept.into())
+        self.unkept.set_value(true);
+        self.tells_kept.set_value(true);
+        self.keep_and_tell();
     }
 
     /// What every change of the design brings with it.
@@ -48,19 +50,16 @@ impl Store {
             browser::drop_fragment();
         }
         self.unkept.set_value(true);
-        self.stop_timer();
-        let soon = move || browser::when_idle(move || self.keep_and_tell());
-        match set_timeout_with_handle(soon, KEEP_AFTER) {
-            Ok(timer) => self.timer.set_value(Some(timer)),
-            Err(_) => self.keep_and_tell(),
+        self.say_kept(KEEPING.to_owned());
+        if self.keeps_soon.get_value() {
+            return;
         }
-    }
-
-    fn stop_timer(self) {
-        if let Some(timer) = self.timer.get_value() {
-            timer.clear();
-            self.timer.set_value(None);
-        }
+        self.keeps_soon.set_value(true);
+        // Not before the change is seen, as it takes time; a page that is out of sight is drawn no more, and keeps
+        // when it goes.
+        request_animation_frame(move || {
+            set_timeout(move || self.keep_and_tell(), Duration::ZERO);
+        });
     }
 
     /// Keeps the design now, and tells if that did not work.
@@ -73,65 +72,146 @@ impl Store {
     ///
     /// # Errors
     ///
-    /// When the browser does not take it.
+    /// When the browser is known not to take it.
     pub fn keep_now(self) -> Outcome {
-        self.stop_timer();
+        self.keeps_soon.set_value(false);
         let Origin::Kept(id) = self.origin.get_untracked() else { return Ok(Done::plain()) };
-        if !self.unkept.get_value() {
-            return Ok(Done::plain());
+        if self.unkept.get_value() {
+            if self.elsewhere.read_untracked().is_some() {
+                return self.keep_beside();
+            }
+            self.unkept.set_value(false);
+            self.say_kept(KEEPING.to_owned());
+            let kept = self.history.try_update_untracked(|history| shelf::keep(&id, history));
+            return Ok(kept.transpose()?.map_or(Done::plain(), Done::from));
         }
-        if self.changed_elsewhere.get_value() {
-            return self.keep_beside();
+        match browser::failing() {
+            Some(why) if browser::waits(&shelf::key(&id)) => Err(why.into()),
+            _ => Ok(Done::plain()),
         }
-        let kept = self.history.with_untracked(|history| shelf::keep(&id, history.present()));
-        self.note_kept(kept.as_ref().err());
-        let kept = kept?;
-        self.unkept.set_value(false);
-        Ok(kept.into())
     }
 
-    /// Notes why changes are not kept, for the line that stands as long as that is so.
-    fn note_kept(self, problem: Option<&StorageError>) {
-        let why = problem.map(ToString::to_string);
+    fn say_kept(self, words: String) {
+        if *self.kept.read_untracked() != words {
+            self.kept.set(words);
+        }
+    }
+
+    /// Notes whether changes are kept, for the header, and for the line that stands while they are not.
+    fn note_kept(self) {
+        let why = browser::failing().map(|why| why.to_string());
+        let words = match &why {
+            Some(why) => format!("not kept in this browser: {why}"),
+            // Nothing was changed yet, or something was since.
+            None if self.kept.read_untracked().is_empty() || self.unkept.get_value() => {
+                self.kept.get_untracked()
+            }
+            None => format!("Kept {}", clock::time()),
+        };
+        self.say_kept(words);
         if *self.not_kept.read_untracked() != why {
             self.not_kept.set(why);
         }
     }
 
-    /// Tries whether this browser keeps anything at all, before anyone relies on it.
-    pub fn try_keeping(self) {
-        self.note_kept(browser::try_keeping().as_ref().err());
-    }
-
     /// Keeps the design as a copy, where another tab has changed it too.
-    fn keep_beside(self) -> Outcome {
-        let id = browser::fresh_name();
+    ///
+    /// # Errors
+    ///
+    /// When the browser is known not to take it.
+    pub fn keep_beside(self) -> Outcome {
         let copy = self.history.with_untracked(|history| {
             let title = format!("{} (copy)", history.present().title);
             Design { title, ..history.present().clone() }
         });
-        shelf::keep(&id, &copy)?;
-        self.unkept.set_value(false);
-        self.changed_elsewhere.set_value(false);
-        self.origin.set(Origin::Kept(id));
+        self.elsewhere.set(None);
+        self.origin.set(Origin::Kept(browser::fresh_name()));
         self.history.update(|history| history.record(copy, None));
+        self.unkept.set_value(true);
+        self.keep_now()?;
         Ok(Done::with(COPIED))
     }
 
-    /// Listens to the browser: other tabs, the address, and the end of the page.
+    /// The state before the present one, where the steps that are here give none: as this browser kept it.
+    pub(super) fn kept_before(self) -> Option<Option<Design>> {
+        let none_here = || self.history.with_untracked(|h| h.before().is_none() && h.can_undo());
+        if !none_here() {
+            return None;
+        }
+        self.keep_and_tell();
+        let read = |text: String| persist::read(&text).ok();
+        none_here().then(|| browser::state_before().and_then(read))
+    }
+
+    /// Listens to the browser: what is kept, other tabs, the address, and the end of the page.
     pub fn listen(self) {
         browser::on_fragment(move || {
             if !browser::fragment().is_empty() {
                 self.act(Act::OpenLink);
             }
         });
-        browser::on_kept_elsewhere(move |key, _| {
-            let Origin::Kept(id) = self.origin.get_untracked() else { return };
-            if key == shelf::key(&id) {
-                self.changed_elsewhere.set_value(true);
+        browser::on_keeping(move |heard| self.hear(heard));
+        if browser::failing().is_some() {
+            self.note_kept();
+        }
+        browser::on_leaving(move |leaving| {
+            self.keep_typed(leaving);
+            if leaving {
+                self.keep_and_tell();
+                browser::leave_what_waits();
             }
         });
-        browser::on_leaving(move || self.keep_and_tell());
-        browser::ask_before_leaving(move || self.unkept.get_value() && self.keep_now().is_err());
+        browser::ask_before_leaving(move || {
+            let _ = self.keep_now();
+            !browser::leave_what_waits()
+        });
+    }
+
+    fn hear(self, heard: Heard) {
+        let is_open = |key: &str| {
+            let origin = self.origin.read_untracked();
+            matches!(&*origin, Origin::Kept(id) if shelf::key(id) == key)
+        };
+        match heard {
+            Heard::Kept => {
+                self.note_kept();
+                if self.tells_kept.get_value() {
+                    self.tells_kept.set_value(false);
+                    self.hint("Kept in this browser.");
+                }
+            }
+            Heard::Failed => self.note_kept(),
+            Heard::Steps => self.history.update(|history| {
+                if history.at() == 0 && !history.can_redo() {
+                    history.set_older(browser::steps());
+                }
+            }),
+            Heard::Elsewhere(key) if is_open(&key) => {
+                let gone = browser::kept(&key).is_none();
+                self.elsewhere.set(Some(if gone { Elsewhere::Gone } else { Elsewhere::Changed }));
+            }
+            // Nothing of this tab is lost: it goes into a copy.
+            Heard::Clash(key) if is_open(&key) => {
+                let told = self.keep_beside();
+                self.tell(told, "");
+            }
+            Heard::Clash(key) if shelf::is_key(&key) => self.complain(
+                "That design was changed in another tab first, so your change in the list was not taken.",
+            ),
+            Heard::Elsewhere(_) | Heard::Clash(_) => {}
+        }
+    }
+
+    /// Opens what another tab made of the design.
+    pub fn load_from_elsewhere(self) {
+        let Origin::Kept(id) = self.origin.get_untracked() else { return };
+        match shelf::take(&id) {
+            Ok(design) => {
+                self.unkept.set_value(false);
+                let opened = self.open(design, Origin::Kept(id));
+                self.tell(opened, "");
+            }
+            Err(why) => self.complain(format!("That design was not opened: {why}.")),
+        }
     }
 }

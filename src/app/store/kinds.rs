@@ -20,6 +20,14 @@ pub enum Origin {
     Kept(String),
 }
 
+/// What another tab did with the open design.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Elsewhere {
+    Changed,
+    /// Taken off the shelf.
+    Gone,
+}
+
 /// What stands at the left of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum View {

@@ -29,7 +29,11 @@ impl Store {
                 (first_sample(), Origin::Sample)
             }
         };
+        let kept = matches!(origin, Origin::Kept(_));
         let store = Self::new(design, origin, fetch);
+        if kept {
+            store.history.update(|history| history.set_older(browser::steps()));
+        }
         if !problems.is_empty() {
             store.complain(problems.join(" "));
         }
@@ -45,7 +49,7 @@ impl Store {
     pub fn open(self, design: Design, origin: Origin) -> Outcome {
         let done = self.replace(design, origin.clone())?;
         if let Origin::Kept(id) = &origin {
-            shelf::set_open(id);
+            browser::note_open(id);
         }
         Ok(done)
     }
@@ -72,7 +76,8 @@ impl Store {
             Err(_) => return Err(Not::Declined),
         };
         self.unkept.set_value(false);
-        self.changed_elsewhere.set_value(false);
+        self.elsewhere.set(None);
+        self.kept.set(String::new());
         if origin != Origin::Link {
             browser::drop_fragment();
         }
@@ -87,6 +92,7 @@ impl Store {
         self.origin.set(origin);
         self.history.set(History::new(design));
         browser::to_top("chart-scroll");
+        self.give_back_typed();
         Ok(done)
     }
 

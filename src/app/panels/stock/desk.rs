@@ -86,6 +86,20 @@ impl Desk {
             left_out: RwSignal::new(Vec::new()),
             unkept: RwSignal::new(unkept),
         };
+        // Whether the browser could write it is known only later.
+        Effect::new(move |_| {
+            let failing = store.not_kept.read().is_some();
+            match browser::failing() {
+                Some(why) if failing && stock_shelf::waits(&desk.id.read_untracked()) => {
+                    desk.tell_kept(Err(why));
+                }
+                None if !failing && desk.unkept.get_untracked() => {
+                    desk.unkept.set(false);
+                    desk.wrong.set(String::new());
+                }
+                _ => {}
+            }
+        });
         // Another tab changed the stock.
         Effect::new(move |_| {
             let shop = store.shop.get();
