@@ -140,13 +140,12 @@ globalThis.keeping = (() => {
       }
       const written = [...flying.keys()];
       flying = new Map();
+      // Nothing is waited for here: another turn of writing would come between.
       for (const [key, found] of clashes) {
-        const ofIt = (other) => nameIn(other) === nameIn(key) && !isAside(other);
         for (const other of [...waiting.keys()]) if (nameIn(other) === nameIn(key)) waiting.delete(other);
-        for (const other of written) if (ofIt(other)) know(other, await read(other));
         know(key, found);
-        tell("clash", key);
       }
+      for (const [key] of clashes) if (key.startsWith(DESIGN)) tell("clash", key);
       if (written.some((key) => key.startsWith(DESIGN))) {
         document.documentElement.dataset.kept = Date.now(); // for fault.js
         more?.askForGood();
@@ -181,12 +180,15 @@ globalThis.keeping = (() => {
         if (!key.startsWith(DESIGN)) continue;
         const found = await done(transaction.objectStore("texts").get(key));
         if (found?.mark === marks.get(key) || found?.text === text) continue;
-        clashes.set(key, found);
         names.add(nameIn(key));
       }
       for (const [key, text] of flying) {
-        if (names.has(nameIn(key))) continue;
         const store = transaction.objectStore(stores(key));
+        if (names.has(nameIn(key))) {
+          // What belongs to such a design is not written either, and is as it was again.
+          if (!isAside(key)) clashes.set(key, await done(store.get(key)));
+          continue;
+        }
         const mark = text === undefined ? undefined : Math.random();
         if (text === undefined) store.delete(key);
         else store.put({ text, mark }, key);
