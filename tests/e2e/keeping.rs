@@ -117,7 +117,7 @@ async fn undo_and_what_is_being_typed_survive_a_reload() {
     assert_eq!(browser.count("#undo:disabled").await, 1);
 }
 
-/// What programs before IndexedDB kept, in the forms of both versions of the document.
+/// What programs before `IndexedDB` kept, in the forms of both versions of the document.
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn what_older_programs_kept_is_taken_over_once() {
@@ -189,7 +189,7 @@ async fn what_older_programs_kept_is_taken_over_once() {
     assert_eq!(browser.ask(titles).await, json!(1), "taken over twice");
 }
 
-/// Where the browser refuses IndexedDB, local storage is read and written as before.
+/// Where the browser refuses `IndexedDB`, local storage is read and written as before.
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn local_storage_stands_in_for_a_storage_that_is_refused() {
@@ -289,10 +289,8 @@ async fn a_deleted_design_is_put_back_and_a_backup_brings_everything_back() {
     browser.click("#backup").await;
     browser.until("return [...document.querySelectorAll('[role=status]')].some((line) => line.innerText.includes('stringloft-backup-'))", "the backup").await;
     let name = std::fs::read_dir(&folder).expect("a folder").flatten();
-    let name = name.map(|file| file.file_name().to_string_lossy().into_owned());
-    let name = name
-        .filter(|name| name.starts_with("stringloft-backup-") && name.ends_with(".json"))
-        .next();
+    let mut names = name.map(|file| file.file_name().to_string_lossy().into_owned());
+    let name = names.find(|name| name.starts_with("stringloft-backup-"));
     let backup = browser.downloaded(&folder.join(name.expect("a backup"))).await;
     let backup = String::from_utf8(backup).expect("text");
 
@@ -363,7 +361,8 @@ async fn a_browser_that_is_killed_loses_nothing_that_was_called_kept() {
         tokio::time::sleep(Duration::from_millis(after)).await;
         browser.kill();
     }
-    println!(
+    // Shown where a test prints what it says.
+    eprintln!(
         "{kills} kills; at {late} of them the last change was not called kept yet; lost: {}",
         lost.len()
     );
