@@ -75,7 +75,8 @@ pub fn in_order(
 pub fn row(fall: &Fall, analysis: &Analysis) -> [String; 6] {
     let name = analysis.strings.get(fall.place).map(display::string_name).unwrap_or_default();
     [
-        name,
+        // The head of the column says that it is a string.
+        name.replacen("String ", "", 1),
         cents(fall.first_cents),
         range(fall.first_hz(), 1),
         cents(fall.later_cents[0]),
