@@ -96,7 +96,7 @@ enum Source {
     /// The item at this index.
     Stock(usize),
     /// Something that the stock does not have, and why.
-    Outside(StockItem, NoItem),
+    Outside(Box<StockItem>, NoItem),
 }
 
 /// One piece to cut.
@@ -126,7 +126,7 @@ pub fn order_list(design: &Design, analysis: &Analysis) -> OrderList {
                     code: spec.order_code.clone(),
                     ..StockItem::default()
                 };
-                (Source::Outside(item, why), true)
+                (Source::Outside(Box::new(item), why), true)
             }
             Ok(Found { index, is_exact }) => (Source::Stock(index), is_exact),
         };
@@ -154,7 +154,7 @@ pub fn order_list(design: &Design, analysis: &Analysis) -> OrderList {
     let line = |(_, (source, pieces)): (usize, (Source, Vec<Piece>))| {
         let (item, outside) = match source {
             Source::Stock(index) => (design.stock[index].clone(), None),
-            Source::Outside(item, why) => (item, Some(why)),
+            Source::Outside(item, why) => (*item, Some(why)),
         };
         let note = |number: usize| analysis.strings.get(number - 1).and_then(|string| string.note);
         let out = pieces.iter().map(|piece| piece.number);
