@@ -125,8 +125,10 @@ pub(crate) fn unguarded(cell: &str) -> &str {
 }
 
 fn is_formula(text: &str) -> bool {
-    let bare = text.trim_start_matches('\'');
-    bare.starts_with(['=', '+', '-', '@', '\t', '\r']) && decimal(text).is_none()
+    // Some spreadsheets pass over blanks before it.
+    let bare = text.trim_start_matches(|c: char| c == '\'' || c.is_whitespace());
+    let is_control = text.trim_start_matches('\'').starts_with(['\t', '\r']);
+    (is_control || bare.starts_with(['=', '+', '-', '@'])) && decimal(text.trim()).is_none()
 }
 
 #[cfg(test)]
@@ -158,9 +160,24 @@ mod tests {
 
     #[test]
     fn a_formula_is_made_text_and_comes_back() {
-        for text in ["=1+1", "+a", "-a", "@a", "'=1", "''@", "'a", "", "C4", "-12.5", "+3", "é"] {
+        for text in [
+            "=1+1",
+            "+a",
+            "-a",
+            "@a",
+            "'=1",
+            "''@",
+            " =1",
+            "\u{a0}'=1",
+            "'a",
+            "",
+            "C4",
+            "-12.5",
+            "+3",
+            "é",
+        ] {
             let cell = guarded(text);
-            assert!(!cell.starts_with(['=', '@']), "{cell}");
+            assert!(!cell.trim_start().starts_with(['=', '@']), "{cell}");
             assert_eq!(unguarded(&cell), text);
         }
         assert_eq!(guarded("=1+1"), "'=1+1");

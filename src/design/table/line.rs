@@ -67,7 +67,7 @@ impl Line<'_> {
     fn cell(&self, column: &'static str) -> &str {
         let place = self.columns.iter().find(|known| known.0 == column).map(|known| &known.1);
         let cell = place.and_then(|place| self.row.cells.get(*place)).map_or("", String::as_str);
-        unguarded(cell.trim())
+        unguarded(cell.trim()).trim()
     }
 
     fn wrong(&mut self, column: &str, message: String) {

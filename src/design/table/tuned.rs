@@ -51,6 +51,10 @@ pub(super) fn tuning_of(
             Err(_) => {}
         }
     }
+    // Where one stands in full, all do: then 55 Hz are not what was rounded to it.
+    if beside.iter().any(|one| one.room <= NEAR * one.hz) {
+        beside.iter_mut().for_each(|one| one.room = NEAR * one.hz);
+    }
     let mut best: Option<(usize, f64, usize)> = None;
     for (place, (_, temperament, _)) in ALL.iter().enumerate() {
         let Ok(usual) = Tuning::new(Frequency::from_hz(440.0), *temperament) else { continue };

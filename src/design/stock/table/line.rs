@@ -102,7 +102,7 @@ impl<'a> Line<'a> {
 
     fn cell(&self, field: Field) -> &'a str {
         let cell = self.place(field).and_then(|place| self.row.cells.get(place));
-        unguarded(cell.map_or("", |cell| cell.trim()))
+        unguarded(cell.map_or("", |cell| cell.trim())).trim()
     }
 
     fn error(&self, field: Field, message: String) -> TableError {
