@@ -23,6 +23,8 @@ use stringloft::papers::code::{Code, QUIET_MODULES};
 
 #[path = "round_trips/drawn.rs"]
 mod drawn;
+#[path = "round_trips/texts.rs"]
+mod texts;
 
 /// Holds what is drawn to a check, as often as asked or as `DRAWN` says.
 fn each<T: std::fmt::Debug>(
@@ -213,7 +215,7 @@ fn stock_items_come_back_from_their_table() {
 
 #[test]
 fn a_block_of_cells_comes_back_from_the_clipboard() {
-    each(1_000, vec(vec(drawn::text(), 1..6), 1..12), |block| {
+    each(1_000, vec(vec(texts::text(), 1..6), 1..12), |block| {
         // A cell has the line ends of this program.
         let plain = |cell: &String| cell.replace("\r\n", "\n").replace('\r', "\n");
         let block: Vec<Vec<String>> =
