@@ -8,6 +8,10 @@ use std::sync::{Arc, Mutex};
 use std::thread::{self, JoinHandle};
 use std::time::{Duration, Instant};
 
+/// What every answer has, as HOSTING.md asks for it.
+const HEADERS: &str = "Content-Security-Policy: frame-ancestors 'none'\r\nX-Content-Type-Options: nosniff\r\n\
+    Referrer-Policy: no-referrer\r\nCross-Origin-Opener-Policy: same-origin\r\n";
+
 /// A folder that is being served, until it is dropped or [`stop`](Site::stop)ped.
 pub struct Site {
     port: u16,
@@ -125,9 +129,11 @@ impl Shared {
             _ => ("404 Not Found", "text/plain", b"There is no such file.".to_vec()),
         };
         let length = body.len();
+        let kept = if has_sum(path) { "public, max-age=31536000, immutable" } else { "no-cache" };
         write!(
             stream,
-            "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nContent-Length: {length}\r\nConnection: close\r\n\r\n"
+            "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nContent-Length: {length}\r\nConnection: close\r\n\
+             Cache-Control: {kept}\r\n{HEADERS}\r\n"
         )?;
         stream.write_all(&body)
     }
@@ -150,6 +156,13 @@ pub fn build() -> PathBuf {
         folder.display()
     );
     folder
+}
+
+/// Whether the name of a file holds the sum of its bytes.
+fn has_sum(path: &str) -> bool {
+    let stem = path.rsplit_once('.').map_or(path, |(stem, _)| stem);
+    stem.rsplit_once('-')
+        .is_some_and(|(_, sum)| sum.len() == 16 && sum.bytes().all(|byte| byte.is_ascii_hexdigit()))
 }
 
 fn mime(file: &Path) -> &'static str {
