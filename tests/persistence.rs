@@ -112,7 +112,10 @@ fn hostile_versions_get_a_sentence() {
         (&strings, "version 1 cannot be kept: a design must have at most 150 strings, got 151"),
         (&long, "the name of version 1 must be at most 200 characters long"),
         (&materials, "the versions of a design must take at most 1024 KB together"),
-        (&deep, "this design cannot be read: recursion limit"),
+        (
+            &deep,
+            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place ",
+        ),
         (
             "5",
             "this design cannot be read: versions, 1 must be a set of fields, got a number (mend",

@@ -9,6 +9,7 @@ use super::document::{
     ClassSpec, Design, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
 };
 use super::letters::small;
+use super::settings::short;
 use super::typed::cut;
 use crate::engine::material::{
     self, Class, Material, Modulus, Sourced, Standing, Strength, Tolerance, key_of,
@@ -46,13 +47,13 @@ pub enum MaterialError {
     #[error("the key of a material must have 1 to {LONGEST_KEY} letters, got \"{got}\"")]
     Key { got: String },
     /// A figure that is no number or out of reach.
-    #[error("the {what} of \"{key}\" must be from {least} to {most} {unit}, got {got}")]
+    #[error("the {what} of \"{key}\" must be from {least} to {most} {unit}, got {}", short(*got))]
     Figure { key: String, what: &'static str, least: f64, most: f64, unit: &'static str, got: f64 },
     /// A table without rows or with too many.
     #[error("a table of \"{key}\" must have 1 to {MOST_ROWS} rows, got {got}")]
     Rows { key: String, got: usize },
     /// A table whose diameters do not rise.
-    #[error("the diameters in a table of \"{key}\" must rise, got {got_mm} mm after {after_mm} mm")]
+    #[error("the diameters in a table of \"{key}\" must rise, got {} mm after {} mm", short(*got_mm), short(*after_mm))]
     Order { key: String, got_mm: f64, after_mm: f64 },
 }
 

@@ -23,7 +23,7 @@ use super::document::Design;
 use super::library::{complete, embed};
 pub use super::migrate::VERSION;
 use super::migrate::lift;
-use super::reading::{parse, parse_first, taken};
+use super::reading::{parse, parse_first, taken, told};
 use super::writing::json_text;
 
 /// The longest text that is read, in bytes. A harp of 150 strings takes a hundredth of it.
@@ -155,18 +155,11 @@ fn version(document: &Map<String, Value>) -> Result<usize, ReadError> {
     }
 }
 
-#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
 fn unreadable(error: serde_json::Error) -> ReadError {
     if error.is_eof() {
         return ReadError::CutOff { line: error.line() };
     }
-    // The message may quote what it found, however long that is.
-    let message = error.to_string();
-    let what = match message.char_indices().nth(300) {
-        Some((end, _)) => format!("{} … at line {}", &message[..end], error.line()),
-        None => message,
-    };
-    ReadError::Unreadable { what }
+    ReadError::Unreadable { what: told(error) }
 }
 
 #[cfg(test)]

@@ -87,6 +87,18 @@ pub const COLUMNS: [&str; COUNT] = {
     columns
 };
 
+/// How many of a list are named.
+const NAMED: usize = 12;
+
+/// The first of a list, and how many more there are: it may come from outside, and be of any length.
+pub fn some_of(all: &[String]) -> String {
+    let first = all.iter().take(NAMED).map(String::as_str).collect::<Vec<_>>().join(", ");
+    match all.len().saturating_sub(NAMED) {
+        0 => first,
+        more => format!("{first} and {more} more"),
+    }
+}
+
 /// The table of a design with its figures: [`COLUMNS`] and a line for each string.
 pub fn write(design: &Design, analysis: &Analysis) -> String {
     let mut out = COLUMNS.join(",");

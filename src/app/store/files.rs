@@ -6,6 +6,7 @@ use super::super::browser;
 use super::{Done, Not, Origin, Outcome, Pasted, Store, Window};
 use crate::design::document::Design;
 use crate::design::letters::capital;
+use crate::design::table::some_of;
 use crate::design::{link, table};
 
 impl Store {
@@ -65,7 +66,7 @@ impl Store {
         };
         let ignored = match read.ignored.as_slice() {
             [] => String::new(),
-            columns => format!(" Columns left out: {}.", columns.join(", ")),
+            columns => format!(" Columns left out: {}.", some_of(columns)),
         };
         let told: String = read.told.iter().map(|line| format!(" {}.", capital(line))).collect();
         let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);

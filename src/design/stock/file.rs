@@ -11,7 +11,7 @@ use crate::design::make_up_text;
 use crate::design::persist::{
     CheckError, MOST_MATERIALS, check_item, readable, tidy_item, tidy_text,
 };
-use crate::design::reading::{fields, parse, taken};
+use crate::design::reading::{fields, parse, taken, told};
 use crate::design::sum::crc_32;
 use crate::design::writing::json_text;
 
@@ -122,18 +122,15 @@ pub fn read(text: &str) -> Result<StockList, StockError> {
     if text.trim().is_empty() {
         return Err(StockError::Empty);
     }
-    let unreadable = |error: &dyn std::fmt::Display| {
-        // The message may quote what it found, however long that is.
-        StockError::Unreadable { what: error.to_string().chars().take(300).collect() }
-    };
-    let mut document = parse(text).map_err(|error| unreadable(&error))?;
+    let mut document = parse(text).map_err(|error| StockError::Unreadable { what: told(error) })?;
     match document.get(MARK).and_then(Value::as_u64) {
         Some(VERSION) => {}
         Some(found) if found > VERSION => return Err(StockError::TooNew { found }),
         _ if document.get("stringloft").is_some() => return Err(StockError::Design),
         _ => return Err(StockError::OtherKind),
     }
-    let mut list: StockList = taken(&mut document).map_err(|wrong| unreadable(&wrong))?;
+    let mut list: StockList =
+        taken(&mut document).map_err(|wrong| StockError::Unreadable { what: wrong.to_string() })?;
     tidy(&mut list);
     check(&list)?;
     Ok(list)

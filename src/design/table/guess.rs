@@ -28,7 +28,7 @@ pub(super) struct Parts {
 
 impl Parts {
     pub(super) fn of(sheet: Sheet) -> Self {
-        let Sheet { mut rows, is_lines } = sheet;
+        let Sheet { mut rows, is_lines, .. } = sheet;
         let place = if is_lines { None } else { heading_place(&rows) };
         let mut titles: Vec<Row> = Vec::new();
         let headings = place.map(|place| {

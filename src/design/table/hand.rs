@@ -7,7 +7,7 @@ pub use super::headings::{Column, Columns};
 use super::headings::{Field, known, material};
 use super::measured_cell::{cleaned, is_missing, made_of, named};
 use super::notes::{self, Name, octave_in};
-use super::sheet::Sheet;
+use super::sheet::{MOST_CELLS, Sheet};
 use super::tuned::tuning_of;
 use crate::design::document::{
     LONGEST_CELL, LONGEST_TEXT, LayerSpec, MOST_STRINGS, PitchSpec, StringSpec,
@@ -112,7 +112,9 @@ impl Hand {
 ///
 /// When there is no string in it, or there are too many.
 pub fn read(text: &str, by_hand: Option<&Columns>) -> Result<Hand, HandError> {
-    let parts = Parts::of(Sheet::of(text));
+    let sheet = Sheet::of(text);
+    let is_cut = sheet.is_cut;
+    let parts = Parts::of(sheet);
     let columns = match by_hand {
         Some(columns) => columns.clone(),
         None => guessed(&parts),
@@ -166,6 +168,9 @@ pub fn read(text: &str, by_hand: Option<&Columns>) -> Result<Hand, HandError> {
     };
     if hand.strings.iter().all(has_nothing) {
         return Err(HandError::NoString);
+    }
+    if is_cut {
+        hand.left_out.push(format!("what stands in a line after {MOST_CELLS} cells was left out"));
     }
     for (line, words) in left_out.iter().take(MOST_TOLD) {
         hand.left_out.push(format!("line {line} holds no string: {}", cut(words.trim())));

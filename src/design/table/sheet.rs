@@ -16,9 +16,14 @@ const LENGTH_WORDS: usize = 6;
 /// The most ways in which the commas of a line are tried.
 const MOST_WAYS: usize = 64;
 
+/// The most cells of a row that are looked at: more than the strings of a harp, which may stand side by side.
+pub(super) const MOST_CELLS: usize = 200;
+
 /// The rows of a text that are not empty.
 pub(super) struct Sheet {
     pub(super) rows: Vec<Row>,
+    /// Whether a row had more cells than [`MOST_CELLS`].
+    pub(super) is_cut: bool,
     /// Whether its lines were cut as people write them: number, note, length and string, in this order.
     pub(super) is_lines: bool,
 }
@@ -27,14 +32,16 @@ impl Sheet {
     pub(super) fn of(text: &str) -> Self {
         let text = text.trim_start_matches('\u{feff}');
         let Some(between) = between(text) else {
-            return Self { rows: lines(text), is_lines: true };
+            return Self { rows: lines(text), is_cut: false, is_lines: true };
         };
         let mut rows = cut(text, between);
+        let is_cut = rows.iter().any(|row| row.cells.len() > MOST_CELLS);
         for row in &mut rows {
+            row.cells.truncate(MOST_CELLS);
             let is_bar = between == '|' && row.cells.first().is_some_and(String::is_empty);
             row.cells.drain(..usize::from(is_bar));
             for cell in &mut row.cells {
-                *cell = cells::unguarded(cell.trim()).to_owned();
+                *cell = cells::unguarded(cell.trim()).trim().to_owned();
             }
         }
         // A row with nothing, or nothing but lines drawn with signs.
@@ -43,7 +50,7 @@ impl Sheet {
         if between == ',' {
             join_decimals(&mut rows);
         }
-        Self { rows: standing(stacked(rows)), is_lines: false }
+        Self { rows: standing(stacked(rows)), is_cut, is_lines: false }
     }
 }
 
@@ -122,6 +129,21 @@ fn join_decimals(rows: &mut [Row]) {
     }
 }
 
+fn digits(cell: &str) -> bool {
+    !cell.is_empty() && cell.bytes().all(|byte| byte.is_ascii_digit())
+}
+
+/// How many pairs of cells can be joined at most.
+fn most_joined(rest: &[String]) -> usize {
+    let (mut count, mut at) = (0, 1);
+    while at < rest.len() {
+        let is_pair = digits(&rest[at - 1]) && digits(&rest[at]);
+        count += usize::from(is_pair);
+        at += 1 + usize::from(is_pair);
+    }
+    count
+}
+
 fn ways_to_join(
     rest: &[String],
     width: usize,
@@ -129,10 +151,10 @@ fn ways_to_join(
     ways: &mut Vec<Vec<String>>,
 ) {
     let over = rest.len() + done.len();
-    if over < width || ways.len() > MOST_WAYS {
+    // So every step leads to a way, and a line of digits alone is not tried for ever.
+    if over < width || over - width > most_joined(rest) || ways.len() > MOST_WAYS {
         return;
     }
-    let digits = |cell: &String| !cell.is_empty() && cell.bytes().all(|b| b.is_ascii_digit());
     match rest {
         [] => ways.extend((done.len() == width).then(|| done.clone())),
         _ if over == width => {
