@@ -23,7 +23,7 @@ use super::document::Design;
 use super::library::{complete, embed};
 pub use super::migrate::VERSION;
 use super::migrate::lift;
-use super::reading::{parse, parse_first, taken, told};
+use super::reading::{parse, parse_first, taken};
 use super::writing::json_text;
 
 /// The longest text that is read, in bytes. A harp of 150 strings takes a hundredth of it.
@@ -155,11 +155,21 @@ fn version(document: &Map<String, Value>) -> Result<usize, ReadError> {
     }
 }
 
+#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
 fn unreadable(error: serde_json::Error) -> ReadError {
     if error.is_eof() {
         return ReadError::CutOff { line: error.line() };
     }
-    ReadError::Unreadable { what: told(error) }
+    ReadError::Unreadable { what: told(&error) }
+}
+
+/// What is wrong with a text that is no JSON, in words of its maker, and where. What the parser would say of it is no
+/// help at the bench, and its words are not in the program.
+pub(crate) fn told(error: &serde_json::Error) -> String {
+    let (line, place) = (error.line(), error.column());
+    format!(
+        "something is missing, stands there twice or does not belong there, at line {line}, place {place}"
+    )
 }
 
 #[cfg(test)]

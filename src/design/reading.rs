@@ -374,17 +374,6 @@ pub(crate) fn parse(text: &str) -> Result<Value, serde_json::Error> {
     serde_json::from_str(text).map(|Single(value)| value)
 }
 
-/// What is wrong with a text that is no JSON, in words of its maker, and where. What the parser would say of it is no
-/// help at the bench, and its words are not in the program.
-#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
-pub(crate) fn told(error: serde_json::Error) -> String {
-    format!(
-        "something is missing, stands there twice or does not belong there, at line {}, place {}",
-        error.line(),
-        error.column()
-    )
-}
-
 /// The JSON that a text begins with, whatever follows.
 pub(crate) fn parse_first(text: &str) -> Option<Value> {
     let mut reader = serde_json::Deserializer::from_str(text);

@@ -9,9 +9,9 @@ use crate::design::letters::small;
 use crate::design::library::{MaterialError, material_of, sources_mut, sources_of};
 use crate::design::make_up_text;
 use crate::design::persist::{
-    CheckError, MOST_MATERIALS, check_item, readable, tidy_item, tidy_text,
+    CheckError, MOST_MATERIALS, check_item, readable, tidy_item, tidy_text, told,
 };
-use crate::design::reading::{fields, parse, taken, told};
+use crate::design::reading::{fields, parse, taken};
 use crate::design::sum::crc_32;
 use crate::design::writing::json_text;
 
@@ -122,7 +122,8 @@ pub fn read(text: &str) -> Result<StockList, StockError> {
     if text.trim().is_empty() {
         return Err(StockError::Empty);
     }
-    let mut document = parse(text).map_err(|error| StockError::Unreadable { what: told(error) })?;
+    let mut document =
+        parse(text).map_err(|error| StockError::Unreadable { what: told(&error) })?;
     match document.get(MARK).and_then(Value::as_u64) {
         Some(VERSION) => {}
         Some(found) if found > VERSION => return Err(StockError::TooNew { found }),
