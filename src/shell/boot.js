@@ -18,15 +18,14 @@ async function stateOf(file, integrity) {
 
 /** What is wrong and what to do, for someone who only wants to open the page. */
 async function explain(error) {
-  if (typeof WebAssembly !== "object") {
-    return "This browser cannot run WebAssembly, which Stringloft is made of. Open it in a current Firefox, Chrome, Edge or Safari.";
-  }
+  const old = "This browser is too old for Stringloft, or forbids WebAssembly. Update it, or use another one.";
+  if (typeof WebAssembly !== "object") return old;
   // A new build that the service worker keeps and that did not start: the one before it opens next time.
   if (await say({ build, started: false })) {
     return "The newest version of Stringloft did not start. Reload the page: the version before it opens. Your saved designs are untouched.";
   }
   if (error instanceof WebAssembly.RuntimeError) {
-    return "Stringloft stopped while opening. Your saved designs are untouched. Reload the page; if it stops again, please report it.";
+    return "Stringloft stopped while opening. Reload the page. Your saved designs are untouched.";
   }
   const known = sums?.split(" ") ?? [];
   const states = await Promise.all(files.map((file, place) => stateOf(file, known[place])));
@@ -34,9 +33,9 @@ async function explain(error) {
     return "A part of Stringloft did not arrive. Check the connection, then reload the page.";
   }
   if (states.includes("damaged")) {
-    return "A part of Stringloft arrived damaged. The site may be in the middle of an update: wait a minute, then reload the page. Your saved designs are untouched.";
+    return "A part of Stringloft arrived damaged, perhaps amid an update: wait a minute, then reload the page. Your saved designs are untouched.";
   }
-  return "This browser is too old for Stringloft, or forbids WebAssembly. Update it, or open the page in another one.";
+  return old;
 }
 
 /** Tells the service worker how this build did, and asks whether there is another one; within a second. */
@@ -62,7 +61,7 @@ async function stop(error) {
     await ended;
     (await import(fault)).tell(error, build);
   } catch {
-    alert("Stringloft has stopped: a fault in the program. What was kept is untouched. Reload the page.");
+    alert("Stringloft has stopped. Reload the page. Your saved designs are untouched.");
   }
 }
 const trapped = (error) => error instanceof WebAssembly.RuntimeError;

@@ -277,7 +277,7 @@ fn what_is_no_list_says_why() {
         ("{\"stringloft-stock\": 1, \"items\": [{\"price\": 1e999}]}", "this stock list cannot be"),
         (&many, "a stock list must have at most 2000 items, got 2001"),
         (&long, "the name of a stock list must be at most 200 characters long, got 201"),
-        (&deep, "this stock list cannot be read: recursion limit"),
+        (&deep, "this stock list cannot be read: something is missing"),
         (&huge, "a stock list must be at most 4 MB"),
     ] {
         let error = read(given).expect_err(&given[..given.len().min(60)]).to_string();
