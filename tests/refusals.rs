@@ -188,7 +188,7 @@ fn a_refusal_says_what_is_wrong_where_and_what_to_do() {
     assert_eq!(
         of(&"[".repeat(1_000)),
         format!(
-            "this design cannot be read: it is nested too deeply, at line 1, place 128{behind}"
+            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place 128{behind}"
         )
     );
     assert_eq!(

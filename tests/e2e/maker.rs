@@ -195,7 +195,7 @@ async fn print_the_card(browser: &Browser, address: &str, strings: usize) {
     browser.click("#card").await;
     browser.until("return Boolean(document.querySelector('#print-root .paper'))", "the card").await;
     browser.screenshot("card-on-screen").await;
-    let pdf = browser.print("card").await;
+    let pdf = browser.print(&format!("card-{strings}")).await;
     let sizes = pdf.page_sizes_mm();
     assert_eq!(sizes.len(), 1, "{sizes:?}");
     assert!((sizes[0].0 - 210.0).abs() < 0.5 && (sizes[0].1 - 297.0).abs() < 0.5, "{sizes:?}");

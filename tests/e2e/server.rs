@@ -129,7 +129,9 @@ impl Shared {
             _ => ("404 Not Found", "text/plain", b"There is no such file.".to_vec()),
         };
         let length = body.len();
-        let kept = if has_sum(path) { "public, max-age=31536000, immutable" } else { "no-cache" };
+        // What is not there now may come: only a file that was found never changes.
+        let stays = has_sum(path) && status.starts_with("200");
+        let kept = if stays { "public, max-age=31536000, immutable" } else { "no-cache" };
         write!(
             stream,
             "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nContent-Length: {length}\r\nConnection: close\r\n\

@@ -56,7 +56,7 @@ fn what_is_no_design_says_why() {
             "{\"stringloft\": 1, \"pitch\": {\"a4_hz\": null}}",
             "this design cannot be read: pitch: a4_hz must be a number, got nothing (mend",
         ),
-        ("{\"stringloft\": 1, \"pluck_percent\": 1e999}", "this design cannot be read: number"),
+        ("{\"stringloft\": 1, \"pluck_percent\": 1e999}", "this design cannot be read: something"),
         (
             "{\"stringloft\": 1, \"pluck_percent\": 1e300}",
             "the pluck point must be from 0 to 100 % of the length, got 1e300",
