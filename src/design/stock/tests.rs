@@ -259,7 +259,7 @@ fn what_is_no_list_says_why() {
     for (given, expected) in [
         ("", "the file is empty"),
         ("\u{feff} ", "the file is empty"),
-        ("harp", "this stock list cannot be read: expected value"),
+        ("harp", "this stock list cannot be read: something is missing"),
         ("[]", "this JSON is not a stock list"),
         ("7", "this JSON is not a stock list"),
         ("{\"stringloft\": 2}", "this file is a design and no stock list"),
