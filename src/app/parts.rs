@@ -136,8 +136,8 @@ static WINDOWS: Brought = Brought {
         instrument::show_units(store);
     },
     act: |store, act| {
-        if let Act::OpenTable(name, text) = act {
-            store.open_table(&name, &text);
+        if let Act::OpenFile(name, text) = act {
+            store.open_text(&name, &text);
         }
     },
     spreads: Some(spreads_of_all),

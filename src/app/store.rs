@@ -1,5 +1,6 @@
 //! The one place where the page's state changes. Panels read the memos and send edits.
 
+mod begun;
 mod columns;
 mod files;
 mod keeping;

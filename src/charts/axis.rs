@@ -1,5 +1,6 @@
 //! The upright axis of a panel: its range, and ticks at 1, 2 and 5 times a power of ten.
 
+use crate::design::decimal::with_power;
 use crate::design::figures::Scale;
 use crate::engine::order::sort;
 
@@ -153,7 +154,7 @@ pub fn nice_step(least: f64) -> f64 {
 /// A number with the decimals that ticks `step` apart need.
 fn label(value: f64, step: f64) -> String {
     if value.abs() >= 1e6 {
-        return format!("{value:.0e}");
+        return with_power(value).replace('-', "−");
     }
     let decimals = (0..6).find(|n| step >= 10f64.powi(-n) * (1.0 - 1e-9)).unwrap_or(6);
     format!("{value:.*}", usize::try_from(decimals).unwrap_or(0)).replace('-', "−")

@@ -90,9 +90,28 @@ fn nearest(digits: u64, power: i32) -> f64 {
     }
 }
 
+/// A large number with its power of ten and at most three decimals: `1.5e300`. The standard library's writer of such
+/// numbers is 3 kB of the page.
+pub fn with_power(number: f64) -> String {
+    if !number.is_finite() {
+        return number.to_string();
+    }
+    let power = number.abs().log10().floor();
+    let first = (number / 10_f64.powf(power) * 1e3).round() / 1e3;
+    format!("{first}e{power}")
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn large_numbers_have_their_power_of_ten() {
+        for (number, text) in [(1e9, "1e9"), (-2.5e6, "-2.5e6"), (1.23456e300, "1.235e300")] {
+            assert_eq!(with_power(number), text);
+        }
+        assert_eq!(with_power(f64::MAX), "1.798e308");
+    }
 
     #[test]
     fn a_number_is_the_one_that_the_standard_library_reads() {

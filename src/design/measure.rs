@@ -149,7 +149,20 @@ fn is_one_of(unit: &str, names: &[&str]) -> bool {
 
 /// A number without the last digits of a conversion: twelve digits are kept.
 pub(super) fn without_tail(number: f64) -> f64 {
-    decimal(&format!("{number:.11e}")).unwrap_or(number)
+    let size = number.abs();
+    if !(1e-6..1e12).contains(&size) {
+        return number;
+    }
+    let mut decimals = 11;
+    let mut limit = 10.0;
+    while size >= limit {
+        (decimals, limit) = (decimals - 1, limit * 10.0);
+    }
+    limit = 1.0;
+    while size < limit {
+        (decimals, limit) = (decimals + 1, limit / 10.0);
+    }
+    decimal(&format!("{number:.decimals$}")).unwrap_or(number)
 }
 
 #[cfg(test)]

@@ -10,6 +10,7 @@ pub use self::choices::OneOf;
 pub use self::rows::{
     GAP, GAP_NUMBER, NODE_ACROSS, NODE_ALONG, SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS, Setting,
 };
+use super::decimal::with_power;
 use super::document::{Design, GapsSpec, SparesSpec};
 
 /// What a number is called, and which numbers it may be.
@@ -128,7 +129,7 @@ impl Setting {
 
 /// A number for a sentence: one that nobody typed may have hundreds of digits.
 pub fn short(number: f64) -> String {
-    if number.abs() < 1e9 { number.to_string() } else { format!("{number:e}") }
+    if number.abs() < 1e9 { number.to_string() } else { with_power(number) }
 }
 
 /// Something in a document that holds a number.

@@ -2,15 +2,16 @@
 //! as short as it can be, and custom sections, which hold names, are left out.
 //!
 //! The tool that binds the program to the browser sorts functions by size, and the one that splits it leaves room in
-//! its numbers for the linker. Written anew, the first module packs to 2.5 % less and the parts to 4 %.
+//! its numbers for the linker. Written anew, the first module packs to 4 % less.
 
+use std::collections::HashMap;
 use std::convert::Infallible;
 
 use wasm_encoder::reencode::{Error, Reencode, utils};
 use wasm_encoder::{CodeSection, FunctionSection, Module};
 use wasmparser::{
-    BinaryReaderError, CodeSectionReader, CustomSectionReader, FunctionBody, FunctionSectionReader,
-    Parser, Payload, TypeRef,
+    CodeSectionReader, CustomSectionReader, FunctionBody, FunctionSectionReader, Parser, Payload,
+    TypeRef,
 };
 
 use crate::Failure;
@@ -23,7 +24,7 @@ use crate::Failure;
 pub fn ordered(module: &[u8]) -> Result<Vec<u8>, Failure> {
     let mut imported = 0;
     let mut types = Vec::new();
-    let mut keys = Vec::new();
+    let mut bodies = Vec::new();
     for payload in Parser::new(0).parse_all(module) {
         match payload? {
             Payload::ImportSection(section) => {
@@ -34,12 +35,11 @@ pub fn ordered(module: &[u8]) -> Result<Vec<u8>, Failure> {
             Payload::FunctionSection(section) => {
                 types = section.into_iter().collect::<Result<Vec<u32>, _>>()?;
             }
-            Payload::CodeSectionEntry(body) => keys.push(shape(&body)?),
+            Payload::CodeSectionEntry(body) => bodies.push(body),
             _ => {}
         }
     }
-    let mut order: Vec<usize> = (0..keys.len()).collect();
-    order.sort_by(|&one, &other| (types[one], &keys[one]).cmp(&(types[other], &keys[other])));
+    let order = chained(&types, &bodies.iter().map(FunctionBody::as_bytes).collect::<Vec<_>>());
     let mut places = vec![0; order.len()];
     for (place, &old) in (imported..).zip(&order) {
         places[old] = place;
@@ -49,19 +49,67 @@ pub fn ordered(module: &[u8]) -> Result<Vec<u8>, Failure> {
     Ok(out.finish())
 }
 
-/// What tells whether two functions are alike: the kinds of their variables, then what each instruction does, without
-/// what it does it to.
-fn shape(body: &FunctionBody<'_>) -> Result<Vec<u8>, BinaryReaderError> {
-    let bytes = body.as_bytes();
-    let start = body.range().start;
-    let byte = |place| bytes[usize::try_from(place - start).expect("a place in a slice")];
-    let mut operators = body.get_operators_reader()?;
-    let mut shape: Vec<u8> = (start..operators.original_position()).map(byte).collect();
-    while !operators.eof() {
-        shape.push(byte(operators.original_position()));
-        operators.read()?;
+/// So many bytes in a row are compared. With 3 the first module packed to 0.3 % more, with 5 too, with 8 to 0.5 %.
+const RUN: usize = 4;
+/// What being of one type adds to the likeness of two functions.
+const OF_ONE_TYPE: f64 = 0.02;
+
+/// An order in which each function is followed by the one that is most like it among those left. How alike two are
+/// is the share of runs of bytes that both have among the runs that either has.
+fn chained(types: &[u32], bodies: &[&[u8]]) -> Vec<usize> {
+    let mut numbers = HashMap::new();
+    let mut runs: Vec<Vec<usize>> = Vec::new();
+    // The functions left that have each run.
+    let mut having: Vec<Vec<usize>> = Vec::new();
+    for (function, bytes) in bodies.iter().enumerate() {
+        let mut own = Vec::new();
+        for run in bytes.windows(RUN) {
+            let number = *numbers.entry(run).or_insert(having.len());
+            if number == having.len() {
+                having.push(Vec::new());
+            }
+            if having[number].last() != Some(&function) {
+                having[number].push(function);
+                own.push(number);
+            }
+        }
+        runs.push(own);
     }
-    Ok(shape)
+    let mut left: Vec<usize> = (0..bodies.len()).collect();
+    left.sort_by_key(|&function| (types[function], bodies[function].len()));
+    let mut left = left.into_iter();
+    let mut placed = vec![false; bodies.len()];
+    let mut common = vec![0; bodies.len()];
+    let mut order = Vec::new();
+    while let Some(start) = left.find(|&function| !placed[function]) {
+        let mut next = Some(start);
+        while let Some(last) = next {
+            placed[last] = true;
+            order.push(last);
+            let mut met = Vec::new();
+            for &run in &runs[last] {
+                having[run].retain(|&other| other != last);
+                for &other in &having[run] {
+                    if common[other] == 0 {
+                        met.push(other);
+                    }
+                    common[other] += 1;
+                }
+            }
+            let mut best = None;
+            for other in met {
+                let both = std::mem::take(&mut common[other]);
+                let either = runs[last].len() + runs[other].len() - both;
+                let same = if types[other] == types[last] { OF_ONE_TYPE } else { 0.0 };
+                let alike = both as f64 / either as f64 + same;
+                if best.is_none_or(|(most, at)| alike > most || (alike == most && other < at)) {
+                    best = Some((alike, other));
+                }
+            }
+            next = best.map(|(_, other)| other);
+        }
+    }
+    order
 }
 
 /// Copies a module with its functions in another order.
@@ -120,26 +168,39 @@ mod tests {
     use super::*;
 
     const HEAD: [u8; 8] = *b"\0asm\x01\0\0\0";
-    /// From nothing to nothing, and from nothing to a number.
-    const TYPES: [u8; 10] = [1, 8, 2, 0x60, 0, 0, 0x60, 0, 1, 0x7f];
+    /// From nothing to nothing.
+    const TYPES: [u8; 6] = [1, 4, 1, 0x60, 0, 0];
 
     #[test]
     fn functions_of_a_kind_stand_together() {
-        // The first function, which is exported, calls the third, with more digits than it needs.
+        let two_numbers = [0x41, 1, 0x41, 2, 0x1a, 0x1a];
+        let long = [&[8, 0][..], &two_numbers, &[0x0b]].concat();
+        let longer = [&[14, 0][..], &two_numbers, &two_numbers, &[0x0b]].concat();
+        // By its length it would stand between the two.
+        let other = [10, 0, 1, 1, 1, 1, 1, 1, 1, 1, 0x0b];
+        // The first function, which is exported, is called by the second, with more digits than it needs.
         let module = [
             &HEAD[..],
             &TYPES,
-            &[3, 4, 3, 1, 0, 1],
+            &[3, 5, 4, 0, 0, 0, 0],
             &[7, 5, 1, 1, b'a', 0, 0],
-            &[10, 16, 3, 6, 0, 0x10, 0x82, 0x80, 0, 0x0b, 2, 0, 0x0b, 4, 0, 0x41, 7, 0x0b],
+            &[10, 43, 4],
+            &long,
+            &other,
+            &[6, 0, 0x10, 0x80, 0x80, 0, 0x0b],
+            &longer,
             &[0, 2, 1, b'n'],
         ];
         let new = [
             &HEAD[..],
             &TYPES,
-            &[3, 4, 3, 0, 1, 1],
+            &[3, 5, 4, 0, 0, 0, 0],
             &[7, 5, 1, 1, b'a', 0, 1],
-            &[10, 14, 3, 2, 0, 0x0b, 4, 0, 0x10, 2, 0x0b, 4, 0, 0x41, 7, 0x0b],
+            &[10, 41, 4],
+            &[4, 0, 0x10, 1, 0x0b],
+            &long,
+            &longer,
+            &other,
         ];
         assert_eq!(ordered(&module.concat()).unwrap(), new.concat());
     }

@@ -205,7 +205,7 @@ pub fn open_files(store: Store, files: Option<FileList>) {
     spawn_local(async move {
         let name = file.name();
         match browser::read_file(file).await {
-            Ok(text) => store.open_text(name, text),
+            Ok(text) => store.act(Act::OpenFile(name, text)),
             Err(why) => store.complain(why),
         }
     });

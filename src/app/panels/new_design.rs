@@ -9,7 +9,6 @@ use leptos::prelude::*;
 use self::measured::FromMeasurements;
 pub use self::measured::MissingWindow;
 use self::own::OwnHarp;
-use crate::app::shelf;
 use crate::app::store::{Origin, Outcome, Store};
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part};
@@ -31,7 +30,7 @@ pub fn NewWindow(store: Store) -> impl IntoView {
     let way = store.new_harp.way;
     let empty = move || {
         if replace(store, &|| store.begin(Design::default())) {
-            note_begun(store);
+            store.note_begun();
             store.window.set(None);
         }
     };
@@ -102,32 +101,7 @@ fn FromSample(store: Store) -> impl IntoView {
     }
 }
 
-/// The name of the open design, if it was begun here and nothing was done with it since, in another tab neither.
-fn untouched(store: Store) -> Option<String> {
-    let Origin::Kept(id) = store.origin.get_untracked() else { return None };
-    let is_new = *store.new_harp.begun.read_untracked() == id;
-    let changed = untrack(|| store.can_undo() || store.can_redo());
-    let kept = || shelf::is_kept_as(&id, &store.design.get_untracked());
-    (is_new && !changed && kept()).then_some(id)
-}
-
-/// Notes that the open design was just begun.
-fn note_begun(store: Store) {
-    if let Origin::Kept(id) = store.origin.get_untracked() {
-        store.new_harp.begun.set(id);
-    }
-}
-
-/// Opens another design and tells if that did not work. One that was begun and left untouched does not stay on the
-/// shelf.
+/// Opens another design and tells if that did not work.
 pub(super) fn replace(store: Store, open: &dyn Fn() -> Outcome) -> bool {
-    let trial = untouched(store);
-    let done = store.tell(open(), "");
-    if let (true, Some(id)) = (done, trial)
-        && store.origin.get_untracked() != Origin::Kept(id.clone())
-    {
-        // If the browser does not take it away, it can be deleted in the list.
-        let _ = shelf::remove(&id);
-    }
-    done
+    store.tell(store.in_its_place(open), "")
 }

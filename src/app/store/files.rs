@@ -1,4 +1,4 @@
-//! Links and tables, in and out. Only the part of the files and those that make links name these.
+//! Files and links, in and out. Only the parts that open files, open links and make links name these.
 
 use leptos::prelude::*;
 
@@ -7,20 +7,29 @@ use super::{Done, Not, Origin, Outcome, Pasted, Store, Window};
 use crate::design::document::Design;
 use crate::design::letters::capital;
 use crate::design::table::some_of;
-use crate::design::{link, table};
+use crate::design::{link, persist, table};
 
 impl Store {
-    /// Opens a table of strings, and tells how that went.
-    pub fn open_table(self, name: &str, text: &str) {
+    /// Opens a file, a design or a table of strings, and tells how that went.
+    pub fn open_text(self, name: &str, text: &str) {
+        let is_table = !text.trim_start().starts_with('{');
         // What each column of anyone's table is, is looked at first.
-        if text.len() <= table::MOST_BYTES && !table::is_ours(text) {
+        if is_table && text.len() <= table::MOST_BYTES && !table::is_ours(text) {
             self.pasted.set(Pasted { text: text.to_owned(), ..Pasted::default() });
             self.new_harp.way.set("measured");
             self.window.set(Some(Window::New));
             return;
         }
-        let (outcome, words) = self.begin_table(name, text);
-        self.tell(outcome, &words);
+        let mut words = String::new();
+        let opened = self.in_its_place(|| {
+            let (outcome, told) = match is_table {
+                true => self.begin_table(name, text),
+                false => self.begin_file(name, text),
+            };
+            words = told;
+            outcome
+        });
+        self.tell(opened, &words);
     }
 
     /// Opens the design that the address carries, and tells what was in the way.
@@ -40,13 +49,22 @@ impl Store {
             return Ok(Done::plain());
         }
         let opened = match link::read(&fragment) {
-            Ok(design) => self.open(design, Origin::Link),
+            Ok(design) => self.in_its_place(|| self.open(design, Origin::Link)),
             Err(error) => Err(Not::Refused(format!("This link was not opened: {error}."))),
         };
         if opened.is_err() {
             browser::drop_fragment();
         }
         opened
+    }
+
+    /// Begins with a design from a file; the words are for when that is done.
+    fn begin_file(self, name: &str, text: &str) -> (Outcome, String) {
+        let opened = match persist::read(text) {
+            Ok(design) => self.begin(design),
+            Err(error) => Err(Not::Refused(format!("{name} was not opened: {error}."))),
+        };
+        (opened, format!("Opened {name}."))
     }
 
     /// Begins with a table of strings; the words are for when that is done.

@@ -1,10 +1,9 @@
-//! Opening designs: the first one, one of the shelf, one that begins here, a link, a file.
+//! Opening designs: the first one, one of the shelf, one that begins here, a link.
 
 use super::super::{browser, shelf};
-use super::{Act, Done, Fetching, Not, Origin, Outcome, Part, Selection, Store, no_verdict};
+use super::{Done, Fetching, Not, Origin, Outcome, Part, Selection, Store, no_verdict};
 use crate::design::document::Design;
 use crate::design::history::History;
-use crate::design::persist;
 use crate::design::presets::FLOOR_36;
 use leptos::prelude::*;
 
@@ -94,19 +93,6 @@ impl Store {
         browser::to_top("chart-scroll");
         self.give_back_typed();
         Ok(done)
-    }
-
-    /// Opens a file of ours, a design or a table of strings, and tells how that went.
-    pub fn open_text(self, name: String, text: String) {
-        if !text.trim_start().starts_with('{') {
-            self.act(Act::OpenTable(name, text));
-            return;
-        }
-        let opened = match persist::read(&text) {
-            Ok(design) => self.begin(design),
-            Err(error) => Err(Not::Refused(format!("{name} was not opened: {error}."))),
-        };
-        self.tell(opened, &format!("Opened {name}."));
     }
 }
 

@@ -22,7 +22,7 @@ pub enum Part {
     Stock,
     /// The numbers and where they come from, and the materials.
     Numbers,
-    /// Windows that are opened now and then, and tables of strings that are opened.
+    /// Windows that are opened now and then, and files that are opened.
     Windows,
     /// The stringing card, the order sheet, links that are given away, and the templates.
     Papers,
@@ -37,8 +37,8 @@ pub enum Act {
     TellFrame,
     /// Opens the design that the address carries.
     OpenLink,
-    /// Opens a table of strings: the name of its file, and its text.
-    OpenTable(String, String),
+    /// Opens a file, a design or a table of strings: its name and its text.
+    OpenFile(String, String),
     /// Hands the table of all figures to the browser.
     SaveTable,
     /// Copies a link to the design.
@@ -59,7 +59,7 @@ impl Act {
         match self {
             Self::TellFrame => Part::Drawing,
             Self::OpenLink | Self::SaveTable => Part::Files,
-            Self::OpenTable(..) => Part::Windows,
+            Self::OpenFile(..) => Part::Windows,
             Self::CopyLink
             | Self::SaveTemplate(_)
             | Self::SavePicture(..)

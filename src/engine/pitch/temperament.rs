@@ -96,7 +96,8 @@ fn round_the_circle(semitones: i32, narrow: &[i32], parts: f64) -> f64 {
     // From −1 (F) up to 10 (A♯); the twelfth fifth closes the circle.
     let place = (7 * semitones).rem_euclid(12);
     let up: f64 = if place == 11 { -start(-1) } else { (0..place).map(start).sum() };
-    up.rem_euclid(1200.0) + 1200.0 * f64::from(semitones.div_euclid(12))
+    // Not by `rem_euclid`, whose remainder of any two numbers would be 1 kB of the page.
+    up - 1200.0 * (up / 1200.0).floor() + 1200.0 * f64::from(semitones.div_euclid(12))
 }
 
 /// A reference pitch and a temperament.

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::preview::Preview;
-use super::{note_begun, replace, untouched};
+use super::replace;
 use crate::app::panels::form::{mechanism_of, options};
 use crate::app::rows::{Typed, begun, count_of, ends_of, free_title, kind_of, wished};
 use crate::app::shelf;
@@ -40,12 +40,12 @@ pub fn OwnHarp(store: Store) -> impl IntoView {
     let wish = Memo::new(move |_| wished(&typed(), units));
     let made = Memo::new(move |_| wish.get().and_then(|wish| begun(&wish)));
     let begin = move |mut design: Design| {
-        let goes = untouched(store);
+        let goes = store.untouched();
         let stay = shelf::all().into_iter().filter(|kept| goes.as_ref() != Some(&kept.id));
         let taken: Vec<String> = stay.map(|kept| kept.title).collect();
         design.title = free_title(&design.title, &taken);
         if replace(store, &|| store.begin(design.clone())) {
-            note_begun(store);
+            store.note_begun();
             new.instrument.set(String::new());
             store.view.set(View::Chart);
             store.window.set(None);
