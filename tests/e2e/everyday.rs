@@ -3,7 +3,9 @@
 
 use fantoccini::key::Key;
 use serde_json::{Value, json};
-use stringloft::design::presets::FLOOR_36;
+use stringloft::design::document::Design;
+use stringloft::design::presets::{FLOOR_36, SAMPLES};
+use stringloft::design::{link, persist};
 
 use crate::browser::{Browser, Screen};
 use crate::server::Site;
@@ -137,6 +139,37 @@ async fn the_list_of_designs_finds_renames_and_copies_what_was_worked_on() {
     }
     browser.fill(".window-body > label input", "linden").await;
     assert_eq!(browser.ask(TITLES).await, json!(["Linden harp"]));
+    browser.check_console().await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_harp_that_nobody_touched_gives_way_to_a_file_and_to_a_link() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    let [first, other] = [0, 1].map(|sample: usize| SAMPLES[sample].design());
+    let opened =
+        |title: &str| format!("return document.querySelector('#title').value === {}", json!(title));
+    new_harp(&browser).await;
+    let design = Design { title: "From a file".to_owned(), ..first };
+    browser.give_file("#file", "harp.json", &persist::write(&design)).await;
+    browser.until(&opened(&design.title), "the file").await;
+    new_harp(&browser).await;
+    let link = link::write(&other).expect("a link");
+    browser.ask(&format!("location.hash = {}; return 1", json!(link))).await;
+    browser.until(&opened(&other.title), "the link").await;
+    browser.click("#shelf").await;
+    assert_eq!(browser.ask(TITLES).await, json!(["From a file"]));
+    let focus = "return document.activeElement.matches('.out-of-sight')";
+    assert_eq!(browser.ask(focus).await, json!(false), "the keyboard is where it can be seen");
+    // A file that is refused leaves it where it is.
+    browser.press(&Key::Escape.to_string()).await;
+    new_harp(&browser).await;
+    browser.give_file("#file", "odd.json", "{}").await;
+    browser.until("return !!document.querySelector('.notice')", "the refusal").await;
+    browser.click("#shelf").await;
+    assert_eq!(browser.ask("return document.querySelectorAll('.shelf li').length").await, json!(2));
     browser.check_console().await;
 }
 

@@ -29,7 +29,7 @@ pub fn Window(
         // It may not be in the page yet when it is made; then the next frame has it.
         request_animation_frame(move || {
             let _ = element.show_modal();
-            let first = ".window-body :is(input, select, textarea):not(:disabled)";
+            let first = ".window-body :is(input, select, textarea):not(:disabled, [tabindex])";
             if let Ok(Some(field)) = element.query_selector(first)
                 && let Ok(field) = field.dyn_into::<HtmlElement>()
             {
