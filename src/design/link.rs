@@ -1,20 +1,22 @@
 //! A whole design in the fragment of an address, which no server sees.
 //!
-//! The form is `1.` and, in base64 for addresses, four bytes of check sum (CRC-32 of what follows)
-//! and the deflated text of the document with its strings by columns (`compact`). A material that is
+//! The form is `2.` and, in base64 for addresses, four bytes of check sum (CRC-32 of what follows)
+//! and the packed text (`packing`) of the document with its strings by columns (`compact`). In form `1.`, which is
+//! still read, the text is deflated by itself. A material that is
 //! equal to a built-in one is only named, with the revision of the built-in list, and opens with
 //! the figures of that revision; any other is written in full.
 
 mod compact;
+mod packing;
 
 use std::sync::Arc;
 
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
-use miniz_oxide::deflate::compress_to_vec;
 use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_with_limit};
 use thiserror::Error;
 
+use self::packing::Broken;
 use super::document::{Design, MaterialSpec};
 use super::library;
 use super::persist::{self, CheckError, MOST_MATERIALS, ReadError, check};
@@ -27,9 +29,9 @@ pub const MOST_CHARACTERS: usize = 60_000;
 /// The longest document that a link may hold, in bytes.
 const MOST_BYTES: usize = 1 << 20;
 /// The form of the link, before the point.
-const FORM: u32 = 1;
-/// Higher levels of deflate take longer and gain nothing on texts this short.
-const LEVEL: u8 = 10;
+const FORM: u32 = 2;
+/// The form before, whose text was deflated by itself.
+const DEFLATED: u32 = 1;
 
 /// The revision of the built-in list whose figures a new link names.
 ///
@@ -120,7 +122,7 @@ fn pack(design: &Design) -> Result<String, LinkError> {
     if text.len() > MOST_BYTES {
         return Err(LinkError::TooLarge);
     }
-    let packed = compress_to_vec(text.as_bytes(), LEVEL);
+    let packed = packing::packed(&text);
     let mut bytes = crc_32(&packed).to_be_bytes().to_vec();
     bytes.extend(packed);
     let fragment = format!("{FORM}.{}", URL_SAFE_NO_PAD.encode(bytes));
@@ -139,8 +141,9 @@ pub fn read(text: &str) -> Result<Design, LinkError> {
         return Err(LinkError::TooLarge);
     }
     let (form, rest) = fragment.split_once('.').ok_or(LinkError::NotALink)?;
-    match form.parse::<u32>() {
-        Ok(FORM) if form.len() == 1 => {}
+    let form_is = form.parse::<u32>();
+    match form_is {
+        Ok(FORM | DEFLATED) if form.len() == 1 => {}
         Ok(newer) if newer > FORM && form.len() < 4 => return Err(LinkError::TooNew),
         _ => return Err(LinkError::NotALink),
     }
@@ -149,10 +152,16 @@ pub fn read(text: &str) -> Result<Design, LinkError> {
     if crc_32(packed) != u32::from_be_bytes(*sum) {
         return Err(LinkError::Altered);
     }
-    let text = decompress_to_vec_with_limit(packed, MOST_BYTES).map_err(|error| {
-        let large = error.status == TINFLStatus::HasMoreOutput;
-        if large { LinkError::TooLarge } else { LinkError::Altered }
-    })?;
+    let text = match form_is {
+        Ok(DEFLATED) => decompress_to_vec_with_limit(packed, MOST_BYTES).map_err(|error| {
+            let large = error.status == TINFLStatus::HasMoreOutput;
+            if large { LinkError::TooLarge } else { LinkError::Altered }
+        })?,
+        _ => packing::unpacked(packed, MOST_BYTES).map_err(|broken| match broken {
+            Broken::TooLarge => LinkError::TooLarge,
+            Broken::Altered => LinkError::Altered,
+        })?,
+    };
     let text = String::from_utf8(text).map_err(|_| LinkError::Altered)?;
     let document = parse(&text).map_err(|_| LinkError::Altered)?;
     let (document, named, named_in_versions) = compact::expand(document);
