@@ -13,11 +13,13 @@ use web_sys::{
     HtmlTextAreaElement, IdleRequestOptions, Url,
 };
 
+mod earlier;
 mod kept;
 
+pub use self::earlier::{forget_states, note_state, states, take_states};
 pub use self::kept::{
     Heard, StorageError, failing, forget, keep, keep_design, kept, kept_keys, last_open,
-    leave_what_waits, note_open, on_keeping, opens_with_nothing, read_backup, room, state_before,
+    leave_what_waits, next_state, note_open, on_keeping, opens_with_nothing, read_backup, room,
     steps, waits,
 };
 

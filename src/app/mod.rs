@@ -15,6 +15,8 @@ mod canvas;
 #[cfg(feature = "web")]
 mod clock;
 #[cfg(feature = "web")]
+mod earlier;
+#[cfg(feature = "web")]
 mod frame;
 #[cfg(feature = "web")]
 mod panels;

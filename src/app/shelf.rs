@@ -2,9 +2,11 @@
 
 use std::fmt::Write as _;
 
+use leptos::task::spawn_local;
 use thiserror::Error;
 
 use super::browser::{self, StorageError, Worked};
+use super::earlier::EARLIER;
 use super::{clock, rows};
 use crate::design::backup;
 use crate::design::document::Design;
@@ -247,6 +249,8 @@ pub fn put_back(id: &str) -> Result<Worked, StorageError> {
 pub fn throw_away(id: &str) -> Result<Worked, StorageError> {
     let _ = browser::forget(&format!("{CHANGED}{id}"));
     let _ = browser::forget(&format!("{STEPS}{id}"));
+    let gone = id.to_owned();
+    spawn_local(async move { browser::forget_states(&gone).await });
     take_out(id)
 }
 
@@ -272,9 +276,11 @@ pub fn empty_bin() {
     }
 }
 
-/// A backup of all designs, the bin and the stock lists.
-pub fn backup() -> String {
-    let mut texts = Vec::new();
+/// A backup of all designs with their earlier states, the bin and the stock lists.
+pub async fn backup() -> String {
+    // Where the browser keeps no states there are none to lose.
+    let states = browser::states("").await.unwrap_or_default();
+    let mut texts = backup::read(&states).unwrap_or_default();
     for prefix in BACKED_UP {
         for key in browser::kept_keys(prefix) {
             texts.extend(browser::kept(&key).map(|text| (key, text)));
@@ -289,8 +295,12 @@ pub fn backup() -> String {
 /// # Errors
 ///
 /// Why not, as the end of a sentence.
-pub fn merge(backup: &str) -> Result<(usize, usize), String> {
-    let texts = backup::read(backup)?;
+pub async fn merge(backup: &str) -> Result<(usize, usize), String> {
+    let (states, texts): (Vec<_>, Vec<_>) =
+        backup::read(backup)?.into_iter().partition(|(key, _)| key.starts_with(EARLIER));
+    if !states.is_empty() && browser::take_states(&backup::write(&states)).await.is_none() {
+        return Err("this browser did not take the earlier states in it".to_owned());
+    }
     let (mut new, mut known) = (0, 0);
     for (key, content) in &texts {
         let binned = key.strip_prefix(BIN).or_else(|| key.strip_prefix(BINNED));

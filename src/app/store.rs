@@ -183,23 +183,17 @@ impl Store {
 
     /// Takes the last step back.
     pub fn undo(self) {
-        let kept = self.kept_before();
-        let undone = self.history.try_update(|history| match kept {
-            Some(before) => {
-                history.undo_to(before);
-                true
-            }
-            None => history.undo(),
-        });
-        if undone == Some(true) {
-            self.notice.set(None);
-            self.changed();
-        }
+        self.walk(false);
     }
 
     /// Takes the last undo back.
     pub fn redo(self) {
-        if self.history.try_update(History::redo) == Some(true) {
+        self.walk(true);
+    }
+
+    fn walk(self, forward: bool) {
+        let kept = self.kept_next(forward);
+        if self.history.try_update(|history| history.walk(forward, kept)) == Some(true) {
             self.notice.set(None);
             self.changed();
         }

@@ -19,6 +19,8 @@ pub struct History<T, K> {
     open: Option<K>,
     /// How many steps there are before those of `past`.
     older: usize,
+    /// How many steps there are beyond those of `future`.
+    newer: usize,
     /// The last state that is as it was when [`kept`](Self::kept) was called, as the number of its step.
     steady: usize,
 }
@@ -26,7 +28,15 @@ pub struct History<T, K> {
 impl<T: PartialEq, K: PartialEq> History<T, K> {
     /// A history that begins with `present`.
     pub const fn new(present: T) -> Self {
-        Self { past: VecDeque::new(), present, future: Vec::new(), open: None, older: 0, steady: 0 }
+        Self {
+            past: VecDeque::new(),
+            present,
+            future: Vec::new(),
+            open: None,
+            older: 0,
+            newer: 0,
+            steady: 0,
+        }
     }
 
     /// The document as it is now.
@@ -49,6 +59,7 @@ impl<T: PartialEq, K: PartialEq> History<T, K> {
         let joins = key.is_some() && key == self.open;
         let before = mem::replace(&mut self.present, next);
         self.future.clear();
+        self.newer = 0;
         self.open = key;
         if !joins {
             self.past.push_back(before);
@@ -79,22 +90,39 @@ impl<T: PartialEq, K: PartialEq> History<T, K> {
         self.steady = self.at();
     }
 
-    /// Says how many steps are kept elsewhere before the first one here. Only for a history without any.
-    pub fn set_older(&mut self, older: usize) {
-        self.older = older;
+    /// Says how many steps are kept elsewhere before the first one here, and after the last one. Only for a history
+    /// without any.
+    pub fn set_elsewhere(&mut self, older: usize, newer: usize) {
+        (self.older, self.newer) = (older, newer);
         self.steady = self.at();
     }
 
-    /// Goes back to a state that was kept elsewhere; `None` when there is none after all.
-    pub fn undo_to(&mut self, before: Option<T>) {
-        match before {
-            Some(before) => {
-                self.past.push_back(before);
-                self.older = self.older.saturating_sub(1);
-                self.undo();
-            }
-            None => (self.older, self.steady) = (0, 0),
+    /// Whether the next step back, or forward, is one that is kept elsewhere.
+    pub fn is_elsewhere(&self, forward: bool) -> bool {
+        if forward {
+            self.future.is_empty() && self.newer > 0
+        } else {
+            self.past.is_empty() && self.older > 0
         }
+    }
+
+    /// Goes one step back, or forward again; false when there is none. For a step that is kept elsewhere its state is
+    /// given, or that there is none after all.
+    pub fn walk(&mut self, forward: bool, elsewhere: Option<Option<T>>) -> bool {
+        match (elsewhere, forward) {
+            (Some(Some(state)), false) => {
+                self.past.push_back(state);
+                self.older = self.older.saturating_sub(1);
+            }
+            (Some(Some(state)), true) => {
+                self.future.push(state);
+                self.newer = self.newer.saturating_sub(1);
+            }
+            (Some(None), false) => (self.older, self.steady) = (0, 0),
+            (Some(None), true) => self.newer = 0,
+            (None, _) => {}
+        }
+        if forward { self.redo() } else { self.undo() }
     }
 
     /// Goes one step back; false when there is none.
@@ -122,7 +150,7 @@ impl<T: PartialEq, K: PartialEq> History<T, K> {
 
     /// Whether there is a step forward.
     pub const fn can_redo(&self) -> bool {
-        !self.future.is_empty()
+        !self.future.is_empty() || self.newer > 0
     }
 
     /// Ends the open step, so that the next change begins its own, whatever its key: when the
@@ -206,7 +234,8 @@ mod tests {
         assert_eq!(undone(history), [7, 1, 0]);
     }
 
-    /// Steps kept elsewhere as `keep.js` keeps them: from the last steady one on they are written anew.
+    /// Steps kept elsewhere as `keep-more.js` keeps them: from the last steady one on they are written anew, and those
+    /// that were left on the way back lie ahead until another way is taken.
     #[test]
     fn what_is_kept_elsewhere_follows_every_walk() {
         let mut turn = 1_u64;
@@ -216,9 +245,10 @@ mod tests {
                 .wrapping_add(1_442_695_040_888_963_407);
             (turn >> 33) % below
         };
+        let mut with_future = 0;
         for _ in 0..300 {
             let mut history: History<u64, u64> = History::new(0);
-            let mut kept = vec![0];
+            let (mut kept, mut ahead) = (vec![0], Vec::new());
             for round in 0..60 {
                 match draw(6) {
                     0 => drop(history.undo()),
@@ -230,36 +260,69 @@ mod tests {
                 if draw(3) == 0 || round == 59 {
                     let (at, steady) = (history.at(), history.steady());
                     assert!(steady <= at && steady < kept.len(), "{steady} of {at}");
-                    kept.truncate(steady + 1);
-                    let anew = history.past.iter().skip(steady + 1);
-                    kept.extend(anew.chain((at > steady).then_some(&history.present)));
+                    ahead.extend(kept.drain(steady + 1..).rev());
+                    let from = ahead.len().saturating_sub(at - steady);
+                    let again: Vec<u64> = ahead.drain(from..).rev().collect();
+                    let last = again.last().or(kept.last()).copied();
+                    let prior = again.iter().rev().nth(1).or(kept.last());
+                    let is_known = at == steady || prior == history.before();
+                    if again.len() == at - steady && last == Some(history.present) && is_known {
+                        kept.extend(again);
+                    } else {
+                        ahead.clear();
+                        let anew = history.past.iter().skip(steady + 1);
+                        kept.extend(anew.chain((at > steady).then_some(&history.present)));
+                    }
                     history.kept();
                     assert_eq!(kept.len(), at + 1);
                 }
             }
             let states: Vec<u64> = history.past.iter().chain([&history.present]).copied().collect();
-            assert_eq!(kept, states);
-            // A page that opens anew walks back the same way.
+            assert_eq!(kept.len(), states.len());
+            // Three steps in one go that end as a redo would are taken for it: what they left on the way is not told.
+            assert!(
+                kept.iter().rev().zip(states.iter().rev()).take(2).all(|(one, other)| one == other)
+            );
+            with_future += usize::from(!ahead.is_empty());
+            // A page that opens anew walks back the same way, and forward again.
             let mut anew: History<u64, u64> = History::new(kept[kept.len() - 1]);
-            anew.set_older(kept.len() - 1);
-            for before in kept.iter().rev().skip(1) {
-                assert!(anew.can_undo() && !anew.undo());
-                anew.undo_to(Some(*before));
-                assert_eq!(anew.present(), before);
+            anew.set_elsewhere(kept.len() - 1, ahead.len());
+            let road: Vec<u64> = kept.iter().copied().chain(ahead.iter().rev().copied()).collect();
+            for to in (0..kept.len() - 1).rev().chain(1..road.len()) {
+                let forward = anew.at() < to;
+                let elsewhere = anew.is_elsewhere(forward).then_some(Some(road[to]));
+                assert!(if forward { anew.can_redo() } else { anew.can_undo() });
+                assert!(anew.walk(forward, elsewhere));
+                assert_eq!((*anew.present(), anew.at()), (road[to], to));
             }
-            assert!(!anew.can_undo());
+            assert!(!anew.can_redo());
         }
+        assert!(with_future > 50, "only {with_future} of 300 had something to redo");
     }
 
     #[test]
     fn steps_that_are_gone_after_all_are_no_steps() {
         let mut history: Numbers = History::new(3);
-        history.set_older(2);
+        history.set_elsewhere(2, 0);
         history.record(4, None);
         assert_eq!((history.at(), history.steady()), (3, 2));
-        assert!(history.undo() && history.can_undo());
-        history.undo_to(None);
+        assert!(history.undo() && history.can_undo() && history.is_elsewhere(false));
+        assert!(!history.walk(false, Some(None)));
         assert!(!history.can_undo() && history.can_redo());
+        let mut history: Numbers = History::new(3);
+        history.set_elsewhere(0, 2);
+        assert!(history.can_redo() && !history.redo() && history.is_elsewhere(true));
+        assert!(!history.walk(true, Some(None)) && !history.can_redo());
+    }
+
+    #[test]
+    fn a_new_change_forgets_what_lies_ahead_elsewhere() {
+        let mut history: Numbers = History::new(3);
+        history.set_elsewhere(0, 2);
+        assert!(history.walk(true, Some(Some(4))) && history.can_redo());
+        history.record(9, None);
+        assert!(!history.can_redo());
+        assert_eq!(undone(history), [9, 4, 3]);
     }
 
     #[test]

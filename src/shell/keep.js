@@ -99,7 +99,7 @@ globalThis.keeping = (() => {
       const ours = Object.keys(localStorage).filter((key) => key.startsWith(PREFIX));
       if (local) for (const key of ours) texts.set(key, localStorage[key]);
       const coming = import(document.querySelector("[data-more]").dataset.more).then(async ({ make }) => {
-        more = make({ texts, marks, lefts, put, tell, know, read: (key) => open().then(() => read(key)), waits, local });
+        more = make({ texts, marks, lefts, put, tell, know, read: (key) => open().then(() => read(key)), waits, done, local });
         if (ours.length && !local) await more.takeOver(ours);
         if (opened()) await more.follow(opened());
       });
@@ -244,10 +244,10 @@ globalThis.keeping = (() => {
         return false;
       }
     },
-    /** How many undo steps of the open design there are. */
-    steps: () => more?.steps() ?? 0,
-    /** The state before the open design, as it was put last; none where that is not known. */
-    before: () => more?.before(),
+    /** How many steps there are back from the open design, or forward again. */
+    steps: (forward) => more?.steps(forward) ?? 0,
+    /** The state one step back from the open design as it was put last, or one forward; none where that is not known. */
+    next: (forward) => more?.next(forward),
     listen: (told) => void listeners.push(told),
     failed: () => failed,
     space: () => navigator.storage?.estimate?.(),

@@ -27,7 +27,7 @@ const IS_ASKED: &str = "
 ";
 
 /// Whether the header says that the last change is kept.
-const IS_KEPT: &str = "return document.querySelector('#kept').textContent.startsWith('Kept ')";
+pub const IS_KEPT: &str = "return document.querySelector('#kept').textContent.startsWith('Kept ')";
 
 /// Tells the test's server each state of the header, and what stands in a cell at that moment.
 const TELL: &str = "
@@ -38,7 +38,7 @@ const TELL: &str = "
     return true;
 ";
 
-async fn type_a_length(browser: &Browser, text: &str) {
+pub async fn type_a_length(browser: &Browser, text: &str) {
     browser.click("#cell-0-1").await;
     browser.press(text).await;
     browser.press(&Key::Enter.to_string()).await;
@@ -48,6 +48,12 @@ async fn type_a_length(browser: &Browser, text: &str) {
 async fn undo(browser: &Browser, steps: usize) {
     for _ in 0..steps {
         browser.click("#undo").await;
+    }
+}
+
+async fn redo(browser: &Browser, steps: usize) {
+    for _ in 0..steps {
+        browser.click("#redo").await;
     }
 }
 
@@ -103,11 +109,25 @@ async fn undo_and_what_is_being_typed_survive_a_reload() {
     assert_eq!(browser.text("#cell-0-1").await, "189");
     undo(&browser, 50).await;
     assert_eq!(browser.text("#cell-0-1").await, "139");
+    browser.until(IS_KEPT, "the design kept").await;
+    // What was undone comes again after a reload, and is there to be undone.
+    browser.open_app(&site.url()).await;
+    assert_eq!(browser.text("#cell-0-1").await, "139");
+    undo(&browser, 2).await;
+    redo(&browser, 10).await;
+    assert_eq!(browser.text("#cell-0-1").await, "147");
+    browser.until(IS_KEPT, "the design kept").await;
+    browser.open_app(&site.url()).await;
+    redo(&browser, 5).await;
+    assert_eq!(browser.text("#cell-0-1").await, "152");
+    undo(&browser, 13).await;
+    assert_eq!(browser.text("#cell-0-1").await, "139");
     // Another way on from there, and a reload amid it.
     type_a_length(&browser, "77").await;
     browser.open_app(&site.url()).await;
     assert_eq!(browser.count(".cell-field").await, 0, "given back twice");
     assert_eq!(browser.text("#cell-0-1").await, "77");
+    assert_eq!(browser.count("#redo:disabled").await, 1, "what was undone before another change");
     undo(&browser, 1).await;
     assert_eq!(browser.text("#cell-0-1").await, "139");
     browser.click("#redo").await;

@@ -14,6 +14,7 @@ mod server;
 mod beginning;
 mod builds;
 mod choose;
+mod earlier;
 mod everyday;
 mod figures;
 mod finding;

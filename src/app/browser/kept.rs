@@ -29,9 +29,9 @@ extern "C" {
     #[wasm_bindgen(js_namespace = keeping)]
     fn blank() -> bool;
     #[wasm_bindgen(js_namespace = keeping, js_name = steps)]
-    fn kept_steps() -> usize;
+    fn kept_steps(forward: bool) -> usize;
     #[wasm_bindgen(js_namespace = keeping)]
-    fn before() -> Option<String>;
+    fn next(forward: bool) -> Option<String>;
     #[wasm_bindgen(js_namespace = keeping)]
     fn listen(told: &Closure<dyn Fn(String, String)>);
     #[wasm_bindgen(js_namespace = keeping)]
@@ -154,14 +154,14 @@ pub fn last_open() -> Option<String> {
     opened()
 }
 
-/// How many undo steps of the open design are kept.
-pub fn steps() -> usize {
-    kept_steps()
+/// How many steps back from the open design are kept, or forward again.
+pub fn steps(forward: bool) -> usize {
+    kept_steps(forward)
 }
 
-/// The state before the open design as it was kept last.
-pub fn state_before() -> Option<String> {
-    before()
+/// The state one step back from the open design as it was kept last, or one forward again.
+pub fn next_state(forward: bool) -> Option<String> {
+    next(forward)
 }
 
 /// Calls `told` with whatever there is to hear of what is kept.

@@ -4,10 +4,10 @@ use leptos::ev;
 use leptos::prelude::*;
 
 use super::{order, papers};
-use crate::app::browser;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::words;
+use crate::app::{browser, earlier};
 use crate::papers::card::card;
 use crate::papers::html::html;
 use crate::papers::sheet::{Paper, Sheet};
@@ -122,6 +122,8 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
         }
     });
     on_cleanup(move || escape.remove());
+    let printing = window_event_listener(ev::beforeprint, move |_| earlier::note(store, "print"));
+    on_cleanup(move || printing.remove());
     let option = |one: &Paper| {
         let (name, is_chosen) = (one.name(), *one == paper.get_untracked());
         view! { <option value=name selected=is_chosen>{name}</option> }

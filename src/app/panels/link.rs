@@ -4,13 +4,12 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::app::browser;
-use crate::app::rows;
 use crate::app::store::{Store, Window as Which};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{while_so, words};
 use crate::app::widgets::window::Window;
+use crate::app::{browser, earlier, rows};
 use crate::design::letters::capital;
 
 /// Copies the link of the open design, or asks which version goes along, if it has any.
@@ -30,6 +29,7 @@ fn copy(store: Store, address: String) {
     spawn_local(async move {
         if let Some(copied) = browser::copy(address).await {
             store.window.set(None);
+            earlier::note(store, "link");
             let words = format!(
                 "Link copied ({length} characters). Whoever opens it sees this very design; nothing is sent to a server."
             );

@@ -4,13 +4,13 @@ use leptos::prelude::*;
 
 use super::form::{entries, number};
 use super::header::file_name;
-use crate::app::browser;
 use crate::app::forms;
 use crate::app::rows::{OrderGroup, OrderRow, drawn_from, freshened, order_words, part_of};
 use crate::app::store::{Store, Window};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{either, list, part, while_so, words};
+use crate::app::{browser, earlier};
 use crate::design::document::{OrderSpec, SparesSpec};
 use crate::design::edit::Edit;
 use crate::design::order::{OrderList, csv, order_list};
@@ -255,6 +255,7 @@ fn settings(store: Store) -> AnyView {
 
 fn offer(store: Store, what: &str, text: &str) {
     let title = store.design.with_untracked(|design| design.title.clone());
+    earlier::note(store, "order");
     let name = file_name(&format!("{title} {what}"), "csv");
     store.tell_handed(browser::offer_file(&name, "text/csv", text));
 }

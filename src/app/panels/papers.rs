@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::card::{NOT_PRINTED, PRINT_ROOT, usual_paper};
 use super::order;
 use crate::app::store::{Store, View};
-use crate::app::{browser, clock, rows};
+use crate::app::{browser, clock, earlier, rows};
 use crate::design::compare::compare;
 use crate::design::document::{Design, VersionSpec};
 use crate::papers::html::html;
@@ -25,6 +25,7 @@ pub fn report_sheet(store: Store, paper: Paper) -> Sheet {
 
 /// Puts the present view on paper, for the browser to print.
 pub fn lay(store: Store) {
+    earlier::note(store, "print");
     let sheet = untrack(|| of_view(store, usual_paper()));
     browser::fill(PRINT_ROOT, &html(&sheet), "");
 }

@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::drawing::why;
 use super::header::file_name;
-use crate::app::browser;
 use crate::app::store::{Store, Template};
+use crate::app::{browser, earlier};
 use crate::papers::template::tiling::{TilePaper, Tiling};
 use crate::papers::template::{dxf, harp, pdf, schedule, svg};
 
@@ -32,6 +32,7 @@ pub fn save(store: Store, file: Template) {
         };
         match made {
             Ok(bytes) => {
+                earlier::note(store, "template");
                 let name = file_name(&design.title, ending);
                 store.tell_handed(browser::offer_bytes(&name, media_type, &bytes));
             }

@@ -1,6 +1,7 @@
 //! Versions: the design kept under a name, brought back, and any two compared, in a table and as curves.
 
 mod compared;
+mod earlier;
 mod kept;
 
 use std::sync::Arc;
@@ -8,6 +9,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use self::compared::Compared;
+use self::earlier::EarlierStates;
 use self::kept::Kept;
 use crate::app::store::Store;
 use crate::design::document::Design;
@@ -29,6 +31,7 @@ pub fn Versions(store: Store) -> impl IntoView {
         <section class="view-panel versions" aria-label="Versions" id="versions" tabindex="-1">
             <Kept store=store versions=versions analyses=analyses/>
             <Compared store=store versions=versions analyses=analyses/>
+            <EarlierStates store=store/>
         </section>
     }
 }

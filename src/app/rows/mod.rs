@@ -31,7 +31,7 @@ pub use proposal::{
 pub use pulled::{in_short, number_and_length, pulled, stepped};
 pub use stock::{STOCK_CELLS, StockCell, is_wanted, put, stock_problem, stock_text};
 pub use versions::{
-    VersionWords, day_words, differing, ghost_words, row_name, side_words, versions,
+    VersionWords, day_words, differing, ghost_words, noted_words, row_name, side_words, versions,
 };
 pub use whole::{
     FindingWords, SummaryWords, TriedWords, findings, readout, summary, tolerance_words, tried,

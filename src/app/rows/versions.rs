@@ -76,6 +76,18 @@ pub fn day_words(day: u32, month: usize, year: u32) -> String {
     name.map_or(String::new(), |name| format!("{day} {name} {year}"))
 }
 
+/// Why an earlier state was noted, by the word that is kept with it.
+pub fn noted_words(why: &str) -> &'static str {
+    match why {
+        "session" => "End of a session",
+        "print" => "Printed",
+        "link" => "Link given away",
+        "order" => "Order list saved",
+        "template" => "Template saved",
+        _ => "While you worked",
+    }
+}
+
 /// How much differs, in a sentence.
 pub fn differing(found: &Comparison) -> String {
     let count = |all: usize, one: &str, more: &str| match all {

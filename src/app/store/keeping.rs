@@ -132,15 +132,15 @@ impl Store {
         Ok(Done::with(COPIED))
     }
 
-    /// The state before the present one, where the steps that are here give none: as this browser kept it.
-    pub(super) fn kept_before(self) -> Option<Option<Design>> {
-        let none_here = || self.history.with_untracked(|h| h.before().is_none() && h.can_undo());
-        if !none_here() {
+    /// The state one step back, or one forward, where the steps that are here give none: as this browser kept it.
+    pub(super) fn kept_next(self, forward: bool) -> Option<Option<Design>> {
+        let is_elsewhere = || self.history.with_untracked(|history| history.is_elsewhere(forward));
+        if !is_elsewhere() {
             return None;
         }
         self.keep_and_tell();
         let read = |text: String| persist::read(&text).ok();
-        none_here().then(|| browser::state_before().and_then(read))
+        is_elsewhere().then(|| browser::next_state(forward).and_then(read))
     }
 
     /// Listens to the browser: what is kept, other tabs, the address, and the end of the page.
@@ -183,7 +183,7 @@ impl Store {
             Heard::Failed => self.note_kept(),
             Heard::Steps => self.history.update(|history| {
                 if history.at() == 0 && !history.can_redo() {
-                    history.set_older(browser::steps());
+                    history.set_elsewhere(browser::steps(false), browser::steps(true));
                 }
             }),
             Heard::Elsewhere(key) if is_open(&key) => {

@@ -31,7 +31,9 @@ impl Store {
         let kept = matches!(origin, Origin::Kept(_));
         let store = Self::new(design, origin, fetch);
         if kept {
-            store.history.update(|history| history.set_older(browser::steps()));
+            store.history.update(|history| {
+                history.set_elsewhere(browser::steps(false), browser::steps(true));
+            });
         }
         if !problems.is_empty() {
             store.complain(problems.join(" "));

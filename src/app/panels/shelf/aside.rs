@@ -61,10 +61,12 @@ pub fn backup(desk: Desk) -> AnyView {
     let save = move || {
         let (day, month, year) = crate::app::clock::today();
         let name = format!("stringloft-backup-{year}-{month:02}-{day:02}.json");
-        match browser::offer_file(&name, "application/json", &shelf::backup()) {
-            Ok(handed) => told.set(handed.words()),
-            Err(why) => desk.wrong.set(format!("No backup was made: {why}.")),
-        }
+        spawn_local(async move {
+            match browser::offer_file(&name, "application/json", &shelf::backup().await) {
+                Ok(handed) => told.set(handed.words()),
+                Err(why) => desk.wrong.set(format!("No backup was made: {why}.")),
+            }
+        });
     };
     let choose = move || {
         if let Some(input) = file.get_untracked() {
@@ -80,7 +82,11 @@ pub fn backup(desk: Desk) -> AnyView {
         told.set(String::new());
         spawn_local(async move {
             let read = browser::read_backup(given).await;
-            match read.and_then(|text| shelf::merge(&text)) {
+            let merged = match read {
+                Ok(text) => shelf::merge(&text).await,
+                Err(why) => Err(why),
+            };
+            match merged {
                 Ok((new, known)) => told.set(format!(
                     "Taken in from the backup: {new} designs. {known} were here already."
                 )),
@@ -91,7 +97,7 @@ pub fn backup(desk: Desk) -> AnyView {
     };
     view! {
         <h3>"Backup"</h3>
-        <p>"One file with all designs, the bin and the stock lists. Taking one in changes nothing that is here: what differs is put beside it."</p>
+        <p>"One file with all designs and their earlier states, the bin and the stock lists. Taking one in changes nothing that is here: what differs is put beside it."</p>
         <p class="shelf-acts">
             {button("tool", "backup", "", "Save a backup", save)}
             {button("tool", "take-in", "", "Take in a backup", choose)}

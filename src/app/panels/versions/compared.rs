@@ -92,14 +92,6 @@ pub fn Compared(
             });
             rows.collect()
         };
-        let heads = move || {
-            let heads = columns(&store.design.read().units);
-            let head = |text: String| {
-                let text = capital(&text);
-                part(&text.clone(), move || view! { <th scope="col">{text}</th> }.into_any())
-            };
-            heads.into_iter().map(head).collect()
-        };
         let settings = move || found.read().comparison.settings.iter().map(pair).collect();
         let totals = move || found.read().comparison.totals.iter().map(pair).collect();
         let some = move || !found.read().comparison.settings.is_empty();
@@ -114,26 +106,12 @@ pub fn Compared(
                 {pair_head()}
                 <tbody>{list(totals)}</tbody>
             </table>
-            {while_so(some, move || view! {
-                <table class="sources pairs" id="settings">
-                    <caption>"Settings that differ"</caption>
-                    {pair_head()}
-                    <tbody>{list(settings)}</tbody>
-                </table>
-            }.into_any())}
+            {while_so(some, move || settings_table("settings", Box::new(settings)))}
             <label class="all-strings">
                 <input type="checkbox" id="all-strings" prop:checked=all on:change=move |event| all.set(event_target_checked(&event))/>
                 "Show every string, not only those that differ"
             </label>
-            {while_so(shown, move || view! {
-                <div class="sheet" role="region" tabindex="0" aria-label="Strings that differ">
-                    <table class="sources differ" id="strings-compared">
-                        <caption>"Strings, before → after"</caption>
-                        <thead><tr><th scope="col">"String"</th>{list(heads)}</tr></thead>
-                        <tbody>{list(strings)}</tbody>
-                    </table>
-                </div>
-            }.into_any())}
+            {while_so(shown, move || strings_table(store, "strings-compared", "Strings, before → after", Box::new(strings)))}
         }
         .into_any()
     };
@@ -162,6 +140,47 @@ fn names(versions: &[VersionSpec]) -> Vec<(String, String)> {
     sides.map(|side| (key_of(side), words(side))).collect()
 }
 
+/// The lines of a table.
+type Lines = Box<dyn Fn() -> Vec<Part> + Send + Sync>;
+
+/// The settings that differ, made by [`pair`].
+pub(super) fn settings_table(id: &'static str, lines: Lines) -> AnyView {
+    view! {
+        <table class="sources pairs" id=id>
+            <caption>"Settings that differ"</caption>
+            {pair_head()}
+            <tbody>{list(lines)}</tbody>
+        </table>
+    }
+    .into_any()
+}
+
+/// The strings that differ, made by [`row`].
+pub(super) fn strings_table(
+    store: Store,
+    id: &'static str,
+    caption: &'static str,
+    lines: Lines,
+) -> AnyView {
+    let heads = move || {
+        let head = |text: String| {
+            let text = capital(&text);
+            part(&text.clone(), move || view! { <th scope="col">{text}</th> }.into_any())
+        };
+        columns(&store.design.read().units).into_iter().map(head).collect()
+    };
+    view! {
+        <div class="sheet" role="region" tabindex="0" aria-label=caption>
+            <table class="sources differ" id=id>
+                <caption>{caption}</caption>
+                <thead><tr><th scope="col">"String"</th>{list(heads)}</tr></thead>
+                <tbody>{list(lines)}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
+
 fn pair_head() -> AnyView {
     view! {
         <thead><tr><th scope="col"><span class="out-of-sight">"What"</span></th><th scope="col">"Before"</th><th scope="col">"After"</th></tr></thead>
@@ -170,7 +189,7 @@ fn pair_head() -> AnyView {
 }
 
 /// A line of two texts; those that differ stand out.
-fn pair(pair: &Pair) -> Part {
+pub(super) fn pair(pair: &Pair) -> Part {
     let Pair { name, before, after } = pair.clone();
     let differs = pair.differs();
     part(&(name.clone(), before.clone(), after.clone()), move || {
@@ -182,7 +201,7 @@ fn pair(pair: &Pair) -> Part {
 }
 
 /// A string: where a figure differs, both of it.
-fn row(name: String, cells: Vec<Pair>, (came, went): (bool, bool)) -> Part {
+pub(super) fn row(name: String, cells: Vec<Pair>, (came, went): (bool, bool)) -> Part {
     let texts: Vec<(String, bool)> = cells
         .iter()
         .map(|cell| match (cell.differs(), came, went) {
