@@ -6,6 +6,7 @@
 # So clones share them, and a clone of another version does no harm.
 
 AXE_VERSION=4.14.1      # axe-core, which looks for barriers in the page
+GECKODRIVER_VERSION=0.36.0 # drives Firefox
 TARGET=wasm32-unknown-unknown
 
 CACHE=${XDG_CACHE_HOME:-${HOME:?is not set, so there is no place for the tools}/.cache}/stringloft
@@ -135,6 +136,27 @@ setup_browser() {
     else
         die "Ubuntu has Chromium as a snap, and there is no snap here. Install a Chromium or Chrome with its chromedriver, put the driver's path into CHROMEDRIVER, then run this again."
     fi
+}
+
+# Firefox with its driver, which Debian does not have.
+setup_firefox() {
+    have firefox-esr || have firefox || debian firefox-esr
+    crate geckodriver "$GECKODRIVER_VERSION" geckodriver
+    FIREFOX_DRIVER=$(command -v geckodriver)
+    export PATH FIREFOX_DRIVER
+}
+
+# WebKit's small browser with its driver, and a screen for it, as it has no mode without one.
+setup_webkit() {
+    local file
+    have WebKitWebDriver || debian webkit2gtk-driver
+    have xvfb-run || debian xvfb xauth
+    WEBKIT_DRIVER=$(command -v WebKitWebDriver)
+    for file in /usr/lib/*/webkit2gtk-4.*/MiniBrowser /usr/libexec/webkit2gtk-4.*/MiniBrowser; do
+        [ -x "$file" ] && WEBKIT_BROWSER=$file
+    done
+    [ -n "${WEBKIT_BROWSER-}" ] || die "there is no MiniBrowser of WebKit here, which its driver starts."
+    export WEBKIT_DRIVER WEBKIT_BROWSER
 }
 
 # All it takes to test it, beside setup_build.

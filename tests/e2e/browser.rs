@@ -61,6 +61,8 @@ pub struct Browser {
     pub client: Client,
     driver: Driver,
     session: String,
+    /// Whether it is a Chromium, which has logs and `DevTools`.
+    is_chromium: bool,
 }
 
 /// Whether the module of every part was fetched.
@@ -94,15 +96,21 @@ impl Browser {
         if let Some(args) = capabilities["goog:chromeOptions"]["args"].as_array_mut() {
             args.extend(profile.map(Value::from));
         }
-        let client = ClientBuilder::new(HttpConnector::new())
-            .capabilities(capabilities.as_object().expect("made just above").clone())
-            .connect(&format!("http://127.0.0.1:{}", driver.port))
-            .await
-            .unwrap_or_else(|e| panic!("chromedriver could not start Chromium: {e}"));
-        let session = client.session_id().await.expect("the session").expect("a session's name");
-        let browser = Self { client, driver, session };
+        let mut browser = Self::connect(driver, &capabilities).await;
+        browser.is_chromium = true;
         browser.look_with(screen).await;
         browser
+    }
+
+    /// A browser of any engine that a driver starts. It knows neither logs nor `DevTools`.
+    pub async fn connect(driver: Driver, capabilities: &Value) -> Self {
+        let client = ClientBuilder::new(HttpConnector::new())
+            .capabilities(capabilities.as_object().expect("fields").clone())
+            .connect(&format!("http://127.0.0.1:{}", driver.port))
+            .await
+            .unwrap_or_else(|e| panic!("the driver could not start its browser: {e}"));
+        let session = client.session_id().await.expect("the session").expect("a session's name");
+        Self { client, driver, session, is_chromium: false }
     }
 
     /// Ends the browser as a power cut would: every process of it at once, without a word.
@@ -208,6 +216,21 @@ impl Browser {
 
     /// Presses keys where the focus is: text, or [`Key`]s such as `Key::Control + "z"`.
     pub async fn press(&self, keys: &str) {
+        // Other drivers press several keys in one go, so fast that the page has no turn between them.
+        let mut letters =
+            keys.chars().filter(|_| !self.is_chromium && keys.chars().all(char::is_alphanumeric));
+        if let Some(first) = letters.next() {
+            let rest: String = letters.collect();
+            self.send(&first.to_string()).await;
+            if !rest.is_empty() {
+                self.send(&rest).await;
+            }
+            return;
+        }
+        self.send(keys).await;
+    }
+
+    async fn send(&self, keys: &str) {
         let focused = self.client.active_element().await.expect("the page has a focus");
         focused.send_keys(keys).await.unwrap_or_else(|e| panic!("pressing {keys:?}: {e}"));
     }
@@ -359,6 +382,9 @@ impl Browser {
 
     /// The lines of a log, "browser" or "performance", since it was last asked.
     pub async fn log(&self, kind: &'static str) -> Vec<Value> {
+        if !self.is_chromium {
+            return Vec::new();
+        }
         let log = self
             .client
             .issue_cmd(Extension { path: "se/log", body: json!({ "type": kind }) })

@@ -1,25 +1,50 @@
-//! The chromedriver of a test.
+//! The driver of a test's browser.
 
 use std::io::{BufRead, BufReader};
+use std::net::{TcpListener, TcpStream};
 use std::process::{Child, ChildStdout, Command, Stdio};
+use std::time::{Duration, Instant};
 
-/// A running chromedriver, until it is dropped.
+/// A running driver, until it is dropped.
 pub struct Driver {
     child: Child,
     pub port: u16,
-    /// Kept open, as chromedriver may have more to say.
-    _output: BufReader<ChildStdout>,
+    /// Kept open, as the driver may have more to say.
+    _output: Option<BufReader<ChildStdout>>,
 }
 
 impl Driver {
     /// Two that start at once may choose one port, and one of them ends; it is started again.
     pub fn start() -> Self {
         let program = std::env::var("CHROMEDRIVER").unwrap_or("chromedriver".to_owned());
-        let started = (0..3).find_map(|_| Self::started(&program));
+        Self::naming_its_port(&program, "successfully on port ")
+    }
+
+    /// A driver that chooses its port and names it after these words.
+    pub fn naming_its_port(program: &str, words: &str) -> Self {
+        let started = (0..3).find_map(|_| Self::started(program, words));
         started.unwrap_or_else(|| panic!("{program} ended three times without naming its port"))
     }
 
-    fn started(program: &str) -> Option<Self> {
+    /// A driver that must be told its port: one that was free a moment ago.
+    pub fn at_a_port(program: &str) -> Self {
+        let free = TcpListener::bind("127.0.0.1:0").and_then(|listener| listener.local_addr());
+        let port = free.expect("a free loopback port").port();
+        let child = Command::new(program)
+            .arg(format!("--port={port}"))
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap_or_else(|e| panic!("{program}: {e}; scripts/test installs it"));
+        let begun = Instant::now();
+        while TcpStream::connect(("127.0.0.1", port)).is_err() {
+            assert!(begun.elapsed() < Duration::from_secs(10), "{program} does not answer");
+            std::thread::sleep(Duration::from_millis(50));
+        }
+        Self { child, port, _output: None }
+    }
+
+    fn started(program: &str, words: &str) -> Option<Self> {
         let mut child = Command::new(program)
             .arg("--port=0")
             .stdout(Stdio::piped())
@@ -30,11 +55,9 @@ impl Driver {
         let mut line = String::new();
         // Its greeting ends with a line that names the port that it chose.
         while output.read_line(&mut line).is_ok_and(|length| length > 0) {
-            let port = line
-                .rsplit_once("successfully on port ")
-                .map(|(_, end)| end.trim().trim_end_matches('.'));
+            let port = line.rsplit_once(words).map(|(_, end)| end.trim().trim_end_matches('.'));
             if let Some(Ok(port)) = port.map(str::parse::<u16>) {
-                return Some(Self { child, port, _output: output });
+                return Some(Self { child, port, _output: Some(output) });
             }
             line.clear();
         }

@@ -15,6 +15,7 @@ mod beginning;
 mod builds;
 mod choose;
 mod earlier;
+mod engines;
 mod everyday;
 mod figures;
 mod finding;
