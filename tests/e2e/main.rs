@@ -27,5 +27,6 @@ mod parts;
 mod printing;
 mod shape;
 mod shots;
+mod soak;
 mod stock;
 mod versions;

@@ -1,0 +1,141 @@
+//! A robot works in the page for long: nothing goes wrong, nothing is told to the console, memory stays bounded, edits
+//! stay as quick as they were, and what is shown is what a fresh load shows. `SOAK=10000` asks for so many actions.
+
+use serde_json::{Value, json};
+use stringloft::design::link;
+use stringloft::design::presets::SAMPLES;
+
+use crate::browser::{Browser, Screen};
+use crate::keeping::IS_KEPT;
+use crate::server::Site;
+
+/// What a short run does. Without a number in `SOAK`.
+const USUAL_ACTIONS: usize = 300;
+/// Actions between two looks at the page.
+const ROUND: usize = 50;
+/// The most memory that the program may have, in MB: a hundred undo steps of a large design take some 10, and what the
+/// largest window builds some 20.
+const MOST_MB: f64 = 96.0;
+/// How much slower edits may be after all actions than before them.
+const SLOWER: f64 = 1.10;
+/// Edits of a burst, and bursts of which the quickest counts: whatever else the machine does only makes one slower.
+const EDITS: usize = 40;
+const BURSTS: usize = 4;
+
+/// Keeps hold of the program's memory, to be asked for its size.
+const REMEMBER: &str = "
+    window.memories = [];
+    for (const name of ['instantiate', 'instantiateStreaming']) {
+      const made = WebAssembly[name];
+      WebAssembly[name] = async (...given) => {
+        const found = await made.apply(WebAssembly, given);
+        const { exports } = found.instance ?? found;
+        memories.push(...Object.values(exports).filter((one) => one instanceof WebAssembly.Memory));
+        return found;
+      };
+    }
+";
+
+/// Every word of the chart and of the summary.
+const WORDS: &str = "
+    const cells = [...document.querySelectorAll('#chart tbody tr')].map((row) =>
+      [...row.children].slice(2).map((cell) => cell.textContent));
+    return [cells, document.querySelector('#title').value];
+";
+
+/// The least median of several bursts of edits on the same design, in milliseconds.
+async fn edits(browser: &Browser, link: &str) -> f64 {
+    browser.ask(&format!("location.hash = {}; return true", json!(link))).await;
+    browser.until("return !!document.querySelector('#origin')", "the sample").await;
+    let mut least = f64::INFINITY;
+    for _ in 0..BURSTS {
+        let median = browser.ask(&format!("return robot.edits({EDITS})")).await;
+        least = least.min(median.as_f64().expect("a time"));
+    }
+    least
+}
+
+async fn memory_mb(browser: &Browser) -> f64 {
+    browser.ask("return robot.memory()").await.as_f64().expect("a size") / 1e6
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_robot_that_works_for_long_finds_the_page_as_it_was() {
+    let actions = std::env::var("SOAK").ok().and_then(|text| text.parse().ok());
+    let actions: usize = actions.unwrap_or(USUAL_ACTIONS);
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": REMEMBER })).await;
+    browser.open_app(&site.url()).await;
+    browser.ask(include_str!("soak.js")).await;
+    browser.ask("robot.seed(11); return true").await;
+    let link = link::write(&SAMPLES[0].design()).expect("a link");
+
+    let (mut times, mut first) = (Vec::<f64>::new(), None);
+    let begun_mb = memory_mb(&browser).await;
+    assert!(begun_mb > 1.0, "the program's memory was not found");
+    while times.len() < actions {
+        let round = ROUND.min(actions - times.len());
+        let found = browser.ask(&format!("return robot.run({round})")).await;
+        let stopped = &found["stopped"];
+        assert!(stopped.is_null(), "after {} actions it stopped: {stopped:#}", times.len());
+        let more: Vec<f64> = serde_json::from_value(found["times"].clone()).expect("times");
+        times.extend(more);
+        if first.is_none() && times.len() * 10 >= actions {
+            close_all(&browser).await;
+            first = Some(edits(&browser, &link).await);
+        }
+        browser.check_console().await;
+        let mb = memory_mb(&browser).await;
+        assert!(mb < MOST_MB, "{mb:.1} MB after {} actions: {}", times.len(), last(&browser).await);
+    }
+    let end_mb = memory_mb(&browser).await;
+    close_all(&browser).await;
+    check_against_a_fresh_load(&browser, &site).await;
+    let last = edits(&browser, &link).await;
+    let first = first.expect("a tenth of the actions");
+    eprintln!(
+        "{actions} actions; memory {begun_mb:.1} MB, then {end_mb:.1}; an edit took {first:.2} ms, then {last:.2}"
+    );
+    assert!(last <= first * SLOWER, "an edit took {first:.2} ms, and {last:.2} at the end");
+}
+
+/// What the robot left in the chart is what a fresh load of the same design shows, in a tab of its own.
+async fn check_against_a_fresh_load(browser: &Browser, site: &Site) {
+    // A change, so that it is a design that is kept, whatever it was.
+    browser.fill("#title", "Soaked").await;
+    browser.until(IS_KEPT, "the design kept").await;
+    let shown = browser.ask(WORDS).await;
+    let here = browser.client.window().await.expect("a tab");
+    let fresh = browser.client.new_window(true).await.expect("a second tab").handle;
+    browser.client.switch_to_window(fresh).await.expect("the second tab");
+    browser.open_app(&site.url()).await;
+    assert_eq!(browser.ask(WORDS).await, shown, "a fresh load shows something else");
+    browser.check_console().await;
+    browser.client.close_window().await.expect("it closes");
+    browser.client.switch_to_window(here).await.expect("the first tab");
+}
+
+/// Closes whatever lies over the page and shows the chart.
+async fn close_all(browser: &Browser) {
+    let close = "
+        for (let turns = 0; turns < 5; turns++) {
+          document.querySelector('#close-card')?.click();
+          document.querySelector('dialog[open]')?.dispatchEvent(new Event('cancel', { cancelable: true }));
+        }
+        document.querySelector('#chart-view').click();
+        return true;
+    ";
+    browser.ask(close).await;
+    browser
+        .until(
+            "return !document.querySelector('dialog[open]') && !!document.querySelector('#chart')",
+            "the chart",
+        )
+        .await;
+}
+
+async fn last(browser: &Browser) -> Value {
+    browser.ask("return robot.last()").await
+}
