@@ -2,6 +2,13 @@
 // since the page's policy allows no script inside the page. The build puts keep.js before it, and in a release build
 // offline.js after it.
 
+// The one door for markup and for the address of the worker. What users typed is escaped in the program's markup, so
+// nothing in it runs or loads anything: markup that would is refused, wherever it comes from.
+globalThis.trustedTypes?.createPolicy("default", {
+  createHTML: (text) => (/<(script|iframe|object|embed|base|meta|link|form)/i.test(text) ? undefined : text),
+  createScriptURL: (url) => (url === "sw.js" ? url : undefined),
+});
+
 const { js, wasm, link, build, fault, sums, print } = document.querySelector("script[data-wasm]").dataset;
 const files = [js, wasm];
 

@@ -41,6 +41,41 @@ async fn works_offline_after_the_first_visit() {
     }
 }
 
+/// The browser refuses markup that runs or loads anything, and scripts from any address but the page's own.
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn no_markup_that_runs_or_loads_anything_comes_in() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    let refused = "
+        const tries = {
+          script: () => (document.createElement('p').innerHTML = '<b>x</b><script>1</script>'),
+          frame: () => document.body.insertAdjacentHTML('beforeend', '<IFRAME src=x></IFRAME>'),
+          worker: () => new Worker('boot.js'),
+          source: () => (document.createElement('script').src = 'boot.js'),
+          policy: () => trustedTypes.createPolicy('another', {}),
+        };
+        return Object.keys(tries).filter((name) => {
+          try { tries[name](); } catch { return true; }
+        });
+    ";
+    let all = serde_json::json!(["script", "frame", "worker", "source", "policy"]);
+    assert_eq!(browser.ask(refused).await, all);
+    let plain =
+        "const p = document.createElement('p'); p.innerHTML = '<b>x</b>'; return p.textContent";
+    assert_eq!(browser.ask(plain).await, serde_json::json!("x"));
+    browser.log("browser").await;
+    // The program's own markup and its worker go through.
+    for open in ["#drawing", "#choose-view", "#versions-view", "#chart-view"] {
+        browser.click(open).await;
+    }
+    browser.click("#shelf").await;
+    browser.until("return !!document.querySelector('dialog[open]')", "the window").await;
+    browser.until_kept_offline().await;
+    browser.check_console().await;
+}
+
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn says_so_when_a_part_is_missing() {
