@@ -10,7 +10,7 @@ stands(async () => {
   const { connection, serviceWorker } = navigator;
   try {
     const controlled = serviceWorker?.controller;
-    await serviceWorker?.register("sw.js");
+    const found = await serviceWorker?.register("sw.js");
     // The page stands, so its build is good.
     serviceWorker?.ready.then(({ active }) => active?.postMessage({ build, started: true }));
     if (controlled) {
@@ -18,7 +18,10 @@ stands(async () => {
     }
     // Whoever pays for each byte gets only what is asked for.
     if (connection?.saveData || connection?.type === "cellular") return;
-    await serviceWorker?.ready;
+    // A first worker may fail, as amid an upload or where there is no room: the parts come all the same.
+    const first = found?.installing;
+    const failed = new Promise((then) => first?.addEventListener("statechange", () => first.state === "redundant" && then()));
+    await Promise.race([serviceWorker?.ready, failed]);
   } catch (error) {
     // The page works without it too, so a refusal is no more than a note.
     console.info(`not kept for use offline: ${error}`);

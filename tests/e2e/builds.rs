@@ -23,11 +23,11 @@ const AT_REST: &str = "
     return navigator.serviceWorker.getRegistration()
       .then((registration) => !registration.installing && !registration.waiting);
 ";
-const STANDS: &str =
+pub const STANDS: &str =
     "return document.readyState === 'complete' && !!document.querySelector('#chart')";
 
 /// The file of a build whose name begins so, such as `stringloft` and `wasm`.
-fn file_of(folder: &Path, stem: &str, end: &str) -> PathBuf {
+pub fn file_of(folder: &Path, stem: &str, end: &str) -> PathBuf {
     let files = fs::read_dir(folder).expect("a build").map(|file| file.expect("a file").path());
     let named = |path: &PathBuf| {
         let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
@@ -37,7 +37,7 @@ fn file_of(folder: &Path, stem: &str, end: &str) -> PathBuf {
 }
 
 /// Writes into `sw.js` the sum that a file has now.
-fn sum_again(folder: &Path, name: &str) {
+pub fn sum_again(folder: &Path, name: &str) {
     let bytes = fs::read(folder.join(name)).expect("the build holds it");
     let sum = base64(&Sha256::digest(bytes));
     let worker = folder.join("sw.js");
@@ -54,7 +54,7 @@ fn base64(bytes: &[u8]) -> String {
 }
 
 /// Makes another build of a copy: with a version and a mark of its own, and right sums.
-fn mark(folder: &Path, mark: &str) {
+pub fn mark(folder: &Path, mark: &str) {
     let worker = fs::read_to_string(folder.join("sw.js")).expect("the build holds it");
     let version = worker.split('"').nth(1).expect("it begins with the version").to_owned();
     change(&folder.join("sw.js"), &version, mark);
@@ -64,7 +64,7 @@ fn mark(folder: &Path, mark: &str) {
 }
 
 /// Puts a build where another one is served.
-fn deploy(from: &Path, to: &Path) {
+pub fn deploy(from: &Path, to: &Path) {
     for file in fs::read_dir(to).expect("it is served") {
         fs::remove_file(file.expect("a file").path()).expect("a copy may be removed");
     }
@@ -75,7 +75,7 @@ fn deploy(from: &Path, to: &Path) {
 }
 
 /// Visits the page, sees which build opens, and lets the worker look for a newer one.
-async fn visit(browser: &Browser, site: &Site) -> String {
+pub async fn visit(browser: &Browser, site: &Site) -> String {
     browser.goto("about:blank").await;
     browser.goto(&site.url()).await;
     browser.until(STANDS, "the chart").await;
@@ -344,6 +344,18 @@ async fn a_program_that_stops_says_so_in_every_part() {
         browser.press(&Key::Enter.to_string()).await;
         browser.until("return !!document.documentElement.dataset.kept", "the design kept").await;
     }
+    // What reads a link shows nothing itself; it stops while it opens one.
+    browser.ask(MEND_WHEN_STOPPED).await;
+    browser.ask(BREAK).await;
+    let link = stringloft::design::link::write(&stringloft::design::presets::SAMPLES[1].design());
+    let follow = format!("location.hash = {}; return true", json!(link.expect("a link")));
+    browser.ask(&follow).await;
+    browser.until("return !!document.querySelector('#fault[open]')", "the word").await;
+    browser.ask("history.replaceState(null, '', location.pathname); return true").await;
+    browser.click("#fault button.main").await;
+    browser.until(STANDS, "the chart again").await;
+    assert_eq!(browser.text("#cell-0-1").await, "87", "what was kept is there after a link");
+
     browser.ask(MEND_WHEN_STOPPED).await;
     browser.ask(BREAK).await;
     browser.ask("document.querySelector('#drawing').click(); return true").await;

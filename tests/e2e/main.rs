@@ -14,6 +14,7 @@ mod server;
 mod beginning;
 mod builds;
 mod choose;
+mod deploys;
 mod earlier;
 mod engines;
 mod everyday;
