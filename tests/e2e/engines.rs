@@ -105,6 +105,8 @@ async fn walk(browser: &Browser) {
     // Steps of before the reload, back and forward.
     browser.click("#undo").await;
     browser.until(&shows(&first), &first).await;
+    // The word beside the buttons moves them when it comes.
+    browser.until(IS_KEPT, "the design kept").await;
     browser.click("#redo").await;
     browser.until(&shows("87"), "87").await;
     browser.click("#versions-view").await;
