@@ -216,23 +216,14 @@ impl Browser {
 
     /// Presses keys where the focus is: text, or [`Key`]s such as `Key::Control + "z"`.
     pub async fn press(&self, keys: &str) {
-        // Other drivers press several keys in one go, so fast that the page has no turn between them.
-        let mut letters =
-            keys.chars().filter(|_| !self.is_chromium && keys.chars().all(char::is_alphanumeric));
-        if let Some(first) = letters.next() {
-            let rest: String = letters.collect();
-            self.send(&first.to_string()).await;
-            if !rest.is_empty() {
-                self.send(&rest).await;
-            }
-            return;
+        // Other drivers press several keys so fast that the page has no turn after the first.
+        let alone = !self.is_chromium && keys.chars().all(char::is_alphanumeric);
+        let (first, rest) = keys.split_at(if alone { 1 } else { keys.len() });
+        for keys in [first, rest].into_iter().filter(|keys| !keys.is_empty()) {
+            let focused = self.client.active_element().await.expect("the page has a focus");
+            let pressed = focused.send_keys(keys).await;
+            pressed.unwrap_or_else(|e| panic!("pressing {keys:?}: {e}"));
         }
-        self.send(keys).await;
-    }
-
-    async fn send(&self, keys: &str) {
-        let focused = self.client.active_element().await.expect("the page has a focus");
-        focused.send_keys(keys).await.unwrap_or_else(|e| panic!("pressing {keys:?}: {e}"));
     }
 
     /// The answer of a script that ends with a `return`; a promise is waited for.

@@ -18,6 +18,8 @@ const ROUND: usize = 50;
 const MOST_MB: f64 = 96.0;
 /// How much slower edits may be after all actions than before them.
 const SLOWER: f64 = 1.10;
+/// How often the end is measured again while it looks slower: a page that became slower stays so, a busy machine does not.
+const TRIES: usize = 4;
 /// Edits of a burst, and bursts of which the quickest counts: whatever else the machine does only makes one slower.
 const EDITS: usize = 40;
 const BURSTS: usize = 4;
@@ -93,8 +95,14 @@ async fn a_robot_that_works_for_long_finds_the_page_as_it_was() {
     let end_mb = memory_mb(&browser).await;
     close_all(&browser).await;
     check_against_a_fresh_load(&browser, &site).await;
-    let last = edits(&browser, &link).await;
     let first = first.expect("a tenth of the actions");
+    let mut last = f64::INFINITY;
+    for _ in 0..TRIES {
+        last = last.min(edits(&browser, &link).await);
+        if last <= first * SLOWER {
+            break;
+        }
+    }
     eprintln!(
         "{actions} actions; memory {begun_mb:.1} MB, then {end_mb:.1}; an edit took {first:.2} ms, then {last:.2}"
     );
