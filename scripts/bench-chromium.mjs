@@ -102,7 +102,7 @@ export class Chromium {
 }
 
 /** Virtual key codes of the keys that are pressed here. */
-const CODES = { Enter: 13, Escape: 27, Insert: 45, Delete: 46, ArrowDown: 40, ArrowUp: 38, z: 90 };
+const CODES = { Enter: 13, Escape: 27, Insert: 45, Delete: 46, PageDown: 34, ArrowDown: 40, ArrowUp: 38, z: 90 };
 
 export class Page {
   constructor(browser, session, context) {

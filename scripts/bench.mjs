@@ -104,6 +104,9 @@ async function bareKeys(page, count) {
 async function drag(page) {
   await press(page, "#drawing");
   await page.until('!!document.querySelector("#loft g.marks .ring")');
+  // A string of the middle: the shortest would be pulled away to nothing, and a step that changes nothing takes nothing.
+  await page.value('document.querySelector("#loft").focus()');
+  for (let n = 0; n < 20; n++) await page.key("PageDown");
   await page.rest(500);
   const [x, y] = await page.value('(() => { const g = document.querySelector("#loft g.marks .ring").getBoundingClientRect(); return [g.x + g.width / 2, g.y + g.height / 2]; })()');
   const events = await page.traced(async () => {

@@ -4,6 +4,7 @@
 //! The scene is worked out again whenever the design changes, and written again at each frame of a drag, so that both
 //! are kept short.
 
+pub mod changes;
 pub mod look;
 pub mod over;
 pub mod svg;

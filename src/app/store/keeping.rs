@@ -62,6 +62,14 @@ impl Store {
         });
     }
 
+    /// Keeps the next changes together after a while, where there are many in a row.
+    pub fn keep_within(self, pause: Duration) {
+        if !self.keeps_soon.get_value() {
+            self.keeps_soon.set_value(true);
+            set_timeout(move || self.keep_and_tell(), pause);
+        }
+    }
+
     /// Keeps the design now, and tells if that did not work.
     pub fn keep_and_tell(self) {
         self.tell(self.keep_now(), "");

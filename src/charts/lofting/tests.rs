@@ -11,15 +11,15 @@ use crate::engine::analysis::analyse;
 use crate::engine::geometry::lay_out;
 use crate::testing::assert_close;
 
-struct Laid {
-    design: Design,
+pub(super) struct Laid {
+    pub(super) design: Design,
     resolved: Resolved,
     analysis: Analysis,
     band: Band,
-    scene: Scene,
+    pub(super) scene: Scene,
 }
 
-fn laid(design: Design) -> Laid {
+pub(super) fn laid(design: Design) -> Laid {
     let resolved = resolve(&design);
     let analysis = analyse(&resolved.harp);
     let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
@@ -27,7 +27,7 @@ fn laid(design: Design) -> Laid {
     Laid { design, resolved, analysis, band, scene }
 }
 
-fn sample(key: &str) -> Laid {
+pub(super) fn sample(key: &str) -> Laid {
     laid(SAMPLES.iter().find(|sample| sample.key == key).expect("a sample").design())
 }
 
@@ -36,7 +36,7 @@ fn over(laid: &Laid, key: &str) -> Overlay {
     (kind(key).2)(&Given { design, resolved, analysis, band, scene, bearing: None, marked: 11 })
 }
 
-fn length(row: usize, text: &str) -> Edit {
+pub(super) fn length(row: usize, text: &str) -> Edit {
     Edit::Cell { row, column: Column::Length, text: text.to_owned() }
 }
 

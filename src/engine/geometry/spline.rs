@@ -41,7 +41,7 @@ impl Spline {
             + share * self.values[place + 1]
             + bend(1.0 - share, self.seconds[place])
             + bend(share, self.seconds[place + 1]);
-        value + (at - inside) * self.slope(inside)
+        if at == inside { value } else { value + (at - inside) * self.slope(inside) }
     }
 
     pub(super) fn slope(&self, at: f64) -> f64 {

@@ -1,5 +1,7 @@
 //! What pointer and keys do on the paper: look around, choose strings, pull pins and nodes.
 
+use std::time::Duration;
+
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, KeyboardEvent, PointerEvent};
@@ -24,6 +26,8 @@ const FINGER_PX: f64 = 20.0;
 const DRAG_PX: f64 = 3.0;
 /// How far an arrow key moves the paper, in pixels.
 const ARROW_PX: f64 = 60.0;
+/// A second of a drag is kept at once, as each step by itself would take as long as drawing it.
+const KEPT_WITHIN: Duration = Duration::from_secs(1);
 /// What a key or a button makes larger.
 pub const ZOOM: f64 = 1.25;
 
@@ -198,10 +202,12 @@ impl Hand {
         let look = self.look.get_untracked();
         let by = (at.0 - from.0, at.1 - from.1);
         let by_mm = (by.0 / look.px_per_mm, -by.1 / look.px_per_mm);
-        // The paper rests while something is pulled on it.
-        if !matches!(held, Held::Paper(_)) && self.store.paper.look.with_untracked(Option::is_none)
-        {
-            self.store.paper.look.set(Some(look));
+        if !matches!(held, Held::Paper(_)) {
+            self.store.keep_within(KEPT_WITHIN);
+            // The paper rests while something is pulled on it.
+            if self.store.paper.look.with_untracked(Option::is_none) {
+                self.store.paper.look.set(Some(look));
+            }
         }
         match held {
             Held::Paper(began) => self.store.paper.look.set(Some(began.moved(by))),
@@ -266,6 +272,10 @@ impl Hand {
     /// What was held stays as it is now, and the next change is a step of its own.
     fn rest(self, whole: bool) {
         self.store.close_step();
+        // When it is seen.
+        request_animation_frame(move || {
+            set_timeout(move || self.store.keep_and_tell(), Duration::ZERO);
+        });
         if whole {
             self.fit();
         }

@@ -13,6 +13,7 @@ use crate::app::rows;
 use crate::app::store::{Store, Window};
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{while_so, words};
+use crate::charts::lofting::changes::{Change, changes};
 use crate::charts::lofting::look::{Extent, Look};
 use crate::charts::lofting::{self, over, svg as drawn};
 
@@ -186,17 +187,32 @@ pub fn Picture(store: Store) -> impl IntoView {
     }
 }
 
-/// Puts a text into a group of the picture whenever it changes.
+/// Puts a text into a group of the picture whenever it changes: only what differs, where the elements are the same.
 fn layer(group: NodeRef<svg::G>, text: impl Fn() -> String + 'static) {
     let text: Box<dyn Fn() -> String> = Box::new(text);
     Effect::new(move |before: Option<String>| {
         let Some(group) = group.get() else { return String::new() };
         let now = text();
-        if before.as_ref() != Some(&now) {
-            Element::set_inner_html(&group, &now);
+        match before.and_then(|before| changes(&before, &now)) {
+            Some(changes) => mend(&group, &changes),
+            None => Element::set_inner_html(&group, &now),
         }
         now
     });
+}
+
+/// Makes the changes in the elements of a group.
+fn mend(group: &Element, changes: &[Change<'_>]) {
+    let elements = group.get_elements_by_tag_name("*");
+    for Change { element, attribute, now } in changes {
+        let element = u32::try_from(*element).ok().and_then(|place| elements.item(place));
+        let Some(element) = element else { continue };
+        match attribute {
+            // The names are those that were read before, and so names of attributes.
+            Some(name) => drop(element.set_attribute(name, now)),
+            None => element.set_inner_html(now),
+        }
+    }
 }
 
 /// What is shown over the drawing.
