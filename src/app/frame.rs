@@ -1,6 +1,7 @@
 //! Where the strings and the frame stand, and what the strings do to them. It is worked out only while something
 //! shows it: an edit of the chart need not wait for it.
 
+use std::cell::RefCell;
 use std::sync::Arc;
 
 use leptos::prelude::*;
@@ -28,7 +29,9 @@ impl Frame {
             Arc::new(lay_out(&resolved.harp, &store.analysis.read(), &resolved.geometry))
         });
         let borne = Memo::new(move |_| {
-            Arc::new(borne_by(&band.read(), &store.resolved.read(), &store.analysis.read()))
+            shared(store.resolved.get(), || {
+                borne_by(&band.read(), &store.resolved.read(), &store.analysis.read())
+            })
         });
         provide_context(Self { band, borne });
     }
@@ -39,10 +42,30 @@ impl Frame {
     }
 }
 
-/// What the strings do to a frame, once and for all.
-pub fn once(resolved: &Resolved, analysis: &Analysis) -> Borne {
-    let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
-    borne_by(&band, resolved, analysis)
+thread_local! {
+    /// What was worked out last, and for what: the drawing, the summary and the card ask for the same.
+    static LAST: RefCell<Option<(Arc<Resolved>, Arc<Borne>)>> = const { RefCell::new(None) };
+}
+
+/// What the strings do to the frame of the design that is open.
+pub fn now(store: Store) -> Arc<Borne> {
+    shared(store.resolved.get(), || {
+        let (resolved, analysis) = (store.resolved.read(), store.analysis.read());
+        borne_by(&lay_out(&resolved.harp, &analysis, &resolved.geometry), &resolved, &analysis)
+    })
+}
+
+/// What was worked out for the same design, or else is worked out now.
+fn shared(resolved: Arc<Resolved>, work_out: impl FnOnce() -> Borne) -> Arc<Borne> {
+    let last = LAST.with_borrow(|last| last.clone());
+    match last {
+        Some((of, borne)) if Arc::ptr_eq(&of, &resolved) => borne,
+        _ => {
+            let borne = Arc::new(work_out());
+            LAST.set(Some((resolved, Arc::clone(&borne))));
+            borne
+        }
+    }
 }
 
 fn borne_by(band: &Band, resolved: &Resolved, analysis: &Analysis) -> Borne {

@@ -287,6 +287,17 @@ pub fn bear(
     }
 }
 
+/// What the board alone bears at each string, in the harp's order.
+pub fn bear_board(
+    band: &Band,
+    harp: &Harp,
+    analysis: &Analysis,
+    geometry: &Geometry,
+    build: &Build,
+) -> Vec<Known<BoardCut>> {
+    board::cuts(band, &loads(band, harp, analysis, geometry), &build.board, geometry)
+}
+
 /// The pulls on the neck, and what neck, pillar and joints bear of them.
 pub fn bear_frame(
     band: &Band,

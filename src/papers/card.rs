@@ -6,7 +6,7 @@ use crate::design::bearing_words::verdict;
 use crate::design::document::{Design, LengthUnit};
 use crate::design::resolve::resolve;
 use crate::engine::analysis::{Analysis, analyse};
-use crate::engine::bearing::borne;
+use crate::engine::bearing::{Borne, borne};
 use crate::engine::geometry::lay_out;
 
 use super::code::{Code, design_mark};
@@ -29,6 +29,21 @@ const REMARK_LINES: [usize; 7] = [16, 8, 4, 3, 2, 1, 0];
 
 /// The stringing card of a design. `link` opens the design in a browser; it is printed as a code.
 pub fn card(design: &Design, analysis: &Analysis, link: &str, paper: Paper) -> Sheet {
+    let resolved = resolve(design);
+    let own = analyse(&resolved.harp);
+    let band = lay_out(&resolved.harp, &own, &resolved.geometry);
+    let borne = borne(&band, &resolved.harp, &own, &resolved.geometry, &resolved.build());
+    card_with(design, analysis, &borne, link, paper)
+}
+
+/// The same, where it is known what the frame bears.
+pub fn card_with(
+    design: &Design,
+    analysis: &Analysis,
+    borne: &Borne,
+    link: &str,
+    paper: Paper,
+) -> Sheet {
     let mark = design_mark(design);
     let title = title(design);
     let columns = columns(design.units.length);
@@ -52,7 +67,7 @@ pub fn card(design: &Design, analysis: &Analysis, link: &str, paper: Paper) -> S
             last_width,
         },
         // What room there is decides how much of these stands on the card.
-        remarks: [frame(design, paper), remarks(design, paper)].concat(),
+        remarks: [frame(borne, paper), remarks(design, paper)].concat(),
         closing: closing(link, &mark, paper),
     };
     Sheet { paper, title: format!("Stringing card: {title}"), pages: draft.pages() }
@@ -148,11 +163,7 @@ fn legend(strings: &Strings, heading: &Heading, paper: Paper) -> Vec<String> {
 
 /// How far what leads in the frame is used up, in the words of the page; nothing where there is no frame to judge. A
 /// card without room leaves it out, and says nothing of the frame.
-fn frame(design: &Design, paper: Paper) -> Vec<String> {
-    let resolved = resolve(design);
-    let analysis = analyse(&resolved.harp);
-    let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
-    let borne = borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build());
+fn frame(borne: &Borne, paper: Paper) -> Vec<String> {
     let lead = verdict(&borne.bearing).short;
     if lead.is_empty() || !borne.bearing.is_given {
         return Vec::new();

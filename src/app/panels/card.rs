@@ -1,5 +1,7 @@
 //! The papers on the screen, as they will be printed: the stringing card, the order list and the design report.
 
+use std::time::Duration;
+
 use leptos::ev;
 use leptos::prelude::*;
 
@@ -7,8 +9,8 @@ use super::{order, papers};
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::words;
-use crate::app::{browser, earlier};
-use crate::papers::card::card;
+use crate::app::{browser, earlier, frame};
+use crate::papers::card::card_with;
 use crate::papers::html::html;
 use crate::papers::sheet::{Paper, Sheet};
 
@@ -40,7 +42,8 @@ const CARD: Printed = Printed {
     papers: PAPERS,
     sheet: |store, paper| {
         let link = store.address().unwrap_or_default();
-        card(&store.design.read(), &store.analysis.read(), &link, paper)
+        let borne = frame::now(store);
+        card_with(&store.design.read(), &store.analysis.read(), &borne, &link, paper)
     },
 };
 /// The order list.
@@ -97,14 +100,20 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
         paper.set(named(printed.papers, &name));
     };
     let is_card = printed.button == CARD.button;
-    // Laid out in a frame of its own, as making the pages takes long enough.
+    // Made when the bar is seen, and laid out in the frame after that, as each takes long enough.
+    let fill = move || {
+        if let Some(pages) = sheet.try_read_untracked() {
+            browser::fill(PRINT_ROOT, &pages, "preview-open");
+        }
+    };
+    let make = move || {
+        if sheet.try_with_untracked(|_| ()).is_some() {
+            request_animation_frame(fill);
+        }
+    };
     Effect::new(move |_| {
         sheet.track();
-        request_animation_frame(move || {
-            if let Some(pages) = sheet.try_read_untracked() {
-                browser::fill(PRINT_ROOT, &pages, "preview-open");
-            }
-        });
+        request_animation_frame(move || set_timeout(make, Duration::ZERO));
     });
     on_cleanup(|| browser::fill(PRINT_ROOT, "", ""));
     let close = move || {

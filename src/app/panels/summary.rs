@@ -6,10 +6,9 @@ use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
 use super::chart_acts::go_to;
-use crate::app::frame::once;
 use crate::app::store::{Act, Part, Store};
 use crate::app::widgets::list::{while_so, words};
-use crate::app::{browser, rows};
+use crate::app::{browser, frame, rows};
 use crate::design::bearing_words;
 
 /// How long the frame waits after a change: it takes longer than the figures of the strings.
@@ -79,8 +78,6 @@ pub fn Summary(store: Store) -> impl IntoView {
 
 /// Says what the frame bears: in a few words, and in full.
 pub fn tell_frame(store: Store) {
-    let borne = store.resolved.with_untracked(|resolved| {
-        store.analysis.with_untracked(|analysis| once(resolved, analysis))
-    });
+    let borne = untrack(|| frame::now(store));
     store.frame.set(bearing_words::verdict(&borne.bearing));
 }

@@ -11,7 +11,7 @@ use crate::design::document::{
 };
 use crate::design::resolve::{Resolved, resolve};
 use crate::engine::analysis::{Analysis, Known, analyse};
-use crate::engine::bearing::{BearingError, BoardCut, FrameBearing, Part, bear_frame, borne};
+use crate::engine::bearing::{BearingError, BoardCut, FrameBearing, Part, bear_board, bear_frame};
 use crate::engine::geometry::{Band, lay_out};
 
 /// How far neck, pillar and joints of a new frame may be used up, and how far its board.
@@ -165,7 +165,7 @@ fn meant(design: &Design) -> Option<(Resolved, Analysis, Band)> {
 fn board(design: &Design) -> Option<Vec<Known<BoardCut>>> {
     let (resolved, analysis, band) = meant(design)?;
     let Resolved { harp, geometry, .. } = &resolved;
-    Some(borne(&band, harp, &analysis, geometry, &resolved.build()).bearing.board)
+    Some(bear_board(&band, harp, &analysis, geometry, &resolved.build()))
 }
 
 fn frame(design: &Design) -> Option<Result<FrameBearing, BearingError>> {

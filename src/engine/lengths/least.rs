@@ -277,7 +277,13 @@ fn rotate_in(triangle: &mut [[f64; BAND + 1]], mut line: [f64; BAND + 1]) {
                 return;
             }
         } else if line[0] != 0.0 {
-            let long = own[0].hypot(line[0]);
+            // A root is much quicker than a hypotenuse, which is left to what squares do not hold.
+            let square = own[0] * own[0] + line[0] * line[0];
+            let long = if (1e-200..1e200).contains(&square) {
+                square.sqrt()
+            } else {
+                own[0].hypot(line[0])
+            };
             let (cosine, sine) = (own[0] / long, line[0] / long);
             for (own, line) in own.iter_mut().zip(&mut line) {
                 (*own, *line) = (cosine * *own + sine * *line, cosine * *line - sine * *own);

@@ -71,8 +71,10 @@ pub(super) fn draw(
     y_mm = left.min(right) - 3.0;
     let mut list_head = "What is on each sheet";
     let list_mm = half_mm - NAME_MM;
+    let traced = traced(layers);
     let on_sheets = plan.sheets().map(|place| {
-        (place.label(), wrap(&on_sheet(layers, plan, place), list_mm, type_pt(WORDS_MM), 3))
+        let words = on_sheet(layers, &traced, &plan.own(place));
+        (place.label(), wrap(&words, list_mm, type_pt(WORDS_MM), 3))
     });
     let mut on_sheets = on_sheets.peekable();
     while on_sheets.peek().is_some() {
@@ -230,12 +232,12 @@ fn column(
 
 /// `outline, strings, pins; labels 1 to 9`: the layers on a sheet, without what its neighbours lie over,
 /// and the first and last of its short texts with a figure.
-fn on_sheet(layers: &[Layer], plan: &Plan, place: SheetPlace) -> String {
-    let own = plan.own(place);
+fn on_sheet(layers: &[Layer], traced: &[Vec<Traced>], own: &Extent) -> String {
     let mut names = Vec::new();
     let mut labels: Vec<&str> = Vec::new();
-    for layer in layers {
-        let mut inside = layer.shapes.iter().filter(|shape| reaches(shape, &own)).peekable();
+    for (layer, traced) in layers.iter().zip(traced) {
+        let reaching = layer.shapes.iter().zip(traced).filter(|(_, traced)| traced.reaches(own));
+        let mut inside = reaching.map(|(shape, _)| shape).peekable();
         if inside.peek().is_some() && layer.kind != LayerKind::Text {
             names.push(layer.kind.name());
         }
@@ -264,8 +266,25 @@ fn on_sheet(layers: &[Layer], plan: &Plan, place: SheetPlace) -> String {
     }
 }
 
-fn reaches(shape: &Shape, extent: &Extent) -> bool {
-    let lines = shape.lines();
-    let mut pieces = lines.iter().flat_map(|line| line.windows(2));
-    pieces.any(|ends| crosses(ends[0], ends[1], extent))
+/// A shape as lines, with what holds them all.
+struct Traced {
+    extent: Option<Extent>,
+    lines: Vec<Vec<PointMm>>,
+}
+
+impl Traced {
+    fn reaches(&self, extent: &Extent) -> bool {
+        let mut pieces = self.lines.iter().flat_map(|line| line.windows(2));
+        self.extent.is_some_and(|own| own.meets(extent))
+            && pieces.any(|ends| crosses(ends[0], ends[1], extent))
+    }
+}
+
+/// All shapes as lines, once for all sheets.
+fn traced(layers: &[Layer]) -> Vec<Vec<Traced>> {
+    let trace = |shape: &Shape| {
+        let lines = shape.lines();
+        Traced { extent: Extent::of(lines.iter().flatten().copied()), lines }
+    };
+    layers.iter().map(|layer| layer.shapes.iter().map(trace).collect()).collect()
 }

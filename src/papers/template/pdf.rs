@@ -7,9 +7,9 @@ use pdf_writer::{Filter, Finish, Name, Pdf, Rect, Ref, TextStr};
 use crate::papers::measure::{POINT_MM, clean};
 
 use super::canvas::{FONTS, pdf};
-use super::model::{Template, TemplateError};
+use super::model::{Extent, Layer, Template, TemplateError};
 use super::sheet::Naming;
-use super::tiling::{Plan, SheetPlace, Tiling};
+use super::tiling::{JoinMark, Plan, SheetPlace, TilePaper, Tiling};
 use super::{map, sheet};
 
 /// How hard the contents are packed, of 10: harder takes several times as long.
@@ -17,7 +17,14 @@ const LEVEL: u8 = 1;
 
 struct Page {
     size_mm: (f64, f64),
+    /// Packed.
     content: Vec<u8>,
+}
+
+impl Page {
+    fn packed(size_mm: (f64, f64), content: &[u8]) -> Self {
+        Self { size_mm, content: compress_to_vec_zlib(content, LEVEL) }
+    }
 }
 
 /// The template over sheets of A4 or Letter; the first pages are a map of the sheets.
@@ -26,21 +33,60 @@ struct Page {
 ///
 /// When the template cannot be drawn, or takes too many sheets.
 pub fn tiled(template: &Template, tiling: Tiling) -> Result<Vec<u8>, TemplateError> {
-    let plan = Plan::of(template, tiling)?;
-    let extent = template.extent()?;
-    let layers = template.drawn();
-    let size_mm = tiling.paper.size_mm();
-    let contents = map::draw(template, &layers, &plan, tiling.paper, &extent);
-    let mut pages: Vec<Page> =
-        contents.into_iter().map(|content| Page { size_mm, content }).collect();
-    let marks = plan.marks();
-    let count = plan.count();
-    for (index, place) in plan.sheets().enumerate() {
-        let naming = Naming::Tile { index, count };
-        let content = sheet::draw(template, &layers, &plan, place, &naming, &marks);
-        pages.push(Page { size_mm: plan.page_mm, content });
+    let mut sheets = Sheets::of(template.clone(), tiling)?;
+    while !sheets.step() {}
+    Ok(sheets.file())
+}
+
+/// A template over sheets that is drawn page by page, so that whoever shows a page meanwhile need not wait for all.
+pub struct Sheets {
+    template: Template,
+    layers: Vec<Layer>,
+    plan: Plan,
+    marks: Vec<JoinMark>,
+    /// The sheets that are to be drawn, the last first.
+    left: Vec<SheetPlace>,
+    /// The map, until it is drawn: its paper, and the extent of the template.
+    map: Option<(TilePaper, Extent)>,
+    pages: Vec<Page>,
+}
+
+impl Sheets {
+    /// Plans the sheets, and draws nothing yet.
+    ///
+    /// # Errors
+    ///
+    /// When the template cannot be drawn, or takes too many sheets.
+    pub fn of(template: Template, tiling: Tiling) -> Result<Self, TemplateError> {
+        let plan = Plan::of(&template, tiling)?;
+        let layers = template.drawn();
+        let mut left: Vec<SheetPlace> = plan.sheets().collect();
+        left.reverse();
+        let marks = plan.marks();
+        let map = Some((tiling.paper, template.extent()?));
+        Ok(Self { template, layers, plan, marks, left, map, pages: Vec::new() })
     }
-    Ok(document(&template.title, &pages))
+
+    /// Draws the map, or the next sheet; whether that was the last.
+    pub fn step(&mut self) -> bool {
+        let Self { template, layers, plan, .. } = self;
+        if let Some((paper, extent)) = self.map.take() {
+            let contents = map::draw(template, layers, plan, paper, &extent);
+            let page = |content: Vec<u8>| Page::packed(paper.size_mm(), &content);
+            self.pages.extend(contents.into_iter().map(page));
+        } else if let Some(place) = self.left.pop() {
+            let count = plan.count();
+            let naming = Naming::Tile { index: count - 1 - self.left.len(), count };
+            let content = sheet::draw(template, layers, plan, place, &naming, &self.marks);
+            self.pages.push(Page::packed(plan.page_mm, &content));
+        }
+        self.left.is_empty()
+    }
+
+    /// The pages that are drawn as a file.
+    pub fn file(&self) -> Vec<u8> {
+        document(&self.template.title, &self.pages)
+    }
 }
 
 /// The template on one sheet as large as it, for a plotter.
@@ -52,7 +98,7 @@ pub fn single(template: &Template) -> Result<Vec<u8>, TemplateError> {
     let plan = Plan::single(template)?;
     let place = SheetPlace { row: 0, column: 0 };
     let content = sheet::draw(template, &template.drawn(), &plan, place, &Naming::Whole, &[]);
-    Ok(document(&template.title, &[Page { size_mm: plan.page_mm, content }]))
+    Ok(document(&template.title, &[Page::packed(plan.page_mm, &content)]))
 }
 
 /// The pages as a file. It asks the reader's print window for no scaling.
@@ -89,8 +135,7 @@ fn document(title: &str, pages: &[Page]) -> Vec<u8> {
         named.finish();
         resources.finish();
         written.finish();
-        let packed = compress_to_vec_zlib(&page.content, LEVEL);
-        file.stream(content, &packed).filter(Filter::FlateDecode);
+        file.stream(content, &page.content).filter(Filter::FlateDecode);
     }
     file.finish()
 }
