@@ -41,7 +41,7 @@ debian() {
 crate() {
     local root=$CACHE/$1-$2
     PATH=$root/bin:$PATH
-    case " $("$3" --version 2>/dev/null) " in *" $2 "*) return ;; esac
+    case " $("$3" --version 2>/dev/null | tr '\n' ' ') " in *" $2 "*) return ;; esac
     say "Building $1 $2 (some minutes, once)"
     CARGO_PROFILE_RELEASE_OPT_LEVEL=1 CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 \
         cargo install --quiet --locked --root "$root" --version "$2" "$1" </dev/null ||

@@ -79,6 +79,13 @@ async fn earlier_states_are_kept_and_opened_beside_the_present_one() {
     assert!(browser.text("#ghost").await.starts_with("Grey: "), "no grey curve");
     browser.check_barriers().await;
     browser.screenshot("earlier-state").await;
+    for (name, screen) in [("dark", Screen::LAPTOP.in_the_dark()), ("phone", Screen::PHONE)] {
+        browser.look_with(screen).await;
+        browser.ask("document.querySelector('#earlier-shown').scrollIntoView({ block: 'center' }); return true").await;
+        browser.screenshot(&format!("earlier-state-{name}")).await;
+    }
+    browser.check_barriers().await;
+    browser.look_with(Screen::LAPTOP).await;
 
     browser.click("#open-earlier").await;
     browser.click("#chart-view").await;
@@ -101,8 +108,16 @@ async fn earlier_states_go_into_a_backup_and_come_out_of_it() {
     browser.click("#link").await;
     noted(&browser, 1).await;
     keep_a_length(&browser, "82").await;
-    browser.click("#shelf").await;
+    // What the browser says before and after it prints; and an order list.
+    let print = "for (const when of ['before', 'after']) dispatchEvent(new Event(`${when}print`)); return true";
+    browser.ask(print).await;
+    noted(&browser, 2).await;
     let folder = browser.allow_downloads("backup-of-states").await;
+    browser.click("#order-view").await;
+    browser.click("#order-csv").await;
+    noted(&browser, 3).await;
+    browser.click("#chart-view").await;
+    browser.click("#shelf").await;
     browser.click("#backup").await;
     browser.until("return [...document.querySelectorAll('[role=status]')].some((line) => line.innerText.includes('stringloft-backup-'))", "the backup").await;
     let backup = loop {
@@ -124,14 +139,15 @@ async fn earlier_states_go_into_a_backup_and_come_out_of_it() {
         other
             .until("return document.querySelector('.window-body').innerText.includes('Taken in from the backup')", "the words")
             .await;
-        noted(&other, 1).await;
+        noted(&other, 3).await;
     }
     other.click(".shelf button.link").await;
     other.until("return !document.querySelector('dialog[open]')", "the design").await;
     assert_eq!(other.text("#cell-0-1").await, "82");
     other.click("#versions-view").await;
     other.until("return !!document.querySelector('#earlier-states')", "the list").await;
-    assert_eq!(other.ask(WHYS).await, json!(["Link given away"]));
+    let whys = json!(["Order list saved", "Printed", "Link given away"]);
+    assert_eq!(other.ask(WHYS).await, whys);
     other.check_console().await;
 
     // A design that is deleted for good takes its states along.
@@ -148,7 +164,7 @@ async fn earlier_states_go_into_a_backup_and_come_out_of_it() {
     };
     browser.ask(&button("Delete")).await;
     browser.until("return !!document.querySelector('#bin')", "the bin").await;
-    noted(&browser, 1).await;
+    noted(&browser, 3).await;
     browser
         .ask(&format!("setTimeout(() => {{ {} }}); return true", button("Delete for good")))
         .await;

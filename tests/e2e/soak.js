@@ -202,6 +202,8 @@ globalThis.robot = (() => {
       return median(times);
     },
     memory: () => Math.max(0, ...(window.memories ?? []).map(({ buffer }) => buffer.byteLength)),
+    /** How many different things were done. */
+    kinds: () => new Set(done).size,
     last: () => done.slice(-12),
   };
 })();

@@ -90,7 +90,7 @@ pub fn EarlierStates(store: Store) -> impl IntoView {
     let none = || view! { <p class="hint">"None yet."</p> }.into_any();
     view! {
         <h3>"Earlier states"</h3>
-        <p class="hint">"Kept by themselves in this browser: after each session, every quarter of an hour while you work, and when you print, copy a link, or save an order list or a template. The last 20 of them stay, the older ones further apart."</p>
+        <p class="hint">"This browser keeps them on its own: how each session ended, every quarter of an hour while you work, and whenever you print, copy a link, or save an order list or a template. At most 20 stay, the older ones further apart."</p>
         <p class="wrong" role="alert">{words(move || wrong.get())}</p>
         {either(move || !states.with(Vec::is_empty), table, none)}
         {while_so(move || looked.with(Option::is_some), move || shown(store, looked))}
@@ -131,7 +131,7 @@ fn shown(store: Store, looked: RwSignal<Option<Looked>>) -> AnyView {
         let title = format!("{} ({when})", design.title).trim().to_owned();
         let begun = store.begin(Design { title, ..(*design).clone() });
         let words = format!(
-            "Opened as it was on {when}, as a design of its own. The one that was open stays under Designs."
+            "Opened as it was on {when}, as a new design. The one that was open stays under Designs."
         );
         store.tell(begun, &words);
     };
@@ -142,11 +142,11 @@ fn shown(store: Store, looked: RwSignal<Option<Looked>>) -> AnyView {
     let some_settings = is(|found| !found.settings.is_empty());
     let some_strings = is(|found| found.strings.iter().any(StringDiff::differs));
     view! {
-        <section class="earlier-shown" id="earlier-shown" aria-label="The state you look at">
+        <section class="versions" id="earlier-shown" aria-label="The state you look at">
             <h4>{words(of(|_, when| format!("{when}, and now")))}</h4>
             <p role="status">{words(of(|found, _| rows::differing(found)))}</p>
             <p class="tool-group">
-                {button("tool main", "open-earlier", "The design that is open now stays as it is", "Open it beside the present one", open)}
+                {button("tool main", "open-earlier", "The design that is open now stays as it is", "Open as a new design", open)}
                 {button("tool", "", "", "Close", close)}
             </p>
             {while_so(some_settings, move || settings_table("settings-earlier", Box::new(settings)))}
