@@ -140,7 +140,7 @@ fn a_report_says_everything_about_the_harp() {
                 "Loads, estimated",
                 "Board with its string rib | ",
                 "Forces, estimated",
-                "Taken for granted of the frame",
+                "Assumptions about the frame",
                 "Findings",
                 "Sources of the numbers",
                 "Density ",

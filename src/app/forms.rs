@@ -100,7 +100,7 @@ pub static INSTRUMENT: [[Group; 2]; 3] = [
             ],
         },
         Group {
-            legend: "May be off, to either side",
+            legend: "Tolerances (±)",
             entries: &[
                 Number(Setting::LengthOff),
                 Number(Setting::PitchOff),

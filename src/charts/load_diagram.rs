@@ -49,7 +49,7 @@ impl LoadKind {
             Self::Shear => "Shear",
             Self::Axial => "Force along the neck",
             Self::Twist => "Torque",
-            Self::Use => "Share of what may be allowed",
+            Self::Use => "Share of the allowable stress",
         }
     }
 
@@ -59,7 +59,7 @@ impl LoadKind {
             Self::Forces => {
                 "Push of the pillar and force of the shoulder on the neck, and the line in which all strings pull as one."
             }
-            Self::Moment => "Bending moment in the neck, drawn on the side that is stretched.",
+            Self::Moment => "Bending moment in the neck, drawn on the tension side.",
             Self::Shear => {
                 "Shear in the neck. Below the middle line, the part towards the pillar draws the rest towards the strings."
             }
@@ -69,7 +69,7 @@ impl LoadKind {
                  joint gives."
             }
             Self::Use => {
-                "How far each cut of the neck is used up. The area holds if the pillar only pushes, the dashed line if no joint \
+                "Share of the allowable stress at each cut of the neck. The area holds if the pillar only pushes, the dashed line if no joint \
                  gives."
             }
         }

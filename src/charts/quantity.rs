@@ -109,7 +109,7 @@ mod tests {
         assert_eq!(title(Figure::Tension, &Units::default()), "Tension (N)");
         assert_eq!(title(Figure::Tension, &imperial()), "Tension (lbf)");
         assert_eq!(title(Figure::PluckStiffness, &imperial()), "Pluck stiffness (lbf/in)");
-        assert_eq!(title(Figure::SemitonesToBreak, &imperial()), "Semitones to break");
+        assert_eq!(title(Figure::SemitonesToBreak, &imperial()), "Margin to breaking (semit.)");
     }
 
     #[test]

@@ -3,9 +3,10 @@
 
 use std::ops::Range;
 
+use crate::design::display;
 use crate::design::document::Units;
 use crate::design::figures::Scale;
-use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures};
+use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures, is_soft};
 use crate::engine::figure::Figure;
 use crate::engine::pitch::Note;
 use crate::engine::tolerance::Spreads;
@@ -126,6 +127,20 @@ struct Ground<'a> {
     spreads: &'a [Spreads],
 }
 
+/// What metals may bear, where the band ends at what gut and plastics may.
+fn metals_apart(figure: Figure, harp: &Harp) -> String {
+    let has = |soft: bool| {
+        let made = harp.strings.iter().filter_map(|string| string.make_up.as_ref().ok());
+        made.into_iter().any(|make_up| is_soft(make_up) == soft)
+    };
+    let [soft, metals] = [true, false].map(|soft| harp.limits.most_share_percent(soft));
+    if figure == Figure::LoadShare && soft < metals && has(true) && has(false) {
+        format!(", metals to {}", display::percent(metals))
+    } else {
+        String::new()
+    }
+}
+
 fn panel(ground: &Ground<'_>, figure: Figure) -> Panel {
     let Ground { analysis, harp, units, .. } = *ground;
     let strings = analysis.strings.iter().zip(ground.marks).enumerate();
@@ -158,7 +173,7 @@ fn panel(ground: &Ground<'_>, figure: Figure) -> Panel {
     Panel {
         figure,
         title: quantity::title(figure, units),
-        band_words: quantity::band_words(figure, &limits, units),
+        band_words: quantity::band_words(figure, &limits, units) + &metals_apart(figure, harp),
         axis: Axis::around(&values, &wanted, quantity::scale(figure)),
         segments: segments(&points, ground.changes),
         points,

@@ -7,7 +7,8 @@ use super::display;
 use super::document::{Design, GaugeUnit, LengthUnit, Units};
 use crate::engine::analysis::{Analysis, StringFigures};
 use crate::engine::figure::Figure;
-use crate::engine::findings::{Finding, FindingKind};
+use crate::engine::findings::{Finding, FindingKind, Misplaced};
+use crate::engine::pitch::Note;
 use crate::engine::units::{Length, Stiffness};
 
 /// Gauges in thousandths of an inch in which nylon is usually sold. Common practice, no source.
@@ -33,6 +34,11 @@ pub fn changed_row(before: &Design, now: &Design) -> Option<usize> {
     first.filter(|_| differ.next().is_none())
 }
 
+/// Beyond these, a figure says no more than that something was typed wrong. Chosen for this project, no source.
+const FAR_PERCENT: f64 = 1_000.0;
+const FAR_TURNS: f64 = 40.0;
+const FAR_CENTS: f64 = 1_200.0;
+
 /// A finding in words: `String 9, F5: 92 % of its breaking load …`.
 pub fn sentence(finding: &Finding, analysis: &Analysis, units: &Units) -> String {
     let figures = analysis.strings.get(finding.index);
@@ -54,16 +60,20 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
     let (length_unit, gauge_unit) =
         (display::length_unit(units.length), display::gauge_unit(units.gauge));
     match *kind {
-        FindingKind::Breaks { load_percent, longest } => format!(
+        FindingKind::Breaks { load_percent, .. } if load_percent > FAR_PERCENT => {
+            "more than ten times the load that breaks it. Check its note, length and gauge."
+                .to_owned()
+        }
+        FindingKind::Breaks { load_percent, longest, thinner_helps } => format!(
             "{} % of its breaking load: it breaks before it is in tune. {}",
             percent(load_percent, 100.0).0,
-            of_overload(plain, longest, units.length)
+            of_overload(plain, thinner_helps, longest, units.length)
         ),
-        FindingKind::Overworked { load_percent, limit_percent, longest } => {
+        FindingKind::Overworked { load_percent, limit_percent, longest, thinner_helps } => {
             let (share, limit) = percent(load_percent, limit_percent);
             format!(
                 "{share} % of its breaking load, above the {limit} % you allow. {}",
-                of_overload(plain, longest, units.length)
+                of_overload(plain, thinner_helps, longest, units.length)
             )
         }
         FindingKind::Slack { load_percent, limit_percent, shortest } => {
@@ -87,6 +97,10 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
                     None => "Use a heavier make-up or lengthen it.".to_owned(),
                 }
             )
+        }
+        FindingKind::Inharmonic { partial_8_cents, .. } if partial_8_cents > FAR_CENTS => {
+            "its partials are so sharp that it sounds like a rod. Check its length and gauge."
+                .to_owned()
         }
         FindingKind::Inharmonic { partial_8_cents, limit_cents, .. } => {
             let (cents, limit) =
@@ -137,6 +151,31 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
             let (feel, asked) = asked_feel(stiffness, band, &units);
             format!("{feel} {} under the finger, {asked}.", display::stiffness_unit(units.force))
         }
+        FindingKind::LengthOff { length, line } => {
+            let (own, line) =
+                display::against(Figure::Length, length.to_mm(), line.to_mm(), &units);
+            format!(
+                "{own} {length_unit} leaves the line of its neighbours, which asks for {line} {length_unit}. Check the length."
+            )
+        }
+        FindingKind::Note { note, meant, beside, why: Misplaced::Row } => {
+            let beside: Vec<String> = beside.into_iter().flatten().map(Note::printed).collect();
+            format!(
+                "{} does not follow: beside {} belongs {}. Check the note.",
+                note.printed(),
+                beside.join(" and "),
+                meant.printed()
+            )
+        }
+        FindingKind::Note { meant, why: Misplaced::Sign, .. } => {
+            let name = meant.letter().name();
+            let sign = match meant.alter() {
+                0 => "natural",
+                1.. => "sharp",
+                _ => "flat",
+            };
+            format!("every other {name} is {name} {sign}. Check the note.")
+        }
         FindingKind::PitchOrder { pitch, neighbour } => {
             let is_higher = pitch > neighbour;
             let (own, neighbour) =
@@ -147,6 +186,10 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
                 "lower than the string below it"
             };
             format!("{own} Hz is {than} ({neighbour} Hz). Check the note or the order.")
+        }
+        FindingKind::Jump { step_percent, from_above, .. } if step_percent > FAR_PERCENT => {
+            let what = if from_above { "it is" } else { "the string below it is" };
+            format!("under the finger {what} more than ten times as stiff. Check the make-up.")
         }
         FindingKind::Jump { step_percent, limit_percent, from_above } => {
             let (step, limit) = display::apart(step_percent.abs(), limit_percent, 0);
@@ -165,6 +208,10 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
                 "its lever or first disc would sit {is} {length_unit} from the bridge pin, nearer than the {least} \
                  {length_unit} you allow. Leave it without one, or lengthen the string."
             )
+        }
+        FindingKind::Turns { turns, .. } if turns > FAR_TURNS => {
+            "it stretches far more than its pin can take up. Check its note, length and gauge."
+                .to_owned()
         }
         FindingKind::Turns { turns, limit } => {
             let (turns, limit) = display::against(Figure::PinTurns, turns, limit, &units);
@@ -215,9 +262,13 @@ pub fn feel_of_several(
 }
 
 /// What helps against too high a load share.
-fn of_overload(plain: bool, longest: Length, unit: LengthUnit) -> String {
+fn of_overload(plain: bool, thinner_helps: bool, longest: Length, unit: LengthUnit) -> String {
     let shorter = shorter(longest, unit);
-    if plain {
+    if plain && thinner_helps {
+        format!(
+            "A thinner gauge of it is stronger for its size. Use one, or shorten it to {shorter} or less."
+        )
+    } else if plain {
         format!(
             "A thinner gauge won't help: how near a plain string is to breaking depends on its length and \
              pitch. Shorten it to {shorter} or less, or use a material that is stronger for its weight."

@@ -346,11 +346,11 @@ fn board(
             length(tenth(hinged.rise_crept))
         )
     } else {
-        "; how far it creeps so is not known.".to_owned()
+        "; its creep is not known.".to_owned()
     };
     text += " One end holds for edges that cannot turn, the other for edges that turn freely.";
     if cut.hangs() {
-        text += " A rise beyond the thickness comes out too large.";
+        text += " A rise larger than the board's thickness is overestimated.";
     }
     text
 }
@@ -515,7 +515,7 @@ mod tests {
         let (bearing, words) = told(&design);
         let pillar = &words[1];
         assert_eq!((&*pillar.share, &*pillar.head()), ("gives way", "gives way"));
-        assert!(pillar.why.starts_with("The push beside its middle: the part gives way."));
+        assert!(pillar.why.starts_with("Off-centre load: the part gives way."));
         assert_eq!(verdict(&bearing).short, "pillar gives way, estimated");
         let summary = verdict(&bearing).full;
         assert!(summary.contains("estimated. By this estimate the pillar gives way."), "{summary}");

@@ -179,7 +179,7 @@ fn totals(before: (&Design, &Analysis), after: (&Design, &Analysis), units: &Uni
             let share = figures.and_then(|figures| figures.load_share_percent.ok());
             share.map_or(display::NONE.to_owned(), |share| format!("{} %", display::percent(share)))
         }),
-        pair("pluck stiffness, least to greatest", &|_, analysis| {
+        pair("pluck stiffness, lowest to highest", &|_, analysis| {
             let unit = display::stiffness_unit(units.force);
             format!("{} to {} {unit}", extreme(analysis, false), extreme(analysis, true))
         }),

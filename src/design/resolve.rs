@@ -318,7 +318,7 @@ fn limits(design: &Design, errors: &mut Vec<String>) -> Limits {
     }
     if low > high {
         errors.push(format!(
-            "the least pluck stiffness must be below the greatest, got {low} and {high} N/mm (taken the other way round)"
+            "the lowest pluck stiffness must be below the highest, got {low} and {high} N/mm (taken the other way round)"
         ));
     }
     let stiffness = Stiffness::from_n_per_mm;

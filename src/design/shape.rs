@@ -59,7 +59,7 @@ pub fn to_curve(
         told += "The lengths stay as they were.";
     } else {
         told += &format!(
-            "The greatest change of a length is {} mm, at {}.",
+            "The largest change of a length is {} mm, at {}.",
             display::decimals(most.0, 1),
             name(&resolved.harp, most.1)
         );

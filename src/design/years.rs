@@ -188,7 +188,7 @@ pub fn told(years: Option<&Years>, design: &Design, analysis: &Analysis) -> Told
         ));
     }
     sentences.push(format!(
-        "The harp lives {}: that sets creep and moisture, and you choose it under Woods. The moisture is common practice, without a source.",
+        "The harp is kept {}: that sets creep and moisture, and you choose it under Woods. The moisture is common practice, without a source.",
         small(OneOf::Service.of(design))
     ));
     Told { rows, sentences }

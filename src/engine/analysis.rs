@@ -5,6 +5,7 @@ mod blame;
 mod find;
 mod harp;
 mod pull;
+mod slips;
 mod string;
 
 pub use self::blame::on_line;

@@ -1,5 +1,6 @@
 //! What is worth saying about a string that can be computed, with the numbers of what would mend it.
 
+use super::pitch::Note;
 use super::units::{Force, Frequency, Length, Stiffness};
 
 /// Inharmonicity over the audible threshold, above which it may be a finding. Real guitar strings
@@ -33,10 +34,11 @@ pub struct Finding {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum FindingKind {
-    /// The pull is over the breaking load; at `longest` it would be at the working share.
-    Breaks { load_percent: f64, longest: Length },
-    /// The pull is past the working share; at `longest` it would be at it.
-    Overworked { load_percent: f64, limit_percent: f64, longest: Length },
+    /// The pull is over the breaking load; at `longest` it would be at the working share, and with a thinner gauge where
+    /// `thinner_helps`.
+    Breaks { load_percent: f64, longest: Length, thinner_helps: bool },
+    /// The pull is past the working share; at `longest` it would be at it, and with a thinner gauge where `thinner_helps`.
+    Overworked { load_percent: f64, limit_percent: f64, longest: Length, thinner_helps: bool },
     /// The load share is so low that the string will be false and dull.
     Slack { load_percent: f64, limit_percent: f64, shortest: Length },
     /// The pull is too little to hold the string steady; `thinnest` would do for a plain string.
@@ -50,6 +52,10 @@ pub enum FindingKind {
     /// Its length steps out of line: longer than the string below it, or shorter than the one above.
     /// `between` is the length midway (as a ratio) between its neighbours.
     OutOfLine { length: Length, neighbour: Length, between: Option<Length> },
+    /// Its length leaves the line of the lengths around, where it would be `line`.
+    LengthOff { length: Length, line: Length },
+    /// A note that does not follow from the others; `meant` does. With the notes of the strings above and below.
+    Note { note: Note, meant: Note, beside: [Option<Note>; 2], why: Misplaced },
     /// Outside the band of pluck stiffness that was asked for.
     Feel { stiffness: Stiffness, band: (Stiffness, Stiffness) },
     /// Sounds higher than the string above it, or lower than the one below.
@@ -63,7 +69,27 @@ pub enum FindingKind {
     Turns { turns: f64, limit: f64 },
 }
 
+/// What a note does not follow from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Misplaced {
+    /// The row of its neighbours: they leave room for one letter, and it is another.
+    Row,
+    /// The other octaves: all strings of its letter are altered otherwise.
+    Sign,
+}
+
 impl FindingKind {
+    /// Whether it is a slip of the hand from which others may follow, up to those of the frame: it is told first.
+    pub const fn leads(&self) -> bool {
+        matches!(
+            self,
+            Self::Note { .. }
+                | Self::LengthOff { .. }
+                | Self::OutOfLine { .. }
+                | Self::PitchOrder { .. }
+        )
+    }
+
     /// How much it weighs.
     pub const fn weight(&self) -> Weight {
         match self {
@@ -75,8 +101,11 @@ impl FindingKind {
             | Self::ThinCore { .. }
             | Self::OutOfLine { .. }
             | Self::PitchOrder { .. }
+            | Self::LengthOff { .. }
+            | Self::Note { why: Misplaced::Row, .. }
             | Self::TightRaise { .. } => Weight::Warning,
             Self::GaugeOrder { .. }
+            | Self::Note { why: Misplaced::Sign, .. }
             | Self::Feel { .. }
             | Self::Jump { .. }
             | Self::Turns { .. } => Weight::Remark,

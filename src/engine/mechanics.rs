@@ -170,7 +170,7 @@ pub fn partial_cents(inharmonicity: f64, partial: u32) -> f64 {
 /// # Source
 ///
 /// J. Woodhouse, Plucked guitar transients, Acta Acustica united with Acustica 90 (2004) 945, equation
-/// 8, as quoted in two public source codes; the form for small `B n²` in J. Woodhouse, *Euphonics*,
+/// 8, quoted second-hand; the form for small `B n²` in J. Woodhouse, *Euphonics*,
 /// section 7.2.2, equation 1 (seen).
 ///
 /// # Example

@@ -314,7 +314,7 @@ impl<'a> Laid<'a> {
         self.list(&told.rows.iter().map(row).collect::<Vec<_>>());
         self.list(&told.sentences);
         self.text(years::MEANING);
-        self.title("Taken for granted of the frame");
+        self.title("Assumptions about the frame");
         self.list(&assumptions(design));
     }
 

@@ -29,7 +29,7 @@ pub const STEPS: [&str; 8] = [
     "Knot the new string behind the soundboard. From middle C up, put a short piece of thick \
      string through the knot as an anchor; wires bring their own.",
     "Lead it through its hole, past its bridge pin and into the tuning pin.",
-    "Leave slack for about three turns on the pin: least for nylon, and never under two for wire.",
+    "Leave slack for about three turns on the pin; wire needs two at least.",
     "Let the turns lie side by side toward the neck, none over another.",
     "Bring it to pitch slowly, a little at a time.",
     "Retune daily until it holds: wire takes one to three days, gut some days, nylon up to two \
@@ -38,7 +38,7 @@ pub const STEPS: [&str; 8] = [
 
 /// What to beware of.
 pub const CAUTIONS: &str = "Strings under load can hurt. Wear eye protection, let tension down slowly, and keep your face \
-     out of the plane of the strings. Another gauge or material changes the pull on the harp. Loads \
+     out of the plane of the strings. Another gauge or material changes the load on the harp. Loads \
      worked out for this design are estimates, no approval of a structure: local rules and qualified \
      practice come first. If the soundboard, neck or pillar shows cracks or moves, ask a qualified \
      maker before raising the pitch.";

@@ -88,7 +88,7 @@ async fn the_design_report_prints_whole_on_a4_and_letter() {
             "Load share",
             "Drawing from the side",
             "Loads, estimated",
-            "Taken for granted",
+            "Assumptions",
             "Findings",
             "Sources of the numbers",
             "Printed on",

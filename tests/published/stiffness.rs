@@ -70,7 +70,7 @@ pub fn stiffness_raises_the_pitch_as_feynman_wrote() {
 /// 650 mm; then pitch and B.
 ///
 /// Source: J. Woodhouse, Acta Acustica united with Acustica 90 (2004) 928 and 945: tension and bending
-/// stiffness second-hand (a comment of a public source code), mass from memory. Pitch of the flexible string
+/// stiffness second-hand, mass from memory. Pitch of the flexible string
 /// and B are worked out from them.
 const GUITAR: [(&str, f64, f64, f64, f64, f64); 6] = [
     ("E4", 70.3, 130.0, 0.38, 330.86, 4.320e-5),

@@ -6,6 +6,7 @@ use leptos::task::spawn_local;
 use web_sys::FileList;
 
 use crate::app::browser;
+use crate::app::rows::facts;
 use crate::app::store::{Act, Store, View, Window};
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::words;
@@ -44,6 +45,7 @@ pub fn Header(store: Store) -> impl IntoView {
                 on:input=on_title
                 on:blur=move |_| store.close_step()
             />
+            <p class="facts">{words(move || facts(&store.design.read()))}</p>
             <div class="actions" id="actions" role="toolbar" aria-label="What can be done with the design" on:keydown=arrow_keys on:focusin=move |event| came_to(event.into())>
                 {designs(store)}
                 {menu("harp", "Instrument", instrument(store))}

@@ -115,8 +115,8 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
     });
     let sources = page.sources.iter().map(|(source, standing)| known(source, *standing));
     let lists = [
-        ("Taken for granted", page.assumptions),
-        ("How far it holds", page.range),
+        ("Assumptions", page.assumptions),
+        ("Where it applies", page.range),
         ("When there is no figure", page.missing),
         ("Sources", sources.collect()),
         ("How it was checked", checks.collect()),

@@ -70,7 +70,6 @@ pub fn Summary(store: Store) -> impl IntoView {
             <div><dt>"Tightest"</dt><dd id="sum-tightest">{tightest}</dd></div>
             {while_so(move || !frame.read().short.is_empty(), frame_item)}
             </dl>
-            <p class="facts">{words(move || told.with(|w| w.facts.clone()))}</p>
             <p class="missing">{words(move || told.with(|w| w.missing.clone()))}</p>
         </section>
     }

@@ -75,7 +75,7 @@ pub fn details(
             let line = |figure| line(figure, figures, units, off.of(figure));
             Block {
                 title: group.title(),
-                heads: vec!["Figure", "Value", "May be off by", "Mostly from, or why none"],
+                heads: vec!["Figure", "Value", "May be off by", "Main cause, or reason not shown"],
                 rows: figures_of(group).map(line).collect(),
                 worded: true,
                 notes: Vec::new(),
@@ -136,7 +136,7 @@ fn cause(off: Spread) -> String {
         Cause::Density => "the density",
         Cause::Length => "the length",
         Cause::Pitch => "the pitch",
-        Cause::Temperature => "the warmth",
+        Cause::Temperature => "the temperature",
         Cause::Push => "the push",
     };
     // Causes add up by squares: one that has half of the sum outweighs all others.
@@ -151,12 +151,12 @@ fn cause(off: Spread) -> String {
 /// What "may be off" means.
 fn off_words(without_temperature: bool) -> String {
     let warmth = if without_temperature {
-        " What warmth does to this string is not known, and counts as nothing."
+        " The effect of temperature on this string is not known and is left out."
     } else {
         ""
     };
     format!(
-        "May be off by: what the tolerances under Instrument and those of the materials add up to, by squares. Formulas and moduli may be off too.{warmth}"
+        "May be off by: the tolerances under Instrument and those of the materials combined (root sum of squares). Formulas and moduli may be off too.{warmth}"
     )
 }
 
@@ -336,8 +336,8 @@ fn pluck(design: &Design, resolved: &Resolved, figures: &StringFigures) -> Optio
                 format!("{} %", display::percent(100.0 * resolved.harp.pluck_ratio)),
             ),
             row("Needs a force of", force(whole)),
-            row("of it to bend the string from its line", force(straight)),
-            row("of it to stretch the string", force(whole - straight)),
+            row("part from tension", force(straight)),
+            row("part from stretching", force(whole - straight)),
             row("Glide: it begins sharp by", glide.unwrap_or_else(|_| display::NONE.to_owned())),
         ],
         worded: false,
@@ -415,10 +415,10 @@ fn contacts(
             "Place",
             "Nominal",
             "Error there, cents",
-            "Room for ± 2 cents",
-            "Room for ± 5 cents",
+            "Placement tolerance for ± 2 cents",
+            "Placement tolerance for ± 5 cents",
             "Tension while it presses",
-            "Load",
+            "Load share",
         ],
         rows,
         worded: false,

@@ -12,7 +12,7 @@ const TOLD: [(&str, Figure); 4] = [
     ("Gauge", Figure::Gauge),
     ("Tension", Figure::Tension),
     ("Load share", Figure::LoadShare),
-    ("To breaking", Figure::SemitonesToBreak),
+    ("Margin", Figure::SemitonesToBreak),
 ];
 
 /// A string before and after.

@@ -34,5 +34,6 @@ pub use versions::{
     VersionWords, day_words, differing, ghost_words, noted_words, row_name, side_words, versions,
 };
 pub use whole::{
-    FindingWords, SummaryWords, TriedWords, findings, readout, summary, tolerance_words, tried,
+    FindingWords, SummaryWords, TriedWords, facts, findings, readout, summary, tolerance_words,
+    tried,
 };

@@ -23,8 +23,6 @@ pub struct SummaryWords {
     pub other_units: String,
     /// Row of the tightest string, and the words for it.
     pub tightest: Option<(usize, String)>,
-    /// Maker, client, serial, date, tuning and pitch, as far as they are given.
-    pub facts: String,
     /// How many strings the total lacks.
     pub missing: String,
 }
@@ -46,7 +44,6 @@ pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
         count => format!("{count} strings without a tension are not in the total."),
     };
     SummaryWords {
-        facts: facts(design),
         strings: design.strings.len().to_string(),
         compass: ends.map_or_else(|| "–".to_owned(), |(low, high)| format!("{low} to {high}")),
         newtons: display::total_with_unit(total, ForceUnit::Newton),
@@ -60,8 +57,8 @@ pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
     }
 }
 
-/// What the card's head says, in a line.
-fn facts(design: &Design) -> String {
+/// What the card's head says, in a line: maker, client, serial, date, tuning and pitch, as far as they are given.
+pub fn facts(design: &Design) -> String {
     let client = match design.client.trim() {
         "" => String::new(),
         client => format!("for {client}"),
@@ -119,7 +116,8 @@ impl std::hash::Hash for FindingWords {
     }
 }
 
-/// What cannot be read first, then the findings by weight; that of the frame is the first of its weight.
+/// What cannot be read first, then slips of the hand, then the findings by weight; that of the frame is the first of its
+/// weight.
 pub fn findings(
     design: &Design,
     resolved: &Resolved,
@@ -145,7 +143,10 @@ pub fn findings(
     let mut found = found(design, analysis);
     if let Some(FrameFinding { weight, sentence }) = frame {
         let sign = SIGNS[usize::from(*weight)];
-        let place = found.iter().position(|line| line.weight >= *weight).unwrap_or(found.len());
+        // A slip of the hand may be what loads the frame.
+        let slips = analysis.findings.iter().take_while(|one| one.kind.leads()).count();
+        let others = found.iter().skip(slips);
+        let place = slips + others.take_while(|line| line.weight < *weight).count();
         let sentence = sentence.clone();
         let line =
             FindingWords { row: None, frame: true, weight: *weight, sign, sentence, cure: None };
@@ -260,10 +261,12 @@ pub fn tolerance_words(spreads: &[Spreads]) -> String {
     match left_out {
         0 => all.to_owned(),
         _ if left_out == spreads.len() => {
-            format!("{all} Warmth is left out: the drift of these strings is not known.")
+            format!("{all} Temperature is left out: the drift of these strings is not known.")
         }
-        1 => format!("{all} Warmth is left out for 1 string: its drift is not known."),
-        _ => format!("{all} Warmth is left out for {left_out} strings: their drift is not known."),
+        1 => format!("{all} Temperature is left out for 1 string: its drift is not known."),
+        _ => format!(
+            "{all} Temperature is left out for {left_out} strings: their drift is not known."
+        ),
     }
 }
 
@@ -407,8 +410,12 @@ mod tests {
         let list = findings(&design, &resolved, &analysis, None);
         assert_eq!((list[0].row, list[0].sign), (Some(3), "?"));
         assert!(list[0].sentence.contains("a foot or so"));
-        assert!(list[1..].iter().any(|line| line.row == Some(5) && line.weight == 0));
-        assert!(list.windows(2).all(|pair| pair[0].weight <= pair[1].weight));
+        // The length that is out of line, and then that its string breaks.
+        assert!(
+            list[1].row == Some(5) && list[1].sentence.contains("longer than the string below")
+        );
+        assert!(list[2..].iter().any(|line| line.row == Some(5) && line.weight == 0));
+        assert!(list[2..].windows(2).all(|pair| pair[0].weight <= pair[1].weight));
         assert_eq!(
             summary(&design, &analysis).missing,
             "1 string without a tension is not in the total."

@@ -34,7 +34,7 @@ pub type OverlayKind = (&'static str, &'static str, fn(&Given<'_>) -> Overlay);
 pub const OVER: &[OverlayKind] = &[
     ("none", "Nothing", nothing),
     ("measures", "Measures", measures),
-    ("bend", "Bend of the pins", bend),
+    ("bend", "Curvature of the pin line", bend),
     ("load-forces", LoadKind::Forces.title(), |given| load(LoadKind::Forces, given)),
     ("load-moment", LoadKind::Moment.title(), |given| load(LoadKind::Moment, given)),
     ("load-shear", LoadKind::Shear.title(), |given| load(LoadKind::Shear, given)),
@@ -253,7 +253,7 @@ fn bend(given: &Given<'_>) -> Overlay {
         format!(" By its neighbours:{kinks}.")
     };
     overlay.caption = format!(
-        "The longer a tooth, the sharper the curve of the pins turns there, each reckoned with its neighbours.{found}"
+        "Longer ticks mean a tighter curve of the pins, each measured against its neighbours.{found}"
     );
     overlay
 }

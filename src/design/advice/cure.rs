@@ -54,12 +54,21 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
                 edit: Edit::Setting { setting: Setting::Turns, number: Some(number) },
             });
         }
+        FindingKind::Note { meant, .. } => {
+            let edit = Edit::Cell { row, column: Column::Note, text: meant.to_string() };
+            return Some(Cure { label: format!("Set the note to {}", meant.printed()), edit });
+        }
         FindingKind::TightRaise { .. } => {
             let (rows, kind) = (row..row + 1, Some(MechanismKind::None));
             let edit = Edit::StringMechanism { rows, kind };
             return Some(Cure { label: "Leave it without".to_owned(), edit });
         }
         _ => {}
+    }
+    // What is found on a string with a wrong note goes with it.
+    let is_note = |one: &&Finding| one.index == row && matches!(one.kind, FindingKind::Note { .. });
+    if analysis.findings.iter().any(|one| is_note(&one)) {
+        return None;
     }
     let trial = Trial::new(finding, design);
     let before = trial.findings(None)?;
@@ -95,6 +104,9 @@ fn tries(finding: &Finding, design: &Design, analysis: &Analysis) -> Vec<Try> {
     let (row, units) = (finding.index, design.units);
     let Some(string) = design.strings.get(row) else { return Vec::new() };
     let mut all: Vec<Try> = Vec::new();
+    if let FindingKind::LengthOff { line, .. } = finding.kind {
+        return vec![("Set it to", Column::Length, midway(line, units.length))];
+    }
     let above = row.checked_sub(1).and_then(|above| design.strings.get(above));
     let below = design.strings.get(row + 1);
     let make_up = |string: &StringSpec| cell_text(string, Column::MakeUp);

@@ -28,19 +28,19 @@ pub fn forces(bearing: &Bearing, units: Units) -> Vec<(&'static str, String)> {
         let (held, neck) = (frame.reactions, &frame.neck);
         let shoulder = held.shoulder_pull.x.to_n().hypot(held.shoulder_pull.y.to_n());
         lines.extend([
-            ("All pulls on the neck as one", force(frame.all.size())),
+            ("Resultant pull on the neck", force(frame.all.size())),
             ("Push in the pillar", force(held.pillar)),
             ("Force at the shoulder", newtons(shoulder)),
-            ("Neck: greatest bending moment", moment(neck.greatest(|cut| cut.moment_n_m))),
-            ("Neck: greatest bending sideways", moment(neck.greatest(|cut| cut.sideways_n_m))),
-            ("Neck: greatest torque", moment(neck.greatest(|cut| cut.torque_n_m))),
-            ("Neck: greatest shear", newtons(neck.greatest(|cut| cut.shear_n))),
-            ("Neck: greatest force along it", newtons(neck.greatest(|cut| cut.axial_n))),
+            ("Neck: highest bending moment", moment(neck.greatest(|cut| cut.moment_n_m))),
+            ("Neck: highest bending sideways", moment(neck.greatest(|cut| cut.sideways_n_m))),
+            ("Neck: highest torque", moment(neck.greatest(|cut| cut.torque_n_m))),
+            ("Neck: highest shear", newtons(neck.greatest(|cut| cut.shear_n))),
+            ("Neck: highest force along it", newtons(neck.greatest(|cut| cut.axial_n))),
         ]);
         let degrees = |rad: f64| display::decimals(rad.to_degrees().abs(), 1);
         if let Some((held, alone)) = neck.twist_rad {
             let text = format!("{} to {}°", degrees(held), degrees(alone));
-            lines.push(("Neck: greatest twist, at once", text));
+            lines.push(("Neck: highest twist, immediate", text));
         }
         let bent = |at| moment(pillar_at_most(frame, at));
         let sway = frame.stiff.iter().map(|stiff| stiff.top[2].abs()).fold(0.0, f64::max);

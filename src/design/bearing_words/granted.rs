@@ -10,7 +10,7 @@ use crate::engine::units::Length;
 pub fn assumptions(design: &Design) -> Vec<String> {
     let shape = &design.geometry;
     let mut lines = vec![
-        "Every string is at pitch, for good. Limits are those for a lasting load, with the safety that the standards \
+        "Every string is permanently at pitch. Limits are those for a lasting load, with the safety that the standards \
          put in; shocks and blows are not in them."
             .to_owned(),
     ];
@@ -39,7 +39,7 @@ pub fn assumptions(design: &Design) -> Vec<String> {
     lines.push("The wood is sound and dry: no knots, no holes for pins.".to_owned());
     lines.extend(making(shape));
     lines.push(format!(
-        "The push acts {} beside the middle of the pillar if that only pushes. Common practice, no source.",
+        "The load acts {} off the pillar's centre if the pillar only pushes. Common practice, no source.",
         display::length_with_unit(Length::from_mm(shape.pillar.beside_mm), design.units.length)
     ));
     lines.push(if shape.neck.sections.is_empty() {
@@ -95,7 +95,7 @@ fn making(shape: &GeometrySpec) -> Vec<String> {
     if shape.joints.all().iter().any(|joint| !joint.is_none()) {
         lines.push(
             "A joint is pressed together on half of its faces at least; what is left of its bending, and all sliding and \
-             twist, is borne by one thing alone, the one that is used up least. Glue on end grain counts for a tenth of the \
+             twist, is borne by one thing alone, the one with the lowest share. Glue on end grain counts for a tenth of the \
              wood. Fasteners by the formulas of EN 1995-1-1 (second-hand and from memory), in end grain with what is left \
              of them there."
                 .to_owned(),

@@ -132,7 +132,7 @@ pub(super) const LOADS: Words = Words {
         "A pillar that only pushes does so beside its middle. If no joint gives, it is bent both ways and twisted besides; \
          what the push adds to that bending is taken from its buckling over the weaker side.",
         "Of a joint with sizes the faces bear the push, half of them at least. What is left of the bending, and all sliding \
-         and twist, is borne by one thing alone, the one that is used up least: a tenon by the glue of its cheeks and its own \
+         and twist, is borne by one thing alone, the one with the lowest share: a tenon by the glue of its cheeks and its own \
          section; dowels, bolts or screws as a group, by the least of the ways in which they give, in end grain; plates \
          as a couple. Glue on end grain counts for a tenth of the wood. Splitting is looked at besides.",
         "A joint without sizes is looked at as faces of wood. Where bending would open an edge of it, it is not judged, unless \
@@ -149,7 +149,7 @@ pub(super) const LOADS: Words = Words {
         "Good for comparing designs and for finding the weakest place. It is no proof that a frame is safe: no knots, holes, \
          glue lines or blows are in it.",
         "Statics is exact to many digits; strengths of wood scatter by 15 to 25 %, of which the limits take account.",
-        "The board's rise comes out too large once it passes the thickness. How far it creeps is for the humidity that you set.",
+        "The board's rise is overestimated once it passes the thickness. How far it creeps is for the humidity that you set.",
         "Within some depths of a joint the stresses are others than those of a slender beam.",
     ],
     sources: &[

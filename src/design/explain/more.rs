@@ -14,7 +14,7 @@ pub(super) const TOLERANCE: Words = Words {
     assumptions: &[
         "Each thing is moved by its tolerance to either side, all else staying as it is, and the whole string is \
          worked out again. How far the figure goes is what it does.",
-        "What the things do adds up by squares, as they know nothing of each other.",
+        "The effects are combined as the root of the sum of squares, as they are independent.",
         "Unless you set others, lengths are off by {off_length} mm, the pitch by {off_pitch} cents, the warmth since \
          tuning by {off_kelvins} °C and the push of a lever by {off_push} mm. Where a material states none, its diameter is off by {off_diameter} mm and its \
          density by {off_density} %.",

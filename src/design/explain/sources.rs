@@ -43,7 +43,7 @@ pub(super) const BENDING: Source = (
 );
 pub(super) const BENDING_LAW: Source = (
     "J. Woodhouse, Plucked guitar transients, Acta Acustica united with Acustica 90 (2004) 945, equation 8, as \
-     quoted in two public source codes",
+     quoted second-hand",
     SecondHand,
 );
 pub(super) const HARDENING: Source = (

@@ -47,6 +47,6 @@ pub(super) const FEEL: Allowed = Allowed {
 
 pub(super) const SHARPEST_PARTIAL: Allowed = Allowed {
     of: |limits| [None, Some(limits.partial_8_cents)],
-    words: "limit {high}",
+    words: "limit {high} where it is heard",
     breaks_at: None,
 };

@@ -127,7 +127,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
     FigureRow {
         figure: Figure::LoadShare,
         heading: "load_share_percent",
-        word: "Load",
+        word: "Load share",
         meaning: "Tension over breaking load.",
         group: Group::Pull,
         place: 30,
@@ -145,7 +145,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
     FigureRow {
         figure: Figure::SemitonesToBreak,
         heading: "semitones_to_break",
-        word: "To break",
+        word: "Margin",
         meaning: "How far the pitch could rise before the string breaks.",
         group: Group::Pull,
         place: 40,
@@ -158,7 +158,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
             limits: Some(WORKING_SEMITONES),
         }),
         caution: true,
-        title: "Semitones to break",
+        title: "Margin to breaking",
     },
     FigureRow {
         figure: Figure::PluckStiffness,
@@ -265,7 +265,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
     FigureRow {
         figure: Figure::CentsPerPinDegree,
         heading: "cents_per_pin_degree",
-        word: "By pin",
+        word: "Cents per degree",
         meaning: "How far one degree of the tuning pin moves the pitch.",
         group: Group::Tuning,
         place: 180,
@@ -279,7 +279,7 @@ pub const ROWS: &[FigureRow; Figure::ALL.len()] = &[
     FigureRow {
         figure: Figure::CentsPerKelvin,
         heading: "cents_per_kelvin",
-        word: "Warmth",
+        word: "Temperature",
         meaning: "How far the pitch moves when the air is one degree Celsius warmer. Below zero it falls.",
         group: Group::Tuning,
         place: 190,

@@ -310,7 +310,7 @@ pub fn summary(preview: &Preview, units: &Units) -> Vec<String> {
     };
     if let (Some(old), Some(new)) = (margin(before), margin(after)) {
         words.push(format!(
-            "Least margin to breaking of the changed strings: {old} before, {new} after."
+            "Lowest margin to breaking of the changed strings: {old} before, {new} after."
         ));
     }
     words

@@ -66,7 +66,7 @@ choices! {
         Square => "Square to the strings",
         AlongBoard => "Along the board",
     }
-    Service: "The harp lives", geometry.service, ServiceSpec {
+    Service: "Harp is kept", geometry.service, ServiceSpec {
         Heated => "In heated rooms",
         Covered => "Under a roof, not heated",
         Outdoors => "In the open",

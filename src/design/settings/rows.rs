@@ -89,18 +89,18 @@ settings! {
     PluckBy: "displacement of a pluck", "Pulled aside by", "mm", (0.0, 50.0), UP_TO_1_000, pluck_mm;
     DampingPartial: "partial of the damping", "Damping at partial", "", (1.0, 64.0), COUNTED, damping_partial;
     Push: "push of a lever", "Pushed aside by", "mm", (0.0, 10.0), UP_TO_1_000, mechanism.push_mm;
-    FrameExpansion: "expansion of the frame", "Frame grows along the strings by", "millionths/K",
+    FrameExpansion: "expansion of the frame", "Thermal expansion of frame", "millionths/K",
         (0.0, 200.0), UP_TO_10_000, frame_expansion_e6_per_k;
 
     BoardAngle: "angle of strings and board", "Between strings and board", "degrees",
         BOARD_ANGLE_DEG, TURN_DEG, geometry.board_angle_deg;
     Lean: "lean of the strings", "Lean from upright", "degrees", LEAN_DEG, TURN_DEG, geometry.lean_deg;
     Gap: "gap between strings", "Width of every gap", "mm", GAP_MM, FAR_MM, geometry.spacing.gaps;
-    Start: "height of the bar above the board", "Bar above the board", "mm",
+    Start: "height at which the strings start above the board", "Strings start above the board by", "mm",
         (0.0, 300.0), FAR_MM, geometry.start_mm;
     PinSideways: "offset of the tuning pins", "Tuning pin beside its string", "mm",
         (-200.0, 200.0), FAR_MM, geometry.pin_sideways_mm;
-    StringsFromNeck: "distance of the strings from the middle of the neck", "Strings from the middle of the neck", "mm",
+    StringsFromNeck: "distance from the string plane to the neck's centre line", "String plane to neck centre line", "mm",
         MEASURE_MM, FAR_MM, geometry.strings_from_neck_mm;
     BelowPins: "neck below the bridge pins", "Neck below pins or levers", "mm",
         MEASURE_MM, FAR_MM, geometry.neck.below_pins_mm;
@@ -115,7 +115,7 @@ settings! {
         MEASURE_MM, FAR_MM, geometry.pillar.gap_mm;
     PillarWidth: "width of the pillar", "Seen from the side", "mm", SOLID_MM, FAR_MM, geometry.pillar.width_mm;
     PillarDepth: "depth of the pillar", "Seen from the front", "mm", SOLID_MM, FAR_MM, geometry.pillar.depth_mm;
-    PillarBeside: "push beside the pillar's middle", "Push beside its middle", "mm",
+    PillarBeside: "offset of the load from the pillar's centre", "Load offset from centre", "mm",
         (0.0, 200.0), FAR_MM, geometry.pillar.beside_mm;
     BoardBelow: "board below the lowest string", "Board below the lowest string", "mm",
         MEASURE_MM, FAR_MM, geometry.board.below_mm;
@@ -145,7 +145,7 @@ settings! {
 
     LengthOff: "deviation of lengths", "Vibrating length", "mm", (0.0, 50.0), UP_TO_1_000, tolerances.length_mm;
     PitchOff: "deviation of the pitch", "Pitch", "cents", UP_TO_100, UP_TO_10_000, tolerances.pitch_cents;
-    TemperatureOff: "change of temperature", "Warmth since tuning", "°C",
+    TemperatureOff: "change of temperature", "Temperature change since tuning", "°C",
         (0.0, 60.0), UP_TO_1_000, tolerances.temperature_k;
     PushOff: "deviation of the push", "Push of lever or disc", "mm", (0.0, 5.0), UP_TO_100, tolerances.push_mm;
     DiameterOff: "deviation of diameters", "Diameter", "mm", (0.0, 1.0), UP_TO_100, tolerances.diameter_mm;
@@ -156,10 +156,10 @@ settings! {
     SoftShare: "highest load share of gut and plastics", "Highest, gut and plastics", "%",
         (1.0, 100.0), UP_TO_1_000, limits.soft_share_percent;
     SlackShare: "lowest load share", "Lowest load share", "%", UP_TO_100, UP_TO_1_000, limits.slack_share_percent;
-    LeastTension: "least tension", "Least tension", "N", UP_TO_10_000, UP_TO_10_000, limits.least_tension_n;
-    LeastStiffness: "least pluck stiffness", "Pluck stiffness from", "N/mm",
+    LeastTension: "lowest tension", "Lowest tension", "N", UP_TO_10_000, UP_TO_10_000, limits.least_tension_n;
+    LeastStiffness: "lowest pluck stiffness", "Pluck stiffness from", "N/mm",
         UP_TO_1_000, UP_TO_1_000, limits.least_stiffness_n_per_mm;
-    MostStiffness: "greatest pluck stiffness", "Pluck stiffness to", "N/mm",
+    MostStiffness: "highest pluck stiffness", "Pluck stiffness to", "N/mm",
         UP_TO_1_000, UP_TO_1_000, limits.most_stiffness_n_per_mm;
     Partial8: "limit for partial 8", "Partial 8 sharp by", "cents",
         (0.0, 2_400.0), UP_TO_10_000, limits.partial_8_cents;
@@ -174,7 +174,7 @@ settings! {
         (0.0, MOST_TURNS), UP_TO_100, allowances.turns;
     TuningPin: "diameter of the tuning pin", "Tuning pin", "mm", UP_TO_100, UP_TO_100, allowances.pin_mm;
     Knot: "length for board and knot", "Board and knot", "mm", PART_MM, UP_TO_10_000, allowances.knot_mm;
-    Tail: "length to pull by", "To pull by", "mm", PART_MM, UP_TO_10_000, allowances.tail_mm;
+    Tail: "length of the tail", "Tail", "mm", PART_MM, UP_TO_10_000, allowances.tail_mm;
 
     Spares: "share of spares", "Share", "%", UP_TO_1_000, UP_TO_1_000, order.spares;
     FirstSpare: "number of the first string with spares", "First string with spares (0: the highest)", "",

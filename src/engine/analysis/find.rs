@@ -2,9 +2,10 @@
 
 use super::blame::Blame;
 use super::pull::is_soft;
+use super::slips::{of_lengths, of_notes};
 use super::{Harp, Limits, StringFigures};
 use crate::engine::construction::MakeUp;
-use crate::engine::findings::{AUDIBLE_TIMES, Finding, FindingKind, THIN_CORE_RATIO};
+use crate::engine::findings::{AUDIBLE_TIMES, Finding, FindingKind, Misplaced, THIN_CORE_RATIO};
 use crate::engine::limit::{is_above, is_below};
 use crate::engine::mechanics::{Core, audible_inharmonicity, length_for_tension, tension};
 use crate::engine::order::sort;
@@ -18,7 +19,7 @@ const SAME_GAUGE: Length = Length::from_mm(0.005);
 /// The last digits of a temperament's sum are no difference of pitch.
 const LAST_DIGITS: f64 = 1e-9;
 
-/// Every finding of a harp, the weightiest first; of one weight, from string 1 down. Of two neighbours between which
+/// Every finding of a harp: slips of the hand, then the weightiest first; of one weight, from string 1 down. Of two neighbours between which
 /// something steps out of line, the one to blame has the finding; the string that was `changed` last comes first.
 pub(super) fn findings(
     harp: &Harp,
@@ -40,7 +41,29 @@ pub(super) fn findings(
         }
     }
     found.extend(of_turns(strings, harp.conditions.allowance.turns()));
-    let place = |finding: &Finding| (finding.kind.weight(), finding.index);
+    let notes = of_notes(strings);
+    // What follows from a wrong note, but not that the string is loaded too high.
+    let follows = |one: &Finding| match one.kind {
+        FindingKind::Breaks { .. } | FindingKind::Overworked { .. } => false,
+        FindingKind::PitchOrder { .. } | FindingKind::Jump { .. } => {
+            notes.iter().any(|wrong| wrong.index.abs_diff(one.index) <= 1)
+        }
+        _ => notes.iter().any(|wrong| {
+            let is_row = matches!(wrong.kind, FindingKind::Note { why: Misplaced::Row, .. });
+            is_row && wrong.index == one.index
+        }),
+    };
+    found.retain(|one| !follows(one));
+    let near = |one: &Finding, index: usize| {
+        matches!(one.kind, FindingKind::OutOfLine { .. }) && one.index.abs_diff(index) <= 4
+    };
+    for length in of_lengths(strings, changed) {
+        if !found.iter().any(|one| near(one, length.index)) {
+            found.push(length);
+        }
+    }
+    found.extend(notes);
+    let place = |finding: &Finding| (!finding.kind.leads(), finding.kind.weight(), finding.index);
     sort(&mut found, |one, other| place(one) > place(other));
     found
 }
@@ -75,16 +98,35 @@ fn of_load(
         let wanted = Force::from_n(breaking.to_n() * percent / 100.0);
         length_for_tension(density, frequency, wanted, Core::of(make_up))
     };
+    let thinner_helps = |limit_percent: f64| thinner_holds(figures, make_up, limit_percent);
     let (limit, slack) = (limits.most_share_percent(is_soft(make_up)), limits.slack_share_percent);
     if is_above(load_percent, 100.0) {
-        say(FindingKind::Breaks { load_percent, longest: length_at(limit) });
+        say(FindingKind::Breaks {
+            load_percent,
+            longest: length_at(limit),
+            thinner_helps: thinner_helps(limit),
+        });
     } else if is_above(load_percent, limit) {
         let longest = length_at(limit);
-        say(FindingKind::Overworked { load_percent, limit_percent: limit, longest });
+        let thinner_helps = thinner_helps(limit);
+        say(FindingKind::Overworked { load_percent, limit_percent: limit, longest, thinner_helps });
     } else if is_below(load_percent, slack) {
         let shortest = length_at(slack);
         say(FindingKind::Slack { load_percent, limit_percent: slack, shortest });
     }
+}
+
+/// Whether a thinner gauge of a plain string would keep a load share: where its material is the stronger the thinner it
+/// is. The stress hardly depends on the gauge.
+fn thinner_holds(figures: &StringFigures, make_up: &MakeUp, limit_percent: f64) -> bool {
+    let MakeUp::Plain { material, diameter } = make_up else { return false };
+    let Ok(stress) = figures.stress else { return false };
+    let holds = |part: i32| {
+        let thinner = Length::from_m(diameter.to_m() * f64::from(part) / 10.0);
+        let strength = material.strength.as_ref().and_then(|strength| strength.value.at(thinner));
+        strength.is_some_and(|strength| 100.0 * stress.to_pa() <= limit_percent * strength.to_pa())
+    };
+    (1..10).any(holds)
 }
 
 fn of_tone(

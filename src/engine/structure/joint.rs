@@ -1,7 +1,7 @@
 //! Joints with their sizes: what a tenon, dowels, bolts, screws or plates bear where one part ends on another, and how far
 //! such a joint gives.
 //!
-//! Each way of giving is borne by one thing alone, the one that is used up least: glue breaks before a screw has taken up
+//! Each way of giving is borne by one thing alone, the one with the lowest share: glue breaks before a screw has taken up
 //! its share, so that no two are added. That is the careful way.
 
 mod fasteners;

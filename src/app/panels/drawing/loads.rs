@@ -47,7 +47,7 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
                     <tbody>{list(move || lines.get().into_iter().map(row).collect())}</tbody>
                 </table>
                 <details>
-                    <summary>"Taken for granted"</summary>
+                    <summary>"Assumptions"</summary>
                     <ul class="granted">{list(move || granted.get().into_iter().map(line).collect())}</ul>
                     {button("link", "", "The formulas and an example by hand", "How it is worked out", move || store.explain(Topic::Loads))}
                 </details>

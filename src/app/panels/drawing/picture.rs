@@ -130,8 +130,8 @@ pub fn Picture(store: Store) -> impl IntoView {
         <div class="loft">
             <div class="tools" role="toolbar" aria-label="Drawing">
                 <span class="tool-group">
-                    {button("tool", "loft-larger", "Look nearer (+)", "Larger", move || hand.zoom(ZOOM, None))}
-                    {button("tool", "loft-smaller", "Look from farther away (-)", "Smaller", move || hand.zoom(1.0 / ZOOM, None))}
+                    {button("tool", "loft-larger", "Zoom in (+)", "Larger", move || hand.zoom(ZOOM, None))}
+                    {button("tool", "loft-smaller", "Zoom out (-)", "Smaller", move || hand.zoom(1.0 / ZOOM, None))}
                     {button("tool", "loft-fit", "The whole harp (0)", "Fit", move || hand.fit())}
                 </span>
                 <Over store=store/>
@@ -181,7 +181,7 @@ pub fn Picture(store: Store) -> impl IntoView {
             <p class="hint" id="loft-hint">{words(hint)}</p>
             <p class="out-of-sight" role="status">{words(move || hand.said.get())}</p>
             <p class="out-of-sight" id="loft-help">
-                "Page up and down choose a string, Alt with the arrow up or down makes it longer or shorter. Plus, minus and nought look nearer, farther and at the whole, the arrow keys move the paper, Enter opens the details."
+                "Page up and down choose a string, Alt with the arrow up or down makes it longer or shorter. Plus, minus and 0 zoom in, zoom out and show the whole, the arrow keys move the paper, Enter opens the details."
             </p>
         </div>
     }
@@ -226,7 +226,7 @@ fn Over(store: Store) -> impl IntoView {
         .collect_view();
     view! {
         <label class="loft-over">
-            "Over it "
+            "Overlay "
             <select id="over" on:change=move |event| store.paper.over.set(over::kind(&event_target_value(&event)).0)>
                 {options}
             </select>

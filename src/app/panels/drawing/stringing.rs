@@ -53,7 +53,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
     let now = move || {
         let stage = stages.with(|all| all.iter().find(|stage| stage.up == up()).copied());
         let Some(stage) = stage else {
-            return "There is no frame to reckon with yet.".to_owned();
+            return "Frame dimensions are missing.".to_owned();
         };
         let last = stage.last.and_then(|place| {
             store.analysis.with(|analysis| analysis.strings.get(place).map(display::string_name))
@@ -64,7 +64,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
         let [pull, pillar, moment, torque, used] = told(&stage);
         format!(
             "{} of {} strings up{last}: tension {pull}, push in the pillar {pillar}, bending {moment}, torque {torque}, \
-             {used} of what the frame may be allowed.",
+             {used} of the allowable load.",
             stage.up,
             count()
         )
@@ -105,7 +105,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
                     <tbody>{list(move || stages.get().into_iter().map(row).collect())}</tbody>
                 </table>
             </div>
-            <p class="hint">"Every string that is up is at pitch. The board is left out here: each place of it bears its own strings."</p>
+            <p class="hint">"Every string that is up is at pitch. The board is left out here: each part of it carries only the strings near it."</p>
             <ul class="granted">{advice_lines.collect_view()}</ul>
             <Giving store=store order=order/>
             <p class="caution">{advice::caution()}</p>

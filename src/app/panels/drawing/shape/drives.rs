@@ -43,7 +43,7 @@ pub(super) fn Drives(form: Form) -> impl IntoView {
         move || store.design.with(|design| design.geometry.drives == DrivesSpec::NeckCurve);
     view! {
         <fieldset class="drives">
-            <legend>"What drives"</legend>
+            <legend>"Start from"</legend>
             {form.choice("Typed or drawn is", &DRIVES, |g| g.drives, set)}
             {while_so(is_drawn, move || nodes(form))}
         </fieldset>
