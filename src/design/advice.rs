@@ -577,7 +577,7 @@ mod tests {
     #[test]
     fn tone_is_put_in_words() {
         let found = said_of(&design(&[
-            ("C3", "200", "steel 1.5"),
+            ("C3", "300", "steel 1.2"),
             ("B2", "900", "steel 0.20 + bronze 0.5"),
         ]));
         let has = |part: &str| found.iter().any(|(sentence, _)| sentence.contains(part));
