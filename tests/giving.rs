@@ -3,9 +3,10 @@
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::resolve::{Resolved, resolve};
 use stringloft::engine::analysis::{Analysis, analyse};
-use stringloft::engine::bearing::{Build, Gives, Order, bear, gives};
+use stringloft::engine::bearing::{Build, Case, Gives, Order, Stiff, bear, gives};
 use stringloft::engine::geometry::{Band, Loads, lay_out, loads};
 use stringloft::engine::giving::{Fall, falls};
+use stringloft::engine::structure::joint::Joint;
 use stringloft::engine::structure::section::Rectangle;
 use stringloft::engine::structure::space::Stiffness;
 use stringloft::engine::structure::wood::Allowable;
@@ -76,17 +77,75 @@ fn twice_stored(ends: [[f64; 6]; 2], length_m: f64, stiff: &Stiffness) -> f64 {
     length_m * (straight + bent)
 }
 
+/// What the parts of a frame store twice over whose soundbox does not give: neck, pillar, and joints where they are springs.
+fn twice_stored_by(frame: &Stiff, springs: Option<&[[f64; 6]; 3]>, build: &Build, m: f64) -> f64 {
+    let mut stored = 0.0;
+    for pair in frame.neck.chunks_exact(2) {
+        let middle =
+            |of: fn(&Rectangle) -> f64| 0.5 * (of(&pair[0].section) + of(&pair[1].section));
+        let sides = (middle(|s| s.breadth().to_m()), middle(|s| s.depth().to_m()));
+        let section =
+            Rectangle::new(Length::from_m(sides.0), Length::from_m(sides.1)).expect("a section");
+        let stiff = stiffness(section, &build.neck.allowable, build.neck.torsion_modulus);
+        let ends = [pair[0].forces(), pair[1].forces()];
+        // From place to place: a bar is straight.
+        let (from, to) = (pair[0].at, pair[1].at);
+        let way = (to.x.to_m() - from.x.to_m()).hypot(to.y.to_m() - from.y.to_m());
+        stored += twice_stored(ends, way, &stiff);
+    }
+    let section = Rectangle::new(build.pillar.depth, build.pillar.width).expect("a section");
+    let bar = stiffness(section, &build.pillar.allowable, build.pillar.torsion_modulus);
+    stored += twice_stored(frame.pillar, m, &bar);
+    let cuts = [frame.neck[0].forces(), frame.pillar[0], frame.pillar[1]];
+    for (cut, joint) in cuts.iter().zip(springs.into_iter().flatten()) {
+        stored += cut.iter().zip(joint).map(|(force, stiff)| force * force / stiff).sum::<f64>();
+    }
+    stored
+}
+
+/// The stiffness of the joints by the sizes of a design, each of the section that it has in the frame, halved as the
+/// frame halves it.
+fn halved(build: &Build, neck: (Rectangle, Rectangle)) -> [[f64; 6]; 3] {
+    let pillar = &build.pillar;
+    let through = Length::from_m(pillar.depth.to_m().min(neck.1.breadth().to_m()));
+    let sections = [
+        (neck.0, false),
+        (Rectangle::new(through, pillar.width).expect("a section"), true),
+        (Rectangle::new(pillar.depth, pillar.width).expect("a section"), false),
+    ];
+    let woods = [&build.neck_wood, &build.neck_wood, &build.pillar_wood];
+    std::array::from_fn(|at| {
+        let (parts, (section, across_the_grain)) = (&build.joints[at], sections[at]);
+        let joint = Joint {
+            section: parts.face.unwrap_or(section),
+            is_glued: parts.face.is_some(),
+            across_the_grain,
+            tenon: parts.tenon,
+            fasteners: parts.fasteners,
+            plates: parts.plates,
+            wood: woods[at].clone(),
+        };
+        joint.stiffness().expect("a sample's joints have sizes").map(|stiff| 0.5 * stiff)
+    })
+}
+
 /// The frame solved again by [`bear`] with all strings at pitch stores as much as the matrix says: `Tᵀ C T` is twice the
-/// energy in neck and pillar, where board and soundbox do not give (Clapeyron).
+/// energy in neck, pillar and joints, where board and soundbox do not give (Clapeyron).
 #[test]
 fn the_matrix_stores_what_the_frame_stores() {
     for harp in samples() {
         let mut build = harp.resolved.build();
-        let endless = Stress::from_gpa(1e9);
+        let endless = Stress::from_gpa(1e8);
         build.board.modulus = Some(endless);
         build.board.along = None;
         build.board.rib.modulus = Stress::from_pa(0.0);
+        let soundbox = build.soundbox.as_mut().expect("a sample has a soundbox");
+        for wall in [&mut soundbox.board, &mut soundbox.side.1, &mut soundbox.back.1] {
+            (wall.along, wall.across, wall.shear) = (endless, endless, endless);
+        }
         let gives = harp.gives(&build);
+        let cases: Vec<Case> = gives.frames.iter().map(|(case, _)| *case).collect();
+        assert_eq!(cases, [Case::NoJointGives, Case::JointsGive], "{}", harp.key);
         let tension = |place: &usize| {
             harp.analysis.strings[*place].tension.expect("a sample's string has its tension").to_n()
         };
@@ -99,26 +158,41 @@ fn the_matrix_stores_what_the_frame_stores() {
         };
         let (shape, loads) = (&harp.resolved.geometry, &harp.loads);
         let frame = bear(&harp.band, loads, &harp.analysis, shape, &build).frame.expect("a frame");
-        let stiff = &frame.stiff[0];
-        let mut stored = 0.0;
-        for pair in stiff.neck.chunks_exact(2) {
-            let middle =
-                |of: fn(&Rectangle) -> f64| 0.5 * (of(&pair[0].section) + of(&pair[1].section));
-            let sides = (middle(|s| s.breadth().to_m()), middle(|s| s.depth().to_m()));
-            let section = Rectangle::new(Length::from_m(sides.0), Length::from_m(sides.1))
-                .expect("a section");
-            let stiff = stiffness(section, &build.neck.allowable, build.neck.torsion_modulus);
-            let ends = [pair[0].forces(), pair[1].forces()];
-            // From place to place: a bar is straight.
-            let (from, to) = (pair[0].at, pair[1].at);
-            let way = (to.x.to_m() - from.x.to_m()).hypot(to.y.to_m() - from.y.to_m());
-            stored += twice_stored(ends, way, &stiff);
+        let ends = frame.neck.cuts.first().zip(frame.neck.cuts.last()).expect("cuts");
+        let springs = halved(&build, (ends.0.station.section, ends.1.station.section));
+        let sprung = frame.sprung.as_ref().expect("a sample's joints have sizes");
+        let length_m = frame.pillar.length.to_m();
+        let both = [
+            (twice_stored_by(&frame.stiff[1], None, &build, length_m), &gives.frames[0].1),
+            (twice_stored_by(sprung, Some(&springs), &build, length_m), &gives.frames[1].1),
+        ];
+        for (stored, matrix) in both {
+            let work = work(matrix);
+            assert!((work / stored - 1.0).abs() < 1e-5, "{}: {work} J for {stored} J", harp.key);
         }
-        let section = Rectangle::new(build.pillar.depth, build.pillar.width).expect("a section");
-        let bar = stiffness(section, &build.pillar.allowable, build.pillar.torsion_modulus);
-        stored += twice_stored(stiff.pillar, frame.pillar.length.to_m(), &bar);
-        let work = work(&gives.ends()[0]);
-        assert!((work / stored - 1.0).abs() < 1e-6, "{}: {work} J for {stored} J", harp.key);
+    }
+}
+
+/// Joints and soundbox without sizes: a soundbox that does not give and a usual one, and a pillar that only pushes. Where
+/// sizes are given, a harp gives more than with neither, and its joints add to that.
+#[test]
+fn what_is_known_of_joints_and_soundbox_counts() {
+    for harp in samples() {
+        let known = harp.gives(&harp.resolved.build());
+        let mut build = harp.resolved.build();
+        build.joints = Default::default();
+        build.soundbox = None;
+        let unknown = harp.gives(&build);
+        let cases: Vec<Case> = unknown.frames.iter().map(|(case, _)| *case).collect();
+        assert_eq!(cases, [Case::NothingGives, Case::NoJointGives, Case::PillarPushes]);
+        assert!(known.by_joints() && known.by_soundbox(), "{}", harp.key);
+        assert!(!unknown.by_joints() && !unknown.by_soundbox(), "{}", harp.key);
+        let least = &unknown.frames[0].1;
+        for (row, place) in known.places.iter().enumerate() {
+            let [firm, sprung] = [0, 1].map(|case: usize| known.frames[case].1[row][row]);
+            assert!(least[row][row] < firm, "{}: {place}", harp.key);
+            assert!(firm < sprung, "{}: {place}: {firm} {sprung}", harp.key);
+        }
     }
 }
 

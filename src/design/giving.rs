@@ -13,10 +13,26 @@ use crate::engine::geometry::{Band, Loads, lay_out, loads};
 use crate::engine::giving::{Fall, falls};
 
 /// What least and most are of, and what is left out.
-pub const MEANING: &str = "Estimated: at least with joints, soundbox and edges of the board that do not give and with strings that \
-     have had weeks to stretch, at most with joints or a soundbox that give, with edges of the board that turn, and with strings that \
-     have had minutes. A board that rises by more than its thickness gives less than the most says. What wood, glue, knots and \
-     strings still creep comes on top, so that the first days take more rounds than this.";
+pub fn meaning(gives: Option<&Gives>) -> String {
+    let by_joints = gives.is_some_and(Gives::by_joints);
+    let by_soundbox = gives.is_some_and(Gives::by_soundbox);
+    let loose = if by_joints {
+        "joints that give twice as much as their sizes say"
+    } else {
+        "a pillar that only pushes and a shoulder that turns freely, as the joints have no sizes"
+    };
+    let soundbox = if by_soundbox {
+        "The soundbox gives as its sizes say."
+    } else {
+        "The soundbox has no sizes: it does not give at least, and a usual one gives at most."
+    };
+    format!(
+        "Estimated: at least with joints and edges of the board that do not give and with strings that have had weeks to \
+         stretch, at most with {loose}, with edges of the board that turn, and with strings that have had minutes. {soundbox} A \
+         board that rises by more than its thickness gives less than the most says. What wood, glue, knots and strings still creep \
+         comes on top, so that the first days take more rounds than this."
+    )
+}
 
 /// Why nothing is said.
 const NOTHING: &str = "nothing can be said of how the harp gives: the strings need lengths, make-ups and tensions, the neck three \

@@ -13,8 +13,8 @@ use crate::engine::units::Length;
 use crate::engine::years::{Climate, Range, StringYears, Years, shrinks, years};
 
 /// What least and most are of, where the numbers come from, and what is left out.
-pub const MEANING: &str = "Estimated: what the harp gives at once, at least with joints and edges that do not give, at most with such \
-     as do, times what wood creeps. That is the factor of EN 1995-1-1, table 3.2, as quoted, for fifty years; on the way there it \
+pub const MEANING: &str = "Estimated: what the harp gives at once, at least with joints and edges of the board that do not \
+     give, at most with such as do, times what wood creeps. That is the factor of EN 1995-1-1, table 3.2, as quoted, for fifty years; on the way there it \
      grows with a power of time, from 0.2 to 0.3 (that it is a power was read, its range is from memory). The strings are taken as \
      kept at pitch. Joints that settle, glue that creeps, wood that is twisted or pressed across its grain, and moisture that comes \
      and goes under load add to it; a board that rises by more than its thickness gives less. Swelling: Wood Handbook, table 13-5, \
@@ -137,7 +137,7 @@ pub fn told(years: Option<&Years>, design: &Design, analysis: &Analysis) -> Told
         row("Neck rolls towards the strings".to_owned(), roll.map(degrees));
     }
     if let Some(sway) = years.sway_m {
-        row("Top of the pillar goes sideways, if no joint gives".to_owned(), lengths(sway));
+        row("Top of the pillar goes sideways".to_owned(), lengths(sway));
     }
     if let Some(most) = farthest(&years.strings, |string| Some(string.shorter_m[1])) {
         row(format!("String grows shorter, most {}", named(most.place)), lengths(most.shorter_m));

@@ -212,6 +212,13 @@ impl Part {
 }
 
 impl FrameBearing {
+    /// The frames in space that count: with a soundbox that does not give where its sizes are not known, with joints that
+    /// do not give, and with joints that give as their sizes say.
+    pub fn counted(&self) -> impl Iterator<Item = &Stiff> {
+        let from = usize::from(self.soundbox.is_some());
+        self.stiff[from..].iter().chain(&self.sprung)
+    }
+
     /// What is used up farthest in a part, where a limit is known.
     pub fn governing(&self, part: Part) -> Option<&Use> {
         match part {

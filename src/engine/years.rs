@@ -157,10 +157,7 @@ pub fn years(
         let Some((place, _, strung)) = string else { continue };
         let Some(figures) = analysis.strings.get(*place) else { continue };
         let Ok(length) = figures.length else { continue };
-        let moved = [0, 1, 2].map(|end: usize| {
-            let board = &gives.boards[end.min(1)];
-            (nearer(&gives.frames[end][row]), nearer(&board[row]))
-        });
+        let moved = gives.states().map(|(frame, board)| (nearer(&frame[row]), nearer(&board[row])));
         let mut one = StringYears {
             place: *place,
             shorter_m: [NOTHING; 2],
@@ -212,7 +209,11 @@ pub fn years(
     );
     let frame = bearing.frame.as_ref().ok();
     let twist = frame.and_then(|frame| frame.neck.twist_rad);
-    let sway = frame.map(|frame| frame.stiff.each_ref().map(|stiff| stiff.top[2].abs()));
+    let sway = frame.map(|frame| {
+        let mut range = NOTHING;
+        frame.counted().for_each(|stiff| widen(&mut range, stiff.top[2].abs()));
+        range
+    });
     let offs = band.strings.iter().flatten().filter_map(|string| from_middle(band, string));
     let farthest_m = offs.fold(0.0, f64::max);
     let by = |wood: Shrinks, m: f64| (wood.radial * swells * m, wood.tangential * swells * m);
@@ -224,8 +225,7 @@ pub fn years(
             let (held, alone) = (held.abs(), alone.abs());
             aged((held.min(alone), held.max(alone)), climate.frame_creep_ratio)
         }),
-        sway_m: sway
-            .map(|[one, other]| aged((one.min(other), one.max(other)), climate.frame_creep_ratio)),
+        sway_m: sway.map(|range| aged(range, climate.frame_creep_ratio)),
         pins_m: climate.neck.map(|wood| by(wood, farthest_m)),
         // Quarter-sawn: the rings stand upright, and the board is radial along its length.
         board_m: climate.board.map(|wood| {

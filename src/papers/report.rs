@@ -304,7 +304,7 @@ impl<'a> Laid<'a> {
         let falls = giving::in_order(gives.as_ref(), resolved, analysis, order);
         self.title("How the harp gives while it is strung, estimated");
         self.list(&giving::told(&falls, analysis, order));
-        self.text(giving::MEANING);
+        self.text(&giving::meaning(gives.as_ref()));
         let years = years::years_of(design, resolved, analysis, (band, borne), gives.as_ref());
         let told = years::told(years.as_ref(), design, analysis);
         let row = |[what, one, ten]: &[String; 3]| {

@@ -1,6 +1,6 @@
 //! How a design gives: what each string moves at the ends of the others.
 
-use super::{Build, board, neck};
+use super::{Build, Case, board, neck};
 use crate::engine::analysis::Analysis;
 use crate::engine::geometry::{Band, Geometry, Loads, pulls};
 use crate::engine::structure::frame::Pull;
@@ -11,9 +11,8 @@ use crate::engine::units::Force;
 pub struct Gives {
     /// The places in the harp of the strings whose pull and place are known, in the order of rows and columns.
     pub places: Vec<usize>,
-    /// What the frame does of it: if neither joints nor soundbox give, if a usual soundbox gives, and if the pillar only
-    /// pushes and the neck turns on the shoulder.
-    pub frames: [Matrix; 3],
+    /// What the frame does of it in each case that its verdicts count, the stiffest first.
+    pub frames: Vec<(Case, Matrix)>,
     /// What the board does of it: with edges that cannot turn, and with edges that turn freely.
     pub boards: [Matrix; 2],
 }
@@ -22,12 +21,27 @@ pub struct Gives {
 pub type Matrix = Vec<Vec<f64>>;
 
 impl Gives {
-    /// Frame and board together, from what gives least: the firm frame with the firm board, both others with the board
-    /// whose edges turn.
-    pub fn ends(&self) -> [Matrix; 3] {
+    /// Frame and board, from what gives least: the stiffest frame with edges that cannot turn, then every frame with
+    /// edges that turn freely.
+    pub fn states(&self) -> impl Iterator<Item = (&Matrix, &Matrix)> {
         let [firm, loose] = &self.boards;
-        let [one, two, three] = &self.frames;
-        [sum(one, firm), sum(two, loose), sum(three, loose)]
+        let least = self.frames.first().map(|(_, frame)| (frame, firm));
+        least.into_iter().chain(self.frames.iter().map(move |(_, frame)| (frame, loose)))
+    }
+
+    /// Frame and board together, in the order of [`states`](Self::states).
+    pub fn ends(&self) -> Vec<Matrix> {
+        self.states().map(|(frame, board)| sum(frame, board)).collect()
+    }
+
+    /// Whether the joints give as their sizes say.
+    pub fn by_joints(&self) -> bool {
+        self.frames.iter().any(|(case, _)| *case == Case::JointsGive)
+    }
+
+    /// Whether the soundbox gives as its sizes say.
+    pub fn by_soundbox(&self) -> bool {
+        self.frames.iter().all(|(case, _)| *case != Case::NothingGives)
     }
 }
 
@@ -38,8 +52,8 @@ fn sum(one: &Matrix, other: &Matrix) -> Matrix {
     one.iter().zip(other).map(row).collect()
 }
 
-/// How a harp that is laid out gives: its neck, pillar and soundbox as a frame in space, and its board as a plate. `None`
-/// where there is no frame, or the board's stiffness is not known.
+/// How a harp that is laid out gives: its neck, pillar, joints and soundbox as the frame in space of its verdicts, and its
+/// board as a plate. `None` where there is no frame, or the board's stiffness is not known.
 ///
 /// By Maxwell and Betti rows and columns are alike. Bending, twist, shear and push along the grain count; that wood and
 /// glue also give under the pins does not.

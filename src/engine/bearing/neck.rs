@@ -1,5 +1,6 @@
 //! The neck of a design: its middle line with its sections and curves, and how far each cut is used up.
 
+use super::gives::Matrix;
 use super::joints::Joints;
 use super::space::{Base, Frames, Stiff, gives, stiff};
 use super::{BearingError, BoxBearing, Build};
@@ -230,10 +231,11 @@ impl Prepared {
     }
 
     /// How much nearer the ends of each string come for each newton on another: [`gives`].
-    pub(super) fn gives(&self, pulls: &[Pull], build: &Build) -> Option<[Vec<Vec<f64>>; 3]> {
+    pub(super) fn gives(&self, pulls: &[Pull], build: &Build) -> Option<Vec<(Case, Matrix)>> {
         let alone = self.alone.loads(pulls).ok()?;
         let (feet, foot) = (self.alone.feet(pulls), self.supports.pillar_foot);
-        gives(&self.base, &alone.stations, &feet, foot, build)
+        let springs = self.joints.springs();
+        gives(&self.base, &alone.stations, &feet, (foot, springs), build)
     }
 
     fn cuts(&self, stations: &[Station], parts: &NeckParts) -> Result<Vec<Cut>, BearingError> {

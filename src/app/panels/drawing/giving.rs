@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use crate::app::frame::Frame;
 use crate::app::store::Store;
-use crate::app::widgets::list::{list, part};
-use crate::design::giving::{self, HEADS, MEANING, gives_of, in_order};
+use crate::app::widgets::list::{list, part, words};
+use crate::design::giving::{self, HEADS, gives_of, in_order};
 use crate::engine::bearing::Order;
 
 /// What the strings lose in an order of stringing: in sentences, and string by string.
@@ -43,7 +43,7 @@ pub fn Giving(store: Store, order: RwSignal<Order>) -> impl IntoView {
                     <tbody>{list(move || rows().into_iter().map(row).collect())}</tbody>
                 </table>
             </div>
-            <p class="hint">{MEANING}</p>
+            <p class="hint">{words(move || giving::meaning(gives.read().as_ref()))}</p>
         </section>
     }
 }
