@@ -66,6 +66,8 @@ mod structure_boards;
 mod structure_frames;
 #[path = "published/structure_sections.rs"]
 mod structure_sections;
+#[path = "published/structure_timber.rs"]
+mod structure_timber;
 #[path = "published/structure_woods.rs"]
 mod structure_woods;
 #[path = "published/take_up.rs"]

@@ -176,13 +176,15 @@ pub static STANDS: Group = Group {
 };
 
 /// What holes are drilled with.
-pub static DRILLS: [Entry; 5] = [
+pub static DRILLS: [Entry; 7] = [
     Number(Setting::BridgePin),
+    Number(Setting::BridgePinDepth),
+    Number(Setting::TuningPinDepth),
     Number(Setting::StringClearance),
     Number(Setting::Eyelet),
     Number(Setting::MechanismDrill),
     Hint(
-        "0 for what is not drilled or not known. With an eyelet, every string hole is as wide as it. Tuning pins have their diameter under Instrument: a tapered pin is drilled at its small end and reamed. Common practice, from memory; a hole is often 0.3 to 0.5 mm wider than its string.",
+        "0 for what is not drilled or not known. A pin goes through the neck where its depth is 0; the holes weaken the neck, which the loads count. With an eyelet, every string hole is as wide as it. Tuning pins have their diameter under Instrument: a tapered pin is drilled at its small end and reamed. Common practice, from memory; a hole is often 0.3 to 0.5 mm wider than its string.",
     ),
 ];
 

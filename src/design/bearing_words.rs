@@ -145,7 +145,7 @@ pub fn verdicts(
             let ratio = frame.used(part);
             let governing = frame.governing(part);
             let why = match part {
-                Part::Neck => neck(frame, band, analysis, units),
+                Part::Neck => neck(frame, band, analysis, (build.neck.drilled.any(), units)),
                 Part::Pillar => pillar(frame, units),
                 Part::Shoulder => joint(&frame.shoulder.judged, "the neck"),
                 Part::Head => joint(&frame.head.judged, "the neck"),
@@ -197,7 +197,12 @@ fn leads(used: &Use) -> String {
     }
 }
 
-fn neck(frame: &FrameBearing, band: &Band, analysis: &Analysis, units: Units) -> String {
+fn neck(
+    frame: &FrameBearing,
+    band: &Band,
+    analysis: &Analysis,
+    (is_drilled, units): (bool, Units),
+) -> String {
     let Some(cut) = frame.neck.worst() else {
         return "No strength is known of this wood.".to_owned();
     };
@@ -210,6 +215,9 @@ fn neck(frame: &FrameBearing, band: &Band, analysis: &Analysis, units: Units) ->
         length(section.breadth()),
         length(rounded(section.depth())),
     );
+    if is_drilled {
+        text += " The holes for pins are counted.";
+    }
     if let Some([least, most]) = frame.neck.range()
         && most.1 - least.1 > 0.005
     {
@@ -468,7 +476,7 @@ mod tests {
     fn the_worst_part_is_told_and_it_may_be_the_board() {
         let mut design = without_making(SAMPLES[2].design());
         let board = &mut design.geometry.board;
-        (board.bass_thickness_mm, board.treble_thickness_mm) = (9.0, 3.0);
+        (board.bass_thickness_mm, board.treble_thickness_mm) = (8.5, 2.9);
         let (bearing, words) = told(&design);
         let board = words.last().expect("the board is judged last");
         assert_eq!(board.standing, Standing::Between);

@@ -2,8 +2,8 @@
 
 use super::display::{self, figure, total_with_unit};
 use super::document::{
-    Design, DrivesSpec, FastenerSpec, GapsSpec, JointSpec, KindSpec, MetalSpec, SectionSpec,
-    SparesSpec, Units, ZoneSpec,
+    Design, DrivesSpec, FastenerSpec, GapsSpec, JointSpec, KindSpec, MetalSpec, NeckLayerSpec,
+    OwnWoodSpec, SectionSpec, SparesSpec, Units, ZoneSpec,
 };
 use super::make_up_text;
 use super::order::money_words;
@@ -224,7 +224,7 @@ fn price_words(design: &Design, analysis: &Analysis) -> String {
 type InWords = (&'static str, fn(&Design) -> String);
 
 /// What of the settings is no plain number, in the order of the document.
-const WORDS: [InWords; 31] = [
+const WORDS: [InWords; 34] = [
     ("title", |d| d.title.clone()),
     ("maker", |d| d.maker.clone()),
     ("client", |d| d.client.clone()),
@@ -257,6 +257,24 @@ const WORDS: [InWords; 31] = [
         };
         d.geometry.neck.sections.iter().map(section).collect::<Vec<_>>().join("; ")
     }),
+    ("layers of the neck, mm, degrees", |d| {
+        let layer =
+            |of: &NeckLayerSpec| format!("{} {} {}", of.thickness_mm, of.angle_deg, of.wood);
+        d.geometry.neck.layers.iter().map(layer).collect::<Vec<_>>().join("; ")
+    }),
+    ("metal beside the neck", |d| {
+        let plates = &d.geometry.neck.plates;
+        let side = if plates.one_side { ", one side" } else { "" };
+        format!("{}{side}{}", sizes_words(&plates.numbers()), metal_words(plates.metal))
+    }),
+    ("woods of its own", |d| {
+        let wood = |of: &OwnWoodSpec| {
+            let kind = if of.softwood { "softwood" } else { "hardwood" };
+            let class = if of.by_class { ", by class" } else { "" };
+            format!("{}, {kind}{class}: {}", of.name, sizes_words(&of.numbers()))
+        };
+        d.geometry.woods.iter().map(wood).collect::<Vec<_>>().join("; ")
+    }),
     ("wood of the pillar", |d| d.geometry.pillar.wood.clone()),
     ("wood of the board", |d| d.geometry.board.wood.clone()),
     ("wood of the string rib", |d| d.geometry.board.rib_wood.clone()),
@@ -287,6 +305,14 @@ fn sizes_words(numbers: &[f64]) -> String {
     numbers.iter().map(f64::to_string).collect::<Vec<_>>().join(", ")
 }
 
+const fn metal_words(metal: MetalSpec) -> &'static str {
+    match metal {
+        MetalSpec::Steel => "",
+        MetalSpec::Brass => ", brass",
+        MetalSpec::Aluminium => ", aluminium",
+    }
+}
+
 fn joint_words(joint: &JointSpec) -> String {
     let fasteners = match joint.fasteners {
         FastenerSpec::None => "",
@@ -294,7 +320,7 @@ fn joint_words(joint: &JointSpec) -> String {
         FastenerSpec::Bolts => ", bolts",
         FastenerSpec::Screws => ", screws",
     };
-    let metal = if joint.metal == MetalSpec::Brass { ", brass" } else { "" };
+    let metal = metal_words(joint.metal);
     format!("{}{fasteners}{metal}", sizes_words(&joint.numbers()))
 }
 

@@ -10,6 +10,7 @@ mod material;
 mod order;
 mod string;
 mod targets;
+mod timber;
 
 use serde::Serialize;
 
@@ -26,6 +27,9 @@ pub use self::string::{Bare, LayerSpec, MakeUpSpec, StringSpec, WeighedSpec};
 pub use self::targets::{
     FamilySpec, KindSpec, MOST_KINDS, MOST_POINTS, MOST_ZONES, TargetsSpec, WantsSpec, WeightsSpec,
     ZoneSpec,
+};
+pub use self::timber::{
+    LayerSpec as NeckLayerSpec, MOST_NECK_LAYERS, MOST_WOODS, NeckMetalSpec, OwnWoodSpec,
 };
 use super::reading::{fields, words};
 

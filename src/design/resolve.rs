@@ -7,6 +7,7 @@
 mod build;
 mod drills;
 mod geometry;
+pub mod timber;
 
 use std::sync::Arc;
 

@@ -1,12 +1,14 @@
 //! The woods by name, and the figures of each in words with source and standing.
 
 use super::display;
-use super::document::PLYWOOD;
+use super::document::{OwnWoodSpec, PLYWOOD};
 use super::explain::standing;
 use super::letters::capital;
+use super::resolve::timber::{measured, own_wood};
 use crate::engine::material::Sourced;
 use crate::engine::structure::plywood::{Panel, Way};
-use crate::engine::structure::wood::{Basis, woods};
+use crate::engine::structure::wood::own::class_name;
+use crate::engine::structure::wood::{Basis, WoodKind, woods};
 use crate::engine::units::{Density, Stress};
 
 /// The plies that birch plywood is sold with: common practice, from memory.
@@ -65,14 +67,47 @@ impl WoodFacts {
     }
 }
 
-/// The woods as their keys and names, plywood last where it can be chosen.
-pub fn choices(plywood: bool) -> Vec<(String, String)> {
+/// The woods as their keys and names: those of one's own first, plywood last where it can be chosen.
+pub fn choices(plywood: bool, own: &[OwnWoodSpec]) -> Vec<(String, String)> {
     let mut all: Vec<(String, String)> =
-        woods().iter().map(|wood| (wood.key.to_owned(), capital(wood.name))).collect();
+        own.iter().map(|wood| (wood.key.clone(), own_name(wood))).collect();
+    all.extend(woods().iter().map(|wood| (wood.key.to_owned(), capital(wood.name))));
     if plywood {
         all.push((PLYWOOD.to_owned(), "Birch plywood".to_owned()));
     }
     all
+}
+
+/// What a wood of one's own is called.
+pub fn own_name(wood: &OwnWoodSpec) -> String {
+    let name = wood.name.trim();
+    if name.is_empty() { format!("Wood of your own ({})", wood.key) } else { name.to_owned() }
+}
+
+/// What the bar of a wood of one's own tells.
+pub fn own_words(wood: &OwnWoodSpec) -> String {
+    let (density, modulus) = measured(wood);
+    let Some(density) = density else {
+        return "Give the bar its three sizes and its weight.".to_owned();
+    };
+    let heavy = format!("{} kg/m³", display::density(density));
+    let Some(modulus) = modulus else {
+        return format!(
+            "Density {heavy}. Load the bar between two supports, or tap it and give its tone: that tells its modulus."
+        );
+    };
+    let kind = if wood.softwood { WoodKind::Softwood } else { WoodKind::Hardwood };
+    let strengths = match class_name(kind, density, modulus) {
+        _ if !wood.by_class => {
+            "Its strengths are not known, so that its parts are not judged.".to_owned()
+        }
+        Some(class) => format!(
+            "Its strengths are those of class {class}, the highest that it reaches in density and modulus."
+        ),
+        None => "It reaches no class in density and modulus, so that its parts are not judged."
+            .to_owned(),
+    };
+    format!("Density {heavy}, modulus in bending {}. {strengths}", gpa(modulus))
 }
 
 /// Birch plywood of so many plies, as an entry of a list: with its thickness.
@@ -87,18 +122,24 @@ pub fn plies_name(plies: u32) -> String {
 }
 
 /// The figures of a wood that decide what it bears; nothing where it is not known.
-pub fn wood_facts(key: &str, plies: u32) -> WoodFacts {
+pub fn wood_facts(key: &str, plies: u32, own: &[OwnWoodSpec]) -> WoodFacts {
     if key == PLYWOOD {
         return panel(plies).map(|panel| plywood(&panel, plies)).unwrap_or_default();
     }
-    let Some(wood) = woods().into_iter().find(|wood| wood.key == key) else {
-        return WoodFacts::default();
+    let listed = woods().into_iter().find(|wood| wood.key == key);
+    let spec = own.iter().find(|wood| wood.key == key).filter(|_| listed.is_none());
+    let Some(wood) = listed.or_else(|| own_wood(spec?)) else {
+        let about = spec.map(|spec| format!("{}. {}", own_name(spec), own_words(spec)));
+        return WoodFacts { about: about.unwrap_or_default(), ..WoodFacts::default() };
     };
     let basis = match wood.basis {
         Basis::Clear => "Means of small pieces without a flaw, at 12 % moisture.",
         Basis::Characteristic => "What 95 of 100 pieces of graded timber bear.",
     };
-    let about = format!("{} ({}). {basis}", capital(wood.name), wood.botanical);
+    let about = match spec {
+        Some(spec) => format!("{}. {}", own_name(spec), own_words(spec)),
+        None => format!("{} ({}). {basis}", capital(wood.name), wood.botanical),
+    };
     let mut all = WoodFacts { about, ..WoodFacts::default() };
     all.add_stress("Strength in bending", &wood.bending);
     if let Some(modulus) = &wood.modulus {
@@ -153,21 +194,53 @@ mod tests {
 
     #[test]
     fn every_wood_that_can_be_chosen_has_figures_with_their_sources() {
-        for (key, name) in choices(true) {
-            let facts = wood_facts(&key, 27);
+        for (key, name) in choices(true, &[]) {
+            let facts = wood_facts(&key, 27, &[]);
             assert!(facts.about.starts_with(&name), "{}", facts.about);
             let whats: Vec<_> = facts.facts.iter().map(|fact| fact.what).collect();
             assert!(whats.iter().any(|what| what.starts_with("Modulus")), "{key}: {whats:?}");
             let said = |fact: &WoodFact| key == PLYWOOD || fact.source.ends_with(')');
             assert!(facts.facts.iter().all(said), "{key}");
         }
-        assert_eq!(choices(true).len(), choices(false).len() + 1);
+        assert_eq!(choices(true, &[]).len(), choices(false, &[]).len() + 1);
     }
 
     #[test]
     fn a_wood_that_is_not_known_has_no_figures() {
-        assert_eq!(wood_facts("moonwood", 3), WoodFacts::default());
-        assert_eq!(wood_facts(PLYWOOD, 4), WoodFacts::default());
+        assert_eq!(wood_facts("moonwood", 3, &[]), WoodFacts::default());
+        assert_eq!(wood_facts(PLYWOOD, 4, &[]), WoodFacts::default());
+    }
+
+    /// A bar of 450 kg/m³ whose load makes it 12.3 GPa: class C27 asks for 450 kg/m³ and 11.5 GPa.
+    #[test]
+    fn a_wood_of_ones_own_tells_what_it_reaches() {
+        let mut own = OwnWoodSpec {
+            key: "own-1".to_owned(),
+            name: "Old spruce".to_owned(),
+            softwood: true,
+            by_class: true,
+            length_mm: 600.0,
+            width_mm: 40.0,
+            height_mm: 20.0,
+            weight_g: 216.001,
+            span_mm: 500.0,
+            load_kg: 10.0,
+            falls_mm: 0.778,
+            ..OwnWoodSpec::default()
+        };
+        let words = own_words(&own);
+        assert!(words.starts_with("Density 450 kg/m³, modulus in bending 12.3 GPa."), "{words}");
+        assert!(words.contains("class C27"), "{words}");
+        let facts = wood_facts("own-1", 0, std::slice::from_ref(&own));
+        assert!(facts.about.starts_with("Old spruce. Density 450"), "{}", facts.about);
+        assert!(facts.facts.iter().any(|fact| fact.figure == "27.0 MPa"), "{:?}", facts.facts);
+        assert_eq!(choices(true, std::slice::from_ref(&own))[0].1, "Old spruce");
+        own.by_class = false;
+        assert!(own_words(&own).contains("not judged"));
+        own.falls_mm = 0.0;
+        assert!(own_words(&own).contains("tap it"));
+        own.weight_g = 0.0;
+        assert!(own_words(&own).contains("weight"));
     }
 
     #[test]
@@ -179,7 +252,7 @@ mod tests {
 
     #[test]
     fn the_table_of_a_wood_reads_as_its_source() {
-        let maple = wood_facts("sugar-maple", 3);
+        let maple = wood_facts("sugar-maple", 3, &[]);
         let bending = &maple.facts[0];
         assert_eq!((bending.what, &*bending.figure), ("Strength in bending", "109 MPa"));
         assert_eq!(bending.source, "read in the source (1)");

@@ -3,11 +3,12 @@
 //!
 //! It puts the formulas of [`structure`](super::structure) together for a harp that is laid out. Nothing fails: what
 //! cannot be said has its reason, and a part that bears too much has a use above 1. The estimate is of sound, dry wood
-//! whose grain follows the part, without knots or holes; it compares designs and does not prove that a frame is safe.
+//! whose grain follows the part, without knots; it compares designs and does not prove that a frame is safe.
 
 mod board;
 mod gives;
 mod joints;
+mod line;
 mod neck;
 mod soundbox;
 mod space;
@@ -19,7 +20,7 @@ pub use self::board::{BoardCut, BoardParts, BoardState};
 pub use self::gives::{Gives, gives};
 use self::joints::At;
 pub use self::joints::JointParts;
-pub use self::neck::{Case, Cut, NeckBearing, NeckParts};
+pub use self::neck::{Case, Cut, Drilled, Layered, NeckBearing, NeckParts, NeckPlates};
 pub use self::soundbox::{BoxBearing, BoxCut, BoxParts};
 pub use self::space::Stiff;
 pub use self::stages::{Order, Stage, some_stages, stages};
@@ -52,6 +53,30 @@ pub struct Build {
     pub soundbox: Option<BoxParts>,
     /// Whether anyone gave the sizes; those of a new document are nobody's harp.
     pub is_given: bool,
+}
+
+impl Build {
+    /// The same where only a share of every strength of wood may be allowed, as in damp air.
+    #[must_use]
+    pub fn times(mut self, ratio: f64) -> Self {
+        let times = |stress: Option<Stress>| stress.map(|of| Stress::from_pa(ratio * of.to_pa()));
+        let board = &mut self.board;
+        (board.bending, board.rib_bending) = (times(board.bending), times(board.rib_bending));
+        for wood in [&mut self.neck_wood, &mut self.pillar_wood] {
+            wood.rolling = times(wood.rolling);
+        }
+        let walls = self
+            .soundbox
+            .iter_mut()
+            .flat_map(|soundbox| [&mut soundbox.board, &mut soundbox.side.1, &mut soundbox.back.1]);
+        let walls = walls.map(|wall| &mut wall.allowable);
+        let bars = [&mut self.neck.allowable, &mut self.pillar.allowable];
+        let joints = [&mut self.neck_wood.allowable, &mut self.pillar_wood.allowable];
+        for allowable in bars.into_iter().chain(joints).chain(walls) {
+            *allowable = allowable.times(ratio);
+        }
+        self
+    }
 }
 
 /// What a pillar is made of.

@@ -5,16 +5,19 @@
 //! `banded`, `space`, `plate`, `frame`, `verdict`, which sets stresses against what may be allowed, and `joint` by its
 //! sizes.
 //!
-//! These are the formulas of beams and columns on sound, dry, straight-grained wood. They see no knot, no
-//! drilled hole, no glue line and no shock, and so they compare designs; they do not prove that a frame is
+//! These are the formulas of beams and columns on sound, dry, straight-grained wood. They see no knot,
+//! no glue line and no shock, and so they compare designs; they do not prove that a frame is
 //! safe. A frame is to be judged by someone who can answer for it.
 
 pub mod banded;
 pub mod column;
 pub mod duration;
 pub mod frame;
+pub mod holes;
 pub mod joint;
+pub mod laminate;
 pub mod plate;
+pub mod plated;
 pub mod plywood;
 pub mod section;
 pub mod soundbox;

@@ -6,10 +6,11 @@ use stringloft::design::document::{
     Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, FamilySpec,
     FastenerSpec, ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, JointSpec, JointsSpec, KindSpec,
     LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind,
-    MechanismSpec, MetalSpec, ModulusSpec, NeckSpec, OrderSpec, PillarSpec, PitchSpec, SectionSpec,
-    ServiceSpec, SoundboxSpec, SpacingSpec, SparesSpec, StandingSpec, StockItem, StrengthSpec,
-    StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units, VersionSpec,
-    WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
+    MechanismSpec, MetalSpec, ModulusSpec, NeckLayerSpec, NeckMetalSpec, NeckSpec, OrderSpec,
+    OwnWoodSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SoundboxSpec, SpacingSpec,
+    SparesSpec, StandingSpec, StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec,
+    ToleranceSpec, TolerancesSpec, Units, VersionSpec, WantsSpec, WeighedSpec, WeightsSpec,
+    ZoneSpec,
 };
 use stringloft::design::library::embed;
 use stringloft::design::link::built_in_at;
@@ -208,6 +209,20 @@ fn shape() -> GeometrySpec {
             plies: 25,
             grain_percent: 4.0,
             sections: vec![SectionSpec { at_percent: 20.0, thickness_mm: 39.0, depth_mm: 71.0 }],
+            layers: vec![
+                NeckLayerSpec { thickness_mm: 12.5, angle_deg: 90.0, wood: text("own-1") },
+                NeckLayerSpec { thickness_mm: 24.0, ..NeckLayerSpec::default() },
+            ],
+            plates: NeckMetalSpec {
+                thickness_mm: 1.5,
+                height_mm: 44.0,
+                one_side: true,
+                metal: MetalSpec::Aluminium,
+                from_percent: 10.0,
+                to_percent: 90.0,
+                screw_mm: 4.0,
+                screw_gap_mm: 55.0,
+            },
         },
         pillar: PillarSpec {
             gap_mm: 28.0,
@@ -236,6 +251,8 @@ fn shape() -> GeometrySpec {
             string_clearance_mm: 0.5,
             eyelet_mm: 4.5,
             mechanism_mm: 2.5,
+            tuning_depth_mm: 38.0,
+            bridge_depth_mm: 22.0,
         },
         service: ServiceSpec::Covered,
         joints: JointsSpec {
@@ -272,6 +289,20 @@ fn shape() -> GeometrySpec {
             hole_width_mm: 52.0,
             slotted: true,
         },
+        woods: vec![OwnWoodSpec {
+            key: text("own-1"),
+            name: text("Pear from the garden"),
+            softwood: true,
+            by_class: true,
+            length_mm: 600.0,
+            width_mm: 40.0,
+            height_mm: 20.0,
+            weight_g: 320.0,
+            span_mm: 500.0,
+            load_kg: 5.0,
+            falls_mm: 3.9,
+            tone_hz: 231.0,
+        }],
     }
 }
 

@@ -168,6 +168,13 @@ checks! { LISTED:
     "sample-neck-solved" => structure_frames::the_sample_bears_what_a_frame_solver_finds,
     "frame-in-space" => space_frames::whole_frames_bear_what_a_frame_program_finds,
     "frame-joints" => space_joints::frames_with_joints_and_soundbox_bear_what_a_frame_program_finds,
+    "laminate-textbook" => structure_timber::a_laminate_of_three_has_the_stiffness_of_the_textbook,
+    "laminates-turned" => structure_timber::laminates_are_as_stiff_as_by_turned_tensors,
+    "metal-and-wood" => structure_timber::wood_and_metal_bear_as_by_adding_up_a_grid,
+    "plates-slip" => structure_timber::plates_slip_on_their_screws_as_by_finite_differences,
+    "pin-holes" => structure_timber::holes_leave_of_a_section_what_a_grid_leaves,
+    "tapped-bars" => structure_timber::a_tapped_bar_tells_the_modulus_that_it_was_made_with,
+    "tapped-bar-standard" => structure_timber::a_bar_of_no_grain_has_the_standards_correction,
     "boards-solved" => structure_boards::boards_with_and_without_rib_bend_as_by_finite_elements,
 }
 
@@ -184,6 +191,7 @@ checks! { KEPT_LISTED:
     "wood-ratios" => structure_woods::woods_have_the_moduli_across_of_the_handbook,
     "wood-allowance" => structure_woods::scatter_grain_and_divisors_are_the_printed_ones,
     "unit-factors" => materials::units_have_their_printed_factors,
+    "strength-classes" => structure_timber::woods_reach_the_classes_of_the_standard,
     "time-factors" => structure_woods::factors_for_time_are_those_of_the_standards,
 }
 
@@ -252,6 +260,11 @@ const KEPT: [Kept; KEPT_LISTED.len()] = [
         id: "unit-factors",
         what: "pounds, kilograms, inches and ksi in newtons, millimetres and MPa",
         why: "the program has the same factors, and they are definitions; from memory",
+    },
+    Kept {
+        id: "strength-classes",
+        what: "strength classes of woods of one's own",
+        why: BOTH_FROM_MEMORY,
     },
     Kept {
         id: "time-factors",

@@ -39,6 +39,7 @@ pub const fn aspect(aspect: Aspect) -> &'static str {
         Aspect::SidesSheared => "shear and twist in the sides",
         Aspect::BackSheared => "shear and twist in the back",
         Aspect::Bowing => "bowing of the sides between the braces",
+        Aspect::MetalBent => "bending of the metal beside the neck",
     }
 }
 
@@ -58,6 +59,7 @@ pub(super) const fn mend(part: Part, aspect: Aspect) -> &'static str {
         Aspect::BackBent | Aspect::BackSheared => "Make the back thicker, or its holes smaller.",
         Aspect::BoardPulled => "Make the soundbox deeper, or its sides and liners stiffer.",
         Aspect::Bowing => "Put the braces nearer to each other, or make the sides thicker.",
+        Aspect::MetalBent => "Make the plates thicker or higher, or the neck stiffer.",
         Aspect::OpeningOn(_) | Aspect::SlidingOn(_) => {
             "Make what holds the joint larger, deeper or farther apart."
         }

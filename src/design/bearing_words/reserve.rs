@@ -41,6 +41,7 @@ const fn of_aspect(margins: &Margins, aspect: Aspect) -> Option<Margin> {
         | Aspect::OpeningOn(_)
         | Aspect::SlidingOn(_)
         | Aspect::Splitting
+        | Aspect::MetalBent
         | Aspect::BoardPulled => None,
     }
 }

@@ -8,6 +8,7 @@ const HIBBELER: &str = "R. C. Hibbeler, Engineering Mechanics: Statics";
 const PYNITE: &str = "PyNite 3.2.0, a frame solver, by tests/published/scripts/frame_values.py";
 const SCIKIT_FEM: &str =
     "scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/board_values.py";
+const GRIDS: &str = "NumPy 2.4.6 and SciPy 1.17.1, by tests/published/scripts/timber_values.py";
 const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/frame_values.py";
 
 pub(super) const CHECKS: &[Check] = &[
@@ -151,7 +152,56 @@ pub(super) const CHECKS: &[Check] = &[
                soundbox, as shares of the greatest",
         source: "OpenSees 3.7.1, a frame program, by tests/published/scripts/space_joints.py",
         standing: Computed,
+        figures: &["loads", "giving"],
+    },
+    Check {
+        id: "laminate-textbook",
+        what: "stiffness of a laminate of three plies at 0, 30 and −45°",
+        source: "A. K. Kaw, Mechanics of Composite Materials, 2nd ed., example 4.2",
+        standing: FromMemory,
+        figures: &["loads", "woods"],
+    },
+    Check {
+        id: "laminates-turned",
+        what: "moduli of three laminates along, across, in shear and bent sideways, by turning tensors",
+        source: GRIDS,
+        standing: Computed,
+        figures: &["loads", "woods"],
+    },
+    Check {
+        id: "metal-and-wood",
+        what: "stresses of wood and metal in four necks with plates, by adding up a fine grid",
+        source: GRIDS,
+        standing: Computed,
+        figures: &["loads", "woods"],
+    },
+    Check {
+        id: "plates-slip",
+        what: "how much of three plates goes with the wood while their screws slip, by finite differences",
+        source: GRIDS,
+        standing: Computed,
+        figures: &["loads", "woods"],
+    },
+    Check {
+        id: "pin-holes",
+        what: "what holes leave of three sections, by adding up a fine grid",
+        source: GRIDS,
+        standing: Computed,
         figures: &["loads"],
+    },
+    Check {
+        id: "tapped-bars",
+        what: "modulus of four bars by their tones, which finite elements of Timoshenko's beam found",
+        source: GRIDS,
+        standing: Computed,
+        figures: &["woods"],
+    },
+    Check {
+        id: "tapped-bar-standard",
+        what: "correction of a free bar's tone for its height",
+        source: "ASTM E1876, slender bars",
+        standing: FromMemory,
+        figures: &["woods"],
     },
     Check {
         id: "boards-solved",
@@ -159,6 +209,6 @@ pub(super) const CHECKS: &[Check] = &[
                and edges that cannot, as shares of the greatest",
         source: SCIKIT_FEM,
         standing: Computed,
-        figures: &["loads"],
+        figures: &["loads", "giving", "years"],
     },
 ];

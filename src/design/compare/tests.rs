@@ -1,7 +1,7 @@
 //! Tests of the comparison of two designs.
 
 use super::*;
-use crate::design::document::{LengthUnit, OrderSpec, StringSpec};
+use crate::design::document::{LengthUnit, NeckLayerSpec, OrderSpec, OwnWoodSpec, StringSpec};
 use crate::design::edit::{Column, Edit};
 use crate::design::presets::SAMPLES;
 
@@ -124,6 +124,9 @@ fn no_words_are_left_out() {
     shape.board.rib_wood = text();
     shape.joints.head.count = 2;
     shape.soundbox.slotted = true;
+    shape.neck.layers = vec![NeckLayerSpec::default()];
+    shape.neck.plates.thickness_mm = 1.0;
+    shape.woods = vec![OwnWoodSpec::default()];
     all.targets.wound_from = text();
     all.targets.points_n = vec![(60.0, 90.0)];
     all.targets.zones = vec![ZoneSpec { thinnest: text(), ..ZoneSpec::default() }];

@@ -6,7 +6,8 @@
 use serde::Serialize;
 use serde_json::Value;
 
-use super::making::{JointsSpec, SoundboxSpec};
+use super::making::{JointsSpec, SoundboxSpec, is_none};
+use super::timber::{LayerSpec, NeckMetalSpec, OwnWoodSpec};
 use crate::design::reading::{Json, Wrong, fields, held, tagged, words};
 use crate::design::writing::give_tagged;
 pub use crate::engine::geometry::MOST_NODES;
@@ -48,6 +49,9 @@ pub struct GeometrySpec {
     /// The soundbox.
     #[serde(skip_serializing_if = "SoundboxSpec::is_none")]
     pub soundbox: SoundboxSpec,
+    /// Woods of one's own.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub woods: Vec<OwnWoodSpec>,
 }
 
 fields!(GeometrySpec {
@@ -66,6 +70,7 @@ fields!(GeometrySpec {
     service,
     joints unless joints.is_none(),
     soundbox unless soundbox.is_none(),
+    woods unless woods.is_empty(),
 });
 
 /// The most sections of its own that a neck may have.
@@ -173,6 +178,13 @@ pub struct NeckSpec {
     /// Measured sections in any order, with even steps between them. Where there are none, the depth is that of
     /// the drawing and the thickness the one given above.
     pub sections: Vec<SectionSpec>,
+    /// What it is glued up of, from the strings' side to the other, in proportion to its thickness; none where it is of
+    /// one piece.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub layers: Vec<LayerSpec>,
+    /// Metal on its faces.
+    #[serde(skip_serializing_if = "NeckMetalSpec::is_none")]
+    pub plates: NeckMetalSpec,
 }
 
 fields!(NeckSpec {
@@ -183,6 +195,8 @@ fields!(NeckSpec {
     plies,
     grain_percent,
     sections,
+    layers unless layers.is_empty(),
+    plates unless plates.is_none(),
 });
 
 /// A section of the neck.
@@ -273,9 +287,22 @@ pub struct DrillsSpec {
     pub eyelet_mm: f64,
     /// For the screw of a lever or the axle of a disc; 0 where the maker of these says it.
     pub mechanism_mm: f64,
+    /// How deep the hole of a tuning pin goes into the neck; 0 where it goes through.
+    #[serde(skip_serializing_if = "is_none")]
+    pub tuning_depth_mm: f64,
+    /// How deep the hole of a bridge pin goes into the neck; 0 where it goes through.
+    #[serde(skip_serializing_if = "is_none")]
+    pub bridge_depth_mm: f64,
 }
 
-fields!(DrillsSpec { bridge_pin_mm, string_clearance_mm, eyelet_mm, mechanism_mm });
+fields!(DrillsSpec {
+    bridge_pin_mm,
+    string_clearance_mm,
+    eyelet_mm,
+    mechanism_mm,
+    tuning_depth_mm unless is_none(tuning_depth_mm),
+    bridge_depth_mm unless is_none(bridge_depth_mm),
+});
 
 /// What stands for plywood where a wood is named.
 pub const PLYWOOD: &str = "birch-plywood";
@@ -298,6 +325,7 @@ impl Default for GeometrySpec {
             service: ServiceSpec::default(),
             joints: JointsSpec::default(),
             soundbox: SoundboxSpec::default(),
+            woods: Vec::new(),
         }
     }
 }
@@ -305,7 +333,14 @@ impl Default for GeometrySpec {
 impl Default for DrillsSpec {
     /// A hole 0.3 to 0.5 mm wider than its string.
     fn default() -> Self {
-        Self { bridge_pin_mm: 3.0, string_clearance_mm: 0.4, eyelet_mm: 0.0, mechanism_mm: 0.0 }
+        Self {
+            bridge_pin_mm: 3.0,
+            string_clearance_mm: 0.4,
+            eyelet_mm: 0.0,
+            mechanism_mm: 0.0,
+            tuning_depth_mm: 0.0,
+            bridge_depth_mm: 0.0,
+        }
     }
 }
 
@@ -326,6 +361,8 @@ impl Default for NeckSpec {
             plies: 27,
             grain_percent: 0.0,
             sections: Vec::new(),
+            layers: Vec::new(),
+            plates: NeckMetalSpec::default(),
         }
     }
 }

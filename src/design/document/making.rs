@@ -30,11 +30,13 @@ pub enum MetalSpec {
     Steel,
     /// Brass.
     Brass,
+    /// Aluminium.
+    Aluminium,
 }
 
-words!(MetalSpec { "steel" => Steel, "brass" => Brass });
+words!(MetalSpec { "steel" => Steel, "brass" => Brass, "aluminium" => Aluminium });
 
-fn is_none(size: &f64) -> bool {
+pub(super) fn is_none(size: &f64) -> bool {
     size.total_cmp(&0.0).is_eq()
 }
 
@@ -50,7 +52,7 @@ const fn is_nothing(fasteners: &FastenerSpec) -> bool {
     matches!(fasteners, FastenerSpec::None)
 }
 
-const fn is_steel(metal: &MetalSpec) -> bool {
+pub(super) const fn is_steel(metal: &MetalSpec) -> bool {
     matches!(metal, MetalSpec::Steel)
 }
 

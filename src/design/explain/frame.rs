@@ -71,7 +71,7 @@ fn maple(time: LoadTime) -> Option<f64> {
 pub(super) const LOADS: Words = Words {
     title: "Loads on the frame",
     lead: "What the strings do to neck, pillar, joints and soundboard, and how far each part is used up. The example is \
-           one cut through the neck of the sample of 36 strings. It can be followed with a calculator; the last digit may \
+           one cut through the neck of the sample of 36 strings, without its holes. It can be followed with a calculator; the last digit may \
            differ, as the program rounds nothing on the way. How the limits come about stands under Woods and plywood.",
     formula: &[
         ("forces beyond a cut of the neck, along it", "N = Σ (X p + Y q)"),
@@ -129,6 +129,9 @@ pub(super) const LOADS: Words = Words {
         "In a bend of the neck the stresses of a curved bar count. Where the bend is opened, the wood is pulled across its \
          grain. A bend is taken no tighter than three quarters of the depth.",
         "Shear and twist are added and held against the limit of shear. Standards allow more in twist.",
+        "Holes for pins take their part of the neck's section: bending acts on what they leave of W, force, shear and twist on \
+         what they leave of the area, and what pulls across the grain goes between the holes of a row. Holes within 2.5 \
+         diameters of a cut count in it, as in EN 1995-1-1, 5.2 (from memory). Stress at the rim of a hole is left out.",
         "A pillar that only pushes does so beside its middle. If no joint gives, it is bent both ways and twisted besides; \
          what the push adds to that bending is taken from its buckling over the weaker side.",
         "Of a joint with sizes the faces bear the push, half of them at least. What is left of the bending, and all sliding \
@@ -146,7 +149,7 @@ pub(super) const LOADS: Words = Words {
         "With part of the strings up, every string that is up is at pitch.",
     ],
     range: &[
-        "Good for comparing designs and for finding the weakest place. It is no proof that a frame is safe: no knots, holes, \
+        "Good for comparing designs and for finding the weakest place. It is no proof that a frame is safe: no knots, \
          glue lines or blows are in it.",
         "Statics is exact to many digits; strengths of wood scatter by 15 to 25 %, of which the limits take account.",
         "The board's rise is overestimated once it passes the thickness. How far it creeps is for the humidity that you set.",
@@ -160,6 +163,7 @@ pub(super) const LOADS: Words = Words {
         from::TUBES,
         from::PLATES,
         from::CREEP,
+        from::DAMP,
         from::PRACTICE,
     ],
     missing: &[],
@@ -182,13 +186,31 @@ pub(super) const WOODS: Words = Words {
         "Grain that slants takes strength away by a table that ends at a rise of 1 in 5.",
         "Birch plywood is worked out ply by ply: those that run along the part carry. Of its characteristic strength 60 % \
          counts under a lasting load, over a divisor of 1.2.",
+        "A neck that is glued up of layers is a laminate: its moduli are those of all layers together, each turned to its angle. \
+         The layers that run within 45° of a load bear it alone, and the first of them that reaches its limit ends it, by the \
+         root of the sum of squares of its stresses along, across and in shear over their limits.",
+        "Metal beside the neck bends as one with it: E A and E I are sums. Screws slip, γ = 1/(1 + π² E A s/(K l²)), along the \
+         neck and in bending sideways. Two thirds of the yield or proof stress are allowed in it, with wood that has crept.",
+        "A wood of your own has the density and the modulus of its bar. Its strengths are those of the highest class of EN 338 \
+         that it reaches in both, 60 % of them over 1.3 allowed for good, or none.",
     ],
     range: &[
         "Planks differ. Weigh yours: light, wide-ringed or brash wood is weaker than the table.",
-        "For dry rooms. Damp wood is weaker and creeps more.",
+        "Strengths are those of dry rooms and of a roof; in the open five sixths of them are allowed, by the factors of \
+         EN 1995-1-1, table 3.1 (from memory).",
         "Where no strength is tabulated the part is not judged in that way; nothing is made up.",
     ],
-    sources: &[from::WOOD_TABLE, from::WOOD_LIMITS, from::TIME, from::PLYWOOD],
+    sources: &[
+        from::WOOD_TABLE,
+        from::WOOD_LIMITS,
+        from::TIME,
+        from::PLYWOOD,
+        from::LAMINATES,
+        from::METALS,
+        from::BRASS,
+        from::OWN_WOOD,
+        from::DAMP,
+    ],
     missing: &[],
     worked: Worked::Nylon,
 };

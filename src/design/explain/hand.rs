@@ -9,7 +9,7 @@ use crate::design::display;
 use crate::design::presets::SAMPLES;
 use crate::design::resolve::resolve;
 use crate::engine::analysis::analyse;
-use crate::engine::bearing::{BoardCut, bear};
+use crate::engine::bearing::{BoardCut, Drilled, bear};
 use crate::engine::geometry::{lay_out, loads, pulls};
 use crate::engine::structure::frame::{Pull, Station};
 use crate::engine::structure::verdict::Use;
@@ -62,7 +62,10 @@ fn worked() -> Option<Hand> {
     let design = SAMPLES.iter().find(|sample| sample.key == SAMPLE)?.design();
     let resolved = resolve(&design);
     let analysis = analyse(&resolved.harp);
-    let (shape, build) = (&resolved.geometry, &resolved.build());
+    let (shape, mut build) = (&resolved.geometry, resolved.build());
+    // What holes take is left to the program.
+    build.neck.drilled = Drilled::default();
+    let build = &build;
     let band = lay_out(&resolved.harp, &analysis, shape);
     let loads = loads(&band, &resolved.harp, &analysis, shape);
     let bearing = bear(&band, &loads, &analysis, shape, build);

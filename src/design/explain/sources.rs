@@ -147,6 +147,39 @@ pub(super) const PLATES: Source = (
 );
 pub(super) const CREEP: Source =
     ("EN 1995-1-1, table 3.2, as quoted: how far wood creeps", SecondHand);
+pub(super) const CREEP_POWER: Source = (
+    "D. Tong, S. A. Brown, D. Corr and G. Cusatis, Holzforschung, 2020, abstract: creep grows with a power of time; the range of \
+     the power from memory",
+    FromMemory,
+);
+pub(super) const SWELLING: Source = (
+    "Wood Handbook, USDA Forest Products Laboratory, table 13-5: how woods swell, in part",
+    FromMemory,
+);
+pub(super) const SPACE_FRAMES: Source = (
+    "J. S. Przemieniecki, Theory of Matrix Structural Analysis, chapter 5: bars in space; Maxwell and Betti for what one load \
+     moves at another",
+    FromMemory,
+);
+pub(super) const LAMINATES: Source = (
+    "R. M. Jones, Mechanics of Composite Materials: classical laminate theory; C. B. Norris, 1950, for stresses that act together",
+    FromMemory,
+);
+pub(super) const METALS: Source = (
+    "EN 1993-1-1 and EN 1999-1-1 for steel S235 and aluminium EN AW-6082 T6; J. M. Gere, Mechanics of Materials, 6.2, for bars of \
+     two materials; EN 1995-1-1, 7.1 and annex B, for screws that slip",
+    FromMemory,
+);
+pub(super) const BRASS: Source = (
+    "Copper Development Association, publication 120, table 16: proof stress of brass sheet from 125 MPa soft to 550 MPa hard",
+    Seen,
+);
+pub(super) const OWN_WOOD: Source = (
+    "EN 338:2016 and EN 384: strength classes; E. Goens, 1931, and R. F. S. Hearmon, 1958: tones of free bars with shear; \
+     ASTM E1876 for the same without the grain of wood",
+    FromMemory,
+);
+pub(super) const DAMP: Source = ("EN 1995-1-1, table 3.1 for damp air, 5.2 for holes", FromMemory);
 pub(super) const WOOD_TABLE: Source = (
     "Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, chapter 5, part of it in copies: the table says \
      which figures were read",

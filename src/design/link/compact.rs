@@ -17,7 +17,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 118] = [
+const SHORT: [(&str, &str); 138] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -136,6 +136,26 @@ const SHORT: [(&str, &str); 118] = [
     ("holes", "Ho"),
     ("hole_length_mm", "Hl"),
     ("hole_width_mm", "Hw"),
+    ("tuning_depth_mm", "Tp"),
+    ("bridge_depth_mm", "Bp"),
+    ("angle_deg", "An"),
+    ("height_mm", "Hi"),
+    ("one_side", "On"),
+    ("metal", "Me"),
+    ("from_percent", "Fr"),
+    ("to_percent", "To"),
+    ("screw_mm", "Sc"),
+    ("screw_gap_mm", "Sg"),
+    ("woods", "Wo"),
+    ("softwood", "So"),
+    ("by_class", "Bc"),
+    ("length_mm", "Le"),
+    ("weight_g", "We"),
+    ("span_mm", "Sn"),
+    ("load_kg", "Lo"),
+    ("falls_mm", "Fl"),
+    ("tone_hz", "Tn"),
+    ("plates", "Pt"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only

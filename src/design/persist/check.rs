@@ -242,6 +242,9 @@ pub fn tidy(design: &mut Design) {
     ] {
         tidy_text(wood, false);
     }
+    let layers = shape.neck.layers.iter_mut().map(|layer| &mut layer.wood);
+    let own = shape.woods.iter_mut().flat_map(|wood| [&mut wood.key, &mut wood.name]);
+    layers.chain(own).for_each(|text| tidy_text(text, false));
     for string in &mut design.strings {
         let make_up = &mut string.make_up;
         let mut texts = vec![&mut string.note, &mut string.length, &mut string.order_code];

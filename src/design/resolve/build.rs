@@ -1,30 +1,28 @@
 //! What neck, pillar and board are made of, as the engine takes it.
 
+use super::timber::{Made, laminate, layered, made, plates};
 use crate::design::document::{
-    Design, FastenerSpec, GeometrySpec, JointSpec, MetalSpec, PLYWOOD, SectionSpec, ServiceSpec,
+    Design, FastenerSpec, GeometrySpec, JointSpec, MetalSpec, NeckLayerSpec, OwnWoodSpec, PLYWOOD,
+    SectionSpec, ServiceSpec,
 };
 use crate::design::settings::{SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS, Setting};
 use crate::design::typed::cut;
-use crate::engine::bearing::{BoardParts, BoxParts, Build, JointParts, NeckParts, PillarParts};
+use crate::engine::bearing::{
+    BoardParts, BoxParts, Build, Drilled, JointParts, Layered, NeckParts, PillarParts,
+};
 use crate::engine::structure::duration::{
-    LoadTime, Service, Timber, creep_ratio, material_divisor, permanent_ratio,
+    LoadTime, Service, Timber, creep_ratio, damp_ratio, material_divisor, permanent_ratio,
 };
 use crate::engine::structure::joint::{Fastener, Fasteners, JointWood, Plates};
 use crate::engine::structure::plate::Rib;
-use crate::engine::structure::plywood::{Panel, Way, check_birch};
+use crate::engine::structure::plywood::{Way, check_birch};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::soundbox::Wall;
-use crate::engine::structure::wood::{Allowable, KEYS, Margins, POISSON, Wood, WoodKind, woods};
+use crate::engine::structure::wood::{Allowable, KEYS, Margins, POISSON, WoodKind};
 use crate::engine::units::{Length, Stress};
 
 /// Plies of the thinnest plywood; that of the soundbox has as many as its thickness asks for.
 const FEWEST_PLIES: u32 = 3;
-
-/// What a part is made of.
-enum Made {
-    Solid(Box<Wood>),
-    Plywood(Panel),
-}
 
 /// A sentence for each setting of the parts that cannot be used. It asks no wood for its figures, which come with the
 /// drawing.
@@ -38,18 +36,33 @@ pub(super) fn wrong(given: &GeometrySpec, errors: &mut Vec<String>) {
         ("sides", &given.soundbox.side_wood, Some(FEWEST_PLIES)),
         ("back", &given.soundbox.back_wood, Some(FEWEST_PLIES)),
     ];
+    let is_known = |key: &str| KEYS.contains(&key) || given.woods.iter().any(|own| own.key == key);
+    let unknown = |layer: &&NeckLayerSpec| !layer.wood.is_empty() && !is_known(&layer.wood);
+    if let Some(layer) = given.neck.layers.iter().find(unknown) {
+        errors.push(wrong_wood("a layer of the neck", &layer.wood));
+    }
+    if let Some(at) = given.neck.layers.iter().position(|layer| layer.thickness_mm <= 0.0) {
+        errors.push(format!(
+            "layer {} of the neck must have a thickness above 0 mm (the neck is taken as one piece)",
+            at + 1
+        ));
+    }
     for (part, key, plies) in parts {
         if let (PLYWOOD, Some(plies)) = (key.as_str(), plies) {
             if let Err(error) = check_birch(count(plies)) {
                 errors.push(format!("the plywood of the {part} cannot be used: {error}"));
             }
-        } else if !KEYS.contains(&key.as_str()) {
-            errors.push(format!(
-                "the wood of the {part} must be one that is known here, got \"{}\" (choose one that is listed)",
-                cut(key)
-            ));
+        } else if !is_known(key) {
+            errors.push(wrong_wood(&format!("the {part}"), key));
         }
     }
+}
+
+fn wrong_wood(part: &str, key: &str) -> String {
+    format!(
+        "the wood of {part} must be one that is known here, got \"{}\" (choose one that is listed)",
+        cut(key)
+    )
 }
 
 /// What was measured of the neck: where, how thick and how deep.
@@ -72,8 +85,10 @@ pub(super) fn build(design: &Design) -> Build {
     let widths = (mm(Setting::BassWidth), mm(Setting::TrebleWidth));
     let thicknesses = (mm(Setting::BassThickness), mm(Setting::TrebleThickness));
     let slope = Setting::NeckGrain.number(design) / 100.0;
-    let neck = neck(given, &usual, (mm(Setting::NeckThickness), sections, slope));
-    let wood = made(&given.pillar.wood, None).or_else(|| made(&usual.pillar.wood, None));
+    let neck = neck(given, &usual, (mm(Setting::NeckThickness), sections, slope), drilled(design));
+    let woods = &given.woods;
+    let wood = made(&given.pillar.wood, None, woods);
+    let wood = wood.or_else(|| made(&usual.pillar.wood, None, woods));
     let (allowable, torsion_modulus) = match wood {
         Some(Made::Solid(wood)) => (wood.allowable(LoadTime::Permanent), wood.torsion_modulus()),
         _ => Default::default(),
@@ -88,14 +103,27 @@ pub(super) fn build(design: &Design) -> Build {
     let parts = |spec: &GeometrySpec| (spec.neck.clone(), spec.pillar.clone(), spec.board.clone());
     let is_given = parts(given) != parts(&usual);
     let joints = given.joints.all().map(joint);
-    let (neck_wood, pillar_wood) =
-        (joint_wood(&given.neck.wood, given.neck.plies), joint_wood(&given.pillar.wood, 0));
+    let pillar_wood = joint_wood(&given.pillar.wood, 0, woods);
+    let mut neck_wood = joint_wood(&given.neck.wood, given.neck.plies, woods);
+    if let Some(laminate) = laminate(given, 0.0) {
+        neck_wood.allowable = laminate.allowable().0;
+    }
     let board = board(design, &usual, (widths, thicknesses));
     let soundbox = soundbox(given, &board);
-    Build { neck, pillar, board, joints, neck_wood, pillar_wood, soundbox, is_given }
+    let build = Build { neck, pillar, board, joints, neck_wood, pillar_wood, soundbox, is_given };
+    build.times(damp_ratio(service(given)).value)
 }
 
-fn size(mm: f64) -> Option<Length> {
+/// How damp the wood gets.
+const fn service(given: &GeometrySpec) -> Service {
+    match given.service {
+        ServiceSpec::Heated => Service::Dry,
+        ServiceSpec::Covered => Service::Covered,
+        ServiceSpec::Outdoors => Service::Wet,
+    }
+}
+
+pub(super) fn size(mm: f64) -> Option<Length> {
     (mm > 0.0 && mm.is_finite()).then(|| Length::from_mm(mm))
 }
 
@@ -130,9 +158,12 @@ fn joint(spec: &JointSpec) -> JointParts {
     }
 }
 
-/// What a plate may bear for good: its yield over 1.5. Steel S235 and hard brass of 150 MPa; both from memory.
-const fn allowable_metal(metal: MetalSpec) -> Stress {
+/// What a plate may bear for good: its yield over 1.5. Steel S235 and aluminium EN AW-6082 T6 of 250 MPa, both from memory;
+/// brass of 150 MPa, of sheet for which Copper Development Association, publication 120, table 16, has a proof stress from
+/// 125 MPa soft to 550 MPa hard (read).
+pub(super) const fn allowable_metal(metal: MetalSpec) -> Stress {
     match metal {
+        MetalSpec::Aluminium => Stress::from_mpa(250.0 / 1.5),
         MetalSpec::Steel => Stress::from_mpa(235.0 / 1.5),
         MetalSpec::Brass => Stress::from_mpa(150.0 / 1.5),
     }
@@ -143,8 +174,8 @@ const fn allowable_metal(metal: MetalSpec) -> Stress {
 const BETWEEN_PLIES_MPA: f64 = 1.78;
 
 /// A wood as joints ask for it.
-fn joint_wood(key: &str, plies: u32) -> JointWood {
-    match made(key, Some(plies)) {
+fn joint_wood(key: &str, plies: u32, own: &[OwnWoodSpec]) -> JointWood {
+    match made(key, Some(plies), own) {
         Some(Made::Solid(wood)) => {
             let allowable = wood.allowable(LoadTime::Permanent);
             JointWood {
@@ -175,7 +206,7 @@ fn soundbox(given: &GeometrySpec, board: &BoardParts) -> Option<BoxParts> {
     // Along the soundbox the board's grain runs across.
     let (along, shear, _) = board.along.unwrap_or_default();
     let board_wall = Wall {
-        allowable: joint_wood(&given.board.wood, given.board.plies).allowable,
+        allowable: joint_wood(&given.board.wood, given.board.plies, &given.woods).allowable,
         along,
         across: board.modulus.unwrap_or_default(),
         shear,
@@ -184,8 +215,8 @@ fn soundbox(given: &GeometrySpec, board: &BoardParts) -> Option<BoxParts> {
     Some(BoxParts {
         depth,
         board: board_wall,
-        side: (side, wall(&spec.side_wood, side)?),
-        back: (back, wall(&spec.back_wood, back)?),
+        side: (side, wall(&spec.side_wood, side, &given.woods)?),
+        back: (back, wall(&spec.back_wood, back, &given.woods)?),
         liner: (plain(spec.liner_width_mm), plain(spec.liner_height_mm)),
         braces: size(spec.brace_gap_mm),
         holes: (count(spec.holes), plain(spec.hole_length_mm), plain(spec.hole_width_mm)),
@@ -195,13 +226,13 @@ fn soundbox(given: &GeometrySpec, board: &BoardParts) -> Option<BoxParts> {
 
 /// A wall of the soundbox, whose grain runs along it and whose rings lie flat. Plywood has the plies that its thickness
 /// asks for.
-fn wall(key: &str, thickness: Length) -> Option<Wall> {
+fn wall(key: &str, thickness: Length, own: &[OwnWoodSpec]) -> Option<Wall> {
     let pairs = (0.5 * (thickness.to_mm() + 0.6) / 1.4 - 0.5).round().clamp(1.0, 50.0);
     let mut plies = FEWEST_PLIES;
     while f64::from(plies) < 2.0 * pairs + 1.0 {
         plies += 2;
     }
-    match made(key, Some(plies))? {
+    match made(key, Some(plies), own)? {
         Made::Solid(wood) => {
             let modulus = wood.modulus_along()?;
             let ratios = wood.ratios.as_ref()?.value;
@@ -223,10 +254,15 @@ fn neck(
     given: &GeometrySpec,
     usual: &GeometrySpec,
     (thickness, sections, slope): (Length, Vec<(f64, Length, Length)>, f64),
+    drilled: Drilled,
 ) -> NeckParts {
     let (neck, of) = (&given.neck, &usual.neck);
-    let made = made(&neck.wood, Some(neck.plies)).or_else(|| made(&of.wood, Some(of.plies)));
-    let (allowable, torsion_modulus) = match made {
+    let woods = &given.woods;
+    let wood = made(&neck.wood, Some(neck.plies), woods);
+    let wood = wood.or_else(|| made(&of.wood, Some(of.plies), woods));
+    let timber = if neck.wood == PLYWOOD { Timber::Plywood } else { Timber::Solid };
+    let creep = creep_ratio(timber, service(given)).map_or(1.0, |sourced| sourced.value);
+    let (mut allowable, mut torsion_modulus) = match wood {
         Some(Made::Solid(wood)) => {
             let allowable = wood.allowable(LoadTime::Permanent);
             (allowable.at_slope(slope).unwrap_or(allowable), wood.torsion_modulus())
@@ -237,20 +273,42 @@ fn neck(
         }
         None => Default::default(),
     };
-    NeckParts { allowable, torsion_modulus, thickness, sections }
+    let density = joint_wood(&neck.wood, neck.plies, woods).density;
+    let mut layers = Layered::default();
+    if let Some(laminate) = laminate(given, slope) {
+        (allowable, torsion_modulus, layers) = layered(&laminate);
+    }
+    NeckParts {
+        allowable,
+        torsion_modulus,
+        thickness,
+        layered: layers,
+        plates: plates(given, density),
+        creep_ratio: creep,
+        drilled,
+        sections,
+    }
+}
+
+/// The holes of the neck. What has no depth goes through, which is the careful way.
+fn drilled(design: &Design) -> Drilled {
+    let of = |setting: Setting| size(setting.number(design));
+    Drilled {
+        tuning: of(Setting::TuningPin).map(|wide| (wide, of(Setting::TuningPinDepth))),
+        bridge: of(Setting::BridgePin).map(|wide| (wide, of(Setting::BridgePinDepth))),
+        mechanism: of(Setting::MechanismDrill),
+    }
 }
 
 type Pair = (Length, Length);
 
 fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)) -> BoardParts {
     let (board, of) = (&design.geometry.board, &usual.board);
-    let service = match design.geometry.service {
-        ServiceSpec::Heated => Service::Dry,
-        ServiceSpec::Covered => Service::Covered,
-        ServiceSpec::Outdoors => Service::Wet,
-    };
+    let service = service(&design.geometry);
     let creep = |timber| creep_ratio(timber, service).map(|sourced| sourced.value);
-    let made = made(&board.wood, Some(board.plies)).or_else(|| made(&of.wood, Some(of.plies)));
+    let own = &design.geometry.woods;
+    let wood = made(&board.wood, Some(board.plies), own);
+    let made = wood.or_else(|| made(&of.wood, Some(of.plies), own));
     let (bending, margin, modulus, along, creep_ratio) = match made {
         // The grain runs from edge to edge, and the rings stand upright.
         Some(Made::Solid(wood)) => {
@@ -284,7 +342,9 @@ fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)
 fn rib(design: &Design) -> (Rib, Option<Stress>) {
     let mm = |setting: Setting| Length::from_mm(setting.number(design));
     let usual = GeometrySpec::default().board.rib_wood;
-    let wood = made(&design.geometry.board.rib_wood, None).or_else(|| made(&usual, None));
+    let own = &design.geometry.woods;
+    let wood = made(&design.geometry.board.rib_wood, None, own);
+    let wood = wood.or_else(|| made(&usual, None, own));
     let Some(Made::Solid(wood)) = wood else { return Default::default() };
     let allowable = wood.allowable(LoadTime::Permanent);
     let rib = Rib {
@@ -295,15 +355,6 @@ fn rib(design: &Design) -> (Rib, Option<Stress>) {
     (rib, allowable.bending)
 }
 
-/// What a key names; `None` where it names nothing that can be used.
-fn made(key: &str, plies: Option<u32>) -> Option<Made> {
-    if let (PLYWOOD, Some(plies)) = (key, plies) {
-        return Panel::birch(count(plies)).map(Made::Plywood).ok();
-    }
-    let wood = woods().into_iter().find(|wood| wood.key == key)?;
-    Some(Made::Solid(Box::new(wood)))
-}
-
-fn count(plies: u32) -> usize {
+pub(super) fn count(plies: u32) -> usize {
     usize::try_from(plies).unwrap_or(usize::MAX)
 }

@@ -142,6 +142,10 @@ settings! {
     Eyelet: "diameter of the eyelets", "Eyelet, outside", "mm", DRILL_MM, FAR_MM, geometry.drills.eyelet_mm;
     MechanismDrill: "drill for levers and discs", "Screw of a lever, axle of a disc", "mm",
         DRILL_MM, FAR_MM, geometry.drills.mechanism_mm;
+    TuningPinDepth: "depth of the tuning pins' holes", "Tuning pin goes in", "mm",
+        MEASURE_MM, FAR_MM, geometry.drills.tuning_depth_mm;
+    BridgePinDepth: "depth of the bridge pins' holes", "Bridge pin goes in", "mm",
+        MEASURE_MM, FAR_MM, geometry.drills.bridge_depth_mm;
 
     LengthOff: "deviation of lengths", "Vibrating length", "mm", (0.0, 50.0), UP_TO_1_000, tolerances.length_mm;
     PitchOff: "deviation of the pitch", "Pitch", "cents", UP_TO_100, UP_TO_10_000, tolerances.pitch_cents;

@@ -88,6 +88,8 @@ fn every_number_of_the_document_has_one_row() {
     // What is usual is not written, so that something else is.
     usual.order.spares = SparesSpec::Percent(10.0);
     usual.targets.wants = WantsSpec::Tension;
+    let drills = &mut usual.geometry.drills;
+    (drills.tuning_depth_mm, drills.bridge_depth_mm) = (30.0, 20.0);
     let numbers = |design: &Design| {
         let mut found = Vec::new();
         leaves("", &serde_json::to_value(design).expect("a design can be written"), &mut found);

@@ -2,16 +2,19 @@
 
 use super::gives::Matrix;
 use super::joints::Joints;
-use super::space::{Base, Frames, Stiff, gives, stiff};
+use super::line::MiddleLine;
+use super::space::{Base, Frames, Stiff, gives, stiff, stiffness};
 use super::{BearingError, BoxBearing, Build};
 use crate::engine::geometry::Band;
-use crate::engine::order;
 use crate::engine::structure::frame::{
-    AxisPoint, FrameError, HeldAgainstTwist, Neck, Point, Pull, Reactions, Station, Supports,
+    AxisPoint, FrameError, HeldAgainstTwist, Neck, Pull, Reactions, Station, Supports,
     greatest_twist_rad,
 };
+use crate::engine::structure::holes::{Factors, Hole, left};
+use crate::engine::structure::plated::{Plated, Plates};
 use crate::engine::structure::section::Rectangle;
-use crate::engine::structure::verdict::{Curve, Verdict, neck};
+use crate::engine::structure::space::Stiffness;
+use crate::engine::structure::verdict::{Curve, Verdict, metal, neck};
 use crate::engine::structure::wood::Allowable;
 use crate::engine::units::{Length, Stress};
 
@@ -30,9 +33,92 @@ pub struct NeckParts {
     pub torsion_modulus: Option<Stress>,
     /// Through the neck.
     pub thickness: Length,
+    /// How much less or more it gives bent sideways than on edge, where it is glued up of layers.
+    pub layered: Layered,
+    /// Metal beside it.
+    pub plates: Option<NeckPlates>,
+    /// How much its wood gives in addition over the years, over its first movement.
+    pub creep_ratio: f64,
+    /// Holes for pins.
+    pub drilled: Drilled,
     /// Measured sections by the share of the way from shoulder to pillar, thickness and depth. Where there are none,
     /// the depth is that of the drawing.
     pub sections: Vec<(f64, Length, Length)>,
+}
+
+/// What layers make of bending sideways, over their faces, against bending on edge: 1 for solid wood.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Layered {
+    /// Modulus.
+    pub modulus_ratio: f64,
+    /// Stress, as it counts against the limit of bending.
+    pub stress_ratio: f64,
+}
+
+impl Default for Layered {
+    /// Of one piece.
+    fn default() -> Self {
+        Self { modulus_ratio: 1.0, stress_ratio: 1.0 }
+    }
+}
+
+impl NeckParts {
+    /// The neck with its plates so far along its length, of wood that has its first stiffness or has crept; `None` where
+    /// there are none.
+    fn plated(
+        &self,
+        (s_m, length_m): (f64, f64),
+        section: Rectangle,
+        crept: bool,
+    ) -> Option<Plated> {
+        let metal = self.plates.as_ref()?;
+        let modulus = self.allowable.modulus?.to_pa();
+        let share = s_m / length_m;
+        if !(metal.from <= share && share <= metal.to) {
+            return None;
+        }
+        let left = if crept { 1.0 / (1.0 + self.creep_ratio) } else { 1.0 };
+        let of = |ratio: f64| Stress::from_pa(ratio * left * modulus);
+        let length = Length::from_m((metal.to - metal.from) * length_m);
+        Some(metal.plates.on(section, length, (of(1.0), of(self.layered.modulus_ratio))))
+    }
+
+    /// How stiff the neck is at a place.
+    pub(super) fn stiffness(&self, along: (f64, f64), section: Rectangle) -> Stiffness {
+        let mut wood = stiffness(section, self.allowable.modulus, self.torsion_modulus);
+        wood.bending[1] *= self.layered.modulus_ratio;
+        let plated = self.plated(along, section, false);
+        plated.map_or(wood, |plated| plated.stiffness(wood))
+    }
+}
+
+/// Metal beside the neck, from where to where, by the share of the way from shoulder to pillar.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct NeckPlates {
+    /// The plates.
+    pub plates: Plates,
+    /// Where they begin.
+    pub from: f64,
+    /// Where they end.
+    pub to: f64,
+}
+
+/// Holes across the neck: how wide, and how deep where they do not go through. None for what is not drilled.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Drilled {
+    /// For the tuning pins.
+    pub tuning: Option<(Length, Option<Length>)>,
+    /// For the bridge pins.
+    pub bridge: Option<(Length, Option<Length>)>,
+    /// For the screws of levers and the axles of discs.
+    pub mechanism: Option<Length>,
+}
+
+impl Drilled {
+    /// Whether anything is.
+    pub const fn any(&self) -> bool {
+        self.tuning.is_some() || self.bridge.is_some() || self.mechanism.is_some()
+    }
 }
 
 /// A cut through the neck and how far it is used up.
@@ -153,6 +239,7 @@ pub(super) struct Prepared {
     joints: Joints,
     /// Along the middle line, and the curvature there in 1/m, to the left above 0.
     bends: Vec<(f64, f64)>,
+    holes: Vec<Hole>,
 }
 
 /// What the neck bears on pins, and what the whole frame bears whose joints do not give, or as their sizes say.
@@ -174,11 +261,12 @@ impl Prepared {
             .iter()
             .map(|(s_m, point)| (*s_m, line.curvature(*s_m, 0.5 * point.section.depth().to_m())));
         let bends = bends.collect();
+        let holes = line.holes(band, &axis, &build.neck.drilled);
         let axis: Vec<AxisPoint> = axis.into_iter().map(|(_, point)| point).collect();
         let ends = axis.first().zip(axis.last()).ok_or(BearingError::NoNeck)?;
         let joints = Joints::new(build, (ends.0.section, ends.1.section));
         let alone = Neck::new(axis, supports, HeldAgainstTwist::Shoulder)?;
-        Ok(Self { alone, supports, base: Base::new(band, build), joints, bends })
+        Ok(Self { alone, supports, base: Base::new(band, build), joints, bends, holes })
     }
 
     pub(super) const fn supports(&self) -> Supports {
@@ -241,10 +329,22 @@ impl Prepared {
     fn cuts(&self, stations: &[Station], parts: &NeckParts) -> Result<Vec<Cut>, BearingError> {
         let cut = |station: &Station| {
             let curve = self.curve(station.s_m, station.section);
-            let verdict = neck(station, &parts.allowable, curve)?;
+            let mut factors = left(station.section, &self.holes, Length::from_m(station.s_m));
+            let along = (station.s_m, self.length_m());
+            let wood = parts.plated(along, station.section, false);
+            factors = factors.and(wood.map_or_else(Factors::default, |of| of.wood()));
+            factors.sideways *= parts.layered.stress_ratio;
+            let mut verdict = neck(station, &parts.allowable, curve, &factors)?;
+            if let Some(crept) = parts.plated(along, station.section, true) {
+                verdict.uses.push(metal(station, &crept, curve)?);
+            }
             Ok(Cut { station: *station, curve, verdict })
         };
         stations.iter().map(cut).collect()
+    }
+
+    fn length_m(&self) -> f64 {
+        self.bends.last().map_or(1.0, |(s_m, _)| *s_m)
     }
 
     /// The curve at a place; `None` where it is as good as straight.
@@ -260,94 +360,4 @@ impl Prepared {
         (radius_m < STRAIGHT_DEPTHS * depth_m)
             .then_some(Curve { mean_radius, to_the_left: bend > 0.0 })
     }
-}
-
-/// The middle line with its drawn depth.
-struct MiddleLine {
-    /// How far along, where, and how deep in metres.
-    places: Vec<(f64, (f64, f64), f64)>,
-}
-
-impl MiddleLine {
-    fn new(stations: impl Iterator<Item = (Point, Length)>) -> Self {
-        let mut places: Vec<(f64, (f64, f64), f64)> = Vec::new();
-        for (at, depth) in stations {
-            let at = (at.x.to_m(), at.y.to_m());
-            let s_m = match places.last() {
-                Some((s_m, before, _)) => s_m + (at.0 - before.0).hypot(at.1 - before.1),
-                None => 0.0,
-            };
-            // Places that repeat the one before are left out, as the neck does.
-            if places.last().is_none_or(|(last, _, _)| s_m > *last) {
-                places.push((s_m, at, depth.to_m()));
-            }
-        }
-        Self { places }
-    }
-
-    fn end_m(&self) -> f64 {
-        self.places.last().map_or(0.0, |(s_m, _, _)| *s_m)
-    }
-
-    /// The place and the drawn depth so far along.
-    fn at(&self, s_m: f64) -> ((f64, f64), f64) {
-        let next = self.places.partition_point(|(at, _, _)| *at <= s_m);
-        let last = self.places.len().saturating_sub(1);
-        let (Some(from), Some(to)) =
-            (self.places.get(next.saturating_sub(1)), self.places.get(next.min(last)))
-        else {
-            return ((0.0, 0.0), 0.0);
-        };
-        let share =
-            if to.0 > from.0 { ((s_m - from.0) / (to.0 - from.0)).clamp(0.0, 1.0) } else { 0.0 };
-        let between = |from: f64, to: f64| from + share * (to - from);
-        ((between(from.1.0, to.1.0), between(from.1.1, to.1.1)), between(from.2, to.2))
-    }
-
-    /// The points of the neck with how far along they are: those of the drawing, and those of the sections.
-    fn axis(&self, parts: &NeckParts) -> Result<Vec<(f64, AxisPoint)>, BearingError> {
-        let mut sections = parts.sections.clone();
-        order::sort(&mut sections, |one, next| one.0 > next.0);
-        let end_m = self.end_m();
-        let mut along: Vec<f64> = self.places.iter().map(|(s_m, _, _)| *s_m).collect();
-        along.extend(sections.iter().map(|(share, _, _)| (share * end_m).clamp(0.0, end_m)));
-        order::sort(&mut along, |one, next| one > next);
-        along.dedup_by(|next, last| *next - *last <= 1e-9);
-        let point = |s_m: f64| {
-            let (at, drawn_m) = self.at(s_m);
-            let (thickness, depth) = if sections.is_empty() {
-                (parts.thickness, Length::from_m(drawn_m))
-            } else {
-                measured(&sections, s_m / end_m)
-            };
-            let at = Point { x: Length::from_m(at.0), y: Length::from_m(at.1) };
-            Ok((s_m, AxisPoint { at, section: Rectangle::new(thickness, depth)? }))
-        };
-        along.into_iter().map(point).collect()
-    }
-
-    /// How much the line bends about a place, in 1/m: of the circle through it and two places half of the depth to
-    /// either side, as a bend that is short beside the depth is none for the wood.
-    fn curvature(&self, s_m: f64, reach_m: f64) -> f64 {
-        let reach_m = reach_m.min(0.5 * self.end_m());
-        let middle = s_m.clamp(reach_m, self.end_m() - reach_m);
-        let [a, b, c] = [middle - reach_m, middle, middle + reach_m].map(|s_m| self.at(s_m).0);
-        let (one, two, whole) =
-            ((b.0 - a.0, b.1 - a.1), (c.0 - b.0, c.1 - b.1), (c.0 - a.0, c.1 - a.1));
-        let sides = one.0.hypot(one.1) * two.0.hypot(two.1) * whole.0.hypot(whole.1);
-        let bend = 2.0 * (one.0 * two.1 - one.1 * two.0) / sides;
-        if bend.is_finite() { bend } else { 0.0 }
-    }
-}
-
-/// Thickness and depth at a share of the way, with even steps between sections that rise.
-fn measured(sections: &[(f64, Length, Length)], share: f64) -> (Length, Length) {
-    let next = sections.partition_point(|section| section.0 <= share);
-    let last = sections.len() - 1;
-    let (from, to) = (sections[next.saturating_sub(1)], sections[next.min(last)]);
-    let part =
-        if to.0 > from.0 { ((share - from.0) / (to.0 - from.0)).clamp(0.0, 1.0) } else { 0.0 };
-    let between =
-        |from: Length, to: Length| Length::from_m(from.to_m() + part * (to.to_m() - from.to_m()));
-    (between(from.1, to.1), between(from.2, to.2))
 }

@@ -135,7 +135,12 @@ impl Base {
     }
 }
 
-fn stiffness(section: Rectangle, modulus: Option<Stress>, shear: Option<Stress>) -> Stiffness {
+/// Of a bar of wood; with the usual moduli where its own are not known.
+pub(super) fn stiffness(
+    section: Rectangle,
+    modulus: Option<Stress>,
+    shear: Option<Stress>,
+) -> Stiffness {
     let modulus = modulus.unwrap_or(USUAL_MODULUS);
     let usual = Stress::from_pa(SHEAR_OVER_MODULUS * modulus.to_pa());
     Stiffness::of(section, modulus, shear.unwrap_or(usual))
@@ -427,7 +432,8 @@ fn neck(cuts: &[Station], first: usize, parts: &NeckParts) -> Option<Vec<Piece>>
     let mut all: Vec<Piece> = Vec::new();
     for (at, pair) in cuts.chunks_exact(2).enumerate() {
         let section = between(pair[0].section, pair[1].section)?;
-        let stiff = stiffness(section, parts.allowable.modulus, parts.torsion_modulus);
+        let end_m = cuts.last()?.s_m;
+        let stiff = parts.stiffness((0.5 * (pair[0].s_m + pair[1].s_m), end_m), section);
         let nodes = [first + at, first + at + 1];
         let places = [vector(pair[0].at), vector(pair[1].at)];
         let bar = Piece::bar(nodes, places, [[0.0; 3]; 2], ASIDE, stiff);

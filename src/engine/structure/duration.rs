@@ -151,6 +151,20 @@ pub fn permanent_ratio() -> Sourced<f64> {
     sourced(0.60, EUROPEAN, Standing::FromMemory)
 }
 
+/// Share of what may be allowed in dry rooms that may be allowed elsewhere: `k_mod` of a permanent load there over that in
+/// dry rooms, which is 0.60 under a roof too, and 0.50 in the open, for solid wood, laminates and plywood alike.
+///
+/// # Source
+///
+/// EN 1995-1-1, table 3.1 (from memory).
+pub fn damp_ratio(service: Service) -> Sourced<f64> {
+    let there = match service {
+        Service::Dry | Service::Covered => 0.60,
+        Service::Wet => 0.50,
+    };
+    sourced(there / permanent_ratio().value, EUROPEAN, Standing::FromMemory)
+}
+
 /// By what a characteristic strength is divided, `γ_M`.
 pub fn material_divisor(timber: Timber) -> Sourced<f64> {
     let divisor = match timber {

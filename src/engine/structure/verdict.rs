@@ -6,6 +6,8 @@ use super::column::{
     SAWN, Strut, bending_with_compression, bending_with_tension, critical_stress, stability_ratio,
 };
 use super::frame::Station;
+use super::holes::Factors;
+use super::plated::Plated;
 use super::section::{Rectangle, SectionError, curved_stress, radial_stress};
 use super::space::Cut;
 use super::wood::Allowable;
@@ -52,6 +54,8 @@ pub enum Aspect {
     BackSheared,
     /// Sides that would bow between braces.
     Bowing,
+    /// Metal plates on the neck, bent with it.
+    MetalBent,
 }
 
 /// What carries in a joint besides the push of its faces.
@@ -132,7 +136,8 @@ pub struct Curve {
 ///
 /// Bending in the plane and sideways are added, as both are greatest at one corner. A push is not checked for
 /// buckling, as the neck is stout. In a curve the stresses of a curved bar count. Shear and twist are added and
-/// held against the limit for shear, which is the careful way; standards allow more in twist.
+/// held against the limit for shear, which is the careful way; standards allow more in twist. `factors` say how much
+/// greater stresses are than in a plain bar, as by holes.
 ///
 /// # Errors
 ///
@@ -141,6 +146,7 @@ pub fn neck(
     station: &Station,
     allowable: &Allowable,
     curve: Option<Curve>,
+    factors: &Factors,
 ) -> Result<Verdict, SectionError> {
     let section = station.section;
     let moment = Moment::from_n_m(station.moment_n_m);
@@ -151,19 +157,48 @@ pub fn neck(
         let opening = Moment::from_n_m(station.moment_n_m * if to_the_left { -1.0 } else { 1.0 });
         let faces = curved_stress(section, mean_radius, opening)?;
         in_plane = faces.inner.to_pa().abs().max(faces.outer.to_pa().abs());
-        let radial = radial_stress(section, mean_radius, opening)?;
-        across = (radial.to_pa() > 0.0).then_some(radial);
+        let radial = factors.across * radial_stress(section, mean_radius, opening)?.to_pa();
+        across = (radial > 0.0).then_some(Stress::from_pa(radial));
     }
-    let sideways = section.on_its_side().bending_stress(Moment::from_n_m(station.sideways_n_m));
-    let bending = Stress::from_pa(in_plane + sideways.to_pa().abs());
-    let axial = section.axial_stress(Force::from_n(station.axial_n.abs()));
+    // A force along the middle line bends what lies beside it.
+    let aside = station.sideways_n_m.abs() + (station.axial_n * factors.aside.to_m()).abs();
+    let sideways = section.on_its_side().bending_stress(Moment::from_n_m(aside));
+    let beside = Moment::from_n_m((station.axial_n * factors.shift.to_m()).abs());
+    in_plane = factors.bending * (in_plane + section.bending_stress(beside).to_pa());
+    let bending = Stress::from_pa(in_plane + factors.sideways * sideways.to_pa().abs());
+    let axial = section.axial_stress(Force::from_n(station.axial_n.abs())).to_pa();
+    let axial = Stress::from_pa(factors.axial * axial);
     let mut uses = vec![bent(station.axial_n, axial, bending, allowable)];
     let shear = sliding((station.shear_n, station.aside_n), station.torque_n_m, section);
+    let shear = Stress::from_pa(factors.shear * shear.to_pa());
     uses.push(simple(Aspect::ShearAndTwist, shear, allowable.shear));
     uses.extend(
         across.map(|radial| simple(Aspect::AcrossTheCurve, radial, allowable.tension_across)),
     );
     Ok(Verdict { uses })
+}
+
+/// The metal beside a neck at a cut, against what it may bear. In a curve its bending is greater as that of the wood is.
+///
+/// # Errors
+///
+/// When the curve is tighter than the neck is deep.
+pub fn metal(
+    station: &Station,
+    plated: &Plated,
+    curve: Option<Curve>,
+) -> Result<Use, SectionError> {
+    let moment = Moment::from_n_m(station.moment_n_m.abs());
+    let straight = station.section.bending_stress(moment).to_pa();
+    let curved = match curve {
+        Some(curve) if straight > 0.0 => {
+            let faces = curved_stress(station.section, curve.mean_radius, moment)?;
+            faces.inner.to_pa().abs().max(faces.outer.to_pa().abs()) / straight
+        }
+        _ => 1.0,
+    };
+    let stress = plated.metal(station, curved);
+    Ok(simple(Aspect::MetalBent, stress, Some(plated.limit())))
 }
 
 /// Bending with the force along the part. The stress that leads is the sum of both.
@@ -345,13 +380,15 @@ mod tests {
 
     #[test]
     fn bending_of_a_straight_neck_is_moment_over_modulus() {
-        let verdict = neck(&station(6000.0, -1000.0), &allowable(), None).unwrap();
+        let verdict =
+            neck(&station(6000.0, -1000.0), &allowable(), None, &Factors::default()).unwrap();
         let bending = verdict.governing().unwrap();
         assert_eq!(bending.aspect, Aspect::BendingAndPull);
         assert_close(bending.stress.to_mpa(), 11.0, 1e-12, "stress");
         assert_close(bending.ratio.unwrap(), 11.0 / 30.0, 1e-12, "use");
         assert_close(verdict.uses[1].stress.to_mpa(), 1.0, 1e-12, "shear");
-        let pushed = neck(&station(-6000.0, -1000.0), &allowable(), None).unwrap();
+        let pushed =
+            neck(&station(-6000.0, -1000.0), &allowable(), None, &Factors::default()).unwrap();
         assert_eq!(pushed.uses[0].aspect, Aspect::BendingAndPush);
         assert_close(pushed.uses[0].ratio.unwrap(), 1.0 / 225.0 + 1.0 / 3.0, 1e-12, "pushed");
     }
@@ -359,16 +396,18 @@ mod tests {
     #[test]
     fn only_a_curve_that_is_opened_is_torn_across() {
         let curve = |to_the_left| Some(Curve { mean_radius: Length::from_mm(500.0), to_the_left });
-        let closed = neck(&station(0.0, 1000.0), &allowable(), curve(true)).unwrap();
+        let closed =
+            neck(&station(0.0, 1000.0), &allowable(), curve(true), &Factors::default()).unwrap();
         assert_eq!(closed.uses.len(), 2);
-        let opened = neck(&station(0.0, 1000.0), &allowable(), curve(false)).unwrap();
+        let opened =
+            neck(&station(0.0, 1000.0), &allowable(), curve(false), &Factors::default()).unwrap();
         let across = opened.uses[2];
         assert_eq!((across.aspect, across.ratio), (Aspect::AcrossTheCurve, None));
         assert_close(across.stress.to_mpa(), 0.5, 1e-12, "across");
         assert!(!opened.is_complete() && closed.is_complete());
         assert!(opened.uses[0].stress > Stress::from_mpa(10.0), "a curve adds to the bending");
         let tight = Curve { mean_radius: Length::from_mm(20.0), to_the_left: true };
-        assert!(neck(&station(0.0, 1.0), &allowable(), Some(tight)).is_err());
+        assert!(neck(&station(0.0, 1.0), &allowable(), Some(tight), &Factors::default()).is_err());
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! Woods: strength, stiffness, how they scatter, what slanting grain takes away, and what may be allowed.
 
 mod built_in;
+pub mod own;
 
 pub use self::built_in::{KEYS, SCATTER, Scatter, woods};
 use super::duration::{LoadTime, Timber, madison_ratio, material_divisor, permanent_ratio};
@@ -241,6 +242,20 @@ impl Wood {
 }
 
 impl Allowable {
+    /// The same where only a share of every strength may be allowed; the moduli stay.
+    #[must_use]
+    pub fn times(self, ratio: f64) -> Self {
+        let times = |stress: Option<Stress>| stress.map(|of| Stress::from_pa(ratio * of.to_pa()));
+        Self {
+            bending: times(self.bending),
+            compression_along: times(self.compression_along),
+            compression_across: times(self.compression_across),
+            shear: times(self.shear),
+            tension_across: times(self.tension_across),
+            ..self
+        }
+    }
+
     /// The same for a part whose grain slants by `slope_ratio`, 1 in so many. `None` where that is steeper
     /// than the table goes.
     #[must_use]

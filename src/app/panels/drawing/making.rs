@@ -3,16 +3,15 @@
 use leptos::prelude::*;
 
 use super::shape::Form;
+use super::timber::wood_choice;
 use crate::app::panels::form::fieldset;
-use crate::app::widgets::fields::Choice;
 use crate::app::widgets::number_table::NumberTable;
 use crate::design::document::{FastenerSpec, GeometrySpec, JointSpec, JointsSpec, MetalSpec};
 use crate::design::settings::NumberRow;
-use crate::design::wood_facts::choices;
 
 const SIZE: (f64, f64) = (0.0, 1_000.0);
 
-const fn mm(label: &'static str) -> NumberRow {
+pub(super) const fn mm(label: &'static str) -> NumberRow {
     NumberRow::new(label, "mm", SIZE)
 }
 
@@ -21,14 +20,14 @@ const fn counted(label: &'static str) -> NumberRow {
 }
 
 /// Rows of numbers that stand in one table.
-struct Sizes {
-    id: &'static str,
-    title: &'static str,
-    of: &'static str,
-    columns: &'static [NumberRow],
-    names: &'static [&'static str],
-    get: fn(&GeometrySpec) -> Vec<Vec<f64>>,
-    put: fn(&mut GeometrySpec, &[Vec<f64>]),
+pub(super) struct Sizes {
+    pub(super) id: &'static str,
+    pub(super) title: &'static str,
+    pub(super) of: &'static str,
+    pub(super) columns: &'static [NumberRow],
+    pub(super) names: &'static [&'static str],
+    pub(super) get: fn(&GeometrySpec) -> Vec<Vec<f64>>,
+    pub(super) put: fn(&mut GeometrySpec, &[Vec<f64>]),
 }
 
 /// Reads and writes two to five numbers of every joint.
@@ -79,8 +78,8 @@ const fn joints(all: &mut JointsSpec) -> [&mut JointSpec; 3] {
 
 const JOINTS: &[&str] = &["Neck on box", "Pillar on neck", "Pillar on base"];
 
-type Get = fn(&GeometrySpec) -> Vec<Vec<f64>>;
-type Put = fn(&mut GeometrySpec, &[Vec<f64>]);
+pub(super) type Get = fn(&GeometrySpec) -> Vec<Vec<f64>>;
+pub(super) type Put = fn(&mut GeometrySpec, &[Vec<f64>]);
 
 const FACES: (Get, Put) = of_joints!(tenon_mm, tenon_depth_mm, face_width_mm, face_height_mm);
 const HELD: (Get, Put) = of_joints!(count, diameter_mm, depth_mm, apart_mm, across_mm);
@@ -165,7 +164,7 @@ static SOUNDBOX: [Sizes; 3] = [
     },
 ];
 
-fn table(form: Form, sizes: &'static Sizes) -> AnyView {
+pub(super) fn table(form: Form, sizes: &'static Sizes) -> AnyView {
     let names = sizes.names.iter().map(|name| (*name).to_owned()).collect::<Vec<_>>();
     NumberTable {
         id: sizes.id,
@@ -183,7 +182,7 @@ fn table(form: Form, sizes: &'static Sizes) -> AnyView {
     .view()
 }
 
-fn hint(text: &'static str) -> AnyView {
+pub(super) fn hint(text: &'static str) -> AnyView {
     view! { <p class="hint">{text}</p> }.into_any()
 }
 
@@ -193,8 +192,11 @@ static FASTENERS: [(FastenerSpec, &str, &str); 4] = [
     (FastenerSpec::Bolts, "bolts", "Bolts"),
     (FastenerSpec::Screws, "screws", "Screws"),
 ];
-static METALS: [(MetalSpec, &str, &str); 2] =
-    [(MetalSpec::Steel, "steel", "Steel"), (MetalSpec::Brass, "brass", "Brass")];
+pub(super) static METALS: [(MetalSpec, &str, &str); 3] = [
+    (MetalSpec::Steel, "steel", "Steel"),
+    (MetalSpec::Brass, "brass", "Brass"),
+    (MetalSpec::Aluminium, "aluminium", "Aluminium"),
+];
 
 /// What holds the joints.
 pub(super) fn joints_form(form: Form) -> AnyView {
@@ -231,9 +233,7 @@ pub(super) fn joints_form(form: Form) -> AnyView {
 /// The soundbox.
 pub(super) fn soundbox_form(form: Form) -> AnyView {
     let wood = |label: &'static str, of: fn(&mut GeometrySpec) -> &mut String| {
-        let value = form.of(move |geometry| of(&mut geometry.clone()).clone());
-        let set = move |key: String| form.step(|geometry| *of(geometry) = key);
-        view! { <Choice label=label choices=choices(true) value=value on_change=set/> }.into_any()
+        wood_choice(form, label, true, of)
     };
     static OPEN: [(bool, &str, &str); 2] =
         [(false, "closed", "Closed but for its holes"), (true, "slotted", "Open all along")];

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::making::{joints_form, soundbox_form};
 use super::shape::Form;
+use super::timber::{layers, metal, own_woods, wood_choice};
 use crate::app::forms::{self, Entry};
 use crate::app::panels::form::{entries, fieldset, group};
 use crate::app::store::Store;
@@ -15,7 +16,7 @@ use crate::app::widgets::list::{list, part, while_so, words};
 use crate::app::widgets::number_table::NumberTable;
 use crate::design::document::{GeometrySpec, MOST_SECTIONS, NeckSpec, PLYWOOD, SectionSpec};
 use crate::design::settings::{NumberRow, SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS};
-use crate::design::wood_facts::{PLIES, choices, plies_name, wood_facts};
+use crate::design::wood_facts::{PLIES, plies_name, wood_facts};
 
 static SECTION: [NumberRow; 3] = [SECTION_AT, SECTION_THICKNESS, SECTION_DEPTH];
 
@@ -53,13 +54,11 @@ impl Part {
     /// Its choices, and the figures of what is chosen.
     fn view(self, form: Form) -> AnyView {
         let chosen = Memo::new(move |_| form.store.design.with(|design| self.of(&design.geometry)));
-        let set = move |key: String| form.step(|geometry| *(self.wood)(geometry) = key);
-        let value = Signal::derive(move || chosen.get().0);
         let is_plywood = move || self.plies.is_some() && chosen.with(|(wood, _)| wood == PLYWOOD);
         view! {
-            <Choice label=self.label choices=choices(self.plies.is_some()) value=value on_change=set/>
+            {wood_choice(form, self.label, self.plies.is_some(), self.wood)}
             {while_so(is_plywood, move || self.plies(form, chosen))}
-            {figures(chosen)}
+            {figures(form, chosen)}
         }
         .into_any()
     }
@@ -81,8 +80,11 @@ impl Part {
 }
 
 /// The figures of a wood, with their sources.
-fn figures(chosen: Memo<(String, u32)>) -> AnyView {
-    let facts = Memo::new(move |_| chosen.with(|(wood, plies)| wood_facts(wood, *plies)));
+fn figures(form: Form, chosen: Memo<(String, u32)>) -> AnyView {
+    let own = form.of(|geometry| geometry.woods.clone());
+    let facts = Memo::new(move |_| {
+        own.with(|own| chosen.with(|(wood, plies)| wood_facts(wood, *plies, own)))
+    });
     let rows = move || {
         let row = |fact: crate::design::wood_facts::WoodFact| {
             part(&fact.clone(), move || {
@@ -117,15 +119,22 @@ pub fn Woods(store: Store) -> impl IntoView {
         };
     view! {
         <div class="form-stack woods" on:focusout=move |_| store.close_step()>
-            {part("Neck", NECK, &forms::NECK, Some(sections(form)))}
+            {part("Neck", NECK, &forms::NECK, Some(neck_made(form)))}
             {part("Pillar", PILLAR, &forms::PILLAR, None)}
             {part("Soundboard", BOARD, &forms::BOARD, None)}
             {part("String rib", RIB, &forms::RIB, None)}
+            {metal(form)}
             {joints_form(form)}
             {soundbox_form(form)}
+            {own_woods(form)}
             {group(store, &forms::STANDS)}
         </div>
     }
+}
+
+/// Its measured sections and its layers.
+fn neck_made(form: Form) -> AnyView {
+    vec![sections(form), layers(form)].into_any()
 }
 
 /// Measured sections along the neck.

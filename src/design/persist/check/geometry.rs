@@ -1,7 +1,9 @@
 //! Limits of the shape of the harp.
 
 use super::{CheckError, held, many, short, within};
-use crate::design::document::{GapsSpec, GeometrySpec, MOST_NODES, MOST_SECTIONS, MOST_STRINGS};
+use crate::design::document::{
+    GapsSpec, GeometrySpec, MOST_NECK_LAYERS, MOST_NODES, MOST_SECTIONS, MOST_STRINGS, MOST_WOODS,
+};
 use crate::design::settings::{
     GAP, GAP_NUMBER, NODE_ACROSS, NODE_ALONG, SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS,
 };
@@ -23,6 +25,19 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
         sizes(&joint.numbers(), "a size of a joint")?;
     }
     sizes(&spec.soundbox.numbers(), "a size of the soundbox")?;
+    many("layers of the neck", spec.neck.layers.len(), MOST_NECK_LAYERS)?;
+    for layer in &spec.neck.layers {
+        sizes(&[layer.thickness_mm], "a layer of the neck")?;
+        within(|| "the angle of a layer".to_owned(), layer.angle_deg, (-360.0, 360.0))?;
+        short(&layer.wood, || "the wood of a layer".to_owned())?;
+    }
+    sizes(&spec.neck.plates.numbers(), "a size of the metal beside the neck")?;
+    many("woods of its own", spec.woods.len(), MOST_WOODS)?;
+    for wood in &spec.woods {
+        sizes(&wood.numbers(), "a size of a bar of wood")?;
+        short(&wood.key, || "the key of a wood".to_owned())?;
+        short(&wood.name, || "the name of a wood".to_owned())?;
+    }
     let (neck, pillar, board) = (&spec.neck, &spec.pillar, &spec.board);
     let woods = [
         ("neck", &neck.wood),

@@ -1,0 +1,294 @@
+//! What the neck is glued up of, the metal beside it, and woods of one's own.
+
+use leptos::prelude::*;
+
+use super::making::{METALS, Sizes, hint, mm, table};
+use super::shape::Form;
+use crate::app::panels::form::fieldset;
+use crate::app::widgets::button::button;
+use crate::app::widgets::fields::{Choice, TextField};
+use crate::app::widgets::list::{list, part, while_so, words};
+use crate::app::widgets::number_table::NumberTable;
+use crate::design::document::{
+    GeometrySpec, MOST_NECK_LAYERS, MOST_WOODS, NeckLayerSpec, OwnWoodSpec,
+};
+use crate::design::settings::NumberRow;
+use crate::design::wood_facts::{choices, own_name, own_words};
+
+/// The choice of a wood, with those of one's own.
+pub(super) fn wood_choice(
+    form: Form,
+    label: impl Into<String>,
+    plywood: bool,
+    of: fn(&mut GeometrySpec) -> &mut String,
+) -> AnyView {
+    let put = move |key: String| form.step(|geometry| *of(geometry) = key);
+    let value = form.of(move |geometry| of(&mut geometry.clone()).clone());
+    choice(form, label.into(), (plywood, None), value, Callback::new(put))
+}
+
+/// A choice among the woods, made again when the woods of one's own change. `first` stands before them.
+fn choice(
+    form: Form,
+    label: String,
+    (plywood, first): (bool, Option<&'static str>),
+    value: Signal<String>,
+    put: Callback<String>,
+) -> AnyView {
+    let all = form.of(move |geometry| {
+        let first = first.map(|words| (String::new(), words.to_owned()));
+        first.into_iter().chain(choices(plywood, &geometry.woods)).collect::<Vec<_>>()
+    });
+    let made = move || {
+        let (all, label) = (all.get(), label.clone());
+        let view = part(&all.clone(), move || {
+            view! { <Choice label=label choices=all value=value on_change=put/> }.into_any()
+        });
+        vec![view]
+    };
+    list(made)
+}
+
+const ANGLE: NumberRow = NumberRow::new("Grain turned by", "°", (-90.0, 90.0));
+static LAYER: [NumberRow; 2] = [mm("Thick"), ANGLE];
+
+/// The layers of the neck.
+pub(super) fn layers(form: Form) -> AnyView {
+    let row = |layer: &NeckLayerSpec| vec![layer.thickness_mm, layer.angle_deg];
+    let rows = form.of(move |geometry| geometry.neck.layers.iter().map(row).collect());
+    let count = form.of(|geometry| geometry.neck.layers.len());
+    let names = Signal::derive(move || (1..=count.get()).map(|layer| layer.to_string()).collect());
+    let set = move |rows: Vec<Vec<f64>>| {
+        form.change(|geometry| {
+            let layers = &mut geometry.neck.layers;
+            layers.resize(rows.len(), NeckLayerSpec::default());
+            for (layer, row) in layers.iter_mut().zip(&rows) {
+                if let [thickness_mm, angle_deg] = row.as_slice() {
+                    (layer.thickness_mm, layer.angle_deg) = (*thickness_mm, *angle_deg);
+                }
+            }
+        });
+    };
+    let sizes = NumberTable {
+        id: "layer",
+        title: "Layers of the neck",
+        of: "Layer",
+        columns: &LAYER,
+        rows,
+        names,
+        set: Callback::new(set),
+        count: Some((0, MOST_NECK_LAYERS)),
+        here: RwSignal::new(None),
+    };
+    let wood = move |at: usize| {
+        part(&at, move || {
+            let value = form.of(move |geometry| {
+                geometry.neck.layers.get(at).map_or(String::new(), |layer| layer.wood.clone())
+            });
+            let put = move |key: String| {
+                form.step(|geometry| {
+                    if let Some(layer) = geometry.neck.layers.get_mut(at) {
+                        layer.wood = key;
+                    }
+                });
+            };
+            let label = format!("Wood of layer {}", at + 1);
+            let first = (false, Some("That of the neck"));
+            choice(form, label, first, value, Callback::new(put))
+        })
+    };
+    let woods = move || (0..count.get()).map(wood).collect();
+    let add = move || {
+        if form.now().neck.layers.len() < MOST_NECK_LAYERS {
+            form.step(|geometry| {
+                let layers = &mut geometry.neck.layers;
+                let thickness_mm = layers.last().map_or(8.0, |layer| layer.thickness_mm);
+                layers.push(NeckLayerSpec { thickness_mm, ..NeckLayerSpec::default() });
+            });
+        } else {
+            form.store.hint(&format!("A neck has at most {MOST_NECK_LAYERS} layers."));
+        }
+    };
+    let any = move || count.get() > 0;
+    view! {
+        {while_so(any, move || sizes.view())}
+        {list(woods)}
+        <div class="window-actions">{button("tool", "add-layer", "", "Add a layer", add)}</div>
+        {hint("Layers of a neck that is glued up, side by side through it: only how their thicknesses compare counts. 0° runs along the neck, 90° is crossed. Without any, the neck is of one piece.")}
+    }
+    .into_any()
+}
+
+static METAL: Sizes = Sizes {
+    id: "neck-metal",
+    title: "Metal beside the neck",
+    of: "",
+    columns: &[
+        mm("Thick"),
+        mm("High"),
+        NumberRow::new("From", "%", (0.0, 100.0)),
+        NumberRow::new("To", "%", (0.0, 100.0)),
+        mm("Screws"),
+        mm("One every"),
+    ],
+    names: &["Plates"],
+    get: |geometry| vec![geometry.neck.plates.numbers().into()],
+    put: |geometry, rows| {
+        let plates = &mut geometry.neck.plates;
+        let fields = [
+            &mut plates.thickness_mm,
+            &mut plates.height_mm,
+            &mut plates.from_percent,
+            &mut plates.to_percent,
+            &mut plates.screw_mm,
+            &mut plates.screw_gap_mm,
+        ];
+        fields.into_iter().zip(rows.iter().flatten()).for_each(|(field, number)| *field = *number);
+    },
+};
+static SIDES: [(bool, &str, &str); 2] = [(false, "both", "Both sides"), (true, "one", "One side")];
+
+/// The metal beside the neck.
+pub(super) fn metal(form: Form) -> AnyView {
+    fieldset(
+        "Metal beside the neck",
+        vec![
+            table(form, &METAL),
+            form.choice(
+                "Plates on",
+                &SIDES,
+                |g| g.neck.plates.one_side,
+                move |one| {
+                    form.step(|g| g.neck.plates.one_side = one);
+                },
+            ),
+            form.choice(
+                "Of",
+                &METALS,
+                |g| g.neck.plates.metal,
+                move |metal| {
+                    form.step(|g| g.neck.plates.metal = metal);
+                },
+            ),
+            hint(
+                "Plates in the middle of the neck's depth, from 0 % at the shoulder to 100 % at the pillar; 0 mm for none. Without screws they are glued on. Screws slip, so that the plates help less against bending sideways.",
+            ),
+        ],
+    )
+}
+
+static BAR: [NumberRow; 8] = [
+    mm("Long"),
+    mm("Wide"),
+    mm("High"),
+    NumberRow::new("Weighs", "g", (0.0, 10_000.0)),
+    mm("Supports apart"),
+    NumberRow::new("Load", "kg", (0.0, 100.0)),
+    NumberRow::new("Falls by", "mm", (0.0, 100.0)),
+    NumberRow::new("Tone", "Hz", (0.0, 10_000.0)),
+];
+static KINDS: [(&str, &str); 2] = [("hard", "Hardwood"), ("soft", "Softwood")];
+static STRENGTHS: [(&str, &str); 2] =
+    [("none", "Not known: not judged"), ("class", "By its strength class")];
+
+fn pairs(all: &[(&str, &str)]) -> Vec<(String, String)> {
+    all.iter().map(|(key, words)| ((*key).to_owned(), (*words).to_owned())).collect()
+}
+
+/// Woods of one's own.
+pub(super) fn own_woods(form: Form) -> AnyView {
+    let count = form.of(|geometry| geometry.woods.len());
+    let rows = form.of(|geometry| {
+        geometry.woods.iter().map(|wood| wood.numbers().to_vec()).collect::<Vec<_>>()
+    });
+    let names = form.of(|geometry| geometry.woods.iter().map(own_name).collect::<Vec<_>>());
+    let set = move |rows: Vec<Vec<f64>>| {
+        form.change(|geometry| {
+            geometry.woods.truncate(rows.len());
+            for (wood, row) in geometry.woods.iter_mut().zip(&rows) {
+                let fields = [
+                    &mut wood.length_mm,
+                    &mut wood.width_mm,
+                    &mut wood.height_mm,
+                    &mut wood.weight_g,
+                    &mut wood.span_mm,
+                    &mut wood.load_kg,
+                    &mut wood.falls_mm,
+                    &mut wood.tone_hz,
+                ];
+                fields.into_iter().zip(row).for_each(|(field, number)| *field = *number);
+            }
+        });
+    };
+    let bars = NumberTable {
+        id: "own-wood",
+        title: "Bars of woods of your own",
+        of: "Wood",
+        columns: &BAR,
+        rows,
+        names,
+        set: Callback::new(set),
+        count: None,
+        here: RwSignal::new(None),
+    };
+    let add = move || {
+        if form.now().woods.len() >= MOST_WOODS {
+            form.store.hint(&format!("A design has at most {MOST_WOODS} woods of its own."));
+            return;
+        }
+        form.step(|geometry| {
+            let key = |number: usize| format!("own-{number}");
+            let free = |number: &usize| !geometry.woods.iter().any(|own| own.key == key(*number));
+            let number = (1..).find(free).unwrap_or_default();
+            geometry.woods.push(OwnWoodSpec { key: key(number), ..OwnWoodSpec::default() });
+        });
+    };
+    let each = move || (0..count.get()).map(|at| part(&at, move || own_wood(form, at))).collect();
+    let any = move || count.get() > 0;
+    fieldset(
+        "Woods of your own",
+        vec![
+            while_so(any, move || bars.view()),
+            list(each),
+            view! { <div class="window-actions">{button("tool", "add-wood", "", "Add a wood", add)}</div> }
+                .into_any(),
+            hint("Cut a straight bar, grain along it. Weight over length times width times height is its density. Lay it on two supports, hang a load in the middle and see how far it falls: E = F l³/(4 b h³ w), l from support to support, h the way it bends. Or let it ring: hold it 22 % from an end, tap the middle and give the tone; E = 0.9464 ρ f² L⁴/h² with a correction for shear. One plank tells of itself. Strength classes are those of EN 338 (from memory): they hold for planks with small knots, not for brash wood or slanting grain."),
+        ],
+    )
+}
+
+/// Name, kind and strengths of a wood, and what its bar tells.
+fn own_wood(form: Form, at: usize) -> AnyView {
+    fn of<T: Default>(geometry: &GeometrySpec, at: usize, take: fn(&OwnWoodSpec) -> T) -> T {
+        geometry.woods.get(at).map(take).unwrap_or_default()
+    }
+    let change = move |change: &dyn Fn(&mut OwnWoodSpec)| {
+        form.change(|geometry| {
+            geometry.woods.get_mut(at).into_iter().for_each(change);
+        });
+    };
+    let name = form.of(move |geometry| of(geometry, at, |wood| wood.name.clone()));
+    let rename = move |name: String| change(&|wood| wood.name.clone_from(&name));
+    let key = |yes: bool, all: &'static [(&str, &str); 2]| all[usize::from(yes)].0.to_owned();
+    let kind = form.of(move |geometry| key(of(geometry, at, |wood| wood.softwood), &KINDS));
+    let strengths =
+        form.of(move |geometry| key(of(geometry, at, |wood| wood.by_class), &STRENGTHS));
+    let told = form.of(move |geometry| of(geometry, at, own_words));
+    let remove = move || {
+        form.step(|geometry| {
+            if at < geometry.woods.len() {
+                geometry.woods.remove(at);
+            }
+        });
+    };
+    view! {
+        <TextField label=format!("Name of wood {}", at + 1) value=name on_input=rename/>
+        <Choice label="It is a" choices=pairs(&KINDS) value=kind
+            on_change=move |key: String| change(&|wood| wood.softwood = key == "soft")/>
+        <Choice label="Its strengths" choices=pairs(&STRENGTHS) value=strengths
+            on_change=move |key: String| change(&|wood| wood.by_class = key == "class")/>
+        <p role="status">{words(move || told.get())}</p>
+        <div class="window-actions">{button("tool", "remove-wood", "", "Remove this wood", remove)}</div>
+    }
+    .into_any()
+}
