@@ -6,13 +6,13 @@ use std::io::{Read, Write, stderr, stdout};
 use std::process::ExitCode;
 
 use stringloft::design::advice::caution;
-use stringloft::design::table::report::{falls, frame, report};
+use stringloft::design::table::report::{aged, falls, frame, report};
 use stringloft::design::table::{INPUT_COLUMNS, MOST_BYTES};
 
 const HELP: &str = "\
 Prints the string table of a harp as CSV, with every figure of every string.
 
-usage: report [--findings] [--frame | --giving] [--likely] FILE
+usage: report [--findings] [--frame | --giving | --years] [--likely] FILE
 
 FILE        a design that Stringloft saved (JSON), or a table of measurements: any columns in any
             order, with headings or without; what each was taken for is told on the error output
@@ -21,6 +21,7 @@ FILE        a design that Stringloft saved (JSON), or a table of measurements: a
 --frame     prints instead what the frame bears, cut by cut, and how far each part is used up
 --giving    prints instead how far each string falls while the harp is strung and gives, in three
             orders of stringing
+--years     prints instead what the years and the seasons do to each string, and to the harp
 --findings  also prints what is worth saying about the strings, on the error output
 --help      prints this
 ";
@@ -41,6 +42,7 @@ fn main() -> ExitCode {
             Some("--findings") => findings = true,
             Some("--frame") => instead = Some(frame),
             Some("--giving") => instead = Some(falls),
+            Some("--years") => instead = Some(aged),
             Some("--likely") => likely = true,
             Some(option) if option.starts_with("--") => {
                 return fail(&[format!("there is no option {option} (--help tells the options)")]);

@@ -30,6 +30,7 @@ pub struct Check {
 pub const TOPICS: &[&str] = &[
     "better-lengths",
     "choosing",
+    "giving",
     "harp_octave",
     "keys",
     "loads",
@@ -37,6 +38,7 @@ pub const TOPICS: &[&str] = &[
     "partials",
     "tolerance",
     "woods",
+    "years",
 ];
 
 const GROUPS: [&[Check]; 5] =

@@ -9,6 +9,7 @@ mod choosing;
 mod example;
 mod fill;
 mod frame;
+mod giving;
 mod hand;
 mod keys;
 mod more;
@@ -53,6 +54,10 @@ pub enum Topic {
     Loads,
     /// What is known of the woods.
     Woods,
+    /// How far strings fall while others come up.
+    Giving,
+    /// What the years do.
+    Years,
     /// The best set of strings from a stock.
     Choosing,
     /// Lengths that come nearer to what is wanted.
@@ -60,7 +65,7 @@ pub enum Topic {
 }
 
 const COUNT: usize = Figure::ALL.len() + BESIDES.len();
-const BESIDES: [Topic; 10] = [
+const BESIDES: [Topic; 12] = [
     Topic::Partials,
     Topic::Tolerance,
     Topic::Materials,
@@ -69,6 +74,8 @@ const BESIDES: [Topic; 10] = [
     Topic::Keys,
     Topic::Loads,
     Topic::Woods,
+    Topic::Giving,
+    Topic::Years,
     Topic::Choosing,
     Topic::Lengths,
 ];
@@ -101,9 +108,8 @@ impl Topic {
             Self::Partials => Group::Tone,
             Self::Pitch | Self::Keys => Group::Tuning,
             Self::Choosing | Self::Lengths => Group::Ordering,
-            Self::Tolerance | Self::Materials | Self::Findings | Self::Loads | Self::Woods => {
-                Group::More
-            }
+            Self::Tolerance | Self::Materials | Self::Findings => Group::More,
+            Self::Loads | Self::Woods | Self::Giving | Self::Years => Group::More,
         }
     }
 
@@ -111,7 +117,8 @@ impl Topic {
     pub const fn of_loads(self) -> bool {
         match self {
             Self::Figure(figure) => row(figure).caution,
-            Self::Findings | Self::Materials | Self::Tolerance | Self::Loads | Self::Woods => true,
+            Self::Findings | Self::Materials | Self::Tolerance => true,
+            Self::Loads | Self::Woods | Self::Giving | Self::Years => true,
             _ => false,
         }
     }
@@ -128,6 +135,8 @@ impl Topic {
             Self::Keys => &["keys"],
             Self::Loads => &["loads"],
             Self::Woods => &["woods"],
+            Self::Giving => &["giving"],
+            Self::Years => &["years"],
             Self::Choosing => &["choosing"],
             Self::Lengths => &["better-lengths"],
         }
@@ -144,6 +153,8 @@ impl Topic {
             Self::Keys => &keys::KEYS,
             Self::Loads => &frame::LOADS,
             Self::Woods => &frame::WOODS,
+            Self::Giving => &giving::GIVING,
+            Self::Years => &giving::YEARS,
             Self::Choosing => &choosing::CHOOSING,
             Self::Lengths => &choosing::LENGTHS,
         }

@@ -1,13 +1,16 @@
-//! What the years do to a harp, in words.
+//! What the years do to a harp, in words and as CSV.
+
+use std::fmt::Write;
 
 use super::display;
 use super::document::{Design, LengthUnit, PLYWOOD, ServiceSpec, Units};
+use super::giving::gives_of;
 use super::letters::small;
-use super::resolve::Resolved;
+use super::resolve::{Resolved, resolve};
 use super::settings::OneOf;
-use crate::engine::analysis::Analysis;
-use crate::engine::bearing::{Borne, Gives};
-use crate::engine::geometry::Band;
+use crate::engine::analysis::{Analysis, analyse};
+use crate::engine::bearing::{Borne, Gives, borne};
+use crate::engine::geometry::{Band, lay_out};
 use crate::engine::structure::duration::{Service, Timber, creep_ratio};
 use crate::engine::units::Length;
 use crate::engine::years::{Climate, Range, StringYears, Years, shrinks, years};
@@ -194,15 +197,72 @@ pub fn told(years: Option<&Years>, design: &Design, analysis: &Analysis) -> Told
     Told { rows, sentences }
 }
 
+const COLUMNS: &str = "string,note,shorter_1_year_least_mm,shorter_1_year_most_mm,shorter_10_years_least_mm,\
+     shorter_10_years_most_mm,falls_first_month_least_cents,falls_first_month_most_cents,falls_a_later_month_least_cents,\
+     falls_a_later_month_most_cents,contact_1_year_least_cents,contact_1_year_most_cents,contact_10_years_least_cents,\
+     contact_10_years_most_cents,season_least_cents,season_most_cents\n";
+
+/// Two tables: what becomes of each string; and what becomes of the harp, least and most after the years. Falls are of strings
+/// that are not retuned, in a month.
+///
+/// # Errors
+///
+/// Why nothing can be said.
+pub fn csv(design: &Design) -> Result<String, String> {
+    let resolved = resolve(design);
+    let analysis = analyse(&resolved.harp);
+    let (shape, build) = (&resolved.geometry, &resolved.build());
+    let band = lay_out(&resolved.harp, &analysis, shape);
+    let borne = borne(&band, &resolved.harp, &analysis, shape, build);
+    let gives = gives_of(&band, &borne.loads, &analysis, &resolved);
+    let years = years_of(design, &resolved, &analysis, (&band, &borne), gives.as_ref());
+    let years = years.ok_or_else(|| NOTHING.trim_end_matches('.').replacen('N', "n", 1))?;
+    let mut csv = COLUMNS.to_owned();
+    let pairs = |csv: &mut String, ranges: [Option<Range>; 2], times: f64| {
+        for range in ranges {
+            match range {
+                Some((least, most)) => {
+                    let _ = write!(csv, ",{:.4},{:.4}", times * least + 0.0, times * most + 0.0);
+                }
+                None => csv.push_str(",,"),
+            }
+        }
+    };
+    for string in &years.strings {
+        let figures = analysis.strings.get(string.place);
+        let note = figures.and_then(|figures| figures.note);
+        let note = note.map(|note| note.to_string()).unwrap_or_default();
+        let _ = write!(csv, "{},{note}", figures.map_or(0, |figures| figures.number));
+        pairs(&mut csv, string.shorter_m.map(Some), 1e3);
+        pairs(&mut csv, string.month_cents.map(Some), 1.0);
+        pairs(&mut csv, string.contact_cents.map_or([None; 2], |both| both.map(Some)), 1.0);
+        let season = string.season_cents.map_or((String::new(), String::new()), |(least, most)| {
+            (format!("{least:.4}"), format!("{most:.4}"))
+        });
+        let _ = write!(csv, ",{},{}", season.0, season.1);
+        csv.push('\n');
+    }
+    csv += "\nwhat,unit,1_year_least,1_year_most,10_years_least,10_years_most\n";
+    let belly = years.belly.map(|(_, rise)| rise);
+    let all = [
+        ("board rises beyond its rise at once", "mm", belly, 1e3),
+        ("neck rolls beyond its twist at once", "deg", years.roll_rad, 1_f64.to_degrees()),
+        ("top of the pillar goes sideways", "mm", years.sway_m, 1e3),
+        ("tuning pins move through the seasons", "mm", years.pins_m.map(|range| [range; 2]), 1e3),
+        ("board would grow along it", "mm", years.board_m.map(|range| [range; 2]), 1e3),
+    ];
+    for (what, unit, ranges, times) in all {
+        let _ = write!(csv, "{what},{unit}");
+        pairs(&mut csv, ranges.map_or([None; 2], |both| both.map(Some)), times);
+        csv.push('\n');
+    }
+    Ok(csv)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::giving::gives_of;
     use crate::design::presets::SAMPLES;
-    use crate::design::resolve::resolve;
-    use crate::engine::analysis::analyse;
-    use crate::engine::bearing::borne;
-    use crate::engine::geometry::lay_out;
 
     fn of(design: &Design) -> (Option<Years>, Told) {
         let resolved = resolve(design);
@@ -235,6 +295,30 @@ mod tests {
                 assert!(!text.contains("NaN") && !text.contains("inf"), "{text}");
             }
         }
+    }
+
+    #[test]
+    fn every_sample_has_a_row_for_each_string_and_one_for_each_movement() {
+        for sample in SAMPLES {
+            let csv = csv(&sample.design()).unwrap();
+            let (strings, harp) = csv.split_once("\n\n").unwrap();
+            assert_eq!(
+                strings.lines().count(),
+                1 + sample.design().strings.len(),
+                "{}",
+                sample.key
+            );
+            for line in strings.lines() {
+                assert_eq!(line.matches(',').count(), 15, "{line}");
+                assert!(!line.contains("NaN") && !line.contains("inf"), "{line}");
+            }
+            assert_eq!(harp.lines().count(), 6, "{harp}");
+            for line in harp.lines() {
+                assert_eq!(line.matches(',').count(), 5, "{line}");
+            }
+        }
+        let nothing = csv(&Design::default()).unwrap_err();
+        assert!(nothing.starts_with("nothing can be said of the years"), "{nothing}");
     }
 
     #[test]

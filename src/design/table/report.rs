@@ -8,6 +8,7 @@ use crate::design::giving;
 use crate::design::library::find;
 use crate::design::persist;
 use crate::design::resolve::{CellErrors, resolve};
+use crate::design::years;
 use crate::engine::analysis::analyse;
 
 use super::{TableRead, open, write};
@@ -84,6 +85,15 @@ pub fn frame(text: &str, likely: bool) -> Result<String, Vec<String>> {
 /// What cannot be read, and why nothing can be said.
 pub fn falls(text: &str, likely: bool) -> Result<String, Vec<String>> {
     giving::csv(&read(text, likely)?.0).map_err(|error| vec![error])
+}
+
+/// What the years do to the harp of a text, as [`years::csv`] writes it.
+///
+/// # Errors
+///
+/// What cannot be read, and why nothing can be said.
+pub fn aged(text: &str, likely: bool) -> Result<String, Vec<String>> {
+    years::csv(&read(text, likely)?.0).map_err(|error| vec![error])
 }
 
 /// The heading of the layer whose material is not known, where the core's is known or not given.

@@ -4,7 +4,9 @@ use leptos::prelude::*;
 
 use crate::app::frame::Frame;
 use crate::app::store::Store;
+use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part, words};
+use crate::design::explain::Topic;
 use crate::design::giving::{self, HEADS, gives_of, in_order};
 use crate::engine::bearing::Order;
 
@@ -43,6 +45,7 @@ pub fn Giving(store: Store, order: RwSignal<Order>) -> impl IntoView {
                     <tbody>{list(move || rows().into_iter().map(row).collect())}</tbody>
                 </table>
             </div>
+            <p>{button("link", "", "The formulas of giving", "How it is worked out", move || store.explain(Topic::Giving))}</p>
             <p class="hint">{words(move || giving::meaning(gives.read().as_ref()))}</p>
         </section>
     }

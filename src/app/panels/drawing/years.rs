@@ -4,8 +4,10 @@ use leptos::prelude::*;
 
 use crate::app::frame::Frame;
 use crate::app::store::Store;
+use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part};
 use crate::design::advice;
+use crate::design::explain::Topic;
 use crate::design::giving::gives_of;
 use crate::design::years::{self, HEADS, MEANING, years_of};
 
@@ -36,6 +38,7 @@ pub fn YearsTable(store: Store) -> impl IntoView {
                 <tbody>{list(move || told.get().rows.into_iter().map(row).collect())}</tbody>
             </table>
             <ul class="granted">{list(move || told.get().sentences.into_iter().map(line).collect())}</ul>
+            <p>{button("link", "", "The formulas of the years", "How it is worked out", move || store.explain(Topic::Years))}</p>
             <p class="hint">{MEANING}</p>
             <p class="caution">{advice::caution()}</p>
         </section>
