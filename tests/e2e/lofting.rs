@@ -258,6 +258,55 @@ async fn the_nodes_of_a_drawn_curve_are_moved_by_keys_and_give_the_lengths() {
 
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_neck_is_glued_up_and_plated_and_a_wood_is_measured() {
+    for (name, screen) in [
+        ("laptop", Screen::LAPTOP),
+        ("dark", Screen::LAPTOP.in_the_dark()),
+        ("phone", Screen::PHONE),
+    ] {
+        let (_site, browser) = open(screen).await;
+        browser.ask("document.querySelector('#group-woods').click()").await;
+        // A bar of 450 kg/m³ and 12.3 GPa, as worked out by hand in the tests of its words.
+        browser.click("#add-wood").await;
+        for (id, texts) in
+            [("own-wood", &["600", "40", "20", "216.1"][..]), ("own-test", &["500", "10", "0.778"])]
+        {
+            for (at, text) in texts.iter().enumerate() {
+                browser.fill(&format!("#{id}-0-{at}"), text).await;
+            }
+        }
+        let told = "return document.body.textContent.includes('Density 450 kg/m³, modulus in bending 12.3 GPa. Its strengths are not known')";
+        browser.until(told, "what the bar tells").await;
+        // It can be chosen where woods are chosen, and for a layer.
+        let listed = "return [...document.querySelectorAll('select option')].filter((one) => one.value === 'own-1').length";
+        let before = browser.ask(listed).await.as_u64().unwrap_or_default();
+        assert!(before >= 6, "{before}");
+        for _ in 0..3 {
+            browser.click("#add-layer").await;
+        }
+        let more = format!("{listed} === {}", before + 3);
+        browser.until(&more, "the wood is in the list of each layer").await;
+        browser.fill("#layer-1-1", "90").await;
+        browser.fill("#neck-metal-0-0", "2").await;
+        browser.fill("#neck-metal-0-1", "50").await;
+        browser
+            .ask("document.querySelector('#layer-1-1').scrollIntoView({ block: 'center' })")
+            .await;
+        browser.screenshot(&format!("neck-layers-{name}")).await;
+        browser
+            .ask("document.querySelector('#own-wood-0-0').scrollIntoView({ block: 'center' })")
+            .await;
+        browser.screenshot(&format!("own-wood-{name}")).await;
+        browser.check_barriers().await;
+        browser.ask("document.querySelector('#group-loads').click()").await;
+        let granted = "return document.body.textContent.includes('The neck is glued up of 8.0 mm sugar maple, 8.0 mm sugar maple at 90°')";
+        browser.until(granted, "what is taken for granted").await;
+        browser.check_console().await;
+    }
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
 async fn the_drawing_has_no_barriers() {
     for screen in [Screen::LAPTOP, Screen::LAPTOP.in_the_dark(), Screen::PHONE] {
         let (_site, browser) = open(screen).await;

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::making::{METALS, Sizes, hint, mm, table};
+use super::making::{Get as Read, METALS, Put, Sizes, hint, mm, table};
 use super::shape::Form;
 use crate::app::panels::form::fieldset;
 use crate::app::widgets::button::button;
@@ -119,33 +119,50 @@ pub(super) fn layers(form: Form) -> AnyView {
     .into_any()
 }
 
-static METAL: Sizes = Sizes {
-    id: "neck-metal",
-    title: "Metal beside the neck",
-    of: "",
-    columns: &[
-        mm("Thick"),
-        mm("High"),
-        NumberRow::new("From", "%", (0.0, 100.0)),
-        NumberRow::new("To", "%", (0.0, 100.0)),
-        mm("Screws"),
-        mm("One every"),
-    ],
-    names: &["Plates"],
-    get: |geometry| vec![geometry.neck.plates.numbers().into()],
-    put: |geometry, rows| {
-        let plates = &mut geometry.neck.plates;
-        let fields = [
-            &mut plates.thickness_mm,
-            &mut plates.height_mm,
-            &mut plates.from_percent,
-            &mut plates.to_percent,
-            &mut plates.screw_mm,
-            &mut plates.screw_gap_mm,
-        ];
-        fields.into_iter().zip(rows.iter().flatten()).for_each(|(field, number)| *field = *number);
+/// Reads and writes numbers of the metal.
+macro_rules! of_metal {
+    ($($field:ident),+) => {
+        (
+            |geometry: &GeometrySpec| vec![vec![$(geometry.neck.plates.$field),+]],
+            |geometry: &mut GeometrySpec, rows: &[Vec<f64>]| {
+                let mut numbers = rows.iter().flatten();
+                $(if let Some(number) = numbers.next() {
+                    geometry.neck.plates.$field = *number;
+                })+
+            },
+        )
+    };
+}
+
+const PLATE: (Read, Put) = of_metal!(thickness_mm, height_mm, from_percent, to_percent);
+const SCREWS: (Read, Put) = of_metal!(screw_mm, screw_gap_mm);
+const PERCENT: (f64, f64) = (0.0, 100.0);
+
+static METAL: [Sizes; 2] = [
+    Sizes {
+        id: "neck-metal",
+        title: "Plates beside the neck",
+        of: "",
+        columns: &[
+            mm("Thick"),
+            mm("High"),
+            NumberRow::new("From", "%", PERCENT),
+            NumberRow::new("To", "%", PERCENT),
+        ],
+        names: &["Plates"],
+        get: PLATE.0,
+        put: PLATE.1,
     },
-};
+    Sizes {
+        id: "neck-screws",
+        title: "Screws of the plates",
+        of: "",
+        columns: &[mm("Thick"), mm("One every")],
+        names: &["Screws"],
+        get: SCREWS.0,
+        put: SCREWS.1,
+    },
+];
 static SIDES: [(bool, &str, &str); 2] = [(false, "both", "Both sides"), (true, "one", "One side")];
 
 /// The metal beside the neck.
@@ -153,7 +170,8 @@ pub(super) fn metal(form: Form) -> AnyView {
     fieldset(
         "Metal beside the neck",
         vec![
-            table(form, &METAL),
+            table(form, &METAL[0]),
+            table(form, &METAL[1]),
             form.choice(
                 "Plates on",
                 &SIDES,
@@ -177,16 +195,51 @@ pub(super) fn metal(form: Form) -> AnyView {
     )
 }
 
-static BAR: [NumberRow; 8] = [
-    mm("Long"),
-    mm("Wide"),
-    mm("High"),
-    NumberRow::new("Weighs", "g", (0.0, 10_000.0)),
-    mm("Supports apart"),
+static BAR: [NumberRow; 4] =
+    [mm("Long"), mm("Wide"), mm("High"), NumberRow::new("Weighs", "g", (0.0, 10_000.0))];
+static TEST: [NumberRow; 4] = [
+    mm("Span"),
     NumberRow::new("Load", "kg", (0.0, 100.0)),
-    NumberRow::new("Falls by", "mm", (0.0, 100.0)),
+    mm("Falls by"),
     NumberRow::new("Tone", "Hz", (0.0, 10_000.0)),
 ];
+
+/// Four numbers of a bar.
+type Four = fn(&mut OwnWoodSpec) -> [&mut f64; 4];
+
+const SIZES: Four =
+    |wood| [&mut wood.length_mm, &mut wood.width_mm, &mut wood.height_mm, &mut wood.weight_g];
+const TESTED: Four =
+    |wood| [&mut wood.span_mm, &mut wood.load_kg, &mut wood.falls_mm, &mut wood.tone_hz];
+
+/// Four numbers of the bar of every wood.
+fn bars(
+    form: Form,
+    (id, title): (&'static str, &'static str),
+    columns: &'static [NumberRow],
+    four: Four,
+) -> NumberTable {
+    let row = move |wood: &OwnWoodSpec| four(&mut wood.clone()).map(|number| *number).to_vec();
+    let set = move |rows: Vec<Vec<f64>>| {
+        form.change(|geometry| {
+            for (wood, row) in geometry.woods.iter_mut().zip(&rows) {
+                four(wood).into_iter().zip(row).for_each(|(field, number)| *field = *number);
+            }
+        });
+    };
+    NumberTable {
+        id,
+        title,
+        of: "Wood",
+        columns,
+        rows: form.of(move |geometry| geometry.woods.iter().map(row).collect()),
+        names: form.of(|geometry| geometry.woods.iter().map(own_name).collect()),
+        set: Callback::new(set),
+        count: None,
+        here: RwSignal::new(None),
+    }
+}
+
 static KINDS: [(&str, &str); 2] = [("hard", "Hardwood"), ("soft", "Softwood")];
 static STRENGTHS: [(&str, &str); 2] =
     [("none", "Not known: not judged"), ("class", "By its strength class")];
@@ -198,39 +251,8 @@ fn pairs(all: &[(&str, &str)]) -> Vec<(String, String)> {
 /// Woods of one's own.
 pub(super) fn own_woods(form: Form) -> AnyView {
     let count = form.of(|geometry| geometry.woods.len());
-    let rows = form.of(|geometry| {
-        geometry.woods.iter().map(|wood| wood.numbers().to_vec()).collect::<Vec<_>>()
-    });
-    let names = form.of(|geometry| geometry.woods.iter().map(own_name).collect::<Vec<_>>());
-    let set = move |rows: Vec<Vec<f64>>| {
-        form.change(|geometry| {
-            geometry.woods.truncate(rows.len());
-            for (wood, row) in geometry.woods.iter_mut().zip(&rows) {
-                let fields = [
-                    &mut wood.length_mm,
-                    &mut wood.width_mm,
-                    &mut wood.height_mm,
-                    &mut wood.weight_g,
-                    &mut wood.span_mm,
-                    &mut wood.load_kg,
-                    &mut wood.falls_mm,
-                    &mut wood.tone_hz,
-                ];
-                fields.into_iter().zip(row).for_each(|(field, number)| *field = *number);
-            }
-        });
-    };
-    let bars = NumberTable {
-        id: "own-wood",
-        title: "Bars of woods of your own",
-        of: "Wood",
-        columns: &BAR,
-        rows,
-        names,
-        set: Callback::new(set),
-        count: None,
-        here: RwSignal::new(None),
-    };
+    let sizes = bars(form, ("own-wood", "Bars of woods of your own"), &BAR, SIZES);
+    let tests = bars(form, ("own-test", "How the bars bend and ring"), &TEST, TESTED);
     let add = move || {
         if form.now().woods.len() >= MOST_WOODS {
             form.store.hint(&format!("A design has at most {MOST_WOODS} woods of its own."));
@@ -248,11 +270,11 @@ pub(super) fn own_woods(form: Form) -> AnyView {
     fieldset(
         "Woods of your own",
         vec![
-            while_so(any, move || bars.view()),
+            while_so(any, move || vec![sizes.view(), tests.view()].into_any()),
             list(each),
             view! { <div class="window-actions">{button("tool", "add-wood", "", "Add a wood", add)}</div> }
                 .into_any(),
-            hint("Cut a straight bar, grain along it. Weight over length times width times height is its density. Lay it on two supports, hang a load in the middle and see how far it falls: E = F l³/(4 b h³ w), l from support to support, h the way it bends. Or let it ring: hold it 22 % from an end, tap the middle and give the tone; E = 0.9464 ρ f² L⁴/h² with a correction for shear. One plank tells of itself. Strength classes are those of EN 338 (from memory): they hold for planks with small knots, not for brash wood or slanting grain."),
+            hint("Cut a straight bar, grain along it. Weight over length times width times height is its density. Lay it on two supports, hang a load in the middle and see how far it falls: E = F l³/(4 b h³ w), with l the span and h the way it bends. Or let it ring: hold it 22 % from an end, tap the middle and give the tone; E = 0.9464 ρ f² L⁴/h² with a correction for shear. One plank tells of itself. Strength classes are those of EN 338 (from memory): they hold for planks with small knots, not for brash wood or slanting grain."),
         ],
     )
 }
@@ -288,7 +310,7 @@ fn own_wood(form: Form, at: usize) -> AnyView {
         <Choice label="Its strengths" choices=pairs(&STRENGTHS) value=strengths
             on_change=move |key: String| change(&|wood| wood.by_class = key == "class")/>
         <p role="status">{words(move || told.get())}</p>
-        <div class="window-actions">{button("tool", "remove-wood", "", "Remove this wood", remove)}</div>
+        <div class="window-actions">{button("tool", "", "", "Remove this wood", remove)}</div>
     }
     .into_any()
 }
