@@ -18,7 +18,7 @@ pub use self::names::{aspect, board_name, part_name};
 pub use self::summary::{FrameFinding, FrameVerdict, MEANING, verdict};
 use super::display;
 use super::document::{ForceUnit, Units};
-use super::letters::capital;
+use super::letters::{capital, small};
 use crate::engine::analysis::Analysis;
 use crate::engine::bearing::{
     Bearing, BoardCut, Build, Case, Cut, FrameBearing, Order, Part, Stage,
@@ -391,7 +391,11 @@ pub fn stage(stage: &Stage, units: Units) -> [String; 5] {
         force(stage.pillar),
         moment_with_unit(stage.moment, units.force),
         moment_with_unit(stage.torque, units.force),
-        stage.used_ratio.map_or_else(|| display::NONE.to_owned(), percents),
+        match (stage.used_ratio, stage.leads) {
+            (Some(used), Some(part)) => format!("{}, {}", percents(used), small(part_name(part))),
+            (Some(used), None) => percents(used),
+            (None, _) => display::NONE.to_owned(),
+        },
     ]
 }
 

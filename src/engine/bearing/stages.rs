@@ -1,6 +1,6 @@
 //! The loads while only part of the strings is up.
 
-use super::{Build, frame, neck};
+use super::{Build, Part, frame, neck};
 use crate::engine::analysis::Analysis;
 use crate::engine::geometry::{Band, Geometry, Loads, pulls};
 use crate::engine::structure::frame::{Pull, Station};
@@ -69,6 +69,8 @@ pub struct Stage {
     /// [`used`](super::FrameBearing::used), where a limit is known; the board is left out, as each place of it bears
     /// its own strings.
     pub used_ratio: Option<(f64, f64)>,
+    /// That part.
+    pub leads: Option<Part>,
 }
 
 /// The loads from no string to all, in an order. A string without pull or place adds nothing. Empty where there is no
@@ -105,6 +107,7 @@ pub fn some_stages(
         moment: Moment::from_n_m(0.0),
         torque: Moment::from_n_m(0.0),
         used_ratio: Some((0.0, 0.0)),
+        leads: None,
     };
     let mut places = order.places(pulls.len()).into_iter();
     let (mut all, mut hung) = (Vec::new(), Vec::<Pull>::new());
@@ -127,7 +130,7 @@ pub fn some_stages(
                 |of: fn(&Station) -> f64| Moment::from_n_m(f64::abs(held.neck.greatest(of)));
             stage.moment = greatest(|cut| cut.moment_n_m);
             stage.torque = greatest(|cut| cut.torque_n_m);
-            stage.used_ratio = held.most_used().map(|(_, ratio)| ratio);
+            (stage.leads, stage.used_ratio) = held.most_used().unzip();
         }
         all.push(stage);
     }

@@ -15,7 +15,13 @@ use crate::engine::bearing::{Order, Stage, some_stages};
 const SHOWN: usize = 6;
 
 /// What a stage tells, in the order of [`bearing_words::stage`].
-const TOLD: [&str; 5] = ["Tension", "Push in the pillar", "Bending", "Torque", "Used"];
+const TOLD: [&str; 5] = [
+    "Tension",
+    "Push in the pillar",
+    "Bending",
+    "Torque",
+    "Share of the allowable load, and where",
+];
 
 /// The order of stringing, a slider from no string to all, and some stages side by side.
 #[component]
@@ -64,7 +70,7 @@ pub fn Stringing(store: Store) -> impl IntoView {
         let [pull, pillar, moment, torque, used] = told(&stage);
         format!(
             "{} of {} strings up{last}: tension {pull}, push in the pillar {pillar}, bending {moment}, torque {torque}, \
-             {used} of the allowable load.",
+             {used}, of the allowable load; the board is left out.",
             stage.up,
             count()
         )
