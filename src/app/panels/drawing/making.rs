@@ -138,7 +138,7 @@ static SOUNDBOX: [Sizes; 3] = [
     Sizes {
         id: "box-walls",
         title: "Depth of the soundbox and thickness of its walls",
-        of: "",
+        of: "Part",
         columns: &[mm("Deep, bass"), mm("Treble"), mm("Side"), mm("Back")],
         names: &["Walls"],
         get: WALLS.0,
@@ -147,7 +147,7 @@ static SOUNDBOX: [Sizes; 3] = [
     Sizes {
         id: "box-inside",
         title: "Liners and braces of the soundbox",
-        of: "",
+        of: "Part",
         columns: &[mm("Wide"), mm("High"), mm("Braces every")],
         names: &["Liners"],
         get: INSIDE.0,
@@ -156,7 +156,7 @@ static SOUNDBOX: [Sizes; 3] = [
     Sizes {
         id: "box-holes",
         title: "Sound holes in the back",
-        of: "",
+        of: "Part",
         columns: &[counted("How many"), mm("Long"), mm("Wide")],
         names: &["Sound holes"],
         get: HOLES.0,

@@ -13,7 +13,7 @@ use crate::design::document::{
     GeometrySpec, MOST_NECK_LAYERS, MOST_WOODS, NeckLayerSpec, OwnWoodSpec,
 };
 use crate::design::settings::NumberRow;
-use crate::design::wood_facts::{choices, own_name, own_words};
+use crate::design::wood_facts::{choices, own_words};
 
 /// The choice of a wood, with those of one's own.
 pub(super) fn wood_choice(
@@ -49,7 +49,7 @@ fn choice(
     list(made)
 }
 
-const ANGLE: NumberRow = NumberRow::new("Grain turned by", "°", (-90.0, 90.0));
+const ANGLE: NumberRow = NumberRow::new("Turned", "°", (-90.0, 90.0));
 static LAYER: [NumberRow; 2] = [mm("Thick"), ANGLE];
 
 /// The layers of the neck.
@@ -114,7 +114,7 @@ pub(super) fn layers(form: Form) -> AnyView {
         {while_so(any, move || sizes.view())}
         {list(woods)}
         <div class="window-actions">{button("tool", "add-layer", "", "Add a layer", add)}</div>
-        {hint("Layers of a neck that is glued up, side by side through it: only how their thicknesses compare counts. 0° runs along the neck, 90° is crossed. Without any, the neck is of one piece.")}
+        {hint("Layers of a neck that is glued up, side by side through it: only how their thicknesses compare counts. Turned by 0° the grain runs along the neck, by 90° it is crossed. Without any, the neck is of one piece.")}
     }
     .into_any()
 }
@@ -142,7 +142,7 @@ static METAL: [Sizes; 2] = [
     Sizes {
         id: "neck-metal",
         title: "Plates beside the neck",
-        of: "",
+        of: "Part",
         columns: &[
             mm("Thick"),
             mm("High"),
@@ -156,7 +156,7 @@ static METAL: [Sizes; 2] = [
     Sizes {
         id: "neck-screws",
         title: "Screws of the plates",
-        of: "",
+        of: "Part",
         columns: &[mm("Thick"), mm("One every")],
         names: &["Screws"],
         get: SCREWS.0,
@@ -200,7 +200,7 @@ static BAR: [NumberRow; 4] =
 static TEST: [NumberRow; 4] = [
     mm("Span"),
     NumberRow::new("Load", "kg", (0.0, 100.0)),
-    mm("Falls by"),
+    mm("Falls"),
     NumberRow::new("Tone", "Hz", (0.0, 10_000.0)),
 ];
 
@@ -233,7 +233,8 @@ fn bars(
         of: "Wood",
         columns,
         rows: form.of(move |geometry| geometry.woods.iter().map(row).collect()),
-        names: form.of(|geometry| geometry.woods.iter().map(own_name).collect()),
+        names: form
+            .of(|geometry| (1..=geometry.woods.len()).map(|wood| wood.to_string()).collect()),
         set: Callback::new(set),
         count: None,
         here: RwSignal::new(None),
