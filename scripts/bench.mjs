@@ -100,9 +100,10 @@ async function bareKeys(page, count) {
   return new Record(events).frames("enter", "keydown");
 }
 
-/** Drags the bridge pin of a string up and down, two pixels a frame. */
-async function drag(page) {
+/** Drags the bridge pin of a string up and down, two pixels a frame, with a group beside the drawing open. */
+async function drag(page, group = "shape") {
   await press(page, "#drawing");
+  if (!(await page.value(`document.querySelector("#group-${group}").ariaExpanded === "true"`))) await press(page, `#group-${group}`);
   await page.until('!!document.querySelector("#loft g.marks .ring")');
   // A string of the middle: the shortest would be pulled away to nothing, and a step that changes nothing takes nothing.
   await page.value('document.querySelector("#loft").focus()');
@@ -253,6 +254,7 @@ for (const count of [47, 150]) {
   if (wanted("drag")) {
     console.log(row("", HEADS.slice(0, 5)));
     console.log(row("a step of a pin", (await drag(page)).table().slice(0, 5)));
+    console.log(row("with its loads", (await drag(page, "loads")).table().slice(0, 5)));
   }
   if (wanted("open")) {
     console.log(row("longest task at", ["opening", "back"]));

@@ -53,9 +53,11 @@ pub fn build(design: &mut Design, kind: &Kind) {
     board.strip_width_mm = board.rib_width_mm - 8.0;
     board.strip_height_mm = 3.0;
     making(&mut design.geometry, longest_mm);
-    thicken_board(design);
+    let Some(mut meant) = Meant::of(design) else { return };
+    meant = thicken_board(design, meant);
     for _ in 0..MOST_TRIES {
-        let Some(Ok(frame)) = frame(design) else { return };
+        meant = meant.again(design);
+        let Ok(frame) = meant.frame() else { return };
         let over = |part: &Part| frame.used(*part).is_some_and(|used| used.1 > MOST_USED);
         let geometry = &mut design.geometry;
         match Part::ALL.iter().find(|part| over(part)) {
@@ -122,20 +124,21 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
 
 /// Makes the board so thick, in half millimetres, that no string asks too much of it. The stress falls with the square of
 /// the thickness, more or less, so that a few rounds come close; then the board grows until it is thick enough.
-fn thicken_board(design: &mut Design) {
+fn thicken_board(design: &mut Design, mut meant: Meant) -> Meant {
     for round in 0..MOST_TRIES {
-        let Some(cuts) = board(design) else { return };
+        meant = meant.again(design);
+        let cuts = meant.board();
         let need = |cut: &Known<BoardCut>| {
             let cut = cut.as_ref().ok()?;
             let thickness_mm = cut.thickness.to_mm();
             Some((thickness_mm, thickness_mm * (cut.used()?.1 / MOST_USED_BOARD).sqrt()))
         };
         let needs: Vec<(f64, f64)> = cuts.iter().filter_map(need).collect();
-        let (Some(top), Some(bottom)) = (needs.first(), needs.last()) else { return };
+        let (Some(top), Some(bottom)) = (needs.first(), needs.last()) else { break };
         let board = &mut design.geometry.board;
         if round >= ROUNDS_TO_FIND {
             if needs.iter().all(|(now, need)| need <= now) {
-                return;
+                break;
             }
             board.treble_thickness_mm += 0.5;
             board.bass_thickness_mm += 0.5;
@@ -153,22 +156,44 @@ fn thicken_board(design: &mut Design) {
         board.treble_thickness_mm = halves(treble).max(LEAST_THICKNESS_MM);
         board.bass_thickness_mm = halves(bass).max(LEAST_THICKNESS_MM);
     }
+    meant
 }
 
-fn meant(design: &Design) -> Option<(Resolved, Analysis, Band)> {
-    let resolved = resolve(design);
-    let analysis = analyse(&resolved.harp);
-    let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
-    (analysis.without_tension == 0).then_some((resolved, analysis, band))
+/// A design with all its strings, laid out.
+struct Meant {
+    resolved: Resolved,
+    analysis: Analysis,
+    band: Band,
 }
 
-fn board(design: &Design) -> Option<Vec<Known<BoardCut>>> {
-    let (resolved, analysis, band) = meant(design)?;
-    let Resolved { harp, geometry, .. } = &resolved;
-    Some(bear_board(&band, harp, &analysis, geometry, &resolved.build()))
-}
+impl Meant {
+    /// `None` where a string has no tension.
+    fn of(design: &Design) -> Option<Self> {
+        let resolved = resolve(design);
+        let analysis = analyse(&resolved.harp);
+        let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+        (analysis.without_tension == 0).then_some(Self { resolved, analysis, band })
+    }
 
-fn frame(design: &Design) -> Option<Result<FrameBearing, BearingError>> {
-    let (resolved, analysis, band) = meant(design)?;
-    Some(bear_frame(&band, &analysis, &resolved.geometry, &resolved.build()).1)
+    /// The same after a change of the frame, which leaves the strings as they are. Most measures of the frame do not
+    /// move anything.
+    fn again(self, design: &Design) -> Self {
+        let resolved = resolve(design);
+        let band = if resolved.geometry == self.resolved.geometry {
+            self.band
+        } else {
+            lay_out(&resolved.harp, &self.analysis, &resolved.geometry)
+        };
+        Self { resolved, analysis: self.analysis, band }
+    }
+
+    fn board(&self) -> Vec<Known<BoardCut>> {
+        let Self { resolved, analysis, band } = self;
+        bear_board(band, &resolved.harp, analysis, &resolved.geometry, &resolved.build())
+    }
+
+    fn frame(&self) -> Result<FrameBearing, BearingError> {
+        let Self { resolved, analysis, band } = self;
+        bear_frame(band, analysis, &resolved.geometry, &resolved.build()).1
+    }
 }

@@ -7,6 +7,7 @@
 use super::gives::Matrix;
 use super::{Build, Case, neck::NeckParts};
 use crate::engine::geometry::Band;
+use crate::engine::structure::banded::Sparse;
 use crate::engine::structure::frame::{NeckLoads, Point, Pull, Station};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::soundbox::Section;
@@ -300,11 +301,11 @@ impl<'a> Ring<'a> {
             forces
         };
         let forces: Vec<Vec<f64>> = pulls.iter().map(force).collect();
+        let hung: Vec<Sparse> = forces.iter().map(|force| Sparse::of(force)).collect();
         let under = |force: &Vec<f64>| {
             let mut moved = force.clone();
             held.solve(&mut moved);
-            let nearer = |other: &Vec<f64>| other.iter().zip(&moved).map(|(f, u)| f * u).sum();
-            forces.iter().map(nearer).collect()
+            hung.iter().map(|other| other.times(&moved)).collect()
         };
         forces.iter().map(under).collect()
     }

@@ -61,8 +61,10 @@ impl Banded {
                 // Those before are L D in this row, and L in the row of the column.
                 let mut left = self.entries[at];
                 if column < row {
-                    for step in 0..column - from {
-                        left -= self.entries[one + step] * self.entries[other + step];
+                    let steps = column - from;
+                    let ours = &self.entries[one..one + steps];
+                    for (own, its) in ours.iter().zip(&self.entries[other..other + steps]) {
+                        left -= own * its;
                     }
                     self.entries[at] = left;
                     continue;
@@ -95,26 +97,46 @@ impl Split {
     pub fn solve(&self, side: &mut [f64]) {
         let Banded { size, width, entries } = &self.0;
         let size = (*size).min(side.len());
-        for row in 0..size {
-            let first = row.saturating_sub(width - 1);
+        // What is nought before the first number that is none stays so on the way down.
+        let start = side[..size].iter().position(|number| *number != 0.0).unwrap_or(size);
+        for row in start..size {
+            let first = row.saturating_sub(width - 1).max(start);
             let at = self.0.at(row, first);
-            let mut left = side[row];
-            for step in 0..row - first {
-                left -= entries[at + step] * side[first + step];
+            let (before, from) = side.split_at_mut(row);
+            let own = &entries[at..at + row - first];
+            for (entry, known) in own.iter().zip(&before[first..]) {
+                from[0] -= entry * known;
             }
-            side[row] = left;
         }
-        for row in 0..size {
+        for row in start..size {
             side[row] /= entries[self.0.at(row, row)];
         }
         for row in (0..size).rev() {
             let first = row.saturating_sub(width - 1);
             let at = self.0.at(row, first);
             let known = side[row];
-            for step in 0..row - first {
-                side[first + step] -= entries[at + step] * known;
+            let own = &entries[at..at + row - first];
+            for (entry, before) in own.iter().zip(&mut side[first..row]) {
+                *before -= entry * known;
             }
         }
+    }
+}
+
+/// Right-hand sides of which most numbers are nought, as forces at a place are.
+#[derive(Clone, Debug)]
+pub struct Sparse(Vec<(usize, f64)>);
+
+impl Sparse {
+    /// Those numbers that are not nought.
+    pub fn of(side: &[f64]) -> Self {
+        let numbers = side.iter().copied().enumerate();
+        Self(numbers.filter(|(_, number)| *number != 0.0).collect())
+    }
+
+    /// The sum of its numbers times those of `other` in the same places.
+    pub fn times(&self, other: &[f64]) -> f64 {
+        self.0.iter().map(|(place, number)| number * other[*place]).sum()
     }
 }
 

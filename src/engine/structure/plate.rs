@@ -6,7 +6,7 @@ mod patch;
 mod tests;
 
 use self::patch::{BAND, FREEDOMS, Grid, POINTS, Sum};
-use super::banded::{Banded, Split};
+use super::banded::{Banded, Sparse, Split};
 use crate::engine::units::{Force, Length, Stress};
 
 /// The wood of a board, as it bends across the board and along it.
@@ -348,12 +348,12 @@ impl Stiffness<'_> {
     pub fn gives(&self, lifts: &[Lift], edges: Edges) -> Option<Vec<Vec<f64>>> {
         let split = self.braced(edges)?;
         let loads: Vec<Vec<f64>> = lifts.chunks(1).map(|lift| self.loads(lift)).collect();
+        let forces: Vec<Sparse> = loads.iter().map(|load| Sparse::of(load)).collect();
         let under = |load: &Vec<f64>| -> Vec<f64> {
             let mut rises = load.clone();
             split.solve(&mut rises);
             // Both halves of the board do as much.
-            let work = |other: &Vec<f64>| other.iter().zip(&rises).map(|(f, w)| 2.0 * f * w).sum();
-            loads.iter().map(work).collect()
+            forces.iter().map(|force| 2.0 * force.times(&rises)).collect()
         };
         let all: Vec<Vec<f64>> = loads.iter().map(under).collect();
         all.iter().flatten().all(|number| number.is_finite()).then_some(all)
