@@ -186,13 +186,41 @@ fn judged(
     }
 }
 
+/// Two shares that differ by less are of one stress.
+const SAME_SHARE: f64 = 1e-6;
+
+/// A stress and its limit with so many decimals, one or more, that the share which a reader works out of them is the one
+/// that is shown.
+fn in_proportion(stress: Stress, limit: Stress) -> (String, String) {
+    let (is, most) = (stress.to_mpa(), limit.to_mpa());
+    let shown = |decimals: i32| {
+        let tens = 10_f64.powi(decimals);
+        let [is, most] = [is, most].map(|mpa| (mpa * tens).round() / tens);
+        (100.0 * is / most).round()
+    };
+    let decimals = (1..3).find(|decimals| shown(*decimals) == (100.0 * is / most).round());
+    let decimals = usize::try_from(decimals.unwrap_or(3)).unwrap_or(3);
+    let write = |mpa| display::decimals(mpa, decimals);
+    (write(is), write(most))
+}
+
 /// The stress that leads and its limit: `Shear and twist together, 4.1 of 4.8 MPa`.
 fn leads(used: &Use) -> String {
     let stress = mpa(used.stress);
     let what = capital(aspect(used.aspect));
     match used.limit {
         _ if used.stress.to_pa().is_infinite() => format!("{what}: the part gives way"),
-        Some(limit) => format!("{what}: {stress} of {} MPa", mpa(limit)),
+        Some(limit) => {
+            let is = used.stress.to_pa() / limit.to_pa();
+            let ratio = used.ratio.unwrap_or(is);
+            if (ratio - is).abs() > SAME_SHARE {
+                let share = percents((ratio, ratio));
+                format!("{what}: {share} in sum, the largest term {stress} of {} MPa", mpa(limit))
+            } else {
+                let (stress, limit) = in_proportion(used.stress, limit);
+                format!("{what}: {stress} of {limit} MPa")
+            }
+        }
         None => format!("{what}: {stress} MPa, of which no limit is known"),
     }
 }

@@ -128,6 +128,29 @@ async fn a_part_that_does_not_come_says_so_in_its_place() {
 
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_window_that_does_not_come_says_so_and_closes() {
+    let folder = without_leisure("window-gone");
+    let part = file_of(&folder, "numbers");
+    let kept = fs::read(&part).expect("it was just seen");
+    fs::remove_file(&part).expect("a copy may be spoilt");
+    let site = Site::of(folder, "/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_first_screen(&site.url()).await;
+    browser.click("#numbers").await;
+    let focused = "return document.activeElement.id === 'try-again'";
+    browser.until(focused, "a word that has the keyboard").await;
+    browser.check_barriers().await;
+    browser.screenshot("window-gone").await;
+    browser.click(".not-here > button").await;
+    browser.until("return !document.querySelector('.not-here')", "the page").await;
+    fs::write(&part, kept).expect("a copy may be mended");
+    browser.click("#numbers").await;
+    browser.click("#try-again").await;
+    browser.until("return !!document.querySelector('dialog[open] #window-title')", "it").await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
 async fn a_link_whose_reader_does_not_come_is_told() {
     let folder = without_leisure("reader-gone");
     fs::remove_file(file_of(&folder, "files")).expect("a copy may be spoilt");

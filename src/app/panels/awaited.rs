@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser;
 use crate::app::store::{Part, Progress, Show, Store};
 use crate::app::widgets::button::button;
-use crate::app::widgets::window::{Window, WindowProps};
 
 /// What a part shows, or what stands in its place until it is here. Follows the part.
 pub fn shown_by(store: Store, part: Part, show: impl Fn(Progress) -> Option<Show>) -> AnyView {
@@ -21,18 +21,19 @@ pub fn shown_by(store: Store, part: Part, show: impl Fn(Progress) -> Option<Show
     }
 }
 
-/// The same in a window.
+/// The same in a window. What says that the part did not come is no dialog of the program's own kind, which would be in
+/// the first screen for that alone.
 pub fn window_of(store: Store, part: Part, show: impl Fn(Progress) -> Option<Show>) -> AnyView {
     let progress = store.parts.progress(part);
     match (show(progress), progress) {
         (None, Progress::Missed) => {
-            let children: Children = Box::new(move || missed(store, part));
-            Window(WindowProps {
-                title: "Not here yet".to_owned().into(),
-                wide: false,
-                on_close: Callback::new(move |()| store.window.set(None)),
-                children,
-            })
+            request_animation_frame(|| browser::focus("try-again"));
+            view! {
+                <div class="window not-here" role="alertdialog" aria-label="Not here yet">
+                    {missed(store, part)}
+                    {button("tool", "", "", "Close", move || store.window.set(None))}
+                </div>
+            }
             .into_any()
         }
         _ => shown_by(store, part, show),
