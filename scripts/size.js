@@ -20,7 +20,7 @@ const CEILINGS = {
   between: 103_000, // laminates, plates and own woods; the drawing, its loads and their words go into the papers too
   fault: 3_000,
   "keep-more": 3_200, // earlier states are noted here, where the first screen does not wait
-  print: 2_000, // what papers look like, asked for when the first screen stands
+  later: 6_500, // what papers, windows and later views look like, asked for when the first screen stands
   icons: 4_000, // asked for by whoever installs the page
 };
 

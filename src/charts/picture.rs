@@ -172,7 +172,7 @@ fn inked(out: &mut String, text: &str, palette: Palette) {
     out.push_str(rest);
 }
 
-/// The attributes for a class of the drawing: the same as `style/main.css` gives it on the page.
+/// The attributes for a class of the drawing: the same as `style/later.css` gives it on the page.
 fn colours(class: &str, palette: Palette) -> String {
     let [ink, faint, grid, paper] =
         [palette.ink, palette.faint, palette.grid, palette.paper].map(hex);

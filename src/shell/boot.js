@@ -9,7 +9,7 @@ globalThis.trustedTypes?.createPolicy("default", {
   createScriptURL: (url) => (url === "sw.js" ? url : undefined),
 });
 
-const { js, wasm, link, build, fault, sums, print } = document.querySelector("script[data-wasm]").dataset;
+const { js, wasm, link, build, fault, sums, later } = document.querySelector("script[data-wasm]").dataset;
 const files = [js, wasm];
 
 /** What became of a file: fetched again, past every cache, and held against its sum. */
@@ -96,6 +96,6 @@ try {
   }
   throw error; // for the console
 }
-// What papers look like: nobody can print before this, and the first screen does not wait for it.
-if (print) document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", href: print }));
+// What papers and later views look like: the first screen does not wait for it.
+if (later) document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", href: later }));
 

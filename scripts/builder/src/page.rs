@@ -15,7 +15,8 @@ const BOOT: &str = "src/shell/boot.js";
 const KEEP_MORE: &str = "src/shell/keep-more.js";
 const OFFLINE: &str = "src/shell/offline.js";
 const FAULT: &str = "src/shell/fault.js";
-const PRINT: &str = "style/print.css";
+/// What is asked for when the first screen stands, in one file.
+const LATER: [&str; 2] = ["style/later.css", "style/print.css"];
 /// What stands in the page for the version until all files are known.
 const BUILD: &str = "{build}";
 
@@ -55,7 +56,8 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
 
     let more = out.put_later("keep-more", "js", lean(read(KEEP_MORE)?, debug).as_bytes())?;
 
-    let print = out.put_later("print", "css", &style(PRINT, debug)?)?;
+    let styles = LATER.map(|file| style(file, debug)).into_iter().collect::<Result<Vec<_>, _>>()?;
+    let later = out.put_later("later", "css", &styles.concat())?;
 
     let html = read("index.html")?;
     let mut page = html.clone();
@@ -64,10 +66,10 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
             "rust" => format!(
                 "<link rel=\"modulepreload\" href=\"./{js}\">\
                  <link rel=\"preload\" href=\"./{wasm}\" as=\"fetch\" type=\"application/wasm\" crossorigin=\"anonymous\">\
-                 <script type=\"module\" src=\"./{boot}\" data-build=\"{BUILD}\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-sums=\"{sums}\" data-link=\"{reader}\" data-fault=\"./{fault}\" data-more=\"./{more}\" data-print=\"./{print}\"></script>"
+                 <script type=\"module\" src=\"./{boot}\" data-build=\"{BUILD}\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-sums=\"{sums}\" data-link=\"{reader}\" data-fault=\"./{fault}\" data-more=\"./{more}\" data-later=\"./{later}\"></script>"
             ),
             // It has been written above, and boot.js asks for it when the first screen stands.
-            "css" if link.file == PRINT => String::new(),
+            "css" if LATER.contains(&link.file) => String::new(),
             "css" => {
                 let name = out.put(stem(link.file), "css", &style(link.file, debug)?)?;
                 format!("<link rel=\"stylesheet\" href=\"./{name}\">")

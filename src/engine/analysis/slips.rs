@@ -92,13 +92,13 @@ fn altered_as(
 /// Lengths that leave the line of those around: each is the one that, put on the line, puts all around it in line. Of
 /// several it is the one that was changed last, or the one that is off farthest.
 pub(super) fn of_lengths(strings: &[StringFigures], changed: Option<usize>) -> Vec<Finding> {
-    let logs: Vec<Option<f64>> =
-        strings.iter().map(|string| string.length.ok().map(|length| length.to_m().ln())).collect();
-    let is_far =
-        |off: f64, log: f64| off.abs() > OFF.0.max(OFF.1 / Length::from_m(log.exp()).to_mm());
-    let off = |logs: &[Option<f64>], index: usize| Some(logs[index]? - line(logs, index)?);
-    let is_off = |logs: &[Option<f64>], index: usize| {
-        off(logs, index).zip(logs[index]).is_some_and(|(off, log)| is_far(off, log))
+    // Logarithms; a length that is not known is none, and so is all that follows from it.
+    let known =
+        |string: &StringFigures| string.length.map_or(f64::NAN, |length| length.to_m().ln());
+    let logs: Vec<f64> = strings.iter().map(known).collect();
+    let is_off = |logs: &[f64], index: usize| {
+        let off = (logs[index] - line(logs, index)).abs();
+        off > OFF.0.max(OFF.1 / Length::from_m(logs[index].exp()).to_mm())
     };
     let far: Vec<usize> = (0..logs.len()).filter(|&index| is_off(&logs, index)).collect();
     let mut found = Vec::new();
@@ -106,14 +106,18 @@ pub(super) fn of_lengths(strings: &[StringFigures], changed: Option<usize>) -> V
     for group in far.chunk_by(|one, next| next - one <= REACH) {
         let around =
             group[0].saturating_sub(REACH)..(group[group.len() - 1] + REACH + 1).min(logs.len());
-        let mends = |index: usize| {
+        let mut able: Vec<(usize, f64)> = Vec::new();
+        for index in around.clone() {
             let mut mended = logs.clone();
-            mended[index] = line(&logs, index).or_else(|| before_the_first(&logs, index));
-            let is_mended = around.clone().all(|other| !is_off(&mended, other));
-            is_mended.then_some((index, mended[index]?))
-        };
-        let mut able: Vec<(usize, f64)> = around.clone().filter_map(mends).collect();
-        let shift = |one: &(usize, f64)| logs[one.0].map_or(0.0, |log| (one.1 - log).abs());
+            mended[index] = line(&logs, index);
+            if mended[index].is_nan() {
+                mended[index] = before_the_first(&logs, index);
+            }
+            if !mended[index].is_nan() && !around.clone().any(|other| is_off(&mended, other)) {
+                able.push((index, mended[index]));
+            }
+        }
+        let shift = |one: &(usize, f64)| (one.1 - logs[one.0]).abs();
         sort(&mut able, |one, other| shift(one) < shift(other));
         // Near an end the neighbours of several that may be meant cannot tell; a step of the whole curve, as between
         // materials, puts two off alike.
@@ -124,8 +128,8 @@ pub(super) fn of_lengths(strings: &[StringFigures], changed: Option<usize>) -> V
             [] => false,
         };
         let just_changed = able.iter().find(|one| changed == Some(one.0));
-        let largest = just_changed.or_else(|| able.first().filter(|_| is_told)).copied();
-        if let Some((index, log)) = largest
+        let slip = just_changed.or_else(|| able.first().filter(|_| is_told)).copied();
+        if let Some((index, log)) = slip
             && let Ok(length) = strings[index].length
         {
             let line = Length::from_m(log.exp());
@@ -138,18 +142,29 @@ pub(super) fn of_lengths(strings: &[StringFigures], changed: Option<usize>) -> V
 /// How many strings on each side a wrong length puts off.
 const REACH: usize = 3;
 
+/// The value so many places on, or back; none beyond the ends.
+fn at(logs: &[f64], index: usize, offset: isize) -> f64 {
+    let place = index.checked_add_signed(offset);
+    place.and_then(|place| logs.get(place).copied()).unwrap_or(f64::NAN)
+}
+
 /// Where a string lies on the cubic through four neighbours: two on each side, or one and three beside an end.
-fn line(logs: &[Option<f64>], index: usize) -> Option<f64> {
-    let at = |offset: isize| *logs.get(index.checked_add_signed(offset)?)?;
-    let even = || Some((4.0 * (at(-1)? + at(1)?) - at(-2)? - at(2)?) / 6.0);
-    let top = || Some(0.25 * at(-1)? + 1.5 * at(1)? - at(2)? + 0.25 * at(3)?);
-    let bottom = || Some(0.25 * at(1)? + 1.5 * at(-1)? - at(-2)? + 0.25 * at(-3)?);
-    even().or_else(top).or_else(bottom)
+fn line(logs: &[f64], index: usize) -> f64 {
+    let at = |offset| at(logs, index, offset);
+    let even = (4.0 * (at(-1) + at(1)) - at(-2) - at(2)) / 6.0;
+    if !even.is_nan() {
+        return even;
+    }
+    let beside = |toward: isize| {
+        0.25 * at(-toward) + 1.5 * at(toward) - at(2 * toward) + 0.25 * at(3 * toward)
+    };
+    let down = beside(1);
+    if down.is_nan() { beside(-1) } else { down }
 }
 
 /// Where a string at an end lies on the cubic through the four that follow.
-fn before_the_first(logs: &[Option<f64>], index: usize) -> Option<f64> {
+fn before_the_first(logs: &[f64], index: usize) -> f64 {
     let step = if index == 0 { 1 } else { -1 };
-    let at = |times: isize| *logs.get(index.checked_add_signed(times * step)?)?;
-    Some(4.0 * at(1)? - 6.0 * at(2)? + 4.0 * at(3)? - at(4)?)
+    let at = |times: isize| at(logs, index, times * step);
+    4.0 * at(1) - 6.0 * at(2) + 4.0 * at(3) - at(4)
 }
