@@ -106,9 +106,11 @@ impl NumberTable {
         };
         let focus = move |_| self.here.set(Some(row));
         let leave = move |_| {
+            // A cell that goes from the page loses the keyboard when nothing of its table is left.
+            let Some(here) = self.here.try_get_untracked() else { return };
             draft.leave();
             refused.set(String::new());
-            if self.here.get_untracked() == Some(row) {
+            if here == Some(row) {
                 self.here.set(None);
             }
         };
