@@ -5,8 +5,10 @@
 //! 360 mm is told, which is far shorter than the usual proportions followed here. A concert harp's bass can be compared.
 
 use stringloft::design::document::{Design, Units};
+use stringloft::design::make_up_text;
 use stringloft::design::presets::{KINDS, Kind, OPEN_TUNINGS, Wish, build_frame, suggested_length};
 use stringloft::design::resolve::{Resolved, resolve};
+use stringloft::design::stock::starting_list;
 use stringloft::engine::analysis::{Analysis, analyse};
 use stringloft::engine::bearing::{Bearing, Part, borne};
 use stringloft::engine::geometry::lay_out;
@@ -104,6 +106,17 @@ fn no_new_harp_has_anything_to_find_fault_with() {
             assert!(harp.resolved.errors.is_empty(), "{at}: {:?}", harp.resolved.errors);
             assert_eq!(harp.analysis.without_tension, 0, "{at}");
             assert_eq!(harp.analysis.findings, [], "{at}");
+        }
+    }
+}
+
+#[test]
+fn every_string_of_a_new_harp_is_one_of_the_usual_list() {
+    let list: Vec<String> = starting_list().items.iter().map(|i| i.make_up.to_string()).collect();
+    for (kind, strings) in every_size() {
+        for string in &wish(kind, strings).strung().expect("a compass").strings {
+            let text = make_up_text::write(&string.make_up);
+            assert!(list.contains(&text), "{} of {strings}: {text}", kind.key);
         }
     }
 }

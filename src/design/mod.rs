@@ -51,6 +51,7 @@ pub mod targets;
 pub mod trial;
 pub mod typed;
 mod unusable;
+mod usual_gauges;
 pub mod wood_facts;
 mod writing;
 pub mod years;

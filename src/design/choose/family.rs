@@ -19,7 +19,7 @@ struct Row {
 }
 
 /// Thicker plain strings sound dull, slacker ones are soft and false, tighter ones break early. Common practice, no
-/// source; the load shares of the samples lie within.
+/// source; the load shares of the samples lie within. Wire is as thick as new harps have it (`usual_gauges`).
 const USUAL: [Row; 4] = [
     Row {
         family: FamilySpec::Nylon,
@@ -41,7 +41,7 @@ const USUAL: [Row; 4] = [
     },
     Row {
         family: FamilySpec::Wire,
-        thickest_plain_mm: 1.00,
+        thickest_plain_mm: 1.50,
         share_percent: (35.0, 75.0),
         jump_percent: 25.0,
     },

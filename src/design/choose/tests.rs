@@ -187,7 +187,7 @@ fn a_stock_with_too_few_gauges_names_what_is_in_the_way() {
         task.left_out[..2],
         [
             "1 item of the stock cannot be read: unobtainium 0.5",
-            "1 item of the stock is sold out: nylon 0.51"
+            "1 item of the stock is sold out: nylon 0.46"
         ]
     );
     let conflicts = task.conflicts(&bench.analysis, &answer);

@@ -62,17 +62,20 @@ impl Wish {
     }
 }
 
+/// How many turns of the pins a string may need, against those that it needs now: other strings of the same tension need
+/// as many, more or less. Chosen for this project, no source.
+const SPARE_TURNS: f64 = 1.25;
+
 /// Fits what depends on the strings: enough turns of the pins to bring each to pitch, and no lever or disc where it
 /// would sit in the bridge pin.
 fn fit(design: &mut Design) {
     let analysis = analyse(&resolve(design).harp);
+    let turns = analysis.strings.iter().filter_map(|string| string.pin_turns.ok());
+    let turns = (SPARE_TURNS * turns.fold(0.0, f64::max)).ceil();
+    design.allowances.turns = design.allowances.turns.max(turns);
     for finding in &analysis.findings {
-        match finding.kind {
-            FindingKind::Turns { turns, .. } => design.allowances.turns = turns.ceil(),
-            FindingKind::TightRaise { .. } => {
-                design.strings[finding.index].mechanism = Some(MechanismKind::None);
-            }
-            _ => {}
+        if let FindingKind::TightRaise { .. } = finding.kind {
+            design.strings[finding.index].mechanism = Some(MechanismKind::None);
         }
     }
 }

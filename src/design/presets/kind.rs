@@ -3,6 +3,7 @@
 //! Compasses, gauges, feel and mechanism are common practice, no source, but for what is said beside them.
 
 use crate::design::document::MechanismKind;
+use crate::design::usual_gauges::{HEAVY_WIRES, LIGHT_WIRES, NYLON_ON_NYLON, Winding};
 use crate::engine::pitch::Note;
 
 /// A kind of harp, by what it is and what most of its strings are made of.
@@ -47,26 +48,21 @@ pub(super) struct Lengths {
     pub small: f64,
 }
 
-/// Strings of one make, with the gauges that are usually stocked.
+/// Strings of one make, in the usual gauges.
 #[derive(Debug, PartialEq)]
 pub(super) enum Family {
+    /// Plain ones from the thinnest to the thickest gauge that is used, in mm.
     Plain {
         material: &'static str,
-        gauges_mm: &'static [f64],
+        gauges_mm: (f64, f64),
     },
-    Wound {
-        core: &'static str,
-        cores_mm: &'static [f64],
-        silk_mm: f64,
-        wrap: &'static str,
-        wraps_mm: &'static [f64],
-    },
+    Wound(Winding),
 }
 
 impl Family {
     /// Whether its strings are wound.
     pub(super) const fn is_wound(&self) -> bool {
-        matches!(self, Self::Wound { .. })
+        matches!(self, Self::Wound(_))
     }
 }
 
@@ -105,68 +101,12 @@ const WIRE: [&str; 16] = [
     "C4", "B3", "A3", "G3", "F3", "E3", "D3", "C3", "B2", "A2", "G2", "F2", "E2", "D2", "C2", "C2",
 ];
 
-/// Of nylon in steps of thousandths of an inch: .016 .018 .020 .022 .025 .028 .030 .032 .036 .040 .045 .050 .055.
-const NYLON: Family = Family::Plain {
-    material: "nylon",
-    gauges_mm: &[0.41, 0.46, 0.51, 0.56, 0.64, 0.71, 0.76, 0.81, 0.91, 1.02, 1.14, 1.27, 1.40],
-};
-/// Gut for lever harps, from the 0.40 mm of a gut string maker's note.
-const LEVER_GUT: Family = Family::Plain {
-    material: "gut",
-    gauges_mm: &[
-        0.40, 0.43, 0.46, 0.50, 0.55, 0.60, 0.65, 0.70, 0.75, 0.80, 0.85, 0.90, 0.95, 1.00, 1.05,
-        1.10, 1.15, 1.20, 1.25, 1.30, 1.35, 1.40, 1.50, 1.60, 1.70, 1.80, 1.90, 2.00,
-    ],
-};
-/// Gut for pedal harps.
-const PEDAL_GUT: Family = Family::Plain {
-    material: "gut",
-    gauges_mm: &[
-        0.50, 0.55, 0.60, 0.65, 0.70, 0.75, 0.80, 0.85, 0.90, 0.95, 1.00, 1.05, 1.10, 1.15, 1.20,
-        1.25, 1.30, 1.35, 1.40, 1.45, 1.50, 1.55, 1.60, 1.65, 1.70, 1.75, 1.80, 1.85, 1.90, 1.95,
-        2.00, 2.05, 2.10, 2.15, 2.20, 2.25, 2.30, 2.35, 2.40, 2.45, 2.50, 2.55, 2.60, 2.65, 2.70,
-    ],
-};
-const FLUOROCARBON: Family = Family::Plain {
-    material: "fluorocarbon",
-    gauges_mm: &[
-        0.33, 0.37, 0.40, 0.45, 0.48, 0.52, 0.57, 0.62, 0.66, 0.70, 0.74, 0.78, 0.81, 0.91, 1.02,
-        1.09, 1.17, 1.28, 1.40, 1.50,
-    ],
-};
-/// Yellow brass runs to 1.2 mm in the bass of replicas (Chadwick, Stringing a Gaelic harp) and to 1.5 mm on a museum
-/// harp (Chadwick, Hollybrook Harp Survey, 2020).
-const BRASS: Family = Family::Plain { material: "yellow brass", gauges_mm: &WIRES_MM };
-const BRONZE: Family = Family::Plain { material: "bronze", gauges_mm: &WIRES_MM };
-const WIRES_MM: [f64; 25] = [
-    0.30, 0.33, 0.35, 0.38, 0.40, 0.43, 0.45, 0.48, 0.50, 0.53, 0.56, 0.60, 0.65, 0.70, 0.75, 0.80,
-    0.85, 0.90, 0.95, 1.00, 1.10, 1.20, 1.30, 1.40, 1.50,
-];
-const NYLON_ON_NYLON: Family = Family::Wound {
-    core: "nylon",
-    cores_mm: &[0.81, 0.91, 1.02, 1.14],
-    silk_mm: 0.0,
-    wrap: "nylon",
-    wraps_mm: &[0.20, 0.25, 0.30, 0.35, 0.40, 0.45, 0.51, 0.56],
-};
-const BRONZES_MM: [f64; 21] = [
-    0.10, 0.12, 0.14, 0.16, 0.18, 0.20, 0.22, 0.25, 0.28, 0.30, 0.32, 0.35, 0.40, 0.45, 0.50, 0.55,
-    0.60, 0.65, 0.70, 0.75, 0.80,
-];
-const LIGHT_WIRES: Family = Family::Wound {
-    core: "steel",
-    cores_mm: &[0.40, 0.45, 0.50, 0.55, 0.60, 0.65, 0.70, 0.75, 0.80],
-    silk_mm: 0.10,
-    wrap: "bronze",
-    wraps_mm: &BRONZES_MM,
-};
-const HEAVY_WIRES: Family = Family::Wound {
-    core: "steel",
-    cores_mm: &[0.45, 0.50, 0.55, 0.60, 0.65, 0.70, 0.75, 0.80, 0.85, 0.90],
-    silk_mm: 0.15,
-    wrap: "bronze",
-    wraps_mm: &BRONZES_MM,
-};
+const NYLON: Family = Family::Plain { material: "nylon", gauges_mm: (0.41, 1.40) };
+const LEVER_GUT: Family = Family::Plain { material: "gut", gauges_mm: (0.40, 2.00) };
+const PEDAL_GUT: Family = Family::Plain { material: "gut", gauges_mm: (0.50, 2.70) };
+const FLUOROCARBON: Family = Family::Plain { material: "fluorocarbon", gauges_mm: (0.33, 1.50) };
+const BRASS: Family = Family::Plain { material: "yellow brass", gauges_mm: (0.30, 1.50) };
+const BRONZE: Family = Family::Plain { material: "bronze", gauges_mm: (0.30, 1.50) };
 
 const LEVER_LENGTHS: Lengths = Lengths { share: 0.75, fall: 0.056, growth: 1.5, small: 0.15 };
 const WIRE_LENGTHS: Lengths = Lengths { share: 0.50, fall: 0.022, growth: 1.5, small: 0.0 };
@@ -185,7 +125,7 @@ const LEVER_NYLON: Kind = Kind {
     feel_limits: (0.7, 1.9),
     partial_8_cents: 25.0,
     least_share: 25.0,
-    families: &[NYLON, NYLON_ON_NYLON, LIGHT_WIRES],
+    families: &[NYLON, Family::Wound(NYLON_ON_NYLON), Family::Wound(LIGHT_WIRES)],
     spacing_mm: LEVER_SPACING_MM,
 };
 
@@ -196,7 +136,7 @@ pub static KINDS: [Kind; 6] = [
         key: "lever-gut",
         material: "Gut",
         feel: &[(0.0, 1.4), (2.0, 1.1), (4.0, 1.0), (6.0, 0.90)],
-        families: &[LEVER_GUT, LIGHT_WIRES],
+        families: &[LEVER_GUT, Family::Wound(LIGHT_WIRES)],
         ..LEVER_NYLON
     },
     Kind {
@@ -204,7 +144,7 @@ pub static KINDS: [Kind; 6] = [
         material: "Fluorocarbon",
         lengths: Lengths { share: 0.736, fall: 0.052, ..LEVER_LENGTHS },
         feel: &[(0.0, 1.35), (2.0, 1.02), (4.0, 0.9), (6.0, 0.85)],
-        families: &[FLUOROCARBON, LIGHT_WIRES],
+        families: &[FLUOROCARBON, Family::Wound(LIGHT_WIRES)],
         ..LEVER_NYLON
     },
     Kind {
@@ -250,7 +190,7 @@ pub static KINDS: [Kind; 6] = [
         feel_limits: (0.8, 2.3),
         partial_8_cents: 25.0,
         least_share: 20.0,
-        families: &[NYLON, PEDAL_GUT, HEAVY_WIRES],
+        families: &[NYLON, PEDAL_GUT, Family::Wound(HEAVY_WIRES)],
         spacing_mm: (16.5, 12.5),
     },
 ];

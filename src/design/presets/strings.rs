@@ -16,6 +16,7 @@ use std::sync::Arc;
 use super::kind::{Family, Kind};
 use crate::design::document::{Design, LayerSpec, MakeUpSpec};
 use crate::design::resolve::resolve;
+use crate::design::usual_gauges::{Winding, plain};
 use crate::engine::analysis::{HarpString, is_soft};
 use crate::engine::construction::{Layer, MakeUp, Section};
 use crate::engine::findings::AUDIBLE_TIMES;
@@ -43,8 +44,6 @@ const MOST_STEP: f64 = 0.22;
 /// What a change of family costs, and what each family down the list does for each string.
 const CHANGE: f64 = 0.03;
 const DOWN_THE_LIST: f64 = 0.004;
-/// The thickest that a wound string may be against its core.
-const MOST_GAUGE_RATIO: f64 = 3.4;
 
 /// The vibrating length with which a string of a kind may start, on a harp whose lowest note is `lowest`.
 pub fn suggested_length(kind: &Kind, note: Note, lowest: Note) -> Length {
@@ -237,21 +236,18 @@ fn candidates(kind: &Kind) -> Vec<Candidate> {
     let shelf: Vec<Arc<Material>> = built_in().into_iter().map(Arc::new).collect();
     let mut all = Vec::new();
     for (family, row) in (0..).zip(kind.families) {
-        match *row {
-            Family::Plain { material, gauges_mm } => {
-                all.extend(
-                    gauges_mm
-                        .iter()
-                        .filter_map(|mm| candidate(&shelf, family, (material, *mm), &[])),
-                );
+        match row {
+            Family::Plain { material, gauges_mm: (least, most) } => {
+                let used = |mm: &&f64| (*least..=*most).contains(*mm);
+                let gauges = plain(material).iter().filter(used);
+                all.extend(gauges.filter_map(|mm| candidate(&shelf, family, (material, *mm), &[])));
             }
-            Family::Wound { core, cores_mm, silk_mm, wrap, wraps_mm } => {
-                for core_mm in cores_mm {
-                    for wrap_mm in wraps_mm {
-                        let layers = [("silk", silk_mm), (wrap, *wrap_mm)];
-                        let layers = if silk_mm > 0.0 { &layers[..] } else { &layers[1..] };
-                        all.extend(candidate(&shelf, family, (core, *core_mm), layers));
-                    }
+            Family::Wound(winding) => {
+                let Winding { core, silk_mm, wrap, .. } = winding;
+                for (core_mm, wrap_mm) in winding.pairs() {
+                    let layers = [("silk", *silk_mm), (*wrap, wrap_mm)];
+                    let layers = if *silk_mm > 0.0 { &layers[..] } else { &layers[1..] };
+                    all.extend(candidate(&shelf, family, (core, core_mm), layers));
                 }
             }
         }
@@ -289,6 +285,5 @@ fn candidate(
     };
     let gauge_m = make_up.gauge()?.to_m();
     let core_m = diameter.to_m();
-    let made = Candidate { family, spec, make_up, core_m, gauge_m };
-    (gauge_m <= MOST_GAUGE_RATIO * core_m).then_some(made)
+    Some(Candidate { family, spec, make_up, core_m, gauge_m })
 }
