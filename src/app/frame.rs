@@ -7,7 +7,9 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::store::Store;
-use crate::design::resolve::Resolved;
+use crate::design::bearing_words::verdict;
+use crate::design::document::Design;
+use crate::design::resolve::{Resolved, resolve};
 use crate::engine::analysis::Analysis;
 use crate::engine::bearing::{Borne, borne};
 use crate::engine::geometry::{Band, lay_out};
@@ -66,6 +68,14 @@ fn shared(resolved: Arc<Resolved>, work_out: impl FnOnce() -> Borne) -> Arc<Born
             borne
         }
     }
+}
+
+/// What the header says of the frame of the open design, and what it would say of another state of it.
+pub fn beside(store: Store, preview: &Design, analysis: &Analysis) -> (String, String) {
+    let resolved = resolve(preview);
+    let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
+    let said = |borne: &Borne| verdict(&borne.bearing).short;
+    (untrack(|| said(&now(store))), said(&borne_by(&band, &resolved, analysis)))
 }
 
 fn borne_by(band: &Band, resolved: &Resolved, analysis: &Analysis) -> Borne {

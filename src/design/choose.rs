@@ -10,6 +10,7 @@ mod kind;
 pub mod lengths;
 mod offer;
 mod outcome;
+mod own;
 mod ranges;
 mod task;
 #[cfg(test)]
@@ -19,7 +20,7 @@ mod words;
 pub use self::family::{Usual, usual};
 pub use self::kind::{kind_in_words, kind_name};
 pub use self::outcome::{Alternative, Change, Outcome};
-pub use self::words::Line;
+pub use self::words::{Line, WORTH_PERCENT};
 use super::document::{Design, MaterialSpec, StockItem, WantsSpec};
 use super::resolve::Resolved;
 use super::targets::Point;
@@ -34,6 +35,9 @@ pub struct Shop<'a> {
     pub items: &'a [StockItem],
     /// The materials of the lists that do not come with the program; those of the design go before them.
     pub materials: &'a [MaterialSpec],
+    /// Whether what is on the strings now counts as well, each for the notes on which it is: then no set that is found
+    /// is farther from what is wanted than they are, where they keep the limits.
+    pub own: bool,
 }
 
 /// What is said of a whole set.

@@ -9,19 +9,23 @@ use stringloft::design::choose::{Outcome, Shop, Task, usual};
 use stringloft::design::document::{Design, Units};
 use stringloft::design::presets::{KINDS, Kind, OPEN_TUNINGS, SAMPLES, Wish};
 use stringloft::design::resolve::{Resolved, resolve};
-use stringloft::design::stock::starting_list;
+use stringloft::design::stock::{StockList, starting_list};
 use stringloft::engine::analysis::{Analysis, analyse};
 use stringloft::engine::findings::Finding;
 
 /// The new harps: the kind by its key, and how many strings.
-const NEW: [(&str, usize); 10] = [
+const NEW: [(&str, usize); 14] = [
     ("lever-nylon", 22),
     ("lever-nylon", 26),
     ("lever-nylon", 30),
+    ("lever-nylon", 34),
     ("lever-nylon", 36),
+    ("lever-nylon", 38),
     ("lever-gut", 34),
     ("lever-gut", 38),
+    ("lever-fluorocarbon", 30),
     ("lever-fluorocarbon", 32),
+    ("wire-brass", 22),
     ("wire-brass", 24),
     ("wire-bronze", 28),
     ("pedal-gut", 47),
@@ -43,8 +47,11 @@ impl Case {
     }
 
     fn outcome(&self) -> Outcome {
-        let stock = starting_list();
-        let shop = Shop { items: &stock.items, materials: &stock.materials };
+        self.from(&starting_list(), true)
+    }
+
+    fn from(&self, stock: &StockList, own: bool) -> Outcome {
+        let shop = Shop { items: &stock.items, materials: &stock.materials, own };
         let rows = vec![true; self.design.strings.len()];
         let task = Task::new(&self.design, &self.resolved, &shop, &rows);
         let answer = task.search().finish();
@@ -137,6 +144,39 @@ fn the_same_search_leaves_the_winding_where_it_is() {
     }
 }
 
+/// What is on the harp counts beside the list, so that no set is farther from what is wanted, by the sum that is least.
+#[test]
+fn no_set_is_farther_from_what_is_wanted_than_the_strings_on_the_harp() {
+    for case in cases() {
+        let outcome = case.outcome();
+        let (was, is) = (outcome.before.parts.sum(), outcome.after.parts.sum());
+        assert!(is <= was * (1.0 + 1e-9), "{}: {is} after {was}", case.name);
+        assert!(!outcome.is_farther, "{}", case.name);
+    }
+}
+
+/// Of a list that has nothing near, the strings stay, and it is said that the list lacks them; the list alone gives a
+/// set, and it is said that the strings are nearer.
+#[test]
+fn strings_that_a_poor_list_lacks_stay_and_are_told() {
+    let mut poor = starting_list();
+    let mut place = 0;
+    poor.items.retain(|_| {
+        place += 1;
+        place % 3 == 0
+    });
+    let design = SAMPLES[1].design();
+    let case = Case::new("travel-26".to_owned(), design);
+    let with = case.from(&poor, true);
+    let stay = with.proof.iter().any(|text| text.contains("not in this stock list"));
+    assert!(stay && !with.is_farther, "{:?}", with.proof);
+    assert!(with.proof.iter().any(|text| text.contains("and of the strings on the harp")));
+    let alone = case.from(&poor, false);
+    assert!(alone.is_farther && alone.changes.len() > with.changes.len(), "{:?}", alone.proof);
+    assert!(alone.proof[0].starts_with("the strings on the harp are nearer"), "{:?}", alone.proof);
+    assert!(!alone.proof.iter().any(|text| text.contains("not in this stock list")));
+}
+
 /// Findings of the set that its harp did not have before.
 fn new_findings<'a>(before: &Analysis, after: &'a Analysis) -> Vec<&'a Finding> {
     let same = |one: &Finding, other: &Finding| {
@@ -203,7 +243,7 @@ fn the_first_set_is_one_that_a_maker_would_string() {
 #[test]
 fn strings_and_lengths_in_turn_leave_a_harp_that_can_be_built() {
     let stock = starting_list();
-    let shop = Shop { items: &stock.items, materials: &stock.materials };
+    let shop = Shop { items: &stock.items, materials: &stock.materials, own: true };
     let mut wrong = String::new();
     for case in cases() {
         let Case { name, design, analysis, .. } = &case;

@@ -241,7 +241,11 @@ async fn the_first_set_of_a_sample_is_taken_without_a_finding() {
     {
         assert!(totals.contains(line), "{totals}");
     }
+    let frame = "const totals = document.querySelector('.choose-totals');
+                 return Boolean(totals) && totals.textContent.includes('Frame')";
+    browser.until(frame, "what the frame bears, now and then").await;
     browser.check_barriers().await;
+    browser.screenshot("choose-frame").await;
     browser.click("#take-all").await;
     browser.until("return !document.querySelector('#choose-title')", "the taking").await;
     browser.click("#chart-view").await;

@@ -6,6 +6,8 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::make_up::materials;
+use crate::app::browser;
+use crate::app::frame::beside;
 use crate::app::rows::{self, Exchanged};
 use crate::app::store::{Ghost, Store};
 use crate::app::widgets::button::button;
@@ -56,6 +58,26 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
         store.ghost.set((count() > 0).then_some(Ghost { words, analysis }));
     });
     on_cleanup(move || store.ghost.set(None));
+    // What the frame bears takes longer than the strings, and follows when the browser is idle.
+    let frame = RwSignal::new(None::<String>);
+    Effect::new(move |_| {
+        let now = preview.get();
+        frame.set(None);
+        if now.changes.iter().all(|change| change.gauge.is_none()) {
+            return;
+        }
+        browser::when_idle(move || {
+            // The window may be closed, or another exchange be shown.
+            let is_shown = preview.try_with_untracked(|later| Arc::ptr_eq(later, &now));
+            if is_shown == Some(true) {
+                let (before, after) = beside(store, &now.design, &now.after);
+                let said = !before.is_empty() || !after.is_empty();
+                frame.set(
+                    said.then(|| format!("Frame now: {before}. With these strings: {after}.")),
+                );
+            }
+        });
+    });
     let units = design.units;
     let told = move || {
         let preview = preview.read();
@@ -65,7 +87,7 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
                 "No string can be exchanged like this. The table says why.".to_owned(),
             )];
         }
-        summary(&preview, &units).into_iter().map(line).collect()
+        summary(&preview, &units).into_iter().chain(frame.get()).map(line).collect()
     };
     let take = move || {
         let (count, name) = untrack(|| (count(), name()));

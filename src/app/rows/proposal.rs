@@ -5,7 +5,7 @@ use std::sync::Arc;
 use crate::charts::axis::Axis;
 use crate::design::choose::both::Both;
 use crate::design::choose::lengths::Lengths;
-use crate::design::choose::{Alternative, Change, Line, Outcome};
+use crate::design::choose::{Alternative, Change, Line, Outcome, WORTH_PERCENT};
 use crate::design::display::{self, NONE};
 use crate::design::document::{Design, Units, WantsSpec};
 use crate::design::edit::Edit;
@@ -59,24 +59,42 @@ pub struct Proposal {
     pub lines: Vec<Line>,
     /// The strings that would change.
     pub rows: Vec<ProposedRow>,
+    /// Whether it gains what its changes are worth; else it is not the first thing to do.
+    pub is_worth: bool,
     /// The figures of the whole design with it; none where nothing is proposed.
     pub analysis: Option<Arc<Analysis>>,
     source: Source,
 }
 
+/// The title of what is not worth its changes.
+const NO_GAIN: &str = "No gain worth moving pins";
+
+/// Why it is none.
+fn no_gain() -> String {
+    let (mean, most) = WORTH_PERCENT;
+    format!(
+        "These come nearer to what is wanted by less than {mean} % on average and {most} % at most, and that is not worth moving pins for (limits chosen for this project, no source)."
+    )
+}
+
 impl Proposal {
     /// A set of strings.
     pub fn of_set(outcome: Outcome, left_out: &[String], units: Units) -> Self {
-        let near = !outcome.conflicts.is_empty();
-        let title = if near { "The nearest set" } else { "The best set" };
+        let title = match (outcome.conflicts.is_empty(), outcome.changes.is_empty()) {
+            (false, _) => "The nearest set",
+            (true, true) => "The best set is on the harp",
+            (true, false) if outcome.is_farther => "The best set within the limits",
+            (true, false) => "The best set",
+        };
         Self {
             title: title.to_owned(),
             says: sentences(&outcome.proof),
             conflicts: sentences(&outcome.conflicts),
             broken: sentences(&outcome.broken),
             left_out: sentences(left_out),
-            lines: outcome.lines.clone(),
+            lines: if outcome.changes.is_empty() { Vec::new() } else { outcome.lines.clone() },
             rows: rows(&outcome.changes, units),
+            is_worth: true,
             analysis: Some(Arc::new(outcome.analysis.clone())),
             source: Source::Set(Box::new(outcome)),
         }
@@ -85,17 +103,26 @@ impl Proposal {
     /// Lengths.
     pub fn of_lengths(lengths: Lengths, units: Units) -> Self {
         let mut says = sentences(&lengths.notes);
-        if lengths.changes.is_empty() {
+        let is_there = lengths.changes.is_empty();
+        let title = match (is_there, lengths.is_worth) {
+            (true, _) => "No other lengths",
+            (_, true) => "Other lengths",
+            (_, false) => NO_GAIN,
+        };
+        if is_there {
             says.push("The strings have these lengths already.".to_owned());
+        } else if !lengths.is_worth {
+            says.insert(0, no_gain());
         }
         Self {
-            title: "Other lengths".to_owned(),
+            title: title.to_owned(),
             says,
             conflicts: Vec::new(),
             broken: Vec::new(),
             left_out: Vec::new(),
-            lines: lengths.lines.clone(),
+            lines: if is_there { Vec::new() } else { lengths.lines.clone() },
             rows: rows(&lengths.changes, units),
+            is_worth: lengths.is_worth,
             analysis: Some(Arc::new(lengths.analysis.clone())),
             source: Source::Lengths(Box::new(lengths)),
         }
@@ -106,16 +133,24 @@ impl Proposal {
         let changes = both.changes();
         let rounds = both.progress().round;
         let rounds = if rounds == 1 { "1 round".to_owned() } else { format!("{rounds} rounds") };
+        let is_worth = both.is_worth();
+        let ended = format!(
+            "After {rounds} neither other strings alone nor other lengths alone come nearer. This need not be the best of all."
+        );
+        let title = match (changes.is_empty(), is_worth) {
+            (true, _) => "No other strings or lengths",
+            (_, true) => "Strings and lengths together",
+            (_, false) => NO_GAIN,
+        };
         Self {
-            title: "Strings and lengths together".to_owned(),
-            says: vec![format!(
-                "After {rounds} neither other strings alone nor other lengths alone come nearer. This need not be the best of all."
-            )],
+            title: title.to_owned(),
+            says: (!is_worth).then(no_gain).into_iter().chain([ended]).collect(),
             conflicts: sentences(both.conflicts()),
             broken: Vec::new(),
             left_out: Vec::new(),
-            lines: both.lines(),
+            lines: if changes.is_empty() { Vec::new() } else { both.lines() },
             rows: rows(&changes, units),
+            is_worth,
             analysis: Some(Arc::new(both.analysis().clone())),
             source: Source::Both(Box::new(both)),
         }
@@ -131,9 +166,31 @@ impl Proposal {
             left_out: sentences(left_out),
             lines: Vec::new(),
             rows: Vec::new(),
+            is_worth: true,
             analysis: None,
             source: Source::Nothing,
         }
+    }
+
+    /// The whole design with it.
+    pub fn preview(&self) -> Option<&Design> {
+        match &self.source {
+            Source::Set(outcome) => Some(&outcome.preview),
+            Source::Lengths(lengths) => Some(&lengths.preview),
+            Source::Both(both) => Some(both.preview()),
+            Source::Nothing => None,
+        }
+    }
+
+    /// With what the frame bears, now and then; a frame of which nothing is said has no line.
+    #[must_use]
+    pub fn with_frame(mut self, before: String, after: String) -> Self {
+        if !before.is_empty() || !after.is_empty() {
+            let words = |text: String| if text.is_empty() { NONE.to_owned() } else { text };
+            let (before, after) = (words(before), words(after));
+            self.lines.push(Line { what: "frame".to_owned(), before, after });
+        }
+        self
     }
 
     /// With another title.
@@ -302,7 +359,7 @@ mod tests {
         let resolved = resolve(&design);
         let analysis = analyse(&resolved.harp);
         let stock = starting_list();
-        let shop = Shop { items: &stock.items, materials: &stock.materials };
+        let shop = Shop { items: &stock.items, materials: &stock.materials, own: false };
         let count = design.strings.len();
         let task = Task::new(&design, &resolved, &shop, &allowed(&design, None));
         let answer = task.search().finish();

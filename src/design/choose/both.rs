@@ -68,6 +68,7 @@ pub struct Both {
     now: State,
     items: Vec<StockItem>,
     materials: Vec<MaterialSpec>,
+    own: bool,
     rows: Vec<bool>,
     room: Room,
     strength: Strength,
@@ -100,6 +101,7 @@ impl Both {
             before,
             items: shop.items.to_vec(),
             materials: shop.materials.to_vec(),
+            own: shop.own,
             rows: rows.to_vec(),
             room,
             strength,
@@ -143,7 +145,7 @@ impl Both {
     }
 
     fn begin_set(&mut self) {
-        let shop = Shop { items: &self.items, materials: &self.materials };
+        let shop = Shop { items: &self.items, materials: &self.materials, own: self.own };
         let State { design, resolved, .. } = &self.now;
         let task = Task::new(design, resolved, &shop, &self.rows);
         let search = task.search();
@@ -194,7 +196,7 @@ impl Both {
             return;
         };
         let next = State::of(found.preview);
-        let shop = Shop { items: &self.items, materials: &self.materials };
+        let shop = Shop { items: &self.items, materials: &self.materials, own: self.own };
         let task = Task::new(&next.design, &next.resolved, &shop, &self.rows);
         let parts = task.present(&next.resolved).parts;
         let sum = parts.sum() + self.price + self.rough(&next);
@@ -254,6 +256,16 @@ impl Both {
         let mut lines = ranges(&self.before.design, figures);
         lines.extend(words::off_lines(&self.before.design, &self.before.resolved, figures));
         lines
+    }
+
+    /// Whether it gains what is worth moving pins for, or moves none.
+    pub fn is_worth(&self) -> bool {
+        let lengths = |state: &State| {
+            state.design.strings.iter().map(|s| s.length.clone()).collect::<Vec<_>>()
+        };
+        let figures = (&self.before.analysis, &self.now.analysis);
+        lengths(&self.before) == lengths(&self.now)
+            || words::is_worth(&self.before.design, &self.before.resolved, figures)
     }
 
     fn taken(&self, rows: Option<&[bool]>) -> Vec<Taken> {

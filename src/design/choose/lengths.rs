@@ -72,6 +72,9 @@ pub struct Lengths {
     pub lines: Vec<Line>,
     /// What holds strings back, in sentences.
     pub notes: Vec<String>,
+    /// Whether they gain what is worth moving pins for; lengths that are not sought for the curve are what was asked
+    /// for, and always are.
+    pub is_worth: bool,
     pub(super) taken: Vec<Taken>,
     /// The curve that they were made for.
     curve: Vec<Point>,
@@ -167,7 +170,26 @@ pub fn lengths(
             (!same).then_some(Taken { row, made: None, length: Some(text) })
         })
         .collect();
-    Ok(taken_into(design, resolved, analysis, taken, notes))
+    let mut found = taken_into(design, resolved, analysis, taken, notes);
+    if matches!(way, Way::Wanted(_)) {
+        let figures = (analysis, &found.analysis);
+        found.is_worth = words::is_worth(design, resolved, figures)
+            || straightened(&before, &found.analysis) >= WORTH_KINK_MM;
+    }
+    Ok(found)
+}
+
+/// From what gain of the pin that is farthest off the curve of its neighbours pins are worth moving, in mm. Chosen for
+/// this project, no source.
+const WORTH_KINK_MM: f64 = 2.0;
+
+/// By how much nearer to the curve of its neighbours the pin is that is farthest off it, in mm.
+fn straightened(before: &[Known<Length>], after: &Analysis) -> f64 {
+    let after: Vec<Known<Length>> = after.strings.iter().map(|string| string.length).collect();
+    let kink = |lengths: &[Known<Length>]| {
+        unevenness(lengths).kink.map_or(0.0, |(_, kink)| kink.to_mm().abs())
+    };
+    kink(before) - kink(&after)
 }
 
 /// Lengths that rise wherever those before did: where they do not, they stay nearer to those before.
@@ -200,6 +222,7 @@ pub(super) fn taken_into(
         changes: Vec::new(),
         lines: Vec::new(),
         notes,
+        is_worth: true,
         taken,
         curve: curve(design, resolved),
     };

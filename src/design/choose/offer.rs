@@ -25,6 +25,15 @@ pub(super) struct Candidate {
     pub notes: (Option<Note>, Option<Note>),
 }
 
+impl Candidate {
+    /// Whether it is sold for a note.
+    pub fn is_for(&self, note: Note) -> bool {
+        let key = note.key_number();
+        self.notes.0.is_none_or(|lowest| key >= lowest.key_number())
+            && self.notes.1.is_none_or(|highest| key <= highest.key_number())
+    }
+}
+
 /// Takes out what a maker would not string: what is not of the family that is asked for, and plain strings that are
 /// too thick.
 pub(super) fn offer(

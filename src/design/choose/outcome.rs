@@ -2,7 +2,7 @@
 
 use super::kind::StringKind;
 use super::task::wound_from;
-use super::words::{self, Line};
+use super::words::{self, Line, Says};
 use super::{Task, Totals};
 use crate::design::display::string_name;
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
@@ -13,8 +13,13 @@ use crate::design::stock::is_same;
 use crate::design::targets::curve;
 use crate::design::{make_up_text, stock};
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
-use crate::engine::choose::{Answer, Best, Kept, Parts, Pick, Rules, Set, choose};
+use crate::engine::choose::{
+    Answer, Best, Broken, Item, Kept, Parts, Pick, Rules, Set, Target, choose,
+};
 use crate::engine::units::{Force, Stiffness};
+
+/// By what share of its sum a set must be worse than the one that is there to be called farther off.
+const FARTHER: f64 = 1e-6;
 
 /// A string that would change.
 #[derive(Clone, Debug, PartialEq)]
@@ -80,6 +85,8 @@ pub struct Outcome {
     pub conflicts: Vec<String>,
     /// What this set breaks, in sentences; empty where it is within the limits.
     pub broken: Vec<String>,
+    /// Whether the strings that are there now are nearer to what is wanted.
+    pub is_farther: bool,
     taken: Vec<Taken>,
     stock: Vec<StockItem>,
     materials: Vec<MaterialSpec>,
@@ -112,8 +119,7 @@ pub struct Alternative {
     pub different: usize,
     /// What it costs, as far as prices are known.
     pub price: f64,
-    /// How far off what is wanted it is, in per cent: the root of the sum over the number of strings, without
-    /// prices and counts.
+    /// How far off what is wanted its strings are on average, in per cent, as [`Outcome::lines`] tells it.
     pub off_percent: f64,
     /// In words.
     pub text: String,
@@ -150,6 +156,7 @@ impl Task {
             proof: Vec::new(),
             conflicts: self.conflicts(analysis, answer),
             broken: words::broken(broken, analysis),
+            is_farther: false,
             taken,
             stock,
             materials: self.materials.clone(),
@@ -175,8 +182,49 @@ impl Task {
         outcome.before.tension = analysis.total_tension;
         let (totals, analyses) = ((&outcome.before, &outcome.after), (analysis, &outcome.analysis));
         outcome.lines = words::lines(self, design, resolved, totals, analyses);
-        outcome.proof = words::proof(self, best, outcome.changes.is_empty(), analysis);
+        // Prices are no part of how near a set is.
+        let far = |parts: &Parts| parts.sum() - parts.price;
+        let (was, is) = (far(&outcome.before.parts), far(&outcome.after.parts));
+        let is_strung = |row: &usize| resolved.harp.strings[*row].make_up.is_ok();
+        outcome.is_farther =
+            best.is_some() && self.sought.iter().all(is_strung) && is - was > FARTHER * is;
+        let says = Says {
+            is_there: outcome.changes.is_empty(),
+            unlisted: self.unlisted(set),
+            nearer: outcome
+                .is_farther
+                .then(|| words::broken(&self.present_breaks(resolved), analysis)),
+        };
+        outcome.proof = words::proof(self, best, &says, analysis);
         Some(outcome)
+    }
+
+    /// How many of the sought strings stay as they are although this stock does not have them.
+    fn unlisted(&self, set: &Set) -> usize {
+        let is_own = |row: &&usize| match set.picks.get(**row) {
+            Some(Pick::Item(item)) => *item >= self.items.len(),
+            _ => false,
+        };
+        self.sought.iter().filter(is_own).count()
+    }
+
+    /// Which rules the set that is there now breaks.
+    fn present_breaks(&self, resolved: &Resolved) -> Vec<Broken> {
+        let mut task = self.search.clone();
+        task.stock.clear();
+        for row in &self.sought {
+            let string = &resolved.harp.strings[*row];
+            let Ok(make_up) = &string.make_up else { continue };
+            let name = StringKind::of(make_up).name;
+            let family = self.kinds.iter().position(|kind| *kind == name).unwrap_or(0);
+            let (make_up, price) = (make_up.clone(), None);
+            let (lowest, highest) = (string.note, string.note);
+            task.stock.push(Item { make_up, family, price, in_stock: true, lowest, highest });
+        }
+        match choose(&task) {
+            Answer::Best(_) => Vec::new(),
+            Answer::None(refusal) => refusal.nearest.map_or_else(Vec::new, |near| near.broken),
+        }
     }
 
     /// Why there is no set within the limits, in sentences; none where there is one.
@@ -187,13 +235,12 @@ impl Task {
         }
     }
 
-    /// Sets as [`Task::by_items`] and [`Task::by_price`] find them, to click through.
+    /// Sets as [`Task::by_items`] and [`Task::by_price`] find them, to click through. The sum that they have least
+    /// counts more than how far off they are on average, so that one may be farther off than another that has no more
+    /// strings and costs no more; such a one is left out, but for the best of all, the last.
     pub fn alternatives(&self, found: &[Best]) -> Vec<Alternative> {
         let alternative = |best: &Best| {
-            let parts = &best.set.parts;
-            let sum = parts.target + parts.feel + parts.tension;
-            let strings = best.set.pulls.iter().flatten().map(|_| 1.0).sum::<f64>().max(1.0);
-            let off_percent = 100.0 * (sum / strings).sqrt();
+            let off_percent = self.off_percent(&best.set);
             Alternative {
                 different: best.set.different,
                 price: best.set.price,
@@ -202,7 +249,37 @@ impl Task {
                 answer: Answer::Best(best.clone()),
             }
         };
-        found.iter().map(alternative).collect()
+        let all: Vec<Alternative> = found.iter().map(alternative).collect();
+        let is_behind = |one: &Alternative, other: &Alternative| {
+            other.off_percent < one.off_percent
+                && other.different <= one.different
+                && other.price <= one.price
+        };
+        let is_last = |place: usize| place + 1 == all.len();
+        let kept = all.iter().enumerate().filter(|(place, one)| {
+            is_last(*place) || !all.iter().any(|other| is_behind(one, other))
+        });
+        kept.map(|(_, one)| one.clone()).collect()
+    }
+
+    /// How far off their targets the strings of a set are on average, in per cent.
+    fn off_percent(&self, set: &Set) -> f64 {
+        let ratio = self.search.pluck_ratio;
+        let (mut sum, mut count) = (0.0, 0.0_f64);
+        for (place, pull) in self.search.strings.iter().zip(&set.pulls) {
+            let (Some(pull), Some(target), Ok(length)) = (pull, place.target, place.length) else {
+                continue;
+            };
+            let wanted_n = match target {
+                Target::Tension(force) => force.to_n(),
+                Target::Stiffness(feel) => {
+                    feel.to_n_per_m() * length.to_m() * ratio * (1.0 - ratio)
+                }
+            };
+            sum += words::off_percent(pull.to_n() / wanted_n);
+            count += 1.0;
+        }
+        sum / count.max(1.0)
     }
 
     /// The strings that get an item of the stock, and which.

@@ -9,7 +9,14 @@ use crate::engine::figure::Figure;
 /// The tension of all strings, and how far feel and load share reach, before and after.
 pub(super) fn ranges(design: &Design, (before, after): (&Analysis, &Analysis)) -> Vec<Line> {
     let units = &design.units;
-    let total = |analysis: &Analysis| total_with_unit(analysis.total_tension, units.force);
+    let total = |analysis: &Analysis| {
+        let text = total_with_unit(analysis.total_tension, units.force);
+        let all = analysis.strings.len();
+        match analysis.without_tension {
+            0 => text,
+            none => format!("{text}, {} of {all} strings", all - none),
+        }
+    };
     let feel = |analysis: &Analysis| {
         let figure = |figures: &StringFigures| figures.pluck_stiffness.ok();
         let unit = figure_unit(Figure::PluckStiffness, units);

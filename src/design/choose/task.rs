@@ -5,6 +5,7 @@ use std::ops::RangeInclusive;
 use super::family;
 use super::kind::{StringKind, kind_in_words, kind_name};
 use super::offer::{Candidate, candidates, commonest_currency, kinds_on, offer, usual_price};
+use super::own::own;
 use super::{Shop, Task};
 use crate::design::document::{Design, FamilySpec, MaterialSpec, WantsSpec, WeightsSpec};
 use crate::design::library::find;
@@ -98,7 +99,14 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
         lowest: candidate.notes.0,
         highest: candidate.notes.1,
     });
-    let stock: Vec<Item> = stock.collect();
+    let mut stock: Vec<Item> = stock.collect();
+    if shop.own {
+        let all = own(design, resolved, (&materials, shop), &candidates, is_sought);
+        stock.extend(all.into_iter().map(|one| {
+            let place = family(&one.kind).unwrap_or(0);
+            one.item(place)
+        }));
+    }
     let search = Search {
         strings,
         families: families.iter().map(|(_, strings)| Family { strings: *strings }).collect(),
@@ -235,10 +243,14 @@ fn wound_below(
     let Some((first, _)) = range(what, ("", typed), places, left_out) else { return };
     let is_plain = |name: &str| find(materials, name).is_some();
     let last = places.len().saturating_sub(1);
+    let as_now = design.targets.kinds.is_empty() && design.targets.family == FamilySpec::Present;
     families.retain_mut(|(name, strings)| {
         let (from, to) = strings.unwrap_or((0, last));
         if !is_plain(name) {
-            // Wound strings may stand there, wherever they are now.
+            // Wound strings may stand there, wherever they are now, but where a set was taken no farther up than for
+            // that set.
+            let taken = (from + NEAR).min(first.saturating_sub(2 * NEAR));
+            let from = if as_now { from.max(taken) } else { from };
             *strings = strings.map(|_| (from.min(first), to));
             return true;
         }

@@ -65,7 +65,7 @@ impl Bench {
     }
 
     fn shop(&self) -> Shop<'_> {
-        Shop { items: &self.stock.items, materials: &self.stock.materials }
+        Shop { items: &self.stock.items, materials: &self.stock.materials, own: false }
     }
 
     fn all(&self) -> Vec<bool> {

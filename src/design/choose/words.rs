@@ -32,13 +32,18 @@ struct Off {
     step: Option<(usize, f64)>,
 }
 
+/// How far a ratio of what is to what is wanted is off, in per cent: the same above and below.
+pub(super) fn off_percent(ratio: f64) -> f64 {
+    100.0 * (ratio.ln().abs().exp() - 1.0)
+}
+
 fn off(wants: WantsSpec, wanted: &[Option<f64>], analysis: &Analysis) -> Off {
     let mut off = Off { mean: 0.0, most: None, step: None };
     let (mut count, mut above): (f64, Option<f64>) = (0.0, None);
     for (index, (wanted, figures)) in wanted.iter().zip(&analysis.strings).enumerate() {
         let (Some(wanted), Some(is)) = (wanted, value_of(wants, figures)) else { continue };
         let log = (is / wanted).ln();
-        let percent = 100.0 * (log.abs().exp() - 1.0);
+        let percent = off_percent(is / wanted);
         off.mean += percent;
         count += 1.0;
         if off.most.is_none_or(|(_, most)| percent > most) {
@@ -52,6 +57,27 @@ fn off(wants: WantsSpec, wanted: &[Option<f64>], analysis: &Analysis) -> Off {
     }
     off.mean /= count.max(1.0);
     off
+}
+
+/// From what gain pins are worth moving: by so many points of a per cent nearer to what is wanted, on average or at
+/// most. Chosen for this project, no source.
+pub const WORTH_PERCENT: (f64, f64) = (0.5, 1.0);
+
+/// Whether other lengths, or strings and lengths, gain what is worth moving pins for: nearer to the curve of the design
+/// as it is, a figure that was lacking, or fewer findings.
+pub(super) fn is_worth(
+    design: &Design,
+    resolved: &Resolved,
+    (before, after): (&Analysis, &Analysis),
+) -> bool {
+    let wants = design.targets.wants;
+    let wanted = wanted(design, resolved);
+    let (was, is) = (off(wants, &wanted, before), off(wants, &wanted, after));
+    let most = |off: &Off| off.most.map_or(0.0, |(_, percent)| percent);
+    was.mean - is.mean >= WORTH_PERCENT.0
+        || is.mean <= was.mean && most(&was) - most(&is) >= WORTH_PERCENT.1
+        || after.without_tension < before.without_tension
+        || after.findings.len() < before.findings.len()
 }
 
 /// How near the curve the strings are, before and after. The curve is that of the design as it is.
@@ -72,7 +98,7 @@ pub(super) fn off_lines(
         None => NONE.to_owned(),
     };
     let mean = |off: &Off| match off.most {
-        Some(_) => format!("{} %", percent(off.mean)),
+        Some(_) => format!("{} %", decimals(off.mean, 1)),
         None => NONE.to_owned(),
     };
     vec![
@@ -122,19 +148,47 @@ fn money(task: &Task, sum: f64) -> String {
     format!("{} {}", decimals(sum, 2), task.currency).trim_end().to_owned()
 }
 
-/// How sure it is that the set is the best; `is_there` if the strings are that set already.
+/// What is known of a set beside its proof.
+pub(super) struct Says {
+    /// The strings are that set already.
+    pub is_there: bool,
+    /// How many strings stay that are not in the stock.
+    pub unlisted: usize,
+    /// Where the strings that are there now are nearer to what is wanted: what limits they break.
+    pub nearer: Option<Vec<String>>,
+}
+
+/// How sure it is that the set is the best, and how it stands to the strings that are there.
 pub(super) fn proof(
     task: &Task,
     best: Option<&Best>,
-    is_there: bool,
+    told: &Says,
     analysis: &Analysis,
 ) -> Vec<String> {
     let Some(best) = best else { return Vec::new() };
     let mut says = Vec::new();
+    if told.is_there {
+        says.push("the strings are this set already".to_owned());
+    }
+    match &told.nearer {
+        Some(broken) if broken.is_empty() => {
+            says.push("the strings on the harp are nearer to what is wanted".to_owned());
+        }
+        Some(broken) => says.push(format!(
+            "the strings on the harp are nearer to what is wanted, but {}",
+            joined(&broken.iter().map(String::as_str).collect::<Vec<_>>(), "and")
+        )),
+        None => {}
+    }
+    let from = if task.search.stock.len() > task.items.len() {
+        "from this stock and of the strings on the harp"
+    } else {
+        "from this stock"
+    };
     if best.proven {
         let total = task.search.rules.most_total.is_some();
         says.push(format!(
-            "this set is proved to be the best: no other from this stock meets the limits{} and comes nearer to what is wanted",
+            "this set is proved to be the best: no other {from} meets the limits{} and comes nearer to what is wanted",
             if total { ", that of the total tension among them," } else { "" }
         ));
     } else {
@@ -145,14 +199,19 @@ pub(super) fn proof(
             decimals(share.max(0.1), 1)
         ));
     }
+    if told.unlisted > 0 {
+        let are = if told.unlisted == 1 { "it is" } else { "they are" };
+        says.push(format!(
+            "{} on the harp {} as now, though {are} not in this stock list",
+            counted(told.unlisted, "string"),
+            if told.unlisted == 1 { "stays" } else { "stay" }
+        ));
+    }
     if let Some(index) = best.tie {
         says.push(format!(
             "another set is as good; it differs first on {} (of equals, what stands first in the stock is taken)",
             lower(&named(analysis, index))
         ));
-    }
-    if is_there {
-        says.push("the strings are this set already".to_owned());
     }
     says
 }
@@ -368,7 +427,7 @@ pub(super) fn broken(broken: &[Broken], analysis: &Analysis) -> Vec<String> {
 /// An alternative in a line.
 pub(super) fn alternative(task: &Task, set: &Set, off_percent: f64) -> String {
     let mut text = format!(
-        "{}, {} % off",
+        "{}, {} % off on average",
         counted(set.different, "different string"),
         decimals(off_percent, 1)
     );

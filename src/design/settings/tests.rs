@@ -118,7 +118,7 @@ fn every_number_of_the_document_has_one_row() {
 fn follows(design: &Design) -> String {
     let resolved = resolve(design);
     let stock = starting_list();
-    let shop = Shop { items: &stock.items, materials: &stock.materials };
+    let shop = Shop { items: &stock.items, materials: &stock.materials, own: true };
     let rows = vec![true; design.strings.len()];
     let task = Task::new(design, &resolved, &shop, &rows);
     let order = order_list(design, &analyse(&resolved.harp));

@@ -63,7 +63,7 @@ fn chart(desk: Desk) -> AnyView {
     };
     view! {
         <section class="choose-front" aria-label="Alternatives">
-            <p class="hint">"Off what is wanted, %"</p>
+            <p class="hint">"Off what is wanted, on average, %"</p>
             <div class="front" id="front" role="group" aria-label="Sets to choose from; the arrow keys go from one to the next" on:keydown=on_keys>
                 {list(move || marks(true))}
                 {list(move || marks(false))}

@@ -8,6 +8,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::browser;
+use crate::app::frame::beside;
 use crate::app::rows::{Choosable, Marks, Proposal, allowed, choosables};
 use crate::app::store::{Ghost, Store};
 use crate::design::choose::both::Both;
@@ -75,6 +76,8 @@ pub struct Desk {
     pub store: Store,
     /// Only the strings that are selected in the chart may change.
     pub part: RwSignal<bool>,
+    /// What is on the harp now counts beside the stock.
+    pub own: RwSignal<bool>,
     /// What is being worked at, in words.
     pub busy: RwSignal<Option<String>>,
     /// What is proposed.
@@ -107,6 +110,7 @@ impl Desk {
         let desk = Self {
             store,
             part,
+            own: RwSignal::new(true),
             busy: RwSignal::new(None),
             proposal: RwSignal::new(None),
             without: RwSignal::new(Vec::new()),
@@ -121,6 +125,7 @@ impl Desk {
             store.design.track();
             store.shop.track();
             rows.track();
+            desk.own.track();
             if before.is_some()
                 && let Some(ask) = desk.asked.get_untracked()
             {
@@ -176,8 +181,12 @@ impl Desk {
         let store = self.store;
         let resolved = store.resolved.get_untracked();
         let (stock, rows) = (store.shop.get_untracked(), self.rows.get_untracked());
-        let shop = Shop { items: &stock.items, materials: &stock.materials };
-        let task = || Task::new(design, &resolved, &shop, &rows);
+        let own = self.own.get_untracked();
+        let shop = Shop { items: &stock.items, materials: &stock.materials, own };
+        // What is on the harp has no price, so that prices are compared within the stock.
+        let task = |with_own: bool| {
+            Task::new(design, &resolved, &Shop { own: own && with_own, ..shop }, &rows)
+        };
         match ask {
             Ask::Lengths(way, room) => {
                 let analysis = store.analysis.get_untracked();
@@ -188,12 +197,12 @@ impl Desk {
                 }))
             }
             Ask::Set => {
-                let task = task();
+                let task = task(true);
                 let search = task.search();
                 Job::Set(Box::new((task, search)))
             }
             Ask::Front { by_price } => {
-                let task = task();
+                let task = task(!by_price);
                 let front = if by_price { task.by_price() } else { task.by_items() };
                 Job::Front(Box::new((task, front)), by_price)
             }
@@ -309,7 +318,26 @@ impl Desk {
         let analysis = proposal.as_ref().and_then(|proposal| proposal.analysis.clone());
         let ghost = analysis.map(|analysis| Ghost { words: GHOST.to_owned(), analysis });
         self.store.ghost.set(ghost);
-        self.proposal.set(proposal.map(Arc::new));
+        let proposal = proposal.map(Arc::new);
+        self.proposal.set(proposal.clone());
+        if let Some(proposal) = proposal.filter(|proposal| !proposal.rows.is_empty()) {
+            browser::when_idle(move || self.tell_frame(&proposal));
+        }
+    }
+
+    /// Adds what the frame bears with it: it takes longer than all other figures of a proposal, so that these are
+    /// shown first.
+    fn tell_frame(self, told: &Arc<Proposal>) {
+        let is_told =
+            |now: &Option<Arc<Proposal>>| now.as_ref().is_some_and(|now| Arc::ptr_eq(now, told));
+        // The view may be gone, or something else be proposed.
+        if self.proposal.try_with_untracked(is_told) != Some(true) {
+            return;
+        }
+        let (Some(preview), Some(analysis)) = (told.preview(), &told.analysis) else { return };
+        let (before, after) = beside(self.store, preview, analysis);
+        let told = (**told).clone().with_frame(before, after);
+        self.proposal.set(Some(Arc::new(told)));
     }
 
     /// Takes what is proposed, but for the strings that are left out.

@@ -147,7 +147,7 @@ pub fn zones(desk: Desk) -> AnyView {
 fn at_hand(desk: Desk) -> Vec<String> {
     let store = desk.store;
     let (design, stock) = (store.design.get(), store.shop.get());
-    let shop = Shop { items: &stock.items, materials: &stock.materials };
+    let shop = Shop { items: &stock.items, materials: &stock.materials, own: false };
     Task::kinds_at_hand(&design, &store.resolved.get(), &shop)
 }
 

@@ -56,7 +56,7 @@ pub fn plot(desk: Desk) -> AnyView {
     let reach = Memo::new(move |_| {
         let frame = frame.get();
         let (stock, resolved) = (store.shop.read(), store.resolved.read_untracked());
-        let shop = Shop { items: &stock.items, materials: &stock.materials };
+        let shop = Shop { items: &stock.items, materials: &stock.materials, own: false };
         let task = Task::new(&frame, &resolved, &shop, &vec![true; frame.strings.len()]);
         let places = places(&frame, &resolved).into_iter().zip(task.reach(frame.targets.wants));
         let mut reach: Vec<(f64, Point)> = places.filter_map(|(at, is)| Some((at?, is?))).collect();

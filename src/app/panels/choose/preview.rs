@@ -29,7 +29,12 @@ pub fn preview(desk: Desk) -> AnyView {
 fn told(proposal: &Proposal) -> String {
     let says = proposal.conflicts.iter().chain(&proposal.says).take(2);
     let says: Vec<&str> = says.map(String::as_str).collect();
-    format!("{}: {} strings would change. {}", proposal.title, proposal.rows.len(), says.join(" "))
+    let change = match proposal.rows.len() {
+        0 => String::new(),
+        1 => " 1 string would change.".to_owned(),
+        count => format!(" {count} strings would change."),
+    };
+    format!("{}:{change} {}", proposal.title, says.join(" "))
 }
 
 /// Something of the proposal, as it changes.
@@ -99,9 +104,15 @@ fn changes(desk: Desk) -> AnyView {
         let without = desk.without.get();
         of(desk, |proposal| proposal.rows.iter().all(|row| without.contains(&row.row)))
     };
+    let worth = move || of(desk, |proposal| proposal.is_worth);
+    let take_all = move |class, words| {
+        let hint = "Every string that is listed, in one step";
+        button(class, "take-all", hint, words, move || desk.take(true))
+    };
     view! {
         <div class="window-actions">
-            {button("tool main", "take-all", "Every string that is listed, in one step", "Take all", move || desk.take(true))}
+            {while_so(worth, move || take_all("tool main", "Take all"))}
+            {while_so(move || !worth(), move || take_all("tool", "Take all the same"))}
             <button type="button" class="tool" id="take-some" disabled=none on:click=move |_| desk.take(false)>
                 "Take the ticked rows"
             </button>

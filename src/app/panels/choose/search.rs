@@ -32,6 +32,10 @@ pub fn search(desk: Desk) -> AnyView {
     let which = Signal::derive(move || if desk.part.get() { "part" } else { "all" }.to_owned());
     let choices = [("all", "All strings"), ("part", "Those selected in the chart")];
     let choices = choices.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
+    let from = Signal::derive(move || if desk.own.get() { "both" } else { "stock" }.to_owned());
+    let sources =
+        [("both", "The stock list and what is on now"), ("stock", "The stock list alone")];
+    let sources = sources.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
     let selected = move || {
         let rows = store.selection.get().rows();
         let last = (*rows.end()).min(store.count().saturating_sub(1));
@@ -84,6 +88,7 @@ pub fn search(desk: Desk) -> AnyView {
             <p class="hint" id="choose-stock">{words(stock)}</p>
             <div class="choose-row">
                 <Choice label="May change" choices=choices value=which on_change=move |key: String| desk.part.set(key == "part")/>
+                <Choice label="Choose from" choices=sources value=from on_change=move |key: String| desk.own.set(key == "both")/>
                 {button("tool main", "find-set", "The best set for all strings together", "Find the best set", move || desk.ask(Ask::Set))}
                 {button("tool", "find-fronts", "The best set for each smaller number of gauges", "Evenness against number of gauges", move || desk.ask(Ask::Front { by_price: false }))}
                 {while_so(priced, by_price)}
