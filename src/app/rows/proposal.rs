@@ -186,9 +186,14 @@ impl Proposal {
     #[must_use]
     pub fn with_frame(mut self, before: String, after: String) -> Self {
         if !before.is_empty() || !after.is_empty() {
-            let words = |text: String| if text.is_empty() { NONE.to_owned() } else { text };
+            // What holds for both stands once, at the left.
+            let words = |text: String| match text.trim_end_matches(", estimated") {
+                "" => NONE.to_owned(),
+                text => text.trim_end_matches(", worst of what is judged").to_owned(),
+            };
             let (before, after) = (words(before), words(after));
-            self.lines.push(Line { what: "frame".to_owned(), before, after });
+            let what = "frame, worst of what is judged, estimated".to_owned();
+            self.lines.push(Line { what, before, after });
         }
         self
     }

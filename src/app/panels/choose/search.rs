@@ -33,8 +33,7 @@ pub fn search(desk: Desk) -> AnyView {
     let choices = [("all", "All strings"), ("part", "Those selected in the chart")];
     let choices = choices.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
     let from = Signal::derive(move || if desk.own.get() { "both" } else { "stock" }.to_owned());
-    let sources =
-        [("both", "The stock list and what is on now"), ("stock", "The stock list alone")];
+    let sources = [("both", "The list and the harp's strings"), ("stock", "The list alone")];
     let sources = sources.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
     let selected = move || {
         let rows = store.selection.get().rows();
