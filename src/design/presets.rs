@@ -102,6 +102,15 @@ impl OpenTuning {
     pub fn sign(&self, letter: Letter) -> i8 {
         self.signs.iter().find(|(signed, _)| *signed == letter).map_or(0, |(_, sign)| *sign)
     }
+
+    /// The one in which all the notes are; `None` where there is none, or more than one.
+    pub fn of(notes: impl Iterator<Item = Note>) -> Option<&'static Self> {
+        let notes: Vec<Note> = notes.collect();
+        let fits = |open: &&Self| notes.iter().all(|note| open.sign(note.letter()) == note.alter());
+        let mut fitting = OPEN_TUNINGS.iter().filter(fits);
+        let first = fitting.next()?;
+        fitting.next().is_none().then_some(first)
+    }
 }
 
 /// The mechanism that is usual for a compass: two discs for each string of a harp of 40 strings or
@@ -215,6 +224,18 @@ mod tests {
         assert_eq!(compass("C4", "C4").unwrap().len(), 1);
         assert!(compass("C-1", "B10").is_ok());
         assert_eq!(by_compass(note("C4"), note("C5"), |_| 3), Err(CompassError::Sign));
+    }
+
+    #[test]
+    fn notes_tell_the_tuning_where_they_fit_one_alone() {
+        let of = |list: &str| OpenTuning::of(list.split(' ').map(note)).map_or("", |o| o.name);
+        assert_eq!(of("C5 B4 A4 G4 F4 E4 D4"), "C major");
+        assert_eq!(of("Eb6 D6 C6 Bb5 Ab5 G5 F5"), "E flat major");
+        assert_eq!(of("C5 B4 G4 F#4"), "G major");
+        assert_eq!(of("B4 G4 F#4"), "", "D major has these too");
+        assert_eq!(of("C5 A4 G4 D4"), "", "four tunings have these");
+        assert_eq!(of("C5 B4 Bb4 A4"), "", "chromatic");
+        assert_eq!(OpenTuning::of(std::iter::empty()), None);
     }
 
     #[test]

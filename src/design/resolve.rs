@@ -17,6 +17,7 @@ use super::document::{
     Design, GeometrySpec, LayerSpec, MakeUpSpec, MechanismKind, StringSpec, TemperamentSpec,
     WeighedSpec,
 };
+use super::letters;
 use super::library;
 use super::make_up_text;
 use super::settings::Setting;
@@ -147,13 +148,24 @@ fn look_up(design: &Design, text: &str) -> Result<Arc<Material>, String> {
         // A make-up that cannot be taken apart is kept here as it was typed.
         return Err(match make_up_text::read(text) {
             Err(error) => error.to_string(),
+            Ok(_) if says_wound(text) => format!(
+                "a wound string must have its core and its cover, got \"{}\" (write it like steel 0.40 + bronze 0.25, or weigh it)",
+                cut(text)
+            ),
             Ok(_) => format!(
-                "a material must be one that is known here, got \"{}\" (choose one that is listed)",
+                "a material must be one that is known here, got \"{}\" (write a known one, or add it under Materials)",
                 cut(text)
             ),
         });
     };
     library::material_of(spec).map(Arc::new).map_err(|error| error.to_string())
+}
+
+/// Whether somebody wrote that a string is wound, in English, German or French, and not with what.
+fn says_wound(text: &str) -> bool {
+    const WOUND: [&str; 8] =
+        ["wound", "overwound", "wrapped", "overspun", "covered", "umsponnen", "filée", "filé"];
+    letters::small(text).split_whitespace().any(|word| WOUND.contains(&word))
 }
 
 fn make_up<'a>(

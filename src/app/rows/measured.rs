@@ -56,7 +56,7 @@ pub fn told(measured: &Measured) -> Vec<String> {
 }
 
 /// The question about a column whose numbers look like another unit than was said.
-pub fn question(heading: &str, said: Size, looks: Size) -> String {
+pub fn unit_question(heading: &str, said: Size, looks: Size) -> String {
     let column = match heading.trim() {
         "" => "The numbers".to_owned(),
         heading => format!("The numbers under \"{heading}\""),
@@ -67,6 +67,9 @@ pub fn question(heading: &str, said: Size, looks: Size) -> String {
         said.words()
     )
 }
+
+/// The question about a B without a sign.
+pub const ASKS_B: &str = "The notes have B and no H. In German lists B is B flat, in English ones B natural. Which is it?";
 
 /// Whether a cell of a string is empty that a finished harp has filled.
 pub fn has_blanks(design: &Design) -> bool {
@@ -97,6 +100,7 @@ mod tests {
     use super::*;
     use crate::design::presets::OPEN_TUNINGS;
     use crate::design::restring::gaps;
+    use crate::design::table::hand::Question;
 
     fn reading(highest: &str) -> Reading<'static> {
         Reading {
@@ -171,11 +175,12 @@ mod tests {
         let rows = preview(&read);
         assert_eq!(rows[0], ["1", "B4", "24", "0,9", "gut", "alt"]);
         assert_eq!(rows[1], ["2", "A4", "26", "", "steel 0,4 + Bronze 0,2", ""]);
-        let (place, said, looks) = read.hand.questions()[0];
+        let Question::Unit { place, said, answers } = &read.hand.questions()[0] else { panic!() };
         assert_eq!(
-            question(&read.hand.columns[place].heading, said, looks),
-            "The numbers under \"Länge\" name no unit and look like inches rather than millimetres. Which are they?"
+            unit_question(&read.hand.columns[*place].heading, *said, answers[0]),
+            "The numbers under \"Länge\" name no unit and look like centimetres rather than millimetres. Which are they?"
         );
+        assert_eq!(answers[..], [Size::Cm, Size::Inch, Size::Mm]);
         assert!(told(&read).contains(&"H is the B of English names, and B is B flat.".to_owned()));
     }
 

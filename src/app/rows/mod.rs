@@ -21,7 +21,7 @@ pub use chart::{CellWords, ChartWords, Head, RowWords, explained, head, heads, r
 pub use details::{Block, MOST_PARTIALS, details, details_title};
 pub use exchanged::{Exchanged, exchange_heads, exchanged};
 pub use markup::{CellLook, RowView, cell_id, cell_look, row_class, row_markup};
-pub use measured::{gap_words, has_blanks, measured, preview, question, told};
+pub use measured::{ASKS_B, gap_words, has_blanks, measured, preview, told, unit_question};
 pub use offered::{Offer, offers};
 pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, freshened, order_words, part_of};
 pub use proposal::{

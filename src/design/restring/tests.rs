@@ -9,6 +9,7 @@ use crate::design::make_up_text;
 use crate::design::persist::check;
 use crate::design::presets::SAMPLES;
 use crate::design::stock::starting_list;
+use crate::design::table::hand::Question;
 use crate::engine::analysis::analyse;
 use crate::engine::units::{Force, Length};
 use crate::testing::assert_close;
@@ -95,7 +96,9 @@ fn fractions_are_inches_and_bare_numbers_that_look_so_are_asked_about() {
     let lengths = |text: &str| -> Vec<String> { read(text).into_iter().map(|s| s.1).collect() };
     assert_eq!(lengths("24 1/8\n30\n812 mm"), ["24 1/8 in", "30 in", "812 mm"]);
     let asked = read_measured("24\n30\n36.5", &reading("", "")).unwrap();
-    let [(place, said, looks)] = asked.hand.questions()[..] else { panic!("one question") };
+    let questions = asked.hand.questions();
+    let [Question::Unit { place, said, answers }] = &questions[..] else { panic!("one question") };
+    let (place, looks) = (*place, answers[0]);
     assert_eq!((said.name(), looks.name()), ("mm", "in"));
     let mut columns = asked.hand.columns;
     (columns[place].unit, columns[place].looks_like) = (looks, None);
@@ -103,6 +106,41 @@ fn fractions_are_inches_and_bare_numbers_that_look_so_are_asked_about() {
     let answered = read_measured("24\n30\n36.5", &answered).unwrap();
     assert_eq!(answered.table.strings[2].length, "36.5 in");
     assert_eq!(answered.hand.questions(), []);
+}
+
+#[test]
+fn a_wound_string_of_which_no_more_is_said_asks_for_its_core_and_cover() {
+    let list = "A3 690 wound 1.52\nG3 730 Stahl umsponnen 1.6\nF3 770 mithril 1.6";
+    let design = read_measured(list, &reading("", "")).unwrap().into_design(&Design::default());
+    assert_eq!(design.open_tuning, "", "A, G and F are in several");
+    let told: Vec<String> = gaps(&design).into_iter().map(|gap| gap.sentence).collect();
+    assert_eq!(
+        told[0],
+        "a wound string must have its core and its cover, got \"wound\" (write it like steel 0.40 + bronze 0.25, or weigh it)"
+    );
+    assert!(told[1].contains("\"Stahl umsponnen\" (write it like steel"), "{told:?}");
+    assert!(told[2].ends_with("got \"mithril\" (write a known one, or add it under Materials)"));
+    assert_eq!(design.strings[0].make_up.diameter, "1.52");
+}
+
+#[test]
+fn the_unit_comes_first_with_which_the_strings_are_most_like_usual_ones() {
+    let answers = |text: &str| -> Vec<&'static str> {
+        let read = read_measured(text, &reading("", "")).unwrap();
+        match &read.hand.questions()[..] {
+            [] => Vec::new(),
+            [Question::Unit { answers, .. }] => answers.iter().map(|unit| unit.name()).collect(),
+            other => panic!("{other:?}"),
+        }
+    };
+    assert_eq!(answers("C5 30.3\nB4 33.9\nA4 37"), ["cm", "in", "mm"]);
+    assert_eq!(answers("C5 11.9\nB4 13.3\nA4 14.6"), ["in", "cm", "mm"]);
+    assert_eq!(answers("C5 0.303\nB4 0.339\nA4 0.37"), ["m", "cm", "in", "mm"]);
+    // A bass of centimetres, none of which is short.
+    assert_eq!(answers("C4 56\nG3 74\nC3 98\nG2 117"), ["cm", "in", "mm"]);
+    // Millimetres of a tiny harp, which are none of these.
+    assert_eq!(answers("C8 36\nB7 38\nA7 41\nG7 46"), [""; 0]);
+    assert_eq!(answers("C5 303\nB4 339\nA4 370"), [""; 0]);
 }
 
 #[test]

@@ -2,7 +2,7 @@
 //! the table.
 
 use super::cells::Row;
-use super::headings::{Column, Columns, Field, Said, known, material, said};
+use super::headings::{Column, Columns, Field, Said, is_german, known, material, said};
 use super::measured_cell::{cleaned, is_missing, made_of};
 use super::notes::Name;
 use super::sheet::Sheet;
@@ -49,6 +49,13 @@ impl Parts {
         }
         repeat(&mut rows);
         Self { titles, headings, units, rows, is_lines }
+    }
+
+    /// Whether its words are German.
+    pub(super) fn is_german(&self) -> bool {
+        let strings = self.headings.is_none().then_some(&self.rows).into_iter().flatten();
+        let rows = self.titles.iter().chain(&self.headings).chain(strings);
+        rows.flat_map(|row| &row.cells).any(|cell| is_german(cell))
     }
 }
 
@@ -221,6 +228,7 @@ pub(super) fn columns(parts: &Parts) -> Columns {
             unit: said.unit.or(in_row).unwrap_or_default(),
             has_unit: said.unit.or(in_row).is_some(),
             looks_like: None,
+            plain_b: None,
             material: said.material.unwrap_or_default().to_owned(),
             heading: cut(&heading),
         });

@@ -6,15 +6,17 @@ use super::guess::{Parts, columns as guessed};
 pub use super::headings::{Column, Columns};
 use super::headings::{Field, known, material};
 use super::measured_cell::{cleaned, is_missing, made_of, named};
-use super::notes::{self, Name, octave_in};
+pub use super::notes::PlainB;
+use super::notes::{self, About, Name, octave_in};
 use super::sheet::{MOST_CELLS, Sheet};
 use super::tuned::tuning_of;
 use crate::design::document::{
     LONGEST_CELL, LONGEST_TEXT, LayerSpec, MOST_STRINGS, PitchSpec, StringSpec,
 };
 use crate::design::heading::{Size, bare, has, words_of};
-use crate::design::typed::{self, cut};
-use crate::engine::pitch::Note;
+use crate::design::typed::{self, Pitch, cut};
+use crate::engine::order::sort;
+use crate::engine::pitch::{Note, Tuning};
 
 use thiserror::Error;
 
@@ -43,6 +45,33 @@ pub struct Hand {
     pub left_out: Vec<String>,
     /// Whether the table began with the lowest string and was turned round.
     pub turned: bool,
+    /// Whether it must be asked what a B without a sign is.
+    asks_b: bool,
+}
+
+/// What a table leaves open.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Question {
+    /// The unit of a column: its place, what it was taken for, and the answers, the likeliest first.
+    Unit { place: usize, said: Size, answers: Vec<Size> },
+    /// What a B without a sign is; the place of the notes.
+    PlainB { place: usize },
+}
+
+impl Question {
+    /// The place of the column that it is about.
+    pub const fn place(&self) -> usize {
+        match self {
+            Self::Unit { place, .. } | Self::PlainB { place } => *place,
+        }
+    }
+}
+
+/// The speed of a wave along a usual string, in metres a second: twice its length times its pitch, which gauge and
+/// material do not change. From middle C up it is about the same for all; the bass falls short of it, by half two
+/// octaves down. Common practice, no source.
+fn usual_speed(hz: f64) -> f64 {
+    280.0 * (hz / 262.0).min(1.0).sqrt()
 }
 
 /// Why there are no strings.
@@ -74,13 +103,51 @@ impl Hand {
         all.trim_end().to_owned()
     }
 
-    /// What must be asked: for each such column its place, what it was taken for, and what it looks like.
-    pub fn questions(&self) -> Vec<(usize, Size, Size)> {
-        let open = |(place, column): (usize, &Column)| {
+    /// What must be asked before the strings can be used.
+    pub fn questions(&self) -> Vec<Question> {
+        let mut all = Vec::new();
+        for (place, column) in self.columns.iter().enumerate() {
+            if column.field == Some(Field::Note) && self.asks_b {
+                all.push(Question::PlainB { place });
+            }
             let size = column.field.is_some_and(Field::is_size);
-            column.looks_like.filter(|_| size).map(|looks| (place, column.unit, looks))
+            let Some(looks) = column.looks_like.filter(|_| size) else { continue };
+            let said = column.unit;
+            let mut answers = vec![looks];
+            if column.field == Some(Field::Length) {
+                answers.extend([Size::Cm, Size::Inch].into_iter().filter(|unit| *unit != looks));
+            }
+            answers.push(said);
+            all.push(Question::Unit { place, said, answers });
+        }
+        all
+    }
+
+    /// Of a column of lengths that names no unit, the unit with which its strings are most like usual ones, where
+    /// their notes are known; none where they are so in millimetres.
+    fn weigh_units(&mut self) {
+        let is_open =
+            |column: &&mut Column| column.field == Some(Field::Length) && !column.has_unit;
+        let Some(column) = self.columns.iter_mut().find(is_open) else { return };
+        let share = |string: &StringSpec| {
+            let hz = match typed::pitch(&string.note).ok()? {
+                Pitch::Frequency(hz) => hz.to_hz(),
+                Pitch::Note(note) => Tuning::default().frequency(note).to_hz(),
+            };
+            let metres = bare(&string.length)? / 1_000.0;
+            Some(2.0 * metres * hz / usual_speed(hz)).filter(|share| *share > 0.0)
         };
-        self.columns.iter().enumerate().filter_map(open).collect()
+        let mut shares: Vec<f64> = self.strings.iter().filter_map(share).collect();
+        sort(&mut shares, |one, other| one > other);
+        let Some(middle) = shares.get(shares.len() / 2) else { return };
+        if (0.25..4.0).contains(middle) {
+            column.looks_like = None;
+            return;
+        }
+        let off = |unit: Size| (middle * unit.mm()).ln().abs();
+        let units = [Size::Cm, Size::Inch, Size::Metre, Size::Foot];
+        column.looks_like =
+            units.into_iter().min_by(|one, other| off(*one).total_cmp(&off(*other)));
     }
 
     /// What each column was taken for, without a full stop.
@@ -160,7 +227,10 @@ pub fn read(text: &str, by_hand: Option<&Columns>) -> Result<Hand, HandError> {
         hand.lines.push(row.line);
         hand.remarks.push(remark);
     }
-    finish(&mut hand, &names, &pitches);
+    finish(&mut hand, &names, &pitches, parts.is_german());
+    if by_hand.is_none() {
+        hand.weigh_units();
+    }
     let has_nothing = |string: &StringSpec| {
         string.note.is_empty()
             && bare(&string.length).is_none()
@@ -179,12 +249,15 @@ pub fn read(text: &str, by_hand: Option<&Columns>) -> Result<Hand, HandError> {
 }
 
 /// Notes, pitch and order of the strings, which all of them together tell.
-fn finish(hand: &mut Hand, names: &[(String, Option<i8>)], pitches: &[String]) {
+fn finish(hand: &mut Hand, names: &[(String, Option<i8>)], pitches: &[String], is_german: bool) {
     let mm = |string: &StringSpec| typed::length(&string.length).ok().map(|length| length.to_mm());
     let mut known = hand.strings.iter().filter_map(mm);
     let ends = known.next().zip(known.next_back());
     let down = ends.map(|(first, last)| first < last);
-    let notes = notes::read(names, down);
+    let plain_b = hand.columns.iter().find(|column| column.field == Some(Field::Note));
+    let plain_b = plain_b.and_then(|column| column.plain_b);
+    let notes = notes::read(names, About { down, is_german, plain_b });
+    hand.asks_b = notes.asks_b;
     hand.assumed.extend(notes.told);
     for (string, text) in hand.strings.iter_mut().zip(notes.texts) {
         string.note = text;
@@ -308,11 +381,24 @@ impl Reader<'_> {
     fn string(&self, group: &str) -> StringSpec {
         let whole = self.cell(Field::MakeUp);
         let own = self.cell(Field::Material);
-        let unit = self.column(Field::MakeUp).map_or(Size::Mm, |(_, column)| column.unit);
+        let unit = self.column(Field::MakeUp).or_else(|| self.column(Field::Gauge));
+        let unit = unit.map_or(Size::Mm, |(_, column)| column.unit);
         // A make-up among materials is taken whole.
         let mut make_up = made_of(if is_missing(whole) { own } else { whole }, unit);
         if make_up.is_plain() && make_up.diameter.is_empty() {
-            make_up.diameter = self.size(Field::Gauge);
+            let gauge = cleaned(self.cell(Field::Gauge));
+            let with_word = made_of(&gauge, unit);
+            if with_word.is_plain()
+                && !with_word.material.is_empty()
+                && !with_word.diameter.is_empty()
+            {
+                // `wound .060` among gauges.
+                make_up.material = format!("{} {}", make_up.material, with_word.material);
+                make_up.material = make_up.material.trim().to_owned();
+                make_up.diameter = with_word.diameter;
+            } else {
+                make_up.diameter = self.size(Field::Gauge);
+            }
         }
         if make_up.material.is_empty() && make_up.weighed.is_none() {
             let by_heading = self.column(Field::Gauge).map_or("", |(_, column)| &column.material);

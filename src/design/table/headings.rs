@@ -1,6 +1,7 @@
 //! What the columns of a table of measurements can hold, and what a heading says of it.
 
 use super::cells::unguarded;
+use super::notes::PlainB;
 use crate::design::heading::{
     GAUGE, MATERIAL, REMARK, Size, has, has_all, is_code, is_make_up, unit_of, words_of,
 };
@@ -83,6 +84,8 @@ pub struct Column {
     pub has_unit: bool,
     /// The unit that its bare numbers look like, where that is another one: a question.
     pub looks_like: Option<Size>,
+    /// Of notes: what a B without a sign is, where whoever was asked said so.
+    pub plain_b: Option<PlainB>,
     /// The material that its heading names; empty for none.
     pub material: String,
 }
@@ -164,6 +167,40 @@ pub(super) fn said(heading: &str) -> Said {
     };
     let material = material.filter(|_| field == Some(Field::Gauge));
     Said { field, unit, material, is_string }
+}
+
+/// Words of which one shows that a list is German.
+const GERMAN: [&str; 25] = [
+    "ton",
+    "tonname",
+    "noten",
+    "länge",
+    "längen",
+    "saitenlänge",
+    "mensur",
+    "schwingende",
+    "stärke",
+    "dicke",
+    "durchmesser",
+    "werkstoff",
+    "bemerkung",
+    "bemerkungen",
+    "anmerkung",
+    "saite",
+    "saiten",
+    "nummer",
+    "oktave",
+    "umspinnung",
+    "umsponnen",
+    "darm",
+    "stahl",
+    "maße",
+    "harfe",
+];
+
+/// Whether a cell has a German word.
+pub(super) fn is_german(cell: &str) -> bool {
+    has(&words_of(cell), &GERMAN)
 }
 
 /// How many cells of a row are headings that say what stands under them.

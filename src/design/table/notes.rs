@@ -29,11 +29,33 @@ pub(super) struct Name {
     octave: Octave,
     /// Whether it is a syllable such as `sol`.
     is_syllable: bool,
-    /// Whether the letter is H, or a B without a sign, which is B flat where H is used.
+    /// Whether the letter is H, or a B without a sign, which is B flat in German lists.
     german: Option<char>,
+    sign: Sign,
     is_capital: bool,
     /// What stands in brackets behind it.
     pub(super) remark: String,
+}
+
+/// How a letter is raised or lowered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Sign {
+    None,
+    /// `#`, `♭`, or a word.
+    Mark,
+    /// `is`, `es`, or the `s` of `as`.
+    Ending,
+}
+
+/// What a B without a sign is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum PlainB {
+    /// As English names have it.
+    Natural,
+    /// As German names have it.
+    Flat,
+    /// Nobody knows, so that its note stays empty.
+    Open,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -124,8 +146,12 @@ impl Name {
             rest = rest.trim_start_matches(|c: char| c.is_ascii_digit()).trim_start();
         }
         let (mut name, rest) = letter(rest)?;
-        let (alter, rest) = sign(&name, rest)?;
+        let (alter, sign, rest) = sign(&name, rest)?;
         name.alter += alter;
+        name.sign = sign;
+        if sign != Sign::None && name.german == Some('B') {
+            name.german = None;
+        }
         let found = octave_behind(rest.trim())?;
         name.octave = match (octave, found) {
             (Octave::None, found) => found,
@@ -138,7 +164,16 @@ impl Name {
 
     fn of(letter: Letter, alter: i8, octave: Octave) -> Self {
         let remark = String::new();
-        Self { letter, alter, octave, is_syllable: false, german: None, is_capital: true, remark }
+        Self {
+            letter,
+            alter,
+            octave,
+            is_syllable: false,
+            german: None,
+            sign: Sign::None,
+            is_capital: true,
+            remark,
+        }
     }
 
     /// The same name in an octave that stands elsewhere.
@@ -197,7 +232,7 @@ fn letter(text: &str) -> Option<(Name, &str)> {
 }
 
 /// What raises or lowers it, and what follows.
-fn sign<'a>(name: &Name, text: &'a str) -> Option<(i8, &'a str)> {
+fn sign<'a>(name: &Name, text: &'a str) -> Option<(i8, Sign, &'a str)> {
     let text = text.trim_start();
     let low = small(text);
     let signs: [(&str, i8); 21] = [
@@ -225,14 +260,16 @@ fn sign<'a>(name: &Name, text: &'a str) -> Option<(i8, &'a str)> {
     ];
     for (written, alter) in signs {
         if low.starts_with(written) {
-            return text.get(written.len()..).map(|rest| (alter, rest));
+            let is_ending = written.ends_with("is") || written.ends_with("es");
+            let sign = if is_ending { Sign::Ending } else { Sign::Mark };
+            return text.get(written.len()..).map(|rest| (alter, sign, rest));
         }
     }
     // `As` and `Es` of the German scale.
     if matches!(name.letter, Letter::A | Letter::E) && low.starts_with('s') {
-        return Some((-1, &text[1..]));
+        return Some((-1, Sign::Ending, &text[1..]));
     }
-    Some((0, text))
+    Some((0, Sign::None, text))
 }
 
 /// The octave behind a letter: digits, primes, or none.
@@ -268,10 +305,23 @@ pub(super) struct Notes {
     pub(super) texts: Vec<String>,
     /// What was taken for granted, a sentence each without a full stop.
     pub(super) told: Vec<String>,
+    /// Whether it must be asked what a B without a sign is.
+    pub(super) asks_b: bool,
 }
 
-/// Reads the notes of a column. `down` says whether the strings grow longer, where that is known.
-pub(super) fn read(cells: &[(String, Option<i8>)], down: Option<bool>) -> Notes {
+/// What is known of a table beside its notes.
+#[derive(Clone, Copy, Default)]
+pub(super) struct About {
+    /// Whether the strings grow longer, where that is known.
+    pub(super) down: Option<bool>,
+    /// Whether its words are German.
+    pub(super) is_german: bool,
+    /// What a B without a sign is, where somebody said so.
+    pub(super) plain_b: Option<PlainB>,
+}
+
+/// Reads the notes of a column.
+pub(super) fn read(cells: &[(String, Option<i8>)], about: About) -> Notes {
     let mut out = Notes::default();
     let mut names: Vec<Option<Name>> = cells
         .iter()
@@ -283,11 +333,19 @@ pub(super) fn read(cells: &[(String, Option<i8>)], down: Option<bool>) -> Notes 
             })
         })
         .collect();
-    if names.iter().flatten().any(|name| name.german == Some('H')) {
-        for name in names.iter_mut().flatten().filter(|name| name.german == Some('B')) {
-            name.alter -= i8::from(name.alter == 0);
-        }
-        out.told.push("H is the B of English names, and B is B flat".to_owned());
+    let has_h = names.iter().flatten().any(|name| name.german == Some('H'));
+    let is_plain = |name: &Name| name.german == Some('B');
+    let has_plain = names.iter().flatten().any(is_plain);
+    let found = plain_b_of(&names, about.is_german);
+    out.asks_b = has_plain && found == PlainB::Open && about.plain_b.is_none();
+    let plain_b = about.plain_b.filter(|_| found == PlainB::Open).unwrap_or(found);
+    if has_plain && plain_b == PlainB::Flat {
+        names.iter_mut().flatten().filter(|name| is_plain(name)).for_each(|name| name.alter = -1);
+    }
+    match (has_h, has_plain && plain_b == PlainB::Flat) {
+        (true, _) => out.told.push("H is the B of English names, and B is B flat".to_owned()),
+        (false, true) => out.told.push("B is B flat, as in German lists".to_owned()),
+        (false, false) => {}
     }
     let count = count_of(&names);
     match count {
@@ -300,13 +358,15 @@ pub(super) fn read(cells: &[(String, Option<i8>)], down: Option<bool>) -> Notes 
     }
     let mut notes: Vec<Option<Note>> =
         names.iter().map(|name| name.as_ref().and_then(|name| name.note(count))).collect();
-    spread(&names, &mut notes, down);
+    spread(&names, &mut notes, about.down);
     let inferred = fill(&mut notes, &names);
     if inferred > 0 {
         let strings = if inferred == 1 { "1 string" } else { "some strings" };
         out.told.push(format!("the note of {strings} without one follows from its neighbours"));
     }
-    for ((cell, _), note) in cells.iter().zip(notes) {
+    for (((cell, _), note), name) in cells.iter().zip(notes).zip(&names) {
+        let is_open = about.plain_b == Some(PlainB::Open) && plain_b == PlainB::Open;
+        let note = note.filter(|_| !(is_open && name.as_ref().is_some_and(is_plain)));
         let text = match (note, typed::pitch(cell)) {
             (_, Ok(Pitch::Frequency(_))) => cell.trim().to_owned(),
             (Some(note), _) => note.to_string(),
@@ -315,6 +375,37 @@ pub(super) fn read(cells: &[(String, Option<i8>)], down: Option<bool>) -> Notes 
         out.texts.push(text);
     }
     out
+}
+
+/// What a B without a sign is, going by how the other notes are written. A list that has H has no other B than B
+/// flat. Names such as `es` and `as` are German or Dutch, but where E or A is flat, so is B, and the Dutch write
+/// that as `bes`. Whoever writes B flat with a sign means another note by B.
+fn plain_b_of(names: &[Option<Name>], is_german: bool) -> PlainB {
+    let all = || names.iter().flatten();
+    let of = |sign: Sign| all().filter(move |name| name.sign == sign);
+    let others = |sign: Sign| of(sign).filter(|name| name.letter != Letter::B);
+    if all().any(|name| name.german == Some('H')) {
+        return PlainB::Flat;
+    }
+    if all().any(|name| name.letter == Letter::B && name.sign != Sign::None) {
+        return PlainB::Natural;
+    }
+    if others(Sign::Ending).any(|name| name.alter < 0) {
+        return PlainB::Flat;
+    }
+    if others(Sign::Ending).next().is_some() {
+        return PlainB::Open;
+    }
+    let has_flat = others(Sign::Mark).any(|name| name.alter < 0);
+    if others(Sign::Mark).next().is_some() {
+        return if is_german && has_flat { PlainB::Open } else { PlainB::Natural };
+    }
+    let has_marks = all().any(|name| matches!(name.octave, Octave::Primes(_)));
+    match (is_german, has_marks) {
+        (true, true) => PlainB::Flat,
+        (false, false) => PlainB::Natural,
+        _ => PlainB::Open,
+    }
 }
 
 /// How the octaves are counted: in the way in which the fewest neighbours are far apart.
@@ -406,7 +497,7 @@ mod tests {
     fn of(list: &str, down: Option<bool>) -> Vec<String> {
         let cells: Vec<(String, Option<i8>)> =
             list.split(',').map(|cell| (cell.trim().to_owned(), None)).collect();
-        read(&cells, down).texts
+        read(&cells, About { down, ..About::default() }).texts
     }
 
     #[test]
@@ -425,6 +516,47 @@ mod tests {
         for text in ["", "gut", "12", "612 mm", "nylon", "see below", "1 2 3", "é", "b c d"] {
             assert_eq!(Name::read(text), None, "{text}");
         }
+    }
+
+    #[test]
+    fn a_plain_b_is_flat_where_the_list_is_german_and_asked_about_where_nothing_tells() {
+        let b = |list: &str, is_german: bool| {
+            let cells: Vec<(String, Option<i8>)> =
+                list.split(',').map(|cell| (cell.trim().to_owned(), None)).collect();
+            let notes = read(&cells, About { is_german, ..About::default() });
+            (notes.texts[0].clone(), notes.asks_b)
+        };
+        for (list, is_german, note, asks) in [
+            // An H, or `es` and `as`: German, whatever the headings.
+            ("b'', h', c''", false, "Bb5", false),
+            ("b'', as'', g'', f'', es''", false, "Bb5", false),
+            ("B4, As4, G4, Es4", false, "Bb4", false),
+            // Dutch: B flat is `bes`.
+            ("b'', bes', as', es'", false, "B5", false),
+            // German words and octave marks.
+            ("b'', a'', g''", true, "Bb5", false),
+            ("b'', a'', g''", false, "B5", true),
+            ("B4, A4, G4", true, "B4", true),
+            // `fis`: German, where B is flat, or Dutch, where it is none.
+            ("b'', a'', fis''", true, "B5", true),
+            // English signs.
+            ("B4, A4, F#4", true, "B4", false),
+            ("B4, Ab4, Eb4", false, "B4", false),
+            ("B4, Ab4, Eb4", true, "B4", true),
+            ("B4, A4, G4", false, "B4", false),
+            // B with its own sign is what it says.
+            ("Bb4, A4, H3", true, "Bb4", false),
+            ("B♮4, A4, H3", true, "B4", false),
+            ("A4, G4, F4", true, "A4", false),
+        ] {
+            assert_eq!(b(list, is_german), (note.to_owned(), asks), "{list} {is_german}");
+        }
+        let cells = ["c''", "b'", "a'"].map(|cell| (cell.to_owned(), None));
+        let said = |plain_b| read(&cells, About { plain_b: Some(plain_b), ..About::default() });
+        assert_eq!(said(PlainB::Flat).texts, ["C5", "Bb4", "A4"]);
+        assert_eq!(said(PlainB::Natural).texts, ["C5", "B4", "A4"]);
+        assert_eq!(said(PlainB::Open).texts, ["C5", "", "A4"]);
+        assert!(!said(PlainB::Natural).asks_b);
     }
 
     #[test]

@@ -2,7 +2,7 @@
 
 use super::COLUMNS;
 use super::cells::{Row, TableError, delimiter, rows};
-use super::hand::{self, HandError};
+use super::hand::{self, HandError, PlainB, Question};
 use super::line::{LAYER_COLUMNS, Line, Own, own_material};
 use super::tuned::{in_hz, tuning_of};
 use crate::design::display::mechanism;
@@ -12,6 +12,7 @@ use crate::design::document::{
 use crate::design::letters::small;
 use crate::design::library::{LONGEST_KEY, built_in};
 use crate::design::number::{is_bare, plain};
+use crate::design::presets::OpenTuning;
 use crate::design::typed;
 use crate::engine::material::key_of;
 
@@ -75,10 +76,13 @@ pub struct TableRead {
 }
 
 impl TableRead {
-    /// The design with the strings of the table in place of its own, and the table's materials added.
-    /// A material whose key the design has with other figures gets a new key.
+    /// The design with the strings of the table in place of its own, the open tuning of their notes, and the
+    /// table's materials added. A material whose key the design has with other figures gets a new key.
     pub fn into_design(self, design: &Design) -> Design {
         let mut design = Design { strings: self.strings, ..design.clone() };
+        let notes = design.strings.iter().filter_map(|string| string.note.parse().ok());
+        let open_tuning = OpenTuning::of(notes).map_or("", |open| open.name);
+        open_tuning.clone_into(&mut design.open_tuning);
         design.pitch = self.pitch.unwrap_or(design.pitch);
         design.mechanism.kind = self.mechanism.unwrap_or(design.mechanism.kind);
         if !self.remarks.is_empty() {
@@ -198,23 +202,8 @@ pub fn open(text: &str, likely: bool) -> Result<TableRead, Vec<TableError>> {
     let mut told = Vec::new();
     if !questions.is_empty() {
         let mut columns = found.columns.clone();
-        for (place, said, looks) in questions {
-            let column = &mut columns[place];
-            let name = match column.heading.trim() {
-                "" => format!("column {}", place + 1),
-                heading => format!("column \"{heading}\""),
-            };
-            let (said, looks_words) = (said.words(), looks.words());
-            column.looks_like = None;
-            told.push(if likely {
-                column.unit = looks;
-                format!("{name} names no unit; its numbers were taken for {looks_words}")
-            } else {
-                column.field = None;
-                format!(
-                    "{name} was left out: it names no unit, and its numbers look like {looks_words} rather than {said} (put the unit into its heading)"
-                )
-            });
+        for question in questions {
+            told.push(answer(&mut columns, question, likely));
         }
         found = hand::read(text, Some(&columns)).map_err(|_| no_table(told.join("; ")))?;
     }
@@ -232,6 +221,44 @@ pub fn open(text: &str, likely: bool) -> Result<TableRead, Vec<TableError>> {
         is_by_hand: true,
         ..TableRead::default()
     })
+}
+
+/// Answers a question by what is likely, or leaves out what it is about; what was done, without a full stop.
+fn answer(columns: &mut hand::Columns, question: Question, likely: bool) -> String {
+    match question {
+        Question::PlainB { place } => {
+            let (plain_b, words) = if likely {
+                (PlainB::Natural, "was taken for B natural")
+            } else {
+                (PlainB::Open, "was left out")
+            };
+            if let Some(column) = columns.get_mut(place) {
+                column.plain_b = Some(plain_b);
+            }
+            format!(
+                "B {words}: it may be B flat, as in German lists, or B natural (write Bb, or H for B natural)"
+            )
+        }
+        Question::Unit { place, said, answers } => {
+            let (Some(column), Some(looks)) = (columns.get_mut(place), answers.first()) else {
+                return String::new();
+            };
+            let name = match column.heading.trim() {
+                "" => format!("column {}", place + 1),
+                heading => format!("column \"{heading}\""),
+            };
+            let (said, looks_words) = (said.words(), looks.words());
+            column.looks_like = None;
+            if likely {
+                column.unit = *looks;
+                return format!("{name} names no unit; its numbers were taken for {looks_words}");
+            }
+            column.field = None;
+            format!(
+                "{name} was left out: it names no unit, and its numbers look like {looks_words} rather than {said} (put the unit into its heading)"
+            )
+        }
+    }
 }
 
 /// A heading as it is looked up: in small letters, blanks and hyphens as underscores.

@@ -8,7 +8,7 @@ use crate::app::browser;
 use crate::app::grid::Shown;
 use crate::app::panels::chart_acts::{go_to, select};
 use crate::app::panels::form::{mechanism_of, options};
-use crate::app::rows::{gap_words, measured, preview, question, told};
+use crate::app::rows::{ASKS_B, gap_words, measured, preview, told, unit_question};
 use crate::app::store::{Pasted, Store, View, Window as Open};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
@@ -17,13 +17,14 @@ use crate::app::widgets::window::Window;
 use crate::design::advice;
 use crate::design::display;
 use crate::design::document::Design;
-use crate::design::edit::Column;
+use crate::design::edit;
 use crate::design::heading::Size;
 use crate::design::library::built_in;
 use crate::design::presets::OPEN_TUNINGS;
 use crate::design::restring::{Measured, Reading, gaps};
 use crate::design::settings::OneOf;
 use crate::design::table::Field;
+use crate::design::table::hand::{Column, PlainB, Question};
 use crate::engine::pitch::Note;
 
 /// What was read of the list, or why nothing was.
@@ -41,13 +42,11 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
     };
     let start = move || match found.get_untracked() {
         Ok(read) if !read.hand.questions().is_empty() => {
-            wrong.set("Not started: a question about the numbers is open.".to_owned());
+            wrong.set("Not started: answer the question beside the list first.".to_owned());
         }
         Ok(read) => {
-            let open = pasted.with_untracked(|pasted| OPEN_TUNINGS.get(pasted.tuning));
-            let open_tuning = open.map_or("", |open| open.name).to_owned();
             let units = store.design.with_untracked(|design| design.units);
-            let design = read.into_design(&Design { units, open_tuning, ..Design::default() });
+            let design = read.into_design(&Design { units, ..Design::default() });
             let whole = gaps(&design).is_empty();
             if replace(store, &|| store.begin(design.clone())) {
                 pasted.set(Pasted::default());
@@ -165,8 +164,7 @@ fn looked_at(store: Store, found: Found) -> AnyView {
         hand(&|read: &Measured| {
             let open = read.hand.questions().into_iter();
             let heading = |place: usize| read.hand.columns[place].heading.clone();
-            open.map(|(place, said, looks)| asked(store, found, place, heading(place), said, looks))
-                .collect()
+            open.map(|question| asked(store, found, heading(question.place()), question)).collect()
         })
     };
     let columns = move || {
@@ -247,55 +245,60 @@ fn looked_at(store: Store, found: Found) -> AnyView {
 }
 
 /// Changes one column, and with it what the columns are from now on.
-fn put(store: Store, found: Found, at: usize, field: Option<Option<Field>>, unit: Option<Size>) {
+fn put(store: Store, found: Found, at: usize, change: impl Fn(&mut Column)) {
     let Ok(Ok(mut columns)) =
         found.try_get_untracked().map(|found| found.map(|read| read.hand.columns)).ok_or(())
     else {
         return;
     };
-    if let Some(field) = field {
-        let others = columns.iter_mut().filter(|column| column.field == field);
-        others.for_each(|column| column.field = None);
-    }
     let Some(column) = columns.get_mut(at) else { return };
-    column.field = field.unwrap_or(column.field);
-    if let Some(unit) = unit {
-        (column.unit, column.looks_like) = (unit, None);
-    }
+    change(column);
+    let field = column.field;
+    let others = columns.iter_mut().enumerate().filter(|(place, _)| *place != at);
+    others.filter(|(_, column)| column.field == field).for_each(|(_, column)| column.field = None);
     store.pasted.update(|pasted| pasted.columns = Some(columns));
 }
 
-/// A question about the unit of a column, with its two answers.
-fn asked(store: Store, found: Found, at: usize, heading: String, said: Size, looks: Size) -> Part {
-    part(&(at, heading.clone(), looks), move || {
-        let answer = |unit: Size| {
+/// Says what unit a column is in.
+fn in_unit(column: &mut Column, unit: Size) {
+    (column.unit, column.has_unit, column.looks_like) = (unit, true, None);
+}
+
+/// A question with its answers.
+fn asked(store: Store, found: Found, heading: String, question: Question) -> Part {
+    part(&(heading.clone(), format!("{question:?}")), move || {
+        let answer = |words: &'static str, press: Box<dyn Fn()>| {
             view! {
-                <button type="button" class="cure" on:click=move |_| put(store, found, at, None, Some(unit))>
-                    {unit.words()}
-                </button>
+                " "
+                <button type="button" class="cure" on:click=move |_| press()>{words}</button>
             }
             .into_any()
         };
-        view! {
-            <li>
-                <span>{question(&heading, said, looks)}</span>
-                " "
-                {answer(looks)}
-                " "
-                {answer(said)}
-            </li>
-        }
-        .into_any()
+        let (words, answers): (String, Vec<AnyView>) = match question {
+            Question::Unit { place, said, answers } => {
+                let words = unit_question(&heading, said, answers.first().copied().unwrap_or(said));
+                let of = |unit: Size| {
+                    let press = move || put(store, found, place, |column| in_unit(column, unit));
+                    answer(unit.words(), Box::new(press))
+                };
+                (words, answers.into_iter().map(of).collect())
+            }
+            Question::PlainB { place } => {
+                let of = |(words, is): (&'static str, PlainB)| {
+                    let press =
+                        move || put(store, found, place, |column| column.plain_b = Some(is));
+                    answer(words, Box::new(press))
+                };
+                let all = [("B flat", PlainB::Flat), ("B natural", PlainB::Natural)];
+                (ASKS_B.to_owned(), all.into_iter().map(of).collect())
+            }
+        };
+        view! { <li>{words}{answers}</li> }.into_any()
     })
 }
 
 /// One column: what it is taken for, and the unit of its numbers, can be changed.
-fn column_row(
-    store: Store,
-    found: Found,
-    at: usize,
-    column: crate::design::table::hand::Column,
-) -> AnyView {
+fn column_row(store: Store, found: Found, at: usize, column: Column) -> AnyView {
     let option = |name: &'static str, is_it: bool| {
         view! { <option value=name selected=is_it>{name}</option> }.into_any()
     };
@@ -305,17 +308,14 @@ fn column_row(
         Size::ALL.iter().map(|unit| option(unit.name(), column.unit == *unit)).collect();
     let set_field = move |event| {
         let name = event_target_value(&event);
-        put(
-            store,
-            found,
-            at,
-            Some(Field::ALL.into_iter().find(|field| field.name() == name)),
-            None,
-        );
+        let field = Field::ALL.into_iter().find(|field| field.name() == name);
+        put(store, found, at, |column| column.field = field);
     };
     let set_unit = move |event| {
         let name = event_target_value(&event);
-        put(store, found, at, None, Size::ALL.into_iter().find(|unit| unit.name() == name));
+        if let Some(unit) = Size::ALL.into_iter().find(|unit| unit.name() == name) {
+            put(store, found, at, |column| in_unit(column, unit));
+        }
     };
     let heading = match column.heading.trim() {
         "" => format!("Column {}", at + 1),
@@ -350,14 +350,14 @@ pub fn MissingWindow(store: Store) -> impl IntoView {
         let design = store.design.read();
         gap_words(&design, &gaps(&design))
     });
-    let go = move |row: usize, column: Column| {
+    let go = move |row: usize, column: edit::Column| {
         store.view.set(View::Chart);
         store.window.set(None);
         select(store, store.cell_in(row, Shown::Typed(column)), false);
         go_to(store, row);
         request_animation_frame(|| browser::focus("chart"));
     };
-    let line = move |(text, row, column): (String, usize, Column)| {
+    let line = move |(text, row, column): (String, usize, edit::Column)| {
         part(&(text.clone(), row), move || {
             let label = format!("Go there: {text}");
             view! {
