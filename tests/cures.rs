@@ -1,9 +1,10 @@
 //! Sound harps with one cell made wrong: is that cell found, and does its cure restore the harp?
 
-use stringloft::design::advice::cure;
+use stringloft::design::advice::{cure, with_code};
 
-use stringloft::design::document::{Design, Units};
+use stringloft::design::document::{Design, GaugeUnit, StockItem, Units};
 use stringloft::design::edit::{Column, Edit, cell_text};
+use stringloft::design::make_up_text;
 use stringloft::design::presets::{KINDS, Kind, OPEN_TUNINGS, SAMPLES, Wish};
 use stringloft::design::resolve::resolve;
 use stringloft::engine::analysis::{Analysis, analyse, analyse_changed};
@@ -268,4 +269,42 @@ fn a_step_of_all_lengths_is_no_slip() {
     }
     let is_length = |kind: &FindingKind| matches!(kind, FindingKind::LengthOff { .. });
     assert!(!analysed(&stepped).findings.iter().any(|one| is_length(&one.kind)));
+}
+
+/// A string that is made as others are gets their order code, or that of the stock; one that is like none gets none.
+#[test]
+fn a_cured_string_has_the_order_code_of_its_like() {
+    let mut design = with_gauge(3, "8.10", None).0;
+    assert_eq!(design.strings[3].order_code, "", "another string has another code");
+    let edit = |text: &str| Edit::Cell { row: 3, column: Column::Gauge, text: text.to_owned() };
+    let code = |design: &Design, text: &str, stock: &[StockItem]| {
+        let after = with_code(&edit(text), design, stock).apply(design);
+        assert_eq!(after.strings[3].make_up.diameter, text);
+        after.strings[3].order_code.clone()
+    };
+    let like = design.strings[2].make_up.clone();
+    design.strings.iter_mut().for_each(|string| string.order_code.clear());
+    assert_eq!(code(&design, &like.diameter, &[]), "");
+    let item = |make_up: String, code: &str| StockItem {
+        make_up: make_up.into(),
+        code: code.to_owned(),
+        ..StockItem::default()
+    };
+    let text = make_up_text::write(&like);
+    assert_eq!(code(&design, &like.diameter, &[item(text, "S-1")]), "S-1");
+    design.strings[2].order_code = "N51".to_owned();
+    assert_eq!(code(&design, &like.diameter, &[]), "N51");
+    assert_eq!(code(&design, "2.22", &[]), "");
+    let length = Edit::Cell { row: 3, column: Column::Length, text: "300".to_owned() };
+    assert!(matches!(with_code(&length, &design, &[]), Edit::Cell { .. }));
+}
+
+/// The button speaks in the unit of the page, though the string above is typed in the other.
+#[test]
+fn a_cure_names_its_gauge_in_the_unit_of_the_page() {
+    let (mut broken, analysis) = with_gauge(5, "0.81", None);
+    let label = |broken: &Design| cure(&analysis.findings[0], broken, &analysis).unwrap().label;
+    assert!(label(&broken).ends_with(" mm"), "{}", label(&broken));
+    broken.units.gauge = GaugeUnit::Thou;
+    assert!(label(&broken).ends_with(" in"), "{}", label(&broken));
 }

@@ -14,6 +14,7 @@ use crate::design::history::History;
 use crate::design::persist;
 use crate::design::resolve::resolve;
 use crate::engine::order::sort;
+use crate::engine::pitch::Note;
 use crate::engine::units::Length;
 
 const DESIGNS: &str = "stringloft/design/";
@@ -44,7 +45,7 @@ pub struct Shelved {
     pub title: String,
     /// Its strings, in words.
     pub strings: String,
-    /// The day on which it was changed last; empty where that is not known.
+    /// The day and the time at which it was changed last; empty where that is not known.
     pub changed: String,
     /// Its strings side by side, as SVG; empty for one that cannot be opened.
     pub picture: String,
@@ -178,7 +179,7 @@ fn shelved(prefix: &str, id: &str, ms: Option<u64>) -> Shelved {
     };
     let day = ms.map(|ms| {
         let (day, month, year) = clock::day_at(ms);
-        rows::day_words(day, month, year)
+        format!("{} at {}", rows::day_words(day, month, year), clock::time_at(ms))
     });
     Shelved { id: id.to_owned(), title, strings, changed: day.unwrap_or_default(), picture }
 }
@@ -362,7 +363,9 @@ fn strings(design: &Design) -> String {
     };
     match (design.strings.last(), design.strings.first()) {
         (Some(low), Some(high)) if !low.note.is_empty() && !high.note.is_empty() => {
-            format!("{count}, {} to {}", low.note, high.note)
+            let printed =
+                |text: &str| text.parse::<Note>().map_or_else(|_| text.to_owned(), Note::printed);
+            format!("{count}, {} to {}", printed(&low.note), printed(&high.note))
         }
         _ => count,
     }

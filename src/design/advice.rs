@@ -2,7 +2,7 @@
 
 mod cure;
 
-pub use self::cure::{Cure, cure};
+pub use self::cure::{Cure, cure, with_code};
 use super::display;
 use super::document::{Design, GaugeUnit, LengthUnit, Units};
 use crate::engine::analysis::{Analysis, StringFigures};

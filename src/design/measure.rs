@@ -75,6 +75,14 @@ impl Measure {
             return Ok(value.clamp(least, most));
         }
         let hint = self.hint(&typed);
+        // The limits in the unit that was typed.
+        let named = take_number(&typed).map_or("", |(_, rest)| take_unit(rest).0);
+        let (least, most, unit) = if unit == "mm" && is_one_of(named, INCH) {
+            let inch = |mm: f64| Length::from_mm(mm).to_inch() * 1_000.0;
+            (inch(least).ceil() / 1_000.0, inch(most).floor() / 1_000.0, "in")
+        } else {
+            (least, most, unit)
+        };
         Err(TypedError::Range { what, least, most, unit, got: cut(text), hint })
     }
 

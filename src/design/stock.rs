@@ -63,7 +63,8 @@ pub struct Shelf<'a> {
 pub struct Found {
     /// The index of the item.
     pub index: usize,
-    /// Whether it is of exactly the sizes of the string, and not only the nearest.
+    /// Whether it is of exactly the sizes of the string, or of the same gauge in the other unit, such as .030 inch
+    /// and 0.76 mm; and not only the nearest.
     pub is_exact: bool,
 }
 
@@ -75,6 +76,8 @@ struct Meaning {
     g_per_m: Option<f64>,
     /// Widths of ribbons and packings.
     rest: Vec<f64>,
+    /// Whether its gauges are typed in inches, or parts of them.
+    in_inches: bool,
 }
 
 impl<'a> Shelf<'a> {
@@ -121,7 +124,10 @@ impl<'a> Shelf<'a> {
                 other.get_or_insert(index);
                 continue;
             };
-            let is_exact = off <= ROOM;
+            let in_inches = |meaning: &Meaning| meaning.in_inches;
+            let units = [self.meanings[index].as_ref(), wanted.as_ref()];
+            let [item_unit, own_unit] = units.map(|meaning| meaning.map(in_inches));
+            let is_exact = off <= ROOM || item_unit != own_unit;
             let is_other = string.stock_key == 0 || string.stock_key != item.key;
             let rank = (is_other, !is_exact, item.sold_out || !is_sold_for(item, note));
             let better = best
@@ -198,10 +204,12 @@ fn meaning(materials: &[MaterialSpec], make_up: &MakeUpSpec) -> Option<Meaning> 
     let size = |text: &str| typed::gauge(text).ok().map(Length::to_mm);
     let core = || (key(&make_up.material), size(&make_up.diameter));
     let mut rest = Vec::new();
+    let layers = make_up.layers.iter().map(|layer| &layer.size);
+    let in_inches = [&make_up.diameter].into_iter().chain(layers).any(|text| is_in_inches(text));
     if let Some(weighed) = &make_up.weighed {
         let mass = typed::mass_per_metre(&weighed.g_per_m).map(LinearDensity::to_g_per_m).ok()?;
         let gauge = (String::new(), size(&weighed.gauge));
-        return Some(Meaning { parts: vec![core(), gauge], g_per_m: Some(mass), rest });
+        return Some(Meaning { parts: vec![core(), gauge], g_per_m: Some(mass), rest, in_inches });
     }
     let mut parts = vec![core()];
     for layer in &make_up.layers {
@@ -213,7 +221,14 @@ fn meaning(materials: &[MaterialSpec], make_up: &MakeUpSpec) -> Option<Meaning> 
     if parts.iter().any(|(key, size)| key.is_empty() || size.is_none()) {
         return None;
     }
-    Some(Meaning { parts, g_per_m: None, rest })
+    Some(Meaning { parts, g_per_m: None, rest, in_inches })
+}
+
+/// Whether a gauge is typed in inches or thousandths of them.
+fn is_in_inches(text: &str) -> bool {
+    let text = small(text.trim());
+    text.ends_with(['"', '″'])
+        || ["in", "inch", "inches", "thou", "mil", "mils"].iter().any(|unit| text.ends_with(unit))
 }
 
 /// How far two make-ups of one string are from each other: the greatest difference of a size in millimetres, of a

@@ -6,6 +6,7 @@
 //! that a spreadsheet would run as a formula gets an apostrophe before it, which is taken off again
 //! when it is read; plain numbers, also negative ones, never do.
 
+mod asked;
 mod guess;
 pub mod hand;
 mod headings;

@@ -2,6 +2,7 @@
 //!
 //! Its pages are laid by [`pager`].
 
+use crate::design::advice::sentence;
 use crate::design::bearing_words::verdict;
 use crate::design::document::{Design, LengthUnit};
 use crate::design::resolve::resolve;
@@ -19,7 +20,8 @@ use super::pager::{self, Pager, cell};
 use super::rows::{StringWords, Strings, columns, strings};
 use super::sheet::{Block, Closing, Heading, Page, Paper, Sheet, Table, TableKind, TableRow};
 use super::words::{
-    CAPTION, CAUTIONS, CAUTIONS_TITLE, DASH, DASH_NOTE, STEPS, STEPS_TITLE, facts, no_code, title,
+    CAPTION, CAUTIONS, CAUTIONS_TITLE, DASH, DASH_NOTE, STEPS_TITLE, count_of_findings, facts,
+    no_code, run_on, steps, title,
 };
 
 /// Lines that the legend may have; only a hostile text needs more.
@@ -53,7 +55,7 @@ pub fn card_with(
     let heading = heading(design, analysis, &title, &mark, paper);
     let draft = Draft {
         paper,
-        legend: legend(&strings, &heading, paper),
+        legend: legend(&count_of_findings(analysis), &strings, &heading, paper),
         heading,
         running: running(design, &title, &mark, paper),
         table: Table {
@@ -67,8 +69,9 @@ pub fn card_with(
             last_width,
         },
         // What room there is decides how much of these stands on the card.
-        remarks: [frame(borne, paper), remarks(design, paper)].concat(),
-        closing: closing(link, &mark, paper),
+        remarks: [found(design, analysis, paper), frame(borne, paper), remarks(design, paper)]
+            .concat(),
+        closing: closing(design, link, &mark, paper),
     };
     Sheet { paper, title: format!("Stringing card: {title}"), pages: draft.pages() }
 }
@@ -149,12 +152,12 @@ fn running(design: &Design, title: &str, mark: &str, paper: Paper) -> String {
 }
 
 /// What the words and signs of the card mean, in lines over the whole width.
-fn legend(strings: &Strings, heading: &Heading, paper: Paper) -> Vec<String> {
+fn legend(found: &str, strings: &Strings, heading: &Heading, paper: Paper) -> Vec<String> {
     let is_dash = |text: &String| text == DASH;
     let in_rows = strings.rows.iter().any(|row| row.cells.iter().any(is_dash));
     let in_heading = heading.facts.iter().any(|fact| fact.lines.iter().any(is_dash));
     let dash = if in_rows || in_heading { DASH_NOTE } else { "" };
-    let words = format!("{} {dash}", strings.legend);
+    let words = format!("{found} {} {dash}", strings.legend);
     if words.trim().is_empty() {
         return Vec::new();
     }
@@ -172,12 +175,19 @@ fn frame(borne: &Borne, paper: Paper) -> Vec<String> {
     wrap(&words, paper.inside_mm().0, TYPE_PT, MOST_LEGEND_LINES)
 }
 
+/// The gravest of open findings, in lines over the whole width; nothing where there are none.
+fn found(design: &Design, analysis: &Analysis, paper: Paper) -> Vec<String> {
+    let Some(first) = analysis.findings.first() else { return Vec::new() };
+    let words = sentence(first, analysis, &design.units);
+    wrap(&words, paper.inside_mm().0, TYPE_PT, MOST_LEGEND_LINES)
+}
+
 /// The maker's remarks in lines over the whole width.
 fn remarks(design: &Design, paper: Paper) -> Vec<String> {
     if clean(&design.remarks).is_empty() {
         return Vec::new();
     }
-    let text = format!("Remarks: {}", design.remarks);
+    let text = format!("Remarks: {}", run_on(&design.remarks));
     wrap(&text, paper.inside_mm().0, TYPE_PT, usize::MAX)
 }
 
@@ -195,19 +205,20 @@ fn shortened(mut lines: Vec<String>, most: usize) -> Vec<String> {
     lines
 }
 
-fn closing(link: &str, mark: &str, paper: Paper) -> Closing {
+fn closing(design: &Design, link: &str, mark: &str, paper: Paper) -> Closing {
+    let all = steps(design);
     let code = Code::of(link).ok_or_else(|| no_code(link, mark));
     let width = text_width_mm(&code, paper);
     let steps = match paper {
-        Paper::A5 => vec![STEPS.to_vec()],
+        Paper::A5 => vec![all.to_vec()],
         Paper::A4 | Paper::Letter => {
             let column = (width - STEPS_GAP_MM) / 2.0;
             let taller = |split: &usize| {
-                let (left, right) = STEPS.split_at(*split);
+                let (left, right) = all.split_at(*split);
                 steps_mm(left, column).max(steps_mm(right, column))
             };
-            let best = (1..STEPS.len()).min_by(|a, b| taller(a).total_cmp(&taller(b)));
-            let (left, right) = STEPS.split_at(best.unwrap_or(STEPS.len() / 2));
+            let best = (1..all.len()).min_by(|a, b| taller(a).total_cmp(&taller(b)));
+            let (left, right) = all.split_at(best.unwrap_or(all.len() / 2));
             vec![left.to_vec(), right.to_vec()]
         }
     };
@@ -242,4 +253,64 @@ fn rows(strings: Vec<StringWords>, widths: &[f64]) -> Vec<TableRow> {
         TableRow { mark: string.mark, opens_octave, cells }
     };
     strings.into_iter().map(row).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::{MakeUpSpec, StringSpec};
+
+    /// The cells of the strings parted by bars, and the lines of words.
+    fn words(sheet: &Sheet) -> String {
+        let mut out = Vec::new();
+        for block in sheet.pages.iter().flat_map(|page| &page.blocks) {
+            match block {
+                Block::Table(table) => out.extend(table.rows.iter().map(|row| {
+                    row.cells.iter().map(|cell| cell.join(" ")).collect::<Vec<_>>().join(" | ")
+                })),
+                Block::Legend(lines) | Block::Remarks(lines) => out.push(lines.join(" ")),
+                _ => {}
+            }
+        }
+        out.join("\n")
+    }
+
+    #[test]
+    fn a_card_tells_of_open_findings_and_prints_what_was_typed() {
+        let string = |note: &str, length: &str, material: &str, gauge: &str| StringSpec {
+            note: note.to_owned(),
+            length: length.to_owned(),
+            make_up: MakeUpSpec {
+                material: material.to_owned(),
+                diameter: gauge.to_owned(),
+                ..MakeUpSpec::default()
+            },
+            ..StringSpec::default()
+        };
+        let mut design = Design {
+            remarks: "String 4, C6: torn\nString 9, F5: figures changed round".to_owned(),
+            strings: vec![
+                string("C5", "300", "nylon", "0.81"),
+                string("B4", "2555", "nylon", "0.86"),
+                string("A4", "371,5", "", "0,90"),
+                string("G4", "far", "nylon", "thin"),
+            ],
+            ..Design::default()
+        };
+        let analysis = analyse(&resolve(&design).harp);
+        let count = analysis.findings.len();
+        assert!(count > 0);
+        for paper in Paper::ALL {
+            let text = words(&card(&design, &analysis, "https://harp.example/#1", paper));
+            let says = format!("This card has open findings: {count}, the gravest on string");
+            assert!(text.contains(&says) && text.contains("String 2, B4: "), "{text}");
+            assert!(text.contains("| — | 0.90 | .035 | 371.5 |"), "{text}");
+            assert!(text.contains("| Nylon monofilament | thin | — | far |"), "{text}");
+            assert!(text.contains("C6: torn. String 9"), "{text}");
+        }
+        design.strings.truncate(1);
+        let analysis = analyse(&resolve(&design).harp);
+        let text = words(&card(&design, &analysis, "https://harp.example/#1", Paper::A4));
+        assert!(!text.contains("open findings"), "{text}");
+    }
 }

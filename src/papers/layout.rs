@@ -93,8 +93,8 @@ pub(super) fn text_width_mm(code: &Result<Code, String>, paper: Paper) -> f64 {
 /// Width of the words that stand where there is no code.
 pub const WORDS_FOR_CODE_MM: f64 = 36.0;
 
-pub(super) fn steps_mm(steps: &[&str], width: f64) -> f64 {
-    let lines = |step: &&str| wrap(step, width - STEP_INDENT_MM, TYPE_PT, usize::MAX).len();
+pub(super) fn steps_mm(steps: &[String], width: f64) -> f64 {
+    let lines = |step: &String| wrap(step, width - STEP_INDENT_MM, TYPE_PT, usize::MAX).len();
     steps.iter().map(|step| lines_mm(lines(step)) + STEP_GAP_MM).sum()
 }
 

@@ -11,7 +11,7 @@ use super::report_words::{
     Row, assumptions, differing, findings, forces, heads, part_rows, sources, string_rows, summary,
 };
 use super::sheet::{Block, Figure, Mark, Paper, Sheet, Table, TableKind, TableRow};
-use super::words::{CAUTIONS_TITLE, facts, title};
+use super::words::{CAUTIONS_TITLE, facts, run_on, title};
 use crate::charts::lofting::{self, over};
 use crate::charts::palette::Palette;
 use crate::charts::picture::{self, Picture};
@@ -186,7 +186,7 @@ impl<'a> Laid<'a> {
     }
 
     fn remarks(&mut self) {
-        let remarks = clean(&self.given.design.remarks);
+        let remarks = run_on(&self.given.design.remarks);
         if !remarks.is_empty() {
             self.pager.lines(&self.lines_of(&format!("Remarks: {remarks}")), Block::Remarks);
         }

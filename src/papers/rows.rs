@@ -7,7 +7,7 @@ use crate::design::document::{
 };
 use crate::design::letters::small;
 use crate::design::resolve;
-use crate::design::typed::with_unit;
+use crate::design::typed::{self, with_unit};
 use crate::engine::analysis::{Analysis, StringFigures};
 use crate::engine::cut::{Allowance, cut_length};
 use crate::engine::material::{Material, built_in, key_of};
@@ -119,15 +119,24 @@ fn string(
     inches: bool,
 ) -> StringWords {
     let (length, gauge) = (figures.length.ok(), figures.gauge.ok());
+    // A gauge of which nothing follows, as the material is not known, is printed as it was typed.
+    let is_plain = !is_composed(&spec.make_up);
+    let typed_gauge = || typed::gauge(&spec.make_up.diameter).ok().filter(|_| is_plain);
+    let shown = gauge.or_else(typed_gauge);
+    let as_typed = |cell: String, text: &str| {
+        let is_nothing = decimal(&text.replace(',', ".")).is_some_and(|number| number <= 0.0);
+        if cell == DASH && !is_nothing { or_dash(clean(text)) } else { cell }
+    };
+    let plain_text = if is_plain { spec.make_up.diameter.as_str() } else { "" };
     let cut = length.zip(gauge).zip(allowance).map(|((l, g), a)| cut_length(l, g, a));
     let mut cells = vec![
         figures.number.to_string(),
         figures.note.map_or_else(|| DASH.to_owned(), harp_name),
         note_name(spec, figures),
         make_up(spec, figures, names),
-        known(gauge.map(Length::to_mm), 2),
-        gauge.map_or_else(|| DASH.to_owned(), |gauge| display::gauge(gauge, GaugeUnit::Thou)),
-        known(length.map(Length::to_mm), 1),
+        as_typed(known(shown.map(Length::to_mm), 2), plain_text),
+        shown.map_or_else(|| DASH.to_owned(), |gauge| display::gauge(gauge, GaugeUnit::Thou)),
+        as_typed(known(length.map(Length::to_mm), 1), &spec.length),
     ];
     if inches {
         cells.push(known(length.map(Length::to_inch), 2));
@@ -158,8 +167,7 @@ fn harp_name(note: Note) -> String {
 fn note_name(spec: &StringSpec, figures: &StringFigures) -> String {
     match (figures.note, figures.frequency) {
         (Some(note), _) => note.printed(),
-        (None, Ok(_)) => or_dash(clean(&spec.note)),
-        (None, Err(_)) => DASH.to_owned(),
+        (None, _) => or_dash(clean(&spec.note)),
     }
 }
 

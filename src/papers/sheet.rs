@@ -198,7 +198,7 @@ pub enum Mark {
 pub struct Closing {
     pub steps_title: &'static str,
     /// Numbered through, in one or two columns.
-    pub steps: Vec<Vec<&'static str>>,
+    pub steps: Vec<Vec<String>>,
     pub cautions_title: &'static str,
     pub cautions: &'static str,
     /// The code, or in words why there is none.

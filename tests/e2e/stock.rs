@@ -296,7 +296,7 @@ async fn a_table_in_inches_is_looked_at_put_right_and_kept_until_it_is_used() {
     browser.screenshot("measured-question").await;
     browser.click("#start-measurements").await;
     let said = browser.text("#measurements-wrong").await;
-    assert!(said.contains("a question about the numbers is open"), "{said}");
+    assert!(said.contains("answer the question beside the list first"), "{said}");
     browser.click("#measured-questions button").await;
     let answered = json!("1|C5|12.5 in|||; 2|B4|13.75 in|||; 3|A4|15 in|||");
     browser.until(&format!("{PREVIEW} === {answered}"), "inches").await;

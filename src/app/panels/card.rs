@@ -13,6 +13,7 @@ use crate::app::{browser, earlier, frame};
 use crate::papers::card::card_with;
 use crate::papers::html::html;
 use crate::papers::sheet::{Paper, Sheet};
+use crate::papers::words::open_findings;
 
 /// Under which the browser keeps the paper that was chosen last.
 const CHOSEN: &str = "stringloft/paper";
@@ -100,6 +101,10 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
         paper.set(named(printed.papers, &name));
     };
     let is_card = printed.button == CARD.button;
+    let found = move || {
+        let words = open_findings(&store.design.read(), &store.analysis.read());
+        words.filter(|_| is_card).unwrap_or_default()
+    };
     // Made when the bar is seen, and laid out in the frame after that, as each takes long enough.
     let fill = move || {
         if let Some(pages) = sheet.try_read_untracked() {
@@ -154,6 +159,7 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
             </p>
             {button("tool main", "print", "", "Print", print)}
             {button("tool", "close-card", "", "Close", close)}
+            <p class="wrong" id="card-findings">{words(found)}</p>
             <p class="wrong" role="alert">{words(move || wrong.get().to_owned())}</p>
         </div>
     }

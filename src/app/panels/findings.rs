@@ -59,7 +59,10 @@ fn Line(store: Store, finding: FindingWords) -> impl IntoView {
             }
             // Its own step, also after typing into the same cell.
             store.close_step();
-            store.send(&edit);
+            let whole = untrack(|| {
+                advice::with_code(&edit, &store.design.read(), &store.shop.read().items)
+            });
+            store.send(&whole);
             store.close_step();
             // To the string, also where the cure was refused.
             go_to(store, row.unwrap_or(0));

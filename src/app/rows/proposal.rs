@@ -11,6 +11,7 @@ use crate::design::document::{Design, Units, WantsSpec};
 use crate::design::edit::Edit;
 use crate::design::figures::Scale;
 use crate::design::letters::capital;
+use crate::design::make_up_text;
 use crate::engine::analysis::{Analysis, HarpString};
 use crate::engine::pitch::Note;
 
@@ -318,6 +319,11 @@ fn sentences(texts: &[String]) -> Vec<String> {
 }
 
 fn rows(changes: &[Change], units: Units) -> Vec<ProposedRow> {
+    // Both gauges in the unit of the page, whatever they were typed in.
+    let shown = |make_up: &str| match make_up_text::read(make_up) {
+        Ok(read) => display::make_up(&read, units.gauge),
+        Err(_) => make_up.to_owned(),
+    };
     let of = |make_up: &str, length: &str| match (make_up.is_empty(), length.is_empty()) {
         (true, true) => NONE.to_owned(),
         (false, true) => make_up.to_owned(),
@@ -329,8 +335,8 @@ fn rows(changes: &[Change], units: Units) -> Vec<ProposedRow> {
         ProposedRow {
             row: *row,
             name: name.replacen("String ", "", 1),
-            from: of(from, &length.0),
-            to: of(to, &length.1),
+            from: of(&shown(from), &length.0),
+            to: of(&shown(to), &length.1),
             tension: change_of(*tension, |force| display::tension(force, units.force)),
             stiffness: change_of(*stiffness, |one| display::stiffness(one, units.force)),
             share: change_of(*share_percent, display::percent),

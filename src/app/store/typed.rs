@@ -37,7 +37,14 @@ impl Store {
         if let Some((cell, text)) = self.typed_cell(&kept) {
             self.selection.set(Selection::at(cell.row, cell.column));
             self.typing.set(Some(Typing { text, quick: true }));
-            self.hint(GIVEN_BACK);
+            // What went wrong before comes first.
+            let wrong = self.notice.with_untracked(|notice| {
+                notice.as_ref().filter(|notice| notice.is_problem()).map(|n| n.text().to_owned())
+            });
+            match wrong {
+                Some(wrong) => self.complain(format!("{wrong} {GIVEN_BACK}")),
+                None => self.hint(GIVEN_BACK),
+            }
         }
     }
 

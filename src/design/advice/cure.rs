@@ -4,11 +4,12 @@
 use std::{iter, mem};
 
 use super::{longer, midway, shorter, thicker, usual_nylon};
-use crate::design::document::{Design, MechanismKind, StringSpec};
-use crate::design::edit::{Column, Edit, cell_text};
+use crate::design::document::{Design, GaugeUnit, MechanismKind, StockItem, StringSpec};
+use crate::design::edit::{ChosenBy, Column, Edit, Made, Taken, cell_text};
 use crate::design::resolve::resolve;
 use crate::design::settings::Setting;
-use crate::design::typed::{with_point, with_unit};
+use crate::design::stock::{Shelf, is_same};
+use crate::design::typed::{gauge, with_point, with_unit};
 use crate::design::{display, make_up_text};
 use crate::engine::analysis::{Analysis, analyse_changed, on_line};
 use crate::engine::findings::{Finding, FindingKind};
@@ -94,9 +95,43 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
     let shown = match (column, make_up_text::read(&text)) {
         (Column::MakeUp, Ok(make_up)) => display::make_up(&make_up, design.units.gauge),
         (Column::MakeUp, _) => text.clone(),
+        // On a page in inches, whatever the string that it is taken from was typed in.
+        (Column::Gauge, _) if design.units.gauge == GaugeUnit::Thou => match gauge(&text) {
+            Ok(gauge) => display::gauge_with_unit(gauge, GaugeUnit::Thou),
+            Err(_) => text.clone(),
+        },
         _ => with_point(&with_unit(&text, "mm")),
     };
     Some(Cure { label: format!("{verb} {shown}"), edit: Edit::Cell { row, column, text } })
+}
+
+/// An edit that makes a string another one, with the order code of a string of the design or an item of the stock
+/// that is just so; else as it is.
+pub fn with_code(edit: &Edit, design: &Design, stock: &[StockItem]) -> Edit {
+    let Edit::Cell { row, column: Column::Gauge | Column::MakeUp, .. } = edit else {
+        return edit.clone();
+    };
+    let after = edit.apply(design);
+    let Some(string) = after.strings.get(*row) else { return edit.clone() };
+    let is_like = |other: &&StringSpec| {
+        !other.order_code.trim().is_empty()
+            && is_same(&design.materials, &other.make_up, &string.make_up)
+    };
+    let mut made = Made::of(string);
+    let mut item = None;
+    if let Some(like) = after.strings.iter().find(is_like) {
+        (made.order_code, made.stock_key) = (like.order_code.clone(), like.stock_key);
+    } else if let Ok(found) = Shelf::new(&design.materials, stock).find(string) {
+        let found = &stock[found.index];
+        (made.order_code, made.stock_key) = (found.code.clone(), found.key);
+        item = Some(found.clone());
+    }
+    if made.order_code.trim().is_empty() {
+        return edit.clone();
+    }
+    let strings = vec![Taken { row: *row, made: Some(made), length: None }];
+    let stock = item.into_iter().collect();
+    Edit::Take { strings, stock, materials: Vec::new(), chosen_by: ChosenBy::default() }
 }
 
 /// What may mend a finding, the likeliest first.

@@ -44,7 +44,7 @@ fn design() -> Design {
             string("C5", "300", "nylon 0.81", ""),
             string("B4", "350", "nylon 0.81", "N-32"),
             string("A4", "400", "gut 0.90", ""),
-            string("G4", "450", "nylon 32 thou", ""),
+            string("G4", "450", "nylon 0.812", ""),
             string("F4", "500", "nylon 3.00", ""),
             string("C3", "900", "steel 0.50 + bronze 0.25", "W-1"),
         ],
@@ -145,8 +145,18 @@ fn what_is_not_known_says_why() {
         "cannot be had now; string 6 is cut to 1000 mm, longer than a pack (choose a longer pack)"
     );
     let all: Vec<&OrderLine> = list.lines.iter().collect();
-    assert_eq!(sum_words(&all), "4 lines, no price is known");
+    assert_eq!(sum_words(&all), "4 lines, no sum can be given: 1 lacks the pack length");
     assert_eq!((list.lines[1].without_length, list.lines[1].length_mm), (1, 0));
+}
+
+#[test]
+fn a_price_that_only_lacks_the_pack_length_is_told_apart() {
+    let mut design = design();
+    design.stock.iter_mut().for_each(|item| (item.pack_mm, item.single) = (None, false));
+    let list = list(&design);
+    let all: Vec<&OrderLine> = list.lines.iter().collect();
+    assert_eq!(sum_words(&all), "4 lines, no sum can be given: 3 lack the pack length");
+    assert_eq!(sum_words(&all[3..]), "1 line, no price is known", "what the stock does not have");
 }
 
 #[test]

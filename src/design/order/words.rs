@@ -1,6 +1,6 @@
 //! The order list in words, and as a table.
 
-use super::{OrderLine, OrderList, sums};
+use super::{NoPacks, OrderLine, OrderList, sums};
 use crate::design::cells;
 use crate::design::display::decimals;
 use crate::design::document::StockItem;
@@ -159,7 +159,8 @@ pub fn cut_words(line: &OrderLine) -> String {
 }
 
 /// What lines cost together, and how many of them are not in it, without a full stop:
-/// `12 lines, 3 without a price: at least 84.20 EUR`. Several currencies are not added up.
+/// `12 lines, 3 without a price: at least 84.20 EUR`. Several currencies are not added up. Lines whose price is known
+/// and whose pack length is not are told apart.
 pub fn sum_words(lines: &[&OrderLine]) -> String {
     let count =
         |count: usize| if count == 1 { "1 line".to_owned() } else { format!("{count} lines") };
@@ -167,10 +168,25 @@ pub fn sum_words(lines: &[&OrderLine]) -> String {
     let sums = sums(lines);
     let sums: Vec<String> = sums.iter().map(|(name, sum)| money_words(*sum, name)).collect();
     let sums = sums.join(" and ");
+    let is_unmeasured =
+        |line: &&&OrderLine| line.item.price.is_some() && line.packs == Err(NoPacks::PackLength);
+    let unmeasured = match lines.iter().filter(is_unmeasured).count() {
+        0 => String::new(),
+        1 => "1 lacks the pack length".to_owned(),
+        count => format!("{count} lack the pack length"),
+    };
     match without {
         0 => format!("{}: {sums}", count(lines.len())),
-        without if without == lines.len() => format!("{}, no price is known", count(without)),
-        without => format!("{}, {without} without a price: at least {sums}", count(lines.len())),
+        without if without == lines.len() && unmeasured.is_empty() => {
+            format!("{}, no price is known", count(without))
+        }
+        without if without == lines.len() => {
+            format!("{}, no sum can be given: {unmeasured}", count(without))
+        }
+        without => {
+            let why = if unmeasured.is_empty() { unmeasured } else { format!(" ({unmeasured})") };
+            format!("{}, {without} without a price{why}: at least {sums}", count(lines.len()))
+        }
     }
 }
 

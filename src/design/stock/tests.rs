@@ -71,7 +71,9 @@ fn of_several_items_the_one_goes_first_that_can_be_had_for_the_note() {
     assert_eq!(is(&wanted), Ok((1, true)));
     wanted.order_code = "A".to_owned();
     assert_eq!(is(&wanted), Ok((0, true)), "a code says which");
-    assert_eq!(is(&string("nylon 32 thou", "")), Ok((2, false)), "the nearest, which is not it");
+    assert_eq!(is(&string("nylon 0.8128", "")), Ok((2, false)), "the nearest, which is not it");
+    assert_eq!(is(&string("nylon 32 thou", "")), Ok((2, true)), "the same gauge in the other unit");
+    assert_eq!(is(&string("nylon .032\"", "")), Ok((2, true)));
 }
 
 #[test]

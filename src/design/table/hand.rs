@@ -1,6 +1,7 @@
 //! A table of measurements in anyone's hand: columns in any order and spelling, with or without headings, and what
 //! each row becomes. Nothing is guessed that the table does not say: what it leaves open stays empty or is asked.
 
+pub use super::asked::Question;
 use super::cells::Row;
 use super::guess::{Parts, columns as guessed};
 pub use super::headings::{Column, Columns};
@@ -47,24 +48,6 @@ pub struct Hand {
     pub turned: bool,
     /// Whether it must be asked what a B without a sign is.
     asks_b: bool,
-}
-
-/// What a table leaves open.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Question {
-    /// The unit of a column: its place, what it was taken for, and the answers, the likeliest first.
-    Unit { place: usize, said: Size, answers: Vec<Size> },
-    /// What a B without a sign is; the place of the notes.
-    PlainB { place: usize },
-}
-
-impl Question {
-    /// The place of the column that it is about.
-    pub const fn place(&self) -> usize {
-        match self {
-            Self::Unit { place, .. } | Self::PlainB { place } => *place,
-        }
-    }
 }
 
 /// The speed of a wave along a usual string, in metres a second: twice its length times its pitch, which gauge and

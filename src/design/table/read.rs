@@ -1,8 +1,9 @@
 //! Strings out of a table: our own export or a plain list with headings, in any order of columns.
 
 use super::COLUMNS;
+use super::asked::answer;
 use super::cells::{Row, TableError, delimiter, rows};
-use super::hand::{self, HandError, PlainB, Question};
+use super::hand::{self, HandError};
 use super::line::{LAYER_COLUMNS, Line, Own, own_material};
 use super::tuned::{in_hz, tuning_of};
 use crate::design::display::mechanism;
@@ -221,44 +222,6 @@ pub fn open(text: &str, likely: bool) -> Result<TableRead, Vec<TableError>> {
         is_by_hand: true,
         ..TableRead::default()
     })
-}
-
-/// Answers a question by what is likely, or leaves out what it is about; what was done, without a full stop.
-fn answer(columns: &mut hand::Columns, question: Question, likely: bool) -> String {
-    match question {
-        Question::PlainB { place } => {
-            let (plain_b, words) = if likely {
-                (PlainB::Natural, "was taken for B natural")
-            } else {
-                (PlainB::Open, "was left out")
-            };
-            if let Some(column) = columns.get_mut(place) {
-                column.plain_b = Some(plain_b);
-            }
-            format!(
-                "B {words}: it may be B flat, as in German lists, or B natural (write Bb, or H for B natural)"
-            )
-        }
-        Question::Unit { place, said, answers } => {
-            let (Some(column), Some(looks)) = (columns.get_mut(place), answers.first()) else {
-                return String::new();
-            };
-            let name = match column.heading.trim() {
-                "" => format!("column {}", place + 1),
-                heading => format!("column \"{heading}\""),
-            };
-            let (said, looks_words) = (said.words(), looks.words());
-            column.looks_like = None;
-            if likely {
-                column.unit = *looks;
-                return format!("{name} names no unit; its numbers were taken for {looks_words}");
-            }
-            column.field = None;
-            format!(
-                "{name} was left out: it names no unit, and its numbers look like {looks_words} rather than {said} (put the unit into its heading)"
-            )
-        }
-    }
 }
 
 /// A heading as it is looked up: in small letters, blanks and hyphens as underscores.

@@ -205,6 +205,29 @@ impl Desk {
         self.tell(Changed(()), format!("\"{name}\" is now in use."));
     }
 
+    /// A list that was read of a table begins here, under a name that no other has; `None` when it cannot.
+    #[must_use = "words of success need it"]
+    pub fn begin_read(self, mut list: StockList) -> Option<Changed> {
+        stock::give_keys(&mut list.items);
+        if let Err(error) = stock::check(&list) {
+            self.complain(format!("That was not taken: {error}."));
+            return None;
+        }
+        if !self.may_leave() {
+            return None;
+        }
+        let has = |name: &str| self.lists.with_untracked(|all| all.iter().any(|l| l.title == name));
+        let name = |count: usize| match count {
+            1 => "Stock from a table".to_owned(),
+            count => format!("Stock from a table {count}"),
+        };
+        list.name = (1..).map(name).find(|name| !has(name)).unwrap_or_default();
+        let (id, kept) = stock_shelf::begin(&list);
+        self.take(&id, list);
+        self.tell_kept(kept);
+        Some(Changed(()))
+    }
+
     /// Asks, then removes the list in hand.
     pub fn remove_list(self) {
         let name = self.list.with_untracked(|list| list.name.clone());

@@ -9,8 +9,9 @@ use crate::app::widgets::list::{either, list, part, words};
 use crate::design::cells::TableError;
 use crate::design::letters::capital;
 use crate::design::order::{money_words, pack_words};
-use crate::design::stock::table::{Columns, Field, Import, Size, import, propose};
+use crate::design::stock::table::{Column, Columns, Field, Import, Size, import, propose};
 use crate::design::stock::{StockList, merge};
+use crate::design::table::some_of;
 
 /// How many of the good lines are shown.
 const PREVIEW: usize = 5;
@@ -96,7 +97,11 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
             items.map(row).collect()
         })
     };
-    let summary = move || result.with(summary);
+    let more = move || {
+        let more = result.with(|result| result.items.len().saturating_sub(PREVIEW));
+        if more == 0 { String::new() } else { format!("And {more} more.") }
+    };
+    let summary = move || format!("{}{}", result.with(summary), columns.with(left_out));
     let told = |errors: fn(&Import) -> &Vec<TableError>| {
         list(move || {
             result.with(|result| {
@@ -108,25 +113,56 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
             })
         })
     };
-    let take = move || {
-        let Import { items, bad, .. } = result.get_untracked();
-        if items.is_empty() {
+    let take = move |as_new: bool| {
+        let import = result.get_untracked();
+        if import.items.is_empty() {
             desk.complain(
                 "No line of the table is good yet: look at which column is what.".to_owned(),
             );
             return;
         }
+        let odd = odd_lines(&import).len();
+        let Import { items, bad, .. } = import;
         let given = StockList { items, ..StockList::default() };
-        let (merged, added, updated) = desk.list.with_untracked(|list| merge(list, &given));
-        let Some(changed) = desk.change(merged) else { return };
-        desk.turn.update(|turn| *turn += 1);
-        let mut text = format!("Items from the table: {added} new, {updated} changed.");
+        let (changed, mut text) = if as_new {
+            let count = given.items.len();
+            let Some(changed) = desk.begin_read(given) else { return };
+            let items = if count == 1 { "1 item".to_owned() } else { format!("{count} items") };
+            (changed, format!("A new list with {items} from the table is now in use."))
+        } else {
+            let (merged, added, updated) = desk.list.with_untracked(|list| merge(list, &given));
+            let Some(changed) = desk.change(merged) else { return };
+            desk.turn.update(|turn| *turn += 1);
+            (changed, format!("Items from the table: {added} new, {updated} changed."))
+        };
+        if odd > 0 {
+            text.push_str(&format!(" Nothing can be worked out for {odd} of them."));
+        }
         if !bad.is_empty() {
             text.push_str(" These lines were left out:");
         }
         desk.left_out.set(bad.iter().map(sentence).collect());
         desk.importing.set(false);
         desk.tell(changed, text);
+    };
+    let (name, is_empty) =
+        desk.list.with_untracked(|list| (list.name.clone(), list.items.is_empty()));
+    let ways: Vec<AnyView> = if is_empty {
+        vec![
+            button("tool main", "stock-take", "", "Take the good lines", move || take(false))
+                .into_any(),
+        ]
+    } else {
+        let add = format!("Add to \"{name}\"");
+        let new = "A list of its own, which is then in use for choosing and ordering";
+        vec![
+            button("tool main", "stock-take", new, "Take as a new list", move || take(true))
+                .into_any(),
+            view! {
+                <button type="button" class="tool" id="stock-add" on:click=move |_| take(false)>{add}</button>
+            }
+            .into_any(),
+        ]
     };
     view! {
         <h3>"Which column is what"</h3>
@@ -162,10 +198,11 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
                 <tbody>{list(preview)}</tbody>
             </table>
         </div>
+        <p class="hint">{words(more)}</p>
         <ul class="stock-bad wrong" id="stock-bad" aria-label="Lines that are left out">{told(|import| &import.bad)}</ul>
         <ul class="stock-bad" aria-label="Lines that are odd">{told(|import| &import.doubts)}</ul>
         <p class="window-actions">
-            {button("tool main", "stock-take", "", "Take the good lines", take)}
+            {ways}
             {button("tool", "", "", "Back to the list", move || desk.importing.set(false))}
         </p>
     }
@@ -176,6 +213,15 @@ fn sentence(error: &TableError) -> String {
     format!("{}.", capital(&error.to_string()))
 }
 
+/// The lines that are taken although nothing can be worked out for them.
+fn odd_lines(result: &Import) -> Vec<usize> {
+    let is_bad = |line: usize| result.bad.iter().any(|error| error.line == line);
+    let lines = result.doubts.iter().map(|doubt| doubt.line);
+    let mut odd: Vec<usize> = lines.filter(|line| !is_bad(*line)).collect();
+    odd.dedup();
+    odd
+}
+
 fn summary(result: &Import) -> String {
     let count = |count: usize, what: &str| match count {
         1 => format!("1 {what} line"),
@@ -183,10 +229,26 @@ fn summary(result: &Import) -> String {
     };
     let mut bad: Vec<usize> = result.bad.iter().map(|error| error.line).collect();
     bad.dedup();
-    let good = count(result.items.len(), "good");
-    match bad.len() {
-        0 => format!("{good}."),
-        bad => format!("{good}, {} left out.", count(bad, "bad")),
+    let odd = odd_lines(result).len();
+    let mut parts = vec![count(result.items.len().saturating_sub(odd), "good")];
+    if odd > 0 {
+        parts.push(count(odd, "odd"));
+    }
+    if !bad.is_empty() {
+        parts.push(format!("{} left out", count(bad.len(), "bad")));
+    }
+    format!("{}.", parts.join(", "))
+}
+
+/// The columns that hold something and are taken for nothing, as a sentence.
+fn left_out(columns: &Columns) -> String {
+    let is_left = |column: &&Column| column.field.is_none() && !column.example.is_empty();
+    let names: Vec<String> =
+        columns.iter().filter(is_left).map(|column| column.heading.clone()).collect();
+    if names.is_empty() {
+        String::new()
+    } else {
+        format!(" Columns left out: {}.", some_of(&names))
     }
 }
 
