@@ -280,7 +280,7 @@ fn the_style_sheet_has_the_widths_of_the_layout() {
 fn the_card_says_what_leads_in_the_frame() {
     let made = Made::of(SAMPLES[2].design());
     let told = |made: &Made| words(&card(&made.design, &made.analysis, "", Paper::A4));
-    let lead = "Frame, of the design allowance: board with its string rib: ";
+    let lead = "Frame, of the design allowance: joint of neck and pillar: ";
     assert!(told(&made).contains(lead), "{}", told(&made));
     let mut design = SAMPLES[2].design();
     design.geometry = Design::default().geometry;

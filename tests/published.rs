@@ -64,6 +64,8 @@ mod stiffness;
 mod structure_boards;
 #[path = "published/structure_frames.rs"]
 mod structure_frames;
+#[path = "published/structure_hanging.rs"]
+mod structure_hanging;
 #[path = "published/structure_sections.rs"]
 mod structure_sections;
 #[path = "published/structure_timber.rs"]

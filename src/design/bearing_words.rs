@@ -2,6 +2,7 @@
 //!
 //! A use above 100 % is told plainly and is no error. Every text is an estimate's; the caution stands beside it.
 
+mod board;
 pub mod csv;
 mod forces;
 mod granted;
@@ -13,16 +14,14 @@ mod summary;
 pub use self::forces::forces;
 pub use self::granted::assumptions;
 use self::joints::{joint, soundbox};
-use self::names::{BOARD_MEND, RIB_MEND, mend};
 pub use self::names::{aspect, board_name, part_name};
+use self::names::{mend, mend_board};
 pub use self::summary::{FrameFinding, FrameVerdict, MEANING, verdict};
 use super::display;
 use super::document::{ForceUnit, Units};
 use super::letters::{capital, small};
 use crate::engine::analysis::Analysis;
-use crate::engine::bearing::{
-    Bearing, BoardCut, Build, Case, Cut, FrameBearing, Order, Part, Stage,
-};
+use crate::engine::bearing::{Bearing, Build, Case, Cut, FrameBearing, Order, Part, Stage};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::Point;
 use crate::engine::structure::verdict::{Aspect, Use};
@@ -159,10 +158,11 @@ pub fn verdicts(
     }
     let board = bearing.board_worst();
     if let Some((place, cut)) = board {
-        let why = self::board(cut, analysis.strings.get(place), units);
-        let margin = build.board.margin.filter(|_| !cut.rib_leads());
+        let why = board::board(cut, analysis.strings.get(place), units);
+        let leads = cut.governing().map(|used| used.aspect);
+        let margin = build.board.margin.filter(|_| leads == Some(Aspect::BoardBent));
         let why = with_reserve(why, cut.used(), margin);
-        let mend = if cut.rib_leads() { RIB_MEND } else { BOARD_MEND };
+        let mend = mend_board(leads.unwrap_or(Aspect::BoardBent));
         all.push(judged(board_name(cut), cut.used(), why, Some(mend)));
     }
     all
@@ -346,49 +346,6 @@ fn pillar(frame: &FrameBearing, units: Units) -> String {
 fn pillar_at_most(frame: &FrameBearing, at: usize) -> f64 {
     let cuts = frame.stiff.iter().flat_map(|stiff| &stiff.pillar);
     cuts.map(|cut| cut[at].abs()).fold(0.0, f64::max)
-}
-
-fn board(
-    cut: &BoardCut,
-    figures: Option<&crate::engine::analysis::StringFigures>,
-    units: Units,
-) -> String {
-    let length = |length: Length| display::length_with_unit(length, units.length);
-    let tenth = |length: Length| Length::from_mm((10.0 * length.to_mm()).round() / 10.0);
-    let (fixed, hinged) = (&cut.fixed, &cut.hinged);
-    let at = figures.map_or_else(String::new, |figures| {
-        format!("At {}", display::string_name(figures).replacen('S', "s", 1))
-    });
-    let stresses = |one: Stress, other: Stress, limit: Option<Stress>| {
-        let (least, most) = if one < other { (one, other) } else { (other, one) };
-        let limit = limit.map_or_else(String::new, |limit| format!(" of {}", mpa(limit)));
-        format!("{} to {}{limit} MPa", mpa(least), mpa(most))
-    };
-    let mut text = format!(
-        "{at} it is {} wide and {} thick: {} in bending across",
-        length(rounded(cut.width)),
-        length(tenth(cut.thickness)),
-        stresses(fixed.stress, hinged.stress, cut.limit),
-    );
-    if cut.has_rib {
-        let rib = stresses(fixed.rib_stress, hinged.rib_stress, cut.rib_limit);
-        text += &format!(", {rib} in its string rib");
-    }
-    text += &format!(", rising {} to {}", length(tenth(fixed.rise)), length(tenth(hinged.rise)));
-    text += &if cut.creeps {
-        format!(
-            ", over the years {} to {}.",
-            length(tenth(fixed.rise_crept)),
-            length(tenth(hinged.rise_crept))
-        )
-    } else {
-        "; its creep is not known.".to_owned()
-    };
-    text += " One end holds for edges that cannot turn, the other for edges that turn freely.";
-    if cut.hangs() {
-        text += " A rise larger than the board's thickness is overestimated.";
-    }
-    text
 }
 
 /// What an order of stringing is called.

@@ -224,7 +224,7 @@ fn price_words(design: &Design, analysis: &Analysis) -> String {
 type InWords = (&'static str, fn(&Design) -> String);
 
 /// What of the settings is no plain number, in the order of the document.
-const WORDS: [InWords; 34] = [
+const WORDS: [InWords; 35] = [
     ("title", |d| d.title.clone()),
     ("maker", |d| d.maker.clone()),
     ("client", |d| d.client.clone()),
@@ -284,6 +284,10 @@ const WORDS: [InWords; 34] = [
         let sizes = sizes_words(&soundbox.numbers());
         let slot = if soundbox.slotted { ", open back" } else { "" };
         format!("{sizes}, {}, {}{slot}", soundbox.side_wood, soundbox.back_wood)
+    }),
+    ("bars of the board", |d| {
+        let bars = &d.geometry.bars;
+        format!("{}, {}", sizes_words(&bars.numbers()), bars.wood)
     }),
     ("where the harp lives", |d| OneOf::Service.of(d).to_owned()),
     ("strings to choose from", |d| OneOf::Family.of(d).to_owned()),

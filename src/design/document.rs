@@ -18,7 +18,9 @@ pub use self::geometry::{
     BoardSpec, DrillsSpec, DrivesSpec, GapsSpec, GeometrySpec, MOST_NODES, MOST_SECTIONS,
     MeasuredSpec, NeckSpec, PLYWOOD, PillarSpec, SectionSpec, ServiceSpec, SpacingSpec,
 };
-pub use self::making::{FastenerSpec, JointSpec, JointsSpec, MetalSpec, SoundboxSpec};
+pub use self::making::{
+    BarSpec, BarsSpec, FastenerSpec, JointSpec, JointsSpec, MetalSpec, SoundboxSpec,
+};
 pub use self::material::{
     ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
 };

@@ -20,7 +20,7 @@ pub const MEANING: &str = "Estimated: what the harp gives at once, at least with
      give, at most with such as do, times what wood creeps. That is the factor of EN 1995-1-1, table 3.2, as quoted, for fifty years; on the way there it \
      grows with a power of time, from 0.2 to 0.3 (that it is a power was read, its range is from memory). The strings are taken as \
      kept at pitch. Joints that settle, glue that creeps, wood that is twisted or pressed across its grain, and moisture that comes \
-     and goes under load add to it; a board that rises by more than its thickness gives less. Swelling: Wood Handbook, table 13-5, \
+     and goes under load add to it. Swelling: Wood Handbook, table 13-5, \
      in part from memory.";
 
 /// The heads of the table.

@@ -10,6 +10,7 @@ mod gives;
 mod joints;
 mod line;
 mod neck;
+mod part;
 mod soundbox;
 mod space;
 mod stages;
@@ -21,6 +22,7 @@ pub use self::gives::{Gives, gives};
 use self::joints::At;
 pub use self::joints::JointParts;
 pub use self::neck::{Case, Cut, Drilled, Layered, NeckBearing, NeckParts, NeckPlates};
+pub use self::part::Part;
 pub use self::soundbox::{BoxBearing, BoxCut, BoxParts};
 pub use self::space::Stiff;
 pub use self::stages::{Order, Stage, some_stages, stages};
@@ -61,7 +63,16 @@ impl Build {
     pub fn times(mut self, ratio: f64) -> Self {
         let times = |stress: Option<Stress>| stress.map(|of| Stress::from_pa(ratio * of.to_pa()));
         let board = &mut self.board;
-        (board.bending, board.rib_bending) = (times(board.bending), times(board.rib_bending));
+        for strength in [
+            &mut board.bending,
+            &mut board.rib_bending,
+            &mut board.bars_bending,
+            &mut board.sheared,
+            &mut board.rolled,
+            &mut board.peeled,
+        ] {
+            *strength = times(*strength);
+        }
         for wood in [&mut self.neck_wood, &mut self.pillar_wood] {
             wood.rolling = times(wood.rolling);
         }
@@ -213,78 +224,14 @@ pub struct Bearing {
     pub is_given: bool,
 }
 
-/// A part of the harp.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Part {
-    /// The neck.
-    Neck,
-    /// The pillar.
-    Pillar,
-    /// The joint of neck and soundbox.
-    Shoulder,
-    /// The joint of neck and pillar.
-    Head,
-    /// The joint of pillar and base.
-    Foot,
-    /// The soundbox.
-    Soundbox,
-}
-
-impl Part {
-    /// All of them, in the order of a list.
-    pub const ALL: [Self; 6] =
-        [Self::Neck, Self::Pillar, Self::Shoulder, Self::Head, Self::Foot, Self::Soundbox];
-}
-
-impl FrameBearing {
-    /// The frames in space that count: with a soundbox that does not give where its sizes are not known, with joints that
-    /// do not give, and with joints that give as their sizes say.
-    pub fn counted(&self) -> impl Iterator<Item = &Stiff> {
-        let from = usize::from(self.soundbox.is_some());
-        self.stiff[from..].iter().chain(&self.sprung)
-    }
-
-    /// What is used up farthest in a part, where a limit is known.
-    pub fn governing(&self, part: Part) -> Option<&Use> {
-        match part {
-            Part::Neck => self.neck.worst().and_then(|cut| cut.verdict.governing()),
-            Part::Pillar => self.pillar.judged.governing(),
-            Part::Shoulder => self.shoulder.judged.governing(),
-            Part::Head => self.head.judged.governing(),
-            Part::Foot => self.foot.judged.governing(),
-            Part::Soundbox => Some(self.soundbox.as_ref()?.worst()?.1),
-        }
-    }
-
-    /// How far a part is used up, least and most, where a limit is known: with joints that turn freely and with joints
-    /// that do not give.
-    pub fn used(&self, part: Part) -> Option<(f64, f64)> {
-        match part {
-            Part::Neck => self.neck.range().map(|[least, most]| (least.1, most.1)),
-            Part::Pillar => self.pillar.judged.used(),
-            Part::Shoulder => self.shoulder.judged.used(),
-            Part::Head => self.head.judged.used(),
-            Part::Foot => self.foot.judged.used(),
-            Part::Soundbox => self.soundbox.as_ref()?.used(),
-        }
-    }
-
-    /// The part that is used up farthest at most, and how far, least and most.
-    pub fn most_used(&self) -> Option<(Part, (f64, f64))> {
-        let mut all = Part::ALL.into_iter().filter_map(|part| Some((part, self.used(part)?)));
-        let first = all.next()?;
-        Some(all.fold(first, |most, next| if next.1.1 > most.1.1 { next } else { most }))
-    }
-}
-
 impl Bearing {
-    /// The string at which the board is used up farthest, by its place in the harp, with hinged edges; where no limit
-    /// is known, by the stress.
+    /// The string at which the board is used up farthest, by its place in the harp; where no limit is known, by the stress
+    /// with soft edges.
     pub fn board_worst(&self) -> Option<(usize, &BoardCut)> {
         let known = self.board.iter().enumerate();
         let mut known = known.filter_map(|(place, cut)| Some((place, cut.as_ref().ok()?)));
         let size =
-            |cut: &BoardCut| cut.used().map_or_else(|| cut.hinged.stress.to_pa(), |used| used.1);
+            |cut: &BoardCut| cut.used().map_or_else(|| cut.soft.stress.to_pa(), |used| used.1);
         let first = known.next()?;
         Some(known.fold(first, |most, next| if size(next.1) > size(most.1) { next } else { most }))
     }
@@ -308,18 +255,21 @@ pub fn bear(
 ) -> Bearing {
     let (pulls, frame) = bear_frame(band, analysis, geometry, build);
     let size = |pull: &Pull| pull.x.to_n().hypot(pull.y.to_n());
+    let soundbox = frame.as_ref().ok().and_then(|frame| frame.soundbox.as_ref());
+    let of_board = (&build.board, build.soundbox.as_ref());
+    let board = board::cuts(band, loads, of_board, geometry, soundbox);
     Bearing {
         pull: Force::from_n(pulls.iter().map(size).sum()),
         lift: loads.lift,
         along: loads.along,
         left_out: loads.left_out,
         frame,
-        board: board::cuts(band, loads, &build.board, geometry),
+        board,
         is_given: build.is_given,
     }
 }
 
-/// What the board alone bears at each string, in the harp's order.
+/// What the board alone bears at each string, in the harp's order, without the push of the soundbox along it.
 pub fn bear_board(
     band: &Band,
     harp: &Harp,
@@ -327,7 +277,8 @@ pub fn bear_board(
     geometry: &Geometry,
     build: &Build,
 ) -> Vec<Known<BoardCut>> {
-    board::cuts(band, &loads(band, harp, analysis, geometry), &build.board, geometry)
+    let of_board = (&build.board, build.soundbox.as_ref());
+    board::cuts(band, &loads(band, harp, analysis, geometry), of_board, geometry, None)
 }
 
 /// The pulls on the neck, and what neck, pillar and joints bear of them.

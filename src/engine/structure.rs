@@ -2,7 +2,7 @@
 //! strings, and the soundboard.
 //!
 //! In order, each using those before it: `section`, `duration`, `wood` with `plywood`, `column`, `strip`,
-//! `banded`, `space`, `plate`, `frame`, `verdict`, which sets stresses against what may be allowed, and `joint` by its
+//! `banded`, `space`, `liner`, `plate`, `frame`, `verdict`, which sets stresses against what may be allowed, and `joint` by its
 //! sizes.
 //!
 //! These are the formulas of beams and columns on sound, dry, straight-grained wood. They see no knot,
@@ -16,6 +16,7 @@ pub mod frame;
 pub mod holes;
 pub mod joint;
 pub mod laminate;
+pub mod liner;
 pub mod plate;
 pub mod plated;
 pub mod plywood;

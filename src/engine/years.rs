@@ -8,10 +8,11 @@ mod shrinkage;
 
 pub use self::shrinkage::{Shrinks, shrinks};
 use super::analysis::{Analysis, Harp, StringFigures};
-use super::bearing::{Bearing, Gives};
+use super::bearing::{Bearing, BoardCut, BoardState, Gives};
 use super::geometry::{Band, Placed};
 use super::giving::{Known, known};
 use super::mechanics::CENTS_PER_LOG;
+use super::structure::duration::crept;
 use super::structure::frame::Point;
 use super::units::Length;
 
@@ -21,36 +22,11 @@ pub type Range = (f64, f64);
 /// The years after which is told.
 pub const YEARS: [f64; 2] = [1.0, 10.0];
 
-/// For how many years the creep factors of the standard are made. Source: EN 1990, design working life of buildings
-/// (from memory).
-const WHOLE_YEARS: f64 = 50.0;
 /// The power of time with which creep grows, from the slow beginning to the quick one. Source: that it is a power is
 /// read in D. Tong, S. A. Brown, D. Corr and G. Cusatis, *Holzforschung*, 2020 (abstract); its range is from memory.
 const POWERS: [f64; 2] = [0.3, 0.2];
 /// A month, in years.
 const MONTH: f64 = 1.0 / 12.0;
-
-/// What a piece of wood gives after some years in addition to its first movement, over that movement:
-/// `k (t/50)^m`.
-///
-/// # Source
-///
-/// EN 1995-1-1 for `k` at the end (see [`creep_ratio`](super::structure::duration::creep_ratio)); a power law on the
-/// way there.
-///
-/// # Example
-///
-/// After fifty years it is the whole of it, whatever the power.
-///
-/// ```
-/// use stringloft::engine::years::crept;
-///
-/// assert!((crept(0.6, 50.0, 0.2) - 0.6).abs() < 1e-15);
-/// assert!((crept(0.6, 50.0 / 32.0, 0.2) - 0.3).abs() < 1e-15);
-/// ```
-pub fn crept(whole_ratio: f64, years: f64, power: f64) -> f64 {
-    whole_ratio * (years / WHOLE_YEARS).powf(power)
-}
 
 /// What is known of the wood and of where it stands.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -199,14 +175,25 @@ pub fn years(
         });
         all.push(one);
     }
+    let whole = climate.board_creep_ratio;
     let cuts = bearing.board.iter().enumerate();
-    let belly = cuts.filter_map(|(place, cut)| Some((place, cut.as_ref().ok()?))).fold(
-        None,
-        |most: Option<(usize, Range)>, (place, cut)| {
-            let rise = (cut.fixed.rise.to_m(), cut.hinged.rise.to_m());
-            Some(most.filter(|most| most.1.1 >= rise.1).unwrap_or((place, rise)))
-        },
-    );
+    let cuts = cuts.filter_map(|(place, cut)| Some((place, cut.as_ref().ok()?)));
+    let highest = cuts.fold(None, |most: Option<(usize, &BoardCut)>, next| {
+        Some(most.filter(|most| most.1.soft.rise >= next.1.soft.rise).unwrap_or(next))
+    });
+    // A board that hangs creeps less than its rise at once says.
+    let belly = highest.map(|(place, cut)| {
+        let since = |state: &BoardState, creep: f64| {
+            state.rise_when(creep, whole).to_m() - state.rise.to_m()
+        };
+        let after = |years: f64| {
+            let [slow, quick] = POWERS.map(|power| crept(whole, years, power));
+            let all = [since(&cut.firm, slow), since(&cut.soft, slow)];
+            let most = [since(&cut.firm, quick), since(&cut.soft, quick)];
+            (all[0].min(all[1]), most[0].max(most[1]))
+        };
+        (place, YEARS.map(after))
+    });
     let frame = bearing.frame.as_ref().ok();
     let twist = frame.and_then(|frame| frame.neck.twist_rad);
     let sway = frame.map(|frame| {
@@ -220,7 +207,7 @@ pub fn years(
     let ends = band.board;
     Years {
         strings: all,
-        belly: belly.map(|(place, rise)| (place, aged(rise, climate.board_creep_ratio))),
+        belly,
         roll_rad: twist.map(|(held, alone)| {
             let (held, alone) = (held.abs(), alone.abs());
             aged((held.min(alone), held.max(alone)), climate.frame_creep_ratio)

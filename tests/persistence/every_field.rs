@@ -3,14 +3,14 @@
 use std::sync::Arc;
 
 use stringloft::design::document::{
-    Allowances, Bare, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec, Fact, FamilySpec,
-    FastenerSpec, ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, JointSpec, JointsSpec, KindSpec,
-    LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec, MeasuredSpec, MechanismKind,
-    MechanismSpec, MetalSpec, ModulusSpec, NeckLayerSpec, NeckMetalSpec, NeckSpec, OrderSpec,
-    OwnWoodSpec, PillarSpec, PitchSpec, SectionSpec, ServiceSpec, SoundboxSpec, SpacingSpec,
-    SparesSpec, StandingSpec, StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec,
-    ToleranceSpec, TolerancesSpec, Units, VersionSpec, WantsSpec, WeighedSpec, WeightsSpec,
-    ZoneSpec,
+    Allowances, BarSpec, Bare, BarsSpec, BoardSpec, ClassSpec, Design, DrillsSpec, DrivesSpec,
+    Fact, FamilySpec, FastenerSpec, ForceUnit, GapsSpec, GaugeUnit, GeometrySpec, JointSpec,
+    JointsSpec, KindSpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec,
+    MeasuredSpec, MechanismKind, MechanismSpec, MetalSpec, ModulusSpec, NeckLayerSpec,
+    NeckMetalSpec, NeckSpec, OrderSpec, OwnWoodSpec, PillarSpec, PitchSpec, SectionSpec,
+    ServiceSpec, SoundboxSpec, SpacingSpec, SparesSpec, StandingSpec, StockItem, StrengthSpec,
+    StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units, VersionSpec,
+    WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
 };
 use stringloft::design::library::embed;
 use stringloft::design::link::built_in_at;
@@ -303,6 +303,24 @@ fn shape() -> GeometrySpec {
             falls_mm: 3.9,
             tone_hz: 231.0,
         }],
+        bars: BarsSpec {
+            cross: BarSpec {
+                count: 5,
+                width_mm: 7.0,
+                height_mm: 11.0,
+                at_percent: 12.0,
+                to_percent: 88.0,
+            },
+            along: BarSpec {
+                count: 1,
+                width_mm: 9.0,
+                height_mm: 10.0,
+                at_percent: 45.0,
+                to_percent: 46.0,
+            },
+            side_percent: 80.0,
+            wood: text("european-spruce"),
+        },
     }
 }
 

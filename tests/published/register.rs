@@ -176,6 +176,8 @@ checks! { LISTED:
     "tapped-bars" => structure_timber::a_tapped_bar_tells_the_modulus_that_it_was_made_with,
     "tapped-bar-standard" => structure_timber::a_bar_of_no_grain_has_the_standards_correction,
     "boards-solved" => structure_boards::boards_with_and_without_rib_bend_as_by_finite_elements,
+    "boards-that-hang" => structure_hanging::boards_that_hang_rise_as_by_finite_elements,
+    "boards-that-bow" => structure_hanging::boards_that_are_pushed_bow_as_by_finite_elements,
 }
 
 checks! { KEPT_LISTED:

@@ -5,7 +5,7 @@
 
 use serde::Deserialize;
 use stringloft::design::checks::CHECKS;
-use stringloft::engine::structure::plate::{Edges, Lift, Plate, PlateState, Rib, Sheet};
+use stringloft::engine::structure::plate::{Bars, Edges, Lift, Plate, PlateState, Rib, Sheet};
 use stringloft::engine::units::{Force, Length, Stress};
 
 use super::assert_near;
@@ -81,7 +81,9 @@ impl Board {
                 shear: mpa(self.shear_mpa),
                 poisson: self.poisson,
             },
+            side_ratio: 1.0,
             rib: if with_rib { rib } else { Rib::default() },
+            bars: Bars::default(),
         }
     }
 

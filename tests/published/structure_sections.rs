@@ -1,7 +1,7 @@
 //! Sections, struts and the soundboard's strip against textbooks.
 
 use stringloft::engine::structure::column::{Ends, Strut};
-use stringloft::engine::structure::plate::{Edges, Lift, Plate, Rib, Sheet};
+use stringloft::engine::structure::plate::{Bars, Edges, Lift, Plate, Rib, Sheet};
 use stringloft::engine::structure::section::{
     Rectangle, curved_stress, torsion_c2_by_handbook, torsion_numbers,
 };
@@ -152,6 +152,8 @@ pub fn a_strip_of_the_board_stays_as_worked_out() {
         thickness: even(4.5),
         sheet: Sheet { across: Stress::from_mpa(10_800.0), along: none, shear: none, poisson: 0.0 },
         rib: Rib::default(),
+        side_ratio: 1.0,
+        bars: Bars::default(),
     };
     let middle = Length::from_mm(500.0);
     let lifts: Vec<Lift> = (0..100)
@@ -162,7 +164,7 @@ pub fn a_strip_of_the_board_stays_as_worked_out() {
         })
         .collect();
     for (sides_n, mpa, mm) in [(f64::INFINITY, 24.4, 4.56), (0.0, 48.9, 18.26)] {
-        let edges = Edges { sides_n, ends_n: 0.0 };
+        let edges = Edges { sides_n: (sides_n, sides_n), ends_n: 0.0 };
         let state = strip.under(&lifts, edges, &[middle]).expect("the row's strip")[0];
         let stress = 6.0 * state.middle_n_m_per_m / 0.0045_f64.powi(2);
         assert_prints(Stress::from_pa(stress).to_mpa(), mpa, 0.1, "stress");

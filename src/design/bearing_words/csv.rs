@@ -11,7 +11,7 @@ use crate::engine::bearing::{Case, Cut, FrameBearing, Judged, Part, Stiff, bear}
 use crate::engine::geometry::{lay_out, loads};
 use crate::engine::structure::frame::{Point, Station};
 use crate::engine::structure::space::Cut as Forces;
-use crate::engine::structure::verdict::{Verdict, pillar_bent};
+use crate::engine::structure::verdict::{Use, Verdict, pillar_bent};
 use crate::engine::units::Length;
 
 const CUTS: &str = "part,joints,along_mm,x_mm,y_mm,z_mm,breadth_mm,depth_mm,axial_n,shear_in_plane_n,\
@@ -21,9 +21,13 @@ const CUTS: &str = "part,joints,along_mm,x_mm,y_mm,z_mm,breadth_mm,depth_mm,axia
 const MOVES: &str =
     "\nplace,joints,right_mm,up_mm,to_the_strings_side_mm,turn_x_deg,turn_y_deg,turn_z_deg\n";
 
-/// Two tables: the forces and the leading stress at every cut of neck, pillar and soundbox and in the joints, with the
+const BOARD: &str = "\nboard at string,edges,looked at,stress_mpa,limit_mpa,share_percent,rise_mm,rise_with_creep_mm\n";
+
+/// Three tables: the forces and the leading stress at every cut of neck, pillar and soundbox and in the joints, with the
 /// shares of each part as a whole at the end; and how the top of the pillar moves, at once and with the mean modulus. Forces are
-/// those that the part beyond a cut gives, seen from the shoulder, the top of the pillar and the foot of the soundbox.
+/// those that the part beyond a cut gives, seen from the shoulder, the top of the pillar and the foot of the soundbox. The
+/// third has all that is looked at in the board at every string, at both ends of what holds its edges, and its rise at once
+/// and with its creep.
 ///
 /// # Errors
 ///
@@ -35,7 +39,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
     let band = lay_out(&resolved.harp, &analysis, shape);
     let loads = loads(&band, &resolved.harp, &analysis, shape);
     let bearing = bear(&band, &loads, &analysis, shape, build);
-    let frame = bearing.frame.map_err(|error| error.to_string())?;
+    let frame = bearing.frame.as_ref().map_err(ToString::to_string)?;
     let mut csv = CUTS.to_owned();
     let (neck, pillar) = (&frame.neck, &build.pillar);
     let sides = Some((pillar.depth, pillar.width));
@@ -49,7 +53,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
             let sides = Some((section.breadth(), section.depth()));
             row(&mut csv, ("neck", joints), place, sides, (&station.forces(), Some(verdict)));
         }
-        let Some(stiff) = frame_of(&frame, case) else {
+        let Some(stiff) = frame_of(frame, case) else {
             if case == Case::PillarPushes {
                 let push = [-frame.pillar.push.to_n(), 0.0, 0.0, 0.0, 0.0, 0.0];
                 let judged = frame.pillar.judged.ends.first();
@@ -84,10 +88,10 @@ pub fn frame(design: &Design) -> Result<String, String> {
             }
         }
     }
-    shares(&mut csv, &frame);
+    shares(&mut csv, frame);
     csv += MOVES;
     for case in CASES {
-        let Some(stiff) = frame_of(&frame, case) else { continue };
+        let Some(stiff) = frame_of(frame, case) else { continue };
         let _ = write!(csv, "top of the pillar,{}", super::case(case));
         for (number, moved) in stiff.top.iter().enumerate() {
             let shown = if number < 3 { 1e3 * moved } else { moved.to_degrees() };
@@ -95,7 +99,27 @@ pub fn frame(design: &Design) -> Result<String, String> {
         }
         csv.push('\n');
     }
+    csv += BOARD;
+    for (cut, figures) in bearing.board.iter().zip(&analysis.strings) {
+        let Ok(cut) = cut else { continue };
+        for (edges, state) in [("firm", &cut.firm), ("soft", &cut.soft)] {
+            let (rise, crept) = (state.rise.to_mm(), state.rise_crept.to_mm());
+            for used in &state.verdict.uses {
+                let (what, stress) = (aspect(used.aspect), used.stress.to_mpa());
+                let _ = write!(csv, "{},{edges},\"{what}\",{stress:.4}", figures.number);
+                let _ = writeln!(csv, ",{},{},{rise:.3},{crept:.3}", limit(used), share(used));
+            }
+        }
+    }
     Ok(csv)
+}
+
+fn limit(used: &Use) -> String {
+    used.limit.map_or_else(String::new, |limit| format!("{:.4}", limit.to_mpa()))
+}
+
+fn share(used: &Use) -> String {
+    used.ratio.map_or_else(String::new, |ratio| format!("{:.2}", 100.0 * ratio))
 }
 
 /// In the order of the rows.
@@ -138,8 +162,7 @@ fn row(
         return;
     };
     let _ = write!(csv, ",\"{}\",{:.4}", aspect(used.aspect), used.stress.to_mpa());
-    let limit = used.limit.map_or_else(String::new, |limit| format!("{:.4}", limit.to_mpa()));
-    let share = used.ratio.map_or_else(String::new, |ratio| format!("{:.2}", 100.0 * ratio));
+    let (limit, share) = (limit(used), share(used));
     let _ = writeln!(csv, ",{limit},{share},{share}");
 }
 
@@ -171,9 +194,7 @@ fn shares(csv: &mut String, frame: &FrameBearing) {
                 let used = frame.governing(part);
                 let leading = used.map_or("", |used| aspect(used.aspect));
                 let stress = used.map_or(0.0, |used| used.stress.to_mpa());
-                let limit = used.and_then(|used| used.limit);
-                let limit =
-                    limit.map_or_else(String::new, |limit| format!("{:.4}", limit.to_mpa()));
+                let limit = used.map_or_else(String::new, limit);
                 let (least, most) = (100.0 * least, 100.0 * most);
                 let _ = writeln!(csv, "\"{leading}\",{stress:.4},{limit},{least:.2},{most:.2}");
             }
@@ -191,7 +212,16 @@ mod tests {
     fn every_row_has_its_columns_and_all_parts_are_there() {
         for sample in SAMPLES {
             let csv = frame(&sample.design()).unwrap();
-            let (cuts, moves) = csv.split_once("\n\n").unwrap();
+            let (cuts, more) = csv.split_once("\n\n").unwrap();
+            let (moves, board) = more.split_once("\n\n").unwrap();
+            for line in board.lines() {
+                // The name of what is looked at may hold one.
+                let commas = line.matches(',').count() - line.matches(", ").count();
+                assert_eq!(commas, 7, "{line}");
+            }
+            for what in ["its string rib", "its edges", "bowing", "bending across"] {
+                assert!(board.contains(what), "{what}");
+            }
             for line in cuts.lines() {
                 assert_eq!(line.matches(',').count(), 18, "{line}");
             }

@@ -56,8 +56,8 @@ pub fn assumptions(design: &Design) -> Vec<String> {
         "The neck has the sections that you gave, and even steps between them.".to_owned()
     });
     lines.push(
-        "The board is a plate with its grain across and upright rings. Width and thickness go evenly from string to string; \
-         bars are left out."
+        "The board is a plate with its grain across and upright rings. Width and thickness go evenly from string to string, and \
+         evenly from the middle to the sides where these have their own. As it rises it also hangs between its edges."
             .to_owned(),
     );
     let board = &shape.board;
@@ -67,6 +67,22 @@ pub fn assumptions(design: &Design) -> Vec<String> {
         lines.push(made_of(shape, "String rib", &board.rib_wood, None));
         lines.push(
             "String rib, board and the strip outside are glued along the middle and bend as one."
+                .to_owned(),
+        );
+    }
+    let bars = &shape.bars;
+    if bars.cross.count + bars.along.count > 0 {
+        lines.push(made_of(shape, "Bars", &bars.wood, None));
+        lines.push(
+            "Bars are glued on over their whole length and bend as one with the board under them, between sides and ends that \
+             hold them as they hold the board."
+                .to_owned(),
+        );
+    }
+    if is_sized(shape) {
+        lines.push(
+            "Liners and sides hold the edges of the board: at least with a side that turns at the back, at most with braces that hold \
+             the liner. Their glue is as strong as the weaker wood across its grain. From memory."
                 .to_owned(),
         );
     }
@@ -178,10 +194,15 @@ fn holes(design: &Design) -> String {
     )
 }
 
+/// Whether the soundbox has its sizes.
+fn is_sized(shape: &GeometrySpec) -> bool {
+    let soundbox = &shape.soundbox;
+    soundbox.bass_depth_mm * soundbox.side_mm * soundbox.back_mm > 0.0
+}
+
 /// Joints and soundbox.
 fn making(shape: &GeometrySpec) -> Vec<String> {
     let soundbox = &shape.soundbox;
-    let is_sized = soundbox.bass_depth_mm * soundbox.side_mm * soundbox.back_mm > 0.0;
     let mut lines = vec![if shape.joints.all().iter().any(|joint| joint.is_none()) {
         "At one end of the estimate the pillar only pushes, and the shoulder turns freely in the plane of the strings and \
          alone holds the neck against twist. At the other no joint gives."
@@ -201,7 +222,7 @@ fn making(shape: &GeometrySpec) -> Vec<String> {
                 .to_owned(),
         );
     }
-    if is_sized {
+    if is_sized(shape) {
         lines.push(made_of(shape, "Sides", &soundbox.side_wood, Some(0)));
         lines.push(made_of(shape, "Back", &soundbox.back_wood, Some(0)));
         lines.push(

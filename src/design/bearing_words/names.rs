@@ -40,6 +40,13 @@ pub const fn aspect(aspect: Aspect) -> &'static str {
         Aspect::BackSheared => "shear and twist in the back",
         Aspect::Bowing => "bowing of the sides between the braces",
         Aspect::MetalBent => "bending of the metal beside the neck",
+        Aspect::BoardBent => "bending across, with the pull of the risen board",
+        Aspect::RibBent => "bending of its string rib",
+        Aspect::RibGlue => "shear in the glue of its string rib",
+        Aspect::BarsBent => "bending of its bars",
+        Aspect::BarsGlue => "shear in the glue of its bars",
+        Aspect::EdgePeel => "the glue of its edges pulled open",
+        Aspect::BoardBows => "bowing under the push along it, ten years on",
     }
 }
 
@@ -67,9 +74,20 @@ pub(super) const fn mend(part: Part, aspect: Aspect) -> &'static str {
     }
 }
 
-pub(super) const BOARD_MEND: &str =
-    "Make the board thicker or narrower, or give it a stiffer string rib.";
-pub(super) const RIB_MEND: &str = "Make the string rib wider or higher, or the board thicker.";
+/// What may be done for the board.
+pub(super) const fn mend_board(aspect: Aspect) -> &'static str {
+    match aspect {
+        Aspect::RibBent => "Make the string rib wider or higher, or the board thicker.",
+        Aspect::RibGlue => "Make the string rib wider, or the board thicker.",
+        Aspect::BarsBent => "Make the bars higher, or the board thicker.",
+        Aspect::BarsGlue => "Make the bars wider, or more of them.",
+        Aspect::EdgePeel => "Make the liners wider, or the board narrower or thicker.",
+        Aspect::BoardBows => {
+            "Make the board or its string rib thicker, give it bars along, or make the soundbox deeper."
+        }
+        _ => "Make the board thicker or narrower, or give it a stiffer string rib.",
+    }
+}
 
 /// What the board is called.
 pub const fn board_name(cut: &BoardCut) -> &'static str {

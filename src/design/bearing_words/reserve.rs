@@ -42,7 +42,14 @@ const fn of_aspect(margins: &Margins, aspect: Aspect) -> Option<Margin> {
         | Aspect::SlidingOn(_)
         | Aspect::Splitting
         | Aspect::MetalBent
-        | Aspect::BoardPulled => None,
+        | Aspect::BoardPulled
+        | Aspect::BoardBent
+        | Aspect::RibBent
+        | Aspect::RibGlue
+        | Aspect::BarsBent
+        | Aspect::BarsGlue
+        | Aspect::EdgePeel
+        | Aspect::BoardBows => None,
     }
 }
 

@@ -4,9 +4,10 @@
 use super::{Standing, aspect, board_name, part_name, percents, unjudged};
 use crate::design::letters::{capital, small};
 use crate::engine::bearing::{Bearing, Part};
+use crate::engine::structure::verdict::Aspect;
 
 /// What no figure here looks at.
-const NEVER_JUDGED: &str = "bars and glue lines of the board, its creep and the pull along it";
+const NEVER_JUDGED: &str = "the ends of string rib and bars, the board beside its string holes";
 
 /// What 100 % is. For sawn wood with a coefficient of variation of 16 % the factors are `1 − 1.645 · 0.16` for the
 /// weakest of twenty pieces, 0.6 for a lasting load and 1.3 for safety: `0.74 · 0.6/1.3 = 0.34`.
@@ -92,11 +93,32 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
     } else if bearing.frame.is_ok() {
         all.push("tension of the board across its grain".to_owned());
     }
-    if bearing.board_worst().is_some_and(|(_, cut)| cut.has_rib && cut.rib_limit.is_none()) {
-        all.push("string rib".to_owned());
+    let mut add = |name: &str| {
+        if !all.iter().any(|other| other == name) {
+            all.push(name.to_owned());
+        }
+    };
+    if let Some((_, cut)) = bearing.board_worst() {
+        for used in cut.unjudged() {
+            add(&of_board(used.aspect));
+        }
+        if !cut.on_liners {
+            add("the glue of the board's edges");
+        }
+        if cut.bows_at.is_none() {
+            add("bowing of the board under the push along it");
+        }
     }
     all.push(NEVER_JUDGED.to_owned());
     all.join(", ")
+}
+
+/// What was looked at of the board, by itself.
+fn of_board(of: Aspect) -> String {
+    match of {
+        Aspect::BoardBent => "bending of the board".to_owned(),
+        _ => aspect(of).replacen("its", "the board's", 1),
+    }
 }
 
 /// The state of a frame, told alike wherever it is told.

@@ -9,6 +9,8 @@ const PYNITE: &str = "PyNite 3.2.0, a frame solver, by tests/published/scripts/f
 const SCIKIT_FEM: &str =
     "scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/board_values.py";
 const GRIDS: &str = "NumPy 2.4.6 and SciPy 1.17.1, by tests/published/scripts/timber_values.py";
+const HANGING: &str =
+    "scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/hanging_values.py";
 const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/frame_values.py";
 
 pub(super) const CHECKS: &[Check] = &[
@@ -210,5 +212,20 @@ pub(super) const CHECKS: &[Check] = &[
         source: SCIKIT_FEM,
         standing: Computed,
         figures: &["loads", "giving", "years"],
+    },
+    Check {
+        id: "boards-that-hang",
+        what: "rise of eight boards that also hang between their edges, up to nine times their thickness: even and tapered, with \
+               thin sides, with bars, on springs, with edges that move in and edges that do not",
+        source: HANGING,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "boards-that-bow",
+        what: "at how many times a push along them the same boards bow",
+        source: HANGING,
+        standing: Computed,
+        figures: &["loads"],
     },
 ];

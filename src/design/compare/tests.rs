@@ -127,6 +127,7 @@ fn no_words_are_left_out() {
     shape.neck.layers = vec![NeckLayerSpec::default()];
     shape.neck.plates.thickness_mm = 1.0;
     shape.woods = vec![OwnWoodSpec::default()];
+    shape.bars.side_percent = 80.0;
     all.targets.wound_from = text();
     all.targets.points_n = vec![(60.0, 90.0)];
     all.targets.zones = vec![ZoneSpec { thinnest: text(), ..ZoneSpec::default() }];

@@ -6,7 +6,7 @@
 use serde::Serialize;
 use serde_json::Value;
 
-use super::making::{JointsSpec, SoundboxSpec, is_none};
+use super::making::{BarsSpec, JointsSpec, SoundboxSpec, is_none};
 use super::timber::{LayerSpec, NeckMetalSpec, OwnWoodSpec};
 use crate::design::reading::{Json, Wrong, fields, held, tagged, words};
 use crate::design::writing::give_tagged;
@@ -52,6 +52,9 @@ pub struct GeometrySpec {
     /// Woods of one's own.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub woods: Vec<OwnWoodSpec>,
+    /// The bars of the board.
+    #[serde(skip_serializing_if = "BarsSpec::is_none")]
+    pub bars: BarsSpec,
 }
 
 fields!(GeometrySpec {
@@ -71,6 +74,7 @@ fields!(GeometrySpec {
     joints unless joints.is_none(),
     soundbox unless soundbox.is_none(),
     woods unless woods.is_empty(),
+    bars unless bars.is_none(),
 });
 
 /// The most sections of its own that a neck may have.
@@ -326,6 +330,7 @@ impl Default for GeometrySpec {
             joints: JointsSpec::default(),
             soundbox: SoundboxSpec::default(),
             woods: Vec::new(),
+            bars: BarsSpec::default(),
         }
     }
 }

@@ -172,6 +172,101 @@ impl JointsSpec {
     }
 }
 
+/// Bars of the board that are alike.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+pub struct BarSpec {
+    /// How many; of bars along the board, how many pairs.
+    #[serde(skip_serializing_if = "is_zero")]
+    pub count: u32,
+    /// How wide, where they are glued on.
+    #[serde(skip_serializing_if = "is_none")]
+    pub width_mm: f64,
+    /// How high, square to the board.
+    #[serde(skip_serializing_if = "is_none")]
+    pub height_mm: f64,
+    /// Where the first lies: in per cent of the length of the board from its lower end, or of the way from the middle to the
+    /// side. With 0 for first and last they lie evenly.
+    #[serde(skip_serializing_if = "is_none")]
+    pub at_percent: f64,
+    /// Where the last lies.
+    #[serde(skip_serializing_if = "is_none")]
+    pub to_percent: f64,
+}
+
+fields!(BarSpec {
+    count unless is_zero(count),
+    width_mm unless is_none(width_mm),
+    height_mm unless is_none(height_mm),
+    at_percent unless is_none(at_percent),
+    to_percent unless is_none(to_percent),
+});
+
+impl BarSpec {
+    /// Whether nothing of them was given.
+    pub fn is_none(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// What the board has besides its string rib: bars, and sides that are thinner than its middle.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct BarsSpec {
+    /// From side to side.
+    #[serde(skip_serializing_if = "BarSpec::is_none")]
+    pub cross: BarSpec,
+    /// Along the board, in pairs.
+    #[serde(skip_serializing_if = "BarSpec::is_none")]
+    pub along: BarSpec,
+    /// Thickness of the board at its sides, in per cent of that in the middle; 0 where it is the same.
+    #[serde(skip_serializing_if = "is_none")]
+    pub side_percent: f64,
+    /// Key of the wood of the bars.
+    pub wood: String,
+}
+
+fields!(BarsSpec {
+    cross unless cross.is_none(),
+    along unless along.is_none(),
+    side_percent unless is_none(side_percent),
+    wood,
+});
+
+impl Default for BarsSpec {
+    fn default() -> Self {
+        Self {
+            cross: BarSpec::default(),
+            along: BarSpec::default(),
+            side_percent: 0.0,
+            wood: "sitka-spruce".to_owned(),
+        }
+    }
+}
+
+impl BarsSpec {
+    /// Whether nothing of it was given.
+    pub fn is_none(&self) -> bool {
+        *self == Self::default()
+    }
+
+    /// Its numbers, in their order.
+    pub fn numbers(&self) -> [f64; 11] {
+        let (cross, along) = (&self.cross, &self.along);
+        [
+            f64::from(cross.count),
+            cross.width_mm,
+            cross.height_mm,
+            cross.at_percent,
+            cross.to_percent,
+            f64::from(along.count),
+            along.width_mm,
+            along.height_mm,
+            along.at_percent,
+            along.to_percent,
+            self.side_percent,
+        ]
+    }
+}
+
 /// The soundbox behind the board.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct SoundboxSpec {

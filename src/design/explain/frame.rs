@@ -45,9 +45,12 @@ symbols! {
     MODULUS = "E", "modulus for buckling", "GPa", |_| Some(hand()?.pillar.2.to_gpa());
     INERTIA = "I", "second moment of area over the thinner side of the pillar", "mm⁴", |_| Some(1e12 * hand()?.inertia_m4);
     PILLAR_LENGTH = "l", "length of the pillar", "mm", |_| Some(hand()?.pillar.1.to_mm());
-    BOARD_STRESS = "σ₁", "stress in the board with clamped edges", "MPa", |_| Some(hand()?.board.fixed.stress.to_mpa());
+    BOARD_STRESS = "σ₁", "stress in the board with edges as firm as they may be", "MPa", |_| Some(hand()?.board.firm.stress.to_mpa());
     BOARD_MOMENT = "m", "bending moment across the board for each metre along it", "N·m/m", |_| {
-        Some(hand()?.board.fixed.moment_n_m_per_m)
+        Some(hand()?.board.firm.moment_n_m_per_m)
+    };
+    BOARD_PULL = "n", "pull across the risen board for each metre along it", "N/m", |_| {
+        Some(hand()?.board.firm.pull_n_per_m)
     };
     THICKNESS = "t", "thickness of the board", "mm", |_| Some(hand()?.board.thickness.to_mm());
 
@@ -88,7 +91,7 @@ pub(super) const LOADS: Words = Words {
             "τ = 1.5 V/(b h) + T/(c₁ h b²)",
         ),
         ("pillar", "Pₑ = π² E I/l²"),
-        ("board, whose moment is that of a plate", "σ₁ = 6 m/t²"),
+        ("board, whose moment and pull are those of a plate", "σ₁ = 6 m/t² + n/t"),
     ],
     symbols: &[
         AXIAL,
@@ -116,6 +119,7 @@ pub(super) const LOADS: Words = Words {
         PILLAR_LENGTH,
         BOARD_STRESS,
         BOARD_MOMENT,
+        BOARD_PULL,
         THICKNESS,
     ],
     assumptions: &[
@@ -144,15 +148,23 @@ pub(super) const LOADS: Words = Words {
          closed one twists by Bredt's formula; between sound holes the back holds as a ladder, and an open back leaves \
          strips. Its sides may bow between liners and braces, on whose edges they turn freely.",
         "The board is a plate that is stiff along its grain, from edge to edge, and soft across it, as wide and thick as you \
-         say, with string rib and strip glued on along the middle. It is cut into 96 patches on each side; on each the rise \
-         is a cubic both ways. Its stretching, as it rises, is left out. The truth lies between clamped edges and edges that turn. Bars are left out.",
+         say, with string rib, strip and bars glued on, each with the board under it. It is cut into 96 patches on each side; on \
+         each the rise is a cubic both ways, and so is the stress function of its pull as it rises (after von Kármán). It is also \
+         pushed along as far as the soundbox shortens it, and bows where that push is too great.",
+        "Liners and sides hold the edges of the board. At least a side turns freely at the back and bends over its whole depth, and \
+         the edge is drawn in freely; at most it cannot turn at the back, and braces hold the liner against twist and against being \
+         drawn in. Without sizes of the soundbox the edges neither turn nor move at the one end and turn freely at the other.",
+        "The glue of an edge is taken as stiff and as wide as liner and side; what pulls it open is held against the tension across the \
+         grain of the weaker wood, as glue is stronger than wood (from memory). What runs along the board rolls its wood, so that its \
+         glue bears twice the tension across the grain at most; what runs across it shears the wood along its grain.",
         "With part of the strings up, every string that is up is at pitch.",
     ],
     range: &[
         "Good for comparing designs and for finding the weakest place. It is no proof that a frame is safe: no knots, \
          glue lines or blows are in it.",
         "Statics is exact to many digits; strengths of wood scatter by 15 to 25 %, of which the limits take account.",
-        "The board's rise is overestimated once it passes the thickness. How far it creeps is for the humidity that you set.",
+        "How far the board creeps is for the humidity that you set. The shear of string rib and bars themselves and their twist are left \
+         out, which is the careful way; so are the ends of both and the holes of the strings.",
         "Within some depths of a joint the stresses are others than those of a slender beam.",
     ],
     sources: &[

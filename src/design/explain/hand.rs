@@ -69,7 +69,7 @@ fn worked() -> Option<Hand> {
     let band = lay_out(&resolved.harp, &analysis, shape);
     let loads = loads(&band, &resolved.harp, &analysis, shape);
     let bearing = bear(&band, &loads, &analysis, shape, build);
-    let board = *bearing.board_worst()?.1;
+    let board = bearing.board_worst()?.1.clone();
     let frame = bearing.frame.ok()?;
     let strings = pulls(&band, &analysis, shape).into_iter().zip(&analysis.strings).rev();
     let strings =

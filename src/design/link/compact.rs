@@ -17,7 +17,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 138] = [
+const SHORT: [(&str, &str); 142] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -156,6 +156,10 @@ const SHORT: [(&str, &str); 138] = [
     ("falls_mm", "Fl"),
     ("tone_hz", "Tn"),
     ("plates", "Pt"),
+    ("bars", "Bs"),
+    ("cross", "Cr"),
+    ("along", "Al"),
+    ("side_percent", "Sp"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only

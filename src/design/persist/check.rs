@@ -239,6 +239,7 @@ pub fn tidy(design: &mut Design) {
         &mut board.rib_wood,
         &mut soundbox.side_wood,
         &mut soundbox.back_wood,
+        &mut shape.bars.wood,
     ] {
         tidy_text(wood, false);
     }

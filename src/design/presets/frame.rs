@@ -1,8 +1,8 @@
 //! The frame of a new harp: wide and thick enough for its strings by the program's own estimate.
 //!
 //! Widths, spacing and the measures to begin with are those of the samples: common practice, no source. Thicknesses then
-//! follow from the estimate, so that no part bears more than is allowed, the board with hinged edges and without bars. A
-//! maker who counts on these, or on edges that hold, makes the board thinner.
+//! follow from the estimate, so that no part bears more than is allowed, the board at both ends of what its liners hold and
+//! without bars. A maker who counts on bars makes the board thinner.
 
 use super::kind::Kind;
 use crate::design::document::{
@@ -11,8 +11,11 @@ use crate::design::document::{
 };
 use crate::design::resolve::{Resolved, resolve};
 use crate::engine::analysis::{Analysis, Known, analyse};
-use crate::engine::bearing::{BearingError, BoardCut, FrameBearing, Part, bear_board, bear_frame};
+use crate::engine::bearing::{
+    BearingError, BoardCut, FrameBearing, Part, bear_board, bear_frame, borne,
+};
 use crate::engine::geometry::{Band, lay_out};
+use crate::engine::structure::verdict::Aspect;
 
 /// How far neck, pillar and joints of a new frame may be used up, and how far its board.
 const MOST_USED: f64 = 0.9;
@@ -55,6 +58,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
     making(&mut design.geometry, longest_mm);
     let Some(mut meant) = Meant::of(design) else { return };
     meant = thicken_board(design, meant);
+    meant = widen_liners(design, meant);
     for _ in 0..MOST_TRIES {
         meant = meant.again(design);
         let Ok(frame) = meant.frame() else { return };
@@ -81,7 +85,25 @@ pub fn build(design: &mut Design, kind: &Kind) {
                 geometry.soundbox.side_mm += 0.5;
                 geometry.soundbox.back_mm += 1.0;
             }
-            None => return,
+            None => break,
+        }
+    }
+    // Now the soundbox pushes the board as well.
+    for _ in 0..MOST_TRIES {
+        meant = meant.again(design);
+        let cuts = meant.pushed_board();
+        let over = |counts| {
+            let most = cuts.iter().flatten().filter_map(|cut| share(cut, counts));
+            most.fold(0.0, f64::max) > 1.0
+        };
+        let geometry = &mut design.geometry;
+        if over(bends) {
+            geometry.board.treble_thickness_mm += 0.5;
+            geometry.board.bass_thickness_mm += 0.5;
+        } else if over(|aspect| !bends(aspect)) {
+            geometry.soundbox.liner_width_mm += 2.0;
+        } else {
+            return;
         }
     }
 }
@@ -112,14 +134,43 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
         treble_depth_mm: (0.75 * board.treble_width_mm).round(),
         side_mm: 6.0 + size,
         back_mm: 4.0 + size,
-        liner_width_mm: 12.0 + 3.0 * size,
-        liner_height_mm: 14.0 + 4.0 * size,
+        // Wide and low liners turn with the edge of the board and do not tear its glue.
+        liner_width_mm: 16.0 + 6.0 * size,
+        liner_height_mm: 12.0 + 3.0 * size,
         brace_gap_mm: 180.0,
         holes: 4,
         hole_length_mm: 80.0 + 15.0 * size,
         hole_width_mm: 50.0,
         ..SoundboxSpec::default()
     };
+}
+
+/// How far a board is used up at most in the aspects that count.
+fn share(cut: &BoardCut, counts: fn(Aspect) -> bool) -> Option<f64> {
+    let uses = cut.firm.verdict.uses.iter().chain(&cut.soft.verdict.uses);
+    uses.filter(|used| counts(used.aspect)).filter_map(|used| used.ratio).reduce(f64::max)
+}
+
+/// What a thicker board mends.
+fn bends(aspect: Aspect) -> bool {
+    !matches!(aspect, Aspect::EdgePeel)
+}
+
+/// Makes the liners so wide, in steps of 2 mm, that the glue of the edges holds.
+fn widen_liners(design: &mut Design, mut meant: Meant) -> Meant {
+    for _ in 0..MOST_TRIES {
+        meant = meant.again(design);
+        let cuts = meant.board();
+        let peels = |cut: &Known<BoardCut>| {
+            let over = share(cut.as_ref().ok()?, |aspect| !bends(aspect))?;
+            Some(over > MOST_USED_BOARD)
+        };
+        if !cuts.iter().filter_map(peels).any(|over| over) {
+            break;
+        }
+        design.geometry.soundbox.liner_width_mm += 2.0;
+    }
+    meant
 }
 
 /// Makes the board so thick, in half millimetres, that no string asks too much of it. The stress falls with the square of
@@ -131,7 +182,7 @@ fn thicken_board(design: &mut Design, mut meant: Meant) -> Meant {
         let need = |cut: &Known<BoardCut>| {
             let cut = cut.as_ref().ok()?;
             let thickness_mm = cut.thickness.to_mm();
-            Some((thickness_mm, thickness_mm * (cut.used()?.1 / MOST_USED_BOARD).sqrt()))
+            Some((thickness_mm, thickness_mm * (share(cut, bends)? / MOST_USED_BOARD).sqrt()))
         };
         let needs: Vec<(f64, f64)> = cuts.iter().filter_map(need).collect();
         let (Some(top), Some(bottom)) = (needs.first(), needs.last()) else { break };
@@ -195,5 +246,12 @@ impl Meant {
     fn frame(&self) -> Result<FrameBearing, BearingError> {
         let Self { resolved, analysis, band } = self;
         bear_frame(band, analysis, &resolved.geometry, &resolved.build()).1
+    }
+
+    /// The board with what the soundbox pushes it along.
+    fn pushed_board(&self) -> Vec<Known<BoardCut>> {
+        let Self { resolved, analysis, band } = self;
+        let Resolved { harp, geometry, .. } = resolved;
+        borne(band, harp, analysis, geometry, &resolved.build()).bearing.board
     }
 }

@@ -2,8 +2,8 @@
 
 use super::timber::{Made, laminate, layered, made, plates};
 use crate::design::document::{
-    Design, FastenerSpec, GeometrySpec, JointSpec, MetalSpec, NeckLayerSpec, OwnWoodSpec, PLYWOOD,
-    SectionSpec, ServiceSpec,
+    BarSpec, BarsSpec, Design, FastenerSpec, GeometrySpec, JointSpec, MetalSpec, NeckLayerSpec,
+    OwnWoodSpec, PLYWOOD, SectionSpec, ServiceSpec,
 };
 use crate::design::settings::{SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS, Setting};
 use crate::design::typed::cut;
@@ -14,7 +14,7 @@ use crate::engine::structure::duration::{
     LoadTime, Service, Timber, creep_ratio, damp_ratio, material_divisor, permanent_ratio,
 };
 use crate::engine::structure::joint::{Fastener, Fasteners, JointWood, Plates};
-use crate::engine::structure::plate::Rib;
+use crate::engine::structure::plate::{Bars, MOST_BARS, Rib};
 use crate::engine::structure::plywood::{Way, check_birch};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::soundbox::Wall;
@@ -35,6 +35,7 @@ pub(super) fn wrong(given: &GeometrySpec, errors: &mut Vec<String>) {
         ("string rib", &given.board.rib_wood, None),
         ("sides", &given.soundbox.side_wood, Some(FEWEST_PLIES)),
         ("back", &given.soundbox.back_wood, Some(FEWEST_PLIES)),
+        ("bars", &given.bars.wood, None),
     ];
     let is_known = |key: &str| KEYS.contains(&key) || given.woods.iter().any(|own| own.key == key);
     let unknown = |layer: &&NeckLayerSpec| !layer.wood.is_empty() && !is_known(&layer.wood);
@@ -216,6 +217,7 @@ fn soundbox(given: &GeometrySpec, board: &BoardParts) -> Option<BoxParts> {
         depth,
         board: board_wall,
         side: (side, wall(&spec.side_wood, side, &given.woods)?),
+        side_bends: bends_across(&spec.side_wood, side, &given.woods)?,
         back: (back, wall(&spec.back_wood, back, &given.woods)?),
         liner: (plain(spec.liner_width_mm), plain(spec.liner_height_mm)),
         braces: size(spec.brace_gap_mm),
@@ -224,15 +226,28 @@ fn soundbox(given: &GeometrySpec, board: &BoardParts) -> Option<BoxParts> {
     })
 }
 
-/// A wall of the soundbox, whose grain runs along it and whose rings lie flat. Plywood has the plies that its thickness
-/// asks for.
-fn wall(key: &str, thickness: Length, own: &[OwnWoodSpec]) -> Option<Wall> {
+/// Plies of plywood by its thickness.
+fn plies(thickness: Length) -> u32 {
     let pairs = (0.5 * (thickness.to_mm() + 0.6) / 1.4 - 0.5).round().clamp(1.0, 50.0);
     let mut plies = FEWEST_PLIES;
     while f64::from(plies) < 2.0 * pairs + 1.0 {
         plies += 2;
     }
-    match made(key, Some(plies), own)? {
+    plies
+}
+
+/// Modulus of a wall as it bends from board to back.
+fn bends_across(key: &str, thickness: Length, own: &[OwnWoodSpec]) -> Option<Stress> {
+    match made(key, Some(plies(thickness)), own)? {
+        Made::Solid(_) => Some(wall(key, thickness, own)?.across),
+        Made::Plywood(panel) => Some(panel.flatwise(Way::Across).modulus),
+    }
+}
+
+/// A wall of the soundbox, whose grain runs along it and whose rings lie flat. Plywood has the plies that its thickness
+/// asks for.
+fn wall(key: &str, thickness: Length, own: &[OwnWoodSpec]) -> Option<Wall> {
+    match made(key, Some(plies(thickness)), own)? {
         Made::Solid(wood) => {
             let modulus = wood.modulus_along()?;
             let ratios = wood.ratios.as_ref()?.value;
@@ -309,7 +324,10 @@ fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)
     let own = &design.geometry.woods;
     let wood = made(&board.wood, Some(board.plies), own);
     let made = wood.or_else(|| made(&of.wood, Some(of.plies), own));
-    let (bending, margin, modulus, along, creep_ratio) = match made {
+    // Of plywood nothing is known that holds its plies together where they are pulled apart.
+    let glue = joint_wood(&board.wood, board.plies, own);
+    let peeled = glue.allowable.tension_across.filter(|_| board.wood != PLYWOOD);
+    let (bending, margin, modulus, along, least_ratio, creep_ratio) = match made {
         // The grain runs from edge to edge, and the rings stand upright.
         Some(Made::Solid(wood)) => {
             let allowable = wood.allowable(LoadTime::Permanent);
@@ -317,25 +335,84 @@ fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)
                 let of = |ratio: f64| Stress::from_pa(ratio * modulus.to_pa());
                 (of(ratios.value.radial), of(ratios.value.shear_radial), POISSON)
             });
+            let both = allowable.least_modulus.zip(allowable.modulus);
+            let least = both.map(|(least, mean)| least.to_pa() / mean.to_pa());
             let margin = allowable.margins.bending;
-            (allowable.bending, margin, allowable.modulus, along, creep(Timber::Solid))
+            let creep = creep(Timber::Solid);
+            (allowable.bending, margin, allowable.modulus, along, least, creep)
         }
         // The grain of the faces runs from edge to edge, as that of a solid board.
         Some(Made::Plywood(panel)) => {
             let flat = panel.flatwise(Way::Along);
-            let factor = permanent_ratio().value / material_divisor(Timber::Plywood).value;
+            let divisor = material_divisor(Timber::Plywood).value;
+            let factor = permanent_ratio().value / divisor;
             let bending = Stress::from_pa(factor * flat.bending.to_pa());
             let along = panel
                 .shear_modulus
                 .as_ref()
                 .map(|shear| (panel.flatwise(Way::Across).modulus, shear.value, 0.0));
             let margin = Margins::of_characteristic(factor).bending;
-            (Some(bending), margin, Some(flat.modulus), along, creep(Timber::Plywood))
+            let (least, creep) = (Some(1.0 / divisor), creep(Timber::Plywood));
+            (Some(bending), margin, Some(flat.modulus), along, least, creep)
         }
         None => Default::default(),
     };
     let (rib, rib_bending) = rib(design);
-    BoardParts { bending, margin, modulus, along, creep_ratio, width, thickness, rib, rib_bending }
+    let (bars, bars_bending) = bars(design);
+    let bars_given = &design.geometry.bars;
+    BoardParts {
+        bending,
+        margin,
+        modulus,
+        along,
+        least_ratio,
+        creep_ratio,
+        sheared: glue.allowable.shear,
+        rolled: glue.rolling,
+        peeled,
+        width,
+        thickness,
+        side_ratio: match bars_given.side_percent / 100.0 {
+            ratio if ratio > 0.0 => ratio.clamp(LEAST_SIDE, MOST_SIDE),
+            _ => 1.0,
+        },
+        rib,
+        rib_bending,
+        bars,
+        bars_bending,
+        cross_shares: shares(&bars_given.cross),
+    }
+}
+
+/// How thin and how thick a board may be at its sides, over its thickness in the middle.
+const LEAST_SIDE: f64 = 0.2;
+const MOST_SIDE: f64 = 3.0;
+
+/// Where the first and the last of bars lie, as shares; `None` where they lie evenly.
+fn shares(bars: &BarSpec) -> Option<(f64, f64)> {
+    let (first, last) = (bars.at_percent / 100.0, bars.to_percent / 100.0);
+    (first > 0.0 && last >= first && last <= 1.0).then_some((first, last))
+}
+
+/// The bars of the board, with what their wood may bear.
+fn bars(design: &Design) -> (Bars, Option<Stress>) {
+    let given = &design.geometry.bars;
+    let own = &design.geometry.woods;
+    let wood = made(&given.wood, None, own);
+    let wood = wood.or_else(|| made(&BarsSpec::default().wood, None, own));
+    let Some(Made::Solid(wood)) = wood else { return Default::default() };
+    let allowable = wood.allowable(LoadTime::Permanent);
+    let sized = |bars: &BarSpec| {
+        let size = size(bars.width_mm).zip(size(bars.height_mm))?;
+        (bars.count > 0).then_some((count(bars.count).min(MOST_BARS), size))
+    };
+    let (mut bars, none) = (Bars::default(), (0, Default::default()));
+    bars.modulus = allowable.modulus.unwrap_or_default();
+    (bars.cross, bars.cross_size) = sized(&given.cross).unwrap_or(none);
+    (bars.pairs, bars.pair_size) = sized(&given.along).unwrap_or(none);
+    let even = 1.0 / (bars.pairs + 1) as f64;
+    bars.pair_shares = shares(&given.along).unwrap_or((even, 1.0 - even));
+    (bars, allowable.bending)
 }
 
 /// String rib and strip outside, with what their wood may bear.

@@ -1,9 +1,16 @@
-//! The soundboard under all its strings, as a plate with its string rib.
+//! The soundboard under all its strings, as a plate with string rib and bars, on liners, pushed along by the soundbox.
 
+mod whole;
+
+use self::whole::{Borne, Whole};
+use super::BoxBearing;
+use super::soundbox::BoxParts;
 use crate::engine::analysis::{Known, Unknown};
 use crate::engine::geometry::{Band, BoardPull, Geometry, Hole, Loads};
-use crate::engine::structure::plate::{Edges, Lift, Plate, PlateState, Rib, Sheet};
+use crate::engine::structure::liner::{Holds, Liner};
+use crate::engine::structure::plate::{Bars, Edges, Lift, Plate, Pulled, Rib, Sheet, Support};
 use crate::engine::structure::strip::BoardLoad;
+use crate::engine::structure::verdict::{Aspect, Use, Verdict};
 use crate::engine::structure::wood::Margin;
 use crate::engine::units::{Force, Length, Stress};
 
@@ -19,16 +26,33 @@ pub struct BoardParts {
     /// Modulus of bending along the board, shear modulus and Poisson's number, where they are known; else each strip
     /// from edge to edge bends for itself.
     pub along: Option<(Stress, Stress, f64)>,
+    /// Of its modulus, what counts where it would bow.
+    pub least_ratio: Option<f64>,
     /// What it gives over the years in addition to its first rise, over that rise, where it is known.
     pub creep_ratio: Option<f64>,
+    /// What its wood, and so the glue on it, may bear for good in shear along its grain, where that is known.
+    pub sheared: Option<Stress>,
+    /// The same where it rolls, as the wood of what runs along the board makes it.
+    pub rolled: Option<Stress>,
+    /// What it may bear for good in tension across its grain, where that is known.
+    pub peeled: Option<Stress>,
     /// At the lowest and at the highest string.
     pub width: (Length, Length),
-    /// At the lowest and at the highest string.
+    /// At the lowest and at the highest string, along the middle.
     pub thickness: (Length, Length),
+    /// Thickness at the sides over that in the middle.
+    pub side_ratio: f64,
     /// String rib and strip outside; without any, both are nothing.
     pub rib: Rib,
     /// What they may bear for good in bending, where that is known.
     pub rib_bending: Option<Stress>,
+    /// The bars, those across without their places.
+    pub bars: Bars,
+    /// The shares of the way from the lower end of the board at which the first and the last bar across lie, where that is
+    /// given; else they lie evenly.
+    pub cross_shares: Option<(f64, f64)>,
+    /// What they may bear for good in bending, where that is known.
+    pub bars_bending: Option<Stress>,
 }
 
 impl BoardParts {
@@ -39,23 +63,42 @@ impl BoardParts {
     }
 }
 
-/// What board and rib feel at a string.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// What board, rib and bars feel at a string.
+#[derive(Clone, Debug, PartialEq)]
 pub struct BoardState {
-    /// Bending moment from edge to edge, the greater of middle and edge, for each metre of the board's length.
+    /// Bending moment from edge to edge, of middle or edge, whichever is stressed more, for each metre of the board's length.
     pub moment_n_m_per_m: f64,
-    /// Its stress.
+    /// Pull from edge to edge there, for each metre, as the board has risen; 0 where it is pressed.
+    pub pull_n_per_m: f64,
+    /// Stress of the board there: of bending and of that pull.
     pub stress: Stress,
-    /// Stress in the string rib or the strip outside, whichever is greater; 0 without any.
-    pub rib_stress: Stress,
+    /// All that is looked at; what there is none of is left out.
+    pub verdict: Verdict,
     /// Rise of the middle at once.
     pub rise: Length,
     /// Rise of the middle over the years, where the creep is known; else as at once.
     pub rise_crept: Length,
 }
 
+impl BoardState {
+    /// An aspect, where it was looked at.
+    pub fn used(&self, aspect: Aspect) -> Option<&Use> {
+        self.verdict.uses.iter().find(|used| used.aspect == aspect)
+    }
+
+    /// How far it has risen when so much of its creep has come that is `whole` in the end: by the power of the load that gives
+    /// both ends, as a board that hangs rises less than its load grows.
+    pub fn rise_when(&self, creep: f64, whole: f64) -> Length {
+        let (now, last) = (self.rise.to_m(), self.rise_crept.to_m());
+        if !(now > 0.0 && last > now && whole > 0.0) {
+            return Length::from_m(now * (1.0 + creep));
+        }
+        Length::from_m(now * (1.0 + creep).powf((last / now).ln() / whole.ln_1p()))
+    }
+}
+
 /// The board at a string. It rises the less the more its edges hold; the truth lies between.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct BoardCut {
     /// What strings do to a metre of it.
     pub load: BoardLoad,
@@ -63,45 +106,47 @@ pub struct BoardCut {
     pub width: Length,
     /// How thick it is.
     pub thickness: Length,
-    /// With edges that cannot turn.
-    pub fixed: BoardState,
-    /// With edges that turn freely.
-    pub hinged: BoardState,
+    /// With edges as firm as liners and sides may be; where these are not known, with edges that neither turn nor move.
+    pub firm: BoardState,
+    /// With edges as soft as they may be; where that is not known, with edges that turn freely and do not pull.
+    pub soft: BoardState,
+    /// Whether liners and sides say how the edges hold.
+    pub on_liners: bool,
     /// Whether the creep is known.
     pub creeps: bool,
-    /// What the board may bear, where that is known.
-    pub limit: Option<Stress>,
-    /// What its rib may bear, where there is one and that is known.
-    pub rib_limit: Option<Stress>,
+    /// How many times its push along makes the board bow, at least, once it has crept for ten years and with the modulus for
+    /// buckling; `None` where nothing is known of the push.
+    pub bows_at: Option<f64>,
     /// Whether there is a string rib, or a strip outside.
     pub has_rib: bool,
 }
 
 impl BoardCut {
-    /// Whether the rise with hinged edges passes the thickness, beyond which the board rises less than this says.
-    pub fn hangs(&self) -> bool {
-        self.hinged.rise > self.thickness
-    }
-
-    /// How far board and rib are used up, least and most: the one that is used up farther. `None` where no limit of the
+    /// How far board, rib, bars and glue are used up, least and most: what is used up farthest. `None` where no limit of the
     /// board is known.
     pub fn used(&self) -> Option<(f64, f64)> {
-        let (fixed, hinged) = (self.share(&self.fixed)?, self.share(&self.hinged)?);
-        Some((fixed.min(hinged), fixed.max(hinged)))
+        let (firm, soft) = (Self::share(&self.firm)?, Self::share(&self.soft)?);
+        Some((firm.min(soft), firm.max(soft)))
     }
 
-    fn share(&self, state: &BoardState) -> Option<f64> {
-        let board = state.stress.to_pa() / self.limit?.to_pa();
-        let rib = self.rib_limit.map_or(0.0, |limit| state.rib_stress.to_pa() / limit.to_pa());
-        Some(board.max(rib))
+    fn share(state: &BoardState) -> Option<f64> {
+        state.used(Aspect::BoardBent)?.ratio?;
+        state.verdict.governing()?.ratio
     }
 
-    /// Whether the rib is used up farther than the board, at most.
-    pub fn rib_leads(&self) -> bool {
-        let share = |stress: Stress, limit: Option<Stress>| {
-            limit.map_or(0.0, |limit| stress.to_pa() / limit.to_pa())
-        };
-        share(self.hinged.rib_stress, self.rib_limit) > share(self.hinged.stress, self.limit)
+    /// What is used up farthest.
+    pub fn governing(&self) -> Option<&Use> {
+        let (firm, soft) = (self.firm.verdict.governing(), self.soft.verdict.governing());
+        match (firm, soft) {
+            (Some(firm), Some(soft)) => Some(if firm.ratio > soft.ratio { firm } else { soft }),
+            (one, other) => one.or(other),
+        }
+    }
+
+    /// What has no limit that is known.
+    pub fn unjudged(&self) -> impl Iterator<Item = &Use> {
+        let uses = self.firm.verdict.uses.iter().chain(&self.soft.verdict.uses);
+        uses.filter(|used| used.ratio.is_none() && used.stress.to_pa() > 0.0)
     }
 }
 
@@ -140,18 +185,60 @@ fn plate(band: &Band, parts: &BoardParts, geometry: &Geometry) -> (Plate, f64) {
         width: ends(parts.width, wide),
         thickness: ends(parts.thickness, thick),
         sheet: Sheet { across, along, shear, poisson },
+        side_ratio: parts.side_ratio,
         rib: parts.rib,
+        bars: placed(parts, below + whole_m + above),
     };
     (plate, below)
 }
 
+/// The bars, those across with their places.
+fn placed(parts: &BoardParts, length_m: f64) -> Bars {
+    let count = parts.bars.cross.max(1) as f64;
+    let (first, last) = parts.cross_shares.unwrap_or((0.5 / count, 1.0 - 0.5 / count));
+    let apart = if count > 1.0 { (last - first) / (count - 1.0) } else { 0.0 };
+    let along = |share: f64| Length::from_m(share * length_m);
+    Bars { cross_at: (along(first), along(apart)), ..parts.bars }
+}
+
+/// How liners and sides hold the edges, at the lowest and at the highest string; `None` where their sizes are not known.
+fn liners(soundbox: Option<&BoxParts>) -> Option<[(Liner, Holds); 2]> {
+    let parts = soundbox?;
+    let at = |up: f64| {
+        let liner = parts.liner_at(up);
+        Some((liner, liner.holds()?))
+    };
+    Some([at(0.0)?, at(1.0)?])
+}
+
+/// The edges at both ends of the estimate, from what holds them most to what holds them least.
+fn supports(liners: Option<&[(Liner, Holds); 2]>) -> [Support; 2] {
+    let Some([(_, low), (_, high)]) = liners else { return [Support::FIRM, Support::LOOSE] };
+    let draws_pa = low.draws_pa.min(high.draws_pa);
+    // Sides hold a board along them, being so much stiffer; ends are glued on blocks.
+    let sides = if draws_pa > 0.0 { Pulled::AnyWay } else { Pulled::Along };
+    let firm = Support {
+        edges: Edges { sides_n: (low.firm_n, high.firm_n), ends_n: f64::INFINITY },
+        sides,
+        sides_pa: draws_pa,
+        ends: Pulled::AnyWay,
+    };
+    let soft = Support {
+        edges: Edges { sides_n: (low.soft_n, high.soft_n), ends_n: 0.0 },
+        sides: Pulled::Along,
+        sides_pa: 0.0,
+        ends: Pulled::Along,
+    };
+    [firm, soft]
+}
+
 /// How much nearer the board brings the ends of each string for each newton on another, in m/N, row by row, for the
-/// strings at these places: with edges that cannot turn, and with edges that turn freely. `None` where the board's
+/// strings at these places: with edges as firm and as soft as liners and sides may be. `None` where the board's
 /// stiffness or the place of a string is not known.
 pub(super) fn gives(
     band: &Band,
     loads: &Loads,
-    parts: &BoardParts,
+    (parts, soundbox): (&BoardParts, Option<&BoxParts>),
     geometry: &Geometry,
     places: &[usize],
 ) -> Option<[Vec<Vec<f64>>; 2]> {
@@ -166,15 +253,47 @@ pub(super) fn gives(
     let spots = places.iter().map(spot).collect::<Option<Vec<Lift>>>()?;
     let stiffness = plate.stiffness()?;
     let gives = |edges| stiffness.gives(&spots, edges);
-    Some([gives(Edges::CLAMPED)?, gives(Edges::HINGED)?])
+    let [firm, soft] = supports(liners(soundbox).as_ref());
+    Some([gives(firm.edges)?, gives(soft.edges)?])
+}
+
+/// By how much of its length a board is shortened by the bending of the soundbox: the most of all cases, at shares of the way
+/// from its lower end.
+fn pushes(
+    band: &Band,
+    soundbox: Option<&BoxBearing>,
+    (below, length): (f64, Length),
+) -> Vec<(f64, f64)> {
+    let Some((cases, lowest)) = soundbox.map(|of| &of.cases).zip(band.holes.last()) else {
+        return Vec::new();
+    };
+    let off = |at: crate::engine::structure::frame::Point| {
+        let (from, low) = (band.board.0, lowest.board);
+        let to = |p: crate::engine::structure::frame::Point| {
+            (p.x.to_m() - from.x.to_m()).hypot(p.y.to_m() - from.y.to_m())
+        };
+        (below + to(at) - to(low)) / length.to_m()
+    };
+    let mut all: Vec<(f64, f64)> = Vec::new();
+    for cuts in cases {
+        for (place, cut) in cuts.iter().enumerate() {
+            let shortened = -cut.board_strain;
+            match all.get_mut(place) {
+                Some(most) => most.1 = most.1.max(shortened),
+                None => all.push((off(cut.at), shortened)),
+            }
+        }
+    }
+    all
 }
 
 /// The board at each string, in the harp's order.
 pub(super) fn cuts(
     band: &Band,
     loads: &Loads,
-    parts: &BoardParts,
+    (parts, box_parts): (&BoardParts, Option<&BoxParts>),
     geometry: &Geometry,
+    soundbox: Option<&BoxBearing>,
 ) -> Vec<Known<BoardCut>> {
     let (plate, below) = plate(band, parts, geometry);
     let at = |hole: &Hole| Length::from_m(below + hole.along_board.to_m());
@@ -186,61 +305,56 @@ pub(super) fn cuts(
         Some(Lift { at: *place, over: load.pitch, force })
     };
     let lifts: Vec<Lift> = places.iter().zip(&loads.board).filter_map(lift).collect();
+    let push = pushes(band, soundbox, (below, plate.length));
+    let whole = Whole {
+        plate: &plate,
+        parts,
+        liners: liners(box_parts),
+        side_peeled: box_parts.and_then(|of| of.side.1.allowable.tension_across),
+        push: &push,
+    };
     let stiffness = plate.stiffness();
-    let under = |edges| stiffness.as_ref()?.under(&lifts, edges, &places);
-    let (fixed, hinged) = (under(Edges::CLAMPED), under(Edges::HINGED));
+    let [firm, soft] = supports(whole.liners.as_ref()).map(|support| {
+        let stiffness = stiffness.as_ref()?;
+        whole.borne(stiffness, &lifts, support, &places)
+    });
     let last = band.holes.len().saturating_sub(1);
     let cut = |(place, pull): (usize, &Known<BoardPull>)| {
         let load = (*pull)?.per_length.ok_or(Unknown::OutOfReach)?;
         parts.modulus.filter(|modulus| modulus.to_pa() > 0.0).ok_or(Unknown::Modulus)?;
-        let state = |states: &Option<Vec<PlateState>>| {
-            let (states, at) = (states.as_ref()?, *places.get(place)?);
-            let mut state = told(&plate, at, states.get(place)?, parts);
+        let state = |of: &Option<Borne>| {
+            let (of, at) = (of.as_ref()?, *places.get(place)?);
+            let mut state = whole.told(at, of, place)?;
             // The rib may bend most at the end of the board beside the lowest or the highest string.
             for (beside, end) in [(0, last + 1), (last, last + 2)] {
                 if place == beside {
-                    let (at, end) = (*places.get(end)?, states.get(end)?);
-                    let stress = told(&plate, at, end, parts).rib_stress;
-                    let greater = stress > state.rib_stress;
-                    state.rib_stress = if greater { stress } else { state.rib_stress };
+                    let ended = whole.told(*places.get(end)?, of, end)?;
+                    for used in &mut state.verdict.uses {
+                        let along = matches!(used.aspect, Aspect::RibBent | Aspect::RibGlue);
+                        let other = ended.used(used.aspect).filter(|_| along);
+                        if let Some(other) = other.filter(|other| other.stress > used.stress) {
+                            *used = *other;
+                        }
+                    }
                 }
             }
             Some(state)
         };
-        let (fixed, hinged) = state(&fixed).zip(state(&hinged)).ok_or(Unknown::OutOfReach)?;
+        let (firm, soft) = state(&firm).zip(state(&soft)).ok_or(Unknown::OutOfReach)?;
         let at = *places.get(place).ok_or(Unknown::OutOfReach)?;
-        let known = |limit: Option<Stress>| limit.filter(|limit| limit.to_pa() > 0.0);
+        let bows = [&firm, &soft].map(|state| state.used(Aspect::BoardBows)?.ratio);
+        let most = bows.into_iter().flatten().reduce(f64::max);
         Ok(BoardCut {
             load,
             width: plate.width_at(at),
             thickness: plate.thickness_at(at),
-            fixed,
-            hinged,
+            firm,
+            soft,
+            on_liners: whole.liners.is_some(),
             creeps: parts.creep_ratio.is_some(),
-            limit: known(parts.bending),
-            rib_limit: known(parts.rib_bending).filter(|_| parts.has_rib()),
+            bows_at: most.map(|used| 1.0 / used),
             has_rib: parts.has_rib(),
         })
     };
     loads.board.iter().enumerate().map(cut).collect()
-}
-
-/// What a place of the board feels.
-fn told(plate: &Plate, at: Length, state: &PlateState, parts: &BoardParts) -> BoardState {
-    let (t, section) = (plate.thickness_at(at).to_m(), plate.section(at));
-    let moment_n_m_per_m = state.middle_n_m_per_m.abs().max(state.edge_n_m_per_m.abs());
-    let rib_pa = if section.rigidity_n_m2 > 0.0 {
-        let bend = state.rib_n_m.abs() / section.rigidity_n_m2;
-        plate.rib.modulus.to_pa() * section.outermost.to_m() * bend
-    } else {
-        0.0
-    };
-    let crept = 1.0 + parts.creep_ratio.unwrap_or(0.0);
-    BoardState {
-        moment_n_m_per_m,
-        stress: Stress::from_pa(6.0 * moment_n_m_per_m / (t * t)),
-        rib_stress: Stress::from_pa(rib_pa),
-        rise: state.rise,
-        rise_crept: Length::from_m(crept * state.rise.to_m()),
-    }
 }

@@ -13,7 +13,8 @@ pub struct Gives {
     pub places: Vec<usize>,
     /// What the frame does of it in each case that its verdicts count, the stiffest first.
     pub frames: Vec<(Case, Matrix)>,
-    /// What the board does of it: with edges that cannot turn, and with edges that turn freely.
+    /// What the board does of it: with edges as firm and as soft as liners and sides may be; where these are not known, with
+    /// edges that cannot turn and with edges that turn freely.
     pub boards: [Matrix; 2],
 }
 
@@ -74,6 +75,7 @@ pub fn gives(
         })
         .unzip();
     let frames = neck::Prepared::new(band, build).ok()?.gives(&hung, build)?;
-    let boards = board::gives(band, loads, &build.board, geometry, &places)?;
+    let boards =
+        board::gives(band, loads, (&build.board, build.soundbox.as_ref()), geometry, &places)?;
     Some(Gives { places, frames, boards })
 }

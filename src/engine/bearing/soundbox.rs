@@ -2,9 +2,10 @@
 
 use super::{Judged, Stiff};
 use crate::engine::structure::frame::Point;
+use crate::engine::structure::liner::Liner;
 use crate::engine::structure::soundbox::{Back, Section, Wall};
 use crate::engine::structure::verdict::{Use, Verdict};
-use crate::engine::units::Length;
+use crate::engine::units::{Length, Stress};
 
 /// What a soundbox is made of. Its width is that of the board; depth and the board's thickness go evenly from the lowest
 /// string to the highest.
@@ -16,6 +17,8 @@ pub struct BoxParts {
     pub board: Wall,
     /// Each side.
     pub side: (Length, Wall),
+    /// Modulus of a side as it bends from board to back.
+    pub side_bends: Stress,
     /// The back.
     pub back: (Length, Wall),
     /// Width and height of each of four liners.
@@ -29,6 +32,22 @@ pub struct BoxParts {
 }
 
 impl BoxParts {
+    /// The liner under the edge of the board where the strings are so far up, 0 at the lowest and 1 at the highest.
+    pub(super) fn liner_at(&self, up: f64) -> Liner {
+        let depth = self.depth.0.to_m() + up * (self.depth.1.to_m() - self.depth.0.to_m());
+        let wall = self.side.1;
+        Liner {
+            size: self.liner,
+            side: self.side.0,
+            depth: Length::from_m(depth),
+            bends: self.side_bends,
+            pressed: wall.across,
+            along: wall.along,
+            twisted: wall.shear,
+            braces: self.braces,
+        }
+    }
+
     /// Its section where the strings are so far up, 0 at the lowest and 1 at the highest.
     pub(super) fn section(
         &self,
@@ -68,6 +87,8 @@ pub struct BoxCut {
     pub at: Point,
     /// How far it is used up.
     pub verdict: Verdict,
+    /// By how much of its length the board is stretched there, below 0 where it is shortened.
+    pub board_strain: f64,
 }
 
 /// The soundbox under the pull of strings.
@@ -84,6 +105,7 @@ impl BoxBearing {
             let cut = |(at, (place, cut)): (usize, &(Point, _))| BoxCut {
                 at: *place,
                 verdict: sections[at / 2].judge(*cut, board_left),
+                board_strain: sections[at / 2].board_strain(*cut, board_left),
             };
             stiff.soundbox.iter().enumerate().take(2 * sections.len()).map(cut).collect()
         };

@@ -30,6 +30,29 @@ impl Banded {
         }
     }
 
+    /// Adds another of the same shape, so many times.
+    pub fn add_all(&mut self, other: &Self, times: f64) {
+        for (one, more) in self.entries.iter_mut().zip(&other.entries) {
+            *one += times * more;
+        }
+    }
+
+    /// The matrix times a vector of its size.
+    pub fn times(&self, vector: &[f64]) -> Vec<f64> {
+        let mut all = vec![0.0; self.size];
+        for row in 0..self.size.min(vector.len()) {
+            let first = row.saturating_sub(self.width - 1);
+            let mut sum = 0.0;
+            for column in first..row {
+                let entry = self.entries[self.at(row, column)];
+                sum += entry * vector[column];
+                all[column] += entry * vector[row];
+            }
+            all[row] += sum + self.entries[self.at(row, row)] * vector[row];
+        }
+        all
+    }
+
     /// Holds an unknown at 0: its row and column no longer count. To be called before anything is solved.
     pub fn hold(&mut self, held: usize) {
         for row in held..self.size.min(held + self.width) {
@@ -190,6 +213,9 @@ mod tests {
         let answer: Vec<f64> = (0..size).map(|at| 1.0 + f64::sin(at as f64)).collect();
         let times = |row: &Vec<f64>| row.iter().zip(&answer).map(|(one, other)| one * other).sum();
         let mut side: Vec<f64> = full.iter().map(times).collect();
+        for (ours, wanted) in matrix.times(&answer).iter().zip(&side) {
+            assert!((ours - wanted).abs() < 1e-12, "times: {ours} for {wanted}");
+        }
         matrix.split().unwrap().solve(&mut side);
         for (ours, wanted) in side.iter().zip(&answer) {
             assert!((ours - wanted).abs() < 1e-12, "{ours} for {wanted}");

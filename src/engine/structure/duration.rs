@@ -146,6 +146,31 @@ pub fn creep_ratio(timber: Timber, service: Service) -> Option<Sourced<f64>> {
     }
 }
 
+/// For how many years the creep factors of the standard are made. Source: EN 1990, design working life of buildings
+/// (from memory).
+const WHOLE_YEARS: f64 = 50.0;
+/// What a piece of wood gives after some years in addition to its first movement, over that movement:
+/// `k (t/50)^m`.
+///
+/// # Source
+///
+/// EN 1995-1-1 for `k` at the end (see [`creep_ratio`]); a power law on the
+/// way there.
+///
+/// # Example
+///
+/// After fifty years it is the whole of it, whatever the power.
+///
+/// ```
+/// use stringloft::engine::structure::duration::crept;
+///
+/// assert!((crept(0.6, 50.0, 0.2) - 0.6).abs() < 1e-15);
+/// assert!((crept(0.6, 50.0 / 32.0, 0.2) - 0.3).abs() < 1e-15);
+/// ```
+pub fn crept(whole_ratio: f64, years: f64, power: f64) -> f64 {
+    whole_ratio * (years / WHOLE_YEARS).powf(power)
+}
+
 /// Share of a characteristic strength that counts under a permanent load in dry rooms, `k_mod`.
 pub fn permanent_ratio() -> Sourced<f64> {
     sourced(0.60, EUROPEAN, Standing::FromMemory)

@@ -1,11 +1,18 @@
-//! The soundboard as a plate: a board that narrows, whose thickness changes, stiffer one way than the other, with a
-//! string rib along its middle, between edges that hold it more or less.
+//! The soundboard as a plate: a board that narrows, whose thickness changes along it and towards its sides, stiffer one way
+//! than the other, with a string rib along its middle and bars across and along, between edges that hold it more or less.
 
+mod bars;
+mod membrane;
 mod patch;
+mod pushed;
 #[cfg(test)]
 mod tests;
 
+pub use self::bars::{Bars, CrossFeels, MOST_BARS, Rib, RibSection};
+pub use self::membrane::{Hanging, Support};
+pub use self::patch::Pulled;
 use self::patch::{BAND, FREEDOMS, Grid, POINTS, Sum};
+pub use self::pushed::{MOST_PUSHED, Push};
 use super::banded::{Banded, Sparse, Split};
 use crate::engine::units::{Force, Length, Stress};
 
@@ -22,79 +29,22 @@ pub struct Sheet {
     pub poisson: f64,
 }
 
-/// String rib inside and strip outside, both along the middle of the board, glued to it.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Rib {
-    /// Breadth and height of the string rib.
-    pub inside: (Length, Length),
-    /// Breadth and height of the strip outside.
-    pub outside: (Length, Length),
-    /// Modulus along both.
-    pub modulus: Stress,
-}
-
-/// What a rib is at a place: stiffness in bending, and how far its outermost fibre lies from the middle of the bending.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct RibSection {
-    /// `Σ E (I + A z²)`, in N·m².
-    pub rigidity_n_m2: f64,
-    /// From the common axis to the outermost fibre of the rib or the strip.
-    pub outermost: Length,
-}
-
-impl Rib {
-    /// Rib, strip and the board between them, which bend as one about their common axis. Of the board only what lies
-    /// under the rib counts, and its own bending is left out, as the plate has it.
-    ///
-    /// # Source
-    ///
-    /// Bending of a section of several materials, as in any textbook of strength of materials; worked out.
-    pub fn section(&self, thickness: Length, board: Stress) -> RibSection {
-        let t = thickness.to_m();
-        let ((b, h), (cap_b, cap_h)) = (
-            (self.inside.0.to_m(), self.inside.1.to_m()),
-            (self.outside.0.to_m(), self.outside.1.to_m()),
-        );
-        let modulus = self.modulus.to_pa();
-        // Stretching stiffness and place of each, from the middle of the board.
-        let layers = [
-            (modulus * b * h, -0.5 * (t + h), h),
-            (modulus * cap_b * cap_h, 0.5 * (t + cap_h), cap_h),
-            (board.to_pa() * b.max(cap_b) * t, 0.0, 0.0),
-        ];
-        let (mut stiff, mut about) = (0.0, 0.0);
-        for (ea, z, _) in layers {
-            stiff += ea;
-            about += ea * z;
-        }
-        let axis = if stiff > 0.0 { about / stiff } else { 0.0 };
-        let (mut rigidity_n_m2, mut outermost) = (0.0, 0.0_f64);
-        for (ea, z, own) in layers {
-            let off = z - axis;
-            rigidity_n_m2 += ea * (off * off + own * own / 12.0);
-            if ea > 0.0 && own > 0.0 {
-                outermost = outermost.max(off.abs() + 0.5 * own);
-            }
-        }
-        RibSection { rigidity_n_m2, outermost: Length::from_m(outermost) }
-    }
-}
-
 /// How edges hold, in newton metres for each radian that a metre of edge turns: 0 where they turn freely, endless where
 /// they cannot turn.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Edges {
-    /// The two long sides.
-    pub sides_n: f64,
+    /// The two long sides at their lower and upper end, and evenly between.
+    pub sides_n: (f64, f64),
     /// Lower and upper end.
     pub ends_n: f64,
 }
 
 impl Edges {
     /// Edges that turn freely.
-    pub const HINGED: Self = Self { sides_n: 0.0, ends_n: 0.0 };
+    pub const HINGED: Self = Self { sides_n: (0.0, 0.0), ends_n: 0.0 };
     /// Edges that cannot turn.
-    pub const CLAMPED: Self = Self { sides_n: f64::INFINITY, ends_n: f64::INFINITY };
+    pub const CLAMPED: Self =
+        Self { sides_n: (f64::INFINITY, f64::INFINITY), ends_n: f64::INFINITY };
 }
 
 /// A force on the middle of the board, spread over a length of it.
@@ -115,12 +65,16 @@ pub struct Plate {
     pub length: Length,
     /// At the lower and at the upper end.
     pub width: (Length, Length),
-    /// At the lower and at the upper end.
+    /// At the lower and at the upper end, along the middle.
     pub thickness: (Length, Length),
+    /// Thickness at the sides over that in the middle, with an even taper between.
+    pub side_ratio: f64,
     /// Its wood.
     pub sheet: Sheet,
     /// What is glued on along the middle.
     pub rib: Rib,
+    /// What else is glued on.
+    pub bars: Bars,
 }
 
 /// What a board feels at a place of its middle line, and at the edge beside it.
@@ -136,6 +90,16 @@ pub struct PlateState {
     pub along_n_m_per_m: f64,
     /// Bending moment of the rib, in N·m.
     pub rib_n_m: f64,
+    /// Shear force of the rib, in N.
+    pub rib_shear_n: f64,
+    /// Pull in the board across it at the middle, in N for each metre along it; above 0 where it is stretched.
+    pub middle_pull_n_per_m: f64,
+    /// The same at the edge.
+    pub edge_pull_n_per_m: f64,
+    /// The greatest bending moment of a bar along the board beside the middle, in N·m, by its size.
+    pub bar_n_m: f64,
+    /// The greatest shear force of one, in N.
+    pub bar_shear_n: f64,
 }
 
 /// Gauss' two places of the first patch and one of the next, in patches, and what the bend at each counts at the edge of
@@ -200,48 +164,44 @@ impl Plate {
     pub fn stiffness(&self) -> Option<Stiffness<'_>> {
         let grid = self.grid()?;
         let mut matrix = Banded::new(FREEDOMS, BAND);
-        self.bend(&grid, &mut matrix);
-        Some(Stiffness { plate: self, grid, matrix })
+        let spots = spots(&grid);
+        self.bend(&grid, &spots, &mut matrix);
+        Some(Stiffness { plate: self, grid, spots, matrix })
     }
 
     fn grid(&self) -> Option<Grid> {
         let sides = [self.width.0, self.width.1, self.thickness.0, self.thickness.1, self.length];
-        let stands = sides.iter().all(|side| side.to_m() > 0.0 && side.to_m().is_finite());
+        let ratio = self.side_ratio > 0.0 && self.side_ratio.is_finite();
+        let stands = ratio && sides.iter().all(|side| side.to_m() > 0.0 && side.to_m().is_finite());
         let half = (0.5 * self.width.0.to_m(), 0.5 * self.width.1.to_m());
         stands.then(|| Grid { length_m: self.length.to_m(), half_m: half })
     }
 
-    /// Adds what half of the board holds, and half of its rib.
-    fn bend(&self, grid: &Grid, matrix: &mut Banded) {
-        for patch in grid.patches() {
+    /// Adds what half of the board holds, half of its rib, and the bars on that half.
+    fn bend(&self, grid: &Grid, spots: &[Spot], matrix: &mut Banded) {
+        for (patch, spots) in grid.patches().zip(spots.chunks(POINTS.len() * POINTS.len())) {
             let mut sums = [0.0; 256];
-            for (place, weight) in grid.points(patch) {
-                let stiff = self.rigidity_at(place.1);
-                let weight = weight * grid.half_at(place.1);
-                let bends = grid.bends(patch, place);
-                for (of, one) in bends.iter().enumerate() {
+            for Spot { place, weight, shape } in spots {
+                let stiff = self.rigidity_at(*place);
+                for (of, (one, _)) in shape.iter().enumerate() {
                     let moments = [
                         weight * (stiff.across * one[0] + stiff.both * one[1]),
                         weight * (stiff.along * one[1] + stiff.both * one[0]),
                         weight * 4.0 * stiff.twist * one[2],
                     ];
-                    for (other, two) in bends.iter().enumerate().take(of + 1) {
+                    for (other, (two, _)) in shape.iter().enumerate().take(of + 1) {
                         sums[16 * of + other] +=
                             moments[0] * two[0] + moments[1] * two[1] + moments[2] * two[2];
                     }
                 }
             }
-            let freedoms = Grid::freedoms(patch);
-            for (of, sum) in sums.iter().enumerate() {
-                if of % 16 <= of / 16 {
-                    matrix.add(freedoms[of / 16], freedoms[of % 16], *sum);
-                }
-            }
+            add_patch(matrix, patch, &sums);
         }
         for (at, weight) in grid.along() {
             let rib = self.section_at(at).rigidity_n_m2;
             add(matrix, &grid.on_middle(at, 2), 0.5 * weight * rib);
         }
+        self.bend_bars(grid, matrix);
     }
 
     /// Adds what the edges hold.
@@ -250,13 +210,16 @@ impl Plate {
         for (at, weight) in grid.along() {
             // The slope square to the slanting edge, over the length of that edge.
             let half = grid.half_at(at);
-            let held = firm(edges.sides_n, self.rigidity_at(at).across, half);
+            let (low, high) = edges.sides_n;
+            let even = low + at / grid.length_m * (high - low);
+            let held = if low.is_infinite() { low } else { even };
+            let held = firm(held, self.rigidity_at((0.0, at)).across, half);
             let by = on_slant * on_slant.sqrt() / (half * half);
             add(matrix, &grid.on_side(at), weight * held * by);
         }
         for upper in [false, true] {
             let at = if upper { grid.length_m } else { 0.0 };
-            let (stiff, half) = (self.rigidity_at(at), grid.half_at(at));
+            let (stiff, half) = (self.rigidity_at((0.0, at)), grid.half_at(at));
             let held = firm(edges.ends_n, stiff.across.max(stiff.along), half);
             for (place, weight) in grid.across() {
                 add(matrix, &grid.on_end(place, upper), weight * held * half);
@@ -264,8 +227,13 @@ impl Plate {
         }
     }
 
-    fn rigidity_at(&self, y: f64) -> Rigidity {
-        self.sheet.rigidity(between(self.thickness, y / self.length.to_m()))
+    /// At a place `(ξ, y)`.
+    fn thickness_of(&self, (x, y): (f64, f64)) -> f64 {
+        between(self.thickness, y / self.length.to_m()) * (1.0 - x * (1.0 - self.side_ratio))
+    }
+
+    fn rigidity_at(&self, place: (f64, f64)) -> Rigidity {
+        self.sheet.rigidity(self.thickness_of(place))
     }
 
     /// From side to side at a place of the middle line, from the lower end.
@@ -288,11 +256,10 @@ impl Plate {
         self.rib.section(Length::from_m(thickness), self.sheet.along)
     }
 
-    fn state(&self, grid: &Grid, rises: &[f64], at: f64) -> PlateState {
+    fn state(&self, grid: &Grid, rises: &[f64], pulls: Option<&[f64]>, at: f64) -> PlateState {
         let at = at.clamp(0.0, grid.length_m);
-        let stiff = self.rigidity_at(at);
         // Bends are nearest to the truth inside a patch; from there they are carried on to its edge.
-        let bend = |at_side: bool| {
+        let bend = |of: &[f64], at_side: bool| {
             let mut bent = [0.0; 2];
             for (from_edge, weight) in INWARD {
                 let across =
@@ -300,22 +267,89 @@ impl Plate {
                 let patch = grid.beside(at, across);
                 let bends = grid.bends(patch, (across, at));
                 for (freedom, parts) in Grid::freedoms(patch).iter().zip(bends) {
-                    bent[0] += weight * parts[0] * rises[*freedom];
-                    bent[1] += weight * parts[1] * rises[*freedom];
+                    bent[0] += weight * parts[0] * of[*freedom];
+                    bent[1] += weight * parts[1] * of[*freedom];
                 }
             }
             bent
         };
-        let (middle, side) = (bend(false), bend(true));
-        let sum = grid.on_middle(at, 0);
-        let parts = sum.freedoms.iter().zip(sum.parts);
-        let rise_m: f64 = parts.map(|(freedom, part)| part * rises[*freedom]).sum();
+        let (middle, side) = (bend(rises, false), bend(rises, true));
+        // The pull across is what the stress function bends along.
+        let pull = |at_side| pulls.map_or(0.0, |of| bend(of, at_side)[1]);
+        let (stiff, edge) = (self.rigidity_at((0.0, at)), self.rigidity_at((1.0, at)));
+        let rise_m = told(&grid.on_middle(at, 0), rises);
+        let (bar_n_m, bar_shear_n) = self.pairs_feel(grid, rises, at);
         PlateState {
             rise: Length::from_m(rise_m),
             middle_n_m_per_m: -(stiff.across * middle[0] + stiff.both * middle[1]),
-            edge_n_m_per_m: -(stiff.across * side[0] + stiff.both * side[1]),
+            edge_n_m_per_m: -(edge.across * side[0] + edge.both * side[1]),
             along_n_m_per_m: -(stiff.along * middle[1] + stiff.both * middle[0]),
             rib_n_m: -self.section_at(at).rigidity_n_m2 * middle[1],
+            rib_shear_n: self.rib_shear(grid, rises, at),
+            middle_pull_n_per_m: pull(false),
+            edge_pull_n_per_m: pull(true),
+            bar_n_m,
+            bar_shear_n,
+        }
+    }
+
+    /// How the moment of the rib changes beside a place.
+    fn rib_shear(&self, grid: &Grid, rises: &[f64], at: f64) -> f64 {
+        changes(grid.best(), at, |y| {
+            -self.section_at(y).rigidity_n_m2 * told(&grid.on_middle(y, 2), rises)
+        })
+    }
+}
+
+/// What a sum of unknowns comes to.
+fn told(sum: &Sum, of: &[f64]) -> f64 {
+    sum.freedoms.iter().zip(sum.parts).map(|(freedom, part)| part * of[*freedom]).sum()
+}
+
+/// How fast something changes at a place, from the two places beside it where it is known best.
+fn changes(best: impl Iterator<Item = f64>, at: f64, of: impl Fn(f64) -> f64) -> f64 {
+    let mut last: Option<(f64, f64)> = None;
+    let mut slope = 0.0;
+    for place in best {
+        if let Some((before, _)) = last
+            && before >= at
+        {
+            break;
+        }
+        let value = of(place);
+        if let Some((before, was)) = last {
+            slope = (value - was) / (place - before);
+        }
+        last = Some((place, value));
+    }
+    slope
+}
+
+/// A place at which the board is summed up: what each unknown of its patch counts there, and what it weighs.
+struct Spot {
+    place: (f64, f64),
+    weight: f64,
+    shape: [([f64; 3], [f64; 2]); 16],
+}
+
+/// All of them, patch by patch.
+fn spots(grid: &Grid) -> Vec<Spot> {
+    let mut all = Vec::with_capacity(16 * POINTS.len() * FREEDOMS / 16);
+    for patch in grid.patches() {
+        for (place, weight) in grid.points(patch) {
+            let weight = weight * grid.half_at(place.1);
+            all.push(Spot { place, weight, shape: grid.shape(patch, place) });
+        }
+    }
+    all
+}
+
+/// Adds what a patch holds, of which the lower half counts.
+fn add_patch(matrix: &mut Banded, patch: (usize, usize), sums: &[f64; 256]) {
+    let freedoms = Grid::freedoms(patch);
+    for (of, sum) in sums.iter().enumerate() {
+        if of % 16 <= of / 16 {
+            matrix.add(freedoms[of / 16], freedoms[of % 16], *sum);
         }
     }
 }
@@ -324,6 +358,7 @@ impl Plate {
 pub struct Stiffness<'a> {
     plate: &'a Plate,
     grid: Grid,
+    spots: Vec<Spot>,
     matrix: Banded,
 }
 
@@ -339,7 +374,7 @@ impl Stiffness<'_> {
         let mut rises = self.loads(lifts);
         self.braced(edges)?.solve(&mut rises);
         rises.iter().all(|rise| rise.is_finite()).then_some(())?;
-        let state = |place: &Length| self.plate.state(grid, &rises, place.to_m());
+        let state = |place: &Length| self.plate.state(grid, &rises, None, place.to_m());
         Some(places.iter().map(state).collect())
     }
 
@@ -379,10 +414,16 @@ impl Stiffness<'_> {
 
     /// The board with its edges held, ready for loads on half of it.
     fn braced(&self, edges: Edges) -> Option<Split> {
-        let mut matrix = self.matrix.clone();
-        self.plate.brace(&self.grid, &mut matrix, edges);
+        let mut matrix = self.between(edges);
         Grid::held().for_each(|freedom| matrix.hold(freedom));
         matrix.split()
+    }
+
+    /// The board with its edges, of which nothing is held yet.
+    fn between(&self, edges: Edges) -> Banded {
+        let mut matrix = self.matrix.clone();
+        self.plate.brace(&self.grid, &mut matrix, edges);
+        matrix
     }
 }
 

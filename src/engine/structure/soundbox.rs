@@ -190,6 +190,13 @@ impl Section {
         }
     }
 
+    /// By how much of its length the board is stretched by the forces at its axis, below 0 where it is shortened.
+    pub fn board_strain(&self, cut: Cut, board_left: bool) -> f64 {
+        let sums = self.sums();
+        let to_board = if board_left { sums.axis } else { -sums.axis };
+        cut[0] / sums.axial - cut[5] * to_board / sums.plane
+    }
+
     /// How far its walls are used up by the forces at its axis; `board_left` says whether the board lies to the left of the
     /// way along it.
     ///

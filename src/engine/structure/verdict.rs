@@ -56,6 +56,20 @@ pub enum Aspect {
     Bowing,
     /// Metal plates on the neck, bent with it.
     MetalBent,
+    /// The board bent across, with the pull of one that has risen.
+    BoardBent,
+    /// Its string rib or the strip outside, bent.
+    RibBent,
+    /// The glue of either, sheared.
+    RibGlue,
+    /// Its bars, bent.
+    BarsBent,
+    /// The glue of its bars, sheared.
+    BarsGlue,
+    /// The glue of its edges, pulled open.
+    EdgePeel,
+    /// The board pushed along, which bows when it has crept.
+    BoardBows,
 }
 
 /// What carries in a joint besides the push of its faces.
@@ -116,7 +130,7 @@ impl Verdict {
 }
 
 /// A stress against its limit.
-pub(super) fn simple(aspect: Aspect, stress: Stress, limit: Option<Stress>) -> Use {
+pub(in crate::engine) fn simple(aspect: Aspect, stress: Stress, limit: Option<Stress>) -> Use {
     let limit = limit.filter(|limit| limit.to_pa() > 0.0);
     let ratio = limit.map(|limit| stress.to_pa() / limit.to_pa());
     Use { aspect, stress, limit, ratio: ratio.filter(|ratio| !ratio.is_nan()) }

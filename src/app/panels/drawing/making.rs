@@ -6,7 +6,9 @@ use super::shape::Form;
 use super::timber::wood_choice;
 use crate::app::panels::form::fieldset;
 use crate::app::widgets::number_table::NumberTable;
-use crate::design::document::{FastenerSpec, GeometrySpec, JointSpec, JointsSpec, MetalSpec};
+use crate::design::document::{
+    BarSpec, FastenerSpec, GeometrySpec, JointSpec, JointsSpec, MetalSpec,
+};
 use crate::design::settings::NumberRow;
 
 const SIZE: (f64, f64) = (0.0, 1_000.0);
@@ -163,6 +165,74 @@ static SOUNDBOX: [Sizes; 3] = [
         put: HOLES.1,
     },
 ];
+
+/// Reads and writes numbers of the bars of the board.
+macro_rules! of_bars {
+    ($($field:ident),+) => {
+        (
+            |geometry: &GeometrySpec| {
+                let row = |bars: &BarSpec| vec![$(bars.$field.into()),+];
+                [&geometry.bars.cross, &geometry.bars.along].map(row).into()
+            },
+            |geometry: &mut GeometrySpec, rows: &[Vec<f64>]| {
+                let bars = &mut geometry.bars;
+                for (bars, row) in [&mut bars.cross, &mut bars.along].into_iter().zip(rows) {
+                    let mut numbers = row.iter();
+                    $(if let Some(number) = numbers.next() {
+                        set(&mut bars.$field, *number);
+                    })+
+                }
+            },
+        )
+    };
+}
+
+const PERCENT: (f64, f64) = (0.0, 100.0);
+const BARS: (Get, Put) = of_bars!(count, width_mm, height_mm, at_percent, to_percent);
+
+static BARS_OF: Sizes = Sizes {
+    id: "board-bars",
+    title: "Bars of the soundboard",
+    of: "Bars",
+    columns: &[
+        counted("How many"),
+        mm("Wide"),
+        mm("High"),
+        NumberRow::new("First at", "%", PERCENT),
+        NumberRow::new("Last at", "%", PERCENT),
+    ],
+    names: &["Across", "Along, pairs"],
+    get: BARS.0,
+    put: BARS.1,
+};
+static SIDES_OF: Sizes = Sizes {
+    id: "board-sides",
+    title: "Thickness of the soundboard at its sides",
+    of: "",
+    columns: &[NumberRow::new("Of the middle", "%", (0.0, 300.0))],
+    names: &["At the sides"],
+    get: |geometry| vec![vec![geometry.bars.side_percent]],
+    put: |geometry, rows| {
+        if let Some(number) = rows.iter().flatten().next() {
+            geometry.bars.side_percent = *number;
+        }
+    },
+};
+
+/// The bars of the board, and how thick it is at its sides.
+pub(super) fn bars_form(form: Form) -> AnyView {
+    fieldset(
+        "Bars",
+        vec![
+            table(form, &SIDES_OF),
+            table(form, &BARS_OF),
+            wood_choice(form, "Wood of the bars", false, |geometry| &mut geometry.bars.wood),
+            hint(
+                "0 for what there is none of. At its sides the board is as thick as in the middle, or so much of that. Bars across lie from side to side: first and last are told in per cent of the board's length from its lower end. Bars along lie on both sides of the string rib: first and last pair in per cent of the way from the middle to the side. With 0 for both places they lie evenly.",
+            ),
+        ],
+    )
+}
 
 pub(super) fn table(form: Form, sizes: &'static Sizes) -> AnyView {
     let names = sizes.names.iter().map(|name| (*name).to_owned()).collect::<Vec<_>>();

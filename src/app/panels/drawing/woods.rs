@@ -4,7 +4,7 @@ use std::iter;
 
 use leptos::prelude::*;
 
-use super::making::{joints_form, soundbox_form};
+use super::making::{bars_form, joints_form, soundbox_form};
 use super::shape::Form;
 use super::timber::{layers, metal, own_woods, wood_choice};
 use crate::app::forms::{self, Entry};
@@ -124,6 +124,7 @@ pub fn Woods(store: Store) -> impl IntoView {
             {part("Soundboard", BOARD, &forms::BOARD, None)}
             {part("String rib", RIB, &forms::RIB, None)}
             {metal(form)}
+            {bars_form(form)}
             {joints_form(form)}
             {soundbox_form(form)}
             {own_woods(form)}

@@ -38,6 +38,7 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
         short(&wood.key, || "the key of a wood".to_owned())?;
         short(&wood.name, || "the name of a wood".to_owned())?;
     }
+    sizes(&spec.bars.numbers(), "a size of the bars")?;
     let (neck, pillar, board) = (&spec.neck, &spec.pillar, &spec.board);
     let woods = [
         ("neck", &neck.wood),
@@ -46,6 +47,7 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
         ("string rib", &board.rib_wood),
         ("sides", &spec.soundbox.side_wood),
         ("back", &spec.soundbox.back_wood),
+        ("bars", &spec.bars.wood),
     ];
     for (part, wood) in woods {
         short(wood, || format!("the wood of the {part}"))?;

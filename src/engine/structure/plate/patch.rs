@@ -108,17 +108,32 @@ impl Grid {
         all
     }
 
-    /// What each unknown of a patch counts in the bends `w_xx`, `w_yy` and `w_xy` at a place.
+    /// What each unknown of a patch counts in the rise at a place, or in a derivative of it, in `ξ` and in `y`.
+    pub fn parts(
+        &self,
+        patch: (usize, usize),
+        (x, y): (f64, f64),
+        (in_x, in_y): (usize, usize),
+    ) -> [f64; 16] {
+        let (dx, dy) = self.size();
+        let over = cubic(x / dx - patch.0 as f64, dx)[in_x];
+        let up = cubic(y / dy - patch.1 as f64, dy)[in_y];
+        // The unknowns of a corner are rise, slope in ξ, slope in y, both.
+        std::array::from_fn(|of| over[2 * (of / 4 % 2) + of % 2] * up[2 * (of / 8) + of / 2 % 2])
+    }
+
+    /// What each unknown of a patch counts in the bends `w_xx`, `w_yy` and `w_xy` at a place, and in the slopes `w_x` and
+    /// `w_y`.
     ///
-    /// With `x = ξ h(y)` and `r = h′/h`: `w_xx = w_ξξ/h²`, `w_xy = (w_ξy − r w_ξ − r ξ w_ξξ)/h` and
-    /// `w_yy = w_,yy − 2 r ξ w_ξy + 2 r² ξ w_ξ + r² ξ² w_ξξ`.
-    pub fn bends(&self, patch: (usize, usize), (x, y): (f64, f64)) -> [[f64; 3]; 16] {
+    /// With `x = ξ h(y)` and `r = h′/h`: `w_xx = w_ξξ/h²`, `w_xy = (w_ξy − r w_ξ − r ξ w_ξξ)/h`,
+    /// `w_yy = w_,yy − 2 r ξ w_ξy + 2 r² ξ w_ξ + r² ξ² w_ξξ`, `w_x = w_ξ/h` and `w_y = w_,y − r ξ w_ξ`.
+    pub fn shape(&self, patch: (usize, usize), (x, y): (f64, f64)) -> [([f64; 3], [f64; 2]); 16] {
         let (dx, dy) = self.size();
         let (over, up) = (cubic(x / dx - patch.0 as f64, dx), cubic(y / dy - patch.1 as f64, dy));
         let half = self.half_at(y);
         let r = self.slant() / half;
-        let mut all = [[0.0; 3]; 16];
-        for (of, bends) in all.iter_mut().enumerate() {
+        let mut all = [([0.0; 3], [0.0; 2]); 16];
+        for (of, (bends, slopes)) in all.iter_mut().enumerate() {
             // The unknowns of a corner are rise, slope in ξ, slope in y, both.
             let (one, other) = (2 * (of / 4 % 2) + of % 2, 2 * (of / 8) + of / 2 % 2);
             let part = |in_x: usize, in_y: usize| over[in_x][one] * up[in_y][other];
@@ -128,18 +143,20 @@ impl Grid {
                 part(0, 2) + r * x * (2.0 * r * slope - 2.0 * twist + r * x * bent),
                 (twist - r * slope - r * x * bent) / half,
             ];
+            *slopes = [slope / half, part(0, 1) - r * x * slope];
         }
         all
     }
 
+    /// What each unknown of a patch counts in the bends alone.
+    pub fn bends(&self, patch: (usize, usize), place: (f64, f64)) -> [[f64; 3]; 16] {
+        self.shape(patch, place).map(|(bends, _)| bends)
+    }
+
     /// What each unknown of a patch counts in the rise at a place.
     #[cfg(test)]
-    pub fn rises(&self, patch: (usize, usize), (x, y): (f64, f64)) -> [f64; 16] {
-        let (dx, dy) = self.size();
-        let (over, up) = (cubic(x / dx - patch.0 as f64, dx), cubic(y / dy - patch.1 as f64, dy));
-        std::array::from_fn(|of| {
-            over[0][2 * (of / 4 % 2) + of % 2] * up[0][2 * (of / 8) + of / 2 % 2]
-        })
+    pub fn rises(&self, patch: (usize, usize), place: (f64, f64)) -> [f64; 16] {
+        self.parts(patch, place, (0, 0))
     }
 
     /// The patch at a place, `y` along the board and `x` across its half.
@@ -171,6 +188,25 @@ impl Grid {
     /// The slope in `ξ` at the side.
     pub fn on_side(&self, y: f64) -> Sum {
         self.along_line(y, COUNT.0, [1, 3], 0)
+    }
+
+    /// What bends along the side, there.
+    pub fn side_bends(&self, y: f64) -> Sum {
+        self.along_line(y, COUNT.0, [0, 2], 2)
+    }
+
+    /// Places in each stretch along the board where a bend along it comes out best, in their order.
+    pub fn best(&self) -> impl Iterator<Item = f64> {
+        let size = self.size().1;
+        // Gauss' two places between 0 and 1.
+        let places = [0.211_324_865, 0.788_675_135];
+        (0..2 * COUNT.1).map(move |of| ((of / 2) as f64 + places[of % 2]) * size)
+    }
+
+    /// The same in each stretch across half of it, from 0 to 1.
+    pub fn best_across(&self) -> impl Iterator<Item = f64> {
+        let places = [0.211_324_865, 0.788_675_135];
+        (0..2 * COUNT.0).map(move |of| ((of / 2) as f64 + places[of % 2]) / COUNT.0 as f64)
     }
 
     /// The slope in `y` at an end of the board.
@@ -205,12 +241,56 @@ impl Grid {
 
     /// The unknowns that are 0: rise and slope along the edges, and what would make both halves differ.
     pub fn held() -> impl Iterator<Item = usize> {
-        let is_held = |freedom: &usize| {
-            let (corner, of) = (freedom / 4, freedom % 4);
-            let (across, along) = (corner % ROW, corner / ROW);
-            let end = along == 0 || along == COUNT.1;
-            (across == 0 && of % 2 == 1) || (across == COUNT.0 && of % 2 == 0) || (end && of < 2)
+        Self::held_by(|of| of % 2 == 1)
+    }
+
+    /// The same where one half rises as far as the other sinks.
+    pub fn held_odd() -> impl Iterator<Item = usize> {
+        Self::held_by(|of| of % 2 == 0)
+    }
+
+    fn held_by(in_middle: fn(usize) -> bool) -> impl Iterator<Item = usize> {
+        let is_held = move |freedom: &usize| {
+            let (of, at_middle, at_side, at_end) = place_of(*freedom);
+            (at_middle && in_middle(of)) || (at_side && of % 2 == 0) || (at_end && of < 2)
         };
         (0..FREEDOMS).filter(is_held)
     }
+
+    /// The unknowns of the stress function that are 0: at sides and ends that nothing pulls at all of it, at those that
+    /// nothing pulls square to them its value. Where neither holds it, two places do, as a plane more or less is no stress.
+    pub fn unpulled(sides: Pulled, ends: Pulled) -> impl Iterator<Item = usize> {
+        let loose = matches!((sides, ends), (Pulled::AnyWay, Pulled::AnyWay));
+        let is_held = move |freedom: &usize| {
+            let (of, at_middle, at_side, at_end) = place_of(*freedom);
+            let held = |by: Pulled, value: bool| match by {
+                Pulled::No => true,
+                Pulled::Along => value,
+                Pulled::AnyWay => false,
+            };
+            (at_middle && of % 2 == 1)
+                || (at_side && held(sides, of % 2 == 0))
+                || (at_end && held(ends, of < 2))
+                || (loose && at_middle && at_end && of == 0)
+        };
+        (0..FREEDOMS).filter(is_held)
+    }
+}
+
+/// How an edge pulls at the board in its plane.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Pulled {
+    /// Not at all.
+    No,
+    /// Along the edge alone.
+    Along,
+    /// Along the edge and square to it.
+    AnyWay,
+}
+
+/// Which unknown of its corner one is, and whether it stands at the middle, at the side and at an end.
+fn place_of(freedom: usize) -> (usize, bool, bool, bool) {
+    let (corner, of) = (freedom / 4, freedom % 4);
+    let (across, along) = (corner % ROW, corner / ROW);
+    (of, across == 0, across == COUNT.0, along == 0 || along == COUNT.1)
 }

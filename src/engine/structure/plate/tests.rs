@@ -1,5 +1,7 @@
 //! The plate against textbooks, closed forms and a series.
 
+mod beyond;
+
 use std::f64::consts::PI;
 
 use super::*;
@@ -24,8 +26,10 @@ fn even(width_mm: f64, length_mm: f64, sheet: Sheet) -> Plate {
         length: Length::from_mm(length_mm),
         width: (Length::from_mm(width_mm), Length::from_mm(width_mm)),
         thickness: (Length::from_mm(4.0), Length::from_mm(4.0)),
+        side_ratio: 1.0,
         sheet,
         rib: Rib::default(),
+        bars: Bars::default(),
     }
 }
 
@@ -34,22 +38,28 @@ fn middle(plate: &Plate, lifts: &[Lift], edges: Edges) -> PlateState {
     plate.under(lifts, edges, &[place]).unwrap()[0]
 }
 
-/// What the middle does under the same pressure everywhere.
-fn pressed(plate: &Plate, pressure_pa: f64, edges: Edges) -> PlateState {
-    let stiffness = plate.stiffness().unwrap();
+/// The same pressure everywhere, as forces on the unknowns.
+fn pressure(stiffness: &Stiffness<'_>, pressure_pa: f64) -> Vec<f64> {
     let grid = &stiffness.grid;
-    let mut rises = vec![0.0; FREEDOMS];
+    let mut forces = vec![0.0; FREEDOMS];
     for patch in grid.patches() {
         for ((x, y), weight) in grid.points(patch) {
             let force = pressure_pa * weight * grid.half_at(y);
             for (freedom, part) in Grid::freedoms(patch).iter().zip(grid.rises(patch, (x, y))) {
-                rises[*freedom] += force * part;
+                forces[*freedom] += force * part;
             }
         }
     }
-    Grid::held().for_each(|freedom| rises[freedom] = 0.0);
+    Grid::held().for_each(|freedom| forces[freedom] = 0.0);
+    forces
+}
+
+/// What the middle does under the same pressure everywhere.
+fn pressed(plate: &Plate, pressure_pa: f64, edges: Edges) -> PlateState {
+    let stiffness = plate.stiffness().unwrap();
+    let mut rises = pressure(&stiffness, pressure_pa);
     stiffness.braced(edges).unwrap().solve(&mut rises);
-    plate.state(grid, &rises, 0.5 * plate.length.to_m())
+    plate.state(&stiffness.grid, &rises, None, 0.5 * plate.length.to_m())
 }
 
 /// S. Timoshenko and S. Woinowsky-Krieger, *Theory of Plates and Shells*, 2nd ed., 1959, tables 8 and 35 (from memory);
@@ -169,7 +179,7 @@ fn a_board_of_strips_is_the_beam_between_springs() {
     let (q, w) = (3000.0, 0.3_f64);
     for held in [0.0, 200.0, 1000.0, 20_000.0, f64::INFINITY] {
         let plate = even(300.0, 1200.0, STRIPS);
-        let edges = Edges { sides_n: held, ends_n: 0.0 };
+        let edges = Edges { sides_n: (held, held), ends_n: 0.0 };
         let d = STRIPS.rigidity(0.004).across;
         let edge = q * w / 8.0 / (1.0 + 2.0 * d / (held * w));
         let state = middle(&plate, &along_all(q, &plate), edges);
@@ -264,7 +274,7 @@ fn a_board_turned_end_for_end_does_the_same() {
         over: Length::from_mm(30.0),
         force: Force::from_n(200.0),
     };
-    for edges in [Edges::HINGED, Edges::CLAMPED, Edges { sides_n: 500.0, ends_n: 200.0 }] {
+    for edges in [Edges::HINGED, Edges::CLAMPED, Edges { sides_n: (500.0, 500.0), ends_n: 200.0 }] {
         let one = plate.under(&[lift(400.0)], edges, &[Length::from_mm(500.0)]).unwrap()[0];
         let other = turned.under(&[lift(900.0)], edges, &[Length::from_mm(800.0)]).unwrap()[0];
         assert_close(one.rise.to_m(), other.rise.to_m(), 1e-9, "rise");
@@ -311,8 +321,10 @@ fn what_one_lift_does_where_another_is_is_the_rise_there() {
         length: Length::from_mm(1_200.0),
         width: (Length::from_mm(400.0), Length::from_mm(150.0)),
         thickness: (Length::from_mm(6.0), Length::from_mm(3.0)),
+        side_ratio: 1.0,
         sheet: SPRUCE,
         rib: Rib::default(),
+        bars: Bars::default(),
     };
     let lift = |at: f64, n: f64| Lift {
         at: Length::from_mm(at),

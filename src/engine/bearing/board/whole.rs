@@ -1,0 +1,159 @@
+//! What a whole board bears, and what each place of it feels.
+
+use super::{BoardParts, BoardState};
+use crate::engine::structure::duration::crept;
+use crate::engine::structure::liner::{Holds, Liner};
+use crate::engine::structure::plate::{
+    CrossFeels, Lift, MOST_PUSHED, Plate, PlateState, Push, Stiffness, Support,
+};
+use crate::engine::structure::verdict::{Aspect, Use, Verdict, simple};
+use crate::engine::units::{Length, Stress};
+
+/// After so many years bowing is looked at, and the power of time with which creep grows at most until then.
+const BOWS_AFTER_YEARS: f64 = 10.0;
+const CREEP_POWER: f64 = 0.2;
+/// Of the push that makes it bow, as much as counts for the rise of a board.
+const MOST_OF_BOWING: f64 = 0.9;
+
+/// All that is the same for every string.
+pub(super) struct Whole<'a> {
+    pub(super) plate: &'a Plate,
+    pub(super) parts: &'a BoardParts,
+    pub(super) liners: Option<[(Liner, Holds); 2]>,
+    /// What the sides' wood may bear in tension across its grain.
+    pub(super) side_peeled: Option<Stress>,
+    pub(super) push: &'a [(f64, f64)],
+}
+
+/// The board at one end of the estimate: at each place at once and at each with its creep, its bars, and how it bows.
+pub(super) struct Borne {
+    now: Vec<PlateState>,
+    crept: Option<Vec<PlateState>>,
+    crosses: Vec<CrossFeels>,
+    bows: Option<Use>,
+}
+
+impl Whole<'_> {
+    /// The board at an end of the estimate; `None` where it holds nothing.
+    pub(super) fn borne(
+        &self,
+        stiffness: &Stiffness<'_>,
+        lifts: &[Lift],
+        support: Support,
+        places: &[Length],
+    ) -> Option<Borne> {
+        let push = Push(self.push);
+        let pushed = (!self.push.is_empty()).then_some(&push);
+        let times = pushed.and_then(|push| {
+            if push.pushes() { stiffness.bows_at(support.edges, push) } else { Some(f64::INFINITY) }
+        });
+        // One that bows under its push alone has no rise.
+        let counts = pushed.filter(|push| push.pushes() && times.is_some_and(|times| times > 1.0));
+        let most = MOST_OF_BOWING * times.unwrap_or(MOST_PUSHED);
+        let mut hanging = stiffness.hanging(lifts, support, counts.filter(|_| most > 1.0))?;
+        let (now, crosses) = hanging.under(1.0, 1.0, places)?;
+        let creep = self.parts.creep_ratio.map(|creep| 1.0 + creep);
+        let crept = creep.and_then(|times| hanging.under(times, times.min(most), places));
+        Some(Borne { now, crept: crept.map(|of| of.0), crosses, bows: self.bows(times) })
+    }
+
+    /// How far bowing is used up, where a push makes the board bow at so many times.
+    fn bows(&self, times: Option<f64>) -> Option<Use> {
+        let (times, (along, ..)) = times.zip(self.parts.along)?;
+        let most = self.push.iter().map(|push| push.1).fold(0.0, f64::max);
+        let stress = Stress::from_pa(along.to_pa() * most);
+        let creep = self.parts.creep_ratio?;
+        let left = self.parts.least_ratio? / (1.0 + crept(creep, BOWS_AFTER_YEARS, CREEP_POWER));
+        let limit = Stress::from_pa(stress.to_pa() * times * left);
+        Some(if times.is_finite() {
+            simple(Aspect::BoardBows, stress, Some(limit))
+        } else {
+            Use { aspect: Aspect::BoardBows, stress, limit: None, ratio: Some(0.0) }
+        })
+    }
+
+    /// What a place of the board feels, in the order in which it is told.
+    pub(super) fn told(&self, at: Length, of: &Borne, place: usize) -> Option<BoardState> {
+        let (plate, parts) = (self.plate, self.parts);
+        let state = of.now.get(place)?;
+        let share = at.to_m() / plate.length.to_m();
+        let (t, edge_t) =
+            (plate.thickness_at(at).to_m(), plate.side_ratio * plate.thickness_at(at).to_m());
+        let surface = |moment: f64, pull: f64, t: f64| {
+            let (moment, pull) = (moment.abs(), pull.max(0.0));
+            (6.0 * moment / (t * t) + pull / t, moment, pull)
+        };
+        let middle = surface(state.middle_n_m_per_m, state.middle_pull_n_per_m, t);
+        let edge = surface(state.edge_n_m_per_m, state.edge_pull_n_per_m, edge_t);
+        let (stress, moment_n_m_per_m, pull_n_per_m) =
+            if edge.0 > middle.0 { edge } else { middle };
+        let stress = Stress::from_pa(stress);
+        let mut uses = vec![simple(Aspect::BoardBent, stress, parts.bending)];
+        // What is glued on along the board is stretched or shortened with it.
+        let strain = Push(self.push).most_at(share);
+        if parts.has_rib() {
+            let section = plate.section(at);
+            let bend = state.rib_n_m.abs() / section.rigidity_n_m2 * section.outermost.to_m();
+            let stress = Stress::from_pa(plate.rib.modulus.to_pa() * (bend + strain));
+            uses.push(simple(Aspect::RibBent, stress, parts.rib_bending));
+            let glue = Stress::from_pa(state.rib_shear_n.abs() * section.glue_per_m2);
+            uses.push(simple(Aspect::RibGlue, glue, parts.rolled));
+        }
+        self.bars(at, state, strain, of, &mut uses);
+        if let Some([(low, _), (high, _)]) = self.liners {
+            let depth = low.depth.to_m() + share * (high.depth.to_m() - low.depth.to_m());
+            let liner = Liner { depth: Length::from_m(depth), ..low };
+            // A strip under a load at its middle bears half of it at either side.
+            let lift = 2.0 * (state.middle_n_m_per_m - state.edge_n_m_per_m).max(0.0)
+                / plate.width_at(at).to_m();
+            let peel = liner.peels(lift, state.edge_n_m_per_m.min(0.0));
+            let weaker = |one: Stress, other: Stress| if other < one { other } else { one };
+            let limit = parts.peeled.map(|one| self.side_peeled.map_or(one, |of| weaker(one, of)));
+            uses.push(simple(Aspect::EdgePeel, peel, limit));
+        }
+        uses.extend(of.bows);
+        let crept = of.crept.as_ref().and_then(|of| of.get(place)).map(|state| state.rise);
+        Some(BoardState {
+            moment_n_m_per_m,
+            pull_n_per_m,
+            stress,
+            verdict: Verdict { uses },
+            rise: state.rise,
+            rise_crept: crept.unwrap_or(state.rise),
+        })
+    }
+
+    /// Bars along at a place, and the bars across that are nearest to it.
+    fn bars(&self, at: Length, state: &PlateState, strain: f64, of: &Borne, uses: &mut Vec<Use>) {
+        let (plate, parts) = (self.plate, self.parts);
+        let modulus = plate.bars.modulus.to_pa();
+        let (mut bent, mut rolled, mut sheared) = (0.0_f64, 0.0_f64, 0.0_f64);
+        if plate.bars.pairs > 0 {
+            let section = plate.pair_section_at(at);
+            if section.rigidity_n_m2 > 0.0 {
+                let bend = state.bar_n_m / section.rigidity_n_m2 * section.outermost.to_m();
+                bent = modulus * (bend + strain);
+                rolled = state.bar_shear_n * section.glue_per_m2;
+            }
+        }
+        let off = |bar: &CrossFeels| (bar.at.to_m() - at.to_m()).abs();
+        let nearest =
+            of.crosses.iter().reduce(|one, next| if off(next) < off(one) { next } else { one });
+        if let Some(bar) = nearest {
+            bent = bent.max(bar.stress.to_pa());
+            sheared = bar.glue.to_pa();
+        }
+        if plate.bars.pairs + plate.bars.cross == 0 || modulus <= 0.0 {
+            return;
+        }
+        uses.push(simple(Aspect::BarsBent, Stress::from_pa(bent), parts.bars_bending));
+        // Bars along roll the board's wood; those across shear it along its grain.
+        let [along, across] = [(rolled, parts.rolled), (sheared, parts.sheared)]
+            .map(|(stress, limit)| simple(Aspect::BarsGlue, Stress::from_pa(stress), limit));
+        let along_leads = match (along.ratio, across.ratio) {
+            (Some(one), Some(other)) => one >= other,
+            _ => along.stress >= across.stress,
+        };
+        uses.push(if along_leads { along } else { across });
+    }
+}

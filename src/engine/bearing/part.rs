@@ -1,0 +1,68 @@
+//! The parts of the harp that bear, and how far each is used up.
+
+use super::{FrameBearing, Stiff};
+use crate::engine::structure::verdict::Use;
+
+/// A part of the harp.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Part {
+    /// The neck.
+    Neck,
+    /// The pillar.
+    Pillar,
+    /// The joint of neck and soundbox.
+    Shoulder,
+    /// The joint of neck and pillar.
+    Head,
+    /// The joint of pillar and base.
+    Foot,
+    /// The soundbox.
+    Soundbox,
+}
+
+impl Part {
+    /// All of them, in the order of a list.
+    pub const ALL: [Self; 6] =
+        [Self::Neck, Self::Pillar, Self::Shoulder, Self::Head, Self::Foot, Self::Soundbox];
+}
+
+impl FrameBearing {
+    /// The frames in space that count: with a soundbox that does not give where its sizes are not known, with joints that
+    /// do not give, and with joints that give as their sizes say.
+    pub fn counted(&self) -> impl Iterator<Item = &Stiff> {
+        let from = usize::from(self.soundbox.is_some());
+        self.stiff[from..].iter().chain(&self.sprung)
+    }
+
+    /// What is used up farthest in a part, where a limit is known.
+    pub fn governing(&self, part: Part) -> Option<&Use> {
+        match part {
+            Part::Neck => self.neck.worst().and_then(|cut| cut.verdict.governing()),
+            Part::Pillar => self.pillar.judged.governing(),
+            Part::Shoulder => self.shoulder.judged.governing(),
+            Part::Head => self.head.judged.governing(),
+            Part::Foot => self.foot.judged.governing(),
+            Part::Soundbox => Some(self.soundbox.as_ref()?.worst()?.1),
+        }
+    }
+
+    /// How far a part is used up, least and most, where a limit is known: with joints that turn freely and with joints
+    /// that do not give.
+    pub fn used(&self, part: Part) -> Option<(f64, f64)> {
+        match part {
+            Part::Neck => self.neck.range().map(|[least, most]| (least.1, most.1)),
+            Part::Pillar => self.pillar.judged.used(),
+            Part::Shoulder => self.shoulder.judged.used(),
+            Part::Head => self.head.judged.used(),
+            Part::Foot => self.foot.judged.used(),
+            Part::Soundbox => self.soundbox.as_ref()?.used(),
+        }
+    }
+
+    /// The part that is used up farthest at most, and how far, least and most.
+    pub fn most_used(&self) -> Option<(Part, (f64, f64))> {
+        let mut all = Part::ALL.into_iter().filter_map(|part| Some((part, self.used(part)?)));
+        let first = all.next()?;
+        Some(all.fold(first, |most, next| if next.1.1 > most.1.1 { next } else { most }))
+    }
+}

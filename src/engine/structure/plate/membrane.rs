@@ -1,0 +1,446 @@
+//! A board that rises so far that it also hangs between its edges like a cloth: bending and pull in its plane together, after
+//! von Kármán.
+//!
+//! The pull in the plane comes from a stress function on the same patches, `N_x = F_yy`, `N_y = F_xx`, `N_xy = −F_xy`, so that
+//! every pull that is looked at is in balance; what the edges do to it is a matter of which of its unknowns are held. The rise
+//! is sought among a few shapes: the first is that of the board without pull, each other is what bending alone makes of the
+//! forces that are still out of balance. Energies of a few shapes are polynomials, of which the least is found by Newton's way.
+
+use super::patch::{BAND, FREEDOMS, Grid, POINTS, Pulled};
+use super::pushed::Push;
+use super::{Banded, CrossFeels, Edges, Lift, PlateState, Split, Stiffness, add, add_patch};
+use crate::engine::units::Length;
+
+/// How the edges of a board hold it, against turning and in its plane.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Support {
+    /// Against turning.
+    pub edges: Edges,
+    /// How the sides hold it in its plane.
+    pub sides: Pulled,
+    /// Where they hold it any way: how much a metre of side holds for each metre that it is drawn in, in N/m².
+    pub sides_pa: f64,
+    /// How the ends hold it in its plane.
+    pub ends: Pulled,
+}
+
+impl Support {
+    /// Edges that turn freely and do not pull.
+    pub const LOOSE: Self =
+        Self { edges: Edges::HINGED, sides: Pulled::No, sides_pa: 0.0, ends: Pulled::No };
+    /// Edges that neither turn nor move.
+    pub const FIRM: Self = Self {
+        edges: Edges::CLAMPED,
+        sides: Pulled::AnyWay,
+        sides_pa: f64::INFINITY,
+        ends: Pulled::AnyWay,
+    };
+}
+
+/// The most shapes among which the rise is sought.
+const MOST_SHAPES: usize = 6;
+/// How far the energy of what is out of balance may be from that of the whole, as a root.
+const NEAR: f64 = 2e-3;
+/// Rounds of Newton's way, and how often a step is halved.
+const ROUNDS: usize = 40;
+const HALVES: usize = 30;
+
+/// One of the shapes of the rise: its unknowns, and its slopes at each place that is summed up.
+struct Shape {
+    rises: Vec<f64>,
+    slopes: Vec<[f64; 2]>,
+}
+
+/// Two shapes together: how they stretch the board, and the stress function of that.
+struct Pair {
+    of: (usize, usize),
+    stretch: Vec<f64>,
+    stress: Vec<f64>,
+}
+
+/// A board under lifts, to be asked at several multiples of them.
+pub struct Hanging<'a> {
+    stiffness: &'a Stiffness<'a>,
+    load: Vec<f64>,
+    bent: Banded,
+    pushed: Option<Banded>,
+    /// The board with its push, split.
+    split: Split,
+    /// What the stress function costs, split; `None` where the board does not hold in its plane.
+    stretched: Option<Split>,
+    unpulled: Vec<usize>,
+    shapes: Vec<Shape>,
+    pairs: Vec<Pair>,
+}
+
+/// The energies of a few shapes.
+struct Few {
+    count: usize,
+    bent: Vec<f64>,
+    pushed: Vec<f64>,
+    load: Vec<f64>,
+    pairs: Vec<(usize, usize)>,
+    stretched: Vec<f64>,
+}
+
+fn dot(one: &[f64], other: &[f64]) -> f64 {
+    one.iter().zip(other).map(|(one, other)| one * other).sum()
+}
+
+impl Stiffness<'_> {
+    /// The board under lifts on its middle line, with a push along it that grows as they do. `None` where it does not stand
+    /// under that push without hanging.
+    pub fn hanging(
+        &self,
+        lifts: &[Lift],
+        support: Support,
+        push: Option<&Push<'_>>,
+    ) -> Option<Hanging<'_>> {
+        self.hanging_by(self.loads(lifts), support, push)
+    }
+
+    /// The same under forces on the unknowns of half of the board.
+    pub(super) fn hanging_by(
+        &self,
+        load: Vec<f64>,
+        support: Support,
+        push: Option<&Push<'_>>,
+    ) -> Option<Hanging<'_>> {
+        let mut bent = self.between(support.edges);
+        let pushed = push.map(|push| self.pushed(push));
+        let mut both = bent.clone();
+        if let Some(pushed) = &pushed {
+            both.add_all(pushed, -1.0);
+        }
+        for matrix in [&mut bent, &mut both] {
+            Grid::held().for_each(|freedom| matrix.hold(freedom));
+        }
+        let unpulled: Vec<usize> = Grid::unpulled(support.sides, support.ends).collect();
+        let mut hanging = Hanging {
+            stiffness: self,
+            load,
+            bent,
+            pushed,
+            split: both.split()?,
+            stretched: self.stretched(support, &unpulled),
+            unpulled,
+            shapes: Vec::new(),
+            pairs: Vec::new(),
+        };
+        let mut first = hanging.load.clone();
+        hanging.split.solve(&mut first);
+        hanging.take(first).then_some(hanging)
+    }
+
+    /// What a stress function costs: `½ ∫ N S N`, and the draw of sides that give.
+    fn stretched(&self, support: Support, unpulled: &[usize]) -> Option<Split> {
+        let (sheet, grid) = (&self.plate.sheet, &self.grid);
+        let [across, along, shear] = [sheet.across, sheet.along, sheet.shear].map(|of| of.to_pa());
+        if !(across > 0.0 && along > 0.0 && shear > 0.0) {
+            return None;
+        }
+        let both = -sheet.poisson / across;
+        let mut matrix = Banded::new(FREEDOMS, BAND);
+        for (patch, spots) in grid.patches().zip(self.spots.chunks(POINTS.len() * POINTS.len())) {
+            let mut sums = [0.0; 256];
+            for spot in spots {
+                let weight = spot.weight / self.plate.thickness_of(spot.place);
+                for (of, (one, _)) in spot.shape.iter().enumerate() {
+                    let parts = [
+                        weight * (one[0] / along + both * one[1]),
+                        weight * (one[1] / across + both * one[0]),
+                        weight * one[2] / shear,
+                    ];
+                    for (other, (two, _)) in spot.shape.iter().enumerate().take(of + 1) {
+                        sums[16 * of + other] +=
+                            parts[0] * two[0] + parts[1] * two[1] + parts[2] * two[2];
+                    }
+                }
+            }
+            add_patch(&mut matrix, patch, &sums);
+        }
+        if support.sides == Pulled::AnyWay && support.sides_pa.is_finite() {
+            // The pull square to a side is what bends along it; a side is longer than its share of the middle.
+            let longer = (1.0 + grid.slant() * grid.slant()).sqrt().powi(3);
+            for (at, weight) in grid.along() {
+                add(&mut matrix, &grid.side_bends(at), weight / (longer * support.sides_pa));
+            }
+        }
+        unpulled.iter().for_each(|freedom| matrix.hold(*freedom));
+        matrix.split()
+    }
+}
+
+impl Hanging<'_> {
+    /// Takes one more shape, scaled to what it holds; whether it is one.
+    fn take(&mut self, mut rises: Vec<f64>) -> bool {
+        Grid::held().for_each(|freedom| rises[freedom] = 0.0);
+        let holds = dot(&rises, &self.bent.times(&rises)).sqrt();
+        if !(holds > 0.0 && holds.is_finite()) {
+            // No load at all is a shape as well, and the only one.
+            return self.shapes.is_empty() && rises.iter().all(|rise| rise.abs() < f64::EPSILON);
+        }
+        rises.iter_mut().for_each(|rise| *rise /= holds);
+        let grid = &self.stiffness.grid;
+        let mut slopes = Vec::with_capacity(self.stiffness.spots.len());
+        let spots = self.stiffness.spots.chunks(POINTS.len() * POINTS.len());
+        for (patch, spots) in grid.patches().zip(spots) {
+            let freedoms = Grid::freedoms(patch);
+            for spot in spots {
+                let mut slope = [0.0; 2];
+                for (freedom, (_, parts)) in freedoms.iter().zip(&spot.shape) {
+                    slope[0] += parts[0] * rises[*freedom];
+                    slope[1] += parts[1] * rises[*freedom];
+                }
+                slopes.push(slope);
+            }
+        }
+        self.shapes.push(Shape { rises, slopes });
+        let last = self.shapes.len() - 1;
+        if let Some(stretched) = &self.stretched {
+            for other in 0..=last {
+                let stretch = self.stretch(other, last);
+                let mut stress = stretch.clone();
+                stretched.solve(&mut stress);
+                self.pairs.push(Pair { of: (other, last), stretch, stress });
+            }
+        }
+        true
+    }
+
+    /// How two shapes stretch the board: `½ ∫ (δF_yy w_x w_x + δF_xx w_y w_y − 2 δF_xy w_x w_y)`.
+    fn stretch(&self, one: usize, other: usize) -> Vec<f64> {
+        let (one, other) = (&self.shapes[one].slopes, &self.shapes[other].slopes);
+        let mut all = vec![0.0; FREEDOMS];
+        let size = POINTS.len() * POINTS.len();
+        let places = one.chunks(size).zip(other.chunks(size));
+        let spots = self.stiffness.spots.chunks(size);
+        for ((patch, spots), (one, other)) in self.stiffness.grid.patches().zip(spots).zip(places) {
+            let mut sums = [0.0; 16];
+            for ((spot, one), other) in spots.iter().zip(one).zip(other) {
+                let weight = 0.5 * spot.weight;
+                let parts = [
+                    weight * one[1] * other[1],
+                    weight * one[0] * other[0],
+                    -weight * (one[0] * other[1] + one[1] * other[0]),
+                ];
+                for (sum, (bends, _)) in sums.iter_mut().zip(&spot.shape) {
+                    *sum += parts[0] * bends[0] + parts[1] * bends[1] + parts[2] * bends[2];
+                }
+            }
+            for (freedom, sum) in Grid::freedoms(patch).iter().zip(sums) {
+                all[*freedom] += sum;
+            }
+        }
+        self.unpulled.iter().for_each(|freedom| all[*freedom] = 0.0);
+        all
+    }
+
+    /// What the pull of a stress function does against a rise: `∫ N ∇w ∇δw`.
+    fn pulls_back(&self, stress: &[f64], slopes: &[[f64; 2]]) -> Vec<f64> {
+        let mut all = vec![0.0; FREEDOMS];
+        let size = POINTS.len() * POINTS.len();
+        let spots = self.stiffness.spots.chunks(size).zip(slopes.chunks(size));
+        for (patch, (spots, slopes)) in self.stiffness.grid.patches().zip(spots) {
+            let freedoms = Grid::freedoms(patch);
+            for (spot, slope) in spots.iter().zip(slopes) {
+                let mut bent = [0.0; 3];
+                for (freedom, (bends, _)) in freedoms.iter().zip(&spot.shape) {
+                    for (sum, part) in bent.iter_mut().zip(bends) {
+                        *sum += part * stress[*freedom];
+                    }
+                }
+                let pull = [
+                    spot.weight * (bent[1] * slope[0] - bent[2] * slope[1]),
+                    spot.weight * (bent[0] * slope[1] - bent[2] * slope[0]),
+                ];
+                for (freedom, (_, slopes)) in freedoms.iter().zip(&spot.shape) {
+                    all[*freedom] += pull[0] * slopes[0] + pull[1] * slopes[1];
+                }
+            }
+        }
+        all
+    }
+
+    fn few(&self) -> Few {
+        let count = self.shapes.len();
+        let table = |matrix: &Banded| -> Vec<f64> {
+            let times: Vec<Vec<f64>> =
+                self.shapes.iter().map(|shape| matrix.times(&shape.rises)).collect();
+            let row = |shape: &Shape| times.iter().map(|of| dot(&shape.rises, of)).collect();
+            self.shapes.iter().flat_map(|shape| -> Vec<f64> { row(shape) }).collect()
+        };
+        let stretched = self
+            .pairs
+            .iter()
+            .flat_map(|one| self.pairs.iter().map(|other| dot(&one.stretch, &other.stress)));
+        Few {
+            count,
+            bent: table(&self.bent),
+            pushed: self.pushed.as_ref().map_or_else(|| vec![0.0; count * count], table),
+            load: self.shapes.iter().map(|shape| dot(&shape.rises, &self.load)).collect(),
+            pairs: self.pairs.iter().map(|pair| pair.of).collect(),
+            stretched: stretched.collect(),
+        }
+    }
+
+    /// Where the board rests under so many times its lifts and its push: how much of each shape. `None` where it does not.
+    fn rests(&mut self, times: f64, pushed_times: f64) -> Option<Vec<f64>> {
+        let mut shares = vec![0.0; self.shapes.len()];
+        loop {
+            shares.resize(self.shapes.len(), 0.0);
+            shares = self.few().rests((times, pushed_times), shares)?;
+            let (rises, stress) = self.sums(&shares);
+            if self.stretched.is_none() || self.shapes.len() == MOST_SHAPES {
+                return Some(shares);
+            }
+            let slopes = self.slopes(&shares);
+            let mut left = self.pulls_back(&stress, &slopes);
+            let held = self.bent.times(&rises);
+            let pushed = self.pushed.as_ref().map(|pushed| pushed.times(&rises));
+            for (of, left) in left.iter_mut().enumerate() {
+                let pushed = pushed.as_ref().map_or(0.0, |pushed| pushed_times * pushed[of]);
+                *left = times * self.load[of] - held[of] + pushed - *left;
+            }
+            Grid::held().for_each(|freedom| left[freedom] = 0.0);
+            let mut more = left.clone();
+            self.split.solve(&mut more);
+            let off = dot(&left, &more) / (times * dot(&self.load, &rises)).abs();
+            if off.is_nan() || off <= NEAR * NEAR || !self.take(more) {
+                return Some(shares);
+            }
+        }
+    }
+
+    fn slopes(&self, shares: &[f64]) -> Vec<[f64; 2]> {
+        let mut all = vec![[0.0; 2]; self.stiffness.spots.len()];
+        for (shape, share) in self.shapes.iter().zip(shares) {
+            for (sum, slope) in all.iter_mut().zip(&shape.slopes) {
+                sum[0] += share * slope[0];
+                sum[1] += share * slope[1];
+            }
+        }
+        all
+    }
+
+    /// Rise and stress function of so much of each shape.
+    fn sums(&self, shares: &[f64]) -> (Vec<f64>, Vec<f64>) {
+        let (mut rises, mut stress) = (vec![0.0; FREEDOMS], vec![0.0; FREEDOMS]);
+        for (shape, share) in self.shapes.iter().zip(shares) {
+            for (sum, part) in rises.iter_mut().zip(&shape.rises) {
+                *sum += share * part;
+            }
+        }
+        for Pair { of, stress: parts, .. } in &self.pairs {
+            let twice = if of.0 == of.1 { 1.0 } else { 2.0 };
+            let share = twice * shares[of.0] * shares[of.1];
+            for (sum, part) in stress.iter_mut().zip(parts) {
+                *sum += share * part;
+            }
+        }
+        (rises, stress)
+    }
+
+    /// What it feels at places of its middle line, and its bars across, under so many times its lifts and so many times its
+    /// push. `None` where it gives way.
+    pub fn under(
+        &mut self,
+        times: f64,
+        pushed_times: f64,
+        places: &[Length],
+    ) -> Option<(Vec<PlateState>, Vec<CrossFeels>)> {
+        let shares = self.rests(times, pushed_times)?;
+        let (rises, stress) = self.sums(&shares);
+        let Stiffness { plate, grid, .. } = self.stiffness;
+        rises.iter().all(|rise| rise.is_finite()).then_some(())?;
+        let state = |place: &Length| plate.state(grid, &rises, Some(&stress), place.to_m());
+        Some((places.iter().map(state).collect(), plate.crosses_feel(grid, &rises)))
+    }
+}
+
+impl Few {
+    /// Energy, its slope, and its bend, at so much of each shape.
+    fn energy(&self, (times, push): (f64, f64), shares: &[f64]) -> (f64, Vec<f64>, Vec<f64>) {
+        let count = self.count;
+        let twice = |of: &(usize, usize)| if of.0 == of.1 { 1.0 } else { 2.0 };
+        let pairs: Vec<f64> =
+            self.pairs.iter().map(|of| twice(of) * shares[of.0] * shares[of.1]).collect();
+        let pulls: Vec<f64> = (0..pairs.len())
+            .map(|row| dot(&self.stretched[row * pairs.len()..][..pairs.len()], &pairs))
+            .collect();
+        let (mut energy, mut slope, mut bend) =
+            (0.5 * dot(&pairs, &pulls), vec![0.0; count], vec![0.0; count * count]);
+        for i in 0..count {
+            let mut sum = 0.0;
+            for j in 0..count {
+                let held = self.bent[i * count + j] - push * self.pushed[i * count + j];
+                bend[i * count + j] += held;
+                sum += held * shares[j];
+            }
+            energy += (0.5 * sum - times * self.load[i]) * shares[i];
+            slope[i] += sum - times * self.load[i];
+        }
+        // How each pair changes with each shape.
+        let mut turns = vec![0.0; pairs.len() * count];
+        for (pair, (of, pull)) in self.pairs.iter().zip(&pulls).enumerate() {
+            let (i, j) = *of;
+            turns[pair * count + i] += 2.0 * shares[j];
+            if i != j {
+                turns[pair * count + j] += 2.0 * shares[i];
+                bend[j * count + i] += 2.0 * pull;
+            }
+            bend[i * count + j] += 2.0 * pull;
+        }
+        for (pair, pull) in pulls.iter().enumerate() {
+            for i in 0..count {
+                slope[i] += pull * turns[pair * count + i];
+            }
+        }
+        for (one, row) in turns.chunks(count.max(1)).enumerate() {
+            for (other, column) in turns.chunks(count.max(1)).enumerate() {
+                let by = self.stretched[one * pairs.len() + other];
+                for i in 0..count {
+                    for j in 0..count {
+                        bend[i * count + j] += by * row[i] * column[j];
+                    }
+                }
+            }
+        }
+        (energy, slope, bend)
+    }
+
+    /// Where the energy is least, from so much of each shape on.
+    fn rests(&self, times: (f64, f64), mut shares: Vec<f64>) -> Option<Vec<f64>> {
+        let count = self.count;
+        if count == 0 {
+            return Some(shares);
+        }
+        let (mut energy, mut slope, mut bend) = self.energy(times, &shares);
+        let size = times.0 * dot(&self.load, &self.load).sqrt();
+        for _ in 0..ROUNDS {
+            let mut matrix = Banded::new(count, count - 1);
+            for i in 0..count {
+                for j in 0..=i {
+                    matrix.add(i, j, bend[i * count + j]);
+                }
+            }
+            let mut step = slope.clone();
+            matrix.split()?.solve(&mut step);
+            let mut by = 1.0;
+            for _ in 0..HALVES {
+                let next: Vec<f64> =
+                    shares.iter().zip(&step).map(|(share, step)| share - by * step).collect();
+                let (lower, at, bent) = self.energy(times, &next);
+                if lower <= energy {
+                    (energy, slope, bend, shares) = (lower, at, bent, next);
+                    break;
+                }
+                by *= 0.5;
+            }
+            if dot(&slope, &slope).sqrt() <= 1e-10 * size {
+                break;
+            }
+        }
+        shares.iter().all(|share| share.is_finite()).then_some(shares)
+    }
+}
