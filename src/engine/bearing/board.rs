@@ -8,7 +8,9 @@ use super::soundbox::BoxParts;
 use crate::engine::analysis::{Known, Unknown};
 use crate::engine::geometry::{Band, BoardPull, Geometry, Hole, Loads};
 use crate::engine::structure::liner::{Holds, Liner};
-use crate::engine::structure::plate::{Bars, Edges, Lift, Plate, Pulled, Rib, Sheet, Support};
+use crate::engine::structure::plate::{
+    Bars, Edges, Lift, Plate, Pulled, Push, Rib, Sheet, Support,
+};
 use crate::engine::structure::strip::BoardLoad;
 use crate::engine::structure::verdict::{Aspect, Use, Verdict};
 use crate::engine::structure::wood::Margin;
@@ -306,14 +308,17 @@ pub(super) fn cuts(
     };
     let lifts: Vec<Lift> = places.iter().zip(&loads.board).filter_map(lift).collect();
     let push = pushes(band, soundbox, (below, plate.length));
+    let stiffness = plate.stiffness();
+    let by = Push(&push);
+    let pushed = stiffness.as_ref().filter(|_| by.pushes()).map(|of| of.pushed(&by));
     let whole = Whole {
         plate: &plate,
         parts,
         liners: liners(box_parts),
         side_peeled: box_parts.and_then(|of| of.side.1.allowable.tension_across),
         push: &push,
+        pushed: pushed.as_ref(),
     };
-    let stiffness = plate.stiffness();
     let [firm, soft] = supports(whole.liners.as_ref()).map(|support| {
         let stiffness = stiffness.as_ref()?;
         whole.borne(stiffness, &lifts, support, &places)

@@ -42,13 +42,17 @@ impl Banded {
         let mut all = vec![0.0; self.size];
         for row in 0..self.size.min(vector.len()) {
             let first = row.saturating_sub(self.width - 1);
-            let mut sum = 0.0;
-            for column in first..row {
-                let entry = self.entries[self.at(row, column)];
-                sum += entry * vector[column];
-                all[column] += entry * vector[row];
+            let at = self.at(row, first);
+            let own = &self.entries[at..at + row - first];
+            let (before, from) = all.split_at_mut(row);
+            let (known, mut sum) = (vector[row], 0.0);
+            for ((entry, other), below) in
+                own.iter().zip(&vector[first..row]).zip(&mut before[first..])
+            {
+                sum += entry * other;
+                *below += entry * known;
             }
-            all[row] += sum + self.entries[self.at(row, row)] * vector[row];
+            from[0] += sum + self.entries[self.at(row, row)] * known;
         }
         all
     }

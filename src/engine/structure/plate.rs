@@ -189,9 +189,8 @@ impl Plate {
                         weight * (stiff.along * one[1] + stiff.both * one[0]),
                         weight * 4.0 * stiff.twist * one[2],
                     ];
-                    for (other, (two, _)) in shape.iter().enumerate().take(of + 1) {
-                        sums[16 * of + other] +=
-                            moments[0] * two[0] + moments[1] * two[1] + moments[2] * two[2];
+                    for (sum, (two, _)) in sums[16 * of..=17 * of].iter_mut().zip(shape) {
+                        *sum += moments[0] * two[0] + moments[1] * two[1] + moments[2] * two[2];
                     }
                 }
             }

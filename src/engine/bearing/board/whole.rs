@@ -1,6 +1,7 @@
 //! What a whole board bears, and what each place of it feels.
 
 use super::{BoardParts, BoardState};
+use crate::engine::structure::banded::Banded;
 use crate::engine::structure::duration::crept;
 use crate::engine::structure::liner::{Holds, Liner};
 use crate::engine::structure::plate::{
@@ -23,6 +24,8 @@ pub(super) struct Whole<'a> {
     /// What the sides' wood may bear in tension across its grain.
     pub(super) side_peeled: Option<Stress>,
     pub(super) push: &'a [(f64, f64)],
+    /// What that push takes from the board, where it pushes.
+    pub(super) pushed: Option<&'a Banded>,
 }
 
 /// The board at one end of the estimate: at each place at once and at each with its creep, its bars, and how it bows.
@@ -42,15 +45,15 @@ impl Whole<'_> {
         support: Support,
         places: &[Length],
     ) -> Option<Borne> {
-        let push = Push(self.push);
-        let pushed = (!self.push.is_empty()).then_some(&push);
-        let times = pushed.and_then(|push| {
-            if push.pushes() { stiffness.bows_at(support.edges, push) } else { Some(f64::INFINITY) }
-        });
+        let times = match self.pushed {
+            Some(pushed) => stiffness.bows_by(support.edges, pushed),
+            None => (!self.push.is_empty()).then_some(f64::INFINITY),
+        };
         // One that bows under its push alone has no rise.
-        let counts = pushed.filter(|push| push.pushes() && times.is_some_and(|times| times > 1.0));
+        let counts = self.pushed.filter(|_| times.is_some_and(|times| times > 1.0));
         let most = MOST_OF_BOWING * times.unwrap_or(MOST_PUSHED);
-        let mut hanging = stiffness.hanging(lifts, support, counts.filter(|_| most > 1.0))?;
+        let mut hanging =
+            stiffness.hanging_pushed(lifts, support, counts.filter(|_| most > 1.0))?;
         let (now, crosses) = hanging.under(1.0, 1.0, places)?;
         let creep = self.parts.creep_ratio.map(|creep| 1.0 + creep);
         let crept = creep.and_then(|times| hanging.under(times, times.min(most), places));

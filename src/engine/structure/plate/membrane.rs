@@ -99,6 +99,16 @@ impl Stiffness<'_> {
         self.hanging_by(self.loads(lifts), support, push)
     }
 
+    /// The same under a push of which is known what it takes.
+    pub fn hanging_pushed(
+        &self,
+        lifts: &[Lift],
+        support: Support,
+        pushed: Option<&Banded>,
+    ) -> Option<Hanging<'_>> {
+        self.hung(self.loads(lifts), support, pushed.cloned())
+    }
+
     /// The same under forces on the unknowns of half of the board.
     pub(super) fn hanging_by(
         &self,
@@ -106,8 +116,16 @@ impl Stiffness<'_> {
         support: Support,
         push: Option<&Push<'_>>,
     ) -> Option<Hanging<'_>> {
+        self.hung(load, support, push.map(|push| self.pushed(push)))
+    }
+
+    fn hung(
+        &self,
+        load: Vec<f64>,
+        support: Support,
+        pushed: Option<Banded>,
+    ) -> Option<Hanging<'_>> {
         let mut bent = self.between(support.edges);
-        let pushed = push.map(|push| self.pushed(push));
         let mut both = bent.clone();
         if let Some(pushed) = &pushed {
             both.add_all(pushed, -1.0);
@@ -151,9 +169,8 @@ impl Stiffness<'_> {
                         weight * (one[1] / across + both * one[0]),
                         weight * one[2] / shear,
                     ];
-                    for (other, (two, _)) in spot.shape.iter().enumerate().take(of + 1) {
-                        sums[16 * of + other] +=
-                            parts[0] * two[0] + parts[1] * two[1] + parts[2] * two[2];
+                    for (sum, (two, _)) in sums[16 * of..=17 * of].iter_mut().zip(&spot.shape) {
+                        *sum += parts[0] * two[0] + parts[1] * two[1] + parts[2] * two[2];
                     }
                 }
             }

@@ -50,7 +50,7 @@ const STEPS: usize = 8;
 
 impl Stiffness<'_> {
     /// What a push takes from the stiffness of half of the board: `∫ N w_y²`.
-    pub(super) fn pushed(&self, push: &Push<'_>) -> Banded {
+    pub fn pushed(&self, push: &Push<'_>) -> Banded {
         let (plate, grid) = (self.plate, &self.grid);
         let of = |y: f64| push.at(y / grid.length_m);
         let mut matrix = Banded::new(FREEDOMS, BAND);
@@ -60,8 +60,10 @@ impl Stiffness<'_> {
                 let stiff = plate.sheet.along.to_pa() * plate.thickness_of(spot.place);
                 let weight = spot.weight * stiff * of(spot.place.1);
                 for (one, (_, slopes)) in spot.shape.iter().enumerate() {
-                    for (other, (_, others)) in spot.shape.iter().enumerate().take(one + 1) {
-                        sums[16 * one + other] += weight * slopes[1] * others[1];
+                    let counted = weight * slopes[1];
+                    for (sum, (_, others)) in sums[16 * one..=17 * one].iter_mut().zip(&spot.shape)
+                    {
+                        *sum += counted * others[1];
                     }
                 }
             }
@@ -85,7 +87,11 @@ impl Stiffness<'_> {
     /// The criterion of the energy, S. Timoshenko and J. M. Gere, *Theory of Elastic Stability*, chapters 8 and 9 (from
     /// memory); that a matrix is positive says that the board still stands.
     pub fn bows_at(&self, edges: Edges, push: &Push<'_>) -> Option<f64> {
-        let pushed = self.pushed(push);
+        self.bows_by(edges, &self.pushed(push))
+    }
+
+    /// The same under a push of which is known what it takes.
+    pub fn bows_by(&self, edges: Edges, pushed: &Banded) -> Option<f64> {
         let bent = self.between(edges);
         let mut least = MOST_PUSHED;
         for odd in [false, true] {
@@ -93,7 +99,7 @@ impl Stiffness<'_> {
                 if odd { Grid::held_odd().collect() } else { Grid::held().collect() };
             let stands = |times: f64| {
                 let mut matrix = bent.clone();
-                matrix.add_all(&pushed, -times);
+                matrix.add_all(pushed, -times);
                 held.iter().for_each(|freedom| matrix.hold(*freedom));
                 matrix.split()
             };
