@@ -128,8 +128,6 @@ static WINDOWS: Brought = Brought {
         (Window::MakeUp, |store| view! { <MakeUpWindow store=store/> }.into_any()),
         (Window::Details, |store| view! { <DetailsWindow store=store/> }.into_any()),
         (Window::Missing, |store| view! { <MissingWindow store=store/> }.into_any()),
-        (Window::Columns, |store| view! { <ColumnsWindow store=store/> }.into_any()),
-        (Window::Keys, |store| view! { <KeysWindow store=store/> }.into_any()),
     ],
     arrive: |store| {
         offers::stand_by(store);
@@ -162,6 +160,10 @@ static PAPERS: Brought = Brought {
 };
 
 static FILES: Brought = Brought {
+    windows: &[
+        (Window::Columns, |store| view! { <ColumnsWindow store=store/> }.into_any()),
+        (Window::Keys, |store| view! { <KeysWindow store=store/> }.into_any()),
+    ],
     act: |store, act| match act {
         Act::SaveTable => header::save_table(store),
         _ => store.open_link_and_tell(),

@@ -34,6 +34,7 @@ async fn close(browser: &Browser) {
 }
 
 async fn panel(browser: &Browser) -> String {
+    browser.until("return !!document.querySelector('dialog[open]')", "the window").await;
     browser.ask(PANEL).await.as_str().expect("text").to_owned()
 }
 

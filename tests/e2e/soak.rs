@@ -135,7 +135,7 @@ async fn close_all(browser: &Browser) {
     let close = "
         for (let turns = 0; turns < 5; turns++) {
           document.querySelector('#close-card')?.click();
-          document.querySelector('dialog[open]')?.dispatchEvent(new Event('cancel', { cancelable: true }));
+          document.querySelector('dialog[open] .window-head button')?.click();
         }
         document.querySelector('#chart-view').click();
         return true;

@@ -26,7 +26,7 @@ pub enum Part {
     Windows,
     /// The stringing card, the order sheet, links that are given away, and the templates.
     Papers,
-    /// Links that are opened, and the table of figures.
+    /// Links that are opened, the table of figures, and two small windows.
     Files,
 }
 
@@ -127,9 +127,8 @@ impl Part {
             | Window::Instrument
             | Window::MakeUp
             | Window::Details
-            | Window::Missing
-            | Window::Columns
-            | Window::Keys => Self::Windows,
+            | Window::Missing => Self::Windows,
+            Window::Columns | Window::Keys => Self::Files,
         }
     }
 }
