@@ -101,10 +101,13 @@ async fn a_pasted_list_is_restrung_and_ordered() {
     assert!(missing.contains("String 2, B4: the vibrating length was not measured"), "{missing}");
     browser.check_barriers().await;
     browser.click("#missing-list button").await;
-    browser.until("return !document.querySelector('dialog')", "the list to close").await;
+    let in_chart =
+        "return !document.querySelector('dialog') && !!document.activeElement.closest('#chart')";
+    browser.until(in_chart, "the list to close").await;
     browser.press("350").await;
     browser.press("\u{e007}").await;
-    assert_eq!(browser.text("#cell-1-1").await, "350");
+    let is_set = "return document.querySelector('#cell-1-1').innerText.trim() === '350'";
+    browser.until(is_set, "the length").await;
     assert_eq!(browser.count("#missing").await, 0, "nothing is missing any more");
 
     browser.click("#order-view").await;
