@@ -58,7 +58,7 @@ pub const SAMPLES: [Sample; 4] = [
     Sample {
         key: "pedal-47",
         title: "Pedal harp, 47 strings",
-        blurb: "Nylon, gut and twelve wires from G7 flat down to C1 flat, over 10 kN in all.",
+        blurb: "Nylon, gut and twelve wires from G♭7 down to C♭1, over 10 kN in all.",
         json: include_str!("../../examples/harps/pedal-47.json"),
     },
 ];

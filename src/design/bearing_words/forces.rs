@@ -12,7 +12,7 @@ pub fn forces(bearing: &Bearing, units: Units) -> Vec<(&'static str, String)> {
     let moment = |n_m: f64| moment_with_unit(Moment::from_n_m(n_m.abs()), units.force);
     let newtons = |n: f64| force(Force::from_n(n.abs()));
     let mut lines = vec![
-        ("Pull of all strings", force(bearing.pull)),
+        ("Tension of all strings", force(bearing.pull)),
         ("Lift on the board, square to it", force(bearing.lift)),
         ("Pull along the board", force(bearing.along)),
     ];

@@ -20,7 +20,7 @@ use crate::charts::lofting::{self, over, svg as drawn};
 /// What a wheel of one notch, about 100 pixels, makes larger or smaller.
 const WHEEL: f64 = 0.0016;
 const HINT: &str =
-    "Drag a bridge pin and its string grows. The wheel looks nearer, dragging the paper moves it.";
+    "Drag a bridge pin and its string grows. The wheel zooms; dragging moves the paper.";
 
 /// The paper with its tools above and its words below.
 #[component]
