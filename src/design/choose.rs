@@ -12,6 +12,7 @@ mod offer;
 mod outcome;
 mod own;
 mod ranges;
+mod spelling;
 mod task;
 #[cfg(test)]
 mod tests;

@@ -1,13 +1,13 @@
 //! What an answer of the search means for the design.
 
 use super::kind::StringKind;
+use super::spelling::Spelling;
 use super::task::wound_from;
 use super::words::{self, Line, Says};
 use super::{Task, Totals};
 use crate::design::display::string_name;
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
 use crate::design::edit::{ChosenBy, Edit, Made, Taken};
-use crate::design::library::find;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::is_same;
 use crate::design::targets::curve;
@@ -405,39 +405,6 @@ impl Task {
             }
         }
         (sum, without)
-    }
-}
-
-/// How a design writes its materials: a set is written in the same way.
-struct Spelling(Vec<(String, String)>);
-
-impl Spelling {
-    fn of(design: &Design, materials: &[MaterialSpec]) -> Self {
-        let mut known: Vec<(String, String)> = Vec::new();
-        for make_up in design.strings.iter().map(|string| &string.make_up) {
-            let layers = make_up.layers.iter().map(|layer| &layer.material);
-            for text in [&make_up.material].into_iter().chain(layers) {
-                if known.iter().all(|(_, written)| written != text)
-                    && let Some(material) = find(materials, text)
-                {
-                    known.push((material.key.clone(), text.clone()));
-                }
-            }
-        }
-        Self(known)
-    }
-
-    /// A make-up in this writing; of a material that the design does not have yet, by its key.
-    fn spell(&self, materials: &[MaterialSpec], make_up: &MakeUpSpec) -> MakeUpSpec {
-        let mut next = make_up.clone();
-        let layers = next.layers.iter_mut().map(|layer| &mut layer.material);
-        for text in [&mut next.material].into_iter().chain(layers) {
-            if let Some(material) = find(materials, text) {
-                let known = self.0.iter().find(|(key, _)| *key == material.key);
-                text.clone_from(known.map_or(&material.key, |(_, written)| written));
-            }
-        }
-        next
     }
 }
 
