@@ -8,6 +8,7 @@ pub mod both;
 mod family;
 mod kind;
 pub mod lengths;
+mod limit_words;
 mod offer;
 mod outcome;
 mod own;

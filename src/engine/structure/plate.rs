@@ -2,6 +2,7 @@
 //! than the other, with a string rib along its middle and bars across and along, between edges that hold it more or less.
 
 mod bars;
+mod few;
 mod membrane;
 mod patch;
 mod pushed;

@@ -208,7 +208,7 @@ static BARS_OF: Sizes = Sizes {
 static SIDES_OF: Sizes = Sizes {
     id: "board-sides",
     title: "Thickness of the soundboard at its sides",
-    of: "",
+    of: "Soundboard",
     columns: &[NumberRow::new("Of the middle", "%", (0.0, 300.0))],
     names: &["At the sides"],
     get: |geometry| vec![vec![geometry.bars.side_percent]],
