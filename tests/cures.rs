@@ -254,7 +254,8 @@ fn a_length_off_the_line_of_its_neighbours_is_told() {
             panic!("{}", cure.label)
         };
         let offered: f64 = text.trim_end_matches(" mm").parse().expect("a length");
-        assert!((offered / mm - 1.0).abs() < 0.007, "{mm} {offered}");
+        // The lengths of new harps lie within 1.1 mm of the line, and what is offered is rounded to one.
+        assert!((offered - mm).abs() < 1.6, "{mm} {offered}");
     }
 }
 

@@ -99,8 +99,7 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
             )
         }
         FindingKind::Inharmonic { partial_8_cents, .. } if partial_8_cents > FAR_CENTS => {
-            "its partials are so sharp that it sounds like a rod. Check its length and gauge."
-                .to_owned()
+            "its partials are far too sharp for a string. Check its length and gauge.".to_owned()
         }
         FindingKind::Inharmonic { partial_8_cents, limit_cents, .. } => {
             let (cents, limit) =
@@ -155,15 +154,16 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
             let (own, line) =
                 display::against(Figure::Length, length.to_mm(), line.to_mm(), &units);
             format!(
-                "{own} {length_unit} leaves the line of its neighbours, which asks for {line} {length_unit}. Check the length."
+                "{own} {length_unit} is out of line with its neighbours, which suggest {line} {length_unit}. Check the length."
             )
         }
         FindingKind::Note { note, meant, beside, why: Misplaced::Row } => {
-            let beside: Vec<String> = beside.into_iter().flatten().map(Note::printed).collect();
+            let names: Vec<String> = beside.into_iter().flatten().map(Note::printed).collect();
+            let place = if names.len() > 1 { "between" } else { "next to" };
             format!(
-                "{} does not follow: beside {} belongs {}. Check the note.",
+                "{} is out of order: the string {place} {} should be {}. Check the note.",
                 note.printed(),
-                beside.join(" and "),
+                names.join(" and "),
                 meant.printed()
             )
         }
@@ -266,7 +266,7 @@ fn of_overload(plain: bool, thinner_helps: bool, longest: Length, unit: LengthUn
     let shorter = shorter(longest, unit);
     if plain && thinner_helps {
         format!(
-            "A thinner gauge of it is stronger for its size. Use one, or shorten it to {shorter} or less."
+            "A thinner gauge is stronger for its size. Use one, or shorten it to {shorter} or less."
         )
     } else if plain {
         format!(

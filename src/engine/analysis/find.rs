@@ -19,8 +19,9 @@ const SAME_GAUGE: Length = Length::from_mm(0.005);
 /// The last digits of a temperament's sum are no difference of pitch.
 const LAST_DIGITS: f64 = 1e-9;
 
-/// Every finding of a harp: slips of the hand, then the weightiest first; of one weight, from string 1 down. Of two neighbours between which
-/// something steps out of line, the one to blame has the finding; the string that was `changed` last comes first.
+/// Every finding of a harp: slips of the hand, then the weightiest first; of one weight, from string 1 down. Of two
+/// neighbours between which something steps out of line, the one to blame has the finding; the string that was
+/// `changed` last comes first.
 pub(super) fn findings(
     harp: &Harp,
     strings: &[StringFigures],
