@@ -6,23 +6,26 @@ use std::io::{Read, Write, stderr, stdout};
 use std::process::ExitCode;
 
 use stringloft::design::advice::caution;
-use stringloft::design::table::report::{aged, falls, frame, report};
+use stringloft::design::table::report::{aged, cut, cut_told, falls, frame, report};
 use stringloft::design::table::{INPUT_COLUMNS, MOST_BYTES};
 
 const HELP: &str = "\
 Prints the string table of a harp as CSV, with every figure of every string.
 
-usage: report [--findings] [--frame | --giving | --years] [--likely] FILE
+usage: report [--findings] [--frame | --giving | --years | --parts] [--likely] FILE
 
 FILE        a design that Stringloft saved (JSON), or a table of measurements: any columns in any
-            order, with headings or without; what each was taken for is told on the error output
+            order, with headings or without; the error output says what each was taken for
 --likely    takes numbers without a unit for what they look like, such as lengths in inches; else
             such a column is left out
---frame     prints instead what the frame bears, cut by cut, and how far each part is used up
---giving    prints instead how far each string falls while the harp is strung and gives, in three
+--frame     prints instead what the frame carries, cut by cut, and the share of its allowable
+            stress that each part takes
+--giving    prints instead how far each string falls as the frame flexes during stringing, in three
             orders of stringing
 --years     prints instead what the years and the seasons do to each string, and to the harp
---findings  also prints what is worth saying about the strings, on the error output
+--parts     prints instead the parts of the harp for the saw: rough and finished sizes, how they lie on
+            boards and sheets, what is counted, weight and balance
+--findings  also prints the findings on the strings, on the error output
 --help      prints this
 ";
 
@@ -35,6 +38,7 @@ const UNREADABLE: u8 = 2;
 fn main() -> ExitCode {
     let (mut findings, mut likely) = (false, false);
     let mut instead: Option<Instead> = None;
+    let mut of_parts = false;
     let mut files = Vec::new();
     for argument in std::env::args_os().skip(1) {
         match argument.to_str() {
@@ -43,6 +47,10 @@ fn main() -> ExitCode {
             Some("--frame") => instead = Some(frame),
             Some("--giving") => instead = Some(falls),
             Some("--years") => instead = Some(aged),
+            Some("--parts") => {
+                instead = Some(cut);
+                of_parts = true;
+            }
             Some("--likely") => likely = true,
             Some(option) if option.starts_with("--") => {
                 return fail(&[format!("there is no option {option} (--help tells the options)")]);
@@ -62,6 +70,8 @@ fn main() -> ExitCode {
     if let Some(instead) = instead {
         return match instead(&text, likely) {
             Ok(csv) => {
+                let told = if of_parts { cut_told(&text, likely) } else { Ok(Vec::new()) };
+                say(&told.unwrap_or_default());
                 say(&[caution().to_owned()]);
                 print(&csv)
             }

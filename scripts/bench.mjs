@@ -49,6 +49,7 @@ async function pageWith(count) {
   const page = await browser.page();
   await goto(page, `${site.origin}/`);
   await page.until(opened);
+  await page.until(`!!document.querySelector("#file")`); // it comes with what the menus hold
   await page.giveFile("#file", "harp.json", harp(count));
   await page.until(`document.querySelectorAll("#chart tbody tr").length === ${count}`);
   await page.rest(1_000);

@@ -1,8 +1,9 @@
 //! Stringloft designs the strings of a harp: it reads a string chart as its maker typed it, computes
 //! what follows, and shows it on a page and on paper.
 //!
-//! Five layers, each using only those before it:
+//! Five layers, each using only those before it, upon what is said:
 //!
+//! - [`words`]: every sentence, in the languages of page and paper.
 //! - [`engine`]: the physics. Pure; knows nobody.
 //! - [`design`]: the document as typed, its edits, its versions, and the words for numbers.
 //! - [`charts`]: curves and strings to scale, on any drawing backend.
@@ -29,6 +30,7 @@ pub mod charts;
 pub mod design;
 pub mod engine;
 pub mod papers;
+pub mod words;
 
 #[cfg(test)]
 mod testing;

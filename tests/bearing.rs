@@ -1,12 +1,17 @@
 //! What the frames of the samples bear.
 
-use stringloft::design::document::{Design, SectionSpec};
+use stringloft::design::bearing_words::{verdict, verdicts};
+use stringloft::design::document::{Design, NeckLayerSpec, SectionSpec};
+use stringloft::design::edit::{Column, Edit};
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::resolve::{Resolved, resolve};
 use stringloft::engine::analysis::{Analysis, analyse};
-use stringloft::engine::bearing::{Bearing, BearingError, FrameBearing, Order, Part, bear, stages};
+use stringloft::engine::bearing::{
+    Bearing, BearingError, FrameBearing, Kept, Order, Part, bear, borne, borne_again, stages,
+};
 use stringloft::engine::geometry::{Band, Loads, lay_out, loads};
 use stringloft::engine::structure::frame::{FrameError, Point, reactions, resultant};
+use stringloft::engine::structure::verdict::Aspect;
 
 struct Harp {
     key: &'static str,
@@ -37,6 +42,35 @@ fn samples() -> impl Iterator<Item = Harp> {
 }
 
 const TIGHT: f64 = 1e-9;
+
+/// One design after the other, as they are edited: pins that are pulled, another board, other liners, and back.
+#[test]
+fn what_is_kept_of_the_design_before_changes_no_figure() {
+    let mut kept = Kept::default();
+    for sample in SAMPLES {
+        let first = sample.design();
+        let row = first.strings.len() / 2;
+        let length = |design: &Design, mm: f64| {
+            let text = format!("{mm}");
+            Edit::Cell { row, column: Column::Length, text }.apply(design)
+        };
+        let now = analyse(&resolve(&first).harp).strings[row].length.expect("a length").to_mm();
+        let pulled = length(&first, now + 6.0);
+        let mut thicker = length(&pulled, now + 9.0);
+        thicker.geometry.board.treble_thickness_mm += 0.7;
+        let mut held = thicker.clone();
+        if held.geometry.soundbox.liner_width_mm > 0.0 {
+            held.geometry.soundbox.liner_width_mm += 3.0;
+        }
+        for design in [&first, &pulled, &thicker, &held, &thicker, &first] {
+            let Harp { key, resolved, analysis, band, .. } = Harp::of(sample.key, design);
+            let (harp, shape, build) = (&resolved.harp, &resolved.geometry, &resolved.build());
+            let fresh = borne(&band, harp, &analysis, shape, build);
+            assert!(fresh.bearing.board.iter().any(Result::is_ok), "{key}");
+            assert!(borne_again(&mut kept, &band, harp, &analysis, shape, build) == fresh, "{key}");
+        }
+    }
+}
 
 /// Forces and moments of all strings, the pillar and the shoulder come to nothing; and at each cut what the part towards
 /// the shoulder bears is what the part towards the pillar bears.
@@ -292,4 +326,65 @@ fn a_harp_without_neck_or_pull_says_why() {
     assert!(all.iter().all(|stage| stage.pull.to_n() == 0.0));
     let empty = Harp::of("empty", &Default::default());
     assert_eq!(empty.bear().frame, Err(BearingError::NoNeck));
+}
+
+/// Told with the neck of a design: its text, and what is not judged.
+fn neck_told(design: &Design) -> (String, String) {
+    let harp = Harp::of("floor-36", design);
+    let (bearing, build) = (harp.bear(), harp.resolved.build());
+    let parts = verdicts(&bearing, &harp.band, &harp.analysis, &build, design.units);
+    let neck = parts.iter().find(|part| part.name == "Neck").expect("a neck");
+    (neck.why.clone(), verdict(&bearing).full)
+}
+
+#[test]
+fn crossed_layers_and_the_hold_of_metal_are_judged_or_said_not_to_be() {
+    let mut design = SAMPLES[2].design();
+    let (plain, all) = neck_told(&design);
+    assert!(!plain.contains("olling shear") && !plain.contains("of the metal"), "{plain}");
+    assert!(plain.contains("at the rim of a hole"), "{plain}");
+    assert!(!all.contains("string holes"), "{all}");
+    let layer = |angle_deg| NeckLayerSpec { thickness_mm: 10.0, angle_deg, wood: String::new() };
+    design.geometry.neck.layers = [0.0, 90.0, 0.0, 90.0, 0.0].map(layer).into();
+    let (crossed, _) = neck_told(&design);
+    assert!(crossed.contains("olling shear in the crossed layers"), "{crossed}");
+    design.geometry.neck.layers = Vec::new();
+    let plates = &mut design.geometry.neck.plates;
+    (plates.thickness_mm, plates.height_mm) = (2.0, 40.0);
+    let (glued, _) = neck_told(&design);
+    assert!(glued.contains("hear in the glue of the metal beside the neck"), "{glued}");
+    design.geometry.neck.plates.screw_mm = 4.0;
+    let (screwed, all) = neck_told(&design);
+    assert!(screwed.contains("ush on the screws of the metal beside the neck"), "{screwed}");
+    assert!(all.contains("Not judged: push on the screws of the metal"), "{all}");
+    design.geometry.neck.plates.screw_depth_mm = 25.0;
+    let (_, all) = neck_told(&design);
+    assert!(!all.contains("push on the screws"), "{all}");
+}
+
+/// Wider holes leave less of a string rib, no less than they take of its narrower part, and of a board that has none.
+#[test]
+fn holes_of_strings_take_from_rib_and_board() {
+    let sample = SAMPLES[2].design();
+    let used = |eyelet_mm: f64, of: Aspect, rib: bool| {
+        let mut design = sample.clone();
+        design.geometry.drills.eyelet_mm = eyelet_mm;
+        if !rib {
+            let board = &mut design.geometry.board;
+            (board.rib_width_mm, board.strip_width_mm) = (0.0, 0.0);
+        }
+        let bearing = Harp::of("floor-36", &design).bear();
+        let cut = bearing.board[12].clone().expect("a board");
+        let used = cut.soft.used(of).expect("it is looked at");
+        (used.stress.to_mpa(), cut.load.pitch.to_mm())
+    };
+    let grows = |of: Aspect, rib: bool| used(6.0, of, rib).0 / used(0.001, of, rib).0;
+    let strip = sample.geometry.board.strip_width_mm;
+    let rib = grows(Aspect::RibBent, true);
+    assert!(rib > 1.01 && rib < 1.0 / (1.0 - 6.0 / strip), "{rib}");
+    let bare = grows(Aspect::BoardBent, false);
+    let apart = used(6.0, Aspect::BoardBent, false).1;
+    let by_hand = (1.0 - 0.001 / apart) / (1.0 - 6.0 / apart);
+    assert!((bare - by_hand).abs() < 1e-9, "{bare} {by_hand}");
+    assert!((grows(Aspect::BoardBent, true) - 1.0).abs() < 1e-12);
 }

@@ -41,7 +41,7 @@ impl Made {
 
     fn given(&self) -> Given<'_> {
         let Self { design, resolved, analysis } = self;
-        Given { design, resolved, analysis, today: TODAY }
+        Given { design, resolved, analysis, borne: None, today: TODAY }
     }
 }
 
@@ -138,7 +138,7 @@ fn a_report_says_everything_about_the_harp() {
                 "[Curves across the compass: Vibrating length",
                 "[Drawing of the harp from the side]",
                 "Loads, estimated",
-                "Board with its string rib | ",
+                "Soundboard with its string rib | ",
                 "Forces, estimated",
                 "Assumptions about the frame",
                 "Findings",
@@ -163,7 +163,7 @@ fn every_finding_stands_in_the_report() {
     let made = Made::of(design);
     let text = words(&report::report(&made.given(), Paper::A4));
     assert!(!made.analysis.findings.is_empty());
-    assert!(text.contains("Grave. String 4"), "{text}");
+    assert!(text.contains("Serious. String 4"), "{text}");
     assert!(text.contains("String 6: ") && text.contains("about a foot"), "{text}");
 }
 
@@ -280,7 +280,7 @@ fn the_style_sheet_has_the_widths_of_the_layout() {
 fn the_card_says_what_leads_in_the_frame() {
     let made = Made::of(SAMPLES[2].design());
     let told = |made: &Made| words(&card(&made.design, &made.analysis, "", Paper::A4));
-    let lead = "Frame, of the design allowance: joint of neck and pillar: ";
+    let lead = "Frame, share of the design allowance: soundboard with its string rib: ";
     assert!(told(&made).contains(lead), "{}", told(&made));
     let mut design = SAMPLES[2].design();
     design.geometry = Design::default().geometry;

@@ -149,13 +149,13 @@ fn settings_of_the_shape_out_of_reach_have_a_sentence_and_give_way() {
     let resolved = resolve(&design);
     let errors = resolved.errors.join("\n");
     for part in [
-        "angle of strings and board must be from 5 to 85 degrees, got 0 degrees (taken as 34 degrees)",
+        "angle between strings and soundboard must be from 5 to 85 degrees, got 0 degrees (taken as 34 degrees)",
         "neck below the bridge pins must be from 0 to 1000 mm, got -1 mm",
         "wood of the neck must be one that is known here, got \"moon cheese\"",
-        "plywood of the board cannot be used: birch plywood must have an odd number",
+        "plywood of the soundboard cannot be used: birch plywood must have an odd number",
         "offset of the tuning pins must be at most the 35 mm",
         "spacing must have at least one gap",
-        "a curve of the pins must have from 2 to 40 nodes, got 0",
+        "a harmonic curve must have from 2 to 40 nodes, got 0",
     ] {
         assert!(errors.contains(part), "{part}\nnot in\n{errors}");
     }

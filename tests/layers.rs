@@ -4,7 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Lowest first. A layer may use itself and those before it.
-const LAYERS: [&str; 5] = ["engine", "design", "charts", "papers", "app"];
+const LAYERS: [&str; 6] = ["words", "engine", "design", "charts", "papers", "app"];
 /// Only for the last layer.
 const WEB: [&str; 6] =
     ["leptos", "web_sys", "js_sys", "wasm_bindgen", "wasm_bindgen_futures", "plotters_canvas"];

@@ -126,7 +126,7 @@ fn words(sheet: &Sheet) -> String {
 
 #[test]
 fn the_order_of_a_small_harp_reads() {
-    let heads = "order code | make-up core first, mm | strings no.: cut to, mm | sold as | pieces | in all m | packs | price";
+    let heads = "order code | make-up core first, mm | strings no.: cut to, mm | sold as | pieces | total m | packs | price";
     let kept = format!(
         "\
 Wren (Order list)

@@ -221,13 +221,13 @@ date: 12 March 2031
 open tuning: C major
 strings: 4, E3 to C5
 pitch: A4 = 440 Hz, equal temperament
-design mark: 234A-56FF
-no. | string | note | make-up core first, mm | gauge mm | gauge in | vibrating mm | cut to mm | order code
+design mark: 6974-DDB4
+no. | octave | note | make-up core first, mm | gauge mm | gauge in | vibrating mm | cut to mm | order code
 1 | 3C | C5 | Nylon monofilament | 0.81 | .032 | 300.0 | 615 | NY-081
 2 | 3B | B♭4 | Nylon monofilament | 0.90 | .035 | 331.5 | 647 | NY-090
 3 | 4F | F3 | steel 0.50 + silk 0.10 at 90 % + bronze 0.30 | 1.30 | .051 | 640.0 | 960 | WB-7
 4 | 5E | E3 | — | — | — | — | — | —
-This card has open findings: 3, the gravest on string 3. steel: Steel music wire; silk: Silk (Bombyx mori); bronze: Phosphor bronze C51000. At … %: share covered. A dash means: not known.\nString 3, F3: 87 % of its breaking load, above the 75 % you allow. Shorten it to 593 mm or less, or use a lighter winding or a stronger core.";
+Findings still open: 3, the most serious on string 3. steel: Steel music wire; silk: Silk (Bombyx mori); bronze: Phosphor bronze C51000. At … %: cover. A dash means: not known.\nString 3, F3: 87 % of its breaking load, above the 75 % you allow. Shorten it to 593 mm or less, or use a lighter winding or a stronger core.";
     assert_eq!(words(&small().card("https://harp.example/#123456789", Paper::A4)), kept);
 }
 
@@ -376,7 +376,7 @@ fn no_strings_and_no_link_are_a_card_too() {
     let sheet = Pair::new().card("", Paper::A4);
     assert_eq!(sheet.pages.len(), 1);
     assert!(words(&sheet).starts_with("Untitled harp (Stringing card)\nmaker: —"));
-    assert!(closing(&sheet).code.as_ref().unwrap_err().starts_with("No link"));
+    assert!(closing(&sheet).code.as_ref().unwrap_err().starts_with("This card has no link"));
 }
 
 #[test]

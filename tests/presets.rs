@@ -4,11 +4,15 @@
 //! No published table of lengths of a lever or a wire-strung harp was found; of a 30-string harp one middle C of about
 //! 360 mm is told, which is far shorter than the usual proportions followed here. A concert harp's bass can be compared.
 
-use stringloft::design::document::{Design, Units};
+use stringloft::design::bearing_words::verdict;
+use stringloft::design::document::{Design, SizesSpec, Units};
+use stringloft::design::edit::Edit;
 use stringloft::design::make_up_text;
 use stringloft::design::presets::{KINDS, Kind, OPEN_TUNINGS, Wish, build_frame, suggested_length};
 use stringloft::design::resolve::{Resolved, resolve};
+use stringloft::design::settings::Setting;
 use stringloft::design::stock::starting_list;
+use stringloft::design::{link, persist};
 use stringloft::engine::analysis::{Analysis, analyse};
 use stringloft::engine::bearing::{Bearing, Part, borne};
 use stringloft::engine::geometry::lay_out;
@@ -271,4 +275,26 @@ fn new_harps_pull_as_published_ones_do() {
     assert!((850.0..=950.0).contains(&folk_lbf), "{folk_lbf} lbf");
     let concert_n = total_n(5, 47);
     assert!((10_000.0..=12_000.0).contains(&concert_n), "{concert_n} N");
+}
+
+/// The sizes of a new frame are the program's, and the verdict says so until the maker has changed one.
+#[test]
+fn a_new_frame_is_judged_as_a_proposal() {
+    let mut design = Harp::of(&wish(&KINDS[0], KINDS[0].fewest)).design;
+    build_frame(&mut design, &KINDS[0]);
+    assert_eq!(design.geometry.sizes, SizesSpec::Proposed);
+    let told = |design: &Design| verdict(&bears(design));
+    let new = told(&design);
+    assert!(new.short.ends_with(", estimated with proposed sizes"), "{}", new.short);
+    assert!(new.full.contains("are this program's proposal"), "{}", new.full);
+    // In file and link it stays one.
+    let text = link::write(&design).expect("a link");
+    for back in [persist::read(&persist::write(&design)).ok(), link::read(&text).ok()] {
+        assert!(back.expect("a design").geometry == design.geometry);
+    }
+    let thicker = design.geometry.neck.thickness_mm + 2.0;
+    let edit = Edit::Setting { setting: Setting::NeckThickness, number: Some(thicker) };
+    let own = told(&edit.apply(&design));
+    assert!(own.short.ends_with(", estimated"), "{}", own.short);
+    assert!(!own.full.contains("proposal"), "{}", own.full);
 }

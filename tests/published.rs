@@ -56,6 +56,8 @@ mod register;
 mod solved;
 #[path = "published/space_frames.rs"]
 mod space_frames;
+#[path = "published/space_giving.rs"]
+mod space_giving;
 #[path = "published/space_joints.rs"]
 mod space_joints;
 #[path = "published/stiffness.rs"]
@@ -66,6 +68,8 @@ mod structure_boards;
 mod structure_frames;
 #[path = "published/structure_hanging.rs"]
 mod structure_hanging;
+#[path = "published/structure_held.rs"]
+mod structure_held;
 #[path = "published/structure_sections.rs"]
 mod structure_sections;
 #[path = "published/structure_timber.rs"]

@@ -182,25 +182,25 @@ fn a_refusal_says_what_is_wrong_where_and_what_to_do() {
     assert_eq!(
         of("{\"stringloft\": 2,\n\"title\" 5}"),
         format!(
-            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 2, place 9{behind}"
+            "this design cannot be read: something is missing, repeated or out of place, at line 2, place 9{behind}"
         )
     );
     assert_eq!(
         of(&"[".repeat(1_000)),
         format!(
-            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place 128{behind}"
+            "this design cannot be read: something is missing, repeated or out of place, at line 1, place 128{behind}"
         )
     );
     assert_eq!(
         of("{\"stringloft\": 2, \"title\": \"\", \"title\": \"\"}"),
         format!(
-            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place 38{behind}"
+            "this design cannot be read: something is missing, repeated or out of place, at line 1, place 38{behind}"
         )
     );
     assert_eq!(
         of("{\"stringloft\": 2, \"pluck_mm\": 1e999}"),
         format!(
-            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place 35{behind}"
+            "this design cannot be read: something is missing, repeated or out of place, at line 1, place 35{behind}"
         )
     );
     assert_eq!(
@@ -212,6 +212,6 @@ fn a_refusal_says_what_is_wrong_where_and_what_to_do() {
     let stock = stock::read("{\"stringloft-stock\": 1 \"items\": []}").expect_err("no comma");
     assert_eq!(
         stock.to_string(),
-        "this stock list cannot be read: something is missing, stands there twice or does not belong there, at line 1, place 24 (mend the file or choose another)"
+        "this stock list cannot be read: something is missing, repeated or out of place, at line 1, place 24 (mend the file or choose another)"
     );
 }

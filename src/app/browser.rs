@@ -1,5 +1,6 @@
 //! The browser: storage, files, clipboard, address, printing, theme. Nothing else asks it for these.
 
+use crate::words::page as say;
 use js_sys::{Array, Date, Function, Math, Uint8Array};
 use leptos::ev;
 use leptos::prelude::*;
@@ -13,14 +14,26 @@ use web_sys::{
     HtmlTextAreaElement, IdleRequestOptions, Url,
 };
 
+mod ear;
 mod earlier;
+mod hand;
 mod kept;
+mod sound;
+mod tongue;
 
+pub use self::ear::{Unheard, hear, hear_file, hear_no_more, sound_tone, take_heard};
 pub use self::earlier::{forget_states, note_state, states, take_states};
+pub use self::hand::{may_sleep, on_fingers, points_with_fingers, show_on_small, stay_awake};
 pub use self::kept::{
-    Heard, StorageError, failing, forget, keep, keep_design, kept, kept_keys, last_open,
-    leave_what_waits, next_state, note_open, on_keeping, opens_with_nothing, read_backup, room,
-    steps, waits,
+    StorageError, failing, forget, keep, keep_design, kept, kept_keys, last_open, leave_what_waits,
+    next_state, note_open, on_keeping, opens_with_nothing, read_backup, room, steps, waits,
+};
+pub use self::sound::{bring_sound, play_sound, sound_file, stop_sound};
+
+#[allow(unused_imports, reason = "as it says there")]
+pub use self::tongue::fetch_language;
+pub use self::tongue::{
+    build, fetch_text, languages, name_notes_always, speak_always, speak_first,
 };
 
 /// The largest file that is read.
@@ -42,15 +55,13 @@ pub struct Handed {
 impl Handed {
     /// What can be said of it.
     pub fn words(&self) -> String {
-        format!("Handed to this browser's downloads as {}.", self.name)
+        say::handed(&self.name)
     }
 }
 
 /// That the browser did not take a file.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
-#[error(
-    "this browser did not take {name} as a download (try again, or open the page in another browser)"
-)]
+#[error("{}", say::not_handed(.name))]
 pub struct NotHanded {
     name: String,
 }
@@ -244,12 +255,10 @@ pub async fn read_file(file: File) -> Result<String, String> {
     let name = file.name();
     if file.size() > LARGEST_FILE_BYTES {
         let mb = file.size() / 1e6;
-        return Err(format!(
-            "{name} has {mb:.1} MB; a design or a table has at most 5 MB. Choose another file."
-        ));
+        return Err(say::file_too_large(&format!("{mb:.1}"), &name));
     }
     let text = JsFuture::from(file.text()).await.ok().and_then(|text| text.as_string());
-    text.ok_or_else(|| format!("{name} could not be read. Choose it again, or another file."))
+    text.ok_or_else(|| say::file_unread(&name))
 }
 
 /// Opens the browser's print dialog; `None` where it does not. Whether anything is printed no page is told.
@@ -310,6 +319,29 @@ pub fn fill(id: &str, html: &str, class: &str) {
     if let Some(element) = document().get_element_by_id(id) {
         element.set_inner_html(html);
         element.set_class_name(class);
+    }
+}
+
+/// Makes the pages of a paper the main part of the page, with a name, which the keyboard can scroll: the app lies still
+/// below it. Without a name it is that no more.
+pub fn name_paper(id: &str, name: Option<&str>) {
+    let Some(element) = document().get_element_by_id(id) else { return };
+    let role = name.map(|_| "main");
+    let stop = name.map(|_| "0");
+    for (attribute, value) in [("role", role), ("aria-label", name), ("tabindex", stop)] {
+        if_it_can(match value {
+            Some(value) => element.set_attribute(attribute, value),
+            None => element.remove_attribute(attribute),
+        });
+    }
+}
+
+/// Lets an element that lies over the page begin so many pixels below its top.
+pub fn stand_below(id: &str, pixels: i32) {
+    let element =
+        document().get_element_by_id(id).and_then(|one| one.dyn_into::<HtmlElement>().ok());
+    if let Some(element) = element {
+        if_it_can(element.style().set_property("top", &format!("{pixels}px")));
     }
 }
 

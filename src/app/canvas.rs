@@ -42,8 +42,20 @@ struct Brush<'a> {
     word: Option<&'a Word>,
 }
 
+/// What a canvas calls a colour, in the form that is read soonest.
 fn css((r, g, b, alpha): Ink) -> String {
-    format!("rgba({r},{g},{b},{})", f64::from_bits(alpha))
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "an opacity between 0 and 1"
+    )]
+    let alpha = (255.0 * f64::from_bits(alpha)).round() as u8;
+    let digit = |half: u8| char::from(b"0123456789abcdef"[usize::from(half)]);
+    let mut name = String::from("#");
+    for part in [r, g, b, alpha] {
+        name.extend([digit(part >> 4), digit(part & 15)]);
+    }
+    name
 }
 
 impl<'a> Brush<'a> {

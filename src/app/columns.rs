@@ -5,10 +5,12 @@ use crate::design::display;
 use crate::design::document::Design;
 use crate::design::edit::{Column, cell_text};
 use crate::design::figures::row;
+use crate::design::make_up_said::line_said;
 use crate::engine::figure::Figure;
+use crate::words::{Naming, Words, chart_page as say, naming};
 
 /// A named set of columns: its key, its name, and its columns after the note.
-pub type Set = (&'static str, &'static str, &'static [Shown]);
+pub type Set = (&'static str, Words, &'static [Shown]);
 
 const NOTE: Shown = Shown::Typed(Column::Note);
 const LENGTH: Shown = Shown::Typed(Column::Length);
@@ -30,11 +32,11 @@ const SHARP: Shown = Shown::Figure(Figure::DiscSharp);
 
 /// The sets, the usual one first.
 pub const SETS: [Set; 6] = [
-    ("working", "Working", &[LENGTH, STRING, GAUGE, TENSION, FEEL, SHARE, MARGIN, CODE]),
-    ("feel", "Feel", &[LENGTH, STRING, GAUGE, TENSION, FEEL, MASS, IMPEDANCE]),
+    ("working", say::SET_WORKING, &[LENGTH, STRING, GAUGE, TENSION, FEEL, SHARE, MARGIN, CODE]),
+    ("feel", say::SET_FEEL, &[LENGTH, STRING, GAUGE, TENSION, FEEL, MASS, IMPEDANCE]),
     (
         "tone",
-        "Tone",
+        say::SET_TONE,
         &[
             LENGTH,
             STRING,
@@ -48,7 +50,7 @@ pub const SETS: [Set; 6] = [
     ),
     (
         "tuning",
-        "Tuning and levers",
+        say::SET_TUNING,
         &[
             LENGTH,
             PITCH,
@@ -63,7 +65,7 @@ pub const SETS: [Set; 6] = [
     ),
     (
         "workshop",
-        "Workshop",
+        say::SET_WORKSHOP,
         &[
             LENGTH,
             STRING,
@@ -77,7 +79,7 @@ pub const SETS: [Set; 6] = [
             SHARP,
         ],
     ),
-    ("all", "All columns", ALL),
+    ("all", say::SET_ALL, ALL),
 ];
 
 /// All of them but the note.
@@ -150,25 +152,33 @@ pub fn widths(design: &Design, columns: &[Shown]) -> (String, f64) {
 
 fn width(design: &Design, shown: Shown) -> f64 {
     let longest = |column: Column| {
-        let letters = design.strings.iter().map(|string| cell_text(string, column).chars().count());
+        let text = |string| match column {
+            Column::MakeUp => line_said(&cell_text(string, column)),
+            _ => cell_text(string, column),
+        };
+        let letters = design.strings.iter().map(|string| text(string).chars().count());
         #[expect(clippy::cast_precision_loss, reason = "a count of letters, at most a hundred")]
         let letters = letters.max().unwrap_or(0).min(100) as f64;
         letters * 0.5 + 1.4
     };
+    let under_head = |figure: Figure, least: f64| {
+        let words = row(figure).word.said().split(' ');
+        let word = words.map(|word| word.chars().count()).max().unwrap_or(0);
+        let unit = display::figure_unit(figure, &design.units).chars().count();
+        #[expect(clippy::cast_precision_loss, reason = "a count of letters")]
+        let (word, unit) = (word as f64 * 0.62 + 1.2, unit as f64 * 0.52 + 1.2);
+        word.max(unit).max(least)
+    };
     match shown {
+        // A syllable with its sign is wider than a letter.
+        Shown::Typed(Column::Note) if naming() == Naming::Syllables => 6.4,
         Shown::Typed(Column::Note) => 5.4,
-        Shown::Typed(Column::Length) => 5.0,
+        Shown::Typed(Column::Length) => under_head(Figure::Length, 5.0),
         Shown::Typed(Column::MakeUp) => longest(Column::MakeUp).clamp(9.0, 48.0),
-        Shown::Typed(Column::Gauge) => 4.5,
+        Shown::Typed(Column::Gauge) => under_head(Figure::Gauge, 4.5),
         Shown::Typed(Column::OrderCode) => longest(Column::OrderCode).clamp(5.0, 16.0),
-        Shown::Figure(figure) => {
-            let word = row(figure).word.split(' ').map(str::len).max().unwrap_or(0);
-            let unit = display::figure_unit(figure, &design.units).chars().count();
-            #[expect(clippy::cast_precision_loss, reason = "a count of letters")]
-            let (word, unit) = (word as f64 * 0.62 + 1.2, unit as f64 * 0.52 + 1.2);
-            let least = if matches!(figure, Figure::Inharmonicity) { 6.0 } else { 4.6 };
-            word.max(unit).max(least)
-        }
+        Shown::Figure(Figure::Inharmonicity) => under_head(Figure::Inharmonicity, 6.0),
+        Shown::Figure(figure) => under_head(figure, 4.6),
     }
 }
 
@@ -176,6 +186,8 @@ fn width(design: &Design, shown: Shown) -> f64 {
 mod tests {
     use super::*;
     use crate::design::document::{MakeUpSpec, MechanismKind, StringSpec};
+    use crate::design::make_up_text::read as read_line;
+    use crate::words::{Language, in_language};
 
     #[test]
     fn what_is_remembered_comes_back_in_its_order() {
@@ -215,6 +227,25 @@ mod tests {
         let wide = |material: &str| widths(&design(material), &[NOTE, STRING]).1;
         assert!(wide("phosphor bronze of a long name") > wide("nylon") + 5.0);
         assert!(wide(&"x".repeat(9_000)) < 70.0);
+    }
+
+    #[test]
+    fn a_make_up_has_room_in_the_language_that_is_spoken() {
+        let make_up = read_line("silk 0.5 + yellow brass 0.3 + yellow brass 0.25").unwrap();
+        let strings = vec![StringSpec { make_up, ..StringSpec::default() }];
+        let design = Design { strings, ..Design::default() };
+        let of = |language| {
+            in_language(language, || {
+                let said = |string| line_said(&cell_text(string, Column::MakeUp)).chars().count();
+                let letters = design.strings.iter().map(said).max().unwrap();
+                (f64::from(u8::try_from(letters).unwrap()), width(&design, STRING))
+            })
+        };
+        let all = [Language::English, Language::German, Language::French].map(of);
+        assert!(all[0].0 > all[1].0 + 5.0, "German has a shorter word for brass: {all:?}");
+        for (letters, em) in all {
+            assert!((em - 0.5 * letters - 1.4).abs() < 1e-9, "{all:?}");
+        }
     }
 
     #[test]

@@ -19,7 +19,7 @@ pub struct Earlier {
     pub ms: u64,
     /// The day, as `27 November 2026`.
     pub day: String,
-    /// The time of that day, as `14:05`.
+    /// The time of that day, as the browser writes it.
     pub time: String,
     /// Why it was noted, in words.
     pub why: &'static str,
@@ -48,7 +48,5 @@ fn state((key, text): (String, String)) -> Option<Earlier> {
     let mut parts = key.strip_prefix(EARLIER)?.split('/').skip(1);
     let ms = parts.next()?.parse().ok()?;
     let why = rows::noted_words(parts.next()?);
-    let (day, month, year) = clock::day_at(ms);
-    let day = rows::day_words(day, month, year);
-    Some(Earlier { ms, day, time: clock::time_at(ms), why, text })
+    Some(Earlier { ms, day: clock::day_at(ms), time: clock::time_at(ms), why, text })
 }

@@ -1,10 +1,13 @@
 //! What stands in the forms of a design, as lists: `panels/form.rs` shows them.
 
+use crate::app::asked::Question;
 use crate::design::choose::usual;
 use crate::design::display;
 use crate::design::document::Design;
 use crate::design::edit::Field;
+use crate::design::parts::sizes::PartSize;
 use crate::design::settings::{OneOf, Setting};
+use crate::words::{Words, forms as say, parts_sizes};
 
 /// One thing in a form.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -14,17 +17,19 @@ pub enum Entry {
     /// A choice among words.
     Choice(OneOf),
     /// A line of text: its label, and an example of what goes into it.
-    Text(Field, &'static str, &'static str),
+    Text(Field, Words, Words),
     /// What there is to say about what stands above.
-    Hint(&'static str),
+    Hint(Words),
+    /// What may be asked about what stands above.
+    Asked(Question),
 }
 
-use Entry::{Choice, Hint, Number, Text};
+use Entry::{Asked, Choice, Hint, Number, Text};
 
 /// Entries under one head.
 #[derive(Clone, Copy, Debug)]
 pub struct Group {
-    pub legend: &'static str,
+    pub legend: Words,
     pub entries: &'static [Entry],
 }
 
@@ -32,75 +37,73 @@ pub struct Group {
 pub static INSTRUMENT: [[Group; 2]; 3] = [
     [
         Group {
-            legend: "On the card",
+            legend: say::ON_THE_CARD,
             entries: &[
-                Text(Field::Title, "Instrument", ""),
-                Text(Field::Maker, "Maker", ""),
-                Text(Field::Client, "Client", ""),
-                Text(Field::Serial, "Serial", ""),
-                Text(Field::Date, "Date", "2026-11-25"),
-                Text(Field::OpenTuning, "Open tuning", "E flat major, levers down"),
-                Text(Field::Remarks, "Remarks", ""),
+                Text(Field::Title, say::INSTRUMENT, Words::NONE),
+                Text(Field::Maker, say::MAKER, Words::NONE),
+                Text(Field::Client, say::CLIENT, Words::NONE),
+                Text(Field::Serial, say::SERIAL, Words::NONE),
+                Text(Field::Date, say::DATE, Words::plain("2026-11-25")),
+                Text(Field::OpenTuning, say::OPEN_TUNING, say::OPEN_TUNING_EXAMPLE),
+                Text(Field::Remarks, say::REMARKS, Words::NONE),
             ],
         },
         Group {
-            legend: "Levers, discs and frame",
+            legend: say::LEVERS,
             entries: &[
                 Choice(OneOf::Mechanism),
                 Number(Setting::Push),
-                Hint(
-                    "A string that differs is set under Details. The push is common practice, no source: measure your own.",
-                ),
+                Hint(say::PUSH_HINT),
                 Number(Setting::FrameExpansion),
-                Hint(
-                    "For drift by warmth. 0: the frame has not yet followed the air. Wood along the grain: 3 to 5 (from memory).",
-                ),
+                Hint(say::EXPANSION_HINT),
             ],
         },
     ],
     [
         Group {
-            legend: "Pitch and pluck",
+            legend: say::PITCH_AND_PLUCK,
             entries: &[
                 Number(Setting::A4),
                 Choice(OneOf::Temperament),
                 Number(Setting::Pluck),
                 Number(Setting::PluckBy),
                 Number(Setting::DampingPartial),
-                Hint(
-                    "Common practice, no source: harps are plucked near 40 % of the length. A string is pulled aside by no more than 2 % of its length.",
-                ),
+                Hint(say::PLUCK_HINT),
             ],
         },
         Group {
-            legend: "Cut length",
+            legend: say::CUT_LENGTH,
             entries: &[
                 Number(Setting::AfterLength),
                 Number(Setting::Turns),
+                Asked(Question::Stretch),
                 Number(Setting::TuningPin),
                 Number(Setting::Knot),
                 Number(Setting::Tail),
-                Hint("Common practice, no source. Measure your own instrument."),
+                Hint(say::MEASURE_HINT),
             ],
         },
     ],
     [
         Group {
-            legend: "Findings and bands",
+            legend: say::FINDINGS,
             entries: &[
                 Number(Setting::WorkingShare),
                 Number(Setting::SoftShare),
                 Number(Setting::SlackShare),
+                Asked(Question::LoadShare),
                 Number(Setting::LeastTension),
                 Number(Setting::LeastStiffness),
                 Number(Setting::MostStiffness),
+                Asked(Question::Feel),
                 Number(Setting::Partial8),
+                Asked(Question::Partial),
                 Number(Setting::Jump),
                 Number(Setting::LeastRaise),
             ],
         },
         Group {
-            legend: "Tolerances (±)",
+            legend: say::TOLERANCES,
             entries: &[
                 Number(Setting::LengthOff),
                 Number(Setting::PitchOff),
@@ -108,9 +111,8 @@ pub static INSTRUMENT: [[Group; 2]; 3] = [
                 Number(Setting::PushOff),
                 Number(Setting::DiameterOff),
                 Number(Setting::DensityOff),
-                Hint(
-                    "Diameter and density hold where the material states none. Common practice, no source; the pitch after ISO 16.",
-                ),
+                Hint(say::TOLERANCES_HINT),
+                Asked(Question::Tolerance),
             ],
         },
     ],
@@ -118,7 +120,7 @@ pub static INSTRUMENT: [[Group; 2]; 3] = [
 
 /// How the strings stand.
 pub static STRINGS: Group = Group {
-    legend: "Strings",
+    legend: say::STRINGS,
     entries: &[
         Number(Setting::BoardAngle),
         Number(Setting::Lean),
@@ -130,16 +132,14 @@ pub static STRINGS: Group = Group {
 
 /// What stands around them.
 pub static AROUND: Group = Group {
-    legend: "Neck, pillar and board",
+    legend: say::AROUND,
     entries: &[
         Number(Setting::BelowPins),
         Number(Setting::AbovePins),
         Number(Setting::PillarGap),
         Number(Setting::BoardBelow),
         Number(Setting::BoardAbove),
-        Hint(
-            "Common practice, from memory. Measure your own. How thick and wide each part is stands under Woods.",
-        ),
+        Hint(say::AROUND_HINT),
     ],
 };
 
@@ -164,16 +164,16 @@ pub static RIB: [Entry; 5] = [
     Number(Setting::RibHeight),
     Number(Setting::StripWidth),
     Number(Setting::StripHeight),
-    Hint(
-        "The rib inside runs along the strings, and the strip lies over it outside; both are glued on, with their grain along. 0 for what there is none of.",
-    ),
+    Hint(say::RIB_HINT),
 ];
 
 /// Where the harp is kept.
-pub static STANDS: Group = Group {
-    legend: "Where it stands",
-    entries: &[Choice(OneOf::Service), Hint("Damp wood creeps more under a load that stays.")],
-};
+pub static STANDS: Group =
+    Group { legend: say::STANDS, entries: &[Choice(OneOf::Service), Hint(say::STANDS_HINT)] };
+
+/// Whose the sizes of the frame are.
+pub static SIZES: Group =
+    Group { legend: say::SIZES, entries: &[Choice(OneOf::Sizes), Hint(say::SIZES_HINT)] };
 
 /// What holes are drilled with.
 pub static DRILLS: [Entry; 7] = [
@@ -183,9 +183,7 @@ pub static DRILLS: [Entry; 7] = [
     Number(Setting::StringClearance),
     Number(Setting::Eyelet),
     Number(Setting::MechanismDrill),
-    Hint(
-        "0 for what is not drilled or not known. A pin goes through the neck where its depth is 0; the holes weaken the neck, which the loads count. With an eyelet, every string hole is as wide as it. Tuning pins have their diameter under Instrument: a tapered pin is drilled at its small end and reamed. Common practice, from memory; a hole is often 0.3 to 0.5 mm wider than its string.",
-    ),
+    Hint(say::DRILLS_HINT),
 ];
 
 /// What no set of strings may break.
@@ -193,7 +191,7 @@ pub static LIMITS: [Entry; 4] = [
     Number(Setting::MostTotal),
     Number(Setting::MostChanges),
     Number(Setting::MostItems),
-    Hint("An empty field is no limit."),
+    Hint(say::NO_LIMIT_HINT),
 ];
 
 /// Which strings are chosen from, and what is usual for them.
@@ -203,10 +201,8 @@ pub static FAMILY: [Entry; 7] = [
     Number(Setting::LeastShare),
     Number(Setting::MostShare),
     Number(Setting::MostJump),
-    Hint(
-        "An empty field holds what is usual for these strings: common practice, no source. Kinds that are listed below go before the family.",
-    ),
-    Hint("Breaking loads of one material differ from maker to maker: leave room."),
+    Hint(say::FAMILY_HINT),
+    Hint(say::BREAKING_HINT),
 ];
 
 /// What matters how much when strings are chosen; each is said in words.
@@ -222,6 +218,61 @@ pub static WEIGHTS: [Setting; 6] = [
 /// The strings for which spares are ordered.
 pub static SPARES: [Entry; 2] = [Number(Setting::FirstSpare), Number(Setting::LastSpare)];
 
+/// Sizes of the parts under one head.
+#[derive(Clone, Copy, Debug)]
+pub struct PartGroup {
+    pub legend: Words,
+    pub sizes: &'static [PartSize],
+    pub hint: Words,
+}
+
+/// What the frame does not say of the parts, and what they are sawn from. [`PartSize::of`] has the number,
+/// [`PartSize::edit`] what typing one does.
+pub static PARTS: [PartGroup; 3] = [
+    PartGroup {
+        legend: parts_sizes::BASE_AND_BLOCKS,
+        sizes: &[
+            PartSize::Base,
+            PartSize::BaseBeyond,
+            PartSize::BaseBehind,
+            PartSize::Feet,
+            PartSize::FootBlock,
+            PartSize::KneeBlock,
+            PartSize::Brace,
+            PartSize::TenonShoulder,
+            PartSize::UnderTenon,
+            PartSize::BackRise,
+        ],
+        hint: parts_sizes::BASE_HINT,
+    },
+    PartGroup {
+        legend: parts_sizes::SAWING,
+        sizes: &[
+            PartSize::Kerf,
+            PartSize::OnLength,
+            PartSize::OnWidth,
+            PartSize::OnThickness,
+            PartSize::GlueRoom,
+        ],
+        hint: parts_sizes::SAWING_HINT,
+    },
+    PartGroup {
+        legend: parts_sizes::PLANKS_AND_SHEETS,
+        sizes: &[
+            PartSize::BoardLength,
+            PartSize::BoardWidth,
+            PartSize::SheetLength,
+            PartSize::SheetWidth,
+        ],
+        hint: parts_sizes::PLANKS_HINT,
+    },
+];
+
+/// What woods cost: its head, and what the price of planks and that of sheets is for.
+/// [`price`](crate::design::parts::sizes::price) has the number of a wood.
+pub static PRICES: (Words, [Words; 2]) =
+    (parts_sizes::PRICES, [parts_sizes::PRICE_OF_PLANKS, parts_sizes::PRICE_OF_SHEETS]);
+
 /// What an empty field of a number stands for.
 pub fn when_empty(setting: Setting, design: &Design) -> String {
     let usual = usual(design);
@@ -230,18 +281,14 @@ pub fn when_empty(setting: Setting, design: &Design) -> String {
         Setting::LeastShare => display::percent(usual.least_share_percent),
         Setting::MostShare if usual.most_soft_share_percent < usual.most_share_percent => {
             let [metal, soft] = [usual.most_share_percent, usual.most_soft_share_percent];
-            return format!(
-                "{}, gut and plastics {}",
-                display::percent(metal),
-                display::percent(soft)
-            );
+            return say::usual_soft(&display::percent(metal), &display::percent(soft));
         }
         Setting::MostShare => display::percent(usual.most_share_percent),
         Setting::MostJump => display::percent(usual.jump_percent),
-        Setting::MostTotal => return "any".to_owned(),
-        _ => return "any number".to_owned(),
+        Setting::MostTotal => return say::ANY.into(),
+        _ => return say::ANY_NUMBER.into(),
     };
-    format!("{number}, as is usual")
+    say::usual(&number)
 }
 
 #[cfg(test)]
@@ -256,7 +303,7 @@ mod tests {
 
     #[test]
     fn every_setting_stands_in_one_form() {
-        let groups = INSTRUMENT.as_flattened().iter().chain([&STRINGS, &AROUND, &STANDS]);
+        let groups = INSTRUMENT.as_flattened().iter().chain([&STRINGS, &AROUND, &STANDS, &SIZES]);
         let mut entries: Vec<Entry> = groups.flat_map(|group| group.entries.to_vec()).collect();
         entries.extend(NECK.iter().chain(&PILLAR).chain(&BOARD).chain(&RIB).chain(&DRILLS));
         entries.extend(FAMILY.iter().chain(&LIMITS).chain(&SPARES));
@@ -269,6 +316,10 @@ mod tests {
         }
         for choice in OneOf::ALL {
             assert_eq!(count(Choice(choice)), 1, "{choice:?}");
+        }
+        let sizes: Vec<PartSize> = PARTS.iter().flat_map(|group| group.sizes.to_vec()).collect();
+        for size in PartSize::ALL {
+            assert_eq!(sizes.iter().filter(|own| **own == size).count(), 1, "{size:?}");
         }
     }
 }

@@ -10,8 +10,9 @@ use super::store::Store;
 use crate::design::bearing_words::verdict;
 use crate::design::document::Design;
 use crate::design::resolve::{Resolved, resolve};
+use crate::design::years::nearer_of;
 use crate::engine::analysis::Analysis;
-use crate::engine::bearing::{Borne, borne};
+use crate::engine::bearing::{Borne, Kept, Nearer, borne_again};
 use crate::engine::geometry::{Band, lay_out};
 
 /// The frame of the design that is open. It is `Copy`, so that every part of a view can have it.
@@ -47,6 +48,8 @@ impl Frame {
 thread_local! {
     /// What was worked out last, and for what: the drawing, the summary and the card ask for the same.
     static LAST: RefCell<Option<(Arc<Resolved>, Arc<Borne>)>> = const { RefCell::new(None) };
+    /// What rests of it for the next one.
+    static KEPT: RefCell<Kept> = RefCell::default();
 }
 
 /// What the strings do to the frame of the design that is open.
@@ -74,10 +77,22 @@ fn shared(resolved: Arc<Resolved>, work_out: impl FnOnce() -> Borne) -> Arc<Born
 pub fn beside(store: Store, preview: &Design, analysis: &Analysis) -> (String, String) {
     let resolved = resolve(preview);
     let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
-    let said = |borne: &Borne| verdict(&borne.bearing).short;
+    let said = |borne: &Borne| verdict(&borne.bearing).lead;
     (untrack(|| said(&now(store))), said(&borne_by(&band, &resolved, analysis)))
 }
 
+/// How much nearer the ends of each string come under all of them.
+pub fn nearer(
+    (band, borne): (&Band, &Borne),
+    analysis: &Analysis,
+    resolved: &Resolved,
+) -> Option<Nearer> {
+    KEPT.with_borrow_mut(|kept| nearer_of(kept, (band, &borne.loads), analysis, resolved))
+}
+
 fn borne_by(band: &Band, resolved: &Resolved, analysis: &Analysis) -> Borne {
-    borne(band, &resolved.harp, analysis, &resolved.geometry, &resolved.build())
+    let (harp, geometry) = (&resolved.harp, &resolved.geometry);
+    KEPT.with_borrow_mut(|kept| {
+        borne_again(kept, band, harp, analysis, geometry, &resolved.build())
+    })
 }

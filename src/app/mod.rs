@@ -1,12 +1,16 @@
 //! The page: the only layer that knows Leptos and the browser.
 //!
-//! `forms`, `grid`, `rows` and `section` are plain and tested natively; the rest needs the feature `web`.
+//! `asked`, `forms`, `grid`, `rows`, `section`, `settled`, `strung` and `tab` are plain and tested natively; the rest needs the feature `web`.
 
+pub mod asked;
 pub mod columns;
 pub mod forms;
 pub mod grid;
 pub mod rows;
 pub mod section;
+pub mod settled;
+pub mod strung;
+pub mod tab;
 
 #[cfg(feature = "web")]
 mod browser;

@@ -7,21 +7,24 @@ use thiserror::Error;
 
 use super::browser::{self, StorageError, Worked};
 use super::earlier::EARLIER;
-use super::{clock, rows};
+use super::{clock, tab};
 use crate::design::backup;
 use crate::design::document::Design;
 use crate::design::history::History;
 use crate::design::persist;
 use crate::design::resolve::resolve;
 use crate::engine::order::sort;
-use crate::engine::pitch::Note;
+use crate::engine::pitch::naming::shown;
 use crate::engine::units::Length;
+use crate::words::designs as say;
 
 const DESIGNS: &str = "stringloft/design/";
 /// Under which it is kept when a design was changed last.
 const CHANGED: &str = "stringloft/changed/";
 /// Under which its undo steps are kept, by `keep.js`.
 const STEPS: &str = "stringloft/steps/";
+/// Which of its strings are on, as it is ticked while it is strung.
+const STRUNG: &str = "stringloft/strung/";
 /// Where a design stands that was taken off the shelf, and when that was.
 const BIN: &str = "stringloft/bin/";
 const BINNED: &str = "stringloft/binned/";
@@ -30,7 +33,7 @@ pub const BIN_DAYS: u64 = 30;
 /// The stock lists, for a backup.
 const STOCK: &str = "stringloft/stock/";
 /// What a backup holds: the keys that begin so.
-const BACKED_UP: [&str; 5] = [DESIGNS, CHANGED, BIN, BINNED, STOCK];
+const BACKED_UP: [&str; 6] = [DESIGNS, CHANGED, STRUNG, BIN, BINNED, STOCK];
 /// Hexadecimal digits of the part of a name that is left to chance; those before are the time it was made at.
 const CHANCE_DIGITS: usize = 5;
 /// Height of the picture of a design.
@@ -49,11 +52,23 @@ pub struct Shelved {
     pub changed: String,
     /// Its strings side by side, as SVG; empty for one that cannot be opened.
     pub picture: String,
+    /// It is there, but cannot be opened.
+    pub is_spoilt: bool,
 }
 
 /// Where a design is kept.
 pub fn key(id: &str) -> String {
     format!("{DESIGNS}{id}")
+}
+
+/// Where its ticks are kept.
+pub fn strung_key(id: &str) -> String {
+    format!("{STRUNG}{id}")
+}
+
+/// Where the log of its settling is kept: with the ticks in a backup.
+pub fn settled_key(id: &str) -> String {
+    format!("{STRUNG}{id}/log")
 }
 
 /// Whether a key is that of a design.
@@ -65,10 +80,10 @@ pub fn is_key(key: &str) -> bool {
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum Unread {
     /// It is not there.
-    #[error("it is no longer kept in this browser")]
+    #[error("{}", say::GONE)]
     Gone,
     /// It is there, and is no design that can be used.
-    #[error("{name} cannot be read, as {why}; it stays as it is under Designs")]
+    #[error("{}", say::spoilt(.name, .why))]
     Spoilt { name: String, why: String },
 }
 
@@ -81,10 +96,8 @@ pub fn keep<K: PartialEq>(
     id: &str,
     history: &mut History<Design, K>,
 ) -> Result<Worked, StorageError> {
-    let (at, steady) = (history.at(), history.steady());
-    let before = history.before().filter(|_| steady < at).map(persist::write);
-    history.kept();
-    let kept = browser::keep_design(id, &persist::write(history.present()), (at, steady), before);
+    let (steps, before) = tab::steps(history);
+    let kept = browser::keep_design(id, &persist::write(history.present()), steps, before);
     browser::note_open(id);
     kept
 }
@@ -125,10 +138,8 @@ pub fn text(id: &str) -> Option<String> {
 fn taken(key: &str) -> Result<Design, Unread> {
     let text = browser::kept(key).ok_or(Unread::Gone)?;
     persist::read(&text).map_err(|error| Unread::Spoilt {
-        name: persist::title_of(&text).map_or_else(
-            || "a design whose name is lost".to_owned(),
-            |title| format!("\"{title}\""),
-        ),
+        name: persist::title_of(&text)
+            .map_or_else(|| say::NAME_LOST.into(), |title| say::quoted(&title)),
         why: error.in_short(),
     })
 }
@@ -148,6 +159,11 @@ pub fn last_open() -> Result<Option<(String, Design)>, Unread> {
         Some(id) => take(&id).map(|design| Some((id, design))),
         None => Ok(None),
     }
+}
+
+/// Whether no design was ever kept here.
+pub fn is_empty() -> bool {
+    browser::kept_keys(DESIGNS).is_empty() && browser::kept_keys(BIN).is_empty()
 }
 
 /// Everything on the shelf, the one that was changed last first.
@@ -170,18 +186,18 @@ fn listed(prefix: &str, dated: fn(&str) -> Option<u64>) -> Vec<Shelved> {
 }
 
 fn shelved(prefix: &str, id: &str, ms: Option<u64>) -> Shelved {
+    let mut is_spoilt = false;
     let (title, strings, picture) = match taken(&format!("{prefix}{id}")) {
         Ok(design) => (titled(&design), strings(&design), picture(&design)),
         Err(Unread::Spoilt { name, why }) => {
-            (name, format!("cannot be opened: {why}"), String::new())
+            is_spoilt = true;
+            (name, say::unopened(&why), String::new())
         }
         Err(gone) => (gone.to_string(), String::new(), String::new()),
     };
-    let day = ms.map(|ms| {
-        let (day, month, year) = clock::day_at(ms);
-        format!("{} at {}", rows::day_words(day, month, year), clock::time_at(ms))
-    });
-    Shelved { id: id.to_owned(), title, strings, changed: day.unwrap_or_default(), picture }
+    let day = ms.map(|ms| say::day_and_time(&clock::day_at(ms), &clock::time_at(ms)));
+    let (id, changed) = (id.to_owned(), day.unwrap_or_default());
+    Shelved { id, title, strings, changed, picture, is_spoilt }
 }
 
 /// The lengths of the strings as bars, the lowest at the left: some ten bytes for each.
@@ -215,6 +231,8 @@ pub fn remove(id: &str) -> Result<Worked, StorageError> {
     // A date without its design is never read.
     let _ = browser::forget(&format!("{CHANGED}{id}"));
     let _ = browser::forget(&format!("{STEPS}{id}"));
+    let _ = browser::forget(&strung_key(id));
+    let _ = browser::forget(&settled_key(id));
     Ok(gone)
 }
 
@@ -231,14 +249,16 @@ pub fn bin(id: &str) -> Result<Worked, StorageError> {
     browser::forget(&key(id))
 }
 
-/// Puts a design of the bin back on the shelf.
+/// Puts a design of the bin back on the shelf; beside one of the same name that came there meanwhile.
 ///
 /// # Errors
 ///
 /// When the browser does not.
 pub fn put_back(id: &str) -> Result<Worked, StorageError> {
     let text = browser::kept(&format!("{BIN}{id}")).unwrap_or_default();
-    browser::keep(&key(id), &text)?;
+    let is_free = self::text(id).is_none_or(|there| there == text);
+    let to = if is_free { id.to_owned() } else { browser::fresh_name() };
+    browser::keep(&key(&to), &text)?;
     take_out(id)
 }
 
@@ -250,6 +270,8 @@ pub fn put_back(id: &str) -> Result<Worked, StorageError> {
 pub fn throw_away(id: &str) -> Result<Worked, StorageError> {
     let _ = browser::forget(&format!("{CHANGED}{id}"));
     let _ = browser::forget(&format!("{STEPS}{id}"));
+    let _ = browser::forget(&strung_key(id));
+    let _ = browser::forget(&settled_key(id));
     let gone = id.to_owned();
     spawn_local(async move { browser::forget_states(&gone).await });
     take_out(id)
@@ -300,7 +322,7 @@ pub async fn merge(backup: &str) -> Result<(usize, usize), String> {
     let (states, texts): (Vec<_>, Vec<_>) =
         backup::read(backup)?.into_iter().partition(|(key, _)| key.starts_with(EARLIER));
     if !states.is_empty() && browser::take_states(&backup::write(&states)).await.is_none() {
-        return Err("this browser did not take the earlier states in it".to_owned());
+        return Err(say::STATES_REFUSED.into());
     }
     let (mut new, mut known) = (0, 0);
     for (key, content) in &texts {
@@ -343,29 +365,24 @@ pub fn titled(design: &Design) -> String {
     match (design.title.trim(), design.client.trim()) {
         ("", _) => untitled(design),
         (title, "") => title.to_owned(),
-        (title, client) => format!("{title}, for {client}"),
+        (title, client) => say::for_client(&client, &title),
     }
 }
 
 /// A design without a name goes by its strings.
 fn untitled(design: &Design) -> String {
     match design.strings.len() {
-        0 => "Empty chart".to_owned(),
-        _ => format!("Harp of {}", strings(design)),
+        0 => say::EMPTY_CHART.into(),
+        _ => say::harp_of(&strings(design)),
     }
 }
 
 /// How many strings, and from where to where.
 fn strings(design: &Design) -> String {
-    let count = match design.strings.len() {
-        1 => "1 string".to_owned(),
-        count => format!("{count} strings"),
-    };
+    let count = say::strings(&design.strings.len());
     match (design.strings.last(), design.strings.first()) {
         (Some(low), Some(high)) if !low.note.is_empty() && !high.note.is_empty() => {
-            let printed =
-                |text: &str| text.parse::<Note>().map_or_else(|_| text.to_owned(), Note::printed);
-            format!("{count}, {} to {}", printed(&low.note), printed(&high.note))
+            say::strings_between(&shown(&high.note), &shown(&low.note), &count)
         }
         _ => count,
     }

@@ -4,10 +4,12 @@
 
 use std::sync::Arc;
 
-use super::browser::{self, Heard, StorageError, Worked};
+use super::browser::{self, StorageError, Worked};
 use super::store::Store;
+use super::tab::Heard;
 use crate::design::stock::{self, StockList, starting_list};
 use crate::engine::order::sort;
+use crate::words::stock_page as say;
 use leptos::prelude::*;
 
 const LISTS: &str = "stringloft/stock/";
@@ -52,7 +54,7 @@ pub fn take(id: &str) -> Result<StockList, String> {
     match browser::kept(&key(id)) {
         Some(text) => stock::read(&text).map_err(|error| error.to_string()),
         None if id == USUAL => Ok(starting_list()),
-        None => Err("that stock list is no longer kept in this browser".to_owned()),
+        None => Err(say::LIST_GONE.into()),
     }
 }
 
@@ -66,9 +68,9 @@ pub fn all() -> Vec<Shelved> {
     let ids = ids.iter().filter_map(|key| key.strip_prefix(LISTS));
     let shelved = |id: &str| {
         let title = match take(id) {
-            Ok(list) if list.name.trim().is_empty() => "List without a name".to_owned(),
+            Ok(list) if list.name.trim().is_empty() => say::UNNAMED.into(),
             Ok(list) => list.name,
-            Err(why) => format!("Unreadable: {why}"),
+            Err(why) => say::unreadable(&why),
         };
         Shelved { id: id.to_owned(), title }
     };
@@ -117,9 +119,7 @@ pub fn follow(store: Store) {
 fn take_in_use(store: Store) {
     match shop() {
         Ok(shop) => store.shop.set(shop),
-        Err(why) => store.complain(format!(
-            "The stock list in use was not opened: {why}. Open Stock to choose another."
-        )),
+        Err(why) => store.complain(say::in_use_not_opened(&why)),
     }
 }
 

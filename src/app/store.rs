@@ -14,14 +14,16 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-pub use self::kinds::{Elsewhere, Ghost, NewHarp, Origin, Paper, Pasted, Typing, View, Window};
+pub use self::kinds::{Ghost, NewHarp, Origin, Paper, Pasted, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
 pub use self::parts::{
     Act, Brought, Fetching, Format, NotFetched, Part, Parts, Picture, Progress, Show, Template,
+    Typed,
 };
 use super::browser::{Handed, NotHanded};
 use super::columns::{SETS, present};
 use super::grid::{Selection, Shown};
+pub use super::tab::Elsewhere;
 use crate::design::advice::changed_row;
 use crate::design::bearing_words::FrameVerdict;
 use crate::design::document::Design;
@@ -34,6 +36,7 @@ use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::StockList;
 use crate::engine::analysis::{Analysis, analyse_changed};
 use crate::engine::figure::Figure;
+use crate::words::page as say;
 
 /// The signals of the page.
 #[derive(Clone, Copy)]
@@ -135,6 +138,7 @@ impl Store {
                 size: RwSignal::new((0.0, 0.0)),
                 over: RwSignal::new("none"),
                 group: RwSignal::new("shape"),
+                seeks: RwSignal::new(false),
             },
             new_harp: NewHarp::empty(),
             ghost: RwSignal::new(None),
@@ -169,7 +173,7 @@ impl Store {
         let key = edit.key();
         let next = self.history.with_untracked(|history| edit.apply(history.present()));
         if let Err(error) = persist::check(&next) {
-            return Err(Not::Refused(format!("That was not taken: {error}.")));
+            return Err(Not::Refused(say::refused(&error)));
         }
         self.history.update(|history| history.record(next, key));
         self.changed();
@@ -224,6 +228,7 @@ impl Store {
         match self.view.get_untracked() {
             View::Chart => "chart",
             View::Drawing => "loft",
+            View::Parts => "parts",
             View::Choose => "choose",
             View::Order => "order",
             View::Versions => "versions",
@@ -257,9 +262,10 @@ impl Store {
         self.notice.set(Some(Notice::new(&text.into(), true)));
     }
 
-    /// Opens the drawing with what the frame bears.
-    pub fn show_loads(self) {
-        self.paper.group.set("loads");
+    /// Opens the drawing with a group beside it.
+    pub fn show_group(self, group: &'static str) {
+        self.paper.group.set(group);
+        self.paper.seeks.set(true);
         self.view.set(View::Drawing);
     }
 
@@ -273,8 +279,8 @@ impl Store {
 /// What is said of the frame until it is worked out.
 fn no_verdict() -> FrameVerdict {
     FrameVerdict {
-        short: "not worked out yet".to_owned(),
-        full: "Worked out by a part of Stringloft that is fetched after the chart.".to_owned(),
-        finding: None,
+        short: say::FRAME_NOT_YET.into(),
+        full: say::FRAME_LATER.into(),
+        ..FrameVerdict::default()
     }
 }

@@ -3,6 +3,7 @@
 use crate::design::decimal::with_power;
 use crate::design::figures::Scale;
 use crate::engine::order::sort;
+use crate::words::signed;
 
 /// A value over this many times the 90th percentile is drawn at the edge, so that one slip of the
 /// pen does not flatten the curve of all the others.
@@ -157,7 +158,7 @@ fn label(value: f64, step: f64) -> String {
         return with_power(value).replace('-', "−");
     }
     let decimals = (0..6).find(|n| step >= 10f64.powi(-n) * (1.0 - 1e-9)).unwrap_or(6);
-    format!("{value:.*}", usize::try_from(decimals).unwrap_or(0)).replace('-', "−")
+    signed(&format!("{value:.*}", usize::try_from(decimals).unwrap_or(0))).replace('-', "−")
 }
 
 fn as_f64(count: usize) -> f64 {

@@ -17,6 +17,7 @@ use super::axis::{is_usable, nice_step, robust_top};
 use super::compass::Compass;
 use super::layout::Plot;
 use super::pen::{Anchor, Drawn, Pen, Style, safe_scale};
+use crate::words::charts as say;
 
 /// A length over this many times the 90th percentile is cut off, so that one slip of the pen does
 /// not shrink all the others.
@@ -117,7 +118,7 @@ pub fn draw<DB: DrawingBackend>(
     let (plot, s, p) = (&layout.plot, pen.scale, pen.palette);
     if band.strings.is_empty() {
         let middle = (width / 2.0, height / 2.0);
-        return pen.word("No string has a length yet", middle, Anchor::Centre, p.faint);
+        return pen.word(say::NO_LENGTHS.said(), middle, Anchor::Centre, p.faint);
     }
     if layout.compass.slot() <= 0.0 || plot.bottom - plot.top < 8.0 * s {
         return Ok(());
@@ -133,7 +134,7 @@ pub fn draw<DB: DrawingBackend>(
     }
     letters(&pen, band, &layout)?;
     scale_bar(&pen, band, &layout)?;
-    pen.title("Lengths to scale", (plot.left, 3.0 * s), p.ink)
+    pen.title(say::TO_SCALE.said(), (plot.left, 3.0 * s), p.ink)
 }
 
 fn top_of(layout: &UprightsLayout, string: &Upright) -> f64 {
@@ -225,11 +226,11 @@ fn letters<DB: DrawingBackend>(
     let with_f = 3.0 * compass.slot() >= 11.0 * s;
     for (index, note) in band.notes.iter().enumerate() {
         let (letter, color) = match note.map(Note::letter) {
-            Some(Letter::C) => ("C", pen.palette.c_mark),
-            Some(Letter::F) if with_f => ("F", pen.palette.f_mark),
+            Some(Letter::C) => (Letter::C, pen.palette.c_mark),
+            Some(Letter::F) if with_f => (Letter::F, pen.palette.f_mark),
             _ => continue,
         };
-        pen.word(letter, (compass.x_of(index), y), Anchor::TopCentre, color)?;
+        pen.word(&letter.printed(), (compass.x_of(index), y), Anchor::TopCentre, color)?;
     }
     Ok(())
 }

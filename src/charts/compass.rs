@@ -94,7 +94,7 @@ impl Compass {
                         (LabelKind::C, note.printed())
                     }
                     Letter::F if every_note => (LabelKind::F, note.printed()),
-                    Letter::F if with_f => (LabelKind::F, "F".to_owned()),
+                    Letter::F if with_f => (LabelKind::F, Letter::F.printed()),
                     Letter::C | Letter::F => return None,
                     _ if every_note => (LabelKind::Note, note.printed()),
                     _ => return None,

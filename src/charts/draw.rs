@@ -12,6 +12,7 @@ use super::compass::{Compass, LabelKind, as_f64};
 use super::layout::{Explained, LEGEND_ROW, Layout, Plot, TOP, css_width, layout, legend_entries};
 use super::pen::{Anchor, Drawn, Pen, SMALL, Style, TITLE, px};
 use super::series::{CurvePoint, Curves, Panel};
+use crate::words::charts as say;
 
 /// Height of a plot below which its ticks would touch, in CSS pixels.
 const TICK_ROOM: f64 = 24.0;
@@ -35,7 +36,7 @@ pub fn draw<DB: DrawingBackend>(
     let (width, height) = (f64::from(width), f64::from(height));
     if curves.notes.is_empty() {
         let middle = (width / 2.0, height / 2.0);
-        return pen.word("No strings yet", middle, Anchor::Centre, pen.palette.faint);
+        return pen.word(say::NO_STRINGS.said(), middle, Anchor::Centre, pen.palette.faint);
     }
     let layout = layout(width, height, style.scale, curves);
     if layout.compass.slot() <= 0.0 {
@@ -157,7 +158,7 @@ fn limits<DB: DrawingBackend>(pen: &Pen<'_, DB>, panel: &Panel, plot: &Plot) -> 
         let under = y - plot.top < (SMALL + 4.0) * s;
         let (y, anchor) =
             if under { (y + 3.0 * s, Anchor::TopLeft) } else { (y - 2.0 * s, Anchor::BottomLeft) };
-        pen.word("breaks", (plot.left + 4.0 * s, y), anchor, pen.palette.warn)?;
+        pen.word(say::BREAKS.said(), (plot.left + 4.0 * s, y), anchor, pen.palette.warn)?;
     }
     Ok(())
 }
@@ -338,7 +339,7 @@ fn titles<DB: DrawingBackend>(pen: &Pen<'_, DB>, panel: &Panel, plot: &Plot) -> 
     }
     if panel.points.is_empty() && panel.ghost.is_empty() {
         let middle = ((plot.left + plot.right) / 2.0, (plot.top + plot.bottom) / 2.0);
-        pen.word("No string has this figure yet", middle, Anchor::Centre, pen.palette.faint)?;
+        pen.word(say::NO_FIGURE.said(), middle, Anchor::Centre, pen.palette.faint)?;
     }
     Ok(())
 }
@@ -362,7 +363,7 @@ fn axis<DB: DrawingBackend>(pen: &Pen<'_, DB>, curves: &Curves, layout: &Layout)
         let number = (index + 1).to_string();
         pen.word(&number, (compass.x_of(index), row), Anchor::TopCentre, p.faint)?;
     }
-    pen.word("string", (3.0 * s, row), Anchor::TopLeft, p.faint)
+    pen.word(say::STRING.said(), (3.0 * s, row), Anchor::TopLeft, p.faint)
 }
 
 #[cfg(test)]
@@ -483,7 +484,7 @@ mod tests {
         other.strings[5].length = Ok(Length::from_mm(300.0));
         let ghost = analyse(&other);
         let text = svg(&curves(&harp, &[Figure::Tension], Some(&ghost)), (900, 300), &plain(1.0));
-        assert_eq!(count(&text, "<polyline fill=\"none\" opacity=\"1\" stroke=\"#80858A\""), 21);
+        assert_eq!(count(&text, "<polyline fill=\"none\" opacity=\"1\" stroke=\"#7A7F84\""), 21);
         assert!(text.contains("compared design"));
     }
 
@@ -504,7 +505,7 @@ mod tests {
             assert_eq!(more("<polygon opacity=\"0.22\""), runs + 1);
             assert_eq!(more("<polyline"), 2 * (runs + 1));
             assert_eq!(more("<rect"), 3 * (47 + 3));
-            assert_eq!(more("how far off it can be"), 1);
+            assert_eq!(more("tolerance"), 1);
         }
     }
 

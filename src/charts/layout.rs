@@ -6,6 +6,7 @@ use super::compass::{CHARACTER, Compass, as_f64};
 use super::marks::Mark;
 use super::pen::{SMALL, safe_scale};
 use super::series::Curves;
+use crate::words::charts as say;
 
 /// Height of one row of the legend, in CSS pixels.
 pub(super) const LEGEND_ROW: f64 = 18.0;
@@ -17,10 +18,6 @@ pub(super) const TITLE_STRIP: f64 = 22.0;
 pub(super) const AXIS_STRIP: f64 = 36.0;
 /// Room above the first panel, in CSS pixels.
 pub(super) const TOP: f64 = 3.0;
-/// What the legend says of the ghost.
-const COMPARED: &str = "compared design";
-/// What the legend says of the range about a curve.
-const RANGE: &str = "how far off it can be";
 
 /// A plot's rectangle, in pixels of the drawing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -94,8 +91,8 @@ pub(super) enum Explained {
 /// What the legend explains, with its labels; the ghost and the range come last.
 pub(super) fn legend_entries(curves: &Curves) -> impl Iterator<Item = (Explained, &str)> {
     let marks = curves.legend.iter().map(|e| (Explained::Mark(e.mark), e.label.as_str()));
-    let ghost = has_ghost(curves).then_some((Explained::Ghost, COMPARED));
-    marks.chain(ghost).chain(has_range(curves).then_some((Explained::Range, RANGE)))
+    let ghost = has_ghost(curves).then_some((Explained::Ghost, say::COMPARED.said()));
+    marks.chain(ghost).chain(has_range(curves).then_some((Explained::Range, say::RANGE.said())))
 }
 
 fn legend_places(curves: &Curves, left: f64, right: f64, scale: f64) -> Vec<(usize, f64)> {

@@ -11,6 +11,7 @@ use crate::engine::bearing::{Bearing, Cut, FrameBearing};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::{Point, Pull};
 use crate::engine::units::{Force, Length, Moment};
+use crate::words::{Words, charts as say};
 
 /// The greatest ordinate over the height of the harp.
 const TALLEST: f64 = 0.12;
@@ -32,7 +33,7 @@ pub enum LoadKind {
     Axial,
     /// Twist about the middle line.
     Twist,
-    /// How far each cut is used up.
+    /// How far each cut is loaded.
     Use,
 }
 
@@ -42,36 +43,26 @@ impl LoadKind {
         [Self::Forces, Self::Moment, Self::Shear, Self::Axial, Self::Twist, Self::Use];
 
     /// As a list shows it.
-    pub const fn title(self) -> &'static str {
+    pub const fn title(self) -> Words {
         match self {
-            Self::Forces => "Forces on the frame",
-            Self::Moment => "Bending moment",
-            Self::Shear => "Shear",
-            Self::Axial => "Force along the neck",
-            Self::Twist => "Torque",
-            Self::Use => "Share of the allowable stress",
+            Self::Forces => say::LOADS_FORCES,
+            Self::Moment => say::LOADS_MOMENT,
+            Self::Shear => say::LOADS_SHEAR,
+            Self::Axial => say::LOADS_AXIAL,
+            Self::Twist => say::LOADS_TWIST,
+            Self::Use => say::LOADS_USE,
         }
     }
 
     /// Says what the picture shows and on which side.
-    const fn caption(self) -> &'static str {
+    const fn caption(self) -> Words {
         match self {
-            Self::Forces => {
-                "Push of the pillar and force of the shoulder on the neck, and the line in which all strings pull as one."
-            }
-            Self::Moment => "Bending moment in the neck, drawn on the tension side.",
-            Self::Shear => {
-                "Shear in the neck. Below the middle line, the part towards the pillar draws the rest towards the strings."
-            }
-            Self::Axial => "Force along the neck: above the middle line a pull, below it a push.",
-            Self::Twist => {
-                "Torque in the neck by the strings at its side. The area holds if the pillar only pushes, the dashed line if no \
-                 joint gives."
-            }
-            Self::Use => {
-                "Share of the allowable stress at each cut of the neck. The area holds if the pillar only pushes, the dashed line if no joint \
-                 gives."
-            }
+            Self::Forces => say::ABOUT_FORCES,
+            Self::Moment => say::ABOUT_MOMENT,
+            Self::Shear => say::ABOUT_SHEAR,
+            Self::Axial => say::ABOUT_AXIAL,
+            Self::Twist => say::ABOUT_TWIST,
+            Self::Use => say::ABOUT_USE,
         }
     }
 
@@ -111,13 +102,12 @@ pub fn overlay(kind: LoadKind, band: &Band, bearing: &Bearing, units: Units) -> 
             return Overlay { caption: capital(&format!("{error}.")), ..Overlay::default() };
         }
     };
-    let caption = kind.caption().to_owned();
     match kind {
-        LoadKind::Forces => Overlay { caption, ..forces(frame, height_mm(band, frame), units) },
-        _ => {
-            let drawn = diagram(kind, band, frame, units);
-            Overlay { caption: caption + &drawn.caption, ..drawn }
-        }
+        LoadKind::Forces => Overlay {
+            caption: kind.caption().into(),
+            ..forces(frame, height_mm(band, frame), units)
+        },
+        _ => diagram(kind, band, frame, units),
     }
 }
 
@@ -153,14 +143,15 @@ fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> O
     let size = |values: &[f64]| values.iter().map(|value| value.abs()).fold(0.0, f64::max);
     let greatest = size(&values).max(size(&held));
     if !(greatest > 0.0 && greatest.is_finite()) {
-        return Overlay { lines: vec![line], ..Overlay::default() };
+        let caption = kind.caption().into();
+        return Overlay { caption, lines: vec![line], ..Overlay::default() };
     }
     let (scale, up) = (TALLEST * height / greatest, upward(band));
     let stands = |values: &[f64]| -> Vec<PlaceMm> {
         let tip = |(at, value): (&PlaceMm, &f64)| along(*at, up, scale * value);
         line.iter().zip(values).map(tip).collect()
     };
-    let mut over = Overlay::default();
+    let mut over = Overlay { caption: kind.caption().into(), ..Overlay::default() };
     let tips = stands(&values);
     let mut area = line.clone();
     area.extend(tips.iter().rev());
@@ -173,12 +164,12 @@ fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> O
     if two {
         over.dashed.push(stands(&held));
         // In the caption, as both peaks may be at one place.
-        over.caption = format!(" Then at most {}.", kind.words(size(&held), units));
+        over.caption = say::then_at_most(&kind.caption(), &kind.words(size(&held), units));
     }
     over.lines = vec![line.clone(), tips];
     if kind == LoadKind::Use && greatest >= 0.5 {
         let all = stands(&vec![1.0; line.len()]);
-        let text = "limit".to_owned();
+        let text = say::LIMIT.into();
         over.labels.extend(all.last().map(|at| Label { at: *at, text, side: Side::Left }));
         over.limits.push(all);
     }
@@ -197,9 +188,10 @@ fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
     }
     let scale = LONGEST * height / greatest;
     let words = |n: f64| display::total_with_unit(Force::from_n(n), units.force);
-    for (name, pull, side) in
-        [("Pillar", held.pillar_pull, Side::Left), ("Shoulder", held.shoulder_pull, Side::Right)]
-    {
+    for (name, pull, side) in [
+        (say::ARROW_PILLAR, held.pillar_pull, Side::Left),
+        (say::ARROW_SHOULDER, held.shoulder_pull, Side::Right),
+    ] {
         let to = place(pull.at);
         // The arrow ends where the force acts.
         let from = (to.0 - scale * pull.x.to_n(), to.1 - scale * pull.y.to_n());
@@ -218,7 +210,7 @@ fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
         let point = |far: f64| (at.0 + far * way.0, at.1 + far * way.1);
         let (from, to) = (point(start), point(start + 0.7 * height));
         arrow(&mut over, from, to, height);
-        over.labels.push(Label::new(from, format!("All strings {}", words(all))));
+        over.labels.push(Label::new(from, say::arrow_all(&words(all))));
     }
     over
 }

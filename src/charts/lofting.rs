@@ -5,6 +5,7 @@
 //! are kept short.
 
 pub mod changes;
+pub mod fingers;
 pub mod look;
 pub mod over;
 pub mod svg;

@@ -1,8 +1,11 @@
 //! The mark of a string on the curves: its shape tells the material of the plain string or the
 //! core, its filling whether the string is plain, wound or weighed.
 
+use crate::design::make_up_said;
 use crate::engine::analysis::Harp;
 use crate::engine::construction::MakeUp;
+use crate::engine::material::said;
+use crate::words::charts as say;
 
 /// The longest name in a legend, in characters.
 const LONGEST_NAME: usize = 24;
@@ -133,15 +136,19 @@ const fn fill_of(make_up: &MakeUp) -> Fill {
 
 fn entry(mark: Mark, make_up: Option<&MakeUp>) -> LegendEntry {
     let core = make_up.and_then(|m| m.core()).map(|(material, _)| material);
-    let key = core.map(|material| shortened(&material.key));
+    let key = core.map(|material| shortened(&make_up_said::material(&material.key)));
     let label = match (make_up, key, mark.fill) {
-        (None, ..) => "no make-up".to_owned(),
+        (None, ..) => say::NO_MAKE_UP.into(),
         (_, Some(key), Fill::Solid) => key,
-        (_, Some(key), Fill::Hollow) => format!("{key}, wound"),
-        (_, Some(key), Fill::Dotted) => format!("{key}, weighed"),
-        (_, None, _) => "weighed".to_owned(),
+        (_, Some(key), Fill::Hollow) => say::wound_of(&key),
+        (_, Some(key), Fill::Dotted) => say::weighed_of(&key),
+        (_, None, _) => say::WEIGHED.into(),
     };
-    LegendEntry { mark, label, material: core.map(|m| m.name.clone()).unwrap_or_default() }
+    LegendEntry {
+        mark,
+        label,
+        material: core.map(|m| said(&m.name).to_owned()).unwrap_or_default(),
+    }
 }
 
 /// A user's name, fit for a drawing: no control characters, and not too long.

@@ -1,4 +1,4 @@
-//! What is drawn over the drawing of a harp: diagrams of forces, how the curve of the pins bends, measures.
+//! What is drawn over the drawing of a harp: diagrams of forces, how the harmonic curve bends, measures.
 
 /// A place in the coordinates of the drawing, in millimetres: `x` towards the treble, `y` up.
 pub type PlaceMm = (f64, f64);

@@ -15,6 +15,7 @@ use super::lofting::svg;
 use super::palette::Palette;
 use super::pen::{Medium, SMALL, Style};
 use super::series::Curves;
+use crate::design::letters::escape;
 
 /// Steps of the curves' places for each pixel: plotters draws on whole ones.
 const STEPS: u32 = 4;
@@ -76,13 +77,7 @@ impl Picture {
         for line in lines {
             y += step;
             let _ = write!(self.inside, "<text x=\"{}\" y=\"{y}\">", left + 8.0 * self.px);
-            for sign in line.chars() {
-                match sign {
-                    '<' => self.inside.push_str("&lt;"),
-                    '&' => self.inside.push_str("&amp;"),
-                    sign => self.inside.push(sign),
-                }
-            }
+            self.inside.push_str(&escape(line));
             self.inside.push_str("</text>");
         }
         self.inside.push_str("</g>");

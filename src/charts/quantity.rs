@@ -7,6 +7,7 @@ use crate::engine::analysis::{Limits, StringFigures};
 use crate::engine::figure::Figure;
 
 use super::axis::is_usable;
+use crate::words::signed;
 
 /// What the maker allows, in the unit of the panel; an open side is `None`.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -25,7 +26,7 @@ fn curve(figure: Figure) -> Curve {
 
 /// The name with the unit: `Tension (N)`.
 pub fn title(figure: Figure, units: &Units) -> String {
-    let name = row(figure).name();
+    let name = row(figure).name().said();
     match unit(figure, units) {
         "" => name.to_owned(),
         unit => format!("{name} ({unit})"),
@@ -34,7 +35,7 @@ pub fn title(figure: Figure, units: &Units) -> String {
 
 /// The unit of the page; empty for a pure number and where the name begins with it: `Turns of the pin`.
 pub fn unit(figure: Figure, units: &Units) -> &'static str {
-    let (name, unit) = (row(figure).name(), row(figure).unit.of_heading());
+    let (name, unit) = (row(figure).name().english(), row(figure).unit.of_heading());
     let says_it = name.get(..unit.len()).is_some_and(|start| start.eq_ignore_ascii_case(unit));
     if says_it { "" } else { display::figure_unit(figure, units) }
 }
@@ -63,8 +64,8 @@ pub fn format(figure: Figure, value: f64, units: &Units) -> String {
             _ => 3,
         },
     };
-    let text = format!("{value:.decimals$}");
-    let is_zero = text.chars().all(|c| matches!(c, '-' | '0' | '.'));
+    let text = signed(&format!("{value:.decimals$}"));
+    let is_zero = text.chars().all(|c| matches!(c, '-' | '0' | '.' | ','));
     if is_zero { text.replace('-', "") } else { text.replace('-', "−") }
 }
 
@@ -88,7 +89,7 @@ pub fn band_words(figure: Figure, limits: &Limits, units: &Units) -> String {
     let Some(Allowed { of, words, .. }) = curve(figure).limits else { return String::new() };
     let say = |value: Option<f64>| value.map(|value| display::limit(figure, value, units));
     let [low, high] = of(limits).map(say);
-    words.replace("{low}", &low.unwrap_or_default()).replace("{high}", &high.unwrap_or_default())
+    words(&low.unwrap_or_default(), &high.unwrap_or_default())
 }
 
 #[cfg(test)]

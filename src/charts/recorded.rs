@@ -110,11 +110,21 @@ impl Stroke {
             }
             Shape::Polygon(points) => Area::around(points, 1),
             Shape::Word(word) => {
-                // No sign is wider than its type is high, and a word may stand to either side.
+                // No sign is wider than its type is high, and a line is less than twice as high.
                 let count = i32::try_from(word.text.chars().count()).unwrap_or(0);
-                let (wide, high) = (word.high * (count + 1), 2 * word.high);
-                let ((x, y), (a, b)) = (word.at, (wide, high));
-                Area::around(&[(x - a, y - b), (x + a, y + b)], 0)
+                let ((x, y), high) = (word.at, word.high);
+                let wide = high * (count + 1);
+                let (left, right) = match word.align {
+                    "start" => (high, wide),
+                    "end" => (wide, high),
+                    _ => (wide, wide),
+                };
+                let (up, down) = match word.baseline {
+                    "top" => (high / 2, 2 * high),
+                    "bottom" => (2 * high, high / 2),
+                    _ => (high, high),
+                };
+                Area::around(&[(x - left, y - up), (x + right, y + down)], 0)
             }
         }
     }

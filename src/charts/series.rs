@@ -14,6 +14,7 @@ use crate::engine::tolerance::Spreads;
 use super::axis::{Axis, is_usable};
 use super::marks::{LegendEntry, Mark, Marks};
 use super::quantity::{self, TargetRange};
+use crate::words::{charts as say, signed};
 
 /// The value of one string.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -71,7 +72,7 @@ fn few_digits(value: f64) -> String {
     // From 1.95 up one digit is as near as two are for 1.
     let first = (0..6).find(|n| value * 10f64.powi(*n) >= 0.95).unwrap_or(6);
     let decimals = if value * 10f64.powi(first) < 1.95 { (first + 1).min(6) } else { first };
-    format!("{value:.*}", usize::try_from(decimals).unwrap_or(0))
+    signed(&format!("{value:.*}", usize::try_from(decimals).unwrap_or(0)))
 }
 
 /// Panels over one compass.
@@ -127,17 +128,17 @@ struct Ground<'a> {
     spreads: &'a [Spreads],
 }
 
-/// What metals may bear, where the band ends at what gut and plastics may.
-fn metals_apart(figure: Figure, harp: &Harp) -> String {
+/// What the band means, and what metals may bear, where it ends at what gut and plastics may.
+fn metals_apart(words: String, figure: Figure, harp: &Harp) -> String {
     let has = |soft: bool| {
         let made = harp.strings.iter().filter_map(|string| string.make_up.as_ref().ok());
         made.into_iter().any(|make_up| is_soft(make_up) == soft)
     };
     let [soft, metals] = [true, false].map(|soft| harp.limits.most_share_percent(soft));
     if figure == Figure::LoadShare && soft < metals && has(true) && has(false) {
-        format!(", metals to {}", display::percent(metals))
+        say::metals_to(&display::percent(metals), &words)
     } else {
-        String::new()
+        words
     }
 }
 
@@ -173,7 +174,7 @@ fn panel(ground: &Ground<'_>, figure: Figure) -> Panel {
     Panel {
         figure,
         title: quantity::title(figure, units),
-        band_words: quantity::band_words(figure, &limits, units) + &metals_apart(figure, harp),
+        band_words: metals_apart(quantity::band_words(figure, &limits, units), figure, harp),
         axis: Axis::around(&values, &wanted, quantity::scale(figure)),
         segments: segments(&points, ground.changes),
         points,

@@ -1,4 +1,4 @@
-//! The wanted curve along the compass as a small picture: the bass at the left, values in their logarithm.
+//! The target curve along the compass as a small picture: the bass at the left, values in their logarithm.
 
 use crate::design::display;
 use crate::design::targets::Point;
@@ -20,7 +20,7 @@ const ENOUGH: usize = 4;
 /// What is drawn.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Given {
-    /// The points of the wanted curve, from the bass.
+    /// The points of the target curve, from the bass.
     pub points: Vec<Point>,
     /// Each string's place and value now.
     pub present: Vec<Point>,
@@ -161,9 +161,9 @@ fn bounds(values: impl Iterator<Item = f64>) -> Point {
     })
 }
 
-/// A tenth of a pixel, with a sign that SVG reads.
+/// A tenth of a pixel, with the signs that SVG reads in any language.
 fn px(value: f64) -> String {
-    display::decimals(value, 1).replace('−', "-")
+    display::kept(|| display::decimals(value, 1)).replace('−', "-")
 }
 
 #[cfg(test)]

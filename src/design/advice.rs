@@ -10,6 +10,7 @@ use crate::engine::figure::Figure;
 use crate::engine::findings::{Finding, FindingKind, Misplaced};
 use crate::engine::pitch::Note;
 use crate::engine::units::{Length, Stiffness};
+use crate::words::{findings as say, shown};
 
 /// Gauges in thousandths of an inch in which nylon is usually sold. Common practice, no source.
 const NYLON_THOU: [f64; 13] =
@@ -18,10 +19,8 @@ const NYLON_THOU: [f64; 13] =
 const LAST_DIGITS: f64 = 1e-9;
 
 /// The cautions that stand wherever loads, breaking or stringing are shown.
-pub const fn caution() -> &'static str {
-    "Strings and frames under load can hurt: wear eye protection, keep your face out of the string's \
-     plane and let tension down slowly. The load figures are estimates, no approval of a structure: \
-     local rules and qualified practice come first."
+pub fn caution() -> &'static str {
+    say::CAUTION.said()
 }
 
 /// The one string in which a design differs from the one before it, if it is one: that of the last change.
@@ -42,16 +41,8 @@ const FAR_CENTS: f64 = 1_200.0;
 /// A finding in words: `String 9, F5: 92 % of its breaking load …`.
 pub fn sentence(finding: &Finding, analysis: &Analysis, units: &Units) -> String {
     let figures = analysis.strings.get(finding.index);
-    format!("{}: {}", name(finding, figures), said(&finding.kind, figures, *units))
-}
-
-/// `String 9, F5`; the number alone where the string has no note.
-fn name(finding: &Finding, figures: Option<&StringFigures>) -> String {
-    let number = finding.index + 1;
-    match figures.and_then(|figures| figures.note) {
-        Some(note) => format!("String {number}, {}", note.printed()),
-        None => format!("String {number}"),
-    }
+    let name = figures.map_or_else(|| shown::string(&(finding.index + 1)), display::string_name);
+    say::finding(&said(&finding.kind, figures, *units), &name)
 }
 
 fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> String {
@@ -61,187 +52,129 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
         (display::length_unit(units.length), display::gauge_unit(units.gauge));
     match *kind {
         FindingKind::Breaks { load_percent, .. } if load_percent > FAR_PERCENT => {
-            "more than ten times the load that breaks it. Check its note, length and gauge."
-                .to_owned()
+            say::BREAKS_FAR.into()
         }
-        FindingKind::Breaks { load_percent, longest, thinner_helps } => format!(
-            "{} % of its breaking load: it breaks before it is in tune. {}",
-            percent(load_percent, 100.0).0,
-            of_overload(plain, thinner_helps, longest, units.length)
+        FindingKind::Breaks { load_percent, longest, thinner_helps } => say::breaks(
+            &of_overload(plain, thinner_helps, longest, units.length),
+            &percent(load_percent, 100.0).0,
         ),
         FindingKind::Overworked { load_percent, limit_percent, longest, thinner_helps } => {
             let (share, limit) = percent(load_percent, limit_percent);
-            format!(
-                "{share} % of its breaking load, above the {limit} % you allow. {}",
-                of_overload(plain, thinner_helps, longest, units.length)
-            )
+            let advice = of_overload(plain, thinner_helps, longest, units.length);
+            say::overworked(&advice, &limit, &share)
         }
         FindingKind::Slack { load_percent, limit_percent, shortest } => {
             let (share, limit) = percent(load_percent, limit_percent);
-            format!(
-                "{share} % of its breaking load, below your {limit} %: it will sound dull and false. {}Lengthen it to \
-                 {} or more, or use a material that is heavier for its strength.",
-                if plain { "A thicker gauge raises the tension, but not the share. " } else { "" },
-                longer(shortest, units.length)
-            )
+            let length = longer(shortest, units.length);
+            let advice = if plain { say::slack_plain(&length) } else { say::slack_wound(&length) };
+            say::slack(&advice, &limit, &share)
         }
         FindingKind::LittlePull { pull, least, thinnest } => {
             let (pull, least) =
                 display::against(Figure::Tension, pull.to_n(), least.to_n(), &units);
-            let unit = display::force_unit(units.force);
-            format!(
-                "its tension is {pull} {unit}, less than your {least} {unit}, and will not hold steady under the finger. {}",
-                match thinnest {
-                    Some(thinnest) =>
-                        format!("Use a gauge of {} or more.", thicker(thinnest, units.gauge)),
-                    None => "Use a heavier make-up or lengthen it.".to_owned(),
-                }
-            )
+            let advice = match thinnest {
+                Some(thinnest) => say::little_thicker(&thicker(thinnest, units.gauge)),
+                None => say::LITTLE_OTHER.into(),
+            };
+            say::little_tension(&advice, &least, &pull, &display::force_unit(units.force))
         }
         FindingKind::Inharmonic { partial_8_cents, .. } if partial_8_cents > FAR_CENTS => {
-            "its partials are far too sharp for a string. Check its length and gauge.".to_owned()
+            say::INHARMONIC_FAR.into()
         }
         FindingKind::Inharmonic { partial_8_cents, limit_cents, .. } => {
             let (cents, limit) =
                 display::against(Figure::Partial8, partial_8_cents, limit_cents, &units);
-            format!(
-                "its partial 8 is {cents} cents sharp (you allow {limit}): it will sound false. A thinner gauge, a \
-                 longer string or one wound on a thin core sounds truer."
-            )
+            say::inharmonic(&cents, &limit)
         }
         FindingKind::ThinCore { gauge_ratio, limit_ratio } => {
             let (ratio, limit) = display::apart(gauge_ratio, limit_ratio, 1);
-            format!(
-                "it is {ratio} times as thick as its core, above {limit}: the core is thin for what it carries. Use a \
-                 thicker core or a thinner winding."
-            )
+            say::thin_core(&limit, &ratio)
         }
         FindingKind::GaugeOrder { gauge, neighbour } => {
             let is_thinner = gauge < neighbour;
             let (own, neighbour) =
                 display::against(Figure::Gauge, gauge.to_mm(), neighbour.to_mm(), &units);
-            let than = if is_thinner {
-                "thinner than that of the string above it"
-            } else {
-                "thicker than that of the string below it"
-            };
-            format!("its gauge of {own} {gauge_unit} is {than} ({neighbour} {gauge_unit}).")
+            let said = if is_thinner { say::gauge_thinner } else { say::gauge_thicker };
+            said(&own, &neighbour, &gauge_unit)
         }
         FindingKind::OutOfLine { length: own, neighbour, between } => {
             let (own_mm, neighbour_mm) = (own.to_mm(), neighbour.to_mm());
             let (own, neighbour) = display::against(Figure::Length, own_mm, neighbour_mm, &units);
-            format!(
-                "{own} {length_unit} is {} ({neighbour} {length_unit}). {}",
-                if own_mm > neighbour_mm {
-                    "longer than the string below it"
-                } else {
-                    "shorter than the string above it"
-                },
-                match between {
-                    Some(between) => format!(
-                        "Midway between its neighbours lies {}.",
-                        midway(between, units.length)
-                    ),
-                    None => "Check the length.".to_owned(),
-                }
-            )
+            let advice = match between {
+                Some(between) => say::midway(&midway(between, units.length)),
+                None => say::CHECK_LENGTH.into(),
+            };
+            let said = if own_mm > neighbour_mm {
+                say::longer_than_below
+            } else {
+                say::shorter_than_above
+            };
+            said(&advice, &own, &neighbour, &length_unit)
         }
-        FindingKind::Feel { stiffness, band } => {
-            let (feel, asked) = asked_feel(stiffness, band, &units);
-            format!("{feel} {} under the finger, {asked}.", display::stiffness_unit(units.force))
-        }
+        FindingKind::Feel { stiffness, band } => feel(stiffness, band, &units),
         FindingKind::LengthOff { length, line } => {
             let (own, line) =
                 display::against(Figure::Length, length.to_mm(), line.to_mm(), &units);
-            format!(
-                "{own} {length_unit} is out of line with its neighbours, which suggest {line} {length_unit}. Check the length."
-            )
+            say::length_off(&own, &line, &length_unit)
         }
         FindingKind::Note { note, meant, beside, why: Misplaced::Row } => {
+            let (note, meant) = (note.printed(), meant.printed());
             let names: Vec<String> = beside.into_iter().flatten().map(Note::printed).collect();
-            let place = if names.len() > 1 { "between" } else { "next to" };
-            format!(
-                "{} is out of order: the string {place} {} should be {}. Check the note.",
-                note.printed(),
-                names.join(" and "),
-                meant.printed()
-            )
+            match &names[..] {
+                [first, second, ..] => say::note_between(first, &meant, &note, second),
+                names => say::note_beside(&names.concat(), &meant, &note),
+            }
         }
         FindingKind::Note { meant, why: Misplaced::Sign, .. } => {
-            let name = meant.letter().name();
-            let sign = match meant.alter() {
-                0 => "natural",
-                1.. => "sharp",
-                _ => "flat",
+            let said = match meant.alter() {
+                0 => say::note_natural,
+                1.. => say::note_sharp,
+                _ => say::note_flat,
             };
-            format!("every other {name} is {name} {sign}. Check the note.")
+            said(&meant.letter().printed())
         }
         FindingKind::PitchOrder { pitch, neighbour } => {
             let is_higher = pitch > neighbour;
             let (own, neighbour) =
                 display::against(Figure::Frequency, pitch.to_hz(), neighbour.to_hz(), &units);
-            let than = if is_higher {
-                "higher than the string above it"
-            } else {
-                "lower than the string below it"
-            };
-            format!("{own} Hz is {than} ({neighbour} Hz). Check the note or the order.")
+            let said = if is_higher { say::pitch_higher } else { say::pitch_lower };
+            said(&neighbour, &own)
         }
         FindingKind::Jump { step_percent, from_above, .. } if step_percent > FAR_PERCENT => {
-            let what = if from_above { "it is" } else { "the string below it is" };
-            format!("under the finger {what} more than ten times as stiff. Check the make-up.")
+            (if from_above { say::JUMP_FAR_FROM_ABOVE } else { say::JUMP_FAR_BELOW }).into()
         }
         FindingKind::Jump { step_percent, limit_percent, from_above } => {
             let (step, limit) = display::apart(step_percent.abs(), limit_percent, 0);
-            let word = if step_percent > 0.0 { "stiffer" } else { "softer" };
-            let what = if from_above {
-                format!("it is {step} % {word} than the string above it")
-            } else {
-                format!("the string below it is {step} % {word} than this one")
-            };
-            format!("under the finger {what}, where the make-up changes (you allow {limit} %).")
+            let way = if step_percent > 0.0 { "stiffer" } else { "softer" };
+            let said = if from_above { say::jump_from_above } else { say::jump_below };
+            said(&limit, &step, &way)
         }
         FindingKind::TightRaise { distance, least } => {
             let (is, least) =
                 display::against(Figure::Lever, distance.to_mm(), least.to_mm(), &units);
-            format!(
-                "its lever or first disc would sit {is} {length_unit} from the bridge pin, nearer than the {least} \
-                 {length_unit} you allow. Leave it without one, or lengthen the string."
-            )
+            say::tight_raise(&is, &least, &length_unit)
         }
-        FindingKind::Turns { turns, .. } if turns > FAR_TURNS => {
-            "it stretches far more than its pin can take up. Check its note, length and gauge."
-                .to_owned()
-        }
+        FindingKind::Turns { turns, .. } if turns > FAR_TURNS => say::TURNS_FAR.into(),
         FindingKind::Turns { turns, limit } => {
             let (turns, limit) = display::against(Figure::PinTurns, turns, limit, &units);
-            format!(
-                "it takes {turns} turns of its pin to come to pitch, more than the {limit} that the cut lengths reckon \
-                 with. Allow more under Instrument, use a thicker pin, or choose a string that stretches less."
-            )
+            say::turns(&limit, &turns)
         }
     }
 }
 
-/// How stiff a string is under the finger, and what it is beside what is asked for:
-/// `softer than the 0.70 to 1.90 N/mm you ask for`.
-fn asked_feel(
-    stiffness: Stiffness,
-    band: (Stiffness, Stiffness),
-    units: &Units,
-) -> (String, String) {
+/// How stiff a string is under the finger, and what it is beside what is asked for.
+fn feel(stiffness: Stiffness, band: (Stiffness, Stiffness), units: &Units) -> String {
     let [is, low, high] = [stiffness, band.0, band.1].map(Stiffness::to_n_per_mm);
     let against = |limit| display::against(Figure::PluckStiffness, is, limit, units);
     let asked = |limit| display::limit(Figure::PluckStiffness, limit, units);
-    let (feel, word, low, high) = if is < low {
+    let unit = display::stiffness_unit(units.force);
+    if is < low {
         let (feel, low) = against(low);
-        (feel, "softer", low, asked(high))
+        say::softer(&feel, &asked(high), &low, &unit)
     } else {
         let (feel, high) = against(high);
-        (feel, "stiffer", asked(low), high)
-    };
-    let unit = display::stiffness_unit(units.force);
-    (feel, format!("{word} than the {low} to {high} {unit} you ask for"))
+        say::stiffer(&feel, &high, &asked(low), &unit)
+    }
 }
 
 /// Several neighbours that are all too soft, or all too stiff, given the first of them.
@@ -253,37 +186,29 @@ pub fn feel_of_several(
     let unit = display::stiffness_unit(units.force);
     let asked =
         |limit: Stiffness| display::limit(Figure::PluckStiffness, limit.to_n_per_mm(), units);
-    format!(
-        "{} under the finger than the {} to {} {unit} you ask for.",
-        if stiffness < band.0 { "softer" } else { "stiffer" },
-        asked(band.0),
-        asked(band.1)
-    )
+    let said = if stiffness < band.0 { say::all_softer } else { say::all_stiffer };
+    said(&asked(band.1), &asked(band.0), &unit)
 }
 
 /// What helps against too high a load share.
 fn of_overload(plain: bool, thinner_helps: bool, longest: Length, unit: LengthUnit) -> String {
-    let shorter = shorter(longest, unit);
-    if plain && thinner_helps {
-        format!(
-            "A thinner gauge is stronger for its size. Use one, or shorten it to {shorter} or less."
-        )
+    let said = if plain && thinner_helps {
+        say::overload_thinner
     } else if plain {
-        format!(
-            "A thinner gauge won't help: how near a plain string is to breaking depends on its length and \
-             pitch. Shorten it to {shorter} or less, or use a material that is stronger for its weight."
-        )
+        say::overload_plain
     } else {
-        format!("Shorten it to {shorter} or less, or use a lighter winding or a stronger core.")
-    }
+        say::overload_wound
+    };
+    said(&shorter(longest, unit))
 }
 
 /// A length midway, as it would be typed: to a millimetre, or a hundredth of an inch.
 fn midway(length: Length, unit: LengthUnit) -> String {
-    match unit {
-        LengthUnit::Mm => format!("{:.0} mm", length.to_mm()),
-        LengthUnit::Inch => format!("{:.2} in", length.to_inch()),
-    }
+    let (number, places) = match unit {
+        LengthUnit::Mm => (length.to_mm(), 0),
+        LengthUnit::Inch => (length.to_inch(), 2),
+    };
+    format!("{} {}", display::decimals(number, places), display::length_unit(unit))
 }
 
 /// Whether the whole of a string carries the pull.
@@ -322,7 +247,7 @@ fn thicker(thinnest: Length, unit: GaugeUnit) -> String {
     display::gauge_with_unit(rounded, unit)
 }
 
-/// The least usual gauge of nylon from `thinnest` on, as it will be written; `None` past the last.
+/// The least usual gauge of nylon from `thinnest` on, as a cell keeps it; `None` past the last.
 fn usual_nylon(thinnest: Length, unit: GaugeUnit) -> Option<String> {
     let written = NYLON_THOU.into_iter().map(|thou| match unit {
         GaugeUnit::Mm => {
@@ -333,7 +258,7 @@ fn usual_nylon(thinnest: Length, unit: GaugeUnit) -> Option<String> {
     });
     let mut enough =
         written.filter(|gauge| gauge.to_mm() >= thinnest.to_mm() * (1.0 - LAST_DIGITS));
-    enough.next().map(|gauge| display::gauge_with_unit(gauge, unit))
+    enough.next().map(|gauge| display::kept(|| display::gauge_with_unit(gauge, unit)))
 }
 
 #[cfg(test)]
@@ -419,9 +344,9 @@ mod tests {
         harp.strings[1].make_up = make_up_text::read("nylon 0.91 + bronze 0.12").unwrap();
         let found = said_of(&harp);
         let has = |part: &str| found.iter().any(|(sentence, _)| sentence.contains(part));
-        assert!(has("String 1, G7: its lever or first disc would sit 2.93 "), "{found:#?}");
+        assert!(has("String 1, G7: its lever or natural disc would sit 2.93 "), "{found:#?}");
         assert!(has("mm from the bridge pin, nearer than the 3.30 mm you allow."), "{found:#?}");
-        let turns = "turns of its pin to come to pitch, more than the 3.00 that the cut lengths";
+        let turns = "turns of its pin to come up to pitch, more than the 3.00 that the cut lengths";
         assert!(has(turns), "{found:#?}");
         for _ in 0..2 {
             let analysis = analysed(&harp);
@@ -463,8 +388,8 @@ mod tests {
     fn a_weak_pull_asks_for_a_gauge_that_is_sold() {
         let harp = design(&[("G6", "90", "nylon 0.40")]);
         let (sentence, cure) = said_of(&harp).remove(0);
-        assert!(sentence.starts_with("String 1, G6: its tension is "), "{sentence}");
-        assert!(sentence.contains(" N, less than your 20 N, "), "{sentence}");
+        assert!(sentence.starts_with("String 1, G6: its tension of "), "{sentence}");
+        assert!(sentence.contains(" N is below your 20 N: "), "{sentence}");
         let label = cure.unwrap();
         assert!(
             ["0.51", "0.56", "0.64", "0.71", "0.76"]

@@ -4,6 +4,7 @@ use serde_json::Value;
 
 use super::reading::parse;
 use super::writing::{give_list, give_text};
+use crate::words::{Words, files as say};
 
 /// The field that says what kind of file it is, with the version of its form.
 const MARK: &str = "stringloft_backup";
@@ -32,29 +33,27 @@ pub fn write(texts: &[(String, String)]) -> String {
 /// # Errors
 ///
 /// Why it cannot be read, as the end of a sentence.
-pub fn read(text: &str) -> Result<Vec<(String, String)>, &'static str> {
+pub fn read(text: &str) -> Result<Vec<(String, String)>, Words> {
     if text.len() > MOST_BYTES {
-        return Err("it is larger than a backup can be");
+        return Err(say::BACKUP_TOO_LARGE);
     }
     let Ok(Value::Object(fields)) = parse(text.trim_start_matches('\u{feff}')) else {
-        return Err("it is no backup, or only a part of one");
+        return Err(say::BACKUP_NONE);
     };
     match fields.get(MARK).and_then(Value::as_u64) {
         Some(VERSION) => {}
-        Some(_) => return Err("a newer Stringloft wrote it (reload the page to get the newest)"),
+        Some(_) => return Err(say::BACKUP_TOO_NEW),
         None => {
-            return Err(
-                "it is no backup of Stringloft (a single design is opened with Open a file)",
-            );
+            return Err(say::BACKUP_OTHER_KIND);
         }
     }
     let Some(Value::Array(pairs)) = fields.get("texts") else {
-        return Err("a part of it is damaged");
+        return Err(say::BACKUP_DAMAGED);
     };
     let text = |pair: &Value, place: usize| pair.get(place)?.as_str().map(str::to_owned);
     let pairs: Option<Vec<_>> =
         pairs.iter().map(|pair| Some((text(pair, 0)?, text(pair, 1)?))).collect();
-    pairs.ok_or("a part of it is damaged")
+    pairs.ok_or(say::BACKUP_DAMAGED)
 }
 
 #[cfg(test)]
@@ -87,7 +86,7 @@ mod tests {
             ("{\"stringloft_backup\": 1, \"texts\": [[\"a\"]]}", "damaged"),
             ("{\"stringloft_backup\": 1, \"texts\": [[\"a\", 3]]}", "damaged"),
         ] {
-            assert!(read(text).unwrap_err().contains(why), "{text}");
+            assert!(read(text).unwrap_err().said().contains(why), "{text}");
         }
     }
 }

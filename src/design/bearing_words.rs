@@ -1,4 +1,4 @@
-//! What the frame bears, in words: forces, a verdict for each part, what was taken for granted, what to do.
+//! What the frame bears, in words: forces, a verdict for each part, what was assumed, what to do.
 //!
 //! A use above 100 % is told plainly and is no error. Every text is an estimate's; the caution stands beside it.
 
@@ -8,6 +8,7 @@ mod forces;
 mod granted;
 mod joints;
 mod names;
+mod neck;
 mod reserve;
 mod summary;
 
@@ -15,18 +16,19 @@ pub use self::forces::forces;
 pub use self::granted::assumptions;
 use self::joints::{joint, soundbox};
 pub use self::names::{aspect, board_name, part_name};
-use self::names::{mend, mend_board};
+use self::names::{mend, mend_board, part_within};
 pub use self::summary::{FrameFinding, FrameVerdict, MEANING, verdict};
 use super::display;
 use super::document::{ForceUnit, Units};
-use super::letters::{capital, small};
-use crate::engine::analysis::Analysis;
+use super::letters::capital;
+use crate::engine::analysis::{Analysis, StringFigures};
 use crate::engine::bearing::{Bearing, Build, Case, Cut, FrameBearing, Order, Part, Stage};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::Point;
 use crate::engine::structure::verdict::{Aspect, Use};
 use crate::engine::structure::wood::Margin;
 use crate::engine::units::{Force, Length, Moment, Stress};
+use crate::words::{Words, choose, frame as say};
 
 /// Pull of a string a whole tone below its pitch over that at pitch, in per cent: `2^(−2·2/12)`.
 pub const TONE_BELOW_PERCENT: f64 = 79.4;
@@ -55,13 +57,14 @@ impl Standing {
     }
 
     /// In a word or two.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Self::Unknown => "not judged",
-            Self::Within => "within",
-            Self::Between => "may be over",
-            Self::Over => "over",
+            Self::Unknown => say::NOT_JUDGED,
+            Self::Within => say::WITHIN,
+            Self::Between => say::MAY_BE_OVER,
+            Self::Over => say::OVER,
         }
+        .said()
     }
 }
 
@@ -70,7 +73,7 @@ impl Standing {
 pub struct PartWords {
     /// What it is called.
     pub name: &'static str,
-    /// How far it is used up, least and most, where a limit is known.
+    /// How far it is loaded, least and most, where a limit is known.
     pub ratio: Option<(f64, f64)>,
     /// The same in per cent.
     pub share: String,
@@ -83,7 +86,7 @@ pub struct PartWords {
 }
 
 impl PartWords {
-    /// How far it is used up and how it stands: `43 %, within`.
+    /// How far it is loaded and how it stands: `43 %, within`.
     pub fn head(&self) -> String {
         match self.ratio {
             Some((least, _)) if least.is_infinite() => self.share.clone(),
@@ -109,10 +112,10 @@ pub fn moment_with_unit(moment: Moment, unit: ForceUnit) -> String {
 pub fn percents((least, most): (f64, f64)) -> String {
     let [low, high] = [least, most].map(|ratio| display::apart(100.0 * ratio, 100.0, 0).0);
     match (least.is_infinite(), most.is_infinite()) {
-        (true, _) => "gives way".to_owned(),
-        (_, true) => format!("{low} % or gives way"),
+        (true, _) => say::GIVES_WAY.into(),
+        (_, true) => say::or_gives_way(&low),
         _ if low == high => format!("{low} %"),
-        _ => format!("{low} to {high} %"),
+        _ => say::percents(&high, &low),
     }
 }
 
@@ -146,9 +149,9 @@ pub fn verdicts(
             let why = match part {
                 Part::Neck => neck(frame, band, analysis, (build.neck.drilled.any(), units)),
                 Part::Pillar => pillar(frame, units),
-                Part::Shoulder => joint(&frame.shoulder.judged, "the neck"),
-                Part::Head => joint(&frame.head.judged, "the neck"),
-                Part::Foot => joint(&frame.foot.judged, "the pillar"),
+                Part::Shoulder => joint(&frame.shoulder.judged, say::joint_on_neck),
+                Part::Head => joint(&frame.head.judged, say::joint_on_neck),
+                Part::Foot => joint(&frame.foot.judged, say::joint_on_pillar),
                 Part::Soundbox => soundbox(frame.soundbox.as_ref(), band, analysis),
             };
             let margin = governing.and_then(|used| reserve::margin(build, part, used));
@@ -172,7 +175,7 @@ fn judged(
     name: &'static str,
     ratio: Option<(f64, f64)>,
     why: String,
-    mend: Option<&'static str>,
+    mend: Option<Words>,
 ) -> PartWords {
     let standing = Standing::of(ratio);
     let over = matches!(standing, Standing::Between | Standing::Over);
@@ -182,7 +185,7 @@ fn judged(
         share: ratio.map_or_else(|| display::NONE.to_owned(), percents),
         standing,
         why,
-        mend: mend.filter(|_| over),
+        mend: mend.filter(|_| over).map(Words::said),
     }
 }
 
@@ -209,19 +212,19 @@ fn leads(used: &Use) -> String {
     let stress = mpa(used.stress);
     let what = capital(aspect(used.aspect));
     match used.limit {
-        _ if used.stress.to_pa().is_infinite() => format!("{what}: the part gives way"),
+        _ if used.stress.to_pa().is_infinite() => say::leads_gives_way(&what),
         Some(limit) => {
             let is = used.stress.to_pa() / limit.to_pa();
             let ratio = used.ratio.unwrap_or(is);
             if (ratio - is).abs() > SAME_SHARE {
                 let share = percents((ratio, ratio));
-                format!("{what}: {share} in sum, the largest term {stress} of {} MPa", mpa(limit))
+                say::leads_sum(&mpa(limit), &share, &stress, &what)
             } else {
                 let (stress, limit) = in_proportion(used.stress, limit);
-                format!("{what}: {stress} of {limit} MPa")
+                say::leads_of(&limit, &stress, &what)
             }
         }
-        None => format!("{what}: {stress} MPa, of which no limit is known"),
+        None => say::leads_unlimited(&stress, &what),
     }
 }
 
@@ -232,43 +235,41 @@ fn neck(
     (is_drilled, units): (bool, Units),
 ) -> String {
     let Some(cut) = frame.neck.worst() else {
-        return "No strength is known of this wood.".to_owned();
+        return say::NECK_NO_STRENGTH.into();
     };
     let lead = cut.verdict.governing().map(leads).unwrap_or_default();
     let length = |length| display::length_with_unit(length, units.length);
     let section = cut.station.section;
-    let mut text = format!(
-        "{lead}, {}, where the neck is {} thick and {} deep.",
-        near(cut.station.at, band, analysis),
-        length(section.breadth()),
-        length(rounded(section.depth())),
+    let mut text = say::neck_where(
+        &length(rounded(section.depth())),
+        &lead,
+        &near(cut.station.at, band, analysis),
+        &length(section.breadth()),
     );
     if is_drilled {
-        text += " The holes for pins are counted.";
+        text += &format!(" {}", say::NECK_DRILLED);
     }
     if let Some([least, most]) = frame.neck.range()
         && most.1 - least.1 > 0.005
     {
         let [least, most] = [least, most].map(|end| case(end.0));
-        text += &format!(" The lower figure holds if {least}, the higher if {most}.");
+        text += &format!(" {}", say::neck_range(&least, &most));
     }
+    let leads = cut.verdict.governing().map(|used| used.aspect);
+    text += &neck::others(frame, leads);
     if let Some(across) = unjudged(&frame.neck.cuts) {
-        text += &format!(
-            " Where a curve is opened the wood is pulled across its grain by up to {} MPa; no limit for that is known of \
-             this wood.",
-            mpa(across)
-        );
+        text += &format!(" {}", say::neck_across(&mpa(across)));
     }
     text
 }
 
 /// What joints and soundbox do.
-const fn case(case: Case) -> &'static str {
+const fn case(case: Case) -> Words {
     match case {
-        Case::PillarPushes => "the pillar only pushes",
-        Case::JointsGive => "the joints give",
-        Case::NoJointGives => "no joint gives",
-        Case::NothingGives => "neither joints nor soundbox give",
+        Case::PillarPushes => say::CASE_PUSHES,
+        Case::JointsGive => say::CASE_JOINTS_GIVE,
+        Case::NoJointGives => say::CASE_NO_JOINT,
+        Case::NothingGives => say::CASE_NOTHING,
     }
 }
 
@@ -303,42 +304,36 @@ fn nearest(at: Point, places: impl Iterator<Item = Option<Point>>, analysis: &An
         }
     }
     let figures = best.and_then(|(_, place)| analysis.strings.get(place));
-    figures.map_or_else(
-        || "in the neck".to_owned(),
-        |figures| format!("near {}", display::string_name(figures).replacen('S', "s", 1)),
-    )
+    figures.map_or_else(|| say::IN_THE_NECK.into(), |figures| say::near(&within(figures)))
+}
+
+/// A string within a sentence: `string 9, F5`.
+fn within(figures: &StringFigures) -> String {
+    match figures.note {
+        Some(note) => choose::string_at(&note.printed(), &figures.number),
+        None => choose::string_numbered(&figures.number),
+    }
 }
 
 fn pillar(frame: &FrameBearing, units: Units) -> String {
     let pillar = &frame.pillar;
     let force = |force| display::total_with_unit(force, units.force);
     if pillar.push.to_n() <= 0.0 {
-        return format!(
-            "The pillar is pulled, with {}, instead of pushed: look at the shape of the frame.",
-            force(Force::from_n(-pillar.push.to_n()))
-        );
+        return say::pillar_pulled(&force(Force::from_n(-pillar.push.to_n())));
     }
     let Some(used) = pillar.judged.governing() else {
-        return "No strength or no modulus is known of this wood.".to_owned();
+        return say::PILLAR_NO_STRENGTH.into();
     };
     let mut text = format!("{}.", leads(used));
     if let Some((plane, square)) = pillar.gives_way {
-        text += &format!(
-            " It bears {}. With the modulus for buckling, a straight one would give way at {} in the plane of the strings \
-             and at {} square to it.",
-            force(pillar.push),
-            force(plane),
-            force(square)
-        );
+        let told = say::pillar_bears(&force(plane), &force(pillar.push), &force(square));
+        text += &format!(" {told}");
     }
     let [in_plane, sideways, torque] = [5, 4, 3].map(|at| {
         let moment = Moment::from_n_m(pillar_at_most(frame, at));
         moment_with_unit(moment, units.force)
     });
-    text += &format!(
-        " If no joint gives, it is also bent by up to {in_plane} in the plane of the strings and {sideways} square to it, \
-         and twisted by {torque}."
-    );
+    text += &format!(" {}", say::pillar_also(&in_plane, &sideways, &torque));
     text
 }
 
@@ -349,23 +344,23 @@ fn pillar_at_most(frame: &FrameBearing, at: usize) -> f64 {
 }
 
 /// What an order of stringing is called.
-pub const fn order_name(order: Order) -> &'static str {
+pub fn order_name(order: Order) -> &'static str {
     match order {
-        Order::LowestFirst => "From the longest string up",
-        Order::HighestFirst => "From the shortest string down",
-        Order::MiddleFirst => "From the middle outwards",
+        Order::LowestFirst => say::ORDER_LOWEST,
+        Order::HighestFirst => say::ORDER_HIGHEST,
+        Order::MiddleFirst => say::ORDER_MIDDLE,
+        Order::InTurns => say::ORDER_IN_TURNS,
     }
+    .said()
 }
 
 /// The advice that goes with stringing.
-pub const STRINGING: [&str; 5] = [
-    "Put the strings on one at a time, and start with the longest. [A string maker's installation guide, second-hand.]",
-    "Bring each to a whole tone below its pitch first, then all to pitch. [The same guide.] A tone below, a string pulls \
-     about 79 % of what it does at pitch.",
-    "Go up in several rounds, and look at neck, joints and board after each. Common practice, no source.",
-    "Let tension down slowly and evenly, the longest strings first where the harp must come down as a whole. Common \
-     practice, no source.",
-    "Wear eye protection and keep your face out of the plane of the strings.",
+pub const STRINGING: [Words; 5] = [
+    say::STRINGING_ONE,
+    say::STRINGING_TONE,
+    say::STRINGING_ROUNDS,
+    say::STRINGING_DOWN,
+    say::STRINGING_CARE,
 ];
 
 /// A stage in numbers: pull, push in the pillar, greatest moment, greatest torque, use.
@@ -377,7 +372,7 @@ pub fn stage(stage: &Stage, units: Units) -> [String; 5] {
         moment_with_unit(stage.moment, units.force),
         moment_with_unit(stage.torque, units.force),
         match (stage.used_ratio, stage.leads) {
-            (Some(used), Some(part)) => format!("{}, {}", percents(used), small(part_name(part))),
+            (Some(used), Some(part)) => format!("{}, {}", percents(used), part_within(part)),
             (Some(used), None) => percents(used),
             (None, _) => display::NONE.to_owned(),
         },
@@ -421,14 +416,14 @@ mod tests {
                 // The samples have all their sizes, and bear what they must.
                 assert_eq!(part.standing, Standing::Within, "{}: {}", sample.key, part.name);
                 assert!(part.share.ends_with('%'), "{}: {}", part.name, part.share);
-                let joint = part.name.starts_with("Joint");
+                let joint = part.name == "Shoulder" || part.name.ends_with("joint");
                 assert!(!joint || part.why.to_lowercase().contains("held by"), "{}", part.why);
                 assert_eq!(part.mend, None, "{}", part.name);
             }
             let unknown = told(&without_making(sample.design())).1;
             for part in &unknown {
                 // Joints that bending would open are not judged.
-                let joint = part.name.starts_with("Joint");
+                let joint = part.name == "Shoulder" || part.name.ends_with("joint");
                 let making = joint || part.name == "Soundbox";
                 assert_eq!(part.standing == Standing::Unknown, making, "{}", part.name);
                 assert!(part.why.ends_with('.') && !part.why.contains("  "), "{}", part.why);
@@ -452,7 +447,7 @@ mod tests {
         assert_eq!(words[0].standing, Standing::Over);
         assert!(words[0].mend.is_some_and(|mend| mend.contains("thicker")));
         let state = verdict(&bearing);
-        assert!(state.full.contains("The neck is over it."), "{state:?}");
+        assert!(state.full.contains("The neck is over the allowance."), "{state:?}");
         assert!(state.short.starts_with("neck: ") && state.short.contains(", over"), "{state:?}");
         assert_eq!(state.finding.map(|finding| finding.weight), Some(1));
         design.geometry.neck.wood = "european-spruce".to_owned();
@@ -470,10 +465,13 @@ mod tests {
         let board = words.last().expect("the board is judged last");
         assert_eq!(board.standing, Standing::Between);
         let state = verdict(&bearing);
-        let lead = format!("board with its string rib: {}, may be over", board.share);
+        let lead = format!("soundboard with its string rib: {}, may be over", board.share);
         assert_eq!(state.short, format!("{lead}, estimated"));
-        assert!(state.full.contains("The board with its string rib may be over it."), "{state:?}");
-        for part in ["soundbox", "Not judged: joint of neck and box, joint of neck and pillar"] {
+        assert!(
+            state.full.contains("The soundboard with its string rib may be over the allowance."),
+            "{state:?}"
+        );
+        for part in ["soundbox", "Not judged: shoulder, pillar-to-neck joint"] {
             assert!(state.full.contains(part), "{part}: {state:?}");
         }
         let finding = state.finding.expect("a part that may be over is a finding");
@@ -548,8 +546,8 @@ mod tests {
         let (bearing, words) = told(&design);
         let state = verdict(&bearing);
         assert!(words.is_empty() && state.finding.is_none(), "{state:?}");
-        assert_eq!(state.short, "not judged, as its sizes are not given");
-        assert!(state.full.starts_with("The frame is not judged: nobody has given"));
+        assert_eq!(state.short, "not judged: its sizes are not given");
+        assert!(state.full.starts_with("The frame is not judged: no sizes and woods"));
         design.geometry.board.bass_thickness_mm = 6.0;
         let (bearing, words) = told(&design);
         assert!(!words.is_empty() && verdict(&bearing).short.contains("board"));

@@ -4,6 +4,7 @@
 use std::fmt;
 
 use super::decimal::decimal;
+use crate::words::tables as say;
 
 /// Where in a table something is wrong, and what.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -20,9 +21,9 @@ impl fmt::Display for TableError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let Self { line, column, message } = self;
         if column.is_empty() {
-            write!(f, "line {line}: {message}")
+            f.write_str(&say::in_line(line, message))
         } else {
-            write!(f, "line {line}, column {column}: {message}")
+            f.write_str(&say::in_column(column, line, message))
         }
     }
 }

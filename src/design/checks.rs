@@ -4,8 +4,10 @@
 //! the tests found. The page shows the entries beside the figures they cover.
 
 use crate::engine::material::Standing;
+use crate::words::Words;
 
 mod beyond;
+mod cited;
 mod materials;
 mod pitches;
 mod strings;
@@ -17,9 +19,9 @@ pub struct Check {
     /// A short name in small letters and hyphens.
     pub id: &'static str,
     /// What was compared: part of a sentence.
-    pub what: &'static str,
+    pub what: Words,
     /// What it was compared with.
-    pub source: &'static str,
+    pub source: Words,
     /// How well the source is known.
     pub standing: Standing,
     /// The figures it covers: headings of the table, or some of [`TOPICS`].

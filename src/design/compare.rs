@@ -5,7 +5,7 @@ use super::document::{
     Design, DrivesSpec, FastenerSpec, GapsSpec, JointSpec, KindSpec, MetalSpec, NeckLayerSpec,
     OwnWoodSpec, SectionSpec, SparesSpec, Units, ZoneSpec,
 };
-use super::make_up_text;
+use super::make_up_said;
 use super::order::money_words;
 use super::resolve::resolve;
 use super::settings::{OneOf, Setting};
@@ -13,7 +13,9 @@ use super::stock::prices;
 use crate::engine::analysis::{Analysis, StringFigures, analyse};
 use crate::engine::figure::Figure;
 use crate::engine::pitch::Note;
+use crate::engine::pitch::naming::shown;
 use crate::engine::units::Stiffness;
+use crate::words::{Words, compare as say, decimal_sign, numeral, semicolon};
 
 /// The figures that are compared.
 const FIGURES: [Figure; 5] =
@@ -21,18 +23,18 @@ const FIGURES: [Figure; 5] =
 
 /// Heads of the cells of a [`StringDiff`]: note, make-up, then the figures with the unit of the page.
 pub fn columns(units: &Units) -> [String; 7] {
-    let unit = |name: &str, figure| match display::figure_unit(figure, units) {
-        "" => name.to_owned(),
+    let unit = |name: Words, figure| match display::figure_unit(figure, units) {
+        "" => name.into(),
         unit => format!("{name}, {unit}"),
     };
     [
-        "note".to_owned(),
-        "make-up".to_owned(),
-        unit("length", Figure::Length),
-        unit("gauge", Figure::Gauge),
-        unit("tension", Figure::Tension),
-        unit("pluck stiffness", Figure::PluckStiffness),
-        unit("load share", Figure::LoadShare),
+        say::NOTE.into(),
+        say::MAKE_UP.into(),
+        unit(say::LENGTH, Figure::Length),
+        unit(say::GAUGE, Figure::Gauge),
+        unit(say::TENSION, Figure::Tension),
+        unit(say::STIFFNESS, Figure::PluckStiffness),
+        unit(say::SHARE, Figure::LoadShare),
     ]
 }
 
@@ -148,12 +150,12 @@ fn cells(design: &Design, analysis: &Analysis, index: usize, units: &Units) -> V
     let known = FIGURES
         .iter()
         .map(|of| figure(*of, figures, units).unwrap_or_else(|_| display::NONE.to_owned()));
-    [note, make_up_text::write(&spec.make_up)].into_iter().chain(known).collect()
+    [note, make_up_said::said(&spec.make_up)].into_iter().chain(known).collect()
 }
 
 fn totals(before: (&Design, &Analysis), after: (&Design, &Analysis), units: &Units) -> Vec<Pair> {
-    let pair = |name: &str, words: &dyn Fn(&Design, &Analysis) -> String| Pair {
-        name: name.to_owned(),
+    let pair = |name: Words, words: &dyn Fn(&Design, &Analysis) -> String| Pair {
+        name: name.into(),
         before: words(before.0, before.1),
         after: words(after.0, after.1),
     };
@@ -166,35 +168,31 @@ fn totals(before: (&Design, &Analysis), after: (&Design, &Analysis), units: &Uni
         })
     };
     vec![
-        pair("strings", &|_, analysis| analysis.strings.len().to_string()),
-        pair("total tension", &|_, analysis| {
-            let lacks = match analysis.without_tension {
-                0 => String::new(),
-                count => format!(", without {count} strings"),
-            };
-            format!("{}{lacks}", total_with_unit(analysis.total_tension, units.force))
+        pair(say::STRINGS, &|_, analysis| analysis.strings.len().to_string()),
+        pair(say::TOTAL_TENSION, &|_, analysis| {
+            let total = total_with_unit(analysis.total_tension, units.force);
+            lacking(total, analysis.without_tension)
         }),
-        pair("highest load share", &|_, analysis| {
+        pair(say::HIGHEST_SHARE, &|_, analysis| {
             let figures = analysis.tightest.and_then(|index| analysis.strings.get(index));
             let share = figures.and_then(|figures| figures.load_share_percent.ok());
-            share.map_or(display::NONE.to_owned(), |share| format!("{} %", display::percent(share)))
+            share.map_or(display::NONE.to_owned(), |share| say::percent(&display::percent(share)))
         }),
-        pair("pluck stiffness, lowest to highest", &|_, analysis| {
+        pair(say::STIFFNESS_RANGE, &|_, analysis| {
             let unit = display::stiffness_unit(units.force);
-            format!("{} to {} {unit}", extreme(analysis, false), extreme(analysis, true))
+            say::range(&extreme(analysis, true), &extreme(analysis, false), &unit)
         }),
-        pair("different strings to buy", &|design, _| {
+        pair(say::KINDS_TO_BUY, &|design, _| {
             let mut kinds: Vec<String> = Vec::new();
-            for make_up in design.strings.iter().map(|string| make_up_text::write(&string.make_up))
-            {
+            for make_up in design.strings.iter().map(|string| make_up_said::said(&string.make_up)) {
                 if !make_up.is_empty() && !kinds.contains(&make_up) {
                     kinds.push(make_up);
                 }
             }
             kinds.len().to_string()
         }),
-        pair("findings", &|_, analysis| analysis.findings.len().to_string()),
-        pair("price of the strings", &|design, analysis| price_words(design, analysis)),
+        pair(say::FINDINGS, &|_, analysis| analysis.findings.len().to_string()),
+        pair(say::PRICE, &|design, analysis| price_words(design, analysis)),
     ]
 }
 
@@ -216,89 +214,97 @@ fn price_words(design: &Design, analysis: &Analysis) -> String {
         return display::NONE.to_owned();
     }
     let sums: Vec<String> = sums.iter().map(|(name, sum)| money_words(*sum, name)).collect();
-    let lacks = if without == 0 { String::new() } else { format!(", without {without} strings") };
-    format!("{}{lacks}", sums.join(" + "))
+    lacking(sums.join(" + "), without)
+}
+
+/// A sum, and how many strings are not in it.
+fn lacking(sum: String, without: usize) -> String {
+    if without == 0 { sum } else { say::without(&without, &sum) }
 }
 
 /// Something of a design in words.
-type InWords = (&'static str, fn(&Design) -> String);
+type InWords = (Words, fn(&Design) -> String);
 
 /// What of the settings is no plain number, in the order of the document.
-const WORDS: [InWords; 35] = [
-    ("title", |d| d.title.clone()),
-    ("maker", |d| d.maker.clone()),
-    ("client", |d| d.client.clone()),
-    ("serial number", |d| d.serial.clone()),
-    ("date", |d| d.date.clone()),
-    ("open tuning", |d| d.open_tuning.clone()),
-    ("remarks", |d| d.remarks.clone()),
-    ("temperament", |d| OneOf::Temperament.of(d).to_owned()),
-    ("levers or discs", |d| OneOf::Mechanism.of(d).to_owned()),
-    ("strings with levers or discs of their own", |d| {
+const WORDS: [InWords; 36] = [
+    (say::TITLE, |d| d.title.clone()),
+    (say::MAKER, |d| d.maker.clone()),
+    (say::CLIENT, |d| d.client.clone()),
+    (say::SERIAL, |d| d.serial.clone()),
+    (say::DATE, |d| d.date.clone()),
+    (say::OPEN_TUNING, |d| d.open_tuning.clone()),
+    (say::REMARKS, |d| d.remarks.clone()),
+    (say::TEMPERAMENT, |d| OneOf::Temperament.of(d).into()),
+    (say::MECHANISM, |d| OneOf::Mechanism.of(d).into()),
+    (say::OWN_MECHANISM, |d| {
         d.strings.iter().filter(|string| string.mechanism.is_some()).count().to_string()
     }),
-    ("spacing is measured", |d| OneOf::Measured.of(d).to_owned()),
-    ("spacing, mm", |d| gaps_words(&d.geometry.spacing.gaps)),
-    ("what is drawn", |d| {
+    (say::MEASURED, |d| OneOf::Measured.of(d).into()),
+    (say::SPACING, |d| gaps_words(&d.geometry.spacing.gaps)),
+    (say::DRIVES, |d| {
         match d.geometry.drives {
-            DrivesSpec::Lengths => "lengths",
-            DrivesSpec::NeckCurve => "curve of the pins",
+            DrivesSpec::Lengths => say::DRIVES_LENGTHS,
+            DrivesSpec::NeckCurve => say::DRIVES_CURVE,
         }
-        .to_owned()
+        .into()
     }),
-    ("drawn curve of the pins", |d| {
-        let node = |(across, along): &(f64, f64)| format!("{across}, {along}");
-        d.geometry.nodes_mm.iter().map(node).collect::<Vec<_>>().join("; ")
+    (say::NODES, |d| {
+        let node = |(across, along): &(f64, f64)| listed(&[*across, *along]);
+        d.geometry.nodes_mm.iter().map(node).collect::<Vec<_>>().join(semicolon())
     }),
-    ("wood of the neck", |d| d.geometry.neck.wood.clone()),
-    ("sections of the neck, %, mm", |d| {
+    (say::NECK_WOOD, |d| d.geometry.neck.wood.clone()),
+    (say::SECTIONS, |d| {
         let section = |own: &SectionSpec| {
-            format!("{}: {} by {}", own.at_percent, own.thickness_mm, own.depth_mm)
+            let [at, thickness, depth] =
+                [own.at_percent, own.thickness_mm, own.depth_mm].map(numeral);
+            say::section(&at, &depth, &thickness)
         };
-        d.geometry.neck.sections.iter().map(section).collect::<Vec<_>>().join("; ")
+        d.geometry.neck.sections.iter().map(section).collect::<Vec<_>>().join(semicolon())
     }),
-    ("layers of the neck, mm, degrees", |d| {
-        let layer =
-            |of: &NeckLayerSpec| format!("{} {} {}", of.thickness_mm, of.angle_deg, of.wood);
-        d.geometry.neck.layers.iter().map(layer).collect::<Vec<_>>().join("; ")
+    (say::NECK_LAYERS, |d| {
+        let layer = |of: &NeckLayerSpec| {
+            format!("{} {} {}", numeral(of.thickness_mm), numeral(of.angle_deg), of.wood)
+        };
+        d.geometry.neck.layers.iter().map(layer).collect::<Vec<_>>().join(semicolon())
     }),
-    ("metal beside the neck", |d| {
+    (say::PLATES, |d| {
         let plates = &d.geometry.neck.plates;
-        let side = if plates.one_side { ", one side" } else { "" };
-        format!("{}{side}{}", sizes_words(&plates.numbers()), metal_words(plates.metal))
+        let side = if plates.one_side { say::ONE_SIDE } else { Words::NONE };
+        with(sizes_words(&plates.numbers()), &[side, metal_words(plates.metal)])
     }),
-    ("woods of its own", |d| {
+    (say::OWN_WOODS, |d| {
         let wood = |of: &OwnWoodSpec| {
-            let kind = if of.softwood { "softwood" } else { "hardwood" };
-            let class = if of.by_class { ", by class" } else { "" };
-            format!("{}, {kind}{class}: {}", of.name, sizes_words(&of.numbers()))
+            let kind = if of.softwood { say::SOFTWOOD } else { say::HARDWOOD };
+            let class = if of.by_class { say::BY_CLASS } else { Words::NONE };
+            format!("{}: {}", with(of.name.clone(), &[kind, class]), sizes_words(&of.numbers()))
         };
-        d.geometry.woods.iter().map(wood).collect::<Vec<_>>().join("; ")
+        d.geometry.woods.iter().map(wood).collect::<Vec<_>>().join(semicolon())
     }),
-    ("wood of the pillar", |d| d.geometry.pillar.wood.clone()),
-    ("wood of the board", |d| d.geometry.board.wood.clone()),
-    ("wood of the string rib", |d| d.geometry.board.rib_wood.clone()),
-    ("joints", |d| d.geometry.joints.all().map(joint_words).join("; ")),
-    ("soundbox", |d| {
+    (say::PILLAR_WOOD, |d| d.geometry.pillar.wood.clone()),
+    (say::BOARD_WOOD, |d| d.geometry.board.wood.clone()),
+    (say::RIB_WOOD, |d| d.geometry.board.rib_wood.clone()),
+    (say::JOINTS, |d| d.geometry.joints.all().map(joint_words).join(semicolon())),
+    (say::SOUNDBOX, |d| {
         let soundbox = &d.geometry.soundbox;
         let sizes = sizes_words(&soundbox.numbers());
-        let slot = if soundbox.slotted { ", open back" } else { "" };
-        format!("{sizes}, {}, {}{slot}", soundbox.side_wood, soundbox.back_wood)
+        let slot = if soundbox.slotted { say::OPEN_BACK } else { Words::NONE };
+        with(format!("{sizes}, {}, {}", soundbox.side_wood, soundbox.back_wood), &[slot])
     }),
-    ("bars of the board", |d| {
+    (say::BARS, |d| {
         let bars = &d.geometry.bars;
         format!("{}, {}", sizes_words(&bars.numbers()), bars.wood)
     }),
-    ("where the harp lives", |d| OneOf::Service.of(d).to_owned()),
-    ("strings to choose from", |d| OneOf::Family.of(d).to_owned()),
-    ("note from which strings are wound", |d| d.targets.wound_from.clone()),
-    ("what is wanted of the strings", |d| OneOf::Wants.of(d).to_owned()),
-    ("curve that is wanted", |d| points_words(d)),
-    ("gauges by zone", |d| zones_words(d)),
-    ("kinds of string", |d| kinds_words(d)),
-    ("spares", |d| spares_words(d)),
-    ("figures of materials", |d| materials_words(d)),
-    ("order codes", |d| {
+    (say::PART_SIZES, |d| d.geometry.parts.clone()),
+    (say::SERVICE, |d| OneOf::Service.of(d).into()),
+    (say::FAMILY, |d| OneOf::Family.of(d).into()),
+    (say::WOUND_FROM, |d| d.targets.wound_from.clone()),
+    (say::WANTS, |d| OneOf::Wants.of(d).into()),
+    (say::WANTED_CURVE, |d| points_words(d)),
+    (say::ZONES, |d| zones_words(d)),
+    (say::KINDS, |d| kinds_words(d)),
+    (say::SPARES, |d| spares_words(d)),
+    (say::MATERIALS, |d| materials_words(d)),
+    (say::CODES, |d| {
         let coded = d.strings.iter().map(|string| string.order_code.trim());
         coded.filter(|code| !code.is_empty()).collect::<Vec<_>>().join(", ")
     }),
@@ -306,26 +312,40 @@ const WORDS: [InWords; 35] = [
 
 /// Sizes in mm, in the order of the document.
 fn sizes_words(numbers: &[f64]) -> String {
-    numbers.iter().map(f64::to_string).collect::<Vec<_>>().join(", ")
+    listed(numbers)
 }
 
-const fn metal_words(metal: MetalSpec) -> &'static str {
+/// Numbers one after the other, parted so that a decimal comma is not taken for another number.
+fn listed(numbers: &[f64]) -> String {
+    let between = if decimal_sign() == ',' { semicolon() } else { ", " };
+    numbers.iter().map(|number| numeral(*number)).collect::<Vec<_>>().join(between)
+}
+
+/// A text, and behind commas what else there is to say.
+fn with(mut text: String, more: &[Words]) -> String {
+    for words in more.iter().filter(|words| !words.is_empty()) {
+        text += ", ";
+        text += words.said();
+    }
+    text
+}
+
+const fn metal_words(metal: MetalSpec) -> Words {
     match metal {
-        MetalSpec::Steel => "",
-        MetalSpec::Brass => ", brass",
-        MetalSpec::Aluminium => ", aluminium",
+        MetalSpec::Steel => Words::NONE,
+        MetalSpec::Brass => say::BRASS,
+        MetalSpec::Aluminium => say::ALUMINIUM,
     }
 }
 
 fn joint_words(joint: &JointSpec) -> String {
     let fasteners = match joint.fasteners {
-        FastenerSpec::None => "",
-        FastenerSpec::Dowels => ", dowels",
-        FastenerSpec::Bolts => ", bolts",
-        FastenerSpec::Screws => ", screws",
+        FastenerSpec::None => Words::NONE,
+        FastenerSpec::Dowels => say::DOWELS,
+        FastenerSpec::Bolts => say::BOLTS,
+        FastenerSpec::Screws => say::SCREWS,
     };
-    let metal = metal_words(joint.metal);
-    format!("{}{fasteners}{metal}", sizes_words(&joint.numbers()))
+    with(sizes_words(&joint.numbers()), &[fasteners, metal_words(joint.metal)])
 }
 
 /// The numbers that [`WORDS`] has already.
@@ -335,12 +355,12 @@ const IN_WORDS: [Setting; 4] =
 /// The settings that differ: what is no plain number, then the numbers.
 fn settings(before: &Design, after: &Design) -> Vec<Pair> {
     let words = WORDS.iter().map(|(name, words)| Pair {
-        name: (*name).to_owned(),
+        name: (*name).into(),
         before: words(before),
         after: words(after),
     });
     let number = |setting: Setting, design: &Design| {
-        setting.of(design).map_or_else(|| display::NONE.to_owned(), |number| number.to_string())
+        setting.of(design).map_or_else(|| display::NONE.to_owned(), numeral)
     };
     let numbers = Setting::ALL.into_iter().filter(|setting| !IN_WORDS.contains(setting));
     let numbers = numbers.map(|setting| {
@@ -356,59 +376,61 @@ fn settings(before: &Design, after: &Design) -> Vec<Pair> {
 }
 
 fn gaps_words(gaps: &GapsSpec) -> String {
-    let list = |widths: &[f64]| widths.iter().map(f64::to_string).collect::<Vec<_>>().join(", ");
     match gaps {
-        GapsSpec::UniformMm(width) => width.to_string(),
+        GapsSpec::UniformMm(width) => numeral(*width),
         GapsSpec::ZonesMm(zones) => {
-            let zone = |(number, width): &(u32, f64)| format!("{width} at gap {number}");
+            let zone = |(number, width): &(u32, f64)| say::at_gap(number, &numeral(*width));
             zones.iter().map(zone).collect::<Vec<_>>().join(", ")
         }
-        GapsSpec::EachMm(widths) => list(widths),
+        GapsSpec::EachMm(widths) => listed(widths),
     }
 }
 
 fn points_words(design: &Design) -> String {
-    let point = |(key, value): &(f64, f64)| format!("{value} at note {key}");
+    let point = |(key, value): &(f64, f64)| say::at_note(&numeral(*key), &numeral(*value));
     design.targets.points().iter().map(point).collect::<Vec<_>>().join(", ")
 }
 
 fn zones_words(design: &Design) -> String {
     let zone = |zone: &ZoneSpec| {
-        let texts = [&zone.lowest, &zone.highest, &zone.thinnest, &zone.thickest];
-        texts.map(|text| if text.is_empty() { display::NONE } else { text }).join(" ")
+        let texts = [shown(&zone.lowest), shown(&zone.highest)];
+        let texts = texts.into_iter().chain([zone.thinnest.clone(), zone.thickest.clone()]);
+        let or_none = |text: String| if text.is_empty() { display::NONE.to_owned() } else { text };
+        texts.map(or_none).collect::<Vec<_>>().join(" ")
     };
-    design.targets.zones.iter().map(zone).collect::<Vec<_>>().join("; ")
+    design.targets.zones.iter().map(zone).collect::<Vec<_>>().join(semicolon())
 }
 
 fn kinds_words(design: &Design) -> String {
-    let kind = |kind: &KindSpec| format!("{} {} {}", kind.kind, kind.lowest, kind.highest);
+    let kind =
+        |kind: &KindSpec| format!("{} {} {}", kind.kind, shown(&kind.lowest), shown(&kind.highest));
     let kinds = design.targets.kinds.iter().map(kind);
-    kinds.map(|words| words.trim_end().to_owned()).collect::<Vec<_>>().join("; ")
+    kinds.map(|words| words.trim_end().to_owned()).collect::<Vec<_>>().join(semicolon())
 }
 
 fn spares_words(design: &Design) -> String {
-    let range = match (design.order.from_string, design.order.to_string) {
-        (0, 0) => String::new(),
-        (from, 0) => format!(", from string {from}"),
-        (from, to) => format!(", from string {} to {to}", from.max(1)),
-    };
     let spares = match design.order.spares {
-        SparesSpec::None => return "none".to_owned(),
-        SparesSpec::OneOfEachItem => "one of each stock item".to_owned(),
-        SparesSpec::OneOfEachString => "one for each string".to_owned(),
-        SparesSpec::Percent(percent) => format!("{percent} %"),
+        SparesSpec::None => return say::SPARES_NONE.into(),
+        SparesSpec::OneOfEachItem => say::SPARES_ITEM.into(),
+        SparesSpec::OneOfEachString => say::SPARES_STRING.into(),
+        SparesSpec::Percent(percent) => say::percent(&numeral(percent)),
     };
-    format!("{spares}{range}")
+    match (design.order.from_string, design.order.to_string) {
+        (0, 0) => spares,
+        (from, 0) => say::spares_from(&from, &spares),
+        (from, to) => say::spares_between(&from.max(1), &to, &spares),
+    }
 }
 
 /// The materials with their density, strength and modulus, so that a changed figure is seen.
 fn materials_words(design: &Design) -> String {
     let words = design.materials.iter().map(|material| {
-        let modulus = material.modulus.as_ref().map(|fact| fact.value.base_gpa.to_string());
+        let modulus = material.modulus.as_ref().map(|fact| numeral(fact.value.base_gpa));
         let modulus = modulus.unwrap_or_else(|| display::NONE.to_owned());
-        format!("{}: {} kg/m³, {modulus} GPa", material.key, material.density_kg_per_m3.value)
+        let density = numeral(material.density_kg_per_m3.value);
+        format!("{}: {density} kg/m³, {modulus} GPa", material.key)
     });
-    words.collect::<Vec<_>>().join("; ")
+    words.collect::<Vec<_>>().join(semicolon())
 }
 
 #[cfg(test)]

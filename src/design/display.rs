@@ -2,8 +2,8 @@
 //! tolerance of a diameter supports. Only the ticks of an axis and the columns of the card round on
 //! their own; exports are not rounded.
 //!
-//! A minus is U+2212, and from 10 000 on a thin space parts the thousands. A number that is none
-//! becomes a dash.
+//! A minus is U+2212, and from 10 000 on a thin space parts the thousands; the decimal sign is that of the language. A
+//! number that is none becomes a dash. What a program reads is written elsewhere, or by [`kept`].
 
 mod figure;
 
@@ -14,11 +14,12 @@ pub use self::figure::{
 use super::document::{
     ForceUnit, GaugeUnit, LengthUnit, MakeUpSpec, MechanismKind, TemperamentSpec,
 };
-use super::{make_up_text, typed};
+use super::{make_up_said, typed};
 use crate::engine::analysis::StringFigures;
 use crate::engine::units::{
     Density, Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress,
 };
+use crate::words::{Language, decimal_sign, in_language, shown as say};
 
 /// What stands where there is no figure.
 pub const NONE: &str = "–";
@@ -52,9 +53,15 @@ pub fn total_with_unit(force: Force, unit: ForceUnit) -> String {
 /// A string by its number and note: `String 9, F5`; by its number alone where it has no note.
 pub fn string_name(figures: &StringFigures) -> String {
     match figures.note {
-        Some(note) => format!("String {}, {}", figures.number, note.printed()),
-        None => format!("String {}", figures.number),
+        Some(note) => say::string_with_note(&note.printed(), &figures.number),
+        None => say::string(&figures.number),
     }
+}
+
+/// Its number and note without the word for a string: `9, F5`.
+pub fn string_number(figures: &StringFigures) -> String {
+    let number = figures.number;
+    figures.note.map_or_else(|| number.to_string(), |note| format!("{number}, {}", note.printed()))
 }
 
 /// A vibrating length: millimetres to a tenth, without a tenth that is 0; inches to a hundredth.
@@ -77,7 +84,9 @@ pub fn gauge(gauge: Length, unit: GaugeUnit) -> String {
         GaugeUnit::Mm => trimmed(decimals(gauge.to_mm(), 3), 2),
         GaugeUnit::Thou => {
             let is_half = ((gauge.to_thou() - 0.5) % 1.0).abs() < 1e-6;
-            decimals(gauge.to_inch(), 3 + usize::from(is_half)).trim_start_matches('0').to_owned()
+            let text = decimals(gauge.to_inch(), 3 + usize::from(is_half));
+            // Where the sign is a comma, nobody leaves the zero out.
+            if decimal_sign() == '.' { text.trim_start_matches('0').to_owned() } else { text }
         }
     }
 }
@@ -95,7 +104,7 @@ pub fn make_up(make_up: &MakeUpSpec, unit: GaugeUnit) -> String {
             *size = gauge(diameter, unit);
         }
     }
-    make_up_text::write(&shown)
+    make_up_said::said(&shown)
 }
 
 /// A pitch in hertz: two decimals below 1000, one from there on.
@@ -162,7 +171,7 @@ fn power(number: f64, digits: usize) -> String {
         None => '⁻',
     };
     let raised: String = power.chars().map(raised).collect();
-    format!("{}·10{raised}", digits.replace('-', "−"))
+    format!("{}·10{raised}", as_said(&digits.replace('-', "−")))
 }
 
 const RAISED: [char; 10] = ['⁰', '¹', '²', '³', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹'];
@@ -202,26 +211,49 @@ pub const fn stiffness_unit(unit: ForceUnit) -> &'static str {
 }
 
 /// What a temperament is called.
-pub const fn temperament(temperament: TemperamentSpec) -> &'static str {
-    match temperament {
-        TemperamentSpec::Equal => "equal",
-        TemperamentSpec::Pythagorean => "Pythagorean",
-        TemperamentSpec::QuarterCommaMeantone => "quarter-comma meantone",
-        TemperamentSpec::WerckmeisterThree => "Werckmeister III",
-        TemperamentSpec::Vallotti => "Vallotti",
-        TemperamentSpec::YoungTwo => "Young II",
-        TemperamentSpec::JustOnC => "just on C",
-    }
+pub fn temperament(temperament: TemperamentSpec) -> &'static str {
+    let words = match temperament {
+        TemperamentSpec::Equal => say::EQUAL,
+        TemperamentSpec::Pythagorean => say::PYTHAGOREAN,
+        TemperamentSpec::QuarterCommaMeantone => say::QUARTER_COMMA_MEANTONE,
+        TemperamentSpec::WerckmeisterThree => say::WERCKMEISTER_THREE,
+        TemperamentSpec::Vallotti => say::VALLOTTI,
+        TemperamentSpec::YoungTwo => say::YOUNG_TWO,
+        TemperamentSpec::JustOnC => say::JUST_ON_C,
+    };
+    words.said()
 }
 
 /// What raises a string by semitones.
-pub const fn mechanism(kind: MechanismKind) -> &'static str {
-    match kind {
-        MechanismKind::None => "None",
-        MechanismKind::Lever => "Lever",
-        MechanismKind::SingleDisc => "Single disc",
-        MechanismKind::DoubleDisc => "Double disc",
+pub fn mechanism(kind: MechanismKind) -> &'static str {
+    let words = match kind {
+        MechanismKind::None => say::NO_MECHANISM,
+        MechanismKind::Lever => say::LEVER,
+        MechanismKind::SingleDisc => say::SINGLE_DISC,
+        MechanismKind::DoubleDisc => say::DOUBLE_DISC,
+    };
+    words.said()
+}
+
+/// What a cell keeps of a number: with a point, whatever the language of the page.
+pub fn kept(text: impl FnOnce() -> String) -> String {
+    in_language(Language::English, text)
+}
+
+/// A text that was typed or kept, with the decimal sign of the language: `0.81` as `0,81`.
+pub fn as_said(text: &str) -> String {
+    let sign = decimal_sign();
+    let mut before = '\0';
+    let mut letters = text.chars().peekable();
+    let mut out = String::with_capacity(text.len());
+    while let Some(letter) = letters.next() {
+        let after = letters.peek().is_some_and(char::is_ascii_digit);
+        let is_point =
+            letter == '.' && after && (before.is_ascii_digit() || !before.is_alphanumeric());
+        out.push(if is_point { sign } else { letter });
+        before = letter;
     }
+    out
 }
 
 /// A number with so many decimals.
@@ -233,6 +265,7 @@ pub fn decimals(number: f64, places: usize) -> String {
     let (whole, part) = text.split_at(text.find('.').unwrap_or(text.len()));
     let is_zero = text.bytes().all(|digit| matches!(digit, b'0' | b'.'));
     let sign = if number < 0.0 && !is_zero { "−" } else { "" };
+    let part = part.replace('.', decimal_sign().encode_utf8(&mut [0; 4]));
     format!("{sign}{}{part}", grouped(whole))
 }
 
@@ -264,8 +297,8 @@ fn grouped(digits: &str) -> String {
 }
 
 /// A decimal text without the zeros at its end, keeping at least so many decimals.
-fn trimmed(text: String, least: usize) -> String {
-    let Some(point) = text.find('.') else { return text };
+pub fn trimmed(text: String, least: usize) -> String {
+    let Some(point) = text.find(decimal_sign()) else { return text };
     let digits = text.trim_end_matches('0').len();
     let end = digits.max(point + 1 + least);
     text[..if end == point + 1 { point } else { end }].to_owned()
@@ -297,6 +330,35 @@ mod tests {
         assert_eq!(tension_with_unit(hundred, ForceUnit::Kgf), "10.2 kgf");
         assert_eq!(tension_with_unit(hundred, ForceUnit::Lbf), "22.5 lbf");
         assert_eq!(tension_with_unit(hundred, ForceUnit::Newton), "100 N");
+    }
+
+    #[test]
+    fn a_comma_stands_where_the_language_has_one_but_never_in_what_is_kept() {
+        for language in [Language::German, Language::French] {
+            in_language(language, || {
+                let force = Force::from_n(12_345.67);
+                assert_eq!(tension(force, ForceUnit::Kgf), "1258,9");
+                assert_eq!(tension(force, ForceUnit::Newton), "12\u{2009}346");
+                assert_eq!(length(Length::from_mm(612.5), LengthUnit::Mm), "612,5");
+                assert_eq!(length(Length::from_mm(612.0), LengthUnit::Mm), "612");
+                assert_eq!(gauge(Length::from_mm(0.8), GaugeUnit::Mm), "0,80");
+                assert_eq!(gauge(Length::from_mm(0.635), GaugeUnit::Thou), "0,025");
+                assert_eq!(significant(9.996, 3), "10,0");
+                assert_eq!(power(2.04e-4, 2), "2,0·10⁻⁴");
+                let text = || length_with_unit(Length::from_mm(612.5), LengthUnit::Mm);
+                assert_eq!(kept(text), "612.5 mm");
+                assert_eq!(text(), "612,5 mm");
+                for (typed, said) in [
+                    ("0.81", "0,81"),
+                    (".032 in", ",032 in"),
+                    ("steel 0.40 + bronze 0.25", "steel 0,40 + bronze 0,25"),
+                    ("a.b 3.", "a.b 3."),
+                ] {
+                    assert_eq!(as_said(typed), said);
+                }
+            });
+        }
+        assert_eq!(as_said("0.81"), "0.81");
     }
 
     #[test]

@@ -15,8 +15,8 @@ mod timber;
 use serde::Serialize;
 
 pub use self::geometry::{
-    BoardSpec, DrillsSpec, DrivesSpec, GapsSpec, GeometrySpec, MOST_NODES, MOST_SECTIONS,
-    MeasuredSpec, NeckSpec, PLYWOOD, PillarSpec, SectionSpec, ServiceSpec, SpacingSpec,
+    BoardSpec, DrillsSpec, DrivesSpec, GapsSpec, GeometrySpec, MOST_NODES, MeasuredSpec, NeckSpec,
+    PLYWOOD, PillarSpec, SectionSpec, ServiceSpec, SizesSpec, SpacingSpec,
 };
 pub use self::making::{
     BarSpec, BarsSpec, FastenerSpec, JointSpec, JointsSpec, MetalSpec, SoundboxSpec,
@@ -31,7 +31,8 @@ pub use self::targets::{
     ZoneSpec,
 };
 pub use self::timber::{
-    LayerSpec as NeckLayerSpec, MOST_NECK_LAYERS, MOST_WOODS, NeckMetalSpec, OwnWoodSpec,
+    LayerSpec as NeckLayerSpec, MOST_NECK_LAYERS, MOST_SECTIONS, MOST_WOODS, NeckMetalSpec,
+    OwnWoodSpec,
 };
 use super::reading::{fields, words};
 

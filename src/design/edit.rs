@@ -12,7 +12,7 @@ use self::cell::set_cell;
 pub use self::take::{ChosenBy, Made, Taken, TargetsPart};
 use super::document::{
     Design, GeometrySpec, LONGEST_CELL, LONGEST_TEXT, MOST_STRINGS, MakeUpSpec, MaterialSpec,
-    MechanismKind, OrderSpec, StockItem, StringSpec, TargetsSpec, Units, VersionSpec,
+    MechanismKind, OrderSpec, SizesSpec, StockItem, StringSpec, TargetsSpec, Units, VersionSpec,
 };
 use super::gaps;
 use super::library::embed;
@@ -76,7 +76,7 @@ pub enum Edit {
     /// A setting that is a plain number; none where it is left out.
     Setting { setting: Setting, number: Option<f64> },
     /// A setting that is one of a few words.
-    Choice { choice: OneOf, words: String },
+    Choice { choice: OneOf, place: usize },
     /// The units that the page shows.
     Units(Units),
     /// Levers or discs of the strings of a range; `None` for the rule of the harp.
@@ -162,6 +162,12 @@ impl Edit {
     pub fn apply(&self, design: &Design) -> Design {
         let mut next = design.clone();
         self.change(&mut next);
+        // Whoever changes a size of the frame has looked at them. A version that comes back brings its own mark.
+        if !matches!(self, Self::RestoreVersion { .. })
+            && !next.geometry.is_sized_as(&design.geometry)
+        {
+            next.geometry.sizes = SizesSpec::Own;
+        }
         let over = next.strings.len().saturating_sub(MOST_STRINGS);
         gaps::take_out(&mut next.geometry, next.strings.len(), &(0..over));
         next.strings.truncate(MOST_STRINGS);
@@ -222,7 +228,7 @@ impl Edit {
             }
             Self::Text { field, text } => *field.of_mut(design) = cut(text, LONGEST_TEXT),
             Self::Setting { setting, number } => setting.put(design, *number),
-            Self::Choice { choice, words } => choice.put(design, words),
+            Self::Choice { choice, place } => choice.put(design, *place),
             Self::Units(units) => design.units = *units,
             Self::StringMechanism { rows, kind } => {
                 let rows = clamp(rows, strings.len());
@@ -422,6 +428,39 @@ mod tests {
         assert_eq!(edit.key(), Some(EditKey::Geometry));
         assert_eq!(edit.apply(&design()), Design { geometry, ..edit.apply(&design()) });
         assert_eq!(edit.apply(&design()).strings, design().strings);
+    }
+
+    /// What was proposed is the maker's once a size is changed, and stays a proposal while strings and their places are.
+    #[test]
+    fn sizes_are_a_proposal_until_one_is_changed_or_they_are_taken() {
+        let mut base = design();
+        base.geometry.sizes = SizesSpec::Proposed;
+        let after = |edit: &Edit| edit.apply(&base).geometry.sizes;
+        let number = |setting, number| Edit::Setting { setting, number: Some(number) };
+        for other in [
+            cell(0, Column::Length, "300"),
+            number(Setting::A4, 442.0),
+            number(Setting::Lean, 4.0),
+            Edit::ExtendUp { count: 1 },
+            number(Setting::NeckThickness, base.geometry.neck.thickness_mm),
+        ] {
+            assert_eq!(after(&other), SizesSpec::Proposed, "{other:?}");
+        }
+        let mut wood = base.geometry.clone();
+        wood.pillar.wood = "black-walnut".to_owned();
+        for size in [
+            number(Setting::NeckThickness, 41.0),
+            number(Setting::BassThickness, 9.5),
+            Edit::Geometry(Box::new(wood)),
+            Edit::Choice { choice: OneOf::Sizes, place: 0 },
+        ] {
+            assert_eq!(after(&size), SizesSpec::Own, "{size:?}");
+        }
+        // A version that comes back is what it was.
+        let kept = Edit::KeepVersion { name: String::new(), date: String::new() }.apply(&base);
+        let own = number(Setting::NeckThickness, 41.0).apply(&kept);
+        let back = Edit::RestoreVersion { index: 0 }.apply(&own);
+        assert_eq!(back.geometry.sizes, SizesSpec::Proposed);
     }
 
     #[test]
@@ -660,7 +699,7 @@ mod tests {
     #[test]
     fn a_string_may_differ_from_the_rule_of_the_harp() {
         let base = design();
-        let rule = Edit::Choice { choice: OneOf::Mechanism, words: "Double disc".to_owned() };
+        let rule = Edit::Choice { choice: OneOf::Mechanism, place: 3 };
         let next = rule.apply(&base);
         assert_eq!(next.mechanism.kind, MechanismKind::DoubleDisc);
         let own = Edit::StringMechanism { rows: 1..9, kind: Some(MechanismKind::None) };
@@ -697,13 +736,12 @@ mod tests {
     }
 
     #[test]
-    fn a_choice_takes_its_own_words_only() {
-        let choose = |words: &str| {
-            let words = words.to_owned();
-            let edit = Edit::Choice { choice: OneOf::Temperament, words };
+    fn a_choice_takes_its_own_places_only() {
+        let choose = |place| {
+            let edit = Edit::Choice { choice: OneOf::Temperament, place };
             edit.apply(&design()).pitch.temperament
         };
-        assert_eq!(choose("Vallotti"), TemperamentSpec::Vallotti);
-        assert_eq!(choose("loud"), TemperamentSpec::Equal);
+        assert_eq!(choose(4), TemperamentSpec::Vallotti);
+        assert_eq!(choose(7), TemperamentSpec::Equal, "there is no such place");
     }
 }

@@ -1,5 +1,5 @@
 //! The numbers, explained: for each figure, and for a few things besides, what it means, how it is
-//! worked out, what is taken for granted, how far it holds, where it comes from and how it was checked.
+//! worked out, what is assumed, how far it holds, where it comes from and how it was checked.
 //!
 //! What the engine knows is taken from the engine: headings and units, limits, usual settings, the
 //! reasons for a missing figure, and a worked example that the engine itself works out.
@@ -32,6 +32,7 @@ use super::letters::capital;
 use crate::engine::analysis::Unknown;
 use crate::engine::figure::Figure;
 use crate::engine::material::Standing;
+use crate::words::{Words, decimal_sign, numbers as say};
 
 /// What there is a page about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -97,8 +98,23 @@ impl Topic {
     };
 
     /// What it is called.
-    pub const fn title(self) -> &'static str {
-        self.words().title
+    pub fn title(self) -> &'static str {
+        let title = match self {
+            Self::Figure(figure) => row(figure).called,
+            Self::Partials => say::TITLE_PARTIALS,
+            Self::Tolerance => say::TITLE_TOLERANCE,
+            Self::Materials => say::TITLE_MATERIALS,
+            Self::Findings => say::TITLE_FINDINGS,
+            Self::Pitch => say::TITLE_PITCH,
+            Self::Keys => say::TITLE_KEYS,
+            Self::Loads => say::TITLE_LOADS,
+            Self::Woods => say::TITLE_WOODS,
+            Self::Giving => say::TITLE_GIVING,
+            Self::Years => say::TITLE_YEARS,
+            Self::Choosing => say::TITLE_CHOOSING,
+            Self::Lengths => say::TITLE_LENGTHS,
+        };
+        title.said()
     }
 
     /// Where it stands in the list.
@@ -142,7 +158,7 @@ impl Topic {
         }
     }
 
-    const fn words(self) -> &'static Words {
+    const fn written(self) -> &'static Written {
         match self {
             Self::Figure(figure) => page_of(figure),
             Self::Partials => &tone::PARTIALS,
@@ -162,7 +178,7 @@ impl Topic {
 }
 
 /// What was written about a figure.
-const fn page_of(figure: Figure) -> &'static Words {
+const fn page_of(figure: Figure) -> &'static Written {
     match figure {
         Figure::Frequency => &tuning::FREQUENCY,
         Figure::Length => &ordering::LENGTH,
@@ -196,18 +212,38 @@ const fn page_of(figure: Figure) -> &'static Words {
 }
 
 /// A source and how well it is known.
-pub type Source = (&'static str, Standing);
+pub type Source = (Words, Standing);
 
-/// What was written about a topic. A name in braces stands for a number of the engine's.
+/// A text of a page.
+#[derive(Clone, Copy, Debug)]
+enum Text {
+    /// As it stands.
+    Said(Words),
+    /// With numbers of the engine's.
+    Filled(fn(&Values) -> String),
+    /// A formula: the same in every language, but for the decimal sign.
+    Math(&'static str),
+}
+
+impl Text {
+    fn with(self, values: &Values) -> String {
+        match self {
+            Self::Said(words) => words.into(),
+            Self::Filled(fill) => fill(values),
+            Self::Math(formula) => formula.replace('.', decimal_sign().encode_utf8(&mut [0; 4])),
+        }
+    }
+}
+
+/// What was written about a topic.
 #[derive(Debug)]
-pub(super) struct Words {
-    pub(super) title: &'static str,
-    lead: &'static str,
+struct Written {
+    lead: Text,
     /// What each formula is for, if that must be said, and the formula.
-    formula: &'static [(&'static str, &'static str)],
+    formula: &'static [(Words, Text)],
     symbols: &'static [Symbol],
-    assumptions: &'static [&'static str],
-    range: &'static [&'static str],
+    assumptions: &'static [Text],
+    range: &'static [Text],
     sources: &'static [Source],
     missing: &'static [&'static [Unknown]],
     worked: Worked,
@@ -228,7 +264,7 @@ pub struct Page {
     pub formula: Vec<(&'static str, String)>,
     /// Every letter of the formulas: what it stands for, with its unit.
     pub symbols: Vec<(&'static str, String)>,
-    /// What is taken for granted.
+    /// What is assumed.
     pub assumptions: Vec<String>,
     /// Where it holds, and how far it can be off.
     pub range: Vec<String>,
@@ -257,30 +293,34 @@ pub struct Example {
 
 /// The page about a topic.
 pub fn page(topic: Topic) -> Page {
-    let words = topic.words();
+    let written = topic.written();
     let values = Values::new();
-    let filled = |texts: &[&str]| texts.iter().map(|text| values.fill(text)).collect();
+    let filled = |texts: &[Text]| texts.iter().map(|text| text.with(&values)).collect();
     let (heading, unit) = match topic {
         Topic::Figure(figure) => (row(figure).heading, row(figure).unit.of_heading()),
         _ => ("", ""),
     };
-    let string = words.worked.string();
-    let given = words.symbols.iter().map(|symbol| symbol.in_example(&string)).collect();
+    let string = written.worked.string();
+    let given = written.symbols.iter().map(|symbol| symbol.in_example(&string)).collect();
     let result = match topic {
         Topic::Figure(figure) => figure.value(&string.figures).map(|value| fill::with(value, unit)),
         _ => Ok(String::new()),
     };
     Page {
-        title: words.title,
+        title: topic.title(),
         heading,
-        unit,
-        lead: values.fill(words.lead),
-        formula: words.formula.iter().map(|(what, text)| (*what, values.fill(text))).collect(),
-        symbols: words.symbols.iter().map(|symbol| (symbol.sign, symbol.meaning())).collect(),
-        assumptions: filled(words.assumptions),
-        range: filled(words.range),
-        missing: words.missing.iter().flat_map(|some| *some).map(|why| sentence(*why)).collect(),
-        sources: words.sources,
+        unit: fill::unit(unit),
+        lead: written.lead.with(&values),
+        formula: written
+            .formula
+            .iter()
+            .map(|(what, text)| (what.said(), text.with(&values)))
+            .collect(),
+        symbols: written.symbols.iter().map(|symbol| (symbol.sign, symbol.meaning())).collect(),
+        assumptions: filled(written.assumptions),
+        range: filled(written.range),
+        missing: written.missing.iter().flat_map(|some| *some).map(|why| sentence(*why)).collect(),
+        sources: written.sources,
         checks: CHECKS.iter().filter(|check| covers(check, topic, heading)).collect(),
         tables: match topic {
             Topic::Pitch => vec![temperaments()],
@@ -289,7 +329,7 @@ pub fn page(topic: Topic) -> Page {
             _ => Vec::new(),
         },
         example: Example {
-            string: words.worked.in_words(),
+            string: written.worked.in_words().said(),
             given,
             result: result.unwrap_or_else(sentence),
         },
@@ -303,15 +343,16 @@ fn covers(check: &Check, topic: Topic, heading: &str) -> bool {
     })
 }
 
-/// How well something is known, in words.
-pub const fn standing(standing: Standing) -> &'static str {
-    match standing {
-        Standing::Seen => "read in the source",
-        Standing::SecondHand => "second-hand: as another text quotes it",
-        Standing::Computed => "worked out",
-        Standing::FromMemory => "from memory: verify before you rely on it",
-        Standing::Own => "entered by you",
-    }
+/// How well something is known, in written.
+pub fn standing(standing: Standing) -> &'static str {
+    let words = match standing {
+        Standing::Seen => say::STANDING_SEEN,
+        Standing::SecondHand => say::STANDING_SECOND_HAND,
+        Standing::Computed => say::STANDING_COMPUTED,
+        Standing::FromMemory => say::STANDING_FROM_MEMORY,
+        Standing::Own => say::STANDING_OWN,
+    };
+    words.said()
 }
 
 /// A reason of the engine's as a sentence.
@@ -329,6 +370,7 @@ mod tests {
     use crate::design::resolve::resolve;
     use crate::engine::analysis::analyse;
     use crate::testing::assert_close;
+    use crate::words::{Language, in_language};
 
     /// What a formula may hold besides the letters that are explained.
     const KNOWN: [&str; 6] = ["π", "Σ", "ln", "log₂", "sin", "cos"];
@@ -351,8 +393,10 @@ mod tests {
 
     #[test]
     fn every_topic_has_a_whole_page() {
-        for topic in Topic::ALL {
-            let page = page(topic);
+        let every =
+            Language::ALL.into_iter().flat_map(|language| Topic::ALL.map(|of| (language, of)));
+        for (language, topic) in every {
+            let page = in_language(language, || page(topic));
             let title = page.title;
             assert!(!page.lead.is_empty() && page.lead.ends_with('.'), "{title}");
             assert!(!page.formula.is_empty(), "{title} has a formula");
@@ -405,8 +449,9 @@ mod tests {
     fn a_source_that_was_not_found_is_from_memory() {
         let shown = Topic::ALL.iter().flat_map(|topic| page(*topic).sources);
         for (source, known) in shown {
-            let unfound = source.contains("to be found") || source.contains("no source");
-            assert!(!unfound || *known == Standing::FromMemory, "{source}");
+            let said = source.said();
+            let unfound = said.contains("to be found") || said.contains("no source");
+            assert!(!unfound || *known == Standing::FromMemory, "{said}");
         }
         for table in materials(&[]) {
             for row in table.groups.iter().flat_map(|(_, rows)| rows) {
@@ -420,7 +465,7 @@ mod tests {
     #[test]
     fn an_example_is_worked_for_the_string_that_its_words_name() {
         for topic in Topic::ALL {
-            let strung = topic.words().worked.string();
+            let strung = topic.written().worked.string();
             let words = page(topic).example.string;
             let (note, measures) = words.split_once(", ").unwrap();
             assert_eq!(strung.figures.note.map(|note| note.to_string()).as_deref(), Some(note));
@@ -664,8 +709,8 @@ mod tests {
     fn a_check_is_shown_with_the_figures_it_covers() {
         let check = |figures| Check {
             id: "one",
-            what: "one thing against another",
-            source: "a handbook",
+            what: Words::plain("one thing against another"),
+            source: Words::plain("a handbook"),
             standing: Standing::Seen,
             figures,
         };

@@ -12,6 +12,7 @@ pub use self::rows::ROWS;
 use super::display::{Rounding, Unit};
 use super::document::MechanismKind;
 use crate::engine::figure::Figure;
+use crate::words::{Words, figures as say};
 
 /// What is shown and said of a figure.
 #[derive(Debug)]
@@ -22,9 +23,9 @@ pub struct FigureRow {
     /// A heading is a promise: tables with it are out in the world.
     pub heading: &'static str,
     /// The word at the head of its column in the chart.
-    pub word: &'static str,
+    pub word: Words,
     /// What it means, in a sentence or two.
-    pub meaning: &'static str,
+    pub meaning: Words,
     /// Where it stands wherever figures are grouped.
     pub group: Group,
     /// Where it stands on the page, from left to right or from the top, of 1 to 255. There are gaps
@@ -40,7 +41,7 @@ pub struct FigureRow {
     /// Whether it speaks of loads or breaking, so that the cautions stand beside its explanation.
     pub caution: bool,
     /// What it is called in full: the title of the page that explains it.
-    pub title: &'static str,
+    pub called: Words,
 }
 
 /// Where a figure or a topic stands wherever they are grouped.
@@ -58,13 +59,13 @@ impl Group {
     pub const ALL: [Self; 5] = [Self::Pull, Self::Tone, Self::Tuning, Self::Ordering, Self::More];
 
     /// What stands over the topics.
-    pub const fn title(self) -> &'static str {
+    pub const fn title(self) -> Words {
         match self {
-            Self::Pull => "Tension and feel",
-            Self::Tone => "Tone",
-            Self::Tuning => "Tuning and levers",
-            Self::Ordering => "Measures and ordering",
-            Self::More => "More",
+            Self::Pull => say::GROUP_PULL,
+            Self::Tone => say::GROUP_TONE,
+            Self::Tuning => say::GROUP_TUNING,
+            Self::Ordering => say::GROUP_ORDERING,
+            Self::More => say::GROUP_MORE,
         }
     }
 }
@@ -171,8 +172,8 @@ pub const WITH_CURVE: [Figure; CURVES] = {
 
 impl FigureRow {
     /// What it is called.
-    pub const fn name(&self) -> &'static str {
-        self.title
+    pub const fn name(&self) -> Words {
+        self.called
     }
 }
 
@@ -210,6 +211,7 @@ mod tests {
                 continue;
             };
             let [low, high] = of(&limits);
+            let words = words(&"{low}", &"{high}");
             assert!(words.contains("{low}") || words.contains("{high}"), "{words}");
             assert!(low.is_some() || !words.contains("{low}"), "{words}");
             assert!(high.is_some() || !words.contains("{high}"), "{words}");

@@ -2,50 +2,31 @@
 
 use std::fmt::Write;
 
-use super::bearing_words::order_name;
 use super::display;
 use super::document::Design;
-use super::letters::small;
+use super::letters::capital;
 use super::resolve::{Resolved, resolve};
-use crate::engine::analysis::{Analysis, analyse};
+use crate::engine::analysis::{Analysis, StringFigures, analyse};
 use crate::engine::bearing::{Gives, Order, gives};
 use crate::engine::geometry::{Band, Loads, lay_out, loads};
 use crate::engine::giving::{Fall, falls};
+use crate::words::{Words, giving as say};
 
 /// What least and most are of, and what is left out.
 pub fn meaning(gives: Option<&Gives>) -> String {
-    let by_joints = gives.is_some_and(Gives::by_joints);
-    let by_soundbox = gives.is_some_and(Gives::by_soundbox);
-    let loose = if by_joints {
-        "joints that give twice as much as their sizes say"
-    } else {
-        "a pillar that only pushes and a shoulder that turns freely, as the joints have no sizes"
-    };
-    let soundbox = if by_soundbox {
-        "The soundbox gives as its sizes say."
-    } else {
-        "The soundbox has no sizes: it does not give at least, and a usual one gives at most."
-    };
-    format!(
-        "Estimated: at least with joints and edges of the board that do not give and with strings that have had weeks to \
-         stretch, at most with {loose}, with edges of the board that turn, and with strings that have had minutes. {soundbox} A \
-         board that rises by more than its thickness gives less than the most says. What wood, glue, knots and strings still creep \
-         comes on top, so that the first days take more rounds than this."
-    )
+    let joints = if gives.is_some_and(Gives::by_joints) { "sized" } else { "none" };
+    let soundbox = if gives.is_some_and(Gives::by_soundbox) { "sized" } else { "none" };
+    say::meaning(&joints, &soundbox)
 }
 
-/// Why nothing is said.
-const NOTHING: &str = "nothing can be said of how the harp gives: the strings need lengths, make-ups and tensions, the neck three \
-     strings or more, and the board a wood whose modulus is known";
-
 /// The heads of the table of falls.
-pub const HEADS: [&str; 6] = [
-    "String",
-    "Falls, cents",
-    "Falls, Hz",
-    "After round 2, cents",
-    "After round 3, cents",
-    "If it is off, another rises, cents",
+pub const HEADS: [Words; 6] = [
+    say::HEAD_STRING,
+    say::HEAD_CENTS,
+    say::HEAD_HZ,
+    say::HEAD_ROUND_2,
+    say::HEAD_ROUND_3,
+    say::HEAD_OFF,
 ];
 
 const COLUMNS: &str = "order,turn,string,note,tension_n,frequency_hz,fall_least_cents,fall_most_cents,fall_least_hz,fall_most_hz,\
@@ -55,10 +36,10 @@ const COLUMNS: &str = "order,turn,string,note,tension_n,frequency_hz,fall_least_
 /// A range in words, with so many decimals; falls that round to nothing are 0.
 fn range((least, most): (f64, f64), places: usize) -> String {
     let shown = |number: f64| {
-        if number.is_finite() { display::decimals(number, places) } else { "slack".to_owned() }
+        if number.is_finite() { display::decimals(number, places) } else { say::SLACK.into() }
     };
     let (least, most) = (shown(least), shown(most));
-    if least == most { most } else { format!("{least} to {most}") }
+    if least == most { most } else { say::range(&least, &most) }
 }
 
 /// Cents to a tenth, beyond a hundred of them to a whole one.
@@ -87,12 +68,29 @@ pub fn in_order(
     falls(gives, &resolved.harp, analysis, &order.places(analysis.strings.len()))
 }
 
+/// A string within a sentence; nothing where there is none.
+pub(super) fn named(analysis: &Analysis, place: usize) -> String {
+    match analysis.strings.get(place) {
+        Some(StringFigures { number, note: Some(note), .. }) => {
+            say::string_noted(&note.printed(), number)
+        }
+        Some(StringFigures { number, .. }) => say::string_numbered(number),
+        None => String::new(),
+    }
+}
+
 /// The cells of a string, below [`HEADS`].
 pub fn row(fall: &Fall, analysis: &Analysis) -> [String; 6] {
-    let name = analysis.strings.get(fall.place).map(display::string_name).unwrap_or_default();
+    // The head of the column says that it is a string.
+    let name = match analysis.strings.get(fall.place) {
+        Some(StringFigures { number, note: Some(note), .. }) => {
+            format!("{number}, {}", note.printed())
+        }
+        Some(StringFigures { number, .. }) => number.to_string(),
+        None => String::new(),
+    };
     [
-        // The head of the column says that it is a string.
-        name.replacen("String ", "", 1),
+        name,
         cents(fall.first_cents),
         range(fall.first_hz(), 1),
         cents(fall.later_cents[0]),
@@ -109,39 +107,41 @@ fn farthest(falls: &[Fall], of: fn(&Fall) -> (f64, f64)) -> Option<&Fall> {
 
 /// What stringing in an order comes to, a sentence each; the reason where nothing can be said.
 pub fn told(falls: &[Fall], analysis: &Analysis, order: Order) -> Vec<String> {
-    let named = |fall: &Fall| {
-        let name = analysis.strings.get(fall.place).map(display::string_name);
-        name.unwrap_or_default().replacen('S', "s", 1)
-    };
+    let named = |fall: &Fall| named(analysis, fall.place);
     let (Some(first), Some(second), Some(third), Some(off)) = (
         farthest(falls, |fall| fall.first_cents),
         farthest(falls, |fall| fall.later_cents[0]),
         farthest(falls, |fall| fall.later_cents[1]),
         farthest(falls, |fall| fall.off_cents),
     ) else {
-        return vec![super::letters::capital(&format!("{NOTHING}."))];
+        return vec![capital(&format!("{}.", say::NOTHING))];
+    };
+    let strung = match order {
+        Order::LowestFirst => say::strung_lowest_first,
+        Order::HighestFirst => say::strung_highest_first,
+        Order::MiddleFirst => say::strung_middle_first,
+        Order::InTurns => say::strung_in_turns,
     };
     vec![
-        format!(
-            "Strung {}, each to pitch in its turn, the strings that are up fall while the others follow: most of all {}, by {} cents.",
-            small(order_name(order)),
-            named(first),
-            cents(first.first_cents)
+        strung(&cents(first.first_cents), &named(first)),
+        say::rounds(
+            &cents(second.later_cents[0]),
+            &named(second),
+            &cents(third.later_cents[1]),
+            &named(third),
         ),
-        format!(
-            "After a second round {} is off most, by {} cents, and after a third {}, by {}.",
-            named(second),
-            cents(second.later_cents[0]),
-            named(third),
-            cents(third.later_cents[1])
-        ),
-        format!(
-            "While one string is off and all others are at pitch, these sound sharp: with {} off, one of them by {} cents. Put the \
-             new string on and bring it to pitch before you retune its neighbours, which then come back by themselves.",
-            named(off),
-            cents(off.off_cents)
-        ),
+        say::one_off(&cents(off.off_cents), &named(off)),
     ]
+}
+
+/// What an order of stringing is called in a table for programs.
+const fn key(order: Order) -> &'static str {
+    match order {
+        Order::LowestFirst => "from the longest string up",
+        Order::HighestFirst => "from the shortest string down",
+        Order::MiddleFirst => "from the middle outwards",
+        Order::InTurns => "in-turns",
+    }
 }
 
 /// How far each string falls in every order of stringing.
@@ -159,14 +159,14 @@ pub fn csv(design: &Design) -> Result<String, String> {
     for order in Order::ALL {
         let all = in_order(gives.as_ref(), &resolved, &analysis, order);
         if all.is_empty() {
-            return Err(NOTHING.to_owned());
+            return Err(say::NOTHING.into());
         }
         for fall in &all {
             let figures = analysis.strings.get(fall.place);
             let note = figures.and_then(|figures| figures.note);
             let note = note.map(|note| note.to_string()).unwrap_or_default();
             let number = figures.map_or(0, |figures| figures.number);
-            let _ = write!(csv, "{},{},{number},{note}", small(order_name(order)), fall.turn);
+            let _ = write!(csv, "{},{},{number},{note}", key(order), fall.turn);
             let _ = write!(csv, ",{:.3},{:.3}", fall.tension.to_n(), fall.frequency.to_hz());
             let [second, third] = fall.later_cents;
             for (least, most) in [fall.first_cents, fall.first_hz(), second, third, fall.off_cents]
@@ -192,7 +192,7 @@ mod tests {
         for sample in SAMPLES {
             let csv = csv(&sample.design()).unwrap();
             let count = sample.design().strings.len();
-            assert_eq!(csv.lines().count(), 1 + 3 * count, "{}", sample.key);
+            assert_eq!(csv.lines().count(), 1 + Order::ALL.len() * count, "{}", sample.key);
             for line in csv.lines() {
                 assert_eq!(line.matches(',').count(), 15, "{line}");
                 assert!(!line.contains("NaN") && !line.contains("inf"), "{line}");
@@ -210,11 +210,11 @@ mod tests {
         let analysis = analyse(&resolved.harp);
         let none = told(&[], &analysis, Order::LowestFirst);
         assert_eq!(none.len(), 1);
-        assert!(none[0].starts_with("Nothing can be said"), "{none:?}");
+        assert!(none[0].starts_with("How the frame flexes cannot"), "{none:?}");
     }
 
     #[test]
     fn without_a_frame_there_is_the_reason() {
-        assert_eq!(csv(&Design::default()).unwrap_err(), NOTHING);
+        assert_eq!(csv(&Design::default()).unwrap_err(), say::NOTHING.said());
     }
 }

@@ -3,6 +3,7 @@
 use super::letters::small;
 use super::number::{is_bare, plain, take_number};
 use super::typed;
+use crate::words::tables as say;
 
 /// The unit of bare numbers in a column of sizes.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -37,16 +38,17 @@ impl Size {
     }
 
     /// As a sentence calls it.
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Mm => "millimetres",
-            Self::Cm => "centimetres",
-            Self::Metre => "metres",
-            Self::Inch => "inches",
-            Self::Thou => "thousandths of an inch",
-            Self::Foot => "feet",
-            Self::Hundredth => "hundredths of a millimetre",
-        }
+    pub fn words(self) -> &'static str {
+        let words = match self {
+            Self::Mm => say::MILLIMETRES,
+            Self::Cm => say::CENTIMETRES,
+            Self::Metre => say::METRES,
+            Self::Inch => say::INCHES,
+            Self::Thou => say::THOUSANDTHS,
+            Self::Foot => say::FEET,
+            Self::Hundredth => say::HUNDREDTHS,
+        };
+        words.said()
     }
 
     /// How many millimetres it has.

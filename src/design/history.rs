@@ -234,7 +234,7 @@ mod tests {
         assert_eq!(undone(history), [7, 1, 0]);
     }
 
-    /// Steps kept elsewhere as `keep-more.js` keeps them: from the last steady one on they are written anew, and those
+    /// Steps kept elsewhere as `keep-more.js` keeps them: from the last steady one on they are written again, and those
     /// that were left on the way back lie ahead until another way is taken.
     #[test]
     fn what_is_kept_elsewhere_follows_every_walk() {
@@ -284,7 +284,7 @@ mod tests {
                 kept.iter().rev().zip(states.iter().rev()).take(2).all(|(one, other)| one == other)
             );
             with_future += usize::from(!ahead.is_empty());
-            // A page that opens anew walks back the same way, and forward again.
+            // A page that opens again walks back the same way, and forward again.
             let mut anew: History<u64, u64> = History::new(kept[kept.len() - 1]);
             anew.set_elsewhere(kept.len() - 1, ahead.len());
             let road: Vec<u64> = kept.iter().copied().chain(ahead.iter().rev().copied()).collect();

@@ -1,10 +1,17 @@
 //! Small and capital letters. The standard library's tables for all scripts weigh 24 KB in the page; here
 //! are the letters of Latin, Greek and Cyrillic script, by rule.
 
+use crate::words::{Language, language};
+
 /// A text in small letters, so that two can be compared whatever their case. Letters of other scripts than
 /// Latin, Greek and Cyrillic stay as they are.
 pub fn small(text: &str) -> String {
     text.chars().map(small_letter).collect()
+}
+
+/// A name as it stands within a sentence: small, but in German, where names are written large.
+pub fn within(name: &str) -> String {
+    if language() == Language::German { name.to_owned() } else { small(name) }
 }
 
 /// A text with a capital at its beginning, if it begins with one of the letters `a` to `z`.
@@ -14,6 +21,22 @@ pub fn capital(text: &str) -> String {
         first.make_ascii_uppercase();
     }
     text
+}
+
+/// The text with the signs replaced that mean something in markup, in an element or in quotes.
+pub fn escape(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    for sign in text.chars() {
+        match sign {
+            '&' => out.push_str("&amp;"),
+            '<' => out.push_str("&lt;"),
+            '>' => out.push_str("&gt;"),
+            '"' => out.push_str("&quot;"),
+            '\'' => out.push_str("&#39;"),
+            _ => out.push(sign),
+        }
+    }
+    out
 }
 
 fn small_letter(letter: char) -> char {

@@ -15,6 +15,7 @@ use crate::engine::material::{
     self, Class, Material, Modulus, Sourced, Standing, Strength, Tolerance, key_of,
 };
 use crate::engine::units::{Density, Length, Stress};
+use crate::words::{Words, materials as say};
 
 /// The longest key of a material, in characters.
 pub const LONGEST_KEY: usize = 40;
@@ -44,16 +45,16 @@ pub const ROW_MM: (f64, f64) = (0.001, 100.0);
 #[non_exhaustive]
 pub enum MaterialError {
     /// No key, or one that is too long.
-    #[error("the key of a material must have 1 to {LONGEST_KEY} letters, got \"{got}\"")]
+    #[error("{}", say::wrong_key(.got, &LONGEST_KEY))]
     Key { got: String },
     /// A figure that is no number or out of reach.
-    #[error("the {what} of \"{key}\" must be from {least} to {most} {unit}, got {}", short(*got))]
-    Figure { key: String, what: &'static str, least: f64, most: f64, unit: &'static str, got: f64 },
+    #[error("{}", say::wrong_figure(&short(*got), .key, &short(*least), &short(*most), .unit, .what))]
+    Figure { key: String, what: Words, least: f64, most: f64, unit: Words, got: f64 },
     /// A table without rows or with too many.
-    #[error("a table of \"{key}\" must have 1 to {MOST_ROWS} rows, got {got}")]
+    #[error("{}", say::wrong_rows(.got, .key, &MOST_ROWS))]
     Rows { key: String, got: usize },
     /// A table whose diameters do not rise.
-    #[error("the diameters in a table of \"{key}\" must rise, got {} mm after {} mm", short(*got_mm), short(*after_mm))]
+    #[error("{}", say::wrong_order(&short(*after_mm), &short(*got_mm), .key))]
     Order { key: String, got_mm: f64, after_mm: f64 },
 }
 
@@ -63,6 +64,12 @@ pub fn built_in() -> &'static [MaterialSpec] {
     BUILT_IN.get_or_init(|| material::built_in().iter().map(spec_of).collect())
 }
 
+/// The same before three sources were named more plainly.
+pub fn with_sources_before() -> &'static [MaterialSpec] {
+    static BEFORE: OnceLock<Vec<MaterialSpec>> = OnceLock::new();
+    BEFORE.get_or_init(|| material::built_in().into_iter().map(cited_before).collect())
+}
+
 /// The same before the strengths of gut and plastics fell with the diameter.
 pub fn with_flat_strengths() -> &'static [MaterialSpec] {
     static FLAT: OnceLock<Vec<MaterialSpec>> = OnceLock::new();
@@ -70,10 +77,21 @@ pub fn with_flat_strengths() -> &'static [MaterialSpec] {
         let flat = |mut material: Material| {
             let before = material::flat_strength(&material.key);
             material.strength = before.or(material.strength);
-            spec_of(&material)
+            cited_before(material)
         };
         material::built_in().into_iter().map(flat).collect()
     })
+}
+
+/// A material with its sources as they were named up to revision 3; only moduli in vibration and loss factors had others.
+fn cited_before(mut material: Material) -> MaterialSpec {
+    if let Some(sourced) = &mut material.modulus {
+        sourced.source = material::source_before(&sourced.source);
+    }
+    if let Some(sourced) = &mut material.loss_factor {
+        sourced.source = material::source_before(&sourced.source);
+    }
+    spec_of(&material)
 }
 
 /// A material of the engine as a document keeps it: to a kilopascal and a millionth of a
@@ -139,17 +157,22 @@ pub fn material_of(spec: &MaterialSpec) -> Result<Material, MaterialError> {
     }
     let check = |what, limits, unit, got| check(key, what, limits, unit, got);
     let density = &spec.density_kg_per_m3;
-    check("density", DENSITY_KG_PER_M3, "kg/m³", density.value)?;
+    check(say::OF_DENSITY, DENSITY_KG_PER_M3, Words::plain("kg/m³"), density.value)?;
     for fact in [&spec.modulus, &spec.intermediate_modulus, &spec.slow_modulus] {
         let Some(Fact { value, .. }) = fact else { continue };
-        check("modulus", MODULUS_GPA, "GPa", value.base_gpa)?;
-        let rise = "rise of the modulus with the stress";
-        check(rise, PER_STRESS, "times the stress", value.per_stress)?;
+        check(say::OF_MODULUS, MODULUS_GPA, Words::plain("GPa"), value.base_gpa)?;
+        let rise = say::OF_RISE_OF_MODULUS;
+        check(rise, PER_STRESS, say::TIMES_THE_STRESS, value.per_stress)?;
     }
     let numbers = [
-        ("expansion", EXPANSION_E6_PER_K, "millionths per kelvin", &spec.expansion_e6_per_k),
-        ("loss factor", LOSS_FACTOR, "(a pure number)", &spec.loss_factor),
-        ("deviation of the density", DEVIATION_PERCENT, "%", &spec.density_tolerance_percent),
+        (say::OF_EXPANSION, EXPANSION_E6_PER_K, say::UNIT_MILLIONTHS, &spec.expansion_e6_per_k),
+        (say::OF_LOSS_FACTOR, LOSS_FACTOR, say::PURE_NUMBER, &spec.loss_factor),
+        (
+            say::OF_DENSITY_DEVIATION,
+            DEVIATION_PERCENT,
+            Words::plain("%"),
+            &spec.density_tolerance_percent,
+        ),
     ];
     for (what, limits, unit, fact) in numbers {
         if let Some(fact) = fact {
@@ -159,7 +182,9 @@ pub fn material_of(spec: &MaterialSpec) -> Result<Material, MaterialError> {
     check_tolerance(key, spec.diameter_tolerance.as_ref().map(|fact| &fact.value))?;
     match spec.strength.as_ref().map(|fact| &fact.value) {
         None => {}
-        Some(StrengthSpec::Mpa(mpa)) => check("strength", STRENGTH_MPA, "MPa", *mpa)?,
+        Some(StrengthSpec::Mpa(mpa)) => {
+            check(say::OF_STRENGTH, STRENGTH_MPA, Words::plain("MPa"), *mpa)?;
+        }
         Some(StrengthSpec::TableMmMpa(rows) | StrengthSpec::StepsMmMpa(rows)) => {
             check_rows(key, rows)?;
         }
@@ -322,9 +347,9 @@ fn tidy(number: f64, parts: f64) -> f64 {
 
 fn check(
     key: &str,
-    what: &'static str,
+    what: Words,
     (least, most): (f64, f64),
-    unit: &'static str,
+    unit: Words,
     got: f64,
 ) -> Result<(), MaterialError> {
     if (least..=most).contains(&got) {
@@ -338,8 +363,8 @@ fn check_rows(key: &str, rows: &[(f64, f64)]) -> Result<(), MaterialError> {
         return Err(MaterialError::Rows { key: key.to_owned(), got: rows.len() });
     }
     for (mm, mpa) in rows {
-        check(key, "diameter in the table of strength", ROW_MM, "mm", *mm)?;
-        check(key, "strength", STRENGTH_MPA, "MPa", *mpa)?;
+        check(key, say::OF_TABLE_STRENGTH, ROW_MM, Words::plain("mm"), *mm)?;
+        check(key, say::OF_STRENGTH, STRENGTH_MPA, Words::plain("MPa"), *mpa)?;
     }
     rising(key, rows)
 }
@@ -355,18 +380,20 @@ fn rising(key: &str, rows: &[(f64, f64)]) -> Result<(), MaterialError> {
 }
 
 fn check_tolerance(key: &str, spec: Option<&ToleranceSpec>) -> Result<(), MaterialError> {
-    let what = "deviation of the diameter";
+    let what = say::OF_DEVIATION;
     match spec {
         None => Ok(()),
-        Some(ToleranceSpec::Mm(mm)) => check(key, what, DEVIATION_MM, "mm", *mm),
-        Some(ToleranceSpec::Percent(percent)) => check(key, what, DEVIATION_PERCENT, "%", *percent),
+        Some(ToleranceSpec::Mm(mm)) => check(key, what, DEVIATION_MM, Words::plain("mm"), *mm),
+        Some(ToleranceSpec::Percent(percent)) => {
+            check(key, what, DEVIATION_PERCENT, Words::plain("%"), *percent)
+        }
         Some(ToleranceSpec::StepsMm(steps)) => {
             if !(1..=MOST_ROWS).contains(&steps.len()) {
                 return Err(MaterialError::Rows { key: key.to_owned(), got: steps.len() });
             }
             for (most, off) in steps {
-                check(key, "diameter in the table of deviations", ROW_MM, "mm", *most)?;
-                check(key, what, DEVIATION_MM, "mm", *off)?;
+                check(key, say::OF_TABLE_DEVIATION, ROW_MM, Words::plain("mm"), *most)?;
+                check(key, what, DEVIATION_MM, Words::plain("mm"), *off)?;
             }
             rising(key, steps)
         }
@@ -490,11 +517,17 @@ mod tests {
         }
         for got in [99.0, 25_001.0, -1140.0, f64::NAN, f64::INFINITY] {
             let error = wrong(&|m| m.density_kg_per_m3.value = got);
-            assert!(matches!(error, MaterialError::Figure { what: "density", .. }), "{error}");
+            assert!(
+                matches!(error, MaterialError::Figure { what: say::OF_DENSITY, .. }),
+                "{error}"
+            );
         }
         for got in [0.0, 2001.0, f64::NAN] {
             let error = wrong(&|m| m.modulus.as_mut().unwrap().value.base_gpa = got);
-            assert!(matches!(error, MaterialError::Figure { what: "modulus", .. }), "{error}");
+            assert!(
+                matches!(error, MaterialError::Figure { what: say::OF_MODULUS, .. }),
+                "{error}"
+            );
         }
         for got in [-0.1, 201.0, f64::NAN] {
             let error = wrong(&|m| m.modulus.as_mut().unwrap().value.per_stress = got);

@@ -23,6 +23,7 @@ use super::persist::{self, CheckError, MOST_MATERIALS, ReadError, check};
 use super::reading::parse;
 use super::sum::crc_32;
 use super::writing::json_text;
+use crate::words::files as say;
 
 /// The longest fragment that is written or read, in characters.
 pub const MOST_CHARACTERS: usize = 60_000;
@@ -37,7 +38,9 @@ const DEFLATED: u32 = 1;
 ///
 /// A figure that changes needs a new revision; the list as it was must then stay readable in
 /// [`built_in_at`], so that old links open with the numbers they were made with.
-pub const LIBRARY_REVISION: u64 = 3;
+pub const LIBRARY_REVISION: u64 = 4;
+/// The last revision in which three sources were named by where they were quoted.
+const QUOTED_REVISION: u64 = 3;
 /// The last revision in which a strength of gut or plastics was the same for every diameter.
 const FLAT_REVISION: u64 = 2;
 
@@ -46,6 +49,7 @@ pub fn built_in_at(revision: u64) -> Option<&'static [MaterialSpec]> {
     match revision {
         // Revision 2 added figures to those of revision 1 and changed none.
         1 | FLAT_REVISION => Some(library::with_flat_strengths()),
+        QUOTED_REVISION => Some(library::with_sources_before()),
         LIBRARY_REVISION => Some(library::built_in()),
         _ => None,
     }
@@ -56,28 +60,22 @@ pub fn built_in_at(revision: u64) -> Option<&'static [MaterialSpec]> {
 #[non_exhaustive]
 pub enum LinkError {
     /// Something else than a link.
-    #[error("this is no link to a design (what follows the # must begin with \"{FORM}.\")")]
+    #[error("{}", say::no_link(&FORM))]
     NotALink,
     /// Made by a newer program.
-    #[error(
-        "this link was made by a newer Stringloft (reload the page to get the newest, or ask for the design file)"
-    )]
+    #[error("{}", say::LINK_TOO_NEW)]
     TooNew,
     /// The check sum does not agree.
-    #[error("this link was cut off or altered on its way (ask for the whole link again)")]
+    #[error("{}", say::LINK_ALTERED)]
     Altered,
     /// Longer than [`MOST_CHARACTERS`], or what it holds is too long.
-    #[error(
-        "this design is too large for a link of {MOST_CHARACTERS} characters (send the design file instead)"
-    )]
+    #[error("{}", say::link_too_large(&MOST_CHARACTERS))]
     TooLarge,
     /// As [`LinkError::TooLarge`], with a version beside the design.
-    #[error(
-        "this design and its version together are too large for a link of {MOST_CHARACTERS} characters (send a link without the version, or the design file)"
-    )]
+    #[error("{}", say::link_two_too_large(&MOST_CHARACTERS))]
     TwoTooLarge,
     /// What the link holds is not a valid design.
-    #[error("the link does not hold a design that can be used: {0}")]
+    #[error("{}", say::link_unusable(.0))]
     Design(#[from] ReadError),
 }
 
@@ -180,7 +178,7 @@ fn materials(design: &mut Design, named: &compact::Named) -> Result<(), LinkErro
     let built_in = built_in_at(named.revision).ok_or(LinkError::TooNew)?;
     let (got, most) = (named.keys.len(), MOST_MATERIALS);
     if got > most {
-        return Err(ReadError::from(CheckError::Many { what: "materials", most, got }).into());
+        return Err(ReadError::from(CheckError::Many { what: say::MATERIALS, most, got }).into());
     }
     let mut read = std::mem::take(&mut design.materials);
     for (key, is_built_in) in &named.keys {

@@ -9,19 +9,23 @@
 //!
 //! A size keeps the unit it was typed with. A text that would read as something else stands in square
 //! brackets, `]` doubled: `[odd + name] [0.5]`. So [`read`] gives back exactly what [`write()`] was
-//! given, but for more than [`MOST_LAYERS`] layers, a packing that is no finite number, or texts
+//! given, but for more than [`MOST_LAYERS`] layers, a packing outside [`PACKING_PERCENT`], or texts
 //! beyond [`LONGEST`] in all.
 
 use thiserror::Error;
 
 use super::decimal::decimal;
 use super::document::{Bare, LayerSpec, MOST_LAYERS, MakeUpSpec, WeighedSpec};
+use super::make_up_said::material as material_said;
 use super::pieces::{CLAUSES, Piece, pieces};
 use super::typed::{cut, gauge, is_size};
 use crate::engine::material::key_of;
+use crate::words::{Words, typed as words};
 
 /// The longest text that is read, in bytes.
 pub const LONGEST: usize = 20_000;
+/// The lowest and the highest packing of a layer, in per cent.
+pub const PACKING_PERCENT: (f64, f64) = (0.0, 1_000.0);
 /// How many words the name of a known material, and a size, may have at most.
 const WORDS: usize = 8;
 
@@ -30,53 +34,62 @@ const WORDS: usize = 8;
 #[non_exhaustive]
 pub enum MakeUpTextError {
     /// Longer than any make-up.
-    #[error(
-        "a make-up must have at most {LONGEST} letters (write material and gauge, like nylon 0.81)"
-    )]
+    #[error("{}", words::make_up_long(&LONGEST))]
     Long,
     /// Brackets that do not match, or more than two of them.
-    #[error(
-        "square brackets must close, at most one round a material and one round a size, got \"{got}\""
-    )]
+    #[error("{}", words::make_up_brackets(.got))]
     Brackets { got: String },
     /// Ribbon or packing where only a round core can be.
-    #[error("a core must be round and has no packing, got \"{got}\" (put layers after a +)")]
+    #[error("{}", words::make_up_core(.got))]
     Core { got: String },
     /// Nothing after a plus sign.
-    #[error("a layer must follow each + (write it like steel 0.45 + bronze 0.25)")]
+    #[error("{}", words::MAKE_UP_NO_LAYER)]
     NoLayer,
     /// More layers than a string may have.
-    #[error("at most three layers can be wound on a core, got {got} (leave out the others)")]
+    #[error("{}", words::make_up_layers(.got))]
     Layers { got: usize },
-    /// No number after `at`.
-    #[error(
-        "the packing must be a number of per cent, got \"{got}\" (write it like silk 0.10 at 90 %)"
-    )]
+    /// No number that can be meant after `at`.
+    #[error("{}", words::make_up_packing(.got))]
     Packing { got: String },
     /// Bare ends without saying which.
-    #[error("bare core must say at which end, got \"{got}\" (write it like bare 12 board 15 pin)")]
+    #[error("{}", words::make_up_bare(.got))]
     Bare { got: String },
     /// What only a weighed string has.
-    #[error("only a weighed string has \"{got}\" behind a comma (begin with weighed 6.75 g/m)")]
+    #[error("{}", words::make_up_not_weighed(.got))]
     NotWeighed { got: &'static str },
     /// The same said twice.
-    #[error("\"{got}\" must stand only once")]
+    #[error("{}", words::make_up_twice(.got))]
     Twice { got: &'static str },
 }
 
 /// The make-up in one line.
 pub fn write(make_up: &MakeUpSpec) -> String {
-    let text = compose(make_up, false);
-    if read(&text).as_ref() == Ok(make_up) { text } else { compose(make_up, true) }
+    let (text, _) = written(make_up);
+    text
+}
+
+/// The make-up in one line, and whether its texts stand in brackets.
+pub(super) fn written(make_up: &MakeUpSpec) -> (String, bool) {
+    let text = compose(make_up, false, Words::english);
+    match read(&text).as_ref() == Ok(make_up) {
+        true => (text, false),
+        false => (compose(make_up, true, Words::english), true),
+    }
 }
 
 /// The make-up for a narrow cell: the materials without the sizes, `steel + silk + bronze`.
 pub fn short(make_up: &MakeUpSpec) -> String {
-    let key = |material: &str| key_of(material).unwrap_or(material.trim()).to_owned();
-    let layers = make_up.layers.iter().map(|layer| key(&layer.material));
-    let parts: Vec<String> = [key(&make_up.material)].into_iter().chain(layers).collect();
+    let name = |material: &str| {
+        let text = material.trim();
+        key_of(text).map_or_else(|| text.to_owned(), material_said)
+    };
+    let layers = make_up.layers.iter().map(|layer| name(&layer.material));
+    let parts: Vec<String> = [name(&make_up.material)].into_iter().chain(layers).collect();
     let parts = parts.join(" + ");
-    if make_up.weighed.is_some() { format!("weighed {parts}").trim().to_owned() } else { parts }
+    match make_up.weighed {
+        Some(_) => format!("{} {parts}", words::WORD_WEIGHED).trim().to_owned(),
+        None => parts,
+    }
 }
 
 /// Reads what [`write()`] writes, and what people type.
@@ -160,7 +173,11 @@ fn read_layer(pieces: &[Piece]) -> Result<LayerSpec, MakeUpTextError> {
     let packing_percent = packing.map_or(Ok(100.0), |pieces| {
         let got = shown(pieces);
         let number = got.trim_end_matches('%').trim_end().replace(',', ".");
-        let number = decimal(&number).filter(|percent| percent.is_finite());
+        let (least, most) = PACKING_PERCENT;
+        // A share too small to be meant would be written with more digits than are read.
+        let is_meant = |percent: &f64| *percent == 0.0 || *percent > 1e-6;
+        let number = decimal(&number).filter(|percent| (least..=most).contains(percent));
+        let number = number.filter(is_meant);
         number.ok_or(MakeUpTextError::Packing { got: cut(&got) })
     })?;
     Ok(LayerSpec { material, size, width, packing_percent })
@@ -238,8 +255,8 @@ fn shown(pieces: &[Piece]) -> String {
     cut(&pieces.iter().map(Piece::text).collect::<Vec<_>>().join(" "))
 }
 
-/// The line, with every text in brackets or none.
-fn compose(make_up: &MakeUpSpec, held: bool) -> String {
+/// The line, with every text in brackets or none, and its words as `say` has them.
+pub(super) fn compose(make_up: &MakeUpSpec, held: bool, say: fn(Words) -> &'static str) -> String {
     let field = |text: &str| match held {
         true => format!("[{}]", text.replace(']', "]]")),
         false => text.to_owned(),
@@ -256,32 +273,41 @@ fn compose(make_up: &MakeUpSpec, held: bool) -> String {
             chain.push_str(&format!(" x {}", field(&layer.width)));
         }
         if layer.packing_percent != 100.0 {
-            chain.push_str(&format!(" at {} %", layer.packing_percent));
+            let percent = layer.packing_percent;
+            chain.push_str(&format!(" {} {percent} %", say(words::WORD_AT)));
         }
     }
     let mut line = match &make_up.weighed {
         None => chain,
-        Some(weighed) => compose_weighed(weighed, &chain, field),
+        Some(weighed) => compose_weighed(weighed, &chain, field, say),
     };
     if !make_up.bare.is_empty() {
-        line.push_str(", bare");
-        for (text, end) in [(&make_up.bare.board, "board"), (&make_up.bare.pin, "pin")] {
+        line.push_str(&format!(", {}", say(words::WORD_BARE)));
+        let (board, pin) = (&make_up.bare.board, &make_up.bare.pin);
+        for (text, end) in [(board, words::WORD_BOARD), (pin, words::WORD_PIN)] {
             if !text.is_empty() {
-                line.push_str(&format!(" {} {end}", field(text)));
+                line.push_str(&format!(" {} {}", field(text), say(end)));
             }
         }
     }
     line.trim().to_owned()
 }
 
-fn compose_weighed(weighed: &WeighedSpec, chain: &str, field: impl Fn(&str) -> String) -> String {
-    let mut line = format!("weighed {}", field(&weighed.g_per_m)).trim_end().to_owned();
+fn compose_weighed(
+    weighed: &WeighedSpec,
+    chain: &str,
+    field: impl Fn(&str) -> String,
+    say: fn(Words) -> &'static str,
+) -> String {
+    let mass = field(&weighed.g_per_m);
+    let mut line = format!("{} {mass}", say(words::WORD_WEIGHED)).trim_end().to_owned();
     if !chain.trim().is_empty() {
-        line.push_str(&format!(", core {chain}"));
+        line.push_str(&format!(", {} {chain}", say(words::WORD_CORE)));
     }
-    for (name, text) in [("gauge", &weighed.gauge), ("breaks", &weighed.breaks_n)] {
+    let (gauge, breaks) = (&weighed.gauge, &weighed.breaks_n);
+    for (name, text) in [(words::WORD_GAUGE, gauge), (words::WORD_BREAKS, breaks)] {
         if !text.is_empty() {
-            line.push_str(&format!(", {name} {}", field(text)));
+            line.push_str(&format!(", {} {}", say(name), field(text)));
         }
     }
     line
@@ -409,7 +435,7 @@ mod tests {
         assert!(matches!(says("[a] b [c]"), MakeUpTextError::Brackets { .. }));
         assert!(matches!(says("a [b] c"), MakeUpTextError::Brackets { .. }));
         assert!(matches!(says("bronze 0.15 x 0.60"), MakeUpTextError::Core { .. }));
-        for packing in ["inf", "NaN", "much", "1e999", ""] {
+        for packing in ["inf", "NaN", "much", "1e999", "1e308", "1001", "-1", ""] {
             let text = format!("steel 0.45 + silk 0.1 at {packing} %");
             assert!(matches!(says(&text), MakeUpTextError::Packing { .. }), "{text}");
         }

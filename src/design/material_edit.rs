@@ -8,26 +8,25 @@ use super::letters::small;
 use super::library::{LONGEST_KEY, built_in, find};
 use super::make_up_text;
 use super::typed::cut;
-use crate::engine::material::key_of;
+use crate::engine::material::{key_of, said};
+use crate::words::{Words, materials as say};
 
 /// Why a key or a name cannot be given to a material.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 #[non_exhaustive]
 pub enum NamingError {
     /// No letters.
-    #[error("the {what} is missing (write a short word for it)")]
-    Empty { what: &'static str },
+    #[error("{}", say::naming_empty(.what))]
+    Empty { what: Words },
     /// Too many letters.
-    #[error("the {what} must have at most {most} letters, got {got} (shorten it)")]
-    Long { what: &'static str, most: usize, got: usize },
+    #[error("{}", say::naming_long(.got, .most, .what))]
+    Long { what: Words, most: usize, got: usize },
     /// Would read as something else in a cell.
-    #[error(
-        "the short name must read as one word of a make-up, got \"{got}\" (leave out signs and sizes)"
-    )]
+    #[error("{}", say::naming_cell(.got))]
     Cell { got: String },
     /// Means another material already.
-    #[error("\"{got}\" already means {other} (choose another {what})")]
-    Taken { what: &'static str, got: String, other: String },
+    #[error("{}", say::naming_taken(.got, .other, .what))]
+    Taken { what: Words, got: String, other: String },
 }
 
 /// Every text of a string that means a material.
@@ -53,7 +52,7 @@ pub fn is_built_in(key: &str) -> bool {
 ///
 /// When it is empty, too long, would not read as a material in a cell, or means another material.
 pub fn free_key(design: &Design, text: &str) -> Result<String, NamingError> {
-    let what = "short name";
+    let what = say::A_SHORT_NAME;
     let key = text.split_whitespace().collect::<Vec<_>>().join(" ");
     let got = key.chars().count();
     if got > LONGEST_KEY {
@@ -76,7 +75,7 @@ pub fn free_key(design: &Design, text: &str) -> Result<String, NamingError> {
 ///
 /// When it is empty, too long, or means another material.
 pub fn free_name(design: &Design, key: &str, name: &str) -> Result<(), NamingError> {
-    let (what, most, got) = ("name", super::document::LONGEST_CELL, name.chars().count());
+    let (what, most, got) = (say::A_NAME, super::document::LONGEST_CELL, name.chars().count());
     if got > most {
         return Err(NamingError::Long { what, most, got });
     }
@@ -84,12 +83,7 @@ pub fn free_name(design: &Design, key: &str, name: &str) -> Result<(), NamingErr
 }
 
 /// Whether a text means no material but perhaps `mine`.
-fn free(
-    design: &Design,
-    text: &str,
-    what: &'static str,
-    mine: Option<&str>,
-) -> Result<(), NamingError> {
+fn free(design: &Design, text: &str, what: Words, mine: Option<&str>) -> Result<(), NamingError> {
     let wanted = small(text.trim());
     if wanted.is_empty() {
         return Err(NamingError::Empty { what });
@@ -102,7 +96,7 @@ fn free(
     let name = |key| built_in().iter().find(|m| m.key == key).map_or(key, |m| m.name.as_str());
     match own.map(|material| material.name.as_str()).or(other.map(name)) {
         None => Ok(()),
-        Some(other) => Err(NamingError::Taken { what, got: cut(text), other: cut(other) }),
+        Some(other) => Err(NamingError::Taken { what, got: cut(text), other: cut(said(other)) }),
     }
 }
 

@@ -6,6 +6,7 @@ use thiserror::Error;
 use super::document::{
     ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, ToleranceSpec,
 };
+use super::letters::small;
 use super::library::{
     DENSITY_KG_PER_M3, DEVIATION_MM, DEVIATION_PERCENT, EXPANSION_E6_PER_K, LOSS_FACTOR,
     MODULUS_GPA, MaterialError, PER_STRESS, ROW_MM, STRENGTH_MPA, built_in, material_of,
@@ -15,12 +16,12 @@ use super::measure::{
     without_tail,
 };
 use super::number::{plain, take_number};
+use super::trial::MEASURED;
 use super::typed::{TypedError, cut};
+use crate::words::{Language, Words, language, materials as say, typed};
 
 /// The source of a figure for which none was written.
-pub const BY_HAND: &str = "entered by hand";
-/// How the sources begin that the helpers write: they hold for the figure that was measured only.
-pub const MEASURED: [&str; 3] = ["weighed:", "breaking test:", "stretch test:"];
+pub const BY_HAND: Words = crate::words::known::BY_HAND;
 /// The second text of a strength by steps.
 pub const STEPS: &str = "steps";
 
@@ -57,21 +58,19 @@ pub enum FactError {
     #[error(transparent)]
     Typed(#[from] TypedError),
     /// A row of a table.
-    #[error("row {number}: {error}")]
+    #[error("{}", say::wrong_row(.error, .number))]
     Row { number: usize, error: TypedError },
     /// A row of a table without its second number.
-    #[error(
-        "row {number} must hold a diameter and {what}, got \"{got}\" (write it like {example})"
-    )]
-    Pair { number: usize, what: &'static str, example: &'static str, got: String },
+    #[error("{}", say::wrong_pair(.example, .got, .number, .what))]
+    Pair { number: usize, what: Words, example: &'static str, got: String },
     /// A table that cannot be used.
     #[error(transparent)]
     Material(#[from] MaterialError),
 }
 
 const RISE: Measure = Measure {
-    what: "rise with the stress",
-    example: "39",
+    what: typed::RISE,
+    example: Words::plain("39"),
     limits: PER_STRESS,
     unit: "times the stress",
     units: &[],
@@ -79,8 +78,8 @@ const RISE: Measure = Measure {
 };
 
 const ROW: Measure = Measure {
-    what: "diameter of a row",
-    example: "0.50",
+    what: typed::ROW_DIAMETER,
+    example: Words::plain("0.50"),
     limits: ROW_MM,
     unit: "mm",
     units: LENGTHS_MM,
@@ -88,8 +87,8 @@ const ROW: Measure = Measure {
 };
 
 const DEVIATION: Measure = Measure {
-    what: "deviation of the diameter",
-    example: "0.01 mm or 2 %",
+    what: typed::DIAMETER_DEVIATION,
+    example: typed::DIAMETER_DEVIATION_LIKE,
     limits: DEVIATION_MM,
     unit: "mm",
     units: LENGTHS_MM,
@@ -111,30 +110,30 @@ impl Property {
     ];
 
     /// As a form calls it.
-    pub const fn label(self) -> &'static str {
+    pub const fn label(self) -> Words {
         match self {
-            Self::Density => "Density",
-            Self::DensitySpread => "Density may be off by",
-            Self::DiameterSpread => "Diameter may be off by",
-            Self::Modulus => "Modulus in vibration",
-            Self::IntermediateModulus => "Modulus over minutes",
-            Self::SlowModulus => "Modulus over weeks",
-            Self::Strength => "Strength",
-            Self::Expansion => "Expansion with warmth",
-            Self::LossFactor => "Loss factor in bending",
+            Self::Density => say::DENSITY,
+            Self::DensitySpread => say::DENSITY_SPREAD,
+            Self::DiameterSpread => say::DIAMETER_SPREAD,
+            Self::Modulus => say::MODULUS,
+            Self::IntermediateModulus => say::INTERMEDIATE_MODULUS,
+            Self::SlowModulus => say::SLOW_MODULUS,
+            Self::Strength => say::STRENGTH,
+            Self::Expansion => say::EXPANSION,
+            Self::LossFactor => say::LOSS_FACTOR,
         }
     }
 
     /// The unit of a bare number.
-    pub const fn unit(self) -> &'static str {
+    pub const fn unit(self) -> Words {
         match self {
-            Self::Density => "kg/m³",
-            Self::DensitySpread => "%",
-            Self::DiameterSpread => "mm or %",
-            Self::Modulus | Self::IntermediateModulus | Self::SlowModulus => "GPa",
-            Self::Strength => "MPa",
-            Self::Expansion => "millionths per kelvin",
-            Self::LossFactor => "",
+            Self::Density => Words::plain("kg/m³"),
+            Self::DensitySpread => Words::plain("%"),
+            Self::DiameterSpread => say::UNIT_MM_OR_PERCENT,
+            Self::Modulus | Self::IntermediateModulus | Self::SlowModulus => Words::plain("GPa"),
+            Self::Strength => Words::plain("MPa"),
+            Self::Expansion => say::UNIT_MILLIONTHS,
+            Self::LossFactor => Words::NONE,
         }
     }
 
@@ -152,31 +151,31 @@ impl Property {
         matches!(self, Self::Strength | Self::DiameterSpread)
     }
 
-    const fn measure(self) -> Measure {
+    fn measure(self) -> Measure {
+        let like = Words::plain;
         let (what, example, limits, units) = match self {
-            Self::Density => ("density", "1140 or 1.14 g/cm³", DENSITY_KG_PER_M3, DENSITIES),
-            Self::DensitySpread => ("deviation of the density", "2", DEVIATION_PERCENT, PERCENT),
+            Self::Density => (typed::DENSITY, typed::DENSITY_LIKE, DENSITY_KG_PER_M3, DENSITIES),
+            Self::DensitySpread => {
+                (typed::DENSITY_DEVIATION, like("2"), DEVIATION_PERCENT, PERCENT)
+            }
             Self::DiameterSpread => {
-                ("deviation of the diameter", "2 %", DEVIATION_PERCENT, PERCENT)
+                (typed::DIAMETER_DEVIATION, like("2 %"), DEVIATION_PERCENT, PERCENT)
             }
             Self::Modulus | Self::IntermediateModulus | Self::SlowModulus => {
-                ("modulus", "4.5", MODULUS_GPA, STRESSES_GPA)
+                (typed::MODULUS, like("4.5"), MODULUS_GPA, STRESSES_GPA)
             }
-            Self::Strength => ("strength", "310 or 45 ksi", STRENGTH_MPA, STRESSES_MPA),
-            Self::Expansion => ("expansion", "11.5", EXPANSION_E6_PER_K, PER_KELVIN),
-            Self::LossFactor => ("loss factor", "0.02", LOSS_FACTOR, NO_UNITS),
+            Self::Strength => (typed::STRENGTH, typed::STRENGTH_LIKE, STRENGTH_MPA, STRESSES_MPA),
+            Self::Expansion => (typed::EXPANSION, like("11.5"), EXPANSION_E6_PER_K, PER_KELVIN),
+            Self::LossFactor => (typed::LOSS_FACTOR, like("0.02"), LOSS_FACTOR, NO_UNITS),
         };
-        let unit = match self {
-            Self::DiameterSpread => "%",
-            _ => self.unit(),
-        };
+        let unit = if self == Self::DiameterSpread { like("%") } else { self.unit() };
         let proposed: &[&str] = match self {
             Self::Density => &["g/cm³"],
             Self::Modulus | Self::IntermediateModulus | Self::SlowModulus => &["MPa", "ksi"],
             Self::Strength => &["GPa", "ksi"],
             _ => &[],
         };
-        Measure { what, example, limits, unit, units, proposed }
+        Measure { what, example, limits, unit: unit.said(), units, proposed }
     }
 
     /// The two texts that stand in its fields; empty where nothing is known.
@@ -323,7 +322,7 @@ impl Property {
         {
             return Ok(StrengthSpec::Mpa(measure.figure(line)?));
         }
-        let pairs = pairs(&all, &measure, "a strength", "0.50 310")?;
+        let pairs = pairs(&all, &measure, say::A_STRENGTH, "0.50 310")?;
         Ok(if texts[1] == STEPS {
             StrengthSpec::StepsMmMpa(pairs)
         } else {
@@ -339,27 +338,37 @@ impl Property {
             [line] if split(line).is_none_or(|(_, rest)| rest.is_empty()) => {
                 Ok(ToleranceSpec::Mm(DEVIATION.figure(line)?))
             }
-            _ => Ok(ToleranceSpec::StepsMm(pairs(&all, &DEVIATION, "a deviation", "0.50 0.01")?)),
+            _ => {
+                Ok(ToleranceSpec::StepsMm(pairs(&all, &DEVIATION, say::A_DEVIATION, "0.50 0.01")?))
+            }
         }
     }
 }
 
+/// A label inside a sentence: German nouns keep their capital.
+pub fn inside(label: Words) -> String {
+    match language() {
+        Language::German => label.into(),
+        _ => small(label.said()),
+    }
+}
+
 /// The words for how well a figure is known.
-pub const fn known(standing: StandingSpec) -> &'static str {
+pub const fn known(standing: StandingSpec) -> Words {
     match standing {
-        StandingSpec::Seen => "read in the source",
-        StandingSpec::SecondHand => "second-hand",
-        StandingSpec::Computed => "computed from read figures",
-        StandingSpec::FromMemory => "from memory",
-        StandingSpec::Own => "entered by you",
+        StandingSpec::Seen => say::SEEN,
+        StandingSpec::SecondHand => say::SECOND_HAND,
+        StandingSpec::Computed => say::COMPUTED,
+        StandingSpec::FromMemory => say::FROM_MEMORY,
+        StandingSpec::Own => say::ENTERED,
     }
 }
 
 /// The kinds of material, each with its short name and its words.
-pub const CLASSES: [(ClassSpec, &str, &str); 3] = [
-    (ClassSpec::Metal, "metal", "Metal"),
-    (ClassSpec::Polymer, "polymer", "Polymer"),
-    (ClassSpec::Natural, "natural", "Gut or silk"),
+pub const CLASSES: [(ClassSpec, &str, Words); 3] = [
+    (ClassSpec::Metal, "metal", say::METAL),
+    (ClassSpec::Polymer, "polymer", say::POLYMER),
+    (ClassSpec::Natural, "natural", say::NATURAL),
 ];
 
 fn put<T: PartialEq + Clone>(
@@ -373,7 +382,7 @@ fn put<T: PartialEq + Clone>(
         return;
     };
     let written = match source.map(str::trim) {
-        Some("") => Some(BY_HAND),
+        Some("") => Some(BY_HAND.english()),
         other => other,
     };
     let same = slot.as_ref().is_some_and(|fact| fact.value == value);
@@ -390,7 +399,7 @@ fn put<T: PartialEq + Clone>(
         {
             fact.source.clone()
         }
-        (written, ..) => written.unwrap_or(BY_HAND).to_owned(),
+        (written, ..) => written.unwrap_or(BY_HAND.english()).to_owned(),
     };
     *slot = Some(Fact { value, source, standing: StandingSpec::Own });
 }
@@ -421,7 +430,7 @@ fn split(line: &str) -> Option<(f64, String)> {
 fn pairs(
     lines: &[&str],
     second: &Measure,
-    what: &'static str,
+    what: Words,
     example: &'static str,
 ) -> Result<Vec<(f64, f64)>, FactError> {
     let mut pairs = Vec::new();
@@ -514,7 +523,7 @@ mod tests {
     fn a_change_is_the_users_own_and_has_a_source() {
         let nylon = built("nylon");
         let own = typed(Property::Density, "1150", "").unwrap();
-        assert_eq!(Property::Density.source(&own), Some((BY_HAND, StandingSpec::Own)));
+        assert_eq!(Property::Density.source(&own), Some((BY_HAND.english(), StandingSpec::Own)));
         let back = Property::Density.typed(&own, ["1140", ""], None).unwrap();
         assert_eq!(back, nylon, "the built-in figure brings its source back");
         let noted = Property::Density.typed(&nylon, ["1140", ""], Some(" my scales ")).unwrap();
@@ -522,11 +531,14 @@ mod tests {
         let next = Property::Density.typed(&noted, ["1145", ""], None).unwrap();
         assert_eq!(Property::Density.source(&next), Some(("my scales", StandingSpec::Own)));
         let empty = Property::Density.typed(&noted, ["1140", ""], Some("")).unwrap();
-        assert_eq!(Property::Density.source(&empty), Some((BY_HAND, StandingSpec::Own)));
+        assert_eq!(Property::Density.source(&empty), Some((BY_HAND.english(), StandingSpec::Own)));
         let weighed = Some("weighed: 12.3 g of 10 m, 1.02 mm");
         let weighed = Property::Density.typed(&nylon, ["1505.3", ""], weighed).unwrap();
         let by_hand = Property::Density.typed(&weighed, ["1500", ""], None).unwrap();
-        assert_eq!(Property::Density.source(&by_hand), Some((BY_HAND, StandingSpec::Own)));
+        assert_eq!(
+            Property::Density.source(&by_hand),
+            Some((BY_HAND.english(), StandingSpec::Own))
+        );
         let unknown = typed(Property::Strength, " ", "").unwrap();
         assert_eq!((unknown.strength.clone(), Property::Strength.source(&unknown)), (None, None));
     }

@@ -2,18 +2,20 @@
 //! balances and testers, packs.
 
 use super::decimal::decimal;
+use super::display::decimals;
 use super::letters::small;
 use super::number::{plain, take_number, take_unit};
 use super::unusable::{TypedError, cut};
 use crate::engine::units::{Length, LinearDensity, Mass, Stress};
+use crate::words::{Words, typed as say};
 
 /// The names of a unit, and what a number of it is in the unit of the limits.
 pub(super) type Unit = (&'static [&'static str], fn(f64) -> f64);
 
 /// A kind of figure.
 pub(super) struct Measure {
-    pub(super) what: &'static str,
-    pub(super) example: &'static str,
+    pub(super) what: Words,
+    pub(super) example: Words,
     pub(super) limits: (f64, f64),
     /// The unit of the limits and of a bare number.
     pub(super) unit: &'static str,
@@ -123,7 +125,7 @@ impl Measure {
         named.map(|(_, worth)| worth(number))
     }
 
-    /// The same number in the units that bring it within reach, in brackets; empty for none.
+    /// The same number in the units that bring it within reach; empty for none.
     fn hint(&self, typed: &str) -> String {
         let Some((number, rest)) = take_number(typed) else { return String::new() };
         // Nobody who typed inches meant as many metres.
@@ -135,7 +137,7 @@ impl Measure {
         let mm = number / 100.0;
         let may_be = rest.is_empty() && number > 10.0 && number <= 200.0 && fits(mm);
         if may_be && self.proposed.contains(&"thou") {
-            meant.push(format!("{mm:.2} mm"));
+            meant.push(format!("{} mm", decimals(mm, 2)));
         }
         for unit in self.proposed {
             let likely = !(inches && *unit == "m");
@@ -143,11 +145,11 @@ impl Measure {
                 meant.push(format!("{digits}{}{unit}", if *unit == "\"" { "" } else { " " }));
             }
         }
-        meant.truncate(2);
-        if meant.is_empty() {
-            return String::new();
+        match &meant[..] {
+            [] => String::new(),
+            [one] => one.clone(),
+            [one, other, ..] => say::either(one, other),
         }
-        format!(" (did you mean {}?)", meant.join(" or "))
     }
 }
 
@@ -179,8 +181,8 @@ mod tests {
     use crate::testing::assert_close;
 
     const ANY: Measure = Measure {
-        what: "length",
-        example: "5 m",
+        what: Words::plain("length"),
+        example: Words::plain("5 m"),
         limits: (1.0, 1e6),
         unit: "mm",
         units: LENGTHS_MM,

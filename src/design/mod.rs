@@ -5,7 +5,7 @@
 //! `persist`, `backup`, `link`, `cells`, `heading`, `stock`, `material_edit`, `gaps`, `edit`, `history`, `resolve`, `keys`,
 //! `display` and `figures`, `shape`, `advice`, `order`, `table`, `presets`, `restring`, `compare`,
 //! `wood_facts`, `targets`, `choose`, then `bearing_words` and `explain`, which know each other,
-//! `giving` and `years`; and `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
+//! `giving`, `settling`, `years`, `parts`, `listening` and `sound`; and `checks`, which uses none of them. `figures` names for each figure its unit of `display` and its page
 //! of `explain`, and both read it there.
 
 pub mod advice;
@@ -29,6 +29,8 @@ pub mod keys;
 pub mod letters;
 pub mod library;
 pub mod link;
+pub mod listening;
+pub mod make_up_said;
 pub mod make_up_text;
 pub mod material_edit;
 pub mod material_facts;
@@ -36,6 +38,7 @@ mod measure;
 pub mod migrate;
 mod number;
 pub mod order;
+pub mod parts;
 pub mod persist;
 mod pieces;
 pub mod presets;
@@ -43,7 +46,9 @@ mod reading;
 pub mod resolve;
 pub mod restring;
 pub mod settings;
+pub mod settling;
 pub mod shape;
+pub mod sound;
 pub mod stock;
 pub mod sum;
 pub mod table;

@@ -18,6 +18,7 @@ use super::stock::{Found, NoItem, Shelf, bundle_of, is_same_currency, is_sold_fo
 use crate::engine::analysis::Analysis;
 use crate::engine::order::sort;
 use crate::engine::units::Length;
+use crate::words::stock as say;
 
 /// What to order.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -77,16 +78,16 @@ pub struct Packs {
 #[non_exhaustive]
 pub enum NoPacks {
     /// What the stock does not have.
-    #[error("how it is sold is not known (add it to the stock)")]
+    #[error("{}", say::PACKS_OUTSIDE)]
     Outside,
     /// A coil whose length is not known.
-    #[error("how much is in a coil is not known (fill in the pack length)")]
+    #[error("{}", say::PACKS_LENGTH)]
     PackLength,
     /// The length of a string is not known.
-    #[error("the length to cut string {number} to is not known (give its length and gauge)")]
+    #[error("{}", say::packs_cut(.number))]
     CutLength { number: usize },
     /// A pack is shorter than a string.
-    #[error("string {number} is cut to {cut_mm} mm, longer than a pack (choose a longer pack)")]
+    #[error("{}", say::packs_short(.cut_mm, .number))]
     Short { number: usize, cut_mm: u32 },
 }
 

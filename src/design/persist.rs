@@ -25,6 +25,7 @@ pub use super::migrate::VERSION;
 use super::migrate::lift;
 use super::reading::{parse, parse_first, taken};
 use super::writing::json_text;
+use crate::words::files as say;
 
 /// The longest text that is read, in bytes. A harp of 150 strings takes a hundredth of it.
 pub const MOST_BYTES: usize = 4 * 1024 * 1024;
@@ -38,28 +39,22 @@ const MARK: &str = "stringloft";
 #[non_exhaustive]
 pub enum ReadError {
     /// Longer than [`MOST_BYTES`].
-    #[error("a design file must be at most {} MB, got {} MB (choose another file)", MOST_BYTES >> 20, got_bytes.div_ceil(1 << 20))]
+    #[error("{}", say::too_large(&got_bytes.div_ceil(1 << 20), &(MOST_BYTES >> 20)))]
     TooLarge { got_bytes: usize },
     /// Nothing but blanks.
-    #[error("the file is empty (choose a file that Stringloft saved)")]
+    #[error("{}", say::EMPTY)]
     Empty,
     /// The text ends before the document does.
-    #[error(
-        "the design is cut off: its text ends in the middle, at line {line} (get the whole file again)"
-    )]
+    #[error("{}", say::cut_off(.line))]
     CutOff { line: usize },
     /// No JSON, or a field that holds something else than it should.
-    #[error("this design cannot be read: {what} (mend the file or choose another)")]
+    #[error("{}", say::unreadable(.what))]
     Unreadable { what: String },
     /// JSON of another kind.
-    #[error(
-        "this JSON is not a Stringloft design (it lacks \"stringloft\" with the version of the design)"
-    )]
+    #[error("{}", say::OTHER_KIND)]
     OtherKind,
     /// Written by a newer program.
-    #[error(
-        "this design is of version {found}, and versions 1 to {VERSION} can be read here (reload the page to get the newest Stringloft)"
-    )]
+    #[error("{}", say::too_new(.found, &VERSION))]
     TooNew { found: u64 },
     /// Readable, but not valid.
     #[error(transparent)]
@@ -69,17 +64,16 @@ pub enum ReadError {
 impl ReadError {
     /// What is wrong with a design that this browser kept, as the end of a sentence for its maker.
     pub fn in_short(&self) -> String {
-        match self {
-            Self::TooLarge { .. } => "it is larger than a design can be".to_owned(),
-            Self::Empty => "nothing is left of it".to_owned(),
-            Self::CutOff { .. } => "its text ends in the middle".to_owned(),
-            Self::Unreadable { .. } => "a part of its text is damaged".to_owned(),
-            Self::OtherKind => "it is no design of Stringloft".to_owned(),
-            Self::TooNew { .. } => {
-                "a newer Stringloft wrote it (reload the page to get the newest)".to_owned()
-            }
-            Self::Check(error) => error.to_string(),
-        }
+        let words = match self {
+            Self::TooLarge { .. } => say::SHORT_TOO_LARGE,
+            Self::Empty => say::SHORT_EMPTY,
+            Self::CutOff { .. } => say::SHORT_CUT_OFF,
+            Self::Unreadable { .. } => say::SHORT_UNREADABLE,
+            Self::OtherKind => say::SHORT_OTHER_KIND,
+            Self::TooNew { .. } => say::SHORT_TOO_NEW,
+            Self::Check(error) => return error.to_string(),
+        };
+        words.into()
     }
 }
 
@@ -166,10 +160,7 @@ fn unreadable(error: serde_json::Error) -> ReadError {
 /// What is wrong with a text that is no JSON, in words of its maker, and where. What the parser would say of it is no
 /// help at the bench, and its words are not in the program.
 pub(crate) fn told(error: &serde_json::Error) -> String {
-    let (line, place) = (error.line(), error.column());
-    format!(
-        "something is missing, stands there twice or does not belong there, at line {line}, place {place}"
-    )
+    say::misplaced(&error.line(), &error.column())
 }
 
 #[cfg(test)]
@@ -203,9 +194,9 @@ mod tests {
         assert_eq!(of(&whole[..whole.len() / 2]), "its text ends in the middle");
         assert_eq!(
             of(&whole.replace("\"title\": \"\"", "\"title\": 3")),
-            "a part of its text is damaged"
+            "part of its text is damaged"
         );
-        assert_eq!(of("{}"), "it is no design of Stringloft");
+        assert_eq!(of("{}"), "it is not a Stringloft design");
         assert!(of("{\"stringloft\": 999}").starts_with("a newer Stringloft wrote it"));
         assert_eq!(of(&"x".repeat(MOST_BYTES + 1)), "it is larger than a design can be");
         let serial = format!("\"serial\": \"{}\"", "x".repeat(5_000));

@@ -25,9 +25,9 @@ pub struct Sample {
     /// Short and unique.
     pub key: &'static str,
     /// As a list shows it.
-    pub title: &'static str,
+    pub title: Words,
     /// What kind of harp it is, in a sentence.
-    pub blurb: &'static str,
+    pub blurb: Words,
     /// The design file.
     pub json: &'static str,
 }
@@ -35,8 +35,8 @@ pub struct Sample {
 /// The sample of a first visit.
 pub const FLOOR_36: Sample = Sample {
     key: "floor-36",
-    title: "Lever harp, 36 strings",
-    blurb: "Nylon, gut and ten wires from C7 down to C2, about 4 kN in all.",
+    title: say::SAMPLE_FLOOR,
+    blurb: say::SAMPLE_FLOOR_BLURB,
     json: include_str!("../../examples/harps/floor-36.json"),
 };
 
@@ -44,21 +44,21 @@ pub const FLOOR_36: Sample = Sample {
 pub const SAMPLES: [Sample; 4] = [
     Sample {
         key: "wire-22",
-        title: "Wire-strung harp, 22 strings",
-        blurb: "Yellow and red brass from G6 down to G3, tuned in Pythagorean G major.",
+        title: say::SAMPLE_WIRE,
+        blurb: say::SAMPLE_WIRE_BLURB,
         json: include_str!("../../examples/harps/wire-22.json"),
     },
     Sample {
         key: "travel-26",
-        title: "Travel harp, 26 strings",
-        blurb: "Light nylon from G6 down to C3, the bass wound on nylon.",
+        title: say::SAMPLE_TRAVEL,
+        blurb: say::SAMPLE_TRAVEL_BLURB,
         json: include_str!("../../examples/harps/travel-26.json"),
     },
     FLOOR_36,
     Sample {
         key: "pedal-47",
-        title: "Pedal harp, 47 strings",
-        blurb: "Nylon, gut and twelve wires from G♭7 down to C♭1, over 10 kN in all.",
+        title: say::SAMPLE_PEDAL,
+        blurb: say::SAMPLE_PEDAL_BLURB,
         json: include_str!("../../examples/harps/pedal-47.json"),
     },
 ];
@@ -75,24 +75,25 @@ impl Sample {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct OpenTuning {
     /// As the card says it.
-    pub name: &'static str,
+    pub name: Words,
     /// The letters that are raised (+1) or lowered (−1).
     pub signs: &'static [(Letter, i8)],
 }
 
+use crate::words::{Words, kinds as say};
 use Letter::{A, B, C, D, E, F, G};
 
 /// The usual open tunings. Common practice, no source.
 pub const OPEN_TUNINGS: [OpenTuning; 8] = [
-    OpenTuning { name: "C major", signs: &[] },
-    OpenTuning { name: "G major", signs: &[(F, 1)] },
-    OpenTuning { name: "D major", signs: &[(F, 1), (C, 1)] },
-    OpenTuning { name: "F major", signs: &[(B, -1)] },
-    OpenTuning { name: "B flat major", signs: &[(B, -1), (E, -1)] },
-    OpenTuning { name: "E flat major", signs: &[(B, -1), (E, -1), (A, -1)] },
-    OpenTuning { name: "A flat major", signs: &[(B, -1), (E, -1), (A, -1), (D, -1)] },
+    OpenTuning { name: say::TUNING_C, signs: &[] },
+    OpenTuning { name: say::TUNING_G, signs: &[(F, 1)] },
+    OpenTuning { name: say::TUNING_D, signs: &[(F, 1), (C, 1)] },
+    OpenTuning { name: say::TUNING_F, signs: &[(B, -1)] },
+    OpenTuning { name: say::TUNING_B_FLAT, signs: &[(B, -1), (E, -1)] },
+    OpenTuning { name: say::TUNING_E_FLAT, signs: &[(B, -1), (E, -1), (A, -1)] },
+    OpenTuning { name: say::TUNING_A_FLAT, signs: &[(B, -1), (E, -1), (A, -1), (D, -1)] },
     OpenTuning {
-        name: "C flat major",
+        name: say::TUNING_C_FLAT,
         signs: &[(B, -1), (E, -1), (A, -1), (D, -1), (G, -1), (C, -1), (F, -1)],
     },
 ];
@@ -135,13 +136,13 @@ pub const fn without_discs(strings: usize, kind: MechanismKind) -> usize {
 #[non_exhaustive]
 pub enum CompassError {
     /// The lowest note lies above the highest.
-    #[error("the lowest string must not be above the highest, got {low} and {high}")]
+    #[error("{}", say::compass_order(.high, .low))]
     Order { low: Note, high: Note },
     /// More strings than a design may have.
-    #[error("a compass must have at most {MOST_STRINGS} strings, got {got} (narrow it)")]
+    #[error("{}", say::compass_long(.got, &MOST_STRINGS))]
     Long { got: usize },
     /// A sign of more than a double sharp or flat.
-    #[error("an open string must be at most two semitones off its letter")]
+    #[error("{}", say::COMPASS_SIGN)]
     Sign,
 }
 
@@ -228,7 +229,8 @@ mod tests {
 
     #[test]
     fn notes_tell_the_tuning_where_they_fit_one_alone() {
-        let of = |list: &str| OpenTuning::of(list.split(' ').map(note)).map_or("", |o| o.name);
+        let of =
+            |list: &str| OpenTuning::of(list.split(' ').map(note)).map_or("", |o| o.name.said());
         assert_eq!(of("C5 B4 A4 G4 F4 E4 D4"), "C major");
         assert_eq!(of("Eb6 D6 C6 Bb5 Ab5 G5 F5"), "E flat major");
         assert_eq!(of("C5 B4 G4 F#4"), "G major");

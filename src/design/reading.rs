@@ -12,6 +12,7 @@ use serde::de::{Deserialize, Deserializer, Error, MapAccess, SeqAccess, Visitor}
 use serde_json::{Map, Value};
 
 use super::writing::{give_fields, give_list, give_number, give_text};
+use crate::words::{Words, files as say, typed};
 
 /// How many letters are shown of a word that is none of those that may stand there.
 const WORD_SHOWN: usize = 40;
@@ -40,8 +41,8 @@ pub(crate) struct Wrong {
 }
 
 impl Wrong {
-    fn new(must: &str, got: &str) -> Self {
-        Self { says: ["must be ", must, ", got ", got].concat(), ..Self::default() }
+    fn new(must: impl fmt::Display, got: impl fmt::Display) -> Self {
+        Self { says: say::must_be(&got, &must), ..Self::default() }
     }
 
     /// The same, in a field.
@@ -80,14 +81,14 @@ impl fmt::Display for Wrong {
 }
 
 /// What a value is, in words.
-fn kind(json: &Value) -> &'static str {
+const fn kind(json: &Value) -> Words {
     match json {
-        Value::Null => "nothing",
-        Value::Bool(_) => "true or false",
-        Value::Number(_) => "a number",
-        Value::String(_) => "text",
-        Value::Array(_) => "a list",
-        Value::Object(_) => "a set of fields",
+        Value::Null => say::KIND_NOTHING,
+        Value::Bool(_) => say::KIND_TRUTH,
+        Value::Number(_) => say::KIND_NUMBER,
+        Value::String(_) => say::KIND_TEXT,
+        Value::Array(_) => say::KIND_LIST,
+        Value::Object(_) => say::KIND_FIELDS,
     }
 }
 
@@ -141,13 +142,13 @@ pub(crate) fn take_fields(
     fields: &mut [&mut dyn Json],
 ) -> Result<(), Wrong> {
     let Value::Object(given) = json else {
-        return Err(Wrong::new("a set of fields", kind(json)));
+        return Err(Wrong::new(say::KIND_FIELDS, kind(json)));
     };
     for (index, (name, field)) in names.iter().zip(fields).enumerate() {
         match given.get_mut(*name) {
             Some(json) => field.take(json).map_err(|wrong| wrong.in_field(name))?,
             None if needed[index] => {
-                let missing = Wrong { says: "is missing".to_owned(), ..Wrong::default() };
+                let missing = Wrong { says: say::IS_MISSING.into(), ..Wrong::default() };
                 return Err(missing.in_field(name));
             }
             None => {}
@@ -182,13 +183,13 @@ fn none_of(json: &Value, words: &[&str]) -> Wrong {
             let shown: String = word.chars().take(WORD_SHOWN).collect();
             ["\"", &shown, "\""].concat()
         }
-        other => kind(other).to_owned(),
+        other => kind(other).into(),
     };
     let must = match words {
-        [others @ .., last] if !others.is_empty() => [&others.join(", "), " or ", last].concat(),
+        [others @ .., last] if !others.is_empty() => typed::either(&others.join(", "), last),
         _ => words.concat(),
     };
-    Wrong::new(&must, &got)
+    Wrong::new(must, got)
 }
 
 /// What a value holds, by itself.
@@ -205,7 +206,7 @@ pub(crate) fn held<T: Json + Default>(name: &str, json: &mut Value) -> Result<T,
 
 impl Json for String {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
-        let Value::String(text) = json else { return Err(Wrong::new("text", kind(json))) };
+        let Value::String(text) = json else { return Err(Wrong::new(say::KIND_TEXT, kind(json))) };
         *self = std::mem::take(text);
         Ok(())
     }
@@ -217,7 +218,7 @@ impl Json for String {
 
 impl Json for f64 {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
-        *self = json.as_f64().ok_or_else(|| Wrong::new("a number", kind(json)))?;
+        *self = json.as_f64().ok_or_else(|| Wrong::new(say::KIND_NUMBER, kind(json)))?;
         Ok(())
     }
 
@@ -228,7 +229,7 @@ impl Json for f64 {
 
 impl Json for bool {
     fn take(&mut self, json: &mut Value) -> Result<(), Wrong> {
-        *self = json.as_bool().ok_or_else(|| Wrong::new("true or false", kind(json)))?;
+        *self = json.as_bool().ok_or_else(|| Wrong::new(say::KIND_TRUTH, kind(json)))?;
         Ok(())
     }
 
@@ -264,9 +265,9 @@ fn whole(json: &Value, most: u32) -> Result<u32, Wrong> {
     number.filter(|number| *number <= most).ok_or_else(|| {
         let got = match json {
             Value::Number(number) => number.to_string(),
-            other => kind(other).to_owned(),
+            other => kind(other).into(),
         };
-        Wrong::new(&["a whole number from 0 to ", &most.to_string()].concat(), &got)
+        Wrong::new(say::kind_whole(&most), got)
     })
 }
 
@@ -335,7 +336,7 @@ fn take_list(
     json: &mut Value,
     add: &mut dyn FnMut(&mut Value) -> Result<(), Wrong>,
 ) -> Result<(), Wrong> {
-    let Value::Array(parts) = json else { return Err(Wrong::new("a list", kind(json))) };
+    let Value::Array(parts) = json else { return Err(Wrong::new(say::KIND_LIST, kind(json))) };
     let mut parts = parts.iter_mut().enumerate();
     parts.try_for_each(|(index, json)| add(json).map_err(|wrong| wrong.in_part(index)))
 }
@@ -360,8 +361,8 @@ fn take_pair(json: &mut Value, a: &mut dyn Json, b: &mut dyn Json) -> Result<(),
             a.take(one).map_err(|wrong| wrong.in_part(0))?;
             b.take(two).map_err(|wrong| wrong.in_part(1))
         }
-        Some(parts) => Err(Wrong::new("a list of two", &format!("a list of {}", parts.len()))),
-        None => Err(Wrong::new("a list of two", kind(json))),
+        Some(parts) => Err(Wrong::new(say::KIND_TWO, say::kind_list_of(&parts.len()))),
+        None => Err(Wrong::new(say::KIND_TWO, kind(json))),
     }
 }
 
@@ -434,7 +435,7 @@ impl<'de> Visitor<'de> for Parts {
         let mut fields = Map::new();
         while let Some(name) = given.next_key::<String>()? {
             if fields.contains_key(&name) {
-                return Err(A::Error::custom("a field is there twice"));
+                return Err(A::Error::custom(say::THERE_TWICE));
             }
             let Single(value) = given.next_value()?;
             fields.insert(name, value);

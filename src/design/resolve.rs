@@ -8,6 +8,7 @@ mod build;
 mod drills;
 mod geometry;
 pub mod timber;
+mod woods;
 
 use std::sync::Arc;
 
@@ -32,6 +33,7 @@ use crate::engine::geometry::Geometry;
 use crate::engine::material::Material;
 use crate::engine::pitch::{Note, Temperament, Tuning};
 use crate::engine::units::{Force, Frequency, Length, Stiffness};
+use crate::words::{numeral, typed as say};
 
 /// What a design means.
 #[derive(Clone, Debug, PartialEq)]
@@ -148,14 +150,8 @@ fn look_up(design: &Design, text: &str) -> Result<Arc<Material>, String> {
         // A make-up that cannot be taken apart is kept here as it was typed.
         return Err(match make_up_text::read(text) {
             Err(error) => error.to_string(),
-            Ok(_) if says_wound(text) => format!(
-                "a wound string must have its core and its cover, got \"{}\" (write it like steel 0.40 + bronze 0.25, or weigh it)",
-                cut(text)
-            ),
-            Ok(_) => format!(
-                "a material must be one that is known here, got \"{}\" (write a known one, or add it under Materials)",
-                cut(text)
-            ),
+            Ok(_) if says_wound(text) => say::wound_without_parts(&cut(text)),
+            Ok(_) => say::material_unknown(&cut(text)),
         });
     };
     library::material_of(spec).map(Arc::new).map_err(|error| error.to_string())
@@ -261,7 +257,8 @@ pub const fn temperament(spec: TemperamentSpec) -> Temperament {
     }
 }
 
-fn tuning(design: &Design) -> Tuning {
+/// Its reference pitch and its temperament; the usual ones where they cannot be used.
+pub(super) fn tuning(design: &Design) -> Tuning {
     let a4 = Frequency::from_hz(Setting::A4.number(design));
     Tuning::new(a4, temperament(design.pitch.temperament)).unwrap_or_default()
 }
@@ -325,14 +322,10 @@ fn limits(design: &Design, errors: &mut Vec<String>) -> Limits {
     let (working, slack) = (of(Setting::WorkingShare), of(Setting::SlackShare));
     let (low, high) = (of(Setting::LeastStiffness), of(Setting::MostStiffness));
     if slack >= working {
-        errors.push(format!(
-            "the lowest load share must be below the highest, got {slack} % and {working} % (change one of them)"
-        ));
+        errors.push(say::shares_crossed(&numeral(working), &numeral(slack)));
     }
     if low > high {
-        errors.push(format!(
-            "the lowest pluck stiffness must be below the highest, got {low} and {high} N/mm (taken the other way round)"
-        ));
+        errors.push(say::stiffness_crossed(&numeral(high), &numeral(low)));
     }
     let stiffness = Stiffness::from_n_per_mm;
     Limits {

@@ -16,8 +16,10 @@ use super::resolve::resolve;
 use super::table::hand::{self, Columns, Hand, HandError};
 use super::table::{self, TableRead};
 use super::typed::cut;
+use crate::design::make_up_said;
 use crate::engine::material::key_of;
 use crate::engine::pitch::Note;
+use crate::words::{Words, restring as say};
 
 /// The longest list that is read, in bytes.
 pub const MOST_BYTES: usize = 1 << 20;
@@ -62,15 +64,13 @@ impl Measured {
 #[non_exhaustive]
 pub enum MeasuredError {
     /// Longer than [`MOST_BYTES`].
-    #[error("a list of lengths must be at most {} MB (paste fewer lines)", MOST_BYTES >> 20)]
+    #[error("{}", say::too_large(&(MOST_BYTES >> 20)))]
     TooLarge,
     /// Nothing but blanks.
-    #[error("the list is empty (write a length on each line, from the highest string down)")]
+    #[error("{}", say::EMPTY)]
     Empty,
     /// The two ends and the number of lines disagree.
-    #[error(
-        "from {highest} down to {lowest} are {wanted} strings, but the list has {got} lines (change a note, or add the missing lines)"
-    )]
+    #[error("{}", say::count(.got, .highest, .lowest, .wanted))]
     Count { highest: Note, lowest: Note, wanted: i32, got: usize },
     /// No string, or too many.
     #[error(transparent)]
@@ -189,32 +189,24 @@ pub fn gaps(design: &Design) -> Vec<Gap> {
         let mut add = |column, sentence: Option<String>| {
             gaps.extend(sentence.map(|sentence| Gap { row, column, sentence }));
         };
-        let missing =
-            |text: &str, sentence: &str| text.trim().is_empty().then(|| sentence.to_owned());
-        add(
-            Column::Note,
-            wrong.note.or_else(|| missing(&string.note, "the note is missing (write it like A4)")),
-        );
-        let length =
-            "the vibrating length was not measured (measure from the soundboard to the bridge pin)";
-        add(Column::Length, wrong.length.or_else(|| missing(&string.length, length)));
+        let missing = |text: &str, sentence: Words| text.trim().is_empty().then(|| sentence.into());
+        add(Column::Note, wrong.note.or_else(|| missing(&string.note, say::NOTE_MISSING)));
+        add(Column::Length, wrong.length.or_else(|| missing(&string.length, say::LENGTH_MISSING)));
         let make_up = &string.make_up;
         if wrong.make_up.is_some() || wrong.gauge.is_some() {
             add(Column::MakeUp, wrong.make_up);
             add(Column::Gauge, wrong.gauge);
         } else if make_up.is_plain() {
-            let material = "what the string is made of is not known (look, or weigh a piece)";
-            add(Column::MakeUp, missing(&make_up.material, material));
-            let gauge = "the gauge was not measured (measure at several places)";
-            add(Column::Gauge, missing(&make_up.diameter, gauge));
+            add(Column::MakeUp, missing(&make_up.material, say::MATERIAL_MISSING));
+            add(Column::Gauge, missing(&make_up.diameter, say::GAUGE_MISSING));
         }
     }
     gaps
 }
 
-/// How a material is called in a sentence: as typed, cut short.
+/// How a material is called in a sentence, cut short.
 fn shown(material: &str) -> String {
-    cut(material)
+    cut(&make_up_said::material(material))
 }
 
 #[cfg(test)]

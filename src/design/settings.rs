@@ -12,16 +12,20 @@ pub use self::rows::{
 };
 use super::decimal::with_power;
 use super::document::{Design, GapsSpec, SparesSpec};
+use crate::words::{Words, decimal_sign, settings as say};
+
+/// Nearer to 0 no number of a setting is meant, in whatever unit: of a millimetre it is less than wood or wire is measured to.
+const LEAST_MEANT: f64 = 1e-6;
 
 /// What a number is called, and which numbers it may be.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct NumberRow {
     /// What it is called in a sentence, after "the".
-    pub name: &'static str,
+    pub name: Words,
     /// What it is called where it is typed.
-    pub label: &'static str,
+    pub label: Words,
     /// Its unit, in sentences and beside its field; empty for none.
-    pub unit: &'static str,
+    pub unit: Words,
     /// The least and the greatest that make sense: the page takes no other, and another one in a document gives
     /// way to the usual one.
     pub sensible: (f64, f64),
@@ -36,7 +40,7 @@ pub struct NumberRow {
 
 impl NumberRow {
     /// A number that may be any of its range, wherever it stands.
-    pub const fn new(label: &'static str, unit: &'static str, range: (f64, f64)) -> Self {
+    pub const fn new(label: Words, unit: Words, range: (f64, f64)) -> Self {
         Self {
             name: label,
             label,
@@ -48,22 +52,24 @@ impl NumberRow {
         }
     }
 
-    /// Whether a number makes sense.
+    /// Whether a number makes sense. One that is hardly above 0 stands for nothing that can be made, and is none.
     pub fn takes(&self, number: f64) -> bool {
         let (least, most) = self.sensible;
-        (least..=most).contains(&number) && (!self.whole || number == number.round())
+        (least..=most).contains(&number)
+            && (!self.whole || number == number.round())
+            && (number == 0.0 || number.abs() >= LEAST_MEANT)
     }
 
     /// Which numbers a field asks for, in words: "a whole number from 1 to 64".
     pub fn asked(&self) -> String {
         let (least, most) = self.sensible;
-        let kind = if self.whole { "whole number" } else { "number" };
-        format!("a {kind} from {least} to {}", self.with_unit(most))
+        let (least, most) = (short(least), self.with_unit(most));
+        if self.whole { say::asked_whole(&least, &most) } else { say::asked(&least, &most) }
     }
 
     fn with_unit(&self, number: f64) -> String {
         let number = short(number);
-        if self.unit.is_empty() { number } else { format!("{number} {}", self.unit) }
+        if self.unit.is_empty() { number } else { say::with_unit(&number, &self.unit) }
     }
 
     /// What is wrong with a number, and what is taken for it.
@@ -71,13 +77,12 @@ impl NumberRow {
         if self.takes(got) {
             return None;
         }
-        let (name, (least, most)) = (self.name, self.sensible);
-        let (most, got) = (self.with_unit(most), self.with_unit(got));
-        let taken = usual.map_or_else(
-            || "left out".to_owned(),
-            |usual| format!("taken as {}", self.with_unit(usual)),
-        );
-        Some(format!("the {name} must be from {least} to {most}, got {got} ({taken})"))
+        let (least, most) = self.sensible;
+        let (least, most, got) = (short(least), self.with_unit(most), self.with_unit(got));
+        Some(match usual {
+            None => say::wrong_left_out(&got, &least, &most, &self.name),
+            Some(usual) => say::wrong(&got, &least, &most, &self.name, &self.with_unit(usual)),
+        })
     }
 
     /// A number that makes sense: the one that was given, or else the usual one with a sentence.
@@ -129,7 +134,12 @@ impl Setting {
 
 /// A number for a sentence: one that nobody typed may have hundreds of digits.
 pub fn short(number: f64) -> String {
-    if number.abs() < 1e9 { number.to_string() } else { with_power(number) }
+    let plain = number == 0.0 || (LEAST_MEANT..1e9).contains(&number.abs());
+    let text = if plain { number.to_string() } else { with_power(number) };
+    match decimal_sign() {
+        '.' => text,
+        sign => text.replace('.', sign.encode_utf8(&mut [0; 4])),
+    }
 }
 
 /// Something in a document that holds a number.

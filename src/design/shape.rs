@@ -1,4 +1,4 @@
-//! Turning from typed lengths to a drawn curve of the pins and back, so that the harp stays as it is.
+//! Turning from typed lengths to a harmonic curve and back, so that the harp stays as it is.
 
 use super::document::{Design, DrivesSpec, GeometrySpec, MOST_NODES};
 use super::edit::Edit;
@@ -7,6 +7,7 @@ use super::{display, typed};
 use crate::engine::analysis::{Analysis, Harp};
 use crate::engine::geometry::{CurveError, PinCurve, lay_out};
 use crate::engine::units::Length;
+use crate::words::kinds as say;
 
 /// The most nodes of a curve that is laid through the pins: few enough to draw by hand.
 pub const FEW_NODES: usize = 7;
@@ -54,18 +55,14 @@ pub fn to_curve(
             _ => {}
         }
     }
-    let mut told = format!("The curve now drives, with {} nodes. ", nodes.len());
-    if most.0 < 0.05 {
-        told += "The lengths stay as they were.";
+    let mut told = if most.0 < 0.05 {
+        say::curve_drives_same(&nodes.len())
     } else {
-        told += &format!(
-            "The largest change of a length is {} mm, at {}.",
-            display::decimals(most.0, 1),
-            name(&resolved.harp, most.1)
-        );
-    }
+        let change = display::decimals(most.0, 1);
+        say::curve_drives_changed(&change, &nodes.len(), &name(&resolved.harp, most.1))
+    };
     if new > 0 {
-        told += &format!(" {new} without a length now have one.");
+        told = say::curve_new(&new, &told);
     }
     Ok(Turned { edit: Edit::Drives { geometry: Box::new(geometry), lengths: Vec::new() }, told })
 }
@@ -85,14 +82,9 @@ pub fn to_lengths(design: &Design, resolved: &Resolved) -> Turned {
         .collect();
     let geometry = GeometrySpec { drives: DrivesSpec::Lengths, ..design.geometry.clone() };
     let told = match (drawn, left) {
-        (false, _) => "The lengths drive again, as they were typed.".to_owned(),
-        (true, 0) => {
-            "The lengths drive again. Those of the curve stand in the chart, to 0.1 mm.".to_owned()
-        }
-        (true, left) => format!(
-            "The lengths drive again. Those of the curve stand in the chart, to 0.1 mm; {left} that it does not reach \
-             are as they were typed."
-        ),
+        (false, _) => say::LENGTHS_DRIVE_TYPED.into(),
+        (true, 0) => say::LENGTHS_DRIVE.into(),
+        (true, left) => say::lengths_drive_but(&left),
     };
     Turned { edit: Edit::Drives { geometry: Box::new(geometry), lengths }, told }
 }
@@ -117,8 +109,8 @@ pub fn one_more_node(spec: &GeometrySpec) -> Option<Vec<(f64, f64)>> {
 /// A string in a sentence.
 fn name(harp: &Harp, row: usize) -> String {
     match harp.strings.get(row).and_then(|string| string.note) {
-        Some(note) => format!("string {}, {}", row + 1, note.printed()),
-        None => format!("string {}", row + 1),
+        Some(note) => say::string_with_note_in_sentence(&note.printed(), &(row + 1)),
+        None => say::string_in_sentence(&(row + 1)),
     }
 }
 

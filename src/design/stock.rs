@@ -24,6 +24,7 @@ use super::make_up_text;
 use super::typed::{self, cut};
 use crate::engine::pitch::Note;
 use crate::engine::units::{Length, LinearDensity};
+use crate::words::stock as say;
 
 /// How far two gauges of the same string may be apart, in millimetres: half of the hundredth that gauges are
 /// written in, so that 0.81 mm and 0.032 inch are the same.
@@ -36,18 +37,16 @@ const ROOM: f64 = 1e-9;
 #[non_exhaustive]
 pub enum NoItem {
     /// Nothing was typed.
-    #[error("no make-up is given (choose what the string is made of)")]
+    #[error("{}", say::NO_MAKE_UP)]
     NoMakeUp,
     /// No item has the order code.
-    #[error("no stock item has the order code \"{code}\" (add it to the stock, or clear the code)")]
+    #[error("{}", say::no_code(.code))]
     Code { code: String },
     /// The items with the order code are other strings.
-    #[error(
-        "the stock item with the order code \"{code}\" is {item}, not {string} (change one of them)"
-    )]
+    #[error("{}", say::other_make_up(.code, .item, .string))]
     OtherMakeUp { code: String, item: String, string: String },
     /// No item is such a string.
-    #[error("no stock item is {string} (add it to the stock, or choose another gauge)")]
+    #[error("{}", say::not_listed(.string))]
     NotListed { string: String },
 }
 

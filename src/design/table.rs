@@ -31,6 +31,7 @@ use super::stock::{NoPrice, prices};
 use crate::engine::analysis::{Analysis, Known, StringFigures};
 use crate::engine::figure::Figure;
 use crate::engine::units::Length;
+use crate::words::tables as say;
 
 /// What stands in a column of the table.
 #[derive(Clone, Copy)]
@@ -96,7 +97,7 @@ pub fn some_of(all: &[String]) -> String {
     let first = all.iter().take(NAMED).map(String::as_str).collect::<Vec<_>>().join(", ");
     match all.len().saturating_sub(NAMED) {
         0 => first,
-        more => format!("{first} and {more} more"),
+        more => say::and_more(&more, &first),
     }
 }
 
@@ -177,10 +178,10 @@ fn rounded_mm(length: Length) -> f64 {
 #[non_exhaustive]
 pub enum BlockError {
     /// Longer than [`MOST_BYTES`].
-    #[error("a block to paste must be at most {} MB (copy fewer cells)", MOST_BYTES >> 20)]
+    #[error("{}", say::block_large(&(MOST_BYTES >> 20)))]
     TooLarge,
     /// More rows than a design may have strings.
-    #[error("a block to paste must have at most {MOST_STRINGS} rows, got {got} (copy fewer cells)")]
+    #[error("{}", say::block_rows(.got, &MOST_STRINGS))]
     TooManyRows { got: usize },
 }
 

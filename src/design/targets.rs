@@ -1,4 +1,4 @@
-//! The wanted curve along the compass: what it is at each string, and where its points come from.
+//! The target curve along the compass: what it is at each string, and where its points come from.
 //!
 //! A curve is a list of points (place, value) from the bass to the treble; places are keys of the MIDI standard.
 //! Between two points it runs straight in the logarithm, outside them it stays.
@@ -141,14 +141,18 @@ fn band(resolved: &Resolved) -> (f64, f64) {
     if low < high { (low, high) } else { STIFFNESS_N_PER_MM }
 }
 
+/// The pluck stiffness at a place on the compass that new harps are given where nothing limits it, in N/mm: common
+/// practice, no source.
+pub fn usual_feel(place: f64) -> f64 {
+    let (at_c7, fall) = TARGET_N_PER_MM;
+    (at_c7 - fall * (C7_KEY - place) / 12.0).clamp(0.5, at_c7)
+}
+
 /// The stiffness of a new harp's strings within the limits of the feel, or the tension that gives it on these
 /// lengths.
 fn new_harp(design: &Design, resolved: &Resolved) -> Vec<Point> {
     let band = band(resolved);
-    let stiffness = |place: f64| {
-        let (at_c7, fall) = TARGET_N_PER_MM;
-        (at_c7 - fall * (C7_KEY - place) / 12.0).clamp(0.5, at_c7).clamp(band.0, band.1)
-    };
+    let stiffness = |place: f64| usual_feel(place).clamp(band.0, band.1);
     match design.targets.wants {
         WantsSpec::Stiffness => {
             [24.0, 60.0, C7_KEY].map(|key| (key, rounded(stiffness(key)))).into()

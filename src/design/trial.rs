@@ -1,6 +1,7 @@
 //! What was read off a balance or at a test, as typed, and what it says of a material: a figure in
 //! words, and the text and source to use it with.
 
+use super::display::{as_said, decimals};
 use super::document::{ForceUnit, GaugeUnit, LengthUnit, Units};
 use super::material_facts::Property;
 use super::measure::{LENGTHS_MM, MASSES_G, MASSES_G_PER_M, Measure};
@@ -10,9 +11,23 @@ use crate::engine::measured::{
     strength_of_breaks,
 };
 use crate::engine::units::{Force, Length, LinearDensity, Mass, Stress};
+use crate::words::{Words, trial as say};
 
 /// The most strings of one breaking test.
 pub const MOST_BREAKS: usize = 50;
+
+/// How the sources begin of tests, in any language: they hold for the figure that was measured only.
+pub const MEASURED: [&str; 9] = [
+    "weighed:",
+    "breaking test:",
+    "stretch test:",
+    "gewogen:",
+    "Reißprobe:",
+    "Dehnprobe:",
+    "pesée\u{a0}:",
+    "essai de rupture\u{a0}:",
+    "essai d’allongement\u{a0}:",
+];
 
 /// What a test gives.
 #[derive(Clone, Debug, PartialEq)]
@@ -39,33 +54,45 @@ pub enum Trial {
 }
 
 /// A reading that a test asks for: its label and an example.
-type Asked = (&'static str, &'static str);
+type Asked = (Words, &'static str);
 
 const LENGTH: Measure = Measure {
-    what: "length",
-    example: "10 m",
+    what: say::OF_LENGTH,
+    example: Words::plain("10 m"),
     limits: (10.0, 1_000_000.0),
     unit: "mm",
     units: LENGTHS_MM,
     proposed: &["m", "cm"],
 };
-const STRETCH: Measure =
-    Measure { what: "lengthening", example: "5 mm", limits: (0.001, 10_000.0), ..LENGTH };
-const ERROR: Measure =
-    Measure { what: "error of a reading", example: "0.01", limits: (0.0, 10_000.0), ..LENGTH };
+const STRETCH: Measure = Measure {
+    what: say::OF_LENGTHENING,
+    example: Words::plain("5 mm"),
+    limits: (0.001, 10_000.0),
+    ..LENGTH
+};
+const ERROR: Measure = Measure {
+    what: say::OF_ERROR,
+    example: Words::plain("0.01"),
+    limits: (0.0, 10_000.0),
+    ..LENGTH
+};
 const MASS: Measure = Measure {
-    what: "mass",
-    example: "12.3 g, or 1.23 g/m",
+    what: say::OF_MASS,
+    example: say::OF_MASS_LIKE,
     limits: (0.001, 100_000.0),
     unit: "g",
     units: MASSES_G,
     proposed: &["mg", "kg"],
 };
-const MASS_ERROR: Measure =
-    Measure { limits: (0.0, 10_000.0), what: "error of the mass", example: "0.1", ..MASS };
+const MASS_ERROR: Measure = Measure {
+    limits: (0.0, 10_000.0),
+    what: say::OF_MASS_ERROR,
+    example: Words::plain("0.1"),
+    ..MASS
+};
 const PER_METRE: Measure = Measure {
-    what: "mass per metre",
-    example: "1.23 g/m",
+    what: say::OF_MASS_PER_METRE,
+    example: Words::plain("1.23 g/m"),
     limits: (0.000_1, 10_000.0),
     unit: "g/m",
     units: MASSES_G_PER_M,
@@ -77,26 +104,20 @@ impl Trial {
     pub const ALL: [Self; 3] = [Self::Weighing, Self::Breaking, Self::Stretching];
 
     /// The heading.
-    pub const fn title(self) -> &'static str {
+    pub const fn title(self) -> Words {
         match self {
-            Self::Weighing => "From weighing",
-            Self::Breaking => "From a breaking test",
-            Self::Stretching => "From a stretch test",
+            Self::Weighing => say::WEIGHING,
+            Self::Breaking => say::BREAKING,
+            Self::Stretching => say::STRETCHING,
         }
     }
 
     /// How it is done, and what to mind.
-    pub const fn advice(self) -> &'static str {
+    pub const fn advice(self) -> Words {
         match self {
-            Self::Weighing => {
-                "Weigh a long piece of plain string and measure its diameter at several places. The diameter counts twice, so it decides how good the figure is. Write the mass with g/m if that is what you know; the length is then not needed."
-            }
-            Self::Breaking => {
-                "Write the load at which each string broke, with semicolons between them. The weakest counts. A breaking string whips and hurts: wear eye protection, keep your face out of the plane of the string, stand aside, keep others away, and let the load fall a short way onto something soft."
-            }
-            Self::Stretching => {
-                "Hang a load on a long piece, add a known load, and read by how much a measured length grows. Read after minutes for the modulus over minutes, after weeks for the one over weeks. Stay well below the breaking load. The string may break all the same: wear eye protection, keep your face out of its plane, stand aside, and let the load fall a short way onto something soft."
-            }
+            Self::Weighing => say::WEIGHING_ADVICE,
+            Self::Breaking => say::BREAKING_ADVICE,
+            Self::Stretching => say::STRETCHING_ADVICE,
         }
     }
 
@@ -104,34 +125,36 @@ impl Trial {
     pub const fn asked(self) -> &'static [Asked] {
         match self {
             Self::Weighing => &[
-                ("Length", "10 m"),
-                ("Mass, g", "12.3"),
-                ("Diameter", "1.02 mm"),
-                ("± length, mm", "1"),
-                ("± mass, g", "0.1"),
-                ("± diameter, mm", "0.01"),
+                (say::LENGTH, "10 m"),
+                (say::MASS_G, "12.3"),
+                (say::DIAMETER, "1.02 mm"),
+                (say::LENGTH_ERROR, "1"),
+                (say::MASS_ERROR, "0.1"),
+                (say::DIAMETER_ERROR, "0.01"),
             ],
-            Self::Breaking => &[("Diameter", "0.70 mm"), ("Loads at break", "118 N; 121 N; 120 N")],
+            Self::Breaking => &[(say::DIAMETER, "0.70 mm"), (say::LOADS, "118 N; 121 N; 120 N")],
             Self::Stretching => &[
-                ("Load added", "20 N"),
-                ("Grows by", "5 mm"),
-                ("Measured length", "2 m"),
-                ("Diameter", "0.70 mm"),
+                (say::LOAD_ADDED, "20 N"),
+                (say::GROWS_BY, "5 mm"),
+                (say::MEASURED_LENGTH, "2 m"),
+                (say::DIAMETER, "0.70 mm"),
             ],
         }
     }
 
     /// The label of a reading with the unit that a bare number of it is in.
     pub fn label(self, place: usize, units: &Units) -> String {
-        let label = self.asked().get(place).map_or("", |asked| asked.0);
-        let unit = match label {
-            "Diameter" if units.gauge == GaugeUnit::Thou => "in",
-            "Diameter" => "mm",
-            "Length" | "Measured length" | "Grows by" => length_unit(units),
-            "Loads at break" | "Load added" => force_unit(units),
-            _ => "",
+        let label = self.asked().get(place).map_or(Words::NONE, |asked| asked.0);
+        let unit = if label == say::DIAMETER {
+            if units.gauge == GaugeUnit::Thou { "in" } else { "mm" }
+        } else if [say::LENGTH, say::MEASURED_LENGTH, say::GROWS_BY].contains(&label) {
+            length_unit(units)
+        } else if [say::LOADS, say::LOAD_ADDED].contains(&label) {
+            force_unit(units)
+        } else {
+            ""
         };
-        if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") }
+        if unit.is_empty() { label.into() } else { format!("{label}, {unit}") }
     }
 
     /// The properties that it can give.
@@ -167,9 +190,9 @@ impl Trial {
                 let (diameter, size_text) = size(2)?;
                 let density = density_of_mass_per_metre(mass, diameter).to_kg_per_m3();
                 Ok(Outcome {
-                    words: format!("{density:.0} kg/m³"),
+                    words: format!("{} kg/m³", decimals(density, 0)),
                     text: format!("{density:.1}"),
-                    source: format!("weighed: {}, {size_text}", text(1)),
+                    source: say::weighed_source(&text(1), &size_text),
                     off_percent: None,
                 })
             }
@@ -191,9 +214,13 @@ impl Trial {
                 let off = off.to_kg_per_m3();
                 let percent = 100.0 * off / density;
                 Ok(Outcome {
-                    words: format!("{density:.0} ± {off:.0} kg/m³ (± {percent:.1} %)"),
+                    words: say::density_off(
+                        &decimals(density, 0),
+                        &decimals(off, 0),
+                        &decimals(percent, 1),
+                    ),
                     text: format!("{density:.1}"),
-                    source: format!("weighed: {mass_text} of {long_text}, {size_text}"),
+                    source: say::weighed_length_source(&long_text, &mass_text, &size_text),
                     off_percent: (off > 0.0).then(|| format!("{percent:.1}")),
                 })
             }
@@ -201,28 +228,26 @@ impl Trial {
                 let (diameter, size_text) = size(0)?;
                 let loads = loads(text(1), units)?;
                 let forces: Vec<Force> = loads.iter().map(|load| load.0).collect();
-                let missing =
-                    TypedError::Empty { what: "load at break", example: self.asked()[1].1 };
+                let missing = TypedError::Empty {
+                    what: say::OF_LOAD_AT_BREAK,
+                    example: Words::plain(self.asked()[1].1),
+                };
                 let breaks = strength_of_breaks(&forces, diameter).ok_or(missing)?;
                 let mpa = |stress: Stress| format!("{:.0}", stress.to_mpa());
                 let least = mpa(breaks.least);
                 let words = match breaks.deviation {
-                    None => {
-                        format!("{least} MPa, from one string: break several, as strings differ")
-                    }
-                    Some(deviation) => format!(
-                        "least {least} MPa of {} strings (mean {}, standard deviation {} MPa)",
-                        loads.len(),
-                        mpa(breaks.mean),
-                        mpa(deviation)
+                    None => say::one_string(&least),
+                    Some(deviation) => say::several_strings(
+                        &loads.len(),
+                        &mpa(deviation),
+                        &least,
+                        &mpa(breaks.mean),
                     ),
                 };
                 let least_load = loads.iter().min_by(|a, b| a.0.to_n().total_cmp(&b.0.to_n()));
                 let load = least_load.map(|load| load.1.as_str()).unwrap_or_default();
                 let count = loads.len();
-                let strings = if count == 1 { "string" } else { "strings" };
-                let source =
-                    format!("breaking test: least of {count} {strings}, {load} at {size_text}");
+                let source = say::breaking_source(&count, &load, &size_text);
                 Ok(Outcome { words, text: least, source, off_percent: None })
             }
             Self::Stretching => {
@@ -234,10 +259,13 @@ impl Trial {
                 let gpa = modulus_of_stretch(load, stretch, long, diameter).to_gpa();
                 let text = if gpa < 10.0 { format!("{gpa:.2}") } else { format!("{gpa:.1}") };
                 Ok(Outcome {
-                    words: format!("{text} GPa"),
+                    words: format!("{} GPa", as_said(&text)),
                     text,
-                    source: format!(
-                        "stretch test: {load_text} more, {stretch_text} of {long_text}, {size_text}"
+                    source: say::stretching_source(
+                        &long_text,
+                        &load_text,
+                        &size_text,
+                        &stretch_text,
                     ),
                     off_percent: None,
                 })
@@ -271,7 +299,7 @@ fn loads(text: &str, units: &Units) -> Result<Vec<(Force, String)>, TypedError> 
     let loads = pieces.map(read).collect::<Result<Vec<_>, _>>()?;
     if loads.len() > MOST_BREAKS {
         let got = cut(&loads.len().to_string());
-        let (what, unit, hint) = ("number of loads", "", String::new());
+        let (what, unit, hint) = (say::OF_NUMBER_OF_LOADS, "", String::new());
         let (least, most) = (1.0, 50.0);
         return Err(TypedError::Range { what, least, most, unit, got, hint });
     }
@@ -281,6 +309,7 @@ fn loads(text: &str, units: &Units) -> Result<Vec<(Force, String)>, TypedError> 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::{Language, in_language};
 
     fn outcome(trial: Trial, readings: &[&str]) -> Outcome {
         let readings: Vec<String> = readings.iter().map(|&text| text.to_owned()).collect();
@@ -302,13 +331,31 @@ mod tests {
         assert_eq!(known.source, "weighed: 1.23 g/m, 1.02 mm");
     }
 
+    #[test]
+    fn the_sources_are_known_as_measured_in_every_language() {
+        for language in Language::ALL {
+            let sources = in_language(language, || {
+                [
+                    outcome(Trial::Weighing, &["10 m", "12.3", "1.02"]),
+                    outcome(Trial::Weighing, &["", "1.23 g/m", "1.02"]),
+                    outcome(Trial::Breaking, &["0.70", "121 N; 118; 120"]),
+                    outcome(Trial::Stretching, &["20 N", "5 mm", "2 m", "0.70"]),
+                ]
+            });
+            for Outcome { source, text, .. } in sources {
+                assert!(MEASURED.iter().any(|start| source.starts_with(start)), "{source}");
+                assert!(!text.contains(','), "{text}");
+            }
+        }
+    }
+
     /// 0.70 mm are 0.38485 mm²; 118 N on them 306.6 MPa.
     #[test]
     fn of_several_breaks_the_least_is_used() {
         let got = outcome(Trial::Breaking, &["0.70", "121 N; 118; 120"]);
         assert_eq!(got.text, "307");
-        assert_eq!(got.source, "breaking test: least of 3 strings, 118 N at 0.70 mm");
-        assert!(got.words.starts_with("least 307 MPa of 3 strings (mean 311"), "{}", got.words);
+        assert_eq!(got.source, "breaking test: lowest of 3 strings, 118 N at 0.70 mm");
+        assert!(got.words.starts_with("lowest 307 MPa of 3 strings (mean 311"), "{}", got.words);
         let one = outcome(Trial::Breaking, &["0.70", "12 kgf"]);
         assert!(one.words.contains("break several"), "{}", one.words);
     }

@@ -11,6 +11,7 @@ pub use super::unusable::{TypedError, cut};
 use crate::engine::construction::{DIAMETER_MM, WEIGHED_G_PER_M};
 use crate::engine::pitch::Note;
 use crate::engine::units::{Force, Frequency, Length, LinearDensity};
+use crate::words::{Words, typed as say};
 
 /// The shortest and the longest vibrating length, in millimetres.
 pub const LENGTH_MM: (f64, f64) = (20.0, 3_000.0);
@@ -31,8 +32,8 @@ pub enum Pitch {
 }
 
 const LENGTH: Measure = Measure {
-    what: "vibrating length",
-    example: "612, 61.2 cm or 24 1/8 in",
+    what: say::VIBRATING_LENGTH,
+    example: say::VIBRATING_LENGTH_LIKE,
     limits: LENGTH_MM,
     unit: "mm",
     units: LENGTHS,
@@ -40,16 +41,16 @@ const LENGTH: Measure = Measure {
 };
 
 const BARE_END: Measure = Measure {
-    what: "bare core at an end",
-    example: "12 or 1/2 in",
+    what: say::BARE_END,
+    example: say::BARE_END_LIKE,
     limits: BARE_END_MM,
     proposed: &[],
     ..LENGTH
 };
 
 const GAUGE: Measure = Measure {
-    what: "gauge",
-    example: "0.81, 32 thou or .032\"",
+    what: say::GAUGE,
+    example: say::GAUGE_LIKE,
     limits: DIAMETER_MM,
     unit: "mm",
     units: GAUGES,
@@ -57,8 +58,8 @@ const GAUGE: Measure = Measure {
 };
 
 const FREQUENCY: Measure = Measure {
-    what: "pitch",
-    example: "A4 or 443.2 Hz",
+    what: say::PITCH,
+    example: say::PITCH_LIKE,
     limits: FREQUENCY_HZ,
     unit: "Hz",
     units: &[(&["hz"], |n| n)],
@@ -66,8 +67,8 @@ const FREQUENCY: Measure = Measure {
 };
 
 const MASS: Measure = Measure {
-    what: "mass per metre",
-    example: "6.75 or 6.75 g/m",
+    what: say::MASS_PER_METRE,
+    example: say::MASS_PER_METRE_LIKE,
     limits: WEIGHED_G_PER_M,
     unit: "g/m",
     units: MASSES_G_PER_M,
@@ -75,8 +76,8 @@ const MASS: Measure = Measure {
 };
 
 const LOAD: Measure = Measure {
-    what: "load",
-    example: "480, 48 kgf or 108 lbf",
+    what: say::LOAD,
+    example: say::LOAD_LIKE,
     limits: LOAD_N,
     unit: "N",
     units: &[
@@ -159,9 +160,10 @@ pub fn load(text: &str) -> Result<Force, TypedError> {
 /// # Errors
 ///
 /// When it cannot be read or lies outside.
-pub fn positive(text: &str, what: &'static str, least: f64, most: f64) -> Result<f64, TypedError> {
+pub fn positive(text: &str, what: Words, least: f64, most: f64) -> Result<f64, TypedError> {
     let limits = (least, most);
-    Measure { what, limits, example: "12.5", unit: "", units: &[], proposed: &[] }.read(text)
+    Measure { what, limits, example: Words::plain("12.5"), unit: "", units: &[], proposed: &[] }
+        .read(text)
 }
 
 /// The text with a unit behind it when it is a bare number; else as it is, trimmed. So a page that
@@ -268,7 +270,7 @@ mod tests {
                 assert!(matches!(error, TypedError::Unreadable { .. }), "{text}: {error}");
                 assert!(error.to_string().contains(&format!("got \"{text}\"")), "{error}");
             }
-            assert!(positive(text, "share", 1.0, 100.0).is_err(), "{text}");
+            assert!(positive(text, Words::plain("share"), 1.0, 100.0).is_err(), "{text}");
             assert!(mass_per_metre(text).is_err(), "{text}");
             assert!(load(text).is_err(), "{text}");
             assert!(pitch(text).is_err(), "{text}");
@@ -355,9 +357,9 @@ mod tests {
 
     #[test]
     fn a_plain_number_has_no_unit_and_keeps_its_limits() {
-        assert_eq!(positive("75", "working share", 1.0, 100.0), Ok(75.0));
-        let says =
-            |text: &str| positive(text, "working share", 1.0, 100.0).unwrap_err().to_string();
+        let working = Words::plain("working share");
+        assert_eq!(positive("75", working, 1.0, 100.0), Ok(75.0));
+        let says = |text: &str| positive(text, working, 1.0, 100.0).unwrap_err().to_string();
         assert_eq!(says("120"), "the working share must be from 1 to 100, got \"120\"");
         assert!(says("75 mm").starts_with("the working share must be a number"));
     }

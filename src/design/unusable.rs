@@ -3,6 +3,7 @@
 use thiserror::Error;
 
 use crate::engine::pitch::NoteError;
+use crate::words::{Words, numeral, typed as say};
 
 /// How much of a typed text a message repeats, in characters.
 const REPEATED: usize = 40;
@@ -12,30 +13,45 @@ const REPEATED: usize = 40;
 #[non_exhaustive]
 pub enum TypedError {
     /// Nothing there.
-    #[error("the {what} is missing (write it like {example})")]
-    Empty { what: &'static str, example: &'static str },
+    #[error("{}", say::missing(.example, .what))]
+    Empty { what: Words, example: Words },
     /// No number, or a unit that is not known.
-    #[error(
-        "the {what} must be a number with a unit or none, got \"{got}\" (write it like {example})"
-    )]
-    Unreadable { what: &'static str, example: &'static str, got: String },
+    #[error("{}", say::unreadable(.example, .got, .what))]
+    Unreadable { what: Words, example: Words, got: String },
     /// A number out of reach.
-    #[error("the {what} must be from {least} to {most}{}{unit}, got \"{got}\"{hint}", gap(.unit))]
+    #[error("{}", out_of_range(*.what, (*.least, *.most), .unit, .got, .hint))]
     Range {
-        what: &'static str,
+        what: Words,
         least: f64,
         most: f64,
         unit: &'static str,
         got: String,
-        /// Empty, or in brackets what may have been meant.
+        /// What may have been meant; empty where that is not known.
         hint: String,
     },
     /// No note.
     #[error(transparent)]
     Note(#[from] NoteError),
     /// A number where a note should be.
-    #[error("a note begins with a letter from A to G, got \"{got}\" (for a pitch write {got} Hz)")]
+    #[error("{}", say::note_number(.got))]
     NoteNumber { got: String },
+}
+
+fn out_of_range(
+    what: Words,
+    (least, most): (f64, f64),
+    unit: &str,
+    got: &str,
+    hint: &str,
+) -> String {
+    let least = numeral(least);
+    let most = format!("{} {unit}", numeral(most));
+    let most = most.trim_end();
+    if hint.is_empty() {
+        say::out_of_range(&got, &least, &most, &what)
+    } else {
+        say::out_of_range_meant(&got, &least, &hint, &most, &what)
+    }
 }
 
 /// The beginning of a text, as a message repeats it.
@@ -47,9 +63,4 @@ pub fn cut(text: &str) -> String {
         start.push('…');
     }
     start
-}
-
-/// The blank before a unit, where there is one.
-fn gap(unit: &str) -> &'static str {
-    if unit.is_empty() { "" } else { " " }
 }

@@ -8,8 +8,9 @@ use super::resolve::timber::{measured, own_wood};
 use crate::engine::material::Sourced;
 use crate::engine::structure::plywood::{Panel, Way};
 use crate::engine::structure::wood::own::class_name;
-use crate::engine::structure::wood::{Basis, WoodKind, woods};
+use crate::engine::structure::wood::{Basis, WoodKind, said, woods};
 use crate::engine::units::{Density, Stress};
+use crate::words::{Words, woods as say};
 
 /// The plies that birch plywood is sold with: common practice, from memory.
 pub const PLIES: [u32; 17] = [3, 5, 7, 9, 11, 13, 15, 17, 19, 21, 23, 25, 27, 29, 31, 33, 35];
@@ -18,7 +19,7 @@ pub const PLIES: [u32; 17] = [3, 5, 7, 9, 11, 13, 15, 17, 19, 21, 23, 25, 27, 29
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct WoodFact {
     /// What it is.
-    pub what: &'static str,
+    pub what: Words,
     /// With its unit.
     pub figure: String,
     /// How well it is known, with the number of its source; empty where that is said for all.
@@ -40,11 +41,11 @@ impl WoodFacts {
     /// The sources with their numbers.
     pub fn sources(&self) -> String {
         let numbered = self.from.iter().enumerate();
-        let line = |(place, source): (usize, &String)| format!("({}) {source}.", place + 1);
+        let line = |(place, source): (usize, &String)| format!("({}) {}.", place + 1, said(source));
         numbered.map(line).collect::<Vec<String>>().join(" ")
     }
 
-    fn add<T>(&mut self, what: &'static str, figure: String, sourced: &Sourced<T>) {
+    fn add<T>(&mut self, what: Words, figure: String, sourced: &Sourced<T>) {
         let known = self.from.iter().position(|source| *source == sourced.source);
         let place = known.unwrap_or_else(|| {
             self.from.push(sourced.source.clone());
@@ -54,7 +55,7 @@ impl WoodFacts {
         self.facts.push(WoodFact { what, figure, source });
     }
 
-    fn add_stress(&mut self, what: &'static str, sourced: &Option<Sourced<Stress>>) {
+    fn add_stress(&mut self, what: Words, sourced: &Option<Sourced<Stress>>) {
         if let Some(sourced) = sourced {
             self.add(what, mpa(sourced.value), sourced);
         }
@@ -62,7 +63,7 @@ impl WoodFacts {
 
     fn add_density(&mut self, sourced: &Option<Sourced<Density>>) {
         if let Some(sourced) = sourced {
-            self.add("Density", format!("{} kg/m³", display::density(sourced.value)), sourced);
+            self.add(say::DENSITY, format!("{} kg/m³", display::density(sourced.value)), sourced);
         }
     }
 }
@@ -71,43 +72,46 @@ impl WoodFacts {
 pub fn choices(plywood: bool, own: &[OwnWoodSpec]) -> Vec<(String, String)> {
     let mut all: Vec<(String, String)> =
         own.iter().map(|wood| (wood.key.clone(), own_name(wood))).collect();
-    all.extend(woods().iter().map(|wood| (wood.key.to_owned(), capital(wood.name))));
+    all.extend(woods().iter().map(|wood| (wood.key.to_owned(), capital(wood.name.said()))));
     if plywood {
-        all.push((PLYWOOD.to_owned(), "Birch plywood".to_owned()));
+        all.push((PLYWOOD.to_owned(), say::BIRCH_PLYWOOD.into()));
     }
     all
+}
+
+/// What a wood is called, by its key; the key itself where no wood has it.
+pub fn wood_name(key: &str, own: &[OwnWoodSpec]) -> String {
+    let own = own.iter().find(|wood| wood.key == key).map(own_name);
+    let known =
+        || woods().into_iter().find(|wood| wood.key == key).map(|wood| wood.name.said().into());
+    let named = own.or_else(known);
+    let panel = || if key == PLYWOOD { say::BIRCH_PLYWOOD.into() } else { key.to_owned() };
+    named.unwrap_or_else(panel)
 }
 
 /// What a wood of one's own is called.
 pub fn own_name(wood: &OwnWoodSpec) -> String {
     let name = wood.name.trim();
-    if name.is_empty() { format!("Wood of your own ({})", wood.key) } else { name.to_owned() }
+    if name.is_empty() { say::own_named(&wood.key) } else { name.to_owned() }
 }
 
 /// What the bar of a wood of one's own tells.
 pub fn own_words(wood: &OwnWoodSpec) -> String {
     let (density, modulus) = measured(wood);
     let Some(density) = density else {
-        return "Give the bar its three sizes and its weight.".to_owned();
+        return say::GIVE_SIZES.into();
     };
     let heavy = format!("{} kg/m³", display::density(density));
     let Some(modulus) = modulus else {
-        return format!(
-            "Density {heavy}. Load the bar between two supports, or tap it and give its tone: that tells its modulus."
-        );
+        return say::give_test(&heavy);
     };
     let kind = if wood.softwood { WoodKind::Softwood } else { WoodKind::Hardwood };
-    let strengths = match class_name(kind, density, modulus) {
-        _ if !wood.by_class => {
-            "Its strengths are not known, so that its parts are not judged.".to_owned()
-        }
-        Some(class) => format!(
-            "Its strengths are those of class {class}, the highest that it reaches in density and modulus."
-        ),
-        None => "It reaches no class in density and modulus, so that its parts are not judged."
-            .to_owned(),
-    };
-    format!("Density {heavy}, modulus in bending {}. {strengths}", gpa(modulus))
+    let stiff = gpa(modulus);
+    match class_name(kind, density, modulus) {
+        _ if !wood.by_class => say::own_not_known(&heavy, &stiff),
+        Some(class) => say::own_class(&class, &heavy, &stiff),
+        None => say::own_no_class(&heavy, &stiff),
+    }
 }
 
 /// Birch plywood of so many plies, as an entry of a list: with its thickness.
@@ -115,9 +119,9 @@ pub fn plies_name(plies: u32) -> String {
     match panel(plies) {
         Some(panel) => {
             let mm = display::decimals(panel.thickness().to_mm(), 1);
-            format!("{plies} plies, {mm} mm")
+            say::plies_thick(&mm, &plies)
         }
-        None => format!("{plies} plies"),
+        None => say::plies(&plies),
     }
 }
 
@@ -129,26 +133,26 @@ pub fn wood_facts(key: &str, plies: u32, own: &[OwnWoodSpec]) -> WoodFacts {
     let listed = woods().into_iter().find(|wood| wood.key == key);
     let spec = own.iter().find(|wood| wood.key == key).filter(|_| listed.is_none());
     let Some(wood) = listed.or_else(|| own_wood(spec?)) else {
-        let about = spec.map(|spec| format!("{}. {}", own_name(spec), own_words(spec)));
+        let about = spec.map(|spec| say::about_own(&own_name(spec), &own_words(spec)));
         return WoodFacts { about: about.unwrap_or_default(), ..WoodFacts::default() };
     };
     let basis = match wood.basis {
-        Basis::Clear => "Means of small pieces without a flaw, at 12 % moisture.",
-        Basis::Characteristic => "What 95 of 100 pieces of graded timber bear.",
+        Basis::Clear => say::BASIS_CLEAR,
+        Basis::Characteristic => say::BASIS_GRADED,
     };
     let about = match spec {
-        Some(spec) => format!("{}. {}", own_name(spec), own_words(spec)),
-        None => format!("{} ({}). {basis}", capital(wood.name), wood.botanical),
+        Some(spec) => say::about_own(&own_name(spec), &own_words(spec)),
+        None => say::about(&basis, &wood.botanical, &capital(wood.name.said())),
     };
     let mut all = WoodFacts { about, ..WoodFacts::default() };
-    all.add_stress("Strength in bending", &wood.bending);
+    all.add_stress(say::BENDING, &wood.bending);
     if let Some(modulus) = &wood.modulus {
-        all.add("Modulus in bending", gpa(modulus.value), modulus);
+        all.add(say::MODULUS, gpa(modulus.value), modulus);
     }
-    all.add_stress("Compression along the grain", &wood.compression_along);
-    all.add_stress("Compression across the grain", &wood.compression_across);
-    all.add_stress("Shear along the grain", &wood.shear);
-    all.add_stress("Tension across the grain", &wood.tension_across);
+    all.add_stress(say::COMPRESSION_ALONG, &wood.compression_along);
+    all.add_stress(say::COMPRESSION_ACROSS, &wood.compression_across);
+    all.add_stress(say::SHEAR, &wood.shear);
+    all.add_stress(say::TENSION_ACROSS, &wood.tension_across);
     all.add_density(&wood.density);
     all
 }
@@ -157,19 +161,15 @@ fn plywood(panel: &Panel, plies: u32) -> WoodFacts {
     let (flat, edge) = (panel.flatwise(Way::Along), panel.edgewise(Way::Along));
     let plain = |what, figure| WoodFact { what, figure, source: String::new() };
     let facts = vec![
-        plain("Strength in bending, flat", mpa(flat.bending)),
-        plain("Strength in bending, on edge", mpa(edge.bending)),
-        plain("Modulus, flat", gpa(flat.modulus)),
-        plain("Modulus, on edge", gpa(edge.modulus)),
-        plain("Compression", mpa(edge.compression)),
+        plain(say::BENDING_FLAT, mpa(flat.bending)),
+        plain(say::BENDING_EDGE, mpa(edge.bending)),
+        plain(say::MODULUS_FLAT, gpa(flat.modulus)),
+        plain(say::MODULUS_EDGE, gpa(edge.modulus)),
+        plain(say::COMPRESSION, mpa(edge.compression)),
     ];
-    let about = format!(
-        "Birch plywood, {}, face grain along the part. Worked out ply by ply from figures of one ply: Handbook of \
-         Finnish Plywood, from memory.",
-        plies_name(plies)
-    );
+    let about = say::about_plywood(&plies_name(plies));
     let mut all = WoodFacts { about, facts, from: Vec::new() };
-    all.add_stress("Shear through the thickness", &panel.shear);
+    all.add_stress(say::SHEAR_THROUGH, &panel.shear);
     all.add_density(&panel.density);
     all
 }
@@ -198,7 +198,10 @@ mod tests {
             let facts = wood_facts(&key, 27, &[]);
             assert!(facts.about.starts_with(&name), "{}", facts.about);
             let whats: Vec<_> = facts.facts.iter().map(|fact| fact.what).collect();
-            assert!(whats.iter().any(|what| what.starts_with("Modulus")), "{key}: {whats:?}");
+            assert!(
+                whats.iter().any(|what| what.said().starts_with("Modulus")),
+                "{key}: {whats:?}"
+            );
             let said = |fact: &WoodFact| key == PLYWOOD || fact.source.ends_with(')');
             assert!(facts.facts.iter().all(said), "{key}");
         }
@@ -254,7 +257,7 @@ mod tests {
     fn the_table_of_a_wood_reads_as_its_source() {
         let maple = wood_facts("sugar-maple", 3, &[]);
         let bending = &maple.facts[0];
-        assert_eq!((bending.what, &*bending.figure), ("Strength in bending", "109 MPa"));
+        assert_eq!((bending.what, &*bending.figure), (say::BENDING, "109 MPa"));
         assert_eq!(bending.source, "read in the source (1)");
         assert!(maple.sources().starts_with("(1) Wood Handbook"), "{}", maple.sources());
         assert_eq!(maple.facts[1].figure, "12.6 GPa");

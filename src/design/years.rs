@@ -4,32 +4,23 @@ use std::fmt::Write;
 
 use super::display;
 use super::document::{Design, LengthUnit, PLYWOOD, ServiceSpec, Units};
-use super::giving::gives_of;
-use super::letters::small;
+use super::giving::named;
+use super::letters::capital;
 use super::resolve::{Resolved, resolve};
-use super::settings::OneOf;
 use crate::engine::analysis::{Analysis, analyse};
-use crate::engine::bearing::{Borne, Gives, borne};
-use crate::engine::geometry::{Band, lay_out};
+use crate::engine::bearing::{Borne, Gives, Kept, Nearer, borne_again, nearer};
+use crate::engine::geometry::{Band, Loads, lay_out};
+use crate::engine::giving::tensions_n;
 use crate::engine::structure::duration::{Service, Timber, creep_ratio};
 use crate::engine::units::Length;
 use crate::engine::years::{Climate, Range, StringYears, Years, shrinks, years};
+use crate::words::{Words, giving, years as say};
 
 /// What least and most are of, where the numbers come from, and what is left out.
-pub const MEANING: &str = "Estimated: what the harp gives at once, at least with joints and edges of the board that do not \
-     give, at most with such as do, times what wood creeps. That is the factor of EN 1995-1-1, table 3.2, as quoted, for fifty years; on the way there it \
-     grows with a power of time, from 0.2 to 0.3 (that it is a power was read, its range is from memory). The strings are taken as \
-     kept at pitch. Joints that settle, glue that creeps, wood that is twisted or pressed across its grain, and moisture that comes \
-     and goes under load add to it. Swelling: Wood Handbook, table 13-5, \
-     in part from memory.";
+pub const MEANING: Words = say::MEANING;
 
 /// The heads of the table.
-pub const HEADS: [&str; 3] =
-    ["In addition to what gives at once", "After 1 year", "After 10 years"];
-
-/// Why nothing is said.
-const NOTHING: &str = "Nothing can be said of the years: the strings need lengths, make-ups and tensions, the neck three strings or \
-     more, and the woods figures of how they give and creep. How plywood creeps is known for heated rooms only.";
+pub const HEADS: [Words; 3] = [say::HEAD_WHAT, say::HEAD_ONE_YEAR, say::HEAD_TEN_YEARS];
 
 /// What the years do, told: rows below [`HEADS`], and sentences; without rows, why there are none.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -79,16 +70,34 @@ pub fn years_of(
     resolved: &Resolved,
     analysis: &Analysis,
     (band, borne): (&Band, &Borne),
-    gives: Option<&Gives>,
+    nearer: Option<&Nearer>,
 ) -> Option<Years> {
-    let years = years(gives?, &resolved.harp, analysis, band, &borne.bearing, &climate(design)?);
+    let years = years(nearer?, &resolved.harp, analysis, band, &borne.bearing, &climate(design)?);
     (!years.strings.is_empty()).then_some(years)
+}
+
+/// How much nearer the ends of each string of a design come under all of them, with what is kept of the design before;
+/// `None` where nothing can be said.
+pub fn nearer_of(
+    kept: &mut Kept,
+    (band, loads): (&Band, &Loads),
+    analysis: &Analysis,
+    resolved: &Resolved,
+) -> Option<Nearer> {
+    let tensions_n = tensions_n(&resolved.harp, analysis);
+    let strings = (analysis, &*tensions_n);
+    nearer(kept, band, loads, strings, &resolved.geometry, &resolved.build())
+}
+
+/// The same of one of which it is known how it gives.
+pub fn nearer_by(gives: &Gives, analysis: &Analysis, resolved: &Resolved) -> Nearer {
+    Nearer::of(gives, &tensions_n(&resolved.harp, analysis))
 }
 
 /// A range in words, with so many decimals.
 fn range((least, most): Range, places: usize) -> String {
     let [least, most] = [least, most].map(|number| display::decimals(number, places));
-    if least == most { most } else { format!("{least} to {most}") }
+    if least == most { most } else { giving::range(&least, &most) }
 }
 
 /// Metres in words: to a tenth of a millimetre, or to a hundredth of an inch.
@@ -120,80 +129,63 @@ fn farthest(
 /// What the years do, in words.
 pub fn told(years: Option<&Years>, design: &Design, analysis: &Analysis) -> Told {
     let Some(years) = years else {
-        return Told { rows: Vec::new(), sentences: vec![NOTHING.to_owned()] };
+        return Told { rows: Vec::new(), sentences: vec![capital(&format!("{}.", say::NOTHING))] };
     };
     let units = design.units;
-    let named = |place: usize| {
-        let name = analysis.strings.get(place).map(display::string_name);
-        name.unwrap_or_default().replacen('S', "s", 1)
-    };
+    let named = |place: usize| named(analysis, place);
     let lengths = |both: [Range; 2]| both.map(|range| long(range, units));
     let mut rows = Vec::new();
     let mut row = |what: String, [one, ten]: [String; 2]| rows.push([what, one, ten]);
     if let Some((place, belly)) = years.belly {
-        row(format!("Board rises, at {}", named(place)), lengths(belly));
+        row(say::belly(&named(place)), lengths(belly));
     }
     if let Some(roll) = years.roll_rad {
         let degrees = |(least, most): Range| {
             format!("{}°", range((least.to_degrees(), most.to_degrees()), 1))
         };
-        row("Neck rolls towards the strings".to_owned(), roll.map(degrees));
+        row(say::ROLL.into(), roll.map(degrees));
     }
     if let Some(sway) = years.sway_m {
-        row("Top of the pillar goes sideways".to_owned(), lengths(sway));
+        row(say::SWAY.into(), lengths(sway));
     }
     if let Some(most) = farthest(&years.strings, |string| Some(string.shorter_m[1])) {
-        row(format!("String grows shorter, most {}", named(most.place)), lengths(most.shorter_m));
+        row(say::shorter(&named(most.place)), lengths(most.shorter_m));
     }
     let contact = |string: &StringYears| string.contact_cents;
     if let Some(most) = farthest(&years.strings, |string| Some(contact(string)?[1]))
         && let Some(cents) = contact(most)
     {
-        let cents = cents.map(|both| format!("{} cents", range(both, 1)));
-        row(
-            format!("Lever or disc left in place raises too much, most {}", named(most.place)),
-            cents,
-        );
+        row(say::contact(&named(most.place)), cents.map(|both| say::cents(&range(both, 1))));
     }
     let mut sentences = Vec::new();
     if let Some(most) = farthest(&years.strings, |string| Some(string.month_cents[0])) {
         let [first, later] = most.month_cents.map(|both| range(both, 1));
-        sentences.push(format!(
-            "A string that is not retuned falls as the wood gives, most of all {}: by {first} cents in the first month, and by {later} in \
-             a month after a year. What the string itself creeps comes on top.",
-            named(most.place)
-        ));
+        sentences.push(say::months(&first, &later, &named(most.place)));
     }
     let (dry, damp) = moisture_percent(design.geometry.service);
-    let moisture = format!(
-        "from {} % of moisture in the dry season to {} % in the damp one",
-        display::decimals(dry, 0),
-        display::decimals(damp, 0)
-    );
+    let [dry, damp] = [dry, damp].map(|percent| display::decimals(percent, 0));
     let season = |string: &StringYears| string.season_cents;
     if let Some(pins) = years.pins_m
         && let Some(most) = farthest(&years.strings, season)
         && let Some(cents) = season(most)
     {
-        sentences.push(format!(
-            "Through the seasons, {moisture}, the neck swells across its grain: the tuning pins move up to {} from its middle, and the strings \
-             rise, most of all {}, by {} cents.",
-            long(pins, units),
-            named(most.place),
-            range(cents, 1)
+        sentences.push(say::seasons(
+            &range(cents, 1),
+            &damp,
+            &dry,
+            &long(pins, units),
+            &named(most.place),
         ));
     }
     if let Some(board) = years.board_m {
-        sentences.push(format!(
-            "The board would grow by {} along its length, {moisture}, if nothing held it: as it is held, it arches and pushes instead. Glue it \
-             while its wood is in the drier half of that range (common practice, no source).",
-            long(board, units)
-        ));
+        sentences.push(say::board(&damp, &dry, &long(board, units)));
     }
-    sentences.push(format!(
-        "The harp is kept {}: that sets creep and moisture, and you choose it under Woods. The moisture is common practice, without a source.",
-        small(OneOf::Service.of(design))
-    ));
+    let kept = match design.geometry.service {
+        ServiceSpec::Heated => say::KEPT_HEATED,
+        ServiceSpec::Covered => say::KEPT_COVERED,
+        ServiceSpec::Outdoors => say::KEPT_OUTDOORS,
+    };
+    sentences.push(kept.into());
     Told { rows, sentences }
 }
 
@@ -213,10 +205,11 @@ pub fn csv(design: &Design) -> Result<String, String> {
     let analysis = analyse(&resolved.harp);
     let (shape, build) = (&resolved.geometry, &resolved.build());
     let band = lay_out(&resolved.harp, &analysis, shape);
-    let borne = borne(&band, &resolved.harp, &analysis, shape, build);
-    let gives = gives_of(&band, &borne.loads, &analysis, &resolved);
-    let years = years_of(design, &resolved, &analysis, (&band, &borne), gives.as_ref());
-    let years = years.ok_or_else(|| NOTHING.trim_end_matches('.').replacen('N', "n", 1))?;
+    let mut kept = Kept::default();
+    let borne = borne_again(&mut kept, &band, &resolved.harp, &analysis, shape, build);
+    let nearer = nearer_of(&mut kept, (&band, &borne.loads), &analysis, &resolved);
+    let years = years_of(design, &resolved, &analysis, (&band, &borne), nearer.as_ref());
+    let years = years.ok_or_else(|| String::from(say::NOTHING))?;
     let mut csv = COLUMNS.to_owned();
     let pairs = |csv: &mut String, ranges: [Option<Range>; 2], times: f64| {
         for range in ranges {
@@ -262,7 +255,40 @@ pub fn csv(design: &Design) -> Result<String, String> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::design::giving::gives_of;
     use crate::design::presets::SAMPLES;
+    use crate::engine::bearing::borne;
+    use crate::engine::geometry::loads;
+    use crate::testing::assert_close;
+
+    /// What all strings do together is the sum of what each does.
+    #[test]
+    fn both_ways_to_what_the_strings_do_together_come_to_the_same() {
+        for sample in SAMPLES {
+            let resolved = resolve(&sample.design());
+            let analysis = analyse(&resolved.harp);
+            let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+            let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
+            let gives = gives_of(&band, &loads, &analysis, &resolved).expect("a sample gives");
+            let sums = nearer_by(&gives, &analysis, &resolved);
+            let mut kept = Kept::default();
+            // The second time with what the first one left.
+            for _ in 0..2 {
+                let whole = nearer_of(&mut kept, (&band, &loads), &analysis, &resolved);
+                let whole = whole.expect("a sample gives");
+                assert_eq!(whole.places, sums.places);
+                assert_eq!(whole.states().count(), sums.states().count());
+                for ((frame, board), (ours, own)) in sums.states().zip(whole.states()) {
+                    for (row, (one, other)) in frame.iter().zip(ours).enumerate() {
+                        assert_close(*other, *one, 1e-9, format!("{}: {row}", sample.key));
+                    }
+                    for (row, (one, other)) in board.iter().zip(own).enumerate() {
+                        assert_close(*other, *one, 1e-9, format!("{}: {row}", sample.key));
+                    }
+                }
+            }
+        }
+    }
 
     fn of(design: &Design) -> (Option<Years>, Told) {
         let resolved = resolve(design);
@@ -271,7 +297,8 @@ mod tests {
         let band = lay_out(&resolved.harp, &analysis, shape);
         let borne = borne(&band, &resolved.harp, &analysis, shape, build);
         let gives = gives_of(&band, &borne.loads, &analysis, &resolved);
-        let years = years_of(design, &resolved, &analysis, (&band, &borne), gives.as_ref());
+        let nearer = gives.map(|gives| nearer_by(&gives, &analysis, &resolved));
+        let years = years_of(design, &resolved, &analysis, (&band, &borne), nearer.as_ref());
         let told = told(years.as_ref(), design, &analysis);
         (years, told)
     }
@@ -318,7 +345,7 @@ mod tests {
             }
         }
         let nothing = csv(&Design::default()).unwrap_err();
-        assert!(nothing.starts_with("nothing can be said of the years"), "{nothing}");
+        assert!(nothing.starts_with("nothing can be said about the years"), "{nothing}");
     }
 
     #[test]
@@ -344,6 +371,7 @@ mod tests {
         assert!(!told.rows.is_empty());
         design.geometry.service = ServiceSpec::Outdoors;
         assert!(of(&design).1.rows.is_empty());
-        assert_eq!(of(&Design::default()).1.sentences, [NOTHING]);
+        let nothing = format!("{}.", say::NOTHING);
+        assert_eq!(of(&Design::default()).1.sentences, [capital(&nothing)]);
     }
 }

@@ -21,6 +21,7 @@ use super::findings::Finding;
 use super::lever::ContactPlace;
 use super::pitch::Note;
 use super::units::{Force, Frequency, Impedance, Length, LinearDensity, Stiffness, Stress};
+use crate::words::engine as say;
 
 /// The least and the greatest vibrating length in metres that can be computed with: far beyond any
 /// string, and near enough that no figure of it overflows.
@@ -40,79 +41,69 @@ pub type Known<T> = Result<T, Unknown>;
 pub enum Unknown {
     /// The note cell is empty or does not read as a note.
     /// Or the pitch is outside [`FREQUENCY_HZ`].
-    #[error("no pitch: the note is missing or cannot be read")]
+    #[error("{}", say::NO_PITCH)]
     Pitch,
     /// The length cell is empty or does not read as a length.
     /// Or the length is outside [`LENGTH_M`].
-    #[error("no vibrating length: it is missing or cannot be read")]
+    #[error("{}", say::NO_LENGTH)]
     Length,
     /// The pins follow a drawn curve, and here it leaves no length.
-    #[error("the drawn curve of the pins leaves this string no length (move its nodes)")]
+    #[error("{}", say::OFF_CURVE)]
     OffCurve,
     /// The make-up cannot be used as written.
-    #[error("no make-up: the material or the gauge is missing or cannot be used")]
+    #[error("{}", say::NO_MAKE_UP)]
     MakeUp,
     /// The bare ends leave nothing that is wound.
-    #[error("the bare core ends are longer than the string (shorten them)")]
+    #[error("{}", say::BARE_ENDS_TOO_LONG)]
     BareEnds,
     /// So stiff that it sounds above the pitch with no tension at all.
-    #[error(
-        "this string is so stiff for its length that it would sound too high with no tension at all"
-    )]
+    #[error("{}", say::TOO_STIFF)]
     TooStiff,
     /// The material has no strength, or none for this diameter.
-    #[error("no breaking load is known for this material at this diameter")]
+    #[error("{}", say::NO_STRENGTH)]
     Strength,
     /// The material has no modulus of elasticity.
-    #[error("no modulus of elasticity is known for this string")]
+    #[error("{}", say::NO_MODULUS)]
     Modulus,
     /// The material has no modulus over minutes.
-    #[error("no modulus over minutes (for levers and tuning) is known for this material")]
+    #[error("{}", say::NO_INTERMEDIATE_MODULUS)]
     IntermediateModulus,
     /// The material has no modulus over weeks.
-    #[error("no modulus over weeks (for the take-up) is known for this material")]
+    #[error("{}", say::NO_SLOW_MODULUS)]
     SlowModulus,
     /// The material has no loss factor.
-    #[error("no loss factor is known for this material")]
+    #[error("{}", say::NO_LOSS_FACTOR)]
     LossFactor,
     /// Friction within a winding outweighs what bending loses.
-    #[error(
-        "no figure for wound strings: they lose most by friction within the winding, and no published numbers were found"
-    )]
+    #[error("{}", say::WOUND_DAMPING)]
     WoundDamping,
     /// The material has no coefficient of expansion.
-    #[error("no coefficient of expansion is known for this material")]
+    #[error("{}", say::NO_EXPANSION)]
     Expansion,
     /// Expansion does not give the drift of a polymer.
-    #[error(
-        "no figure for polymers: they soften as they warm, which offsets or reverses the drift, and no published numbers were found"
-    )]
+    #[error("{}", say::POLYMER_DRIFT)]
     PolymerDrift,
     /// Expansion does not give the drift of gut or silk.
-    #[error(
-        "no figure for gut and silk: the damp of the air moves them more than warmth, and no published numbers were found"
-    )]
+    #[error("{}", say::NATURAL_DRIFT)]
     NaturalDrift,
     /// No lever is fitted to this string.
-    #[error("no lever is fitted to this string")]
+    #[error("{}", say::NO_LEVER)]
     NoLever,
     /// No disc, or none for this semitone, is fitted to this string.
-    #[error("no such disc is fitted to this string")]
+    #[error("{}", say::NO_DISC)]
     NoDisc,
     /// The sideways push alone raises the string too far.
-    #[error(
-        "pushing this string aside so far raises it more than asked, wherever it is touched (set a smaller push)"
-    )]
+    #[error("{}", say::TOO_MUCH_PUSH)]
     TooMuchPush,
     /// A weighed string whose core was not measured.
-    #[error("the core diameter of this weighed string was not given")]
+    #[error("{}", say::NO_CORE)]
     Core,
     /// A weighed string whose overall diameter was not measured.
-    #[error("the overall diameter of this weighed string was not given")]
+    #[error("{}", say::NO_GAUGE)]
     Gauge,
     /// The pluck point does not lie between the ends, or a value is so far out of reach that the
     /// figure would be no number.
-    #[error("a value behind this figure is too large or too small to compute with (check it)")]
+    #[error("{}", say::OUT_OF_REACH)]
     OutOfReach,
 }
 
@@ -153,9 +144,9 @@ pub struct StringFigures {
     pub impedance: Known<Impedance>,
     /// Loss factor of bending at the partial asked for.
     pub damping_eta: Known<f64>,
-    /// Take-up from slack to pitch, over all string between its fixings.
+    /// Stretch from slack to pitch, over all string between its fixings.
     pub stretch: Known<Length>,
-    /// Turns of the tuning pin for the take-up.
+    /// Turns of the tuning pin for the stretch.
     pub pin_turns: Known<f64>,
     /// How far a degree of the tuning pin moves the pitch.
     pub cents_per_pin_degree: Known<f64>,

@@ -17,8 +17,9 @@ mod stages;
 
 use thiserror::Error;
 
-pub use self::board::{BoardCut, BoardParts, BoardState};
-pub use self::gives::{Gives, gives};
+use self::board::BoardKept;
+pub use self::board::{BoardCut, BoardParts, BoardState, StringHoles};
+pub use self::gives::{Gives, Nearer, gives, nearer};
 use self::joints::At;
 pub use self::joints::JointParts;
 pub use self::neck::{Case, Cut, Drilled, Layered, NeckBearing, NeckParts, NeckPlates};
@@ -35,6 +36,7 @@ use super::structure::section::{Rectangle, SectionError};
 use super::structure::verdict::{Aspect, Pillar, Use, Verdict, pillar, pillar_bent};
 use super::structure::wood::Allowable;
 use super::units::{Force, Length, Stress};
+use crate::words::engine as say;
 
 /// What the parts are made of. Any number may be given.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,6 +57,8 @@ pub struct Build {
     pub soundbox: Option<BoxParts>,
     /// Whether anyone gave the sizes; those of a new document are nobody's harp.
     pub is_given: bool,
+    /// Whether the sizes are a proposal that nobody has taken as his own.
+    pub is_proposed: bool,
 }
 
 impl Build {
@@ -73,6 +77,12 @@ impl Build {
         ] {
             *strength = times(*strength);
         }
+        if let Some((shear, _)) = &mut board.bars_shear {
+            *shear = Stress::from_pa(ratio * shear.to_pa());
+        }
+        let neck = &mut self.neck;
+        neck.rolling = neck.rolling.take().map(|of| of.times(ratio));
+        neck.plates.iter_mut().for_each(|of| of.held = of.held.times(ratio));
         for wood in [&mut self.neck_wood, &mut self.pillar_wood] {
             wood.rolling = times(wood.rolling);
         }
@@ -110,7 +120,7 @@ pub struct PillarParts {
 #[non_exhaustive]
 pub enum BearingError {
     /// There is no neck.
-    #[error("a neck needs three strings or more of known length (give the strings their lengths)")]
+    #[error("{}", say::NO_NECK)]
     NoNeck,
     /// A section that is none.
     #[error(transparent)]
@@ -129,7 +139,7 @@ pub struct Judged {
 }
 
 impl Judged {
-    /// What is used up farthest, where a limit is known.
+    /// What is loaded most, where a limit is known.
     pub fn governing(&self) -> Option<&Use> {
         let mut known = self.ends.iter().filter_map(Verdict::governing);
         let first = known.next()?;
@@ -144,7 +154,7 @@ impl Judged {
         (greatest > 0.0).then(|| Stress::from_pa(greatest))
     }
 
-    /// How far it is used up, least and most. Faces that gape are not judged, as what then holds them is not known,
+    /// How far it is loaded, least and most. Faces that gape are not judged, as what then holds them is not known,
     /// unless something else is over its limit already.
     pub fn used(&self) -> Option<(f64, f64)> {
         let ratios = self.ends.iter().filter_map(|end| end.governing()?.ratio);
@@ -160,7 +170,7 @@ impl Judged {
 pub struct JointBearing {
     /// Where it is.
     pub at: Point,
-    /// How far the wood beside it is used up.
+    /// How far the wood beside it is loaded.
     pub judged: Judged,
 }
 
@@ -175,7 +185,7 @@ pub struct PillarBearing {
     pub slenderness: Option<(f64, f64)>,
     /// The load at which a perfect pillar gives way, in the plane of the strings and square to it.
     pub gives_way: Option<(Force, Force)>,
-    /// How far it is used up.
+    /// How far it is loaded.
     pub judged: Judged,
 }
 
@@ -208,7 +218,7 @@ pub struct FrameBearing {
 /// What a design bears.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bearing {
-    /// Sum of the pulls of the strings that are reckoned with.
+    /// Sum of the pulls of the strings that count.
     pub pull: Force,
     /// Sum of their lifts on the board.
     pub lift: Force,
@@ -222,10 +232,12 @@ pub struct Bearing {
     pub board: Vec<Known<BoardCut>>,
     /// Whether the sizes of the parts are those of this harp: [`Build::is_given`].
     pub is_given: bool,
+    /// Whether they are a proposal: [`Build::is_proposed`].
+    pub is_proposed: bool,
 }
 
 impl Bearing {
-    /// The string at which the board is used up farthest, by its place in the harp; where no limit is known, by the stress
+    /// The string at which the board is loaded most, by its place in the harp; where no limit is known, by the stress
     /// with soft edges.
     pub fn board_worst(&self) -> Option<(usize, &BoardCut)> {
         let known = self.board.iter().enumerate();
@@ -253,11 +265,22 @@ pub fn bear(
     geometry: &Geometry,
     build: &Build,
 ) -> Bearing {
+    bear_again(&mut Kept::default(), band, loads, analysis, geometry, build)
+}
+
+fn bear_again(
+    kept: &mut Kept,
+    band: &Band,
+    loads: &Loads,
+    analysis: &Analysis,
+    geometry: &Geometry,
+    build: &Build,
+) -> Bearing {
     let (pulls, frame) = bear_frame(band, analysis, geometry, build);
     let size = |pull: &Pull| pull.x.to_n().hypot(pull.y.to_n());
     let soundbox = frame.as_ref().ok().and_then(|frame| frame.soundbox.as_ref());
     let of_board = (&build.board, build.soundbox.as_ref());
-    let board = board::cuts(band, loads, of_board, geometry, soundbox);
+    let board = board::cuts(&mut kept.board, band, loads, of_board, (geometry, analysis), soundbox);
     Bearing {
         pull: Force::from_n(pulls.iter().map(size).sum()),
         lift: loads.lift,
@@ -266,6 +289,7 @@ pub fn bear(
         frame,
         board,
         is_given: build.is_given,
+        is_proposed: build.is_proposed,
     }
 }
 
@@ -278,7 +302,8 @@ pub fn bear_board(
     build: &Build,
 ) -> Vec<Known<BoardCut>> {
     let of_board = (&build.board, build.soundbox.as_ref());
-    board::cuts(band, &loads(band, harp, analysis, geometry), of_board, geometry, None)
+    let loads = loads(band, harp, analysis, geometry);
+    board::cuts(&mut BoardKept::default(), band, &loads, of_board, (geometry, analysis), None)
 }
 
 /// The pulls on the neck, and what neck, pillar and joints bear of them.
@@ -311,8 +336,27 @@ pub fn borne(
     geometry: &Geometry,
     build: &Build,
 ) -> Borne {
+    borne_again(&mut Kept::default(), band, harp, analysis, geometry, build)
+}
+
+/// What was worked out of a harp and need not be worked out again for the next one where that has the same board, as
+/// while a pin is pulled.
+#[derive(Default)]
+pub struct Kept {
+    board: BoardKept,
+}
+
+/// [`borne`] with what is kept of the harp before, which changes no figure, only how long it takes.
+pub fn borne_again(
+    kept: &mut Kept,
+    band: &Band,
+    harp: &Harp,
+    analysis: &Analysis,
+    geometry: &Geometry,
+    build: &Build,
+) -> Borne {
     let loads = loads(band, harp, analysis, geometry);
-    let bearing = bear(band, &loads, analysis, geometry, build);
+    let bearing = bear_again(kept, band, &loads, analysis, geometry, build);
     Borne { loads, bearing }
 }
 

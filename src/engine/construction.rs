@@ -7,6 +7,7 @@ use thiserror::Error;
 
 use super::material::Material;
 use super::units::{Force, Length, LinearDensity, Stress};
+use crate::words::{Words, engine as say, numeral};
 
 /// The least and the greatest diameter that a string, core or layer may have.
 pub const DIAMETER_MM: (f64, f64) = (0.05, 10.0);
@@ -114,31 +115,31 @@ pub enum MakeUp {
 #[non_exhaustive]
 pub enum ConstructionError {
     /// A diameter or thickness is out of reach.
-    #[error("the {part} must be from {} to {} mm thick, got {got_mm} mm", DIAMETER_MM.0, DIAMETER_MM.1)]
-    Diameter { part: &'static str, got_mm: f64 },
+    #[error("{}", say::diameter(&numeral(*.got_mm), &numeral(DIAMETER_MM.0), &numeral(DIAMETER_MM.1), .part))]
+    Diameter { part: Words, got_mm: f64 },
     /// A packing out of reach.
     #[error(
-        "the turns of a layer must cover from {} to {} % of the string, got {got_percent} %",
-        PACKING.0 * 100.0, PACKING.1 * 100.0
+        "{}",
+        say::packing(&numeral(*.got_percent), &numeral(PACKING.0 * 100.0), &numeral(PACKING.1 * 100.0))
     )]
     Packing { got_percent: f64 },
     /// A wound string without a layer.
-    #[error("a wound string needs at least one layer (choose a plain string instead)")]
+    #[error("{}", say::NO_LAYER)]
     NoLayer,
     /// A bare end that is negative or no number.
-    #[error("the bare core at an end must be 0 mm or more, got {got_mm} mm")]
+    #[error("{}", say::bare_end(&numeral(*.got_mm)))]
     BareEnd { got_mm: f64 },
     /// A weighed mass out of reach.
     #[error(
-        "the mass per metre must be from {} to {} g/m, got {got_g_per_m} g/m",
-        WEIGHED_G_PER_M.0, WEIGHED_G_PER_M.1
+        "{}",
+        say::mass(&numeral(*.got_g_per_m), &numeral(WEIGHED_G_PER_M.0), &numeral(WEIGHED_G_PER_M.1))
     )]
     Mass { got_g_per_m: f64 },
     /// A core as thick as the string or thicker.
-    #[error("the core ({core_mm} mm) must be thinner than the whole string ({gauge_mm} mm)")]
+    #[error("{}", say::core_too_thick(&numeral(*.core_mm), &numeral(*.gauge_mm)))]
     Core { core_mm: f64, gauge_mm: f64 },
     /// A breaking load that is not above nothing.
-    #[error("the breaking load must be above 0 N, got {got_n} N")]
+    #[error("{}", say::breaking_load(&numeral(*.got_n)))]
     BreakingLoad { got_n: f64 },
 }
 
@@ -149,7 +150,7 @@ impl MakeUp {
     ///
     /// When the diameter is outside [`DIAMETER_MM`].
     pub fn plain(material: Arc<Material>, diameter: Length) -> Result<Self, ConstructionError> {
-        check_diameter("string", diameter)?;
+        check_diameter(say::PART_STRING, diameter)?;
         Ok(Self::Plain { material, diameter })
     }
 
@@ -164,13 +165,13 @@ impl MakeUp {
         layers: Vec<Layer>,
         bare: (Length, Length),
     ) -> Result<Self, ConstructionError> {
-        check_diameter("core", core_diameter)?;
+        check_diameter(say::PART_CORE, core_diameter)?;
         if layers.is_empty() {
             return Err(ConstructionError::NoLayer);
         }
         for layer in &layers {
-            check_diameter("wire of a layer", layer.section.thickness())?;
-            check_diameter("width of a ribbon", layer.section.width())?;
+            check_diameter(say::PART_WIRE, layer.section.thickness())?;
+            check_diameter(say::PART_RIBBON, layer.section.width())?;
             if !(PACKING.0..=PACKING.1).contains(&layer.packing_ratio) {
                 let got_percent = layer.packing_ratio * 100.0;
                 return Err(ConstructionError::Packing { got_percent });
@@ -201,10 +202,10 @@ impl MakeUp {
             return Err(ConstructionError::Mass { got_g_per_m });
         }
         if let Some((_, diameter)) = &core {
-            check_diameter("core", *diameter)?;
+            check_diameter(say::PART_CORE, *diameter)?;
         }
         if let Some(gauge) = gauge {
-            check_diameter("string", gauge)?;
+            check_diameter(say::PART_STRING, gauge)?;
             if let Some((_, diameter)) = &core {
                 let (core_mm, gauge_mm) = (diameter.to_mm(), gauge.to_mm());
                 // A plain string may be weighed too: then the two are the same.
@@ -351,7 +352,7 @@ fn over(under: Length, layer: &Layer) -> Length {
     Length::from_m(under.to_m() + 2.0 * layer.section.thickness().to_m())
 }
 
-fn check_diameter(part: &'static str, diameter: Length) -> Result<(), ConstructionError> {
+fn check_diameter(part: Words, diameter: Length) -> Result<(), ConstructionError> {
     let got_mm = diameter.to_mm();
     if (DIAMETER_MM.0..=DIAMETER_MM.1).contains(&got_mm) {
         Ok(())

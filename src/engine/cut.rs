@@ -5,6 +5,7 @@ use std::f64::consts::PI;
 use thiserror::Error;
 
 use super::units::Length;
+use crate::words::{Words, engine as say, numeral};
 
 /// The longest that one part of an allowance may be.
 pub const LONGEST_PART_MM: f64 = 2_000.0;
@@ -26,16 +27,16 @@ pub struct Allowance {
 #[non_exhaustive]
 pub enum AllowanceError {
     /// A part is negative, too long or no number.
-    #[error("the {part} must be from 0 to {LONGEST_PART_MM} mm, got {got_mm} mm")]
-    Part { part: &'static str, got_mm: f64 },
+    #[error("{}", say::allowance(&numeral(*.got_mm), &numeral(LONGEST_PART_MM), .part))]
+    Part { part: Words, got_mm: f64 },
     /// The turns are negative, too many or no number.
-    #[error("the turns round the tuning pin must be from 0 to {MOST_TURNS}, got {got}")]
+    #[error("{}", say::allowance_turns(&numeral(*.got), &numeral(MOST_TURNS)))]
     Turns { got: f64 },
 }
 
 impl Allowance {
     /// From the length between bridge pin and tuning pin, the turns at pitch, the diameter of the
-    /// tuning pin, what board, rib and knot take, and the tail to pull by.
+    /// tuning pin, what soundboard, string rib and knot take, and the tail to pull on.
     ///
     /// # Errors
     ///
@@ -48,10 +49,10 @@ impl Allowance {
         tail: Length,
     ) -> Result<Self, AllowanceError> {
         let parts = [
-            ("length from bridge pin to tuning pin", after_length),
-            ("diameter of the tuning pin", pin),
-            ("allowance for board and knot", knot),
-            ("tail", tail),
+            (say::PART_AFTER, after_length),
+            (say::PART_PIN, pin),
+            (say::PART_KNOT, knot),
+            (say::PART_TAIL, tail),
         ];
         for (part, length) in parts {
             let got_mm = length.to_mm();
@@ -147,7 +148,7 @@ mod tests {
     fn a_part_that_cannot_be_says_which() {
         for got in [-1.0, f64::NAN, f64::INFINITY, 2_001.0] {
             let error = Allowance::new(mm(45.0), 3.0, mm(5.5), mm(got), mm(120.0)).unwrap_err();
-            assert!(error.to_string().starts_with("the allowance for board and knot must be"));
+            assert!(error.to_string().starts_with("the allowance for soundboard and knot must be"));
             assert!(Allowance::new(mm(45.0), got, mm(5.5), mm(90.0), mm(120.0)).is_err());
         }
     }

@@ -65,7 +65,7 @@ pub enum FindingKind {
     Jump { step_percent: f64, limit_percent: f64, from_above: bool },
     /// A lever or disc would sit nearer to its bridge pin than one can.
     TightRaise { distance: Length, least: Length },
-    /// Of all strings it takes most turns of its pin, and more than the cut lengths reckon with.
+    /// Of all strings it takes most turns of its pin, and more than the cut lengths allow for.
     Turns { turns: f64, limit: f64 },
 }
 

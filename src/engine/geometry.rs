@@ -1,5 +1,5 @@
 //! The shape of a harp: where strings, holes, pins, levers and discs stand, the lines of neck, pillar and board,
-//! how smooth the curve of the pins is, and how close the strings are.
+//! how smooth the harmonic curve is, and how close the strings are.
 //!
 //! Coordinates are those of a drawing with `x` towards the treble and `y` up; the lowest string meets the
 //! soundboard's line at the origin. The strings are parallel. Within this module places are also given in the
@@ -143,7 +143,7 @@ pub struct Band {
     pub shoulder: Point,
     /// The neck; there is none below three strings of known length.
     pub neck: Option<NeckShape>,
-    /// How smooth the curve of the pins is.
+    /// How smooth the harmonic curve is.
     pub smoothness: Smoothness,
     axes: Axes,
 }

@@ -21,7 +21,7 @@ pub struct Strung {
 }
 
 /// The matrix of `1/K + C` of some strings: what must be wound onto the pin of each for a newton more on each.
-fn wound(gives: &[Vec<f64>], strings: &[Strung], of: &[usize]) -> Banded {
+pub(super) fn wound(gives: &[Vec<f64>], strings: &[Strung], of: &[usize]) -> Banded {
     let mut matrix = Banded::new(of.len(), of.len().saturating_sub(1));
     for (row, one) in of.iter().enumerate() {
         for (column, other) in of.iter().enumerate().take(row + 1) {
@@ -101,7 +101,7 @@ fn next_round(answers: &[Vec<f64>], strings: &[Strung], order: &[usize], tension
 
 /// By how many cents a string sounds lower with one tension than with another. Source: pitch goes with the root of the
 /// tension.
-fn cents(tension_n: f64, than_n: f64) -> f64 {
+pub(super) fn cents(tension_n: f64, than_n: f64) -> f64 {
     CENTS_PER_LOG * (tension_n / than_n).ln()
 }
 
@@ -155,10 +155,17 @@ pub(super) fn known(harp: &Harp, figures: &StringFigures, place: usize) -> Optio
     Some((place, figures.frequency.ok()?, both))
 }
 
+/// The tension of each string of a harp, in newtons; 0 where it cannot be worked out.
+pub fn tensions_n(harp: &Harp, analysis: &Analysis) -> Vec<f64> {
+    let all = analysis.strings.iter().enumerate();
+    let known = all.map(|(place, figures)| known(harp, figures, place));
+    known.map(|string| string.map_or(0.0, |of| of.2[0].tension.to_n())).collect()
+}
+
 /// How far each string falls while the harp is strung in an order of places, in that order. A string without tension,
 /// place or modulus is left out, with what it would do. Empty where nothing can be said.
 pub fn falls(gives: &Gives, harp: &Harp, analysis: &Analysis, order: &[usize]) -> Vec<Fall> {
-    // The rows of the matrix that can be reckoned with, in the order of stringing.
+    // The rows of the matrix that can be worked out, in the order of stringing.
     let row_of = |place: &usize| {
         let row = gives.places.iter().position(|known| known == place)?;
         Some((row, known(harp, analysis.strings.get(*place)?, *place)?))

@@ -13,6 +13,7 @@ use thiserror::Error;
 use super::construction::area_m2;
 use super::mechanics::{CENTS_PER_LOG, Core};
 use super::units::{Force, Length};
+use crate::words::{Words, engine as say, numeral};
 
 /// The most semitones that one contact may be asked for.
 pub const MOST_SEMITONES: u32 = 12;
@@ -92,29 +93,42 @@ pub struct ContactPlace {
 #[non_exhaustive]
 pub enum LeverError {
     /// The push alone does more than was asked, wherever the contact stands.
-    #[error(
-        "a lever or disc must raise the string by {asked_cents} cents, got more than that at every place \
-         with a push of {push_mm} mm (push the string less far aside)"
-    )]
+    #[error("{}", say::lever_push(&numeral(*.asked_cents), &numeral(*.push_mm)))]
     TooMuchPush { asked_cents: f64, push_mm: f64 },
     /// The natural disc alone raises the string by what the sharp disc should.
-    #[error(
-        "the natural disc must leave something for the sharp disc to raise, got {got_cents:.1} cents of \
-         {asked_cents} from both together at its own place (set it nearer to the bridge pin)"
-    )]
+    #[error("{}", say::lever_natural(&numeral(*.asked_cents), &numeral((*.got_cents * 10.0).round() / 10.0)))]
     NaturalTooFar { asked_cents: f64, got_cents: f64 },
     /// No such number of semitones.
-    #[error("a lever or disc must raise the string by 1 to {MOST_SEMITONES} semitones, got {got}")]
+    #[error("{}", say::lever_semitones(.got, &MOST_SEMITONES))]
     Semitones { got: u32 },
     /// Less string shares the stretch than vibrates.
-    #[error(
-        "the string between its fixings must be at least as long as its vibrating length ({length_mm} mm), \
-         got {between_mm} mm (add what lies beyond the bridge pin and inside the soundbox)"
-    )]
+    #[error("{}", say::lever_fixings(&numeral(*.between_mm), &numeral(*.length_mm)))]
     Fixings { length_mm: f64, between_mm: f64 },
     /// A figure of the string or the push cannot be used.
-    #[error("the {figure} must be a number {range}, got {got}")]
-    Figure { figure: &'static str, range: &'static str, got: f64 },
+    #[error("{}", .range.said_of(*.figure, *.got))]
+    Figure { figure: Words, range: Range, got: f64 },
+}
+
+/// What a figure must be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Range {
+    /// More than nothing.
+    Above0,
+    /// Nothing or more.
+    From0,
+    /// More than nothing, and less than the vibrating length.
+    WithinLength,
+}
+
+impl Range {
+    fn said_of(self, figure: Words, got: f64) -> String {
+        let said = match self {
+            Self::Above0 => say::lever_above,
+            Self::From0 => say::lever_from,
+            Self::WithinLength => say::lever_within,
+        };
+        said(&figure, &numeral(got))
+    }
 }
 
 /// What else touches the string.
@@ -195,8 +209,8 @@ impl Stopped {
         let at = natural.to_m();
         if !(at > 0.0 && at < self.length.to_m()) {
             return Err(LeverError::Figure {
-                figure: "distance of the natural disc in millimetres",
-                range: "above 0 and below the vibrating length",
+                figure: say::FIGURE_NATURAL,
+                range: Range::WithinLength,
                 got: natural.to_mm(),
             });
         }
@@ -261,25 +275,25 @@ impl Stopped {
         let above = |got: f64| got > 0.0 && got < f64::INFINITY;
         let (bend, rises) = self.bend_n_m2();
         let at_pull = bend + rises * self.tension.to_n();
-        let (positive, least) = ("above 0", "from 0");
+        let (positive, least) = (Range::Above0, Range::From0);
         for (usable, figure, range, got) in [
-            (above(length), "vibrating length in millimetres", positive, self.length.to_mm()),
-            (above(self.tension.to_n()), "tension in newton", positive, self.tension.to_n()),
+            (above(length), say::FIGURE_LENGTH, positive, self.length.to_mm()),
+            (above(self.tension.to_n()), say::FIGURE_TENSION, positive, self.tension.to_n()),
             (
                 self.stretch_rigidity_n >= 0.0 && self.stretch_rigidity_n.is_finite(),
-                "stretch rigidity in newton",
+                say::FIGURE_RIGIDITY,
                 least,
                 self.stretch_rigidity_n,
             ),
             (
                 self.push.to_m() >= 0.0 && self.push.to_m().is_finite(),
-                "push to the side in millimetres",
+                say::FIGURE_PUSH,
                 least,
                 self.push.to_mm(),
             ),
             (
                 bend >= 0.0 && rises >= 0.0 && at_pull.is_finite(),
-                "bending stiffness in N m²",
+                say::FIGURE_BENDING,
                 least,
                 at_pull,
             ),

@@ -3,9 +3,11 @@
 
 mod built_in;
 mod falling;
+mod said;
 
 pub use self::built_in::{MUSIC_WIRE_INCH_KSI, MUSIC_WIRE_TOLERANCE_INCH, built_in, key_of};
 pub use self::falling::flat_strength;
+pub use self::said::{key_said, name_of_key, said, source_before};
 use super::units::{Density, Length, Stress};
 
 /// How well a figure is known.
@@ -145,7 +147,7 @@ pub enum Pace {
     Fast,
     /// Minutes: a lever, a turn of the pin.
     Intermediate,
-    /// Weeks, creep included: the whole take-up from slack.
+    /// Weeks, creep included: the whole stretch from slack.
     Slow,
 }
 

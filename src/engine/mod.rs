@@ -8,7 +8,9 @@
 //! uses `structure` and `analysis`; `keys`, which keys a harp plays, and `lengths`, which proposes and
 //! shapes vibrating lengths, `analysis`, as does `choose`, the best set of strings from a stock; `bearing`,
 //! what the frame of a design bears, uses most of these, and `giving`, what the strings lose of their pitch as it gives,
-//! and `years`, what becomes of it, use `bearing`.
+//! and `years`, what becomes of it, use `bearing`, as does `parts`, the wood of the harp for the saw; `settling`, the days in
+//! which it is brought up and watched, uses `giving`. `listen`, which hears strings and says how far off they are, uses
+//! only `pitch` and `units`; `sound`, what a plucked string sounds like, uses `analysis`.
 
 pub mod analysis;
 pub mod bearing;
@@ -23,12 +25,16 @@ pub mod keys;
 pub mod lengths;
 pub mod lever;
 pub mod limit;
+pub mod listen;
 pub mod material;
 pub mod measured;
 pub mod mechanics;
 pub mod order;
+pub mod parts;
 pub mod pitch;
 pub mod pluck;
+pub mod settling;
+pub mod sound;
 pub mod stepped;
 pub mod structure;
 pub mod take_up;

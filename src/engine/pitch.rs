@@ -3,6 +3,7 @@
 //! Scientific pitch names: C4 is middle C, A4 is 440 Hz unless the tuning says otherwise
 //! (ISO 16:1975). An octave number changes between B and C.
 
+pub mod naming;
 mod temperament;
 
 use std::fmt;
@@ -11,6 +12,7 @@ use std::str::FromStr;
 use thiserror::Error;
 
 pub use self::temperament::{A4_HZ, Temperament, Tuning, TuningError};
+use crate::words::engine as say;
 
 /// The lowest and highest octave number a note may have.
 pub const OCTAVES: (i8, i8) = (-1, 10);
@@ -84,19 +86,19 @@ pub struct Note {
 #[non_exhaustive]
 pub enum NoteError {
     /// Nothing there.
-    #[error("a note is missing (write a letter and an octave, such as A4 or Eb3)")]
+    #[error("{}", say::NOTE_EMPTY)]
     Empty,
     /// The first character is no letter from A to G.
-    #[error("a note begins with a letter from A to G, got \"{got}\" (write A4 or Eb3)")]
+    #[error("{}", say::note_letter(.got))]
     Letter { got: String },
     /// The octave is missing or not a whole number.
-    #[error("\"{got}\" lacks the octave number (middle C is C4)")]
+    #[error("{}", say::note_octave(.got))]
     Octave { got: String },
     /// The octave is out of reach.
-    #[error("the octave must be from {least} to {most}, got {octave}")]
+    #[error("{}", say::note_range(.octave, .least, .most))]
     Range { octave: i32, least: i8, most: i8 },
     /// More than two sharps or flats, or a mix of them.
-    #[error("\"{got}\" has accidentals that cannot be read (use #, b, x or bb)")]
+    #[error("{}", say::note_accidental(.got))]
     Accidental { got: String },
 }
 
@@ -162,18 +164,6 @@ impl Note {
         let step = self.step() + steps;
         let letter = Letter::ALL[usize::try_from(step.rem_euclid(7)).ok()?];
         Self::new(letter, signs(letter), i8::try_from(step.div_euclid(7)).ok()?).ok()
-    }
-
-    /// The name with the signs of print: `E♭3`.
-    pub fn printed(self) -> String {
-        let sign = match self.alter {
-            -2 => "𝄫",
-            -1 => "♭",
-            1 => "♯",
-            2 => "𝄪",
-            _ => "",
-        };
-        format!("{}{sign}{}", self.letter.name(), self.octave)
     }
 }
 

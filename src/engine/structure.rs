@@ -10,6 +10,7 @@
 //! safe. A frame is to be judged by someone who can answer for it.
 
 pub mod banded;
+mod cited;
 pub mod column;
 pub mod duration;
 pub mod frame;

@@ -1,5 +1,5 @@
 //! What it takes to bring a string to pitch, and what then moves it: stretch, turns of the pin, cents
-//! for a degree of the pin and for a degree of warmth.
+//! for a degree of the pin and for a degree of temperature.
 //!
 //! A gut or plastic string has three moduli: a fast one in vibration, one of seconds under a lever or a
 //! pin, and a slow one once it has settled. Each function says which it wants.
@@ -133,7 +133,7 @@ pub fn cents_per_pin_degree(
 
 /// Cents for each kelvin that string and frame grow warmer: `−(600/ln 2) (E/σ) (α − α_frame)`.
 ///
-/// For metal strings. Not for gut and plastics: their modulus changes with the warmth, which can undo or
+/// For metal strings. Not for gut and plastics: their modulus changes with the temperature, which can undo or
 /// turn the sign, and moisture moves them more. Positive where the frame expands more than the string.
 /// `expansion_per_k` is the linear expansion of the string, `frame_expansion_per_k` that of the frame
 /// along the string, both per kelvin; the stress is above 0.

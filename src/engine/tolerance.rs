@@ -40,7 +40,7 @@ pub enum Cause {
     Length,
     /// How well it is tuned.
     Pitch,
-    /// Warmth since it was tuned.
+    /// Temperature since it was tuned.
     Temperature,
     /// How far a lever or a disc pushes it aside.
     Push,
@@ -109,7 +109,7 @@ pub fn spreads_of_all(harp: &Harp) -> Vec<Spreads> {
 /// - The push of a lever or a disc is off by `push`; it moves their places and nothing else.
 /// - Temperature moves the pitch, and with it the pull, by [`Figure::CentsPerKelvin`] times
 ///   `temperature_k`, the string having been at pitch before: `ΔT = −E A (α − α_frame) θ`. What was done
-///   while tuning, the take-up and the turns of the pin, stays. See [`Spreads::without_temperature`].
+///   while tuning, the stretch and the turns of the pin, stays. See [`Spreads::without_temperature`].
 ///
 /// An input that cannot go one way, as at the end of a table of strengths, counts by what it does the
 /// other way. A tolerance that is not above 0 counts as 0.
@@ -214,7 +214,7 @@ fn pushed(harp: &Harp, by_m: f64) -> Option<Harp> {
     (push_m >= 0.0).then_some(Harp { strings: Vec::new(), pluck_ratio, conditions, limits })
 }
 
-/// Whether a figure is of what is done while the string is brought to pitch, which warmth cannot undo.
+/// Whether a figure is of what is done while the string is brought to pitch, which temperature cannot undo.
 const fn done_while_tuning(figure: Figure) -> bool {
     matches!(figure, Figure::Stretch | Figure::PinTurns)
 }

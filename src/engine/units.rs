@@ -103,6 +103,11 @@ quantity! {
     Impedance { from_kg_per_s / to_kg_per_s = 1.0 }
 }
 
+quantity! {
+    /// How readily something gives: velocity over force, one over an impedance.
+    Mobility { from_s_per_kg / to_s_per_kg = 1.0, from_mm_per_s_per_n / to_mm_per_s_per_n = 1e-3 }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -8,7 +8,7 @@ mod shrinkage;
 
 pub use self::shrinkage::{Shrinks, shrinks};
 use super::analysis::{Analysis, Harp, StringFigures};
-use super::bearing::{Bearing, BoardCut, BoardState, Gives};
+use super::bearing::{Bearing, BoardCut, BoardState, Nearer};
 use super::geometry::{Band, Placed};
 use super::giving::{Known, known};
 use super::mechanics::CENTS_PER_LOG;
@@ -62,7 +62,7 @@ pub struct StringYears {
 /// What becomes of the harp.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Years {
-    /// The strings that could be reckoned with.
+    /// The strings that could be worked out.
     pub strings: Vec<StringYears>,
     /// Where the board has risen most, and how much it has risen there beyond its rise at once, in metres.
     pub belly: Option<(usize, [Range; 2])>,
@@ -114,7 +114,7 @@ fn contact_cents(shorter_m: f64, length_m: f64, place_m: f64) -> f64 {
 
 /// What becomes of a harp and its strings.
 pub fn years(
-    gives: &Gives,
+    nearer: &Nearer,
     harp: &Harp,
     analysis: &Analysis,
     band: &Band,
@@ -122,18 +122,15 @@ pub fn years(
     climate: &Climate,
 ) -> Years {
     let known = |place: &usize| known(harp, analysis.strings.get(*place)?, *place);
-    let strings: Vec<Option<Known>> = gives.places.iter().map(known).collect();
-    let tension = |string: &Option<Known>| string.as_ref().map_or(0.0, |of| of.2[0].tension.to_n());
-    let tensions: Vec<f64> = strings.iter().map(tension).collect();
-    // How much nearer the ends of a string are at pitch than with no string on, by frame and by board.
-    let nearer = |row: &[f64]| row.iter().zip(&tensions).map(|(c, t)| c * t).sum::<f64>();
+    let strings: Vec<Option<Known>> = nearer.places.iter().map(known).collect();
     let swells = climate.moisture_percent.1 - climate.moisture_percent.0;
     let mut all = Vec::new();
     for (row, string) in strings.iter().enumerate() {
         let Some((place, _, strung)) = string else { continue };
         let Some(figures) = analysis.strings.get(*place) else { continue };
         let Ok(length) = figures.length else { continue };
-        let moved = gives.states().map(|(frame, board)| (nearer(&frame[row]), nearer(&board[row])));
+        // How much nearer its ends are at pitch than with no string on, by frame and by board.
+        let moved = nearer.states().map(|(frame, board)| (frame[row], board[row]));
         let mut one = StringYears {
             place: *place,
             shorter_m: [NOTHING; 2],

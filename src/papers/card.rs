@@ -19,10 +19,8 @@ use super::measure::{clean, width_mm, wrap};
 use super::pager::{self, Pager, cell};
 use super::rows::{StringWords, Strings, columns, strings};
 use super::sheet::{Block, Closing, Heading, Page, Paper, Sheet, Table, TableKind, TableRow};
-use super::words::{
-    CAPTION, CAUTIONS, CAUTIONS_TITLE, DASH, DASH_NOTE, STEPS_TITLE, count_of_findings, facts,
-    no_code, run_on, steps, title,
-};
+use super::words::{DASH, count_of_findings, facts, no_code, run_on, steps, title};
+use crate::words::{card as say, language, papers};
 
 /// Lines that the legend may have; only a hostile text needs more.
 const MOST_LEGEND_LINES: usize = 5;
@@ -73,7 +71,12 @@ pub fn card_with(
             .concat(),
         closing: closing(design, link, &mark, paper),
     };
-    Sheet { paper, title: format!("Stringing card: {title}"), pages: draft.pages() }
+    Sheet {
+        paper,
+        language: language(),
+        title: papers::titled(&papers::CARD, &title),
+        pages: draft.pages(),
+    }
 }
 
 /// The parts of a card, before they are laid on pages.
@@ -140,15 +143,15 @@ impl Draft {
 }
 
 fn heading(design: &Design, analysis: &Analysis, title: &str, mark: &str, paper: Paper) -> Heading {
-    pager::heading("Stringing card", title, facts(design, analysis, mark.to_owned()), paper)
+    pager::heading(papers::CARD.said(), title, facts(design, analysis, mark.to_owned()), paper)
 }
 
 fn running(design: &Design, title: &str, mark: &str, paper: Paper) -> String {
     let serial = clean(&design.serial);
     let serial = if serial.is_empty() { String::new() } else { format!(", {serial}") };
-    let room = paper.inside_mm().0 - width_mm(&format!(" — design mark {mark}"), TYPE_PT);
+    let room = paper.inside_mm().0 - width_mm(&papers::running_card(&mark, &""), TYPE_PT);
     let name = wrap(&format!("{title}{serial}"), room, TYPE_PT, 1).concat();
-    format!("{name} — design mark {mark}")
+    papers::running_card(&mark, &name)
 }
 
 /// What the words and signs of the card mean, in lines over the whole width.
@@ -156,7 +159,7 @@ fn legend(found: &str, strings: &Strings, heading: &Heading, paper: Paper) -> Ve
     let is_dash = |text: &String| text == DASH;
     let in_rows = strings.rows.iter().any(|row| row.cells.iter().any(is_dash));
     let in_heading = heading.facts.iter().any(|fact| fact.lines.iter().any(is_dash));
-    let dash = if in_rows || in_heading { DASH_NOTE } else { "" };
+    let dash = if in_rows || in_heading { papers::DASH_MEANS.said() } else { "" };
     let words = format!("{found} {} {dash}", strings.legend);
     if words.trim().is_empty() {
         return Vec::new();
@@ -164,18 +167,18 @@ fn legend(found: &str, strings: &Strings, heading: &Heading, paper: Paper) -> Ve
     wrap(&words, paper.inside_mm().0, TYPE_PT, MOST_LEGEND_LINES)
 }
 
-/// How far what leads in the frame is used up, in the words of the page; nothing where there is no frame to judge. A
+/// How far what leads in the frame is loaded, in the words of the page; nothing where there is no frame to judge. A
 /// card without room leaves it out, and says nothing of the frame.
 fn frame(borne: &Borne, paper: Paper) -> Vec<String> {
     let lead = verdict(&borne.bearing).short;
     if lead.is_empty() || !borne.bearing.is_given {
         return Vec::new();
     }
-    let words = format!("Frame, of the design allowance: {lead}. Not all is judged.");
+    let words = say::frame(&lead);
     wrap(&words, paper.inside_mm().0, TYPE_PT, MOST_LEGEND_LINES)
 }
 
-/// The gravest of open findings, in lines over the whole width; nothing where there are none.
+/// The most serious of open findings, in lines over the whole width; nothing where there are none.
 fn found(design: &Design, analysis: &Analysis, paper: Paper) -> Vec<String> {
     let Some(first) = analysis.findings.first() else { return Vec::new() };
     let words = sentence(first, analysis, &design.units);
@@ -187,7 +190,7 @@ fn remarks(design: &Design, paper: Paper) -> Vec<String> {
     if clean(&design.remarks).is_empty() {
         return Vec::new();
     }
-    let text = format!("Remarks: {}", run_on(&design.remarks));
+    let text = papers::remarks(&run_on(&design.remarks));
     wrap(&text, paper.inside_mm().0, TYPE_PT, usize::MAX)
 }
 
@@ -223,12 +226,12 @@ fn closing(design: &Design, link: &str, mark: &str, paper: Paper) -> Closing {
         }
     };
     Closing {
-        steps_title: STEPS_TITLE,
+        steps_title: say::STEPS.said(),
         steps,
-        cautions_title: CAUTIONS_TITLE,
-        cautions: CAUTIONS,
+        cautions_title: say::CARE.said(),
+        cautions: say::CAUTIONS.said(),
         code,
-        caption: CAPTION,
+        caption: say::CAPTION.said(),
     }
 }
 
@@ -302,7 +305,7 @@ mod tests {
         assert!(count > 0);
         for paper in Paper::ALL {
             let text = words(&card(&design, &analysis, "https://harp.example/#1", paper));
-            let says = format!("This card has open findings: {count}, the gravest on string");
+            let says = format!("Findings still open: {count}, the most serious on string");
             assert!(text.contains(&says) && text.contains("String 2, B4: "), "{text}");
             assert!(text.contains("| — | 0.90 | .035 | 371.5 |"), "{text}");
             assert!(text.contains("| Nylon monofilament | thin | — | far |"), "{text}");

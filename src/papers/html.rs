@@ -7,31 +7,23 @@ use super::code::{Code, QUIET_MODULES};
 use super::sheet::{
     Block, Closing, Column, Figure, Heading, Mark, Page, Paper, Sheet, Table, TableKind, TableRow,
 };
+use crate::design::letters::escape;
+use crate::engine::pitch::Letter;
+use crate::words::{card, in_language};
 
 /// The sheet as one `article`, to be put inside `#print-root`.
 pub fn html(sheet: &Sheet) -> String {
+    in_language(sheet.language, || written(sheet))
+}
+
+fn written(sheet: &Sheet) -> String {
     let mut out = String::with_capacity(64 * 1024);
-    add(&mut out, &format!("<article class=\"sheet\" aria-label=\"{}\">", escape(&sheet.title)));
+    let (language, title) = (sheet.language.code(), escape(&sheet.title));
+    add(&mut out, &format!("<article class=\"sheet\" lang=\"{language}\" aria-label=\"{title}\">"));
     for page in &sheet.pages {
         write_page(&mut out, page, sheet.paper);
     }
     out.push_str("</article>");
-    out
-}
-
-/// The text with the signs replaced that mean something in markup, in an element or in quotes.
-pub fn escape(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for sign in text.chars() {
-        match sign {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            '\'' => out.push_str("&#39;"),
-            _ => out.push(sign),
-        }
-    }
     out
 }
 
@@ -122,6 +114,8 @@ fn write_table(out: &mut String, table: &Table) {
             TableKind::Loads => "loads",
             TableKind::Forces => "forces",
             TableKind::Pairs => "pairs",
+            TableKind::Tuning => "tuning",
+            TableKind::Keys => "keys",
         },
         table.spacing,
         table.last_width
@@ -161,12 +155,15 @@ fn write_row(out: &mut String, row: &TableRow, table: &Table) {
 /// A filled disc or square with its letter, drawn, as browsers leave backgrounds unprinted.
 fn mark(mark: Option<Mark>) -> String {
     let (class, name, shape, letter) = match mark {
-        Some(Mark::C) => ("c", "C string", "<circle cx=\"5\" cy=\"5\" r=\"5\"/>", "C"),
-        Some(Mark::F) => ("f", "F string", "<rect width=\"10\" height=\"10\"/>", "F"),
+        Some(Mark::C) => ("c", card::MARK_C, "<circle cx=\"5\" cy=\"5\" r=\"5\"/>", Letter::C),
+        Some(Mark::F) => ("f", card::MARK_F, "<rect width=\"10\" height=\"10\"/>", Letter::F),
         None => return "<span class=\"mark\"></span>".to_owned(),
     };
+    let letter = letter.printed();
+    // A syllable is smaller, so that it stays within its mark.
+    let long = if letter.len() > 1 { " mark--long" } else { "" };
     format!(
-        "<svg class=\"mark mark--{class}\" viewBox=\"0 0 10 10\" role=\"img\" aria-label=\"{name}\">\
+        "<svg class=\"mark mark--{class}{long}\" viewBox=\"0 0 10 10\" role=\"img\" aria-label=\"{name}\">\
          {shape}<text x=\"5\" y=\"7.6\" text-anchor=\"middle\">{letter}</text></svg>"
     )
 }

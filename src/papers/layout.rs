@@ -139,9 +139,9 @@ pub fn widths(paper: Paper, unit: LengthUnit, code_mm: f64) -> Vec<f64> {
     let inch = unit == LengthUnit::Inch;
     let mut widths = match paper {
         Paper::A4 | Paper::Letter => vec![7.5, 12.5, 12.0, 0.0, 10.5, 10.5, 14.5],
-        Paper::A5 => vec![7.0, 11.5, 11.0, 0.0, 9.5, 9.5, 13.5],
+        Paper::A5 => vec![7.0, 11.5, 11.0, 0.0, 9.5, 9.5, 13.0],
     };
-    let cut = if paper == Paper::A5 { 10.0 } else { 12.0 };
+    let cut = if paper == Paper::A5 { 10.5 } else { 12.0 };
     widths.extend(inch.then_some(13.5));
     widths.extend([cut, code_mm]);
     widths[MAKE_UP] = paper.inside_mm().0 - widths.iter().sum::<f64>();
@@ -151,10 +151,14 @@ pub fn widths(paper: Paper, unit: LengthUnit, code_mm: f64) -> Vec<f64> {
 /// Widths of the columns of a table of a report; the one of nought takes what the others leave.
 pub const fn report_columns(kind: TableKind) -> &'static [f64] {
     match kind {
-        TableKind::Figures => &[7.5, 12.5, 12.0, 0.0, 14.5, 12.5, 14.5, 13.5, 17.0, 15.0, 16.0],
+        TableKind::Figures => &[7.5, 12.5, 12.0, 0.0, 14.5, 12.5, 14.5, 13.5, 17.0, 16.0, 15.0],
         TableKind::Compared => &[18.0, 16.0, 0.0, 24.0, 22.0, 22.0, 26.0, 20.0],
         TableKind::Loads => &[34.0, 36.0, 0.0],
         TableKind::Forces => &[0.0, 70.0],
+        TableKind::Tuning => {
+            &[7.5, 13.0, 15.0, 13.0, 0.0, 15.0, 13.0, 18.0, 18.0, 18.0, 18.0, 18.0]
+        }
+        TableKind::Keys => &[0.0, 18.0, 18.0, 18.0, 18.0, 18.0, 18.0, 18.0],
         _ => &[0.0, 56.0, 56.0],
     }
 }

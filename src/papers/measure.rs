@@ -20,7 +20,8 @@ pub fn width_mm(text: &str, size_pt: f64) -> f64 {
 pub fn wrap(text: &str, width_mm: f64, size_pt: f64, most_lines: usize) -> Vec<String> {
     let clean = clean(text);
     let mut lines = vec![String::new()];
-    for word in clean.split_whitespace() {
+    // A no-break space does not part words.
+    for word in clean.split(' ').filter(|word| !word.is_empty()) {
         if lines.len() > most_lines.max(1) {
             break;
         }
@@ -82,6 +83,7 @@ pub fn clean(text: &str) -> String {
     let kept = text.chars().take(MOST_CHARS).filter_map(|sign| match sign {
         '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{206f}' => None,
         '\u{feff}' | '\u{61c}' => None,
+        '\u{a0}' | '\u{202f}' => Some('\u{a0}'),
         _ if sign.is_control() || sign.is_whitespace() => Some(' '),
         _ => Some(sign),
     });
@@ -92,15 +94,21 @@ pub fn clean(text: &str) -> String {
 /// taken as wide as they come.
 fn width_em(sign: char) -> f64 {
     match sign {
-        'i' | 'j' | 'l' | '\'' => 0.222,
-        ' ' | '.' | ',' | ':' | ';' | '/' | 'I' | 'f' | 't' | '!' | '|' | '·' | '\\' => 0.278,
-        '(' | ')' | '-' | 'r' | '[' | ']' | '`' | '"' | '{' | '}' | '°' => 0.36,
-        'c' | 'k' | 's' | 'v' | 'x' | 'y' | 'z' | 'J' => 0.5,
+        'i' | 'j' | 'l' | '\'' | '’' | '‘' => 0.222,
+        ' ' | '\u{a0}' | 'î' | 'ï' | 'í' | '.' | ',' | ':' | ';' | '/' | 'I' | 'f' | 't' | '!'
+        | '|' | '·' | '\\' => 0.278,
+        '(' | ')' | '-' | 'r' | '[' | ']' | '`' | '"' | '{' | '}' | '°' | '„' | '“' | '”' => {
+            0.36
+        }
+        'c' | 'ç' | 'k' | 's' | 'v' | 'x' | 'y' | 'z' | 'J' => 0.5,
         'a'..='z' if !matches!(sign, 'm' | 'w') => 0.556,
+        'à' | 'á' | 'â' | 'ä' | 'è'..='ë' | 'ó' | 'ô' | 'ö' | 'ù'..='ü' | '«' | '»' => {
+            0.556
+        }
         '0'..='9' | 'L' | '#' | '$' | '?' | '_' | '–' => 0.556,
         '+' | '=' | '<' | '>' | '×' | '−' | '~' => 0.584,
         'F' | 'T' | 'Z' => 0.611,
-        'A' | 'B' | 'E' | 'K' | 'P' | 'S' | 'V' | 'X' | 'Y' | '&' => 0.667,
+        'A' | 'B' | 'E' | 'K' | 'P' | 'S' | 'V' | 'X' | 'Y' | '&' | 'Ä' | 'À' | 'É' => 0.667,
         'C' | 'D' | 'H' | 'N' | 'R' | 'U' | 'w' => 0.722,
         'G' | 'O' | 'Q' => 0.778,
         'M' | 'm' => 0.833,

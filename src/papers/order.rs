@@ -4,6 +4,7 @@
 //! Its pages are laid by [`pager`].
 
 use crate::design::document::Design;
+use crate::design::make_up_said;
 use crate::design::order::{OrderLine, OrderList, cut_words, money_words, sold_as, sum_words};
 use crate::design::stock::USUAL_REMARK;
 
@@ -12,21 +13,16 @@ use super::measure::{clean, wrap};
 use super::pager::{self, Pager, cell};
 use super::sheet::{Block, Column, Heading, Paper, Sheet, Table, TableKind, TableRow};
 use super::words::{DASH, title};
+use crate::words::{Words, language, papers as say, signed};
 
 /// The spacing of the rows: index into the layout's list.
 const SPACING: usize = 2;
-/// Said where no supplier is named.
-const NO_SUPPLIER: &str = "No supplier named";
-/// Over what the stock does not have.
-const OUTSIDE: &str = "Also needed, not in the stock list";
-/// The same where nothing is in it.
-const ALL_OUTSIDE: &str = "Needed";
 
 /// The order list of a design.
 pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
     let title = title(design);
     let heading = heading(design, list, &title, paper);
-    let running = wrap(&format!("{title} — order list"), paper.inside_mm().0, TYPE_PT, 1).concat();
+    let running = wrap(&say::running_order(&title), paper.inside_mm().0, TYPE_PT, 1).concat();
     let mut pager = Pager::new(paper.inside_mm().1 - RESERVE_MM - FOOT_MM, heading, running);
     let widths = order_widths(paper);
     let mut done = 0;
@@ -40,10 +36,10 @@ pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
         done += lines.len();
         let name = supplier.as_deref().map(clean);
         let name = match name {
-            Some(name) if name.is_empty() => NO_SUPPLIER.to_owned(),
+            Some(name) if name.is_empty() => say::NO_SUPPLIER.into(),
             Some(name) => name,
-            None if begins => ALL_OUTSIDE.to_owned(),
-            None => OUTSIDE.to_owned(),
+            None if begins => say::ALL_OUTSIDE.into(),
+            None => say::OUTSIDE.into(),
         };
         let name = wrap(&name, 0.8 * paper.inside_mm().0, TYPE_PT, 1).concat();
         let table = Table {
@@ -55,18 +51,23 @@ pub fn order(design: &Design, list: &OrderList, paper: Paper) -> Sheet {
         };
         pager.table(&name, &table, &[]);
         if supplier.is_some() {
-            let sum = format!("Sum: {}.", clean(&sum_words(&lines)));
+            let sum = say::sum(&clean(&sum_words(&lines)));
             pager.lines(&wrap(&sum, paper.inside_mm().0, TYPE_PT, 3), Block::Legend);
         }
     }
     if list.lines.is_empty() {
-        pager.lines(&["There is nothing to order.".to_owned()], Block::Legend);
+        pager.lines(&[say::NOTHING_TO_ORDER.into()], Block::Legend);
     }
     if !clean(&design.order.remarks).is_empty() {
-        let text = format!("Remarks: {}", design.order.remarks);
+        let text = say::remarks(&design.order.remarks);
         pager.lines(&wrap(&text, paper.inside_mm().0, TYPE_PT, usize::MAX), Block::Remarks);
     }
-    Sheet { paper, title: format!("Order list: {title}"), pages: pager.finish() }
+    Sheet {
+        paper,
+        language: language(),
+        title: say::titled(&say::ORDER_LIST, &title),
+        pages: pager.finish(),
+    }
 }
 
 fn heading(design: &Design, list: &OrderList, title: &str, paper: Paper) -> Heading {
@@ -76,26 +77,27 @@ fn heading(design: &Design, list: &OrderList, title: &str, paper: Paper) -> Head
     };
     let pieces = list.lines.iter().map(OrderLine::count).sum::<usize>();
     let facts = [
-        ("maker", given(&design.maker)),
-        ("date", given(&design.date)),
-        ("serial number", given(&design.serial)),
-        ("strings and spares", pieces.to_string()),
+        (say::MAKER.said(), given(&design.maker)),
+        (say::DATE.said(), given(&design.date)),
+        (say::SERIAL.said(), given(&design.serial)),
+        (say::STRINGS_AND_SPARES.said(), pieces.to_string()),
     ];
-    pager::heading("Order list", title, facts, paper)
+    pager::heading(say::ORDER_LIST.said(), title, facts, paper)
 }
 
 fn columns() -> Vec<Column> {
-    let figures = |top, bottom| Column { head: [top, bottom], figures: true };
-    let words = |top, bottom| Column { head: [top, bottom], figures: false };
+    let figures = |top: Words, bottom| Column { head: [top.said(), bottom], figures: true };
+    let words =
+        |top: Words, bottom: Words| Column { head: [top.said(), bottom.said()], figures: false };
     vec![
-        words("order", "code"),
-        words("make-up", "core first, mm"),
-        words("strings", "no.: cut to, mm"),
-        words("sold as", ""),
-        figures("pieces", ""),
-        figures("in all", "m"),
-        figures("packs", ""),
-        figures("price", ""),
+        words(say::HEAD_ORDER, say::HEAD_CODE),
+        words(say::HEAD_MAKE_UP, say::HEAD_CORE_FIRST),
+        words(say::HEAD_STRINGS, say::HEAD_CUT_LENGTHS),
+        words(say::HEAD_SOLD, Words::NONE),
+        figures(say::HEAD_PIECES, ""),
+        figures(say::HEAD_METRES, "m"),
+        figures(say::HEAD_PACKS, ""),
+        figures(say::HEAD_PRICE, ""),
     ]
 }
 
@@ -105,7 +107,7 @@ fn row(line: &OrderLine, widths: &[f64]) -> TableRow {
     let metres = if line.without_length == 0 {
         // Millimetres rounded up to hundredths of a metre.
         let cm = line.length_mm.div_ceil(10);
-        format!("{}.{:02}", cm / 100, cm % 100)
+        signed(&format!("{}.{:02}", cm / 100, cm % 100))
     } else {
         DASH.to_owned()
     };
@@ -113,7 +115,7 @@ fn row(line: &OrderLine, widths: &[f64]) -> TableRow {
     let price = line.price.map_or(DASH.to_owned(), |price| money_words(price, &item.currency));
     let cells = [
         or_dash(clean(&item.code)),
-        or_dash(clean(&item.make_up)),
+        or_dash(clean(&make_up_said::line_shown(&item.make_up))),
         cut_words(line),
         or_dash(sold_as(line)),
         line.count().to_string(),

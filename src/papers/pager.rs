@@ -5,9 +5,14 @@ use super::layout::{
     CELL_PAD_MM, FACT_GAP_MM, GAP_MM, LAST_PAD_MM, RUNNING_MM, TABLE_HEAD_MM, TITLE_MM,
     TITLES_PT_MM, TYPE_PT, fact_widths, heading_mm, lines_mm, paragraph_mm, row_mm,
 };
-use super::measure::wrap;
+use super::measure::{POINT_MM, wrap};
 use super::sheet::{Block, Fact, Heading, Page, Paper, Table};
+use crate::words::papers as say;
 
+/// Width of a spaced capital over the size of the type, on the average of a few words. Helvetica, from memory.
+const CAPITAL_EM: f64 = 0.8;
+/// The title leaves at least so much for the kind of the sheet.
+const LEAST_KIND_MM: f64 = 35.0;
 /// Lines that a cell may have; only a hostile text needs more.
 pub(super) const MOST_CELL_LINES: usize = 12;
 
@@ -68,7 +73,7 @@ impl Pager {
                 self.keep(height);
             } else {
                 self.title(&words, height);
-                words = format!("{title}, continued");
+                words = say::continued(&title);
             }
             // A page takes at least one row, so that this comes to an end.
             let mut count = 1;
@@ -107,7 +112,7 @@ impl Pager {
         let count = self.pages.len();
         if count > 1 {
             for (index, page) in self.pages.iter_mut().enumerate() {
-                page.page_number = format!("page {} of {count}", index + 1);
+                page.page_number = say::page(&(index + 1), &count);
             }
         }
         self.pages
@@ -127,7 +132,7 @@ pub(super) fn heading(
         Fact { label, lines: wrap(&words, (width - FACT_GAP_MM) * 0.94, TYPE_PT, 3) }
     };
     // The kind of sheet stands at the right of the title.
-    let room = paper.inside_mm().0 - 35.0;
+    let room = paper.inside_mm().0 - kind_mm(kind);
     let set = |(size, _): (f64, f64)| wrap(title, room, size, 2);
     let long_title = set(TITLES_PT_MM[0]).len() > 1;
     Heading {
@@ -137,6 +142,12 @@ pub(super) fn heading(
         facts: facts.into_iter().zip(widths.iter().cycle()).map(fact).collect(),
         in_a_row: widths.len(),
     }
+}
+
+/// What the kind of a sheet takes beside its title: it is set in spaced capitals.
+fn kind_mm(kind: &str) -> f64 {
+    let signs = f64::from(u32::try_from(kind.chars().count()).unwrap_or(u32::MAX));
+    (CAPITAL_EM * signs * TYPE_PT * POINT_MM + FACT_GAP_MM).max(LEAST_KIND_MM)
 }
 
 /// The words of a cell in lines, given the widths of the columns and the place of its own.

@@ -3,6 +3,8 @@
 //!
 //! Its pages are laid by [`pager`].
 
+use std::borrow::Cow;
+
 use super::code::design_mark;
 use super::layout::{FOOT_MM, GAP_MM, PX_MM, RESERVE_MM, TYPE_PT, lines_mm, report_widths};
 use super::measure::{clean, width_mm, wrap};
@@ -11,7 +13,7 @@ use super::report_words::{
     Row, assumptions, differing, findings, forces, heads, part_rows, sources, string_rows, summary,
 };
 use super::sheet::{Block, Figure, Mark, Paper, Sheet, Table, TableKind, TableRow};
-use super::words::{CAUTIONS_TITLE, facts, run_on, title};
+use super::words::{facts, run_on, title};
 use crate::charts::lofting::{self, over};
 use crate::charts::palette::Palette;
 use crate::charts::picture::{self, Picture};
@@ -21,13 +23,14 @@ use crate::design::bearing_words;
 use crate::design::compare::{Comparison, Pair};
 use crate::design::document::Design;
 use crate::design::giving;
-use crate::design::letters::{capital, small};
+use crate::design::letters::capital;
 use crate::design::resolve::Resolved;
 use crate::design::years;
 use crate::engine::analysis::Analysis;
 use crate::engine::bearing::{Borne, Order, borne};
 use crate::engine::figure::Figure as OfString;
 use crate::engine::geometry::{Band, lay_out};
+use crate::words::{Words, card, language, papers, report as say, semicolon};
 
 /// The spacing of the rows: index into the layout's list.
 const SPACING: usize = 4;
@@ -56,6 +59,8 @@ pub struct Given<'a> {
     pub design: &'a Design,
     pub resolved: &'a Resolved,
     pub analysis: &'a Analysis,
+    /// What the strings do to the frame, where it is known; else it is worked out where it is told.
+    pub borne: Option<&'a Borne>,
     /// The day on which it is printed.
     pub today: &'a str,
 }
@@ -70,8 +75,8 @@ pub struct Compared<'a> {
 
 /// The design report: everything about the harp.
 pub fn report(given: &Given<'_>, paper: Paper) -> Sheet {
-    let mut laid = Laid::new("Design report", given, paper);
-    laid.title("Summary");
+    let mut laid = Laid::new(&REPORT, given, paper);
+    laid.title(say::SUMMARY);
     summary(given.design, given.analysis).iter().for_each(|line| laid.text(line));
     let (band, borne) = laid.frame();
     laid.text(&bearing_words::verdict(&borne.bearing).full);
@@ -81,28 +86,27 @@ pub fn report(given: &Given<'_>, paper: Paper) -> Sheet {
     laid.curves(&CURVES, None);
     laid.drawing(&band, &borne, "measures", DRAWING_MM);
     laid.loads(&band, &borne);
-    laid.findings();
-    laid.title("Sources of the numbers");
+    laid.findings(&borne);
+    laid.title(say::SOURCES);
     laid.list(&sources(&given.resolved.harp));
-    laid.text(
-        "The formulas, their sources, how far they hold and how each was checked stand in Stringloft under Numbers.",
-    );
+    laid.text(say::FORMULAS.said());
     laid.finish()
 }
 
 /// The strings and the curves that are shown.
 pub fn chart(given: &Given<'_>, shown: &[OfString], paper: Paper) -> Sheet {
-    let mut laid = Laid::new("String chart", given, paper);
+    let mut laid = Laid::new(&CHART, given, paper);
     laid.strings();
     laid.curves(shown, None);
-    laid.findings();
+    let (_, borne) = laid.frame();
+    laid.findings(&borne);
     laid.caution();
     laid.finish()
 }
 
 /// The drawing with what lies over it.
 pub fn drawing(given: &Given<'_>, over: &str, paper: Paper) -> Sheet {
-    let mut laid = Laid::new("Drawing", given, paper);
+    let mut laid = Laid::new(&DRAWING, given, paper);
     let (band, borne) = laid.frame();
     laid.text(&bearing_words::verdict(&borne.bearing).full);
     laid.caution();
@@ -112,21 +116,21 @@ pub fn drawing(given: &Given<'_>, over: &str, paper: Paper) -> Sheet {
 
 /// Two versions, or one and the design as it is now.
 pub fn comparison(given: &Given<'_>, compared: &Compared<'_>, paper: Paper) -> Sheet {
-    let mut laid = Laid::new("Versions compared", given, paper);
+    let mut laid = Laid::new(&COMPARISON, given, paper);
     let [before, after] = compared.names.map(clean);
-    laid.text(&format!("Before: {before}. After: {after}."));
+    laid.text(&say::before_after(&after, &before));
     let pairs = |pairs: &[Pair]| {
         let row =
             |pair: &Pair| Row::of([capital(&pair.name), pair.before.clone(), pair.after.clone()]);
         pairs.iter().map(row).collect::<Vec<_>>()
     };
-    laid.table("Totals", TableKind::Pairs, pairs(&compared.found.totals));
-    laid.table("Settings that differ", TableKind::Pairs, pairs(&compared.found.settings));
+    laid.table(say::TOTALS, TableKind::Pairs, pairs(&compared.found.totals));
+    laid.table(say::SETTINGS, TableKind::Pairs, pairs(&compared.found.settings));
     let rows = differing(compared.found);
     if rows.is_empty() {
-        laid.text("No string differs.");
+        laid.text(say::NO_DIFFERENCE.said());
     }
-    laid.table("Strings that differ, before → after", TableKind::Compared, rows);
+    laid.table(say::DIFFERING, TableKind::Compared, rows);
     if let Some(shown) = compared.curves {
         laid.curves(shown, Some(&compared.found.ghost));
     }
@@ -134,26 +138,38 @@ pub fn comparison(given: &Given<'_>, compared: &Compared<'_>, paper: Paper) -> S
     laid.finish()
 }
 
+/// What kind of paper it is, at its head and within a sentence.
+struct Kind {
+    head: Words,
+    within: Words,
+}
+
+const REPORT: Kind = Kind { head: papers::REPORT, within: papers::REPORT_WITHIN };
+const CHART: Kind = Kind { head: papers::CHART, within: papers::CHART_WITHIN };
+const DRAWING: Kind = Kind { head: papers::DRAWING, within: papers::DRAWING_WITHIN };
+const COMPARISON: Kind = Kind { head: papers::COMPARISON, within: papers::COMPARISON_WITHIN };
+
 /// A report that is being laid.
 struct Laid<'a> {
     given: Given<'a>,
     paper: Paper,
-    kind: &'static str,
+    kind: Words,
     title: String,
     pager: Pager,
 }
 
 impl<'a> Laid<'a> {
-    fn new(kind: &'static str, given: &Given<'a>, paper: Paper) -> Self {
+    fn new(kind: &Kind, given: &Given<'a>, paper: Paper) -> Self {
         let (wide, high) = paper.inside_mm();
         let title = title(given.design);
         let mark = design_mark(given.design);
         let facts = facts(given.design, given.analysis, mark.clone());
-        let heading = pager::heading(kind, &title, facts, paper);
-        let end = format!(" — {}, design mark {mark}", small(kind));
-        let name = wrap(&title, wide - width_mm(&end, TYPE_PT), TYPE_PT, 1).concat();
-        let pager = Pager::new(high - RESERVE_MM - FOOT_MM, heading, format!("{name}{end}"));
-        Self { given: *given, paper, kind, title, pager }
+        let heading = pager::heading(kind.head.said(), &title, facts, paper);
+        let running = |name: &str| papers::running_report(&kind.within, &mark, &name);
+        let room = wide - width_mm(&running(""), TYPE_PT);
+        let running = running(&wrap(&title, room, TYPE_PT, 1).concat());
+        let pager = Pager::new(high - RESERVE_MM - FOOT_MM, heading, running);
+        Self { given: *given, paper, kind: kind.head, title, pager }
     }
 
     fn lines_of(&self, text: &str) -> Vec<String> {
@@ -166,8 +182,8 @@ impl<'a> Laid<'a> {
         }
     }
 
-    fn title(&mut self, words: &str) {
-        self.pager.title(words, lines_mm(2) + GAP_MM);
+    fn title(&mut self, words: Words) {
+        self.pager.title(words.said(), lines_mm(2) + GAP_MM);
     }
 
     /// Sentences below each other.
@@ -178,7 +194,7 @@ impl<'a> Laid<'a> {
     }
 
     fn caution(&mut self) {
-        let text = format!("{CAUTIONS_TITLE} {}", caution());
+        let text = format!("{} {}", card::CARE, caution());
         // Bold type is wider.
         let lines = wrap(&text, 0.93 * self.paper.inside_mm().0, TYPE_PT, usize::MAX);
         self.pager.keep(lines_mm(lines.len()) + GAP_MM);
@@ -188,11 +204,11 @@ impl<'a> Laid<'a> {
     fn remarks(&mut self) {
         let remarks = run_on(&self.given.design.remarks);
         if !remarks.is_empty() {
-            self.pager.lines(&self.lines_of(&format!("Remarks: {remarks}")), Block::Remarks);
+            self.pager.lines(&self.lines_of(&papers::remarks(&remarks)), Block::Remarks);
         }
     }
 
-    fn table(&mut self, title: &str, kind: TableKind, rows: Vec<Row>) {
+    fn table(&mut self, title: Words, kind: TableKind, rows: Vec<Row>) {
         let widths = report_widths(kind, self.paper);
         let row = |row: Row| {
             let words = row.cells.iter().enumerate().take(widths.len());
@@ -206,27 +222,27 @@ impl<'a> Laid<'a> {
             spacing: SPACING,
             last_width: 0,
         };
-        self.pager.table(title, &table, &[]);
+        self.pager.table(title.said(), &table, &[]);
     }
 
     fn strings(&mut self) {
         let Given { design, analysis, .. } = self.given;
         let (rows, legend) = string_rows(design, analysis);
         if rows.is_empty() {
-            self.title("String chart");
-            self.text("There are no strings yet.");
+            self.title(papers::CHART);
+            self.text(say::NO_STRINGS.said());
             return;
         }
-        self.table("String chart", TableKind::Figures, rows);
+        self.table(papers::CHART, TableKind::Figures, rows);
         self.text(&legend);
     }
 
-    fn figure(&mut self, title: &str, label: &str, picture: &Picture, most_high: f64) {
+    fn figure(&mut self, title: Words, label: &str, picture: &Picture, most_high: f64) {
         let wide = self.paper.inside_mm().0;
         let high = picture.height(wide);
         let (wide, high) =
             if high > most_high { (wide * most_high / high, most_high) } else { (wide, high) };
-        self.pager.title(title, high + GAP_MM);
+        self.pager.title(title.said(), high + GAP_MM);
         let svg = picture.svg(wide, high, "mm");
         let figure = Figure { svg, label: label.to_owned() };
         self.pager.put(Block::Figure(figure), high + GAP_MM);
@@ -249,15 +265,17 @@ impl<'a> Laid<'a> {
             let size = (wide as u32, CURVE_PX * count + AXIS_PX);
             let picture = picture::curves(&made, Palette::print(), size);
             let names: Vec<&str> = made.panels.iter().map(|panel| &*panel.title).collect();
-            let label = format!("Curves across the compass: {}", names.join("; "));
-            self.figure("Curves, bass at the left", &label, &picture, f64::INFINITY);
+            let label = say::curves_of(&names.join(semicolon()));
+            self.figure(say::CURVES, &label, &picture, f64::INFINITY);
         }
     }
 
-    fn frame(&self) -> (Band, Borne) {
-        let Given { resolved, analysis, .. } = self.given;
-        let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
-        let borne = borne(&band, &resolved.harp, analysis, &resolved.geometry, &resolved.build());
+    fn frame(&self) -> (Band, Cow<'a, Borne>) {
+        let Given { resolved, analysis, borne: known, .. } = self.given;
+        let (harp, geometry) = (&resolved.harp, &resolved.geometry);
+        let band = lay_out(harp, analysis, geometry);
+        let worked = || Cow::Owned(borne(&band, harp, analysis, geometry, &resolved.build()));
+        let borne = known.map_or_else(worked, Cow::Borrowed);
         (band, borne)
     }
 
@@ -271,13 +289,12 @@ impl<'a> Laid<'a> {
         let size = (self.paper.inside_mm().0 / PX_MM, most_mm / PX_MM);
         match picture::drawing(&given, over, Palette::print(), size) {
             Some(picture) => {
-                let title = "Drawing from the side, not to size";
-                self.figure(title, "Drawing of the harp from the side", &picture, most_mm);
+                self.figure(say::DRAWING, say::DRAWING_OF.said(), &picture, most_mm);
                 self.text(&caption);
             }
             None => {
-                self.title("Drawing");
-                self.text("There is nothing to draw yet: the strings have no lengths.");
+                self.title(papers::DRAWING);
+                self.text(say::NOTHING_TO_DRAW.said());
             }
         }
     }
@@ -286,53 +303,53 @@ impl<'a> Laid<'a> {
         let Given { design, resolved, analysis, .. } = self.given;
         let (units, build) = (design.units, resolved.build());
         if borne.loads.pulls.is_empty() {
-            self.title("Loads, estimated");
-            self.text("There are no loads yet: the strings lack notes, lengths or make-ups.");
+            self.title(say::LOADS);
+            self.text(say::NO_LOADS.said());
             return;
         }
         let parts =
             part_rows(&bearing_words::verdicts(&borne.bearing, band, analysis, &build, units));
-        self.table("Loads, estimated", TableKind::Loads, parts);
+        self.table(say::LOADS, TableKind::Loads, parts);
         if let Err(error) = &borne.bearing.frame {
-            self.text(&capital(&format!("the frame is not judged: {error}.")));
+            self.text(&say::not_judged(error));
         }
         self.text(&bearing_words::verdict(&borne.bearing).full);
         self.caution();
-        self.table("Forces, estimated", TableKind::Forces, forces(&borne.bearing, units));
+        self.table(say::FORCES, TableKind::Forces, forces(&borne.bearing, units));
         let order = Order::default();
         let gives = giving::gives_of(band, &borne.loads, analysis, resolved);
         let falls = giving::in_order(gives.as_ref(), resolved, analysis, order);
-        self.title("How the harp gives while it is strung, estimated");
+        self.title(say::GIVING);
         self.list(&giving::told(&falls, analysis, order));
         self.text(&giving::meaning(gives.as_ref()));
-        let years = years::years_of(design, resolved, analysis, (band, borne), gives.as_ref());
+        let nearer = gives.as_ref().map(|gives| years::nearer_by(gives, analysis, resolved));
+        let years = years::years_of(design, resolved, analysis, (band, borne), nearer.as_ref());
         let told = years::told(years.as_ref(), design, analysis);
-        let row = |[what, one, ten]: &[String; 3]| {
-            format!("{what}: {one} after a year, {ten} after ten.")
-        };
-        self.title("What the years do, estimated");
+        let row = |[what, one, ten]: &[String; 3]| say::over_years(one, ten, what);
+        self.title(say::YEARS);
         self.list(&told.rows.iter().map(row).collect::<Vec<_>>());
         self.list(&told.sentences);
-        self.text(years::MEANING);
-        self.title("Assumptions about the frame");
+        self.text(years::MEANING.said());
+        self.title(say::ASSUMPTIONS);
         self.list(&assumptions(design));
     }
 
-    fn findings(&mut self) {
+    fn findings(&mut self, borne: &Borne) {
         let Given { design, resolved, analysis, .. } = self.given;
         let mut found = findings(design, resolved, analysis);
-        self.title("Findings");
+        self.title(say::FINDINGS);
         if found.is_empty() {
-            self.text("No findings on the strings.");
+            self.text(say::NO_FINDINGS.said());
         }
-        let frame = bearing_words::verdict(&self.frame().1.bearing).finding;
+        let frame = bearing_words::verdict(&borne.bearing).finding;
         found.extend(frame.map(|found| found.sentence));
         self.list(&found);
     }
 
     fn finish(mut self) -> Sheet {
-        self.text(&format!("Printed on {} from Stringloft.", clean(self.given.today)));
-        let title = format!("{}: {}", self.kind, self.title);
-        Sheet { paper: self.paper, title, pages: self.pager.finish() }
+        self.text(&say::printed(&clean(self.given.today)));
+        let title = papers::titled(&self.kind, &self.title);
+        let pages = self.pager.finish();
+        Sheet { paper: self.paper, language: language(), title, pages }
     }
 }

@@ -1,5 +1,7 @@
 //! What a report says, in words: the rows of its tables and its lists.
 
+use std::fmt::Display;
+
 use super::measure::clean;
 use super::rows::strings;
 use super::sheet::{Column, Mark, TableKind};
@@ -15,7 +17,9 @@ use crate::engine::analysis::{Analysis, Harp};
 use crate::engine::bearing::Bearing;
 use crate::engine::figure::Figure;
 use crate::engine::findings::{Finding, FindingKind, Weight};
-use crate::engine::material::{Material, Sourced, Standing};
+use crate::engine::material::said;
+use crate::engine::material::{Material, Sourced};
+use crate::words::{Words, papers, report as say};
 
 pub(super) use crate::design::bearing_words::assumptions;
 
@@ -30,8 +34,15 @@ const FIGURES: [Figure; 7] = [
     Figure::Partial8,
 ];
 /// Their heads.
-const HEADS: [&str; 7] =
-    ["vibrating", "gauge", "pitch", "tension", "pluck stiffn.", "load share", "partial 8"];
+const HEADS: [Words; 7] = [
+    papers::HEAD_VIBRATING,
+    say::HEAD_GAUGE,
+    say::HEAD_PITCH,
+    say::HEAD_TENSION,
+    say::HEAD_PLUCK,
+    say::HEAD_LOAD_SHARE,
+    say::HEAD_PARTIAL,
+];
 
 /// A row of a table.
 pub(super) struct Row {
@@ -47,39 +58,39 @@ impl Row {
 
 /// The heads of a table of a report.
 pub(super) fn heads(kind: TableKind, units: &Units) -> Vec<Column> {
-    let words = |top, bottom| Column { head: [top, bottom], figures: false };
-    let figures = |top, bottom| Column { head: [top, bottom], figures: true };
+    let words = |top: Words, bottom| Column { head: [top.said(), bottom], figures: false };
+    let figures = |top: Words, bottom| Column { head: [top.said(), bottom], figures: true };
     let unit = |figure| display::figure_unit(figure, units);
     match kind {
         TableKind::Figures => {
             let first = [
-                figures("no.", ""),
-                words("string", ""),
-                words("note", ""),
-                words("make-up", "core first, mm"),
+                figures(papers::HEAD_NUMBER, ""),
+                words(papers::HEAD_OCTAVE, ""),
+                words(papers::HEAD_NOTE, ""),
+                words(papers::HEAD_MAKE_UP, papers::HEAD_CORE_FIRST.said()),
             ];
             let rest = FIGURES.iter().zip(HEADS).map(|(of, head)| figures(head, unit(*of)));
             first.into_iter().chain(rest).collect()
         }
         TableKind::Loads => {
-            vec![
-                words("part", ""),
-                words("used, estimated", ""),
-                words("what leads, and where", ""),
-            ]
+            vec![words(say::HEAD_PART, ""), words(say::HEAD_USED, ""), words(say::HEAD_LEADS, "")]
         }
-        TableKind::Forces => vec![words("force", ""), words("how much", "")],
+        TableKind::Forces => {
+            vec![words(say::HEAD_FORCE, ""), words(say::HEAD_HOW_MUCH, "")]
+        }
         TableKind::Compared => vec![
-            words("string", ""),
-            words("note", ""),
-            words("make-up", ""),
-            words("length", unit(Figure::Length)),
-            words("gauge", unit(Figure::Gauge)),
-            words("tension", unit(Figure::Tension)),
-            words("pluck stiffness", unit(Figure::PluckStiffness)),
-            words("load share", unit(Figure::LoadShare)),
+            words(papers::HEAD_STRING, ""),
+            words(papers::HEAD_NOTE, ""),
+            words(papers::HEAD_MAKE_UP, ""),
+            words(say::HEAD_LENGTH, unit(Figure::Length)),
+            words(say::HEAD_GAUGE, unit(Figure::Gauge)),
+            words(say::HEAD_TENSION, unit(Figure::Tension)),
+            words(say::HEAD_PLUCK_LONG, unit(Figure::PluckStiffness)),
+            words(say::HEAD_LOAD_SHARE, unit(Figure::LoadShare)),
         ],
-        _ => vec![words("what", ""), words("before", ""), words("after", "")],
+        _ => {
+            vec![words(say::HEAD_WHAT, ""), words(say::HEAD_BEFORE, ""), words(say::HEAD_AFTER, "")]
+        }
     }
 }
 
@@ -103,31 +114,20 @@ pub(super) fn summary(design: &Design, analysis: &Analysis) -> Vec<String> {
     let total = analysis.total_tension;
     let in_units = [ForceUnit::Newton, ForceUnit::Kgf, ForceUnit::Lbf]
         .map(|unit| display::total_with_unit(total, unit));
-    let missing = match analysis.without_tension {
-        0 => String::new(),
-        1 => " One string without a tension is not in it.".to_owned(),
-        count => format!(" {count} strings without a tension are not in it."),
-    };
-    let mut lines = vec![format!(
-        "{} strings. Total tension {} ({}, {}).{missing}",
-        design.strings.len(),
-        in_units[0],
-        in_units[1],
-        in_units[2]
-    )];
+    let count = design.strings.len();
+    let [newton, kgf, lbf] = &in_units;
+    let mut lines = vec![say::total(&count, kgf, lbf, &analysis.without_tension, newton)];
     let tightest = analysis.tightest.and_then(|index| {
         let figures = analysis.strings.get(index)?;
         let share = figures.load_share_percent.ok()?;
-        Some((display::string_name(figures), display::percent(share)))
+        Some((display::string_number(figures), display::percent(share)))
     });
     if let Some((name, share)) = tightest {
-        lines.push(format!("Tightest: {name}, at {share} % of its breaking load."));
+        lines.push(say::tightest(&share, &name));
     }
-    let count = analysis.findings.len();
-    lines.push(match count {
-        0 => "No findings on the strings.".to_owned(),
-        1 => "One finding on the strings, told below.".to_owned(),
-        _ => format!("{count} findings on the strings, told below."),
+    lines.push(match analysis.findings.len() {
+        0 => say::NO_FINDINGS.into(),
+        count => say::findings_told(&count),
     });
     lines
 }
@@ -154,7 +154,7 @@ pub(super) fn findings(design: &Design, resolved: &Resolved, analysis: &Analysis
     for (index, errors) in resolved.cells.iter().enumerate() {
         let texts = [&errors.note, &errors.length, &errors.make_up, &errors.gauge];
         let texts = texts.into_iter().flatten();
-        all.extend(texts.map(|error| format!("String {}: {}", index + 1, sentence(error))));
+        all.extend(texts.map(|error| say::of_string(&sentence(error), &(index + 1))));
     }
     let side = |finding: &Finding| match finding.kind {
         FindingKind::Feel { stiffness, band } => Some(stiffness < band.0),
@@ -167,20 +167,17 @@ pub(super) fn findings(design: &Design, resolved: &Resolved, analysis: &Analysis
     for run in analysis.findings.chunk_by(together) {
         let (first, last) = (&run[0], &run[run.len() - 1]);
         let words = match first.kind {
-            FindingKind::Feel { stiffness, band } if run.len() > 1 => format!(
-                "Strings {} to {}: {}",
-                first.index + 1,
-                last.index + 1,
-                advice::feel_of_several(stiffness, band, &design.units)
-            ),
+            FindingKind::Feel { stiffness, band } if run.len() > 1 => {
+                let feel = advice::feel_of_several(stiffness, band, &design.units);
+                say::of_strings(&feel, &(first.index + 1), &(last.index + 1))
+            }
             _ => advice::sentence(first, analysis, &design.units),
         };
-        let weight = match first.kind.weight() {
-            Weight::Grave => "Grave. ",
-            Weight::Warning => "Warning. ",
-            Weight::Remark => "",
-        };
-        all.push(format!("{weight}{words}"));
+        all.push(match first.kind.weight() {
+            Weight::Grave => say::grave(&words),
+            Weight::Warning => say::warning(&words),
+            Weight::Remark => words,
+        });
     }
     all
 }
@@ -199,43 +196,45 @@ pub(super) fn sources(harp: &Harp) -> Vec<String> {
         }
     }
     if used.is_empty() {
-        return vec!["No string has a material whose figures are used.".to_owned()];
+        return vec![say::NO_MATERIAL.into()];
     }
     used.into_iter().map(of_material).collect()
 }
 
 fn of_material(material: &Material) -> String {
-    let told = |what: &str, source: &str, standing| {
-        // What was not found says so with a capital, as it stands alone in the list of the materials.
-        let source = source.trim_end_matches('.').replacen("Source: to be", "source to be", 1);
-        format!("{what}: {source} ({})", explain::standing(standing))
-    };
-    fn of<T>(fact: &Option<Sourced<T>>) -> Option<(&str, Standing)> {
-        fact.as_ref().map(|fact| (&*fact.source, fact.standing))
+    /// What a fact rests on, ready to stand within a sentence, and how well it is known.
+    fn rests<T>(fact: &Sourced<T>) -> (String, String) {
+        let source = said(&fact.source).trim_end_matches('.');
+        let source = source.replacen(SOUGHT.0, SOUGHT.1, 1);
+        (source, explain::standing(fact.standing).to_string())
     }
-    let density = format!("density {} kg/m³", display::density(material.density.value));
-    let mut parts = vec![told(&density, &material.density.source, material.density.standing)];
-    for (what, fact) in [
-        ("strength", of(&material.strength)),
-        ("stiffness when it sounds", of(&material.modulus)),
-        ("stiffness over minutes", of(&material.intermediate_modulus)),
-        ("stiffness over weeks", of(&material.slow_modulus)),
-    ] {
-        if let Some((source, standing)) = fact {
-            parts.push(told(what, source, standing));
-        }
+    type Told = fn(&dyn Display, &dyn Display) -> String;
+    fn told<T>(fact: &Option<Sourced<T>>, say: Told) -> String {
+        let Some((source, standing)) = fact.as_ref().map(rests) else { return String::new() };
+        say(&source, &standing)
     }
-    format!("{}. {}.", clean(&material.name), capital(&parts.join("; ")))
+    let (source, standing) = rests(&material.density);
+    let density = say::density(&display::density(material.density.value), &source, &standing);
+    let more = [
+        told(&material.strength, say::strength),
+        told(&material.modulus, say::stiffness_sounding),
+        told(&material.intermediate_modulus, say::stiffness_minutes),
+        told(&material.slow_modulus, say::stiffness_weeks),
+    ];
+    say::material(&density, &more.concat(), &clean(said(&material.name)))
 }
+
+/// What was not found says so with a capital, as it stands alone in the list of the materials; and within a sentence.
+const SOUGHT: (&str, &str) = ("Source: t", "source: t");
 
 /// The strings that differ: where a figure does, both of it.
 pub(super) fn differing(found: &Comparison) -> Vec<Row> {
     let rows = found.strings.iter().filter(|string| string.differs()).map(|string| {
         let number = string.after.or(string.before).map_or(0, |index| index + 1);
-        let sign = match (string.before, string.after) {
-            (None, _) => ", new",
-            (_, None) => ", gone",
-            _ => "",
+        let first = match (string.before, string.after) {
+            (None, _) => say::new(&number),
+            (_, None) => say::gone(&number),
+            _ => number.to_string(),
         };
         let cell = |pair: &Pair| match (string.before, string.after) {
             (None, _) => pair.after.clone(),
@@ -243,8 +242,7 @@ pub(super) fn differing(found: &Comparison) -> Vec<Row> {
             _ if pair.differs() => format!("{} → {}", pair.before, pair.after),
             _ => pair.before.clone(),
         };
-        let first = [format!("{number}{sign}")];
-        Row::of(first.into_iter().chain(string.cells.iter().map(cell)).collect::<Vec<_>>())
+        Row::of([first].into_iter().chain(string.cells.iter().map(cell)).collect::<Vec<_>>())
     });
     rows.collect()
 }

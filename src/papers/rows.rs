@@ -6,10 +6,12 @@ use crate::design::document::{
     Design, GaugeUnit, LayerSpec, LengthUnit, MakeUpSpec, MaterialSpec, StringSpec,
 };
 use crate::design::letters::small;
+use crate::design::make_up_said;
 use crate::design::resolve;
 use crate::design::typed::{self, with_unit};
 use crate::engine::analysis::{Analysis, StringFigures};
 use crate::engine::cut::{Allowance, cut_length};
+use crate::engine::material::said;
 use crate::engine::material::{Material, built_in, key_of};
 use crate::engine::pitch::{Letter, Note};
 use crate::engine::units::Length;
@@ -17,6 +19,7 @@ use crate::engine::units::Length;
 use super::measure::clean;
 use super::sheet::{Column, Mark};
 use super::words::DASH;
+use crate::words::{Words, papers as say, semicolon, signed};
 
 /// One string in words, not yet broken into lines.
 #[derive(Clone, Debug, PartialEq)]
@@ -34,29 +37,31 @@ pub struct Strings {
     pub legend: String,
 }
 
+/// Place of the note among the columns.
+pub const NOTE: usize = 2;
 /// Place of the make-up among the columns.
 pub const MAKE_UP: usize = 3;
 
 /// The heads of the table, from left to right.
 pub fn columns(unit: LengthUnit) -> Vec<Column> {
-    let figures = |top, bottom| Column { head: [top, bottom], figures: true };
-    let words = |top, bottom| Column { head: [top, bottom], figures: false };
+    let figures = |top: Words, bottom| Column { head: [top.said(), bottom], figures: true };
+    let words = |top: Words, bottom| Column { head: [top.said(), bottom], figures: false };
     let mut columns = vec![
-        figures("no.", ""),
-        words("string", ""),
-        words("note", ""),
-        words("make-up", "core first, mm"),
-        figures("gauge", "mm"),
-        figures("gauge", "in"),
-        figures("vibrating", "mm"),
+        figures(say::HEAD_NUMBER, ""),
+        words(say::HEAD_OCTAVE, ""),
+        words(say::HEAD_NOTE, ""),
+        words(say::HEAD_MAKE_UP, say::HEAD_CORE_FIRST.said()),
+        figures(say::HEAD_GAUGE, "mm"),
+        figures(say::HEAD_GAUGE, "in"),
+        figures(say::HEAD_VIBRATING, "mm"),
     ];
     match unit {
-        LengthUnit::Mm => columns.push(figures("cut to", "mm")),
+        LengthUnit::Mm => columns.push(figures(say::HEAD_CUT_TO, "mm")),
         LengthUnit::Inch => {
-            columns.extend([figures("vibrating", "in"), figures("cut to", "in")]);
+            columns.extend([figures(say::HEAD_VIBRATING, "in"), figures(say::HEAD_CUT_TO, "in")]);
         }
     }
-    columns.push(words("order", "code"));
+    columns.push(words(say::HEAD_ORDER, say::HEAD_CODE.said()));
     columns
 }
 
@@ -80,7 +85,7 @@ fn legend(strings: &[StringSpec], names: &Names<'_>) -> String {
         let name = names.of(typed);
         let shown = if wound { &name.key } else { &name.short };
         // The short name of a plain string begins the full one.
-        let words = if wound { format!("{shown}: {}", name.full) } else { name.full.clone() };
+        let words = if wound { say::named(shown, &name.full) } else { name.full.clone() };
         if small(shown) != small(&name.full) && !materials.contains(&words) {
             materials.push(words);
         }
@@ -92,16 +97,13 @@ fn legend(strings: &[StringSpec], names: &Names<'_>) -> String {
     let make_ups = || strings.iter().map(|string| &string.make_up);
     let mut parts = Vec::new();
     if !materials.is_empty() {
-        parts.push(format!("{}.", materials.join("; ")));
+        parts.push(format!("{}.", materials.join(semicolon())));
     }
     if make_ups().flat_map(|m| &m.layers).any(|layer| layer.packing_percent < 100.0) {
-        parts.push("At … %: share covered.".to_owned());
+        parts.push(say::COVERED.into());
     }
     if make_ups().any(|make_up| make_up.is_wound() && !make_up.bare.is_empty()) {
-        parts.push(
-            "Bare: core left bare at the soundboard (board) and at the bridge pin (pin)."
-                .to_owned(),
-        );
+        parts.push(say::BARE.into());
     }
     parts.join(" ")
 }
@@ -160,7 +162,7 @@ const fn mark(note: Note) -> Option<Mark> {
 
 /// As a harpist calls the string: `4C`, whatever it is tuned to.
 fn harp_name(note: Note) -> String {
-    format!("{}{:?}", note.harp_octave(), note.letter())
+    format!("{}{}", note.harp_octave(), note.letter().printed())
 }
 
 /// The scientific name, or the frequency where there is no note but a pitch.
@@ -189,27 +191,26 @@ fn make_up(spec: &StringSpec, figures: &StringFigures, names: &Names<'_>) -> Str
         words = weighed_words(&clean(&weighed.g_per_m), &words);
     }
     if make_up.is_wound() && !make_up.bare.is_empty() {
-        words.push_str(", bare");
-        for (typed, end) in [(&make_up.bare.board, "board"), (&make_up.bare.pin, "pin")] {
-            let typed = clean(typed);
-            if !typed.is_empty() {
-                words.push_str(&format!(" {typed} {end}"));
-            }
-        }
+        let (board, pin) = (clean(&make_up.bare.board), clean(&make_up.bare.pin));
+        words = match (board.is_empty(), pin.is_empty()) {
+            (true, true) => words,
+            (false, true) => say::bare_board(&board, &words),
+            (true, false) => say::bare_pin(&pin, &words),
+            (false, false) => say::bare_both(&board, &pin, &words),
+        };
     }
     words
 }
 
 /// `weighed, 3.4 g/m, core steel 0.50`; mass and core only where they are known.
 fn weighed_words(g_per_m: &str, core: &str) -> String {
-    let mut words = "weighed".to_owned();
-    if !g_per_m.is_empty() {
-        words.push_str(&format!(", {}", with_unit(g_per_m, "g/m")));
+    let mass = with_unit(g_per_m, "g/m");
+    match (g_per_m.is_empty(), core.is_empty()) {
+        (true, true) => say::WEIGHED.into(),
+        (false, true) => say::weighed_mass(&mass),
+        (true, false) => say::weighed_core(&core),
+        (false, false) => say::weighed_mass_core(&core, &mass),
     }
-    if !core.is_empty() {
-        words.push_str(&format!(", core {core}"));
-    }
-    words
 }
 
 fn layer_words(layer: &LayerSpec, names: &Names<'_>) -> String {
@@ -218,7 +219,7 @@ fn layer_words(layer: &LayerSpec, names: &Names<'_>) -> String {
         words.push_str(&format!(" x {}", size(&layer.width)));
     }
     if layer.packing_percent < 100.0 {
-        words.push_str(&format!(" at {} %", fixed(layer.packing_percent, 0)));
+        words = say::packed(&fixed(layer.packing_percent, 0), &words);
     }
     words
 }
@@ -244,7 +245,7 @@ fn known(number: Option<f64>, decimals: usize) -> String {
 }
 
 fn fixed(number: f64, decimals: usize) -> String {
-    format!("{number:.decimals$}")
+    signed(&format!("{number:.decimals$}"))
 }
 
 /// The materials that a design can mean.
@@ -264,9 +265,13 @@ struct Name {
 
 impl Name {
     fn new(key: &str, name: &str) -> Self {
-        let full = clean(name);
+        let full = clean(said(name));
         let end = full.find([',', '(']).filter(|end| *end > 0).unwrap_or(full.len());
-        Self { key: clean(key), short: full[..end].trim_end().to_owned(), full }
+        Self {
+            key: clean(&make_up_said::material(key)),
+            short: full[..end].trim_end().to_owned(),
+            full,
+        }
     }
 }
 

@@ -1,6 +1,7 @@
 //! What stands on a printed sheet, in words, whatever will write it.
 
 use super::code::Code;
+use crate::words::Language;
 
 /// A paper size, always upright.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -53,6 +54,8 @@ impl Paper {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Sheet {
     pub paper: Paper,
+    /// What its words are in.
+    pub language: Language,
     /// What the whole is, for a heading read aloud or the name of a file.
     pub title: String,
     pub pages: Vec<Page>,
@@ -139,12 +142,16 @@ pub enum TableKind {
     Forces,
     /// What differs, before and after.
     Pairs,
+    /// The strings of a tuning sheet.
+    Tuning,
+    /// Keys, with their levers or pedals.
+    Keys,
 }
 
 impl TableKind {
     /// Whether the second cell of a row bears the mark of its string.
     pub const fn has_marks(self) -> bool {
-        matches!(self, Self::Strings | Self::StringsWithInches | Self::Figures)
+        matches!(self, Self::Strings | Self::StringsWithInches | Self::Figures | Self::Tuning)
     }
 }
 

@@ -7,14 +7,10 @@ use crate::engine::analysis::Analysis;
 use crate::engine::pitch::Note;
 
 use super::measure::clean;
+use crate::words::{Words, card as say, papers, signed};
 
 /// Stands for what is not known.
 pub const DASH: &str = "—";
-/// Explains [`DASH`] where it stands.
-pub const DASH_NOTE: &str = "A dash means: not known.";
-pub const STEPS_TITLE: &str = "Replacing a string";
-pub const CAUTIONS_TITLE: &str = "Take care.";
-pub const CAPTION: &str = "This design, to open in a browser";
 
 /// How to replace a string, with as much slack as the cut lengths of the design count.
 ///
@@ -27,57 +23,39 @@ pub fn steps(design: &Design) -> [String; STEPS.len()] {
     let turns = Setting::Turns.number(design);
     let is_known = Setting::Turns.wrong(design).is_none() && turns > 0.0;
     STEPS.map(|step| match step {
-        SLACK if is_known => {
-            let turns = (turns * 100.0).round() / 100.0;
-            let s = if turns == 1.0 { "" } else { "s" };
-            format!("Leave slack for about {turns} turn{s} on the pin; wire needs two at least.")
-        }
-        step => step.to_owned(),
+        say::STEP_SLACK if is_known => say::step_turns(&hundredths(turns)),
+        step => step.into(),
     })
 }
 
-/// The step of which a design says more.
-const SLACK: &str = "Leave slack for some turns on the pin; wire needs two at least.";
-const STEPS: [&str; 8] = [
-    "Find the string in the table: the right note in the right octave. One octave out is the \
-     commonest mistake.",
-    "Put on eye protection. Let the old string down slowly, keep hold of its coil, and draw out \
-     what is left.",
-    "Knot the new string behind the soundboard. From middle C up, put a short piece of thick \
-     string through the knot as an anchor; wires bring their own.",
-    "Lead it through its hole, past its bridge pin and into the tuning pin.",
-    SLACK,
-    "Let the turns lie side by side toward the neck, none over another.",
-    "Bring it to pitch slowly, a little at a time.",
-    "Retune daily until it holds: wire takes one to three days, gut some days, nylon up to two \
-     weeks. Then cut the tail to about 12 mm.",
+/// The steps, of which [`say::STEP_SLACK`] says more where the turns are known.
+const STEPS: [Words; 8] = [
+    say::STEP_FIND,
+    say::STEP_TAKE_OFF,
+    say::STEP_KNOT,
+    say::STEP_LEAD,
+    say::STEP_SLACK,
+    say::STEP_SIDE_BY_SIDE,
+    say::STEP_PITCH,
+    say::STEP_SETTLE,
 ];
 
-/// What to beware of.
-pub const CAUTIONS: &str = "Strings under load can hurt. Wear eye protection, let tension down slowly, and keep your face \
-     out of the plane of the strings. Another gauge or material changes the load on the harp. Loads \
-     worked out for this design are estimates, no approval of a structure: local rules and qualified \
-     practice come first. If the soundboard, neck or pillar shows cracks or moves, ask a qualified \
-     maker before raising the pitch.";
+/// A number in no more than hundredths, as typed where it has fewer.
+pub(super) fn hundredths(number: f64) -> String {
+    signed(&((number * 100.0).round() / 100.0).to_string())
+}
 
 /// That findings are still open, on the card itself; empty where there are none.
 pub fn count_of_findings(analysis: &Analysis) -> String {
     let Some(first) = analysis.findings.first() else { return String::new() };
-    let gravest = match analysis.findings.len() {
-        1 => "on",
-        _ => "the gravest on",
-    };
-    let (count, number) = (analysis.findings.len(), first.index + 1);
-    format!("This card has open findings: {count}, {gravest} string {number}.")
+    say::findings(&analysis.findings.len(), &(first.index + 1))
 }
 
-/// The same with the gravest in full; `None` where nothing is open.
+/// The same with the most serious in full; `None` where nothing is open.
 pub fn open_findings(design: &Design, analysis: &Analysis) -> Option<String> {
     let first = analysis.findings.first()?;
-    let count = analysis.findings.len();
-    let gravest = if count == 1 { "" } else { " The gravest:" };
     let said = sentence(first, analysis, &design.units);
-    Some(format!("This card has open findings: {count}.{gravest} {said}"))
+    Some(say::findings_gravest(&analysis.findings.len(), &said))
 }
 
 /// Several lines as one text, a full stop between them where none stands.
@@ -98,7 +76,7 @@ pub fn run_on(text: &str) -> String {
 /// What the instrument is called.
 pub fn title(design: &Design) -> String {
     let title = clean(&design.title);
-    if title.is_empty() { "Untitled harp".to_owned() } else { title }
+    if title.is_empty() { papers::UNTITLED.into() } else { title }
 }
 
 /// Labels and what they say, in the order of the card; a dash where nothing was given.
@@ -108,14 +86,14 @@ pub fn facts(design: &Design, analysis: &Analysis, mark: String) -> [(&'static s
         if text.is_empty() { DASH.to_owned() } else { text }
     };
     [
-        ("maker", given(&design.maker)),
-        ("serial number", given(&design.serial)),
-        ("made for", given(&design.client)),
-        ("date", given(&design.date)),
-        ("open tuning", given(&design.open_tuning)),
-        ("strings", compass(analysis)),
-        ("pitch", pitch(&design.pitch)),
-        ("design mark", mark),
+        (papers::MAKER.said(), given(&design.maker)),
+        (papers::SERIAL.said(), given(&design.serial)),
+        (papers::CLIENT.said(), given(&design.client)),
+        (papers::DATE.said(), given(&design.date)),
+        (papers::OPEN_TUNING.said(), given(&design.open_tuning)),
+        (papers::STRINGS.said(), compass(analysis)),
+        (papers::PITCH.said(), pitch(&design.pitch)),
+        (papers::MARK.said(), mark),
     ]
 }
 
@@ -126,7 +104,7 @@ fn compass(analysis: &Analysis) -> String {
     let lowest = notes().min_by_key(|note| note.key_number()).map(Note::printed);
     let highest = notes().max_by_key(|note| note.key_number()).map(Note::printed);
     match (lowest, highest) {
-        (Some(lowest), Some(highest)) if count > 1 => format!("{count}, {lowest} to {highest}"),
+        (Some(lowest), Some(highest)) if count > 1 => papers::compass(&count, &highest, &lowest),
         _ => count.to_string(),
     }
 }
@@ -136,32 +114,27 @@ fn pitch(pitch: &PitchSpec) -> String {
     if !pitch.a4_hz.is_finite() {
         return DASH.to_owned();
     }
-    let hz = (pitch.a4_hz * 100.0).round() / 100.0;
-    format!("A4 = {hz} Hz, {}", temperament(pitch.temperament))
+    papers::pitch_is(&hundredths(pitch.a4_hz), &temperament(pitch.temperament))
 }
 
-const fn temperament(temperament: TemperamentSpec) -> &'static str {
+const fn temperament(temperament: TemperamentSpec) -> Words {
     match temperament {
-        TemperamentSpec::Equal => "equal temperament",
-        TemperamentSpec::Pythagorean => "pure fifths (Pythagorean)",
-        TemperamentSpec::QuarterCommaMeantone => "quarter-comma meantone",
-        TemperamentSpec::WerckmeisterThree => "Werckmeister III",
-        TemperamentSpec::Vallotti => "Vallotti",
-        TemperamentSpec::YoungTwo => "Young II",
-        TemperamentSpec::JustOnC => "just intonation on C",
+        TemperamentSpec::Equal => papers::EQUAL,
+        TemperamentSpec::Pythagorean => papers::PYTHAGOREAN,
+        TemperamentSpec::QuarterCommaMeantone => papers::MEANTONE,
+        TemperamentSpec::WerckmeisterThree => papers::WERCKMEISTER,
+        TemperamentSpec::Vallotti => papers::VALLOTTI,
+        TemperamentSpec::YoungTwo => papers::YOUNG,
+        TemperamentSpec::JustOnC => papers::JUST,
     }
 }
 
 /// Why there is no code to scan.
 pub fn no_code(link: &str, mark: &str) -> String {
     if link.is_empty() {
-        return format!("No link was made for this card. Keep the design file with mark {mark}.");
+        return say::no_link(&mark);
     }
-    let count = link.chars().count();
-    format!(
-        "The link of this design, {count} characters, is too long for a printed code. Keep the \
-         design file with mark {mark}."
-    )
+    say::long_link(&link.chars().count(), &mark)
 }
 
 #[cfg(test)]
@@ -178,7 +151,7 @@ mod tests {
         assert!(slack(5.0).starts_with("Leave slack for about 5 turns on the pin"));
         assert!(slack(2.5).contains("about 2.5 turns"));
         assert!(slack(1.0).contains("about 1 turn on the pin"));
-        assert_eq!(slack(f64::NAN), SLACK);
+        assert_eq!(slack(f64::NAN), say::STEP_SLACK.said());
     }
 
     #[test]

@@ -2,15 +2,44 @@
 // since the page's policy allows no script inside the page. The build puts keep.js before it, and in a release build
 // offline.js after it.
 
-// The one door for markup and for the address of the worker. What users typed is escaped in the program's markup, so
+// The one door for markup and for the addresses of the workers. What users typed is escaped in the program's markup, so
 // nothing in it runs or loads anything: markup that would is refused, wherever it comes from.
 globalThis.trustedTypes?.createPolicy("default", {
   createHTML: (text) => (/<(script|iframe|object|embed|base|meta|link|form)/i.test(text) ? undefined : text),
-  createScriptURL: (url) => (url === "sw.js" ? url : undefined),
+  createScriptURL: (url) => (/^(sw|\.\/hearing-\w+)\.js$/.test(url) ? url : undefined),
 });
 
-const { js, wasm, link, build, fault, sums, later } = document.querySelector("script[data-wasm]").dataset;
+const { js, wasm, link, build, fault, sums, later, words, first } = document.querySelector("script[data-wasm]").dataset;
 const files = [js, wasm];
+
+// The languages beside English, which is in the program: their codes, the one to begin with, and its sentences.
+const packs = Object.fromEntries(words ? words.split(" ").map((pair) => pair.split("=")) : []);
+const tongues = (globalThis.tongues = {
+  codes: Object.keys(packs),
+  code: "en",
+  text: "",
+  async fetch(code) {
+    const answer = await fetch(packs[code]);
+    if (!answer.ok) throw new Error(answer.statusText);
+    return answer.text();
+  },
+});
+/** The message of shell.ftl with that place, filled: English stands beside it, any other language in its pack. */
+const told = (tongues.told = (place, english, value) =>
+  (tongues.text.split("\n")[+first + place] || english || "").replace(/\x01a|\{ \$\w+ \}/, value));
+const spoken = keeping.ready
+  .then(async () => {
+    const wanted = [keeping.get("stringloft/language"), ...navigator.languages].map((code) => code?.slice(0, 2));
+    const code = wanted.find((one) => one === "en" || packs[one]);
+    if (!packs[code]) return;
+    tongues.text = await tongues.fetch(code);
+    document.documentElement.lang = tongues.code = code;
+    ["shell-about", "shell-state"].forEach((id, place) => {
+      const said = document.getElementById(id);
+      if (said) said.textContent = told(place, said.textContent);
+    });
+  })
+  .catch(() => {}); // English is always there
 
 /** What became of a file: fetched again, past every cache, and held against its sum. */
 async function stateOf(file, integrity) {
@@ -25,22 +54,23 @@ async function stateOf(file, integrity) {
 
 /** What is wrong and what to do, for someone who only wants to open the page. */
 async function explain(error) {
-  const old = "This browser is too old for Stringloft, or forbids WebAssembly. Update it, or use another one.";
+  await Promise.race([spoken, new Promise((then) => setTimeout(then, 3000))]);
+  const old = told(2, "This browser is too old for Stringloft, or forbids WebAssembly. Update it, or use another one.");
   if (typeof WebAssembly !== "object") return old;
   // A new build that the service worker keeps and that did not start: the one before it opens next time.
   if (await say({ build, started: false })) {
-    return "The newest version of Stringloft did not start. Reload the page: the version before it opens. Your saved designs are untouched.";
+    return told(3, "The newest version of Stringloft did not start. Reload the page: the version before it opens. Your saved designs are untouched.");
   }
   if (error instanceof WebAssembly.RuntimeError) {
-    return "Stringloft stopped while opening. Reload the page. Your saved designs are untouched.";
+    return told(4, "Stringloft stopped while opening. Reload the page. Your saved designs are untouched.");
   }
   const known = sums?.split(" ") ?? [];
   const states = await Promise.all(files.map((file, place) => stateOf(file, known[place])));
   if (states.includes("missing")) {
-    return "A part of Stringloft did not arrive. Check the connection, then reload the page.";
+    return told(5, "A part of Stringloft did not arrive. Check the connection, then reload the page.");
   }
   if (states.includes("damaged")) {
-    return "A part of Stringloft arrived damaged, perhaps amid an update: wait a minute, then reload the page. Your saved designs are untouched.";
+    return told(6, "A part of Stringloft arrived damaged, perhaps amid an update: wait a minute, then reload the page. Your saved designs are untouched.");
   }
   return old;
 }
@@ -68,7 +98,7 @@ async function stop(error) {
     await ended;
     (await import(fault)).tell(error, build);
   } catch {
-    alert("Stringloft has stopped. Reload the page. Your saved designs are untouched.");
+    alert(told(7, "Stringloft has stopped. Reload the page. Your saved designs are untouched."));
   }
 }
 const trapped = (error) => error instanceof WebAssembly.RuntimeError;
@@ -86,6 +116,7 @@ if (location.hash.length > 1) {
 try {
   const { default: init } = await import(js);
   await keeping.ready; // it reads what is kept as soon as it runs
+  await spoken;
   await init({ module_or_path: wasm });
 } catch (error) {
   const words = await explain(error);

@@ -14,6 +14,9 @@ const [MOST_STATES, STATE_LETTERS, ALL_LETTERS] = [20, 1_000_000, 12_000_000];
 /** How far apart states are kept while the work goes on, and after which pause the work before was a session. */
 const [QUARTER_MS, PAUSE_MS] = [900_000, 1_800_000];
 
+/** Fetches a script that stands beside this one, for whatever part of the program needs it. */
+globalThis.bring = (file) => import(file);
+
 const nameIn = (key) => key.slice(key.lastIndexOf("/") + 1);
 
 /** A sum by which one text can be told from another. */
@@ -22,9 +25,6 @@ function sum(text) {
   for (let at = 0; at < text.length; at++) all = (Math.imul(all, 31) + text.charCodeAt(at)) | 0;
   return all;
 }
-
-/** A name as all designs have: the time, and a part that is left to chance. */
-const freshName = () => Date.now().toString(16) + Math.random().toString(16).slice(2, 7).padEnd(5, "0");
 
 /** How the second text becomes the first: how much of their beginnings is alike, how much of their ends, what stood between. */
 function stepFrom(before, after) {
@@ -72,7 +72,7 @@ export function surplus(states, now) {
 }
 
 /** Everything here, for a keep.js that lends what it works with. */
-export function make({ texts, marks, lefts, put, tell, know, read, waits, done, local }) {
+export function make({ texts, marks, lefts, put, putFresh, tell, know, read, waits, done, local }) {
   /**
    * The undo steps of the open design: how each state becomes the one before it, how many older ones are gone, and how
    * what was undone comes again, the next one last.
@@ -108,26 +108,34 @@ export function make({ texts, marks, lefts, put, tell, know, read, waits, done, 
     const other = texts.get(key);
     if (other === text) return;
     if (!key.startsWith(DESIGN) || other === undefined) return put(key, text);
-    const name = freshName();
-    put(DESIGN + name, text);
-    put(`${PREFIX}changed/${name}`, String(Date.now()));
+    putFresh(text);
   }
 
   /** Takes over what older programs kept, which stays where it is, and is known again by its sum. */
-  async function takeOlder(keys) {
+  async function takeOlder(older) {
     const moved = JSON.parse((await read(MOVED))?.text ?? "{}");
-    const sums = Object.fromEntries(keys.map((key) => [key, sum(localStorage[key])]));
-    const fresh = keys.filter((key) => moved[key] !== sums[key]);
-    fresh.forEach((key) => putBeside(key, localStorage[key]));
+    const sums = Object.fromEntries(older.map(([key, text]) => [key, sum(text)]));
+    const fresh = older.filter(([key]) => moved[key] !== sums[key]);
+    fresh.forEach(([key, text]) => putBeside(key, text));
     if (fresh.length) put(MOVED, JSON.stringify({ ...moved, ...sums }));
   }
 
-  /** Takes over what a page left that could not write it any more: each key with its text and the mark it knew. */
-  function takeLeft(left) {
+  /**
+   * Takes over what a page left that could not write it any more: each key with its text, the mark it knew, and the one
+   * that it was just writing. `taken` are the designs that came from pages before: what a second page left of one is
+   * another text beside the first, or a deletion that knew nothing of it.
+   */
+  function takeLeft(left, taken) {
     // What belongs to a design is of use only where the design still follows what is here.
     const astray = new Set();
-    for (const [key, text, mark] of left) {
-      if (!key.startsWith(DESIGN) || marks.get(key) === (mark ?? undefined)) continue;
+    for (const [key, text, mark, coming] of left) {
+      const now = marks.get(key);
+      if (!key.startsWith(DESIGN)) continue;
+      const isNext = now === (mark ?? undefined) || (now && now === coming);
+      if (isNext && !taken.has(key)) {
+        taken.add(key);
+        continue;
+      }
       astray.add(nameIn(key));
       if (text !== null) putBeside(key, text);
     }
@@ -239,11 +247,13 @@ export function make({ texts, marks, lefts, put, tell, know, read, waits, done, 
       asked = true;
     },
 
-    async takeOver(keys) {
-      const older = keys.filter((key) => !key.startsWith(LAST));
+    async takeOver(ours) {
+      const older = ours.filter(([key]) => !key.startsWith(LAST));
       if (older.length) await takeOlder(older);
-      for (const key of keys.filter((key) => key.startsWith(LAST))) {
-        takeLeft(JSON.parse(localStorage[key]));
+      const taken = new Set();
+      for (const [key, text] of ours) {
+        if (!key.startsWith(LAST)) continue;
+        takeLeft(JSON.parse(text), taken);
         lefts.push(key);
       }
     },

@@ -22,6 +22,7 @@ globalThis.keeping = (() => {
   const marks = new Map();
   let waiting = new Map();
   let flying = new Map();
+  let sent = new Map(); // the marks of what flies, or flew last
   let base; // the open database
   let local = false; // whether local storage stands in for it, where the browser refuses it
   let failed = ""; // the name of the last failure, while it lasts
@@ -86,6 +87,13 @@ globalThis.keeping = (() => {
 
   /** Reads what is kept. Where the browser refuses IndexedDB, local storage is read and written in its place. */
   async function start() {
+    // Before the rest: what another page takes over meanwhile is found in one place or the other.
+    const ours = [];
+    try {
+      for (const key of Object.keys(localStorage)) if (key.startsWith(PREFIX)) ours.push([key, localStorage[key]]);
+    } catch {
+      // Cookies are blocked.
+    }
     try {
       await open();
       const all = base.transaction("texts").objectStore("texts");
@@ -96,10 +104,9 @@ globalThis.keeping = (() => {
       console.info(`IndexedDB is refused: ${error}`);
     }
     try {
-      const ours = Object.keys(localStorage).filter((key) => key.startsWith(PREFIX));
-      if (local) for (const key of ours) texts.set(key, localStorage[key]);
+      if (local) for (const [key, text] of ours) texts.set(key, text);
       const coming = import(document.querySelector("[data-more]").dataset.more).then(async ({ make }) => {
-        more = make({ texts, marks, lefts, put, tell, know, read: (key) => open().then(() => read(key)), waits, done, local });
+        more = make({ texts, marks, lefts, put, putFresh, tell, know, read: (key) => open().then(() => read(key)), waits, done, local });
         if (ours.length && !local) await more.takeOver(ours);
         if (opened()) await more.follow(opened());
       });
@@ -117,6 +124,13 @@ globalThis.keeping = (() => {
     waiting.set(key, text);
     // What belongs together is put in one go.
     queueMicrotask(write);
+  }
+
+  /** Puts a design, or one of the bin, under a name of its own, as all have: the time, and a part that is left to chance. */
+  function putFresh(text, place = "design", dated = "changed") {
+    const name = Date.now().toString(16) + Math.random().toString(16).slice(2, 7).padEnd(5, "0");
+    put(`${PREFIX}${place}/${name}`, text);
+    put(`${PREFIX}${dated}/${name}`, String(Date.now()));
   }
 
   /** Writes all that waits, then what came meanwhile. After a failure it waits again, and is tried again. */
@@ -139,13 +153,24 @@ globalThis.keeping = (() => {
         return;
       }
       const written = [...flying.keys()];
+      const mine = new Map([...flying, ...waiting]);
       flying = new Map();
       // Nothing is waited for here: another turn of writing would come between.
       for (const [key, found] of clashes) {
         for (const other of [...waiting.keys()]) if (nameIn(other) === nameIn(key)) waiting.delete(other);
         know(key, found);
       }
-      for (const [key] of clashes) if (key.startsWith(DESIGN)) tell("clash", key);
+      for (const [key] of clashes) {
+        if (!key.startsWith(DESIGN)) continue;
+        const text = mine.get(key);
+        // What was typed into a design that is open no more goes into a copy here; of the open one the program makes one.
+        const isBeside = text !== undefined && nameIn(key) !== opened();
+        if (isBeside) putFresh(text);
+        // One that was to be deleted stays as another tab has it; what this one had is in the bin all the same.
+        const binned = mine.get(`${PREFIX}bin/${nameIn(key)}`);
+        if (text === undefined && binned !== undefined) putFresh(binned, "bin", "binned");
+        tell(isBeside ? "beside" : "clash", key);
+      }
       if (written.some((key) => key.startsWith(DESIGN))) {
         document.documentElement.dataset.kept = Date.now(); // for fault.js
         more?.askForGood();
@@ -173,7 +198,7 @@ globalThis.keeping = (() => {
       transaction.onabort = () => no(transaction.error);
     });
     const clashes = new Map();
-    const written = new Map();
+    sent = new Map();
     try {
       const names = new Set();
       for (const [key, text] of flying) {
@@ -192,7 +217,7 @@ globalThis.keeping = (() => {
         const mark = text === undefined ? undefined : Math.random();
         if (text === undefined) store.delete(key);
         else store.put({ text, mark }, key);
-        written.set(key, mark);
+        sent.set(key, mark);
       }
     } catch (error) {
       complete.catch(() => {}); // it is told below
@@ -204,12 +229,12 @@ globalThis.keeping = (() => {
       throw error;
     }
     await complete;
-    for (const [key, mark] of written) {
+    for (const [key, mark] of sent) {
       if (isAside(key)) continue;
       marks.set(key, mark);
       if (!mark) lefts.push(key); // else an older program's copy would come back
     }
-    more?.say([...written.keys()]);
+    more?.say([...sent.keys()]);
     return clashes;
   }
 
@@ -258,8 +283,9 @@ globalThis.keeping = (() => {
       all.delete(`${PREFIX}tried`);
       if (!all.size) return true;
       try {
-        const left = [...all].map(([key, text]) => [key, text, marks.get(key)]);
+        const left = [...all].map(([key, text]) => [key, text, marks.get(key), sent.get(key)]);
         localStorage.setItem(last, JSON.stringify(left));
+        for (const key of lefts.splice(1)) localStorage.removeItem(key); // it is in this one now
         return true;
       } catch {
         return false;

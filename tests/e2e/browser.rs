@@ -55,19 +55,18 @@ impl Screen {
 }
 
 /// One browser with one page. Dropping it ends the browser, after a failed assertion too.
-///
 /// What is not here is to be had from `client`, fantoccini's own handle.
 pub struct Browser {
     pub client: Client,
     driver: Driver,
     session: String,
     /// Whether it is a Chromium, which has logs and `DevTools`.
-    is_chromium: bool,
+    pub is_chromium: bool,
 }
 
 /// Whether the module of every part was fetched.
 const PARTS_HAVE_COME: &str = r"
-    const parts = ['drawing', 'windows', 'files', 'choosing', 'stock', 'papers', 'numbers'];
+    const parts = ['drawing', 'windows', 'files', 'choosing', 'stock', 'papers', 'numbers', 'help'];
     const fetched = performance.getEntriesByType('resource').filter((entry) => entry.responseEnd > 0);
     return parts.every((part) => fetched.some((entry) => entry.name.includes(`/${part}-`)));
 ";
@@ -83,7 +82,8 @@ impl Browser {
         Self::open_with(screen, Some(format!("--user-data-dir={}", profile.display()))).await
     }
 
-    async fn open_with(screen: Screen, profile: Option<String>) -> Self {
+    /// A browser that is told more when it starts.
+    pub async fn open_with(screen: Screen, more: impl IntoIterator<Item = String>) -> Self {
         let driver = Driver::start();
         let mut capabilities = json!({
             "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
@@ -94,7 +94,7 @@ impl Browser {
             ]}
         });
         if let Some(args) = capabilities["goog:chromeOptions"]["args"].as_array_mut() {
-            args.extend(profile.map(Value::from));
+            args.extend(more.into_iter().map(Value::from));
         }
         let mut browser = Self::connect(driver, &capabilities).await;
         browser.is_chromium = true;
@@ -130,9 +130,11 @@ impl Browser {
     }
 
     /// Opens the app and waits until its parts have come too, so that no test meets one on its way.
+    /// Whoever comes with a link sees the harp as its client first, and goes on from there.
     pub async fn open_app(&self, url: &str) {
         self.open_first_screen(url).await;
-        self.until(PARTS_HAVE_COME, "the parts of the app").await;
+        let on = "document.querySelector('#client-open')?.click();";
+        self.until(&format!("{on}{PARTS_HAVE_COME}"), "the parts of the app").await;
     }
 
     /// Opens an address and waits until the app has taken the place of the shell.

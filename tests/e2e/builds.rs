@@ -42,10 +42,12 @@ pub fn sum_again(folder: &Path, name: &str) {
     let sum = base64(&Sha256::digest(bytes));
     let worker = folder.join("sw.js");
     let text = fs::read_to_string(&worker).expect("the build holds it");
-    let key = format!("\"./{}\": \"sha256-", if name == "index.html" { "" } else { name });
-    let (before, after) = text.split_once(&key).expect("the list names it");
-    let (_, rest) = after.split_once('"').expect("the sum ends");
-    fs::write(&worker, format!("{before}{key}{sum}\"{rest}")).expect("a copy may be written");
+    let wanted = if name == "index.html" { "" } else { name };
+    let mut lists = text.split(['"', ' ']);
+    let old = lists.find(|one| one.split_at_checked(44).is_some_and(|(_, name)| name == wanted));
+    let old = old.expect("the list names it").to_owned();
+    fs::write(&worker, text.replace(&old, &format!("{sum}{wanted}")))
+        .expect("a copy may be written");
 }
 
 fn base64(bytes: &[u8]) -> String {
@@ -264,7 +266,7 @@ async fn a_damaged_file_is_told_on_a_first_visit() {
 
 /// Makes the browser refuse what every view does, as a fault of the program would end it. A function of the browser
 /// itself refuses: what a test's script throws is kept from the page.
-const BREAK: &str = "
+pub const BREAK: &str = "
     const refuse = Node.prototype.appendChild.bind({});
     for (const name of ['setAttribute', 'removeAttribute', 'insertAdjacentHTML']) Element.prototype[name] = refuse;
     for (const name of ['appendChild', 'insertBefore', 'removeChild']) Node.prototype[name] = refuse;
@@ -272,7 +274,7 @@ const BREAK: &str = "
     return true;
 ";
 /// The dialog is made with the same means, so they come back.
-const MEND_WHEN_STOPPED: &str = "
+pub const MEND_WHEN_STOPPED: &str = "
     const whole = document.createElement('iframe');
     document.body.append(whole);
     const [theirs, ours] = [whole.contentWindow, window];

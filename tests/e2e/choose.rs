@@ -96,7 +96,7 @@ async fn gauges_at_hand_string_a_frame() {
     browser.click("#find-set").await;
     answered(&browser, "The best set").await;
     let says = browser.text(".choose-says").await;
-    assert!(says.contains("this set already"), "{says}");
+    assert!(says.contains("already has this set"), "{says}");
 
     // Leaving the view takes the ghost away.
     browser.click("#chart-view").await;
@@ -243,7 +243,7 @@ async fn the_first_set_of_a_sample_is_taken_without_a_finding() {
     }
     let frame = "const totals = document.querySelector('.choose-totals');
                  return Boolean(totals) && totals.textContent.includes('Frame')";
-    browser.until(frame, "what the frame bears, now and then").await;
+    browser.until(frame, "what the frame carries, now and then").await;
     browser.check_barriers().await;
     browser.screenshot("choose-frame").await;
     browser.click("#take-all").await;
@@ -257,6 +257,6 @@ async fn the_first_set_of_a_sample_is_taken_without_a_finding() {
     browser.click("#find-set").await;
     answered(&browser, "The best set").await;
     let says = browser.text(".choose-says").await;
-    assert!(says.contains("this set already"), "{says}");
+    assert!(says.contains("already has this set"), "{says}");
     browser.check_console().await;
 }

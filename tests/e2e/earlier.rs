@@ -70,7 +70,7 @@ async fn earlier_states_are_kept_and_opened_beside_the_present_one() {
 
     browser.click("#versions-view").await;
     browser.until("return !!document.querySelector('#earlier-states')", "the list").await;
-    let whys = json!(["End of a session", "Link given away", "While you worked"]);
+    let whys = json!(["End of a session", "Link copied", "While you worked"]);
     assert_eq!(browser.ask(WHYS).await, whys);
     browser.click("#earlier-states tbody tr:nth-child(3) .look").await;
     browser.until("return !!document.querySelector('#earlier-shown')", "the state").await;
@@ -137,7 +137,7 @@ async fn earlier_states_go_into_a_backup_and_come_out_of_it() {
     for _ in 0..2 {
         other.give_file("#backup-file", "backup.json", &backup).await;
         other
-            .until("return document.querySelector('.window-body').innerText.includes('Taken in from the backup')", "the words")
+            .until("return document.querySelector('.window-body').innerText.includes('Loaded from the backup')", "the words")
             .await;
         noted(&other, 3).await;
     }
@@ -146,8 +146,24 @@ async fn earlier_states_go_into_a_backup_and_come_out_of_it() {
     assert_eq!(other.text("#cell-0-1").await, "82");
     other.click("#versions-view").await;
     other.until("return !!document.querySelector('#earlier-states')", "the list").await;
-    let whys = json!(["Order list saved", "Printed", "Link given away"]);
+    let whys = json!(["Order list saved", "Printed", "Link copied"]);
     assert_eq!(other.ask(WHYS).await, whys);
+    other.check_console().await;
+
+    // From the list of designs, beside the one that is there.
+    other.click("#shelf").await;
+    other.ask("[...document.querySelectorAll('.shelf button')].find((one) => one.innerText === 'Earlier states').click(); return true").await;
+    other
+        .until("return document.querySelectorAll('.shelf-states li').length === 3", "its states")
+        .await;
+    other.screenshot("earlier-states-of-a-row").await;
+    other.check_barriers().await;
+    other.click(".shelf-states li:last-child button").await;
+    other.until("return !document.querySelector('dialog[open]')", "the state").await;
+    other.click("#chart-view").await;
+    assert_eq!(other.text("#cell-0-1").await, "81");
+    let lengths = "return keeping.keys('stringloft/design/').map((key) => JSON.parse(keeping.get(key)).strings[0].length).sort()";
+    assert_eq!(other.ask(lengths).await, json!(["81", "82"]), "the one that was there is another");
     other.check_console().await;
 
     // A design that is deleted for good takes its states along.

@@ -14,6 +14,10 @@ use crate::browser::{Browser, target};
 use crate::driver::Driver;
 use crate::keeping::{IS_KEPT, type_a_length};
 use crate::server::Site;
+use crate::soak::soak;
+
+/// Actions of the robot in each, unless `SOAK` says.
+const SOAKED: usize = 100;
 
 fn named(name: &str) -> String {
     std::env::var(name).unwrap_or_else(|_| panic!("{name}, which scripts/test sets, is missing"))
@@ -161,6 +165,18 @@ async fn the_main_path_works_in_firefox() {
 #[ignore = "needs a release build and WebKit: scripts/test webkit"]
 async fn the_main_path_works_in_webkit() {
     walk(&webkit().await).await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Firefox: scripts/test firefox"]
+async fn a_robot_that_works_for_long_finds_the_page_as_it_was_in_firefox() {
+    soak(&firefox(None).await, SOAKED).await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and WebKit: scripts/test webkit"]
+async fn a_robot_that_works_for_long_finds_the_page_as_it_was_in_webkit() {
+    soak(&webkit().await, SOAKED).await;
 }
 
 /// As `keeping.rs` does with Chromium: what the page called kept is there after a kill, whenever it came.

@@ -236,7 +236,7 @@ async fn a_drawing_follows_the_strings_and_is_saved_at_full_size() {
     let picture = "return document.querySelector('#loft svg').innerHTML";
     let before = browser.ask(picture).await;
     let words = browser.text(".drawing-side").await;
-    for said in ["ift", "no approval", "eye protection"] {
+    for said in ["ift", "not approval", "eye protection"] {
         assert!(words.contains(said), "{said} is not in\n{words}");
     }
     browser.screenshot("drawing").await;

@@ -86,6 +86,30 @@ async fn what_is_not_kept_is_said_and_asked_about() {
     assert_eq!(browser.count("#not-kept").await, 1, "the next page is full again");
 }
 
+/// A browser that allows a thousand million bytes, of which nearly all are taken.
+const SHORT: &str = "
+    navigator.storage.estimate = async () => ({ usage: window.taken ?? 9e8, quota: 1e9 });
+";
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn that_room_runs_out_is_told_once() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": SHORT })).await;
+    browser.open_app(&site.url()).await;
+    browser.until("return !!document.querySelector('.notice.problem')", "a word").await;
+    let words = browser.text(".notice").await;
+    assert!(words.contains("save a backup") && words.contains("empty the bin"), "it says: {words}");
+    browser.click(".notice button").await;
+    // Not again, however much is kept.
+    for step in 0..45 {
+        type_a_length(&browser, &format!("{}", 80 + step)).await;
+        browser.until(IS_KEPT, "the design kept").await;
+    }
+    assert_eq!(browser.count(".notice").await, 0, "told again");
+}
+
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn undo_and_what_is_being_typed_survive_a_reload() {
@@ -103,7 +127,7 @@ async fn undo_and_what_is_being_typed_survive_a_reload() {
     let typed = "return document.querySelector('#cell-1-1 .cell-field')?.value";
     assert_eq!(browser.ask(typed).await, json!("12.3"), "what was typed is gone");
     let words = browser.text(".notice").await;
-    assert!(words.contains("in its cell again"), "it says: {words}");
+    assert!(words.contains("back in its cell"), "it says: {words}");
     browser.screenshot("typed-again").await;
     browser.press(&Key::Escape.to_string()).await;
     assert_eq!(browser.text("#cell-0-1").await, "189");
@@ -308,10 +332,19 @@ async fn a_deleted_design_is_put_back_and_a_backup_brings_everything_back() {
     assert_eq!(String::from_utf8_lossy(&spoilt), "{\"title\": \"Cut off\"");
     browser.click("#backup").await;
     browser.until("return [...document.querySelectorAll('[role=status]')].some((line) => line.innerText.includes('stringloft-backup-'))", "the backup").await;
-    let name = std::fs::read_dir(&folder).expect("a folder").flatten();
-    let mut names = name.map(|file| file.file_name().to_string_lossy().into_owned());
-    let name = names.find(|name| name.starts_with("stringloft-backup-"));
-    let backup = browser.downloaded(&folder.join(name.expect("a backup"))).await;
+    let named = || {
+        let files = std::fs::read_dir(&folder).expect("a folder").flatten();
+        let mut names = files.map(|file| file.file_name().to_string_lossy().into_owned());
+        names.find(|name| name.starts_with("stringloft-backup-") && name.ends_with(".json"))
+    };
+    // The file may come a moment after the words.
+    for _ in 0..200 {
+        if named().is_some() {
+            break;
+        }
+        tokio::time::sleep(Duration::from_millis(50)).await;
+    }
+    let backup = browser.downloaded(&folder.join(named().expect("a backup"))).await;
     let backup = String::from_utf8(backup).expect("text");
 
     act_on(&browser, "Rowan harp (copy)", "Put back").await;
@@ -325,7 +358,7 @@ async fn a_deleted_design_is_put_back_and_a_backup_brings_everything_back() {
     };
     browser.give_file("#backup-file", "backup.json", &backup).await;
     browser
-        .until(&told("Taken in from the backup: 0 designs. 2 were here already."), "the words")
+        .until(&told("Loaded from the backup: 0 designs. 2 were here already."), "the words")
         .await;
     let titles = "return keeping.keys('stringloft/design/').map((key) => keeping.get(key).match(/\"title\": \"([^\"]*)/)[1]).sort()";
     assert_eq!(browser.ask(titles).await, json!(["Cut off", "Elder harp", "Rowan harp"]));
@@ -335,7 +368,7 @@ async fn a_deleted_design_is_put_back_and_a_backup_brings_everything_back() {
     other.click("#shelf").await;
     other.give_file("#backup-file", "backup.json", &backup).await;
     other
-        .until(&told("Taken in from the backup: 2 designs. 0 were here already."), "the words")
+        .until(&told("Loaded from the backup: 2 designs. 0 were here already."), "the words")
         .await;
     assert_eq!(other.ask(titles).await, json!(["Cut off", "Rowan harp"]));
     assert!(other.text("#bin").await.contains("Rowan harp (copy)"));

@@ -20,6 +20,7 @@ const SEEN: &str = "
       total: text('#sum-total'),
       curves: document.querySelector('#curves').toDataURL(),
       band: document.querySelector('#band').toDataURL(),
+      frame: text('#sum-frame'),
       loads: text('.drawing-loads tbody'),
       strings: document.querySelector('#loft svg g').innerHTML,
     });
@@ -97,7 +98,7 @@ async fn a_pin_that_is_dragged_takes_everything_along_in_the_same_frame() {
     point(&browser, vec![to((x, y - 45.0))]).await;
     browser.until("return Boolean(window.seenInFrame)", "a frame").await;
     let after = browser.ask("return window.seenInFrame").await;
-    for key in ["length", "readout", "total", "curves", "band", "loads", "strings"] {
+    for key in ["length", "readout", "total", "curves", "band", "frame", "loads", "strings"] {
         assert_ne!(after[key], between[key], "{key} did not follow in the frame");
         assert_ne!(between[key], before[key], "{key} did not follow");
     }
@@ -105,7 +106,7 @@ async fn a_pin_that_is_dragged_takes_everything_along_in_the_same_frame() {
     point(&browser, vec![PointerAction::Up { button: MOUSE_BUTTON_LEFT }]).await;
     browser.press(&(Key::Control + "z")).await;
     let back = seen(&browser).await;
-    for key in ["length", "readout", "total", "loads", "strings"] {
+    for key in ["length", "readout", "total", "frame", "loads", "strings"] {
         assert_eq!(back[key], before[key], "{key} did not come back with one undo");
     }
     assert_eq!(browser.ask("return document.querySelector('#undo').disabled").await, true);
@@ -300,7 +301,7 @@ async fn a_neck_is_glued_up_and_plated_and_a_wood_is_measured() {
         browser.screenshot(&format!("own-wood-{name}")).await;
         browser.check_barriers().await;
         browser.ask("document.querySelector('#group-loads').click()").await;
-        let granted = "return document.body.textContent.includes('The neck is glued up of 8.0 mm sugar maple, 8.0 mm sugar maple at 90°')";
+        let granted = "return document.body.textContent.includes('The neck is laminated from 8.0 mm sugar maple, 8.0 mm sugar maple at 90°')";
         browser.until(granted, "what is taken for granted").await;
         browser.check_console().await;
     }

@@ -249,7 +249,7 @@ async fn nothing_typed_is_lost_and_nonsense_is_told() {
         (3, "99999999"),
         (2, "unobtainium"),
         (2, "steel 0.4 +"),
-        (0, "H9"),
+        (0, "J9"),
     ] {
         type_over(&browser, 4, column, typed).await;
         assert_eq!(cell(&browser, 4, column).await, typed, "what was typed stays");

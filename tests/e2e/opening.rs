@@ -111,7 +111,29 @@ pub fn copy_of_build(name: &str) -> PathBuf {
             fs::copy(&file, folder.join(name)).expect("a file can be copied");
         }
     }
+    let worker = folder.join("sw.js");
+    let text = fs::read_to_string(&worker).expect("the build holds it");
+    fs::write(&worker, spelled_out(&text)).expect("a copy may be written");
     folder
+}
+
+/// The worker with the names of its files in full, so that they can be found in it. A sum has 44 letters, and a star in
+/// the name after it stands for how the sum begins.
+fn spelled_out(worker: &str) -> String {
+    use base64::Engine;
+    let mut out = String::new();
+    for one in worker.split_inclusive(['"', ' ']) {
+        let sum = one.split_at_checked(44).filter(|(_, name)| name.contains('*'));
+        let bytes = sum.and_then(|(sum, _)| base64::prelude::BASE64_STANDARD.decode(sum).ok());
+        match bytes {
+            Some(bytes) => {
+                let begin: String = bytes[..8].iter().map(|byte| format!("{byte:02x}")).collect();
+                out.push_str(&one.replace('*', &begin));
+            }
+            None => out.push_str(one),
+        }
+    }
+    out
 }
 
 pub fn change(file: &PathBuf, from: &str, to: &str) {

@@ -13,7 +13,7 @@ use crate::opening::copy_of_build;
 use crate::server::Site;
 
 /// The button of each view and window, and what stands there once its part has come.
-const OPENED: [(&str, &str); 13] = [
+const OPENED: [(&str, &str); 14] = [
     ("#drawing", "#loft"),
     ("#choose-view", "#choose"),
     ("#order-view", "#order"),
@@ -26,6 +26,7 @@ const OPENED: [(&str, &str); 13] = [
     ("#stock", "dialog[open]"),
     ("#numbers", "dialog[open]"),
     ("#keys", "dialog[open]"),
+    ("#help-open", "dialog[open]"),
     ("#card", ".card-bar"),
 ];
 
@@ -44,6 +45,8 @@ async fn the_first_screen_asks_for_no_part_and_each_comes_when_opened() {
     asked.sort_unstable();
     asked.dedup();
     assert_eq!(asked, ["between", "drawing", "shared", "stringloft"]);
+    // What the menus hold comes when one is opened.
+    browser.click("#designs").await;
     open_all(&browser).await;
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;
@@ -136,6 +139,7 @@ async fn a_window_that_does_not_come_says_so_and_closes() {
     let site = Site::of(folder, "/");
     let browser = Browser::open(Screen::LAPTOP).await;
     browser.open_first_screen(&site.url()).await;
+    browser.click("#help").await;
     browser.click("#numbers").await;
     let focused = "return document.activeElement.id === 'try-again'";
     browser.until(focused, "a word that has the keyboard").await;
@@ -160,6 +164,10 @@ async fn a_link_whose_reader_does_not_come_is_told() {
     browser.until(&is_there(".notice.problem"), "a word about the link").await;
     let words = browser.text(".notice.problem").await;
     assert!(words.contains("not opened") && words.contains("did not arrive"), "it says: {words}");
+    // A menu whose lines did not come says so.
+    browser.ask("document.querySelector('#designs').click()").await;
+    let said = "return document.querySelector('details[open] .hint')?.innerText.includes('did not arrive')";
+    browser.until(said, "a word in the menu").await;
 }
 
 /// Opens every view and window, and sees that it is there.

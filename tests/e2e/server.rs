@@ -19,6 +19,9 @@ pub struct Site {
     thread: Option<JoinHandle<()>>,
 }
 
+/// Words of a path, and the body that is answered to it, or that there is none.
+type Answer = (&'static str, Option<Vec<u8>>);
+
 /// What the server's threads know.
 struct Shared {
     folder: PathBuf,
@@ -26,6 +29,8 @@ struct Shared {
     asked: Mutex<Vec<String>>,
     /// How long a module that is not the first one is held back.
     held_back: Mutex<Duration>,
+    /// What is answered to some paths.
+    answers: Mutex<Vec<Answer>>,
     stopped: AtomicBool,
 }
 
@@ -45,6 +50,7 @@ impl Site {
             prefix: prefix.to_owned(),
             asked: Mutex::default(),
             held_back: Mutex::default(),
+            answers: Mutex::default(),
             stopped: AtomicBool::new(false),
         });
         let thread = {
@@ -81,6 +87,11 @@ impl Site {
     /// Lets every module but the first one wait for so long, as a slow line would.
     pub fn hold_parts_back(&self, time: Duration) {
         *self.shared.held_back.lock().expect("no thread panicked") = time;
+    }
+
+    /// Answers whatever has these words in its path with a body, or with nothing, in place of the build's file.
+    pub fn answer_with(&self, words: &'static str, body: Option<Vec<u8>>) {
+        self.shared.answers.lock().expect("no thread panicked").push((words, body));
     }
 
     /// Ends the server and waits until nothing answers at its port any more.
@@ -124,8 +135,14 @@ impl Shared {
             thread::sleep(time);
         }
         let file = self.file(path.split(['?', '#']).next().unwrap_or_default());
-        let (status, kind, body) = match file.map(|file| (mime(&file), std::fs::read(file))) {
-            Some((kind, Ok(body))) => ("200 OK", kind, body),
+        let answers = self.answers.lock().expect("no thread panicked").clone();
+        let other = answers.into_iter().find(|(words, _)| path.contains(words));
+        let read = |file: PathBuf| {
+            let body = other.map_or_else(|| std::fs::read(&file).ok(), |(_, body)| body);
+            (mime(&file), body)
+        };
+        let (status, kind, body) = match file.map(read) {
+            Some((kind, Some(body))) => ("200 OK", kind, body),
             _ => ("404 Not Found", "text/plain", b"There is no such file.".to_vec()),
         };
         let length = body.len();

@@ -156,13 +156,10 @@ async fn a_column_is_pasted_and_the_curve_takes_over_and_gives_back() {
     assert_eq!(browser.ask(values).await, json!("20,19.5,19"));
 
     tab_to(&browser, "fieldset.drives select").await;
-    browser.press("A").await;
+    browser.press(&Key::Down.to_string()).await;
     let _ = browser.find("#node-0-0").await;
     let told = said(&browser, TOLD).await;
-    assert!(
-        told.contains("The curve now drives, with") && told.contains("change of a length"),
-        "{told}"
-    );
+    assert!(told.contains("now sets the lengths") && told.contains("change of a length"), "{told}");
     tab_to(&browser, "fieldset.drives select").await;
     browser.press(&Key::Up.to_string()).await;
     browser.until("return !document.querySelector('#node-0-0')", "the lengths to drive").await;

@@ -18,10 +18,12 @@ const ROUND: usize = 50;
 const MOST_MB: f64 = 48.0;
 /// How many different things the robot does at least in each hundred actions of a short run.
 const KINDS: usize = 30;
-/// How much slower edits may be after all actions than before them.
-const SLOWER: f64 = 1.10;
-/// How often the end is measured again while it looks slower: a page that became slower stays so, a busy machine does not.
-const TRIES: usize = 4;
+/// How much slower edits may be after all actions than in a page that was just opened, which has neither the curves that
+/// the robot chose nor its hundreds of steps of undo. Measured: 1.16.
+const SLOWER: f64 = 1.40;
+/// How often both pages are measured, in turns, while the worked one looks slower: a page that became slower stays so,
+/// a busy machine slows down either.
+const TRIES: usize = 6;
 /// Edits of a burst, and bursts of which the quickest counts: whatever else the machine does only makes one slower.
 const EDITS: usize = 40;
 const BURSTS: usize = 4;
@@ -40,6 +42,19 @@ const REMEMBER: &str = "
     }
 ";
 
+/// Notes what goes wrong, as an engine without a log of its console tells it to nobody else.
+const COUNT_TROUBLE: &str = "
+    window.trouble = [];
+    addEventListener('error', (event) => trouble.push(`error: ${event.message}`));
+    addEventListener('unhandledrejection', (event) => trouble.push(`rejected: ${event.reason}`));
+    document.addEventListener('securitypolicyviolation', (event) => trouble.push(`refused: ${event.blockedURI}`));
+    for (const name of ['warn', 'error']) {
+      const told = console[name];
+      console[name] = (...given) => (trouble.push(`${name}: ${given.join(' ')}`), told.apply(console, given));
+    }
+    return true;
+";
+
 /// Every word of the chart and of the summary.
 const WORDS: &str = "
     const cells = [...document.querySelectorAll('#chart tbody tr')].map((row) =>
@@ -47,14 +62,14 @@ const WORDS: &str = "
     return [cells, document.querySelector('#title').value];
 ";
 
-/// The least median of several bursts of edits on the same design, in milliseconds.
+/// How long an edit takes in the quickest of several bursts on the same design, in milliseconds.
 async fn edits(browser: &Browser, link: &str) -> f64 {
     browser.ask(&format!("location.hash = {}; return true", json!(link))).await;
     browser.until("return !!document.querySelector('#origin')", "the sample").await;
     let mut least = f64::INFINITY;
     for _ in 0..BURSTS {
-        let median = browser.ask(&format!("return robot.edits({EDITS})")).await;
-        least = least.min(median.as_f64().expect("a time"));
+        let typical = browser.ask(&format!("return robot.edits({EDITS})")).await;
+        least = least.min(typical.as_f64().expect("a time"));
     }
     least
 }
@@ -66,19 +81,26 @@ async fn memory_mb(browser: &Browser) -> f64 {
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn a_robot_that_works_for_long_finds_the_page_as_it_was() {
-    let actions = std::env::var("SOAK").ok().and_then(|text| text.parse().ok());
-    let actions: usize = actions.unwrap_or(USUAL_ACTIONS);
-    let site = Site::of_build("/");
     let browser = Browser::open(Screen::LAPTOP).await;
     browser.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": REMEMBER })).await;
+    soak(&browser, USUAL_ACTIONS).await;
+}
+
+/// So many actions, or as many as `SOAK` says, in an engine of any kind.
+pub async fn soak(browser: &Browser, usual: usize) {
+    let actions = std::env::var("SOAK").ok().and_then(|text| text.parse().ok());
+    let actions: usize = actions.unwrap_or(usual);
+    let site = Site::of_build("/");
     browser.open_app(&site.url()).await;
+    browser.ask(COUNT_TROUBLE).await;
     browser.ask(include_str!("soak.js")).await;
     browser.ask("robot.seed(11); return true").await;
     let link = link::write(&SAMPLES[0].design()).expect("a link");
 
-    let (mut times, mut first) = (Vec::<f64>::new(), None);
-    let begun_mb = memory_mb(&browser).await;
-    assert!(begun_mb > 1.0, "the program's memory was not found");
+    let mut times = Vec::<f64>::new();
+    // Only Chromium lets the program's memory be remembered before the page runs.
+    let begun_mb = memory_mb(browser).await;
+    assert!(begun_mb > 1.0 || !browser.is_chromium, "the program's memory was not found");
     while times.len() < actions {
         let round = ROUND.min(actions - times.len());
         let found = browser.ask(&format!("return robot.run({round})")).await;
@@ -86,32 +108,61 @@ async fn a_robot_that_works_for_long_finds_the_page_as_it_was() {
         assert!(stopped.is_null(), "after {} actions it stopped: {stopped:#}", times.len());
         let more: Vec<f64> = serde_json::from_value(found["times"].clone()).expect("times");
         times.extend(more);
-        if first.is_none() && times.len() * 10 >= actions {
-            close_all(&browser).await;
-            first = Some(edits(&browser, &link).await);
-        }
-        browser.check_console().await;
-        let mb = memory_mb(&browser).await;
-        assert!(mb < MOST_MB, "{mb:.1} MB after {} actions: {}", times.len(), last(&browser).await);
+        check_for_trouble(browser, times.len()).await;
+        let mb = memory_mb(browser).await;
+        assert!(mb < MOST_MB, "{mb:.1} MB after {} actions: {}", times.len(), last(browser).await);
     }
-    let end_mb = memory_mb(&browser).await;
+    let end_mb = memory_mb(browser).await;
     let kinds = browser.ask("return robot.kinds()").await;
     let kinds = kinds.as_u64().and_then(|count| usize::try_from(count).ok()).unwrap_or(0);
     assert!(kinds > KINDS * actions.min(USUAL_ACTIONS) / 100, "only {kinds} different things");
-    close_all(&browser).await;
-    check_against_a_fresh_load(&browser, &site).await;
-    let first = first.expect("a tenth of the actions");
-    let mut last = f64::INFINITY;
+    close_all(browser).await;
+    check_against_a_fresh_load(browser, &site).await;
+    if !browser.is_chromium {
+        // Another engine gives no frames to a tab that is out of sight, so that two cannot be measured in turns.
+        eprintln!("{actions} actions of {kinds} kinds");
+        check_for_trouble(browser, actions).await;
+        return;
+    }
+    let (worked, fresh) = edits_here_and_afresh(browser, &site, &link).await;
+    check_for_trouble(browser, actions).await;
+    eprintln!(
+        "{actions} actions of {kinds} kinds; memory {begun_mb:.1} MB, then {end_mb:.1}; an edit takes {worked:.2} ms, {fresh:.2} in a fresh page"
+    );
+    assert!(
+        worked <= fresh * SLOWER,
+        "an edit takes {worked:.2} ms, and {fresh:.2} in a fresh page"
+    );
+}
+
+/// How long an edit takes in the page that was worked in, and in one that was just opened, measured in turns.
+async fn edits_here_and_afresh(browser: &Browser, site: &Site, link: &str) -> (f64, f64) {
+    let here = browser.client.window().await.expect("a tab");
+    let other = browser.client.new_window(true).await.expect("a second tab").handle;
+    browser.client.switch_to_window(other.clone()).await.expect("the second tab");
+    browser.open_app(&site.url()).await;
+    browser.ask(include_str!("soak.js")).await;
+    let (mut worked, mut fresh) = (f64::INFINITY, f64::INFINITY);
     for _ in 0..TRIES {
-        last = last.min(edits(&browser, &link).await);
-        if last <= first * SLOWER {
+        fresh = fresh.min(edits(browser, link).await);
+        browser.client.switch_to_window(here.clone()).await.expect("the first tab");
+        worked = worked.min(edits(browser, link).await);
+        if worked <= fresh * SLOWER {
             break;
         }
+        browser.client.switch_to_window(other.clone()).await.expect("the second tab");
     }
-    eprintln!(
-        "{actions} actions of {kinds} kinds; memory {begun_mb:.1} MB, then {end_mb:.1}; an edit took {first:.2} ms, then {last:.2}"
-    );
-    assert!(last <= first * SLOWER, "an edit took {first:.2} ms, and {last:.2} at the end");
+    browser.client.switch_to_window(other).await.expect("the second tab");
+    browser.client.close_window().await.expect("it closes");
+    browser.client.switch_to_window(here).await.expect("the first tab");
+    (worked, fresh)
+}
+
+/// Nothing above a note in the console, no error, nothing that the policy of the page refused.
+async fn check_for_trouble(browser: &Browser, actions: usize) {
+    browser.check_console().await;
+    let trouble = browser.ask("return trouble").await;
+    assert_eq!(trouble, json!([]), "after {actions} actions: {}", last(browser).await);
 }
 
 /// What the robot left in the chart is what a fresh load of the same design shows, in a tab of its own.

@@ -188,8 +188,8 @@ async fn the_gauges_in_the_drawer_string_a_frame() {
     browser.until("return Boolean(document.querySelector('#choose-title'))", "an answer").await;
     // A drawer has not what a shop has: what is usual cannot be kept with it, and the view says which limits are in the way.
     let says = browser.text(".choose-says").await;
-    assert!(says.contains("The highest jump of the feel") && says.contains("load share"), "{says}");
-    for (label, text) in [("Highest jump of the feel", "100"), ("Lowest load share", "5")] {
+    assert!(says.contains("The largest jump in feel") && says.contains("load share"), "{says}");
+    for (label, text) in [("Largest jump in feel", "100"), ("Lowest load share", "5")] {
         let set = format!(
             "const field = [...document.querySelectorAll('#choose-side .field')]
                .find((field) => field.textContent.includes('{label}')).querySelector('input');

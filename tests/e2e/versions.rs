@@ -12,6 +12,10 @@ use crate::server::Site;
 /// Gauges of the chart, row by row.
 const GAUGES: &str = "return [...document.querySelectorAll('#chart tbody tr')].map((row) => row.innerText).join('\\n')";
 
+/// Rows that the browser has not laid out yet have no text that is seen.
+const SHOWS_ROWS: &str =
+    "return Boolean(document.querySelector('#chart tbody tr')?.innerText.trim())";
+
 async fn told(browser: &Browser, what: &str) {
     let script = format!(
         "return (document.querySelector('.notice')?.innerText ?? '').includes({})",
@@ -138,6 +142,7 @@ async fn a_version_is_kept_compared_and_brought_back() {
         )
         .await;
     browser.click("#chart-view").await;
+    browser.until(SHOWS_ROWS, "the rows of the chart").await;
     assert_eq!(browser.ask(GAUGES).await, changed);
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;
@@ -158,7 +163,7 @@ async fn a_link_carries_one_version_along() {
     let _ = browser.find("#copy-link").await;
     let length = "return document.querySelector('.link-text').value.length";
     let alone = browser.ask(length).await.as_u64();
-    choose(&browser, "Version that goes along", "spring").await;
+    choose(&browser, "Version to send along", "spring").await;
     browser.until(&format!("return ({{ of: () => document.querySelector('.link-text').value.length }}).of() > {}", alone.unwrap_or(0)), "a longer link").await;
     browser.check_barriers().await;
     browser.click("#copy-link").await;
@@ -204,7 +209,7 @@ async fn strings_are_exchanged_in_one_step() {
     browser
         .until("return document.querySelector('#ghost').textContent.startsWith('Grey: the strings in')", "the grey curve")
         .await;
-    choose(&browser, "What stays", "Same mass").await;
+    choose(&browser, "What stays the same", "Same mass").await;
     browser.check_barriers().await;
     browser.screenshot("exchange").await;
     browser.click("#take-exchange").await;

@@ -8,9 +8,9 @@ use stringloft::design::document::{
     JointsSpec, KindSpec, LayerSpec, LengthUnit, LimitsSpec, MakeUpSpec, MaterialSpec,
     MeasuredSpec, MechanismKind, MechanismSpec, MetalSpec, ModulusSpec, NeckLayerSpec,
     NeckMetalSpec, NeckSpec, OrderSpec, OwnWoodSpec, PillarSpec, PitchSpec, SectionSpec,
-    ServiceSpec, SoundboxSpec, SpacingSpec, SparesSpec, StandingSpec, StockItem, StrengthSpec,
-    StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units, VersionSpec,
-    WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
+    ServiceSpec, SizesSpec, SoundboxSpec, SpacingSpec, SparesSpec, StandingSpec, StockItem,
+    StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, TolerancesSpec, Units,
+    VersionSpec, WantsSpec, WeighedSpec, WeightsSpec, ZoneSpec,
 };
 use stringloft::design::library::embed;
 use stringloft::design::link::built_in_at;
@@ -222,6 +222,7 @@ fn shape() -> GeometrySpec {
                 to_percent: 90.0,
                 screw_mm: 4.0,
                 screw_gap_mm: 55.0,
+                screw_depth_mm: 26.0,
             },
         },
         pillar: PillarSpec {
@@ -321,6 +322,8 @@ fn shape() -> GeometrySpec {
             side_percent: 80.0,
             wood: text("european-spruce"),
         },
+        sizes: SizesSpec::Proposed,
+        parts: text("base=22; kerf=2.8; price sugar-maple=1900"),
     }
 }
 

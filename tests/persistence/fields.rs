@@ -22,7 +22,7 @@ fn what_is_no_design_says_why() {
         ("\u{feff}", "the file is empty"),
         (
             "harp",
-            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place 1",
+            "this design cannot be read: something is missing, repeated or out of place, at line 1, place 1",
         ),
         ("{\"stringloft\": 1,", "the design is cut off"),
         ("[]", "this JSON is not a Stringloft design"),
@@ -72,18 +72,18 @@ fn what_is_no_design_says_why() {
         ),
         (
             "{\"stringloft\": 1, \"title\": \"a\", \"title\": \"b\"}",
-            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place 39 (mend",
+            "this design cannot be read: something is missing, repeated or out of place, at line 1, place 39 (mend",
         ),
         (&long, "the title must be at most 200 characters long, got 201"),
         (&quoted, "this design cannot be read: strings must be a list, got text (mend"),
         (&many, "a design must have at most 150 strings, got 151"),
         (
             &deep,
-            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place ",
+            "this design cannot be read: something is missing, repeated or out of place, at line 1, place ",
         ),
         (
             &deep_field,
-            "this design cannot be read: something is missing, stands there twice or does not belong there, at line 1, place ",
+            "this design cannot be read: something is missing, repeated or out of place, at line 1, place ",
         ),
         (&huge, "a design file must be at most 4 MB, got 5 MB"),
     ] {

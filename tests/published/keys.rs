@@ -10,7 +10,7 @@ use stringloft::engine::pitch::Letter;
 use super::assert_same;
 
 fn settings(open: &str, kind: MechanismKind) -> Vec<KeySetting> {
-    let open = OPEN_TUNINGS.iter().find(|tuning| tuning.name == open).expect("a tuning");
+    let open = OPEN_TUNINGS.iter().find(|tuning| tuning.name.english() == open).expect("a tuning");
     let note = |text: &str| text.parse().expect("the test names a note");
     let strings = by_compass(note("C2"), note("C6"), |letter| open.sign(letter));
     let strings = strings.expect("a compass");

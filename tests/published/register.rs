@@ -168,14 +168,21 @@ checks! { LISTED:
     "sample-neck-solved" => structure_frames::the_sample_bears_what_a_frame_solver_finds,
     "frame-in-space" => space_frames::whole_frames_bear_what_a_frame_program_finds,
     "frame-joints" => space_joints::frames_with_joints_and_soundbox_bear_what_a_frame_program_finds,
+    "giving-frames" => space_giving::strings_fall_as_unit_loads_in_a_frame_program_say,
     "laminate-textbook" => structure_timber::a_laminate_of_three_has_the_stiffness_of_the_textbook,
     "laminates-turned" => structure_timber::laminates_are_as_stiff_as_by_turned_tensors,
     "metal-and-wood" => structure_timber::wood_and_metal_bear_as_by_adding_up_a_grid,
     "plates-slip" => structure_timber::plates_slip_on_their_screws_as_by_finite_differences,
+    "crossed-layers-roll" => structure_held::crossed_layers_roll_as_by_adding_up_a_grid,
+    "crossed-layers-twist" => structure_held::crossed_layers_bear_no_more_of_a_twist_than_is_reckoned,
+    "hole-rims" => structure_held::the_rim_of_a_hole_bears_what_finite_elements_find,
+    "metal-glued" => structure_held::glue_at_the_end_of_a_plate_bears_no_more_than_is_reckoned,
+    "metal-screwed" => structure_held::the_last_screw_of_a_plate_bears_no_more_than_is_reckoned,
     "pin-holes" => structure_timber::holes_leave_of_a_section_what_a_grid_leaves,
     "tapped-bars" => structure_timber::a_tapped_bar_tells_the_modulus_that_it_was_made_with,
     "tapped-bar-standard" => structure_timber::a_bar_of_no_grain_has_the_standards_correction,
     "boards-solved" => structure_boards::boards_with_and_without_rib_bend_as_by_finite_elements,
+    "rib-ends-solved" => structure_boards::a_rib_is_sheared_at_the_ends_of_a_board_as_by_finite_elements,
     "boards-that-hang" => structure_hanging::boards_that_hang_rise_as_by_finite_elements,
     "boards-that-bow" => structure_hanging::boards_that_are_pushed_bow_as_by_finite_elements,
 }
@@ -313,9 +320,9 @@ fn every_entry_of_the_register_can_be_shown() {
     for Check { id, what, source, figures, .. } in CHECKS {
         let is_kebab = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
         assert!(!id.is_empty() && id.chars().all(is_kebab), "{id}");
-        for text in [what, source] {
+        for text in [what.english(), source.english()] {
             assert!(text.len() > 10 && !text.ends_with('.'), "{id}: {text}");
-            assert!(!text.contains('|') && text.trim() == *text, "{id}: {text}");
+            assert!(!text.contains('|') && text.trim() == text, "{id}: {text}");
         }
         assert!(!figures.is_empty(), "{id} covers no figure");
         for figure in *figures {

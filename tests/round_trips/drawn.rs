@@ -10,9 +10,9 @@ use proptest::sample::select;
 use stringloft::design::document::{
     Bare, ClassSpec, Design, DrivesSpec, Fact, FamilySpec, ForceUnit, GapsSpec, GaugeUnit,
     GeometrySpec, KindSpec, LayerSpec, LengthUnit, MakeUpSpec, MaterialSpec, MeasuredSpec,
-    MechanismKind, ModulusSpec, SectionSpec, ServiceSpec, SparesSpec, StandingSpec, StockItem,
-    StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, Units, VersionSpec,
-    WantsSpec, WeighedSpec, ZoneSpec,
+    MechanismKind, ModulusSpec, SectionSpec, ServiceSpec, SizesSpec, SparesSpec, StandingSpec,
+    StockItem, StrengthSpec, StringSpec, TargetsSpec, TemperamentSpec, ToleranceSpec, Units,
+    VersionSpec, WantsSpec, WeighedSpec, ZoneSpec,
 };
 use stringloft::design::library::{
     DENSITY_KG_PER_M3, DEVIATION_MM, DEVIATION_PERCENT, EXPANSION_E6_PER_K, LONGEST_KEY,
@@ -240,11 +240,13 @@ fn geometry() -> BoxedStrategy<GeometrySpec> {
         select(vec![MeasuredSpec::Square, MeasuredSpec::AlongBoard]),
         select(vec![DrivesSpec::Lengths, DrivesSpec::NeckCurve]),
         select(vec![ServiceSpec::Heated, ServiceSpec::Covered, ServiceSpec::Outdoors]),
+        select(vec![SizesSpec::Own, SizesSpec::Proposed]),
     );
     let nodes = vec((number(NODE_ACROSS.held), number(NODE_ALONG.held)), 0..9);
     (words, gaps, nodes, vec(section, 0..9), [text(), text(), text(), text()])
-        .prop_map(|((measured, drives, service), gaps, nodes_mm, sections, woods)| {
-            let mut shape = GeometrySpec { drives, nodes_mm, service, ..GeometrySpec::default() };
+        .prop_map(|((measured, drives, service, sizes), gaps, nodes_mm, sections, woods)| {
+            let usual = GeometrySpec::default();
+            let mut shape = GeometrySpec { drives, nodes_mm, service, sizes, ..usual };
             (shape.spacing.measured, shape.spacing.gaps) = (measured, gaps);
             shape.neck.sections = sections;
             [shape.neck.wood, shape.pillar.wood, shape.board.wood, shape.board.rib_wood] = woods;

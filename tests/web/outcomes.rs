@@ -103,6 +103,11 @@ async fn page(before: &str) {
     run(before);
     open_keeping().await;
     stringloft::app::start();
+    // What the menus hold comes with a part.
+    until("document.querySelector('#designs') !== null").await;
+    run("document.querySelector('#designs').parentElement.open = true;");
+    until("document.querySelector('#save') !== null").await;
+    run("document.querySelector('#designs').parentElement.open = false;");
 }
 
 /// Nothing is kept any more. Pages of earlier tests let it go when it is to be deleted.
@@ -169,7 +174,7 @@ async fn an_edit_that_is_refused_is_not_told_as_done() {
         assert!(!is_problem());
     }
     keep("one more");
-    until_told("That was not taken").await;
+    until_told("That was not accepted").await;
     assert!(is_problem() && !told().contains("Kept"), "{}", told());
     // What was typed is there to be used when there is room.
     assert_eq!(ask("document.querySelector('.keep-line input').value"), "one more");

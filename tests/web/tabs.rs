@@ -23,7 +23,8 @@ globalThis.played = async (first, second) => {
       this.keeping = keeping;
       keeping.listen((what, about) => {
         if (about !== key(this.name)) return;
-        if (what === 'elsewhere') this.elsewhere = true;
+        // No design is open to the scripts here, so that they put what clashes beside by themselves.
+        if (what === 'elsewhere' || what === 'beside') this.elsewhere = true;
         if (what === 'clash') this.copy();
       });
     }

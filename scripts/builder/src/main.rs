@@ -9,6 +9,7 @@
 //!
 //! With `--debug` the page is quick to build: one module, not optimised, no service worker.
 
+mod licences;
 mod markup;
 mod module;
 mod order;

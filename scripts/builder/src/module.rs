@@ -63,7 +63,6 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
         transform(options).map_err(|why| format!("the module could not be split: {why:?}"))?;
     let loaders = fs::read_to_string(folder.join(LOADERS))?;
     let (script, first) = bind(&first, true)?;
-    let mut script = with_loaders(&script, &loaders)?;
     let mut parts = Vec::new();
     let mut common = Vec::new();
     for path in split.split_modules {
@@ -76,30 +75,62 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
         let bytes = ordered(&fs::read(&path)?)?;
         match stem.strip_prefix("split_") {
             Some(name) => parts.push(Part { name: name.to_owned(), placeholder, bytes }),
-            None => common.push((placeholder, bytes)),
+            None => common.push((stem, placeholder, bytes)),
         }
     }
     // What several parts share comes in many small modules, one for each set of parts. They go in one file, since
     // a way to the server and back takes longer than their bytes; the largest first, which packs best. One that is
     // large by itself is a file of its own, so that only who needs it fetches it.
-    common.sort_by_key(|(_, bytes)| Reverse(bytes.len()));
+    common.sort_by_key(|(_, _, bytes)| Reverse(bytes.len()));
     let mut shared = Part { name: "shared".into(), placeholder: SHARED.into(), bytes: Vec::new() };
-    for (placeholder, bytes) in common {
+    let mut lies = Vec::new();
+    for (stem, placeholder, bytes) in common {
         if bytes.len() > LARGE_BYTES {
             parts.push(Part { name: "between".into(), placeholder, bytes });
             continue;
         }
-        let start = shared.bytes.len();
+        lies.push((format!("__{stem}"), bytes.len()));
         shared.bytes.extend(bytes);
-        let fetched = format!("fetch(new URL(\"{placeholder}\", import.meta.url))");
-        if !script.contains(&fetched) {
-            return Err(format!("the loader of {placeholder} does not look as expected").into());
-        }
-        let end = shared.bytes.len();
-        script = script.replace(&fetched, &format!("sharedModule({start}, {end})"));
     }
+    let script = with_loaders(&script, &condensed(&loaders, &lies)?)?;
     parts.push(shared);
     Ok(Module { script, first, parts })
+}
+
+/// The name of the module that renders sound in a worker, of its package and of its profile.
+const HEARING: &str = "hearing";
+
+/// Compiles the module of the worker: the script that binds it, and the module.
+///
+/// # Errors
+///
+/// When cargo or the binding fails.
+pub fn make_hearing(debug: bool) -> Result<(String, Vec<u8>), Failure> {
+    let mut cargo = Command::new(env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
+    cargo.args(["build", "--locked", "--target", TARGET, "--package", HEARING]);
+    if !debug {
+        // Two numbers at a time, which every browser of today can.
+        let side_by_side = format!("target.{TARGET}.rustflags=['-Ctarget-feature=+simd128']");
+        cargo.args([
+            "--profile",
+            HEARING,
+            "--config",
+            &without_places(),
+            "--config",
+            &side_by_side,
+        ]);
+    }
+    let module = compiled(&mut cargo, if debug { "debug" } else { HEARING }, HEARING)?;
+    let mut bindgen = Bindgen::new();
+    bindgen
+        .input_path(module)
+        .no_modules(true)?
+        .typescript(false)
+        .omit_default_module_path(true)
+        .remove_name_section(true)
+        .remove_producers_section(true);
+    let mut bound = bindgen.generate_output()?;
+    Ok((bound.js().to_owned(), bound.wasm_mut().emit_wasm()))
 }
 
 /// Calls cargo; where it left the module.
@@ -114,13 +145,17 @@ fn compile(debug: bool) -> Result<PathBuf, Failure> {
         cargo.args(["--release", "--features", "web,parts", "--config", &short]);
         cargo.args(["--", "-Clink-arg=--emit-relocs"]);
     }
+    compiled(&mut cargo, if debug { "debug" } else { "release" }, NAME)
+}
+
+/// Runs cargo; where it leaves a module of this name.
+fn compiled(cargo: &mut Command, profile: &str, name: &str) -> Result<PathBuf, Failure> {
     if !cargo.status()?.success() {
         return Err("the program could not be compiled; the compiler's own message is above".into());
     }
     let target =
         env::var_os("CARGO_TARGET_DIR").map_or_else(|| PathBuf::from("target"), PathBuf::from);
-    let profile = if debug { "debug" } else { "release" };
-    Ok(target.join(TARGET).join(profile).join(format!("{NAME}.wasm")))
+    Ok(target.join(TARGET).join(profile).join(format!("{name}.wasm")))
 }
 
 /// A setting of cargo that leaves out of the program where its libraries lie on this machine, which messages of
@@ -184,6 +219,49 @@ fn shorten(names: Vec<&mut String>, script: &mut String) -> Result<(), Failure> 
         name.clone_from(&last.1);
     }
     Ok(())
+}
+
+/// The loaders with those of what parts share as one table, in place of a function for each and a list of them for each
+/// part: a row has the length of the module and, as bits, which parts need it. `lies` are their names and lengths, in the
+/// order in which they lie in their file.
+fn condensed(loaders: &str, lies: &[(String, usize)]) -> Result<String, Failure> {
+    let mut needed: Vec<u64> = vec![0; lies.len()];
+    let mut bit: u64 = 1;
+    let mut out = String::new();
+    let mut is_left_out = false;
+    for line in loaders.lines() {
+        let name = line.strip_prefix("const ").and_then(|rest| rest.split(' ').next());
+        is_left_out |= name.is_some_and(|name| lies.iter().any(|one| one.0 == name));
+        if !is_left_out {
+            match line.strip_prefix(", [").and_then(|rest| rest.split_once(']')) {
+                Some((list, end)) if !list.is_empty() => {
+                    let mut others = format!("...sharedFor({bit})");
+                    for name in list.split(", ") {
+                        match lies.iter().position(|one| one.0 == name) {
+                            Some(at) => needed[at] |= bit,
+                            None => others.push_str(&format!(", {name}")),
+                        }
+                    }
+                    out.push_str(&format!(", [{others}]{end}\n"));
+                    bit <<= 1;
+                }
+                _ => out.push_str(&format!("{line}\n")),
+            }
+        }
+        is_left_out &= line != ", []);";
+    }
+    if needed.contains(&0) {
+        return Err("the loaders of what parts share do not look as expected".into());
+    }
+    let rows = lies.iter().zip(needed).map(|((_, length), parts)| format!("{length},{parts}"));
+    let table = SHARING.replace("ROWS", &rows.collect::<Vec<String>>().join(" "));
+    // Before the first that uses it, and after what it uses.
+    let uses = "function makeLoad(";
+    let (before, after) =
+        out.split_once(uses).ok_or("the loaders of the parts are not made as expected")?;
+    let (made, rest) =
+        after.split_once("\n}\n").ok_or("the loaders of the parts do not end as expected")?;
+    Ok(format!("{before}{uses}{made}\n}}\n{table}{rest}"))
 }
 
 /// Puts the loaders of the parts into the script, which saves a file and a way to the server and back.
@@ -263,4 +341,21 @@ async function sharedModule(start, end) {
         throw error;
     }
 }
+"#;
+
+/// The table of what parts share, after the functions that the loaders call.
+const SHARING: &str = r#"
+let sharedEnd = 0;
+const sharedRows = "ROWS".split(" ").map((row) => {
+    const [length, parts] = row.split(",").map(Number);
+    const start = sharedEnd;
+    sharedEnd += length;
+    const load = makeLoad(() => {
+        const src = sharedModule(start, start + length);
+        src.catch(() => {});
+        return async (imports) => instantiated(await src, imports);
+    }, []);
+    return { parts, load };
+});
+const sharedFor = (part) => sharedRows.filter(({ parts }) => parts & part).map(({ load }) => load);
 "#;

@@ -8,10 +8,10 @@ use std::collections::HashMap;
 use std::convert::Infallible;
 
 use wasm_encoder::reencode::{Error, Reencode, utils};
-use wasm_encoder::{CodeSection, FunctionSection, Module};
+use wasm_encoder::{CodeSection, ElementSection, FunctionSection, Module};
 use wasmparser::{
-    CodeSectionReader, CustomSectionReader, FunctionBody, FunctionSectionReader, Parser, Payload,
-    TypeRef,
+    BinaryReaderError, CodeSectionReader, CustomSectionReader, Element, ElementItems, ElementKind,
+    ElementSectionReader, FunctionBody, FunctionSectionReader, Operator, Parser, Payload, TypeRef,
 };
 
 use crate::Failure;
@@ -25,6 +25,7 @@ pub fn ordered(module: &[u8]) -> Result<Vec<u8>, Failure> {
     let mut imported = 0;
     let mut types = Vec::new();
     let mut bodies = Vec::new();
+    let mut table = Vec::new();
     for payload in Parser::new(0).parse_all(module) {
         match payload? {
             Payload::ImportSection(section) => {
@@ -36,10 +37,26 @@ pub fn ordered(module: &[u8]) -> Result<Vec<u8>, Failure> {
                 types = section.into_iter().collect::<Result<Vec<u32>, _>>()?;
             }
             Payload::CodeSectionEntry(body) => bodies.push(body),
+            Payload::ElementSection(section) => {
+                for element in section {
+                    if let ElementItems::Functions(functions) = element?.items {
+                        table.extend(functions.into_iter().collect::<Result<Vec<u32>, _>>()?);
+                    }
+                }
+            }
             _ => {}
         }
     }
-    let order = chained(&types, &bodies.iter().map(FunctionBody::as_bytes).collect::<Vec<_>>());
+    let mut after = vec![None; bodies.len()];
+    for pair in table.windows(2) {
+        if let (Some(one), Some(next)) =
+            (pair[0].checked_sub(imported), pair[1].checked_sub(imported))
+        {
+            after[one as usize] = Some(next as usize);
+        }
+    }
+    let bodies: Vec<&[u8]> = bodies.iter().map(FunctionBody::as_bytes).collect();
+    let order = chained(&types, &bodies, &after);
     let mut places = vec![0; order.len()];
     for (place, &old) in (imported..).zip(&order) {
         places[old] = place;
@@ -53,10 +70,13 @@ pub fn ordered(module: &[u8]) -> Result<Vec<u8>, Failure> {
 const RUN: usize = 4;
 /// What being of one type adds to the likeness of two functions.
 const OF_ONE_TYPE: f64 = 0.02;
+/// What following the other in the table adds to it: numbers of the table that rise by one pack well. With 0.08 the
+/// first screen packed to 200 bytes more, with nothing to 300.
+const NEXT_IN_TABLE: f64 = 0.03;
 
 /// An order in which each function is followed by the one that is most like it among those left. How alike two are
 /// is the share of runs of bytes that both have among the runs that either has.
-fn chained(types: &[u32], bodies: &[&[u8]]) -> Vec<usize> {
+fn chained(types: &[u32], bodies: &[&[u8]], after: &[Option<usize>]) -> Vec<usize> {
     let mut numbers = HashMap::new();
     let mut runs: Vec<Vec<usize>> = Vec::new();
     // The functions left that have each run.
@@ -101,7 +121,8 @@ fn chained(types: &[u32], bodies: &[&[u8]]) -> Vec<usize> {
                 let both = std::mem::take(&mut common[other]);
                 let either = runs[last].len() + runs[other].len() - both;
                 let same = if types[other] == types[last] { OF_ONE_TYPE } else { 0.0 };
-                let alike = both as f64 / either as f64 + same;
+                let next = if after[last] == Some(other) { NEXT_IN_TABLE } else { 0.0 };
+                let alike = both as f64 / either as f64 + same + next;
                 if best.is_none_or(|(most, at)| alike > most || (alike == most && other < at)) {
                     best = Some((alike, other));
                 }
@@ -110,6 +131,21 @@ fn chained(types: &[u32], bodies: &[&[u8]]) -> Vec<usize> {
         }
     }
     order
+}
+
+/// Whether it puts nothing but nothing into a table.
+fn holds_nothing(element: &Element<'_>) -> Result<bool, BinaryReaderError> {
+    let (ElementKind::Active { .. }, ElementItems::Expressions(_, items)) =
+        (&element.kind, &element.items)
+    else {
+        return Ok(false);
+    };
+    for item in items.clone() {
+        if !matches!(item?.get_operators_reader().read()?, Operator::RefNull { .. }) {
+            return Ok(false);
+        }
+    }
+    Ok(true)
 }
 
 /// Copies a module with its functions in another order.
@@ -138,6 +174,21 @@ impl Reencode for Writer {
         let types = section.into_iter().collect::<Result<Vec<u32>, _>>()?;
         for &old in &self.order {
             out.function(types[old]);
+        }
+        Ok(())
+    }
+
+    /// Leaves out what fills places of the table with nothing: they hold nothing from the start.
+    fn parse_element_section(
+        &mut self,
+        out: &mut ElementSection,
+        section: ElementSectionReader<'_>,
+    ) -> Result<(), Error<Infallible>> {
+        for element in section {
+            let element = element?;
+            if !holds_nothing(&element)? {
+                utils::parse_element(self, out, element)?;
+            }
         }
         Ok(())
     }
@@ -203,6 +254,21 @@ mod tests {
             &other,
         ];
         assert_eq!(ordered(&module.concat()).unwrap(), new.concat());
+    }
+
+    #[test]
+    fn places_that_hold_nothing_are_not_filled_with_it() {
+        let table = [4, 4, 1, 0x70, 0, 3];
+        let module = |elements: &[u8]| {
+            let code = [10, 4, 1, 2, 0, 0x0b];
+            [&HEAD[..], &TYPES, &[3, 2, 1, 0], &table, elements, &code].concat()
+        };
+        let function = [0, 0x41, 0, 0x0b, 1, 0];
+        let nothing = [4, 0x41, 1, 0x0b, 2, 0xd0, 0x70, 0x0b, 0xd0, 0x70, 0x0b];
+        let something = [4, 0x41, 2, 0x0b, 1, 0xd2, 0, 0x0b];
+        let all = [&[9, 26, 3][..], &function, &nothing, &something].concat();
+        let left = [&[9, 15, 2][..], &function, &something].concat();
+        assert_eq!(ordered(&module(&all)).unwrap(), module(&left));
     }
 
     #[test]

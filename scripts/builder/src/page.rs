@@ -8,15 +8,24 @@ use base64::prelude::BASE64_STANDARD;
 use sha2::{Digest, Sha256};
 
 use crate::markup::{lean_script, lean_style, links};
-use crate::{Failure, module};
+use crate::{Failure, licences, module};
 
 const KEEP: &str = "src/shell/keep.js";
 const BOOT: &str = "src/shell/boot.js";
 const KEEP_MORE: &str = "src/shell/keep-more.js";
+/// It is fetched by this name when the microphone is first used.
+const EAR: &str = "src/shell/ear.js";
 const OFFLINE: &str = "src/shell/offline.js";
 const FAULT: &str = "src/shell/fault.js";
+const HEARING: &str = "src/shell/hearing.js";
+/// How it names its module.
+const HEARING_MODULE: &str = "{hearing.wasm}";
 /// What is asked for when the first screen stands, in one file.
 const LATER: [&str; 2] = ["style/later.css", "style/print.css"];
+/// The catalogues, a folder for each language.
+const WORDS: &str = "src/words";
+/// The languages beside English that the page offers, if they lack nothing.
+const LANGUAGES: &[&str] = &["de", "fr"];
 /// What stands in the page for the version until all files are known.
 const BUILD: &str = "{build}";
 
@@ -59,6 +68,31 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
     let styles = LATER.map(|file| style(file, debug)).into_iter().collect::<Result<Vec<_>, _>>()?;
     let later = out.put_later("later", "css", &styles.concat())?;
 
+    let mut packs = Vec::new();
+    let english = catalogue::read(&Path::new(WORDS).join("en"))?;
+    for code in LANGUAGES {
+        let other = catalogue::read(&Path::new(WORDS).join(code))?;
+        // One that lacks a message is not offered.
+        if let Ok(pack) = catalogue::pack(&english, &other, true) {
+            packs.push(format!(
+                "{code}=./{}",
+                out.put_later(&format!("words-{code}"), "txt", pack.as_bytes())?
+            ));
+        }
+    }
+    // Fetched in the same way, by the window that shows them.
+    let name = out.put_later("licences", "txt", licences::collect()?.as_bytes())?;
+    packs.push(format!("licences=./{name}"));
+    // What plays sound and its worker, one script, whose address the program takes from there.
+    let (binding, module) = module::make_hearing(debug)?;
+    let name = out.put_later("hearing", "wasm", &module)?;
+    let hearing = binding + "\n" + &read(HEARING)?.replace(HEARING_MODULE, &format!("./{name}"));
+    let name = out.put_later("hearing", "js", lean(hearing, debug).as_bytes())?;
+    packs.push(format!("hearing=./{name}"));
+    let packs = packs.join(" ");
+    // Where the messages of the scripts stand in a pack, behind its first line.
+    let told = 1 + catalogue::place_of(&english, "shell");
+
     let html = read("index.html")?;
     let mut page = html.clone();
     for link in links(&html)? {
@@ -66,7 +100,7 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
             "rust" => format!(
                 "<link rel=\"modulepreload\" href=\"./{js}\">\
                  <link rel=\"preload\" href=\"./{wasm}\" as=\"fetch\" type=\"application/wasm\" crossorigin=\"anonymous\">\
-                 <script type=\"module\" src=\"./{boot}\" data-build=\"{BUILD}\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-sums=\"{sums}\" data-link=\"{reader}\" data-fault=\"./{fault}\" data-more=\"./{more}\" data-later=\"./{later}\"></script>"
+                 <script type=\"module\" src=\"./{boot}\" data-build=\"{BUILD}\" data-js=\"./{js}\" data-wasm=\"./{wasm}\" data-sums=\"{sums}\" data-link=\"{reader}\" data-fault=\"./{fault}\" data-more=\"./{more}\" data-later=\"./{later}\" data-words=\"{packs}\" data-first=\"{told}\"></script>"
             ),
             // It has been written above, and boot.js asks for it when the first screen stands.
             "css" if LATER.contains(&link.file) => String::new(),
@@ -80,6 +114,10 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
             }
             // They have got names of their own above.
             "copy-file" if [BOOT, FAULT, KEEP_MORE].contains(&link.file) => String::new(),
+            "copy-file" if link.file == EAR => {
+                out.put_as("ear.js", lean(read(EAR)?, debug).as_bytes())?;
+                String::new()
+            }
             "copy-file" => {
                 out.copy(link.file)?;
                 String::new()
@@ -107,11 +145,17 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
     Ok(())
 }
 
-/// The files of a build with their sums, as the service worker reads them.
+/// The files of a build with their sums, as the service worker reads them: a star stands for the sum's begin, as the name
+/// of most files holds it.
 fn list(name: &str, files: &[(String, String)]) -> String {
-    let lines: String =
-        files.iter().map(|(file, sum)| format!("  \"./{file}\": \"{sum}\",\n")).collect();
-    format!("const {name} = {{\n{lines}}};\n")
+    let line = |(file, sum): &(String, String)| {
+        let sum = sum.strip_prefix(SUM_OF).unwrap_or(sum);
+        let begin = BASE64_STANDARD.decode(sum).map(|bytes| hex(&bytes)).unwrap_or_default();
+        let file = if begin.is_empty() { file.clone() } else { file.replace(&begin, "*") };
+        format!("{sum}{file}")
+    };
+    let lines: Vec<String> = files.iter().map(line).collect();
+    format!("const {name} = listed(\"{}\");\n", lines.join(" "))
 }
 
 fn read(file: &str) -> Result<String, Failure> {
@@ -153,6 +197,13 @@ impl Out {
         Ok(name)
     }
 
+    /// Writes a file of a part under its own name.
+    fn put_as(&mut self, name: &str, bytes: &[u8]) -> Result<(), Failure> {
+        fs::write(self.folder.join(name), bytes)?;
+        self.later.push((name.to_owned(), sum(bytes)));
+        Ok(())
+    }
+
     fn write(&self, stem: &str, extension: &str, bytes: &[u8]) -> Result<String, Failure> {
         let name = format!("{stem}-{}.{extension}", hex(&Sha256::digest(bytes)));
         fs::write(self.folder.join(&name), bytes)?;
@@ -188,9 +239,12 @@ impl Out {
     }
 }
 
+/// How the browser knows what kind of sum it is.
+const SUM_OF: &str = "sha256-";
+
 /// The sum of a file as the browser checks it.
 fn sum(bytes: &[u8]) -> String {
-    format!("sha256-{}", BASE64_STANDARD.encode(Sha256::digest(bytes)))
+    format!("{SUM_OF}{}", BASE64_STANDARD.encode(Sha256::digest(bytes)))
 }
 
 /// The first 16 digits of a sum.

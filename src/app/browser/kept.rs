@@ -10,7 +10,9 @@ use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::File;
 
+use super::super::tab::Heard;
 use super::Worked;
+use crate::words::page as say;
 
 #[wasm_bindgen]
 extern "C" {
@@ -51,26 +53,11 @@ const MOST_BACKUP_BYTES: f64 = 64.0 * 1024.0 * 1024.0;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
 pub enum StorageError {
     /// There is no room.
-    #[error("its storage is full")]
+    #[error("{}", say::STORAGE_FULL)]
     Full,
     /// There is no storage, or it throws.
-    #[error("its storage is switched off, or takes nothing")]
+    #[error("{}", say::STORAGE_SHUT)]
     Shut,
-}
-
-/// What there is to hear of what is kept.
-#[derive(Debug, PartialEq, Eq)]
-pub enum Heard {
-    /// All that was put is on the disk.
-    Kept,
-    /// What waits could not be written; it is tried again.
-    Failed,
-    /// The undo steps of the open design have been read.
-    Steps,
-    /// Another page has changed or forgotten what stands under this key.
-    Elsewhere(String),
-    /// What was put under this key was not written, as another page had changed it before.
-    Clash(String),
 }
 
 /// What is kept under a key.
@@ -167,13 +154,7 @@ pub fn next_state(forward: bool) -> Option<String> {
 /// Calls `told` with whatever there is to hear of what is kept.
 pub fn on_keeping(told: impl Fn(Heard) + 'static) {
     let told = Closure::<dyn Fn(String, String)>::new(move |what: String, key| {
-        told(match what.as_str() {
-            "kept" => Heard::Kept,
-            "failed" => Heard::Failed,
-            "steps" => Heard::Steps,
-            "clash" => Heard::Clash(key),
-            _ => Heard::Elsewhere(key),
-        });
+        told(Heard::of(&what, key));
     });
     listen(&told);
     told.forget(); // as long as the page
@@ -193,8 +174,8 @@ pub async fn room() -> Option<(f64, f64)> {
 /// Why not, as the end of a sentence.
 pub async fn read_backup(file: File) -> Result<String, String> {
     if file.size() > MOST_BACKUP_BYTES {
-        return Err("it is larger than a backup can be".to_owned());
+        return Err(say::BACKUP_TOO_LARGE.into());
     }
     let text = JsFuture::from(file.text()).await.ok().and_then(|text| text.as_string());
-    text.ok_or_else(|| "it could not be read (choose it again)".to_owned())
+    text.ok_or_else(|| say::BACKUP_UNREAD.into())
 }

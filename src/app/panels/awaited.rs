@@ -5,6 +5,8 @@ use leptos::prelude::*;
 use crate::app::browser;
 use crate::app::store::{Part, Progress, Show, Store};
 use crate::app::widgets::button::button;
+use crate::app::widgets::menu::menu;
+use crate::words::{Words, page as say};
 
 /// What a part shows, or what stands in its place until it is here. Follows the part.
 pub fn shown_by(store: Store, part: Part, show: impl Fn(Progress) -> Option<Show>) -> AnyView {
@@ -17,8 +19,23 @@ pub fn shown_by(store: Store, part: Part, show: impl Fn(Progress) -> Option<Show
     }
     match progress {
         Progress::Missed => missed(store, part),
-        _ => view! { <p class="coming" role="status">"Opening…"</p> }.into_any(),
+        _ => opening(),
     }
+}
+
+fn opening() -> AnyView {
+    view! { <p class="coming" role="status">{say::OPENING.said()}</p> }.into_any()
+}
+
+/// A menu whose lines come with a part, which is asked for when the menu is opened before it is here.
+pub fn lazy_menu(store: Store, id: &'static str, words: Words) -> AnyView {
+    let list = move || match store.parts.progress(Part::Files) {
+        Progress::Here(brought) => untrack(|| (brought.menu)(store, id)),
+        Progress::Away => ().into_any(),
+        Progress::Coming => opening(),
+        Progress::Missed => view! { <p class="hint">{say::MISSED.said()}</p> }.into_any(),
+    };
+    menu(id, words.said(), list.into_any(), move || store.need(Part::Files))
 }
 
 /// The same in a window. What says that the part did not come is no dialog of the program's own kind, which would be in
@@ -29,9 +46,9 @@ pub fn window_of(store: Store, part: Part, show: impl Fn(Progress) -> Option<Sho
         (None, Progress::Missed) => {
             request_animation_frame(|| browser::focus("try-again"));
             view! {
-                <div class="window not-here" role="alertdialog" aria-label="Not here yet">
+                <div class="window not-here" role="alertdialog" aria-label=say::NOT_HERE.said()>
                     {missed(store, part)}
-                    {button("tool", "", "", "Close", move || store.window.set(None))}
+                    {button("tool", "", "", say::CLOSE.said(), move || store.window.set(None))}
                 </div>
             }
             .into_any()
@@ -44,8 +61,8 @@ pub fn window_of(store: Store, part: Part, show: impl Fn(Progress) -> Option<Sho
 fn missed(store: Store, part: Part) -> AnyView {
     view! {
         <div class="coming" role="alert">
-            <p>"This part of Stringloft did not arrive. Check the connection, then try again. Everything else goes on working."</p>
-            {button("tool main", "try-again", "", "Try again", move || store.ask(part))}
+            <p>{say::MISSED.said()}</p>
+            {button("tool main", "try-again", "", say::TRY_AGAIN.said(), move || store.ask(part))}
         </div>
     }
     .into_any()

@@ -3,20 +3,32 @@
 use std::time::Duration;
 
 use leptos::ev;
+use leptos::html;
 use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::HtmlElement;
 
+use super::curves::watch_size;
 use super::{order, papers};
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::words;
 use crate::app::{browser, earlier, frame};
-use crate::papers::card::card_with;
-use crate::papers::html::html;
+use crate::design::resolve::resolve;
+use crate::engine::analysis::analyse;
+use crate::papers::card::{card, card_with};
+use crate::papers::html::html as markup;
 use crate::papers::sheet::{Paper, Sheet};
 use crate::papers::words::open_findings;
+use crate::words::{
+    Language, Words, has, in_language, language, order as order_say, page, papers as say,
+    settling as settling_say,
+};
 
 /// Under which the browser keeps the paper that was chosen last.
 const CHOSEN: &str = "stringloft/paper";
+/// Under which the browser keeps the language that was chosen last for papers.
+const SPOKEN: &str = "stringloft/paper-language";
 /// The papers of a card or an order.
 const PAPERS: &[Paper] = &Paper::ALL;
 /// The papers of a report, which has more columns.
@@ -24,38 +36,47 @@ const LARGE: &[Paper] = &[Paper::A4, Paper::Letter];
 /// Where the pages stand: beside the app, so that printing can leave the app out.
 pub const PRINT_ROOT: &str = "print-root";
 
-/// Told where the browser opens no print dialog.
-pub const NOT_PRINTED: &str =
-    "This browser did not open its print dialog. Print from the browser's own menu instead.";
-
-/// What is printed: its title, the button that opens it, and how it is made.
+/// What is printed: its title, the button that opens it, and how it is made; again where it speaks another language
+/// than the page.
 struct Printed {
-    title: &'static str,
+    title: Words,
     button: &'static str,
     papers: &'static [Paper],
-    sheet: fn(Store, Paper) -> Sheet,
+    sheet: fn(Store, Paper, bool) -> Sheet,
 }
 
 /// The stringing card.
 const CARD: Printed = Printed {
-    title: "Stringing card",
+    title: say::CARD,
     button: "card",
     papers: PAPERS,
-    sheet: |store, paper| {
+    sheet: |store, paper, anew| {
         let link = store.address().unwrap_or_default();
+        if anew {
+            let design = store.design.read();
+            return card(&design, &analyse(&resolve(&design).harp), &link, paper);
+        }
         let borne = frame::now(store);
         card_with(&store.design.read(), &store.analysis.read(), &borne, &link, paper)
     },
 };
 /// The order list.
-const ORDER: Printed =
-    Printed { title: "Order list", button: "order-print", papers: PAPERS, sheet: order::sheet };
+const ORDER: Printed = Printed {
+    title: say::ORDER_LIST,
+    button: "order-print",
+    papers: PAPERS,
+    sheet: |store, paper, _| order::sheet(store, paper),
+};
 /// The design report.
-const REPORT: Printed = Printed {
-    title: "Design report",
-    button: "report",
+const REPORT: Printed =
+    Printed { title: say::REPORT, button: "report", papers: LARGE, sheet: papers::report_sheet };
+
+/// The tuning sheet.
+const TUNING: Printed = Printed {
+    title: settling_say::SHEET,
+    button: "tuning-sheet",
     papers: LARGE,
-    sheet: papers::report_sheet,
+    sheet: papers::tuning_sheet,
 };
 
 /// The paper that was chosen last, if it is one of these; else A4.
@@ -90,10 +111,21 @@ pub fn ReportBar(store: Store) -> impl IntoView {
     bar(store, &REPORT)
 }
 
+/// The bar above the tuning sheet.
+#[component]
+pub fn TuningBar(store: Store) -> impl IntoView {
+    bar(store, &TUNING)
+}
+
 /// The bar above the pages. The pages themselves are put into [`PRINT_ROOT`].
 fn bar(store: Store, printed: &'static Printed) -> AnyView {
     let paper = RwSignal::new(chosen(printed.papers));
-    let sheet = Memo::new(move |_| html(&(printed.sheet)(store, paper.get())));
+    let own = language();
+    let spoken = RwSignal::new(chosen_language());
+    let sheet = Memo::new(move |_| {
+        let (language, paper) = (spoken.get(), paper.get());
+        markup(&in_language(language, || (printed.sheet)(store, paper, language != own)))
+    });
     let choose = move |event| {
         let name = event_target_value(&event);
         // Where the browser does not keep it, it is A4 again the next time.
@@ -120,15 +152,24 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
         sheet.track();
         request_animation_frame(move || set_timeout(make, Duration::ZERO));
     });
-    on_cleanup(|| browser::fill(PRINT_ROOT, "", ""));
+    browser::name_paper(PRINT_ROOT, Some(printed.title.said()));
+    on_cleanup(|| {
+        browser::fill(PRINT_ROOT, "", "");
+        browser::name_paper(PRINT_ROOT, None);
+    });
+    let line = NodeRef::<html::Div>::new();
+    line.on_load(|element| {
+        let bar: HtmlElement = (*element).clone();
+        watch_size(&element, move || browser::stand_below(PRINT_ROOT, bar.offset_height()));
+    });
     let close = move || {
         store.window.set(None);
         browser::focus(printed.button);
     };
-    let wrong = RwSignal::new("");
+    let wrong = RwSignal::new(Words::NONE);
     let print = move || {
         let printed = browser::print();
-        wrong.set(if printed.is_some() { "" } else { NOT_PRINTED });
+        wrong.set(if printed.is_some() { Words::NONE } else { say::NOT_PRINTED });
     };
     let escape = window_event_listener(ev::keydown, move |event| {
         if event.key() == "Escape" {
@@ -145,23 +186,72 @@ fn bar(store: Store, printed: &'static Printed) -> AnyView {
     let papers = printed.papers.iter().map(option).collect_view();
     Effect::new(move |_| browser::focus("print"));
     view! {
-        <div class="card-bar" role="toolbar" aria-label=printed.title>
-            <h2>{printed.title}</h2>
+        <section aria-label=say::BAR.said()>
+        <div node_ref=line class="card-bar" role="toolbar" aria-label=printed.title.said()>
+            <h2>{printed.title.said()}</h2>
             <label>
-                "Paper "
+                {say::PAPER.said()} " "
                 <select id="paper" on:change=choose>
                     {papers}
                 </select>
             </label>
+            {language_choice(spoken, wrong)}
             <p class="hint">
-                "Print at 100 %, with no margins added."
-                {(is_card && browser::is_local()).then_some(" The code leads to this computer alone: before you print cards for others, open Stringloft at its address on the web.")}
+                {say::PRINT_FULL_SIZE.said()}
+                {(is_card && browser::is_local()).then(|| view! { " " {say::CODE_LOCAL.said()} })}
             </p>
-            {button("tool main", "print", "", "Print", print)}
-            {button("tool", "close-card", "", "Close", close)}
+            {button("tool main", "print", "", order_say::PRINT.said(), print)}
+            {button("tool", "close-card", "", page::CLOSE.said(), close)}
             <p class="wrong" id="card-findings">{words(found)}</p>
-            <p class="wrong" role="alert">{words(move || wrong.get().to_owned())}</p>
+            <p class="wrong" role="alert">{words(move || wrong.get().into())}</p>
         </div>
+        </section>
+    }
+    .into_any()
+}
+
+/// The language that was chosen last for papers, if its words are here; else the page's.
+pub fn chosen_language() -> Language {
+    let kept = Language::of_code(&browser::kept(SPOKEN).unwrap_or_default());
+    kept.filter(|language| has(*language)).unwrap_or_else(language)
+}
+
+/// The choice of the language of a paper; nothing where the page has but one. Its words are fetched when it is chosen:
+/// until then, and where they do not come, the paper stays as it is.
+pub fn language_choice(spoken: RwSignal<Language>, wrong: RwSignal<Words>) -> AnyView {
+    let all = browser::languages();
+    if all.len() < 2 {
+        return ().into_any();
+    }
+    let speak = move |wanted: Language| {
+        spawn_local(async move {
+            let came = browser::fetch_language(wanted).await;
+            let _ = wrong.try_set(if came { Words::NONE } else { say::LANGUAGE_MISSING });
+            if came {
+                let _ = spoken.try_set(wanted);
+            }
+        });
+    };
+    // What was chosen in another visit is fetched now.
+    let kept = Language::of_code(&browser::kept(SPOKEN).unwrap_or_default());
+    if let Some(kept) = kept.filter(|kept| all.contains(kept) && *kept != spoken.get_untracked()) {
+        speak(kept);
+    }
+    let choose = move |event| {
+        let code = event_target_value(&event);
+        // Where the browser does not keep it, it is the page's again the next time.
+        let _ = browser::keep(SPOKEN, &code);
+        speak(Language::of_code(&code).unwrap_or_else(language));
+    };
+    let option = |one: Language| {
+        view! { <option value=one.code() lang=one.code() selected=move || spoken.get() == one>{one.own_name()}</option> }
+    };
+    let options = all.into_iter().map(option).collect_view();
+    view! {
+        <label>
+            {say::LANGUAGE.said()} " "
+            <select class="paper-language" on:change=choose>{options}</select>
+        </label>
     }
     .into_any()
 }

@@ -29,6 +29,10 @@ pub enum Ask {
     Shift { up: bool },
     /// Put in a string above the cursor.
     Insert,
+    /// Put in the selected strings once more, below them.
+    Duplicate,
+    /// Put in a string beyond the highest (up) or the lowest.
+    Extend { up: bool },
     /// Take the selected strings out.
     Delete,
     /// Open the make-up of the string.

@@ -17,19 +17,20 @@ use leptos::prelude::*;
 use self::desk::Desk;
 use crate::app::store::Store;
 use crate::app::widgets::list::while_so;
+use crate::words::{Words, choose_page as say};
 
 /// A key, the words of a head, and what stands under it.
-type Group = (&'static str, &'static str, fn(Desk) -> AnyView);
+type Group = (&'static str, Words, fn(Desk) -> AnyView);
 
 /// The groups beside the search.
 const GROUPS: [Group; 7] = [
-    ("family", "Strings to choose from", limits::family),
-    ("points", "What is wanted", points::points),
-    ("weights", "What matters", weights::weights),
-    ("limits", "Limits", limits::limits),
-    ("zones", "Gauges by zone", limits::zones),
-    ("kinds", "Kinds of string", limits::kinds),
-    ("reshape", "Better lengths", reshape::reshape),
+    ("family", say::GROUP_FAMILY, limits::family),
+    ("points", say::GROUP_POINTS, points::points),
+    ("weights", say::GROUP_WEIGHTS, weights::weights),
+    ("limits", say::GROUP_LIMITS, limits::limits),
+    ("zones", say::GROUP_ZONES, limits::zones),
+    ("kinds", say::GROUP_KINDS, limits::kinds),
+    ("reshape", say::GROUP_RESHAPE, reshape::reshape),
 ];
 
 /// Choose strings.
@@ -43,14 +44,14 @@ pub fn Choose(store: Store) -> impl IntoView {
     });
     let groups: Vec<AnyView> = GROUPS.iter().map(|group| part_of(desk, open, *group)).collect();
     view! {
-        <section class="choose-panel" aria-label="Choose strings">
+        <section class="choose-panel" aria-label=say::PANEL.said()>
             <div class="choose-main" id="choose" tabindex="-1">
                 {plot::plot(desk)}
                 {search::search(desk)}
                 {alternatives::alternatives(desk)}
                 {preview::preview(desk)}
             </div>
-            <div class="drawing-side" id="choose-side" role="group" aria-label="What is wanted, limits, and lengths" on:focusout=move |_| store.close_step()>
+            <div class="drawing-side" id="choose-side" role="group" aria-label=say::SIDE.said() on:focusout=move |_| store.close_step()>
                 {groups}
             </div>
         </section>
@@ -68,7 +69,7 @@ fn part_of(desk: Desk, open: RwSignal<&'static str>, (key, words, make): Group) 
         <div class="drawing-group" class:open=is_open>
             <h2>
                 <button type="button" id=format!("choose-{key}") aria-expanded=move || if is_open() { "true" } else { "false" } on:click=turn>
-                    {words}
+                    {words.said()}
                 </button>
             </h2>
             {while_so(is_open, move || make(desk))}

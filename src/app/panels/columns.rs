@@ -11,6 +11,7 @@ use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part};
 use crate::app::widgets::window::Window;
 use crate::design::letters::small;
+use crate::words::chart_page as say;
 
 /// The window of the columns. What is chosen shows at once and is kept with the browser.
 #[component]
@@ -24,7 +25,7 @@ pub fn ColumnsWindow(store: Store) -> impl IntoView {
                 aria-pressed=move || if on() { "true" } else { "false" }
                 on:click=move |_| store.show_columns(columns.to_vec())
             >
-                {name}
+                {name.said()}
             </button>
         }
         .into_any()
@@ -38,10 +39,10 @@ pub fn ColumnsWindow(store: Store) -> impl IntoView {
         all.map(line).collect()
     };
     view! {
-        <Window title="Columns of the chart" on_close=move || store.window.set(None)>
-            <p class="window-actions" role="group" aria-label="Sets of columns">{Vec::from(sets)}</p>
+        <Window title=say::COLUMNS_WINDOW.said() on_close=move || store.window.set(None)>
+            <p class="window-actions" role="group" aria-label=say::COLUMN_SETS.said()>{Vec::from(sets)}</p>
             <p class="hint">
-                "Number and note always show. Tick a column to show it, and move it up to have it farther to the left. What you put together here is kept in this browser as My columns."
+                {say::COLUMNS_HINT.said()}
             </p>
             <ol class="column-list">{list(lines)}</ol>
         </Window>
@@ -78,8 +79,8 @@ fn line(store: Store, shown: Shown, on: bool) -> AnyView {
     let steps = on.then(|| {
         view! {
             <span class="tool-group">
-                {button("tool", "", "Farther to the left", "Up", move || step(false))}
-                {button("tool", "", "Farther to the right", "Down", move || step(true))}
+                {button("tool", "", say::FARTHER_LEFT.said(), say::UP.said(), move || step(false))}
+                {button("tool", "", say::FARTHER_RIGHT.said(), say::DOWN.said(), move || step(true))}
             </span>
         }
     });

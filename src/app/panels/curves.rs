@@ -10,13 +10,12 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{HtmlCanvasElement, HtmlElement, MouseEvent, ResizeObserver};
 
+use super::awaited::lazy_menu;
 use super::chart_acts::go_to;
 use crate::app::canvas::paint;
 use crate::app::rows;
-use crate::app::store::{Act, Format, Part, Picture, Progress, Store};
-use crate::app::widgets::button::button;
+use crate::app::store::{Part, Progress, Store};
 use crate::app::widgets::list::words;
-use crate::app::widgets::menu::menu;
 use crate::app::{browser, grid::Selection};
 use crate::charts::compass::Compass;
 use crate::charts::palette::Palette;
@@ -24,11 +23,8 @@ use crate::charts::pen::{Medium, Style};
 use crate::charts::recorded::{Recorded, Recorder};
 use crate::charts::series::Curves;
 use crate::charts::{band, draw};
-use crate::design::figures::{WITH_CURVE, row};
 use crate::engine::findings::Weight;
-
-/// The most curves at once: more would be too low to read.
-const MOST_CURVES: usize = 5;
+use crate::words::curves as say;
 
 /// Curves and band, one above the other.
 #[component]
@@ -150,9 +146,9 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
                         store.need(Part::Windows);
                     }
                 />
-                "Tolerances"
+                {say::TOLERANCES.said()}
             </label>
-            <Choose store=store/>
+            <div class="choose">{lazy_menu(store, "which-curves", say::CURVES)}</div>
         </div>
         <p class="hint" id="tolerances-hint" hidden=move || !tolerances.get()>
             {words(move || rows::tolerance_words(spreads.read().as_ref().map_or(&[], |all| all.as_slice())))}
@@ -172,13 +168,13 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
                 node_ref=upper
                 id="curves"
                 role="img"
-                aria-label="Curves across the compass, bass at the left. The string chart holds the same figures."
+                aria-label=say::CURVES_LABEL.said()
             ></canvas>
             <canvas
                 node_ref=lower
                 id="band"
                 role="img"
-                aria-label="The strings side by side, lengths to scale. The string chart holds the same lengths."
+                aria-label=say::BAND_LABEL.said()
             ></canvas>
             <div
                 class="picked"
@@ -193,44 +189,6 @@ pub fn CurvesPanel(store: Store) -> impl IntoView {
             ></div>
         </div>
     }
-}
-
-/// Which curves are shown.
-#[component]
-fn Choose(store: Store) -> impl IntoView {
-    let boxes = WITH_CURVE
-        .map(|figure| {
-            let shown = move || store.curves.with(|shown| shown.contains(&figure));
-            let full = move || !shown() && store.curves.with(|shown| shown.len() >= MOST_CURVES);
-            let turn = move |_| {
-                store.curves.update(|curves| {
-                    if let Some(place) = curves.iter().position(|one| *one == figure) {
-                        curves.remove(place);
-                    } else {
-                        curves.push(figure);
-                    }
-                });
-            };
-            view! {
-                <label>
-                    <input type="checkbox" prop:checked=shown disabled=full on:change=turn/>
-                    {row(figure).name()}
-                </label>
-            }
-        })
-        .collect_view();
-    let saved = |id: &'static str, words: &'static str, format: Format| {
-        button("menu-item", id, "", words, move || {
-            store.act(Act::SavePicture(Picture::Curves, format));
-        })
-    };
-    let list = view! {
-        {boxes}
-        <p class="hint">"At most five at once."</p>
-        {saved("curves-svg", "Save as SVG", Format::Svg)}
-        {saved("curves-png", "Save as PNG", Format::Png)}
-    };
-    view! { <div class="choose">{menu("which-curves", "Curves", list.into_any())}</div> }
 }
 
 /// How large the canvases are. Asked of the page only when it changes, as asking costs a layout.

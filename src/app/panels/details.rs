@@ -3,19 +3,22 @@
 use leptos::prelude::*;
 use web_sys::KeyboardEvent;
 
+use super::asked::{asked, asked_in_words};
 use super::chart_acts::go_to;
-use super::form::{mechanism_of, options};
+use super::form::{mechanism_key, mechanism_of, options};
+use crate::app::asked::Question;
 use crate::app::rows::{self, Block, MOST_PARTIALS};
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, number_field};
 use crate::app::widgets::window::Window;
+use crate::design::advice;
 use crate::design::edit::Edit;
 use crate::design::settings::{NumberRow, OneOf};
-use crate::design::{advice, display};
+use crate::words::{Words, details as say};
 
 /// What a string is called whose mechanism is that of the harp.
-const AS_THE_HARP: &str = "As the harp";
+const AS_THE_HARP: Words = say::AS_THE_HARP;
 
 /// The string under the cursor, in full.
 #[component]
@@ -49,7 +52,7 @@ pub fn DetailsWindow(store: Store) -> impl IntoView {
     };
     let row = NumberRow {
         whole: true,
-        ..NumberRow::new("Partials", "", (1.0, f64::from(MOST_PARTIALS)))
+        ..NumberRow::new(say::PARTIALS_COUNT, Words::NONE, (1.0, f64::from(MOST_PARTIALS)))
     };
     let shown = Signal::derive(move || Some(f64::from(partials.get())));
     view! {
@@ -57,12 +60,13 @@ pub fn DetailsWindow(store: Store) -> impl IntoView {
             <div class="details" on:keydown=on_keys>
                 <div class="details-head">
                     <span class="tool-group">
-                        {button("tool", "", "The string above (Ctrl+Up)", "Previous string", move || step(false))}
-                        {button("tool", "", "The string below (Ctrl+Down)", "Next string", move || step(true))}
+                        {button("tool", "", say::ABOVE_HINT.said(), say::ABOVE.said(), move || step(false))}
+                        {button("tool", "", say::BELOW_HINT.said(), say::BELOW.said(), move || step(true))}
                     </span>
                     {number_field(row, shown, None, Callback::new(set_partials))}
                     <Raised store=store/>
                 </div>
+                {asked_in_words(Question::Tolerance)}
                 {move || blocks.get().into_iter().map(table).collect_view()}
                 <p class="caution">{advice::caution()}</p>
             </div>
@@ -74,22 +78,22 @@ pub fn DetailsWindow(store: Store) -> impl IntoView {
 #[component]
 fn Raised(store: Store) -> impl IntoView {
     let mut choices = options(OneOf::Mechanism);
-    choices.insert(0, (AS_THE_HARP.to_owned(), AS_THE_HARP.to_owned()));
+    choices.insert(0, (String::new(), AS_THE_HARP.into()));
     let value = Signal::derive(move || {
         let row = store.selection.get().cursor.row;
         let own = store.design.with(|design| design.strings.get(row)?.mechanism);
-        own.map_or(AS_THE_HARP, display::mechanism).to_owned()
+        own.map(mechanism_key).unwrap_or_default()
     });
-    let set = move |words: String| {
+    let set = move |key: String| {
         let rows = store.selection.get_untracked().rows();
         let rows = *rows.start()..*rows.end() + 1;
-        store.send(&Edit::StringMechanism { rows, kind: mechanism_of(&words) });
+        store.send(&Edit::StringMechanism { rows, kind: mechanism_of(&key) });
     };
     let label = move || {
         let rows = store.selection.get().rows();
         match (rows.start() + 1, rows.end() + 1) {
-            (first, last) if first == last => format!("Lever or disc of string {first}"),
-            (first, last) => format!("Levers or discs of strings {first} to {last}"),
+            (first, last) if first == last => say::raised_one(&first),
+            (first, last) => say::raised(&first, &last),
         }
     };
     // The label names the strings, so it is made again with the selection, and the choice with it.
@@ -103,11 +107,13 @@ fn Raised(store: Store) -> impl IntoView {
 /// A table with its notes.
 fn table(block: Block) -> impl IntoView {
     let heads = block.heads.into_iter().map(|head| view! { <th scope="col">{head}</th> });
-    let rows = block.rows.into_iter().map(|row| {
+    let questions = block.asked.into_iter().chain(std::iter::repeat(None));
+    let rows = block.rows.into_iter().zip(questions).map(|(row, question)| {
         let mut cells = row.into_iter();
         let name = cells.next();
+        let question = question.map(asked);
         let cells = cells.map(|cell| view! { <td>{cell}</td> }).collect_view();
-        view! { <tr><th scope="row">{name}</th>{cells}</tr> }
+        view! { <tr><th scope="row">{name} {question}</th>{cells}</tr> }
     });
     let notes = block.notes.into_iter().map(|note| view! { <p class="hint">{note}</p> });
     view! {

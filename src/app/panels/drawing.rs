@@ -33,21 +33,22 @@ use crate::app::frame::Frame;
 use crate::app::store::Store;
 use crate::app::widgets::list::while_so;
 use crate::papers::template::model::TemplateError;
+use crate::words::{Words, charts, drawing as say, papers};
 
 /// A key, the words of a head, and what stands under it.
-type Group = (&'static str, &'static str, fn(Store) -> AnyView);
+type Group = (&'static str, Words, fn(Store) -> AnyView);
 
 /// The groups beside the drawing.
 const GROUPS: &[Group] = &[
-    ("shape", "Shape", |store| view! { <Shape store=store/> }.into_any()),
-    ("woods", "Woods", |store| view! { <Woods store=store/> }.into_any()),
-    ("loads", "Loads", |store| {
+    ("shape", say::SHAPE, |store| view! { <Shape store=store/> }.into_any()),
+    ("woods", say::WOODS, |store| view! { <Woods store=store/> }.into_any()),
+    ("loads", say::LOADS, |store| {
         view! { <LoadsTable store=store/><YearsTable store=store/> }.into_any()
     }),
-    ("stringing", "Stringing", |store| view! { <Stringing store=store/> }.into_any()),
-    ("keys", "Keys", |store| view! { <Keys store=store/> }.into_any()),
-    ("drills", "Drills", |store| view! { <Drills store=store/> }.into_any()),
-    ("files", "Files", |store| view! { <Files store=store/> }.into_any()),
+    ("stringing", say::STRINGING, |store| view! { <Stringing store=store/> }.into_any()),
+    ("keys", say::KEYS, |store| view! { <Keys store=store/> }.into_any()),
+    ("drills", say::DRILLS, |store| view! { <Drills store=store/> }.into_any()),
+    ("files", say::FILES, |store| view! { <Files store=store/> }.into_any()),
 ];
 
 /// The drawing and the groups beside it.
@@ -61,15 +62,27 @@ pub fn Drawing(store: Store) -> impl IntoView {
             browser::focus("loft");
         }
     };
+    // On a small screen the groups lie below the drawing.
+    Effect::new(move |_| {
+        if store.paper.seeks.get() {
+            store.paper.seeks.set(false);
+            show_head(store.paper.group.get_untracked());
+        }
+    });
     let groups = GROUPS.iter().map(|group| part_of(store, *group)).collect_view();
     view! {
-        <section class="drawing-panel" aria-label="Drawing">
+        <section class="drawing-panel" aria-label=papers::DRAWING.said()>
             <Picture store=store/>
-            <div class="drawing-side" id="drawing-side" tabindex="-1" role="group" aria-label="Shape, woods, loads and files" on:keydown=on_keys>
+            <div class="drawing-side" id="drawing-side" tabindex="-1" role="group" aria-label=say::BESIDE.said() on:keydown=on_keys>
                 {groups}
             </div>
         </section>
     }
+}
+
+/// Brings the head of a group to the upper edge of a small screen, when the page has been laid out.
+fn show_head(key: &'static str) {
+    request_animation_frame(move || browser::show_on_small(&format!("group-{key}")));
 }
 
 /// The head of a group, and what stands under it while it is open.
@@ -78,6 +91,7 @@ fn part_of(store: Store, (key, words, make): Group) -> AnyView {
     let turn = move |_| {
         store.close_step();
         store.paper.group.set(if open() { "" } else { key });
+        show_head(key);
         // What stood above is closed now.
         browser::to_top("drawing-side");
     };
@@ -85,7 +99,7 @@ fn part_of(store: Store, (key, words, make): Group) -> AnyView {
         <div class="drawing-group" class:open=open>
             <h2>
                 <button type="button" id=format!("group-{key}") aria-expanded=move || if open() { "true" } else { "false" } on:click=turn>
-                    {words}
+                    {words.said()}
                 </button>
             </h2>
             {while_so(open, move || make(store))}
@@ -97,9 +111,7 @@ fn part_of(store: Store, (key, words, make): Group) -> AnyView {
 /// Why there is no drawing, for a maker.
 pub(super) fn why(error: &TemplateError) -> String {
     match error {
-        TemplateError::Empty => {
-            "There is nothing to draw yet. Give the strings their lengths first.".to_owned()
-        }
-        error => format!("This cannot be drawn: {error}."),
+        TemplateError::Empty => charts::NOTHING_TO_DRAW.into(),
+        error => say::not_drawn(error),
     }
 }

@@ -17,6 +17,7 @@ use crate::app::widgets::window::Window;
 use crate::design::letters::capital;
 use crate::design::restring::{Conversion, Equal, convert, summary};
 use crate::design::{advice, library};
+use crate::words::details as say;
 
 /// What the window begins with, if no string says better.
 const FIRST: [&str; 2] = ["gut", "nylon"];
@@ -53,7 +54,7 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
             .unwrap_or(key)
     };
     Effect::new(move |_| {
-        let words = rows::ghost_words(&format!("the strings in {}", name()));
+        let words = say::grey(&name());
         let analysis = Arc::new(preview.read().after.clone());
         store.ghost.set((count() > 0).then_some(Ghost { words, analysis }));
     });
@@ -72,9 +73,7 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
             if is_shown == Some(true) {
                 let (before, after) = beside(store, &now.design, &now.after);
                 let said = !before.is_empty() || !after.is_empty();
-                frame.set(
-                    said.then(|| format!("Frame now: {before}. With these strings: {after}.")),
-                );
+                frame.set(said.then(|| say::frame_now(&after, &before)));
             }
         });
     });
@@ -83,9 +82,7 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
         let preview = preview.read();
         let line = |text: String| part(&text.clone(), move || view! { <li>{text}</li> }.into_any());
         if count() == 0 {
-            return vec![line(
-                "No string can be exchanged like this. The table says why.".to_owned(),
-            )];
+            return vec![line(say::NONE_EXCHANGED.into())];
         }
         summary(&preview, &units).into_iter().chain(frame.get()).map(line).collect()
     };
@@ -93,8 +90,7 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
         let (count, name) = untrack(|| (count(), name()));
         let edit = preview.with_untracked(|preview| preview.edit.clone());
         store.window.set(None);
-        let strings = if count == 1 { "string is" } else { "strings are" };
-        let words = format!("{count} {strings} now of {name}. Undo takes that back.");
+        let words = say::exchanged(&count, &name);
         store.tell(store.change(&edit), &words);
     };
     let heads = rows::exchange_heads(&units).into_iter();
@@ -102,11 +98,11 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
         heads.map(|head| view! { <th scope="col">{head}</th> }.into_any()).collect();
     let (first_string, last_string) = (picked.start + 1, picked.end);
     let these = if picked.len() > 1 {
-        format!("strings {first_string} to {last_string}, as selected")
+        say::these(&first_string, &last_string)
     } else {
-        format!("string {first_string}, as selected")
+        say::this(&first_string)
     };
-    let strings = vec![("all".to_owned(), "all strings".to_owned()), ("picked".to_owned(), these)];
+    let strings = vec![("all".to_owned(), say::ALL_STRINGS.into()), ("picked".to_owned(), these)];
     let equals = Equal::ALL.map(|equal| (equal.name().to_owned(), capital(equal.name()))).to_vec();
     let set_equal = move |name: String| {
         if let Some(found) = Equal::ALL.into_iter().find(|equal| equal.name() == name) {
@@ -115,33 +111,33 @@ pub fn ExchangeWindow(store: Store) -> impl IntoView {
     };
     let list_name = store.shop.with_untracked(|shop| shop.name.clone());
     let from = vec![
-        ("list".to_owned(), format!("the nearest of the list \"{list_name}\"")),
-        ("any".to_owned(), "any hundredth of a millimetre".to_owned()),
+        ("list".to_owned(), say::nearest_of(&list_name)),
+        ("any".to_owned(), say::ANY_GAUGE.into()),
     ];
     let of = |signal: RwSignal<&'static str>| Signal::derive(move || signal.get().to_owned());
     let set = |signal: RwSignal<&'static str>, both: [&'static str; 2]| {
         move |key: String| signal.set(if key == both[0] { both[0] } else { both[1] })
     };
     view! {
-        <Window title="Exchange materials" wide=true on_close=move || store.window.set(None)>
+        <Window title=say::EXCHANGE_TITLE.said() wide=true on_close=move || store.window.set(None)>
             <div class="exchange">
-                <Choice label="Strings" choices=strings value=of(which) on_change=set(which, ["all", "picked"])/>
-                <Choice label="New material" choices=known value=material on_change=move |key| material.set(key)/>
-                <Choice label="What stays" choices=equals value=Signal::derive(move || equal.get().name().to_owned()) on_change=set_equal/>
-                <Choice label="Gauges" choices=from value=of(gauges) on_change=set(gauges, ["list", "any"])/>
+                <Choice label=say::STRINGS.said() choices=strings value=of(which) on_change=set(which, ["all", "picked"])/>
+                <Choice label=say::NEW_MATERIAL.said() choices=known value=material on_change=move |key| material.set(key)/>
+                <Choice label=say::WHAT_STAYS.said() choices=equals value=Signal::derive(move || equal.get().name().to_owned()) on_change=set_equal/>
+                <Choice label=say::GAUGES.said() choices=from value=of(gauges) on_change=set(gauges, ["list", "any"])/>
             </div>
             <ul class="granted" id="exchange-told" aria-live="polite">{list(told)}</ul>
             <p class="caution">{advice::caution()}</p>
-            <div class="sheet exchange-rows" role="region" tabindex="0" aria-label="Strings before and after">
+            <div class="sheet exchange-rows" role="region" tabindex="0" aria-label=say::BEFORE_AFTER.said()>
                 <table class="sources differ" id="exchange-table">
-                    <thead><tr><th scope="col">"String"</th>{heads}<th scope="col">"Exact gauge"</th><th scope="col">"Remark"</th></tr></thead>
+                    <thead><tr><th scope="col">{say::STRING.said()}</th>{heads}<th scope="col">{say::EXACT_GAUGE.said()}</th><th scope="col">{say::REMARK.said()}</th></tr></thead>
                     <tbody>{list(move || rows::exchanged(&preview.read(), &units).into_iter().map(row).collect())}</tbody>
                 </table>
             </div>
             {while_so(move || count() > 0, move || view! {
                 <p class="window-actions at-hand">
-                    {button("tool main", "take-exchange", "", "Exchange these strings", take)}
-                    <span class="hint">"One step: Undo takes it back. The grey curves are the strings as they would be."</span>
+                    {button("tool main", "take-exchange", "", say::EXCHANGE.said(), take)}
+                    <span class="hint">{say::EXCHANGE_HINT.said()}</span>
                 </p>
             }.into_any())}
         </Window>

@@ -10,6 +10,7 @@ use crate::app::store::{Store, Window};
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part, while_so, words};
 use crate::design::advice;
+use crate::words::chart_page as say;
 
 /// The list of findings.
 #[component]
@@ -21,17 +22,16 @@ pub fn Findings(store: Store) -> impl IntoView {
     });
     let headline = move || match found.with(Vec::len) {
         // The frame has a line of its own where a part is over; else the summary says what is not judged.
-        0 => "No findings on the strings".to_owned(),
-        1 => "1 finding".to_owned(),
-        count => format!("{count} findings"),
+        0 => say::NO_FINDINGS.into(),
+        count => say::findings_count(&count),
     };
     view! {
-        <section class="findings" aria-label="Findings" id="findings" tabindex="-1">
+        <section class="findings" aria-label=say::FINDINGS.said() id="findings" tabindex="-1">
             <h2>{words(headline)}</h2>
             {while_so(
                 move || store.design.with(|design| rows::has_blanks(design)),
                 move || view! {
-                    <p>{button("quiet", "missing", "What was not measured or typed yet", "What is missing", move || store.window.set(Some(Window::Missing)))}</p>
+                    <p>{button("quiet", "missing", say::MISSING_HINT.said(), say::MISSING.said(), move || store.window.set(Some(Window::Missing)))}</p>
                 }.into_any(),
             )}
             <ul>
@@ -79,7 +79,7 @@ fn Line(store: Store, finding: FindingWords) -> impl IntoView {
             view! { <button type="button" class="link" on:click=go>{sentence}</button> }.into_any()
         }
         None if frame => {
-            let go = move |_| store.show_loads();
+            let go = move |_| store.show_group("loads");
             view! { <button type="button" class="link" on:click=go>{sentence}</button> }.into_any()
         }
         None => view! { <span>{sentence}</span> }.into_any(),

@@ -7,11 +7,13 @@ use web_sys::HtmlElement;
 
 use super::form::group;
 use super::looks::chosen;
+use crate::app::browser;
 use crate::app::forms::INSTRUMENT;
 use crate::app::store::Store;
 use crate::app::widgets::window::Window;
 use crate::design::document::{ForceUnit, GaugeUnit, LengthUnit};
 use crate::design::edit::Edit;
+use crate::words::{Naming, chosen_naming, forms as say};
 
 /// The instrument's panel.
 #[component]
@@ -28,8 +30,9 @@ pub fn InstrumentWindow(store: Store) -> impl IntoView {
         })
         .collect();
     view! {
-        <Window title="Instrument" wide=true on_close=close>
-            <div class="window-actions"><UnitChoices store=store/></div>
+        <Window title=say::INSTRUMENT.said() wide=true on_close=close>
+            <div class="window-actions"><UnitChoices store=store/>{note_names(store)}</div>
+            <p class="hint">{say::NOTE_NAMES_HINT.said()}</p>
             <div class="form-columns">{columns}</div>
         </Window>
     }
@@ -62,10 +65,32 @@ fn UnitChoices(store: Store) -> impl IntoView {
     };
     let forces = vec![("N", "N"), ("kgf", "kgf"), ("lbf", "lbf")];
     view! {
-        <span>"Units"</span>
+        <span>{say::UNITS.said()}</span>
         {sizes(store, "sizes")}
-        {chosen("forces", "Unit of tension", forces, Signal::derive(force), Box::new(set))}
+        {chosen("forces", say::UNIT_OF_TENSION.said(), forces, Signal::derive(force), Box::new(set))}
     }
+}
+
+/// How notes are named on this page, whatever the design.
+fn note_names(store: Store) -> AnyView {
+    let now = || chosen_naming().map_or("", Naming::key);
+    let set = move |key: String| {
+        if let Err(why) = browser::name_notes_always(Naming::of_key(&key)) {
+            store.complain(say::note_names_not_kept(&why));
+        }
+    };
+    let choices = vec![
+        ("", say::NOTE_NAMES_USUAL.said()),
+        (Naming::English.key(), say::NOTE_NAMES_ENGLISH.said()),
+        (Naming::German.key(), say::NOTE_NAMES_GERMAN.said()),
+        (Naming::Syllables.key(), say::NOTE_NAMES_SYLLABLES.said()),
+    ];
+    let label = say::NOTE_NAMES.said();
+    view! {
+        <span>{label}</span>
+        {chosen("note-names", label, choices, Signal::derive(now), Box::new(set))}
+    }
+    .into_any()
 }
 
 /// The units of lengths and gauges.
@@ -91,9 +116,9 @@ fn sizes(store: Store, id: &'static str) -> AnyView {
     };
     let choices = vec![
         ("mm", "mm"),
-        ("in", "inches"),
-        ("mm-thou", "mm, gauges in inches"),
-        ("in-mm", "inches, gauges in mm"),
+        ("in", say::UNIT_INCHES.said()),
+        ("mm-thou", say::UNIT_MM_INCHES.said()),
+        ("in-mm", say::UNIT_INCHES_MM.said()),
     ];
-    chosen(id, "Units of lengths and gauges", choices, Signal::derive(now), Box::new(set))
+    chosen(id, say::UNITS_OF_LENGTHS.said(), choices, Signal::derive(now), Box::new(set))
 }

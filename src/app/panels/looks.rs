@@ -8,6 +8,7 @@ use wasm_bindgen::JsCast;
 use crate::app::browser;
 use crate::app::columns::{SETS, read, set_of};
 use crate::app::store::{Store, View, Window};
+use crate::words::chart_page as say;
 
 /// The share of the width that the chart has, and the one that any other view has, in per cent. At 0 the view
 /// is folded, at 100 the curves are.
@@ -113,11 +114,11 @@ pub fn Divider(split: Split) -> impl IntoView {
             role="separator"
             tabindex="0"
             aria-orientation="vertical"
-            aria-label="Border between the view and the curves"
+            aria-label=say::BORDER.said()
             aria-valuemin="0"
             aria-valuemax="100"
             aria-valuenow=move || split.share()
-            title="Drag it, or use the arrow keys. Home and End fold a side, Enter brings both back."
+            title=say::BORDER_HINT.said()
             on:pointerdown=pressed
             on:pointermove=pulled
             on:pointerup=move |_| split.keep()
@@ -131,8 +132,10 @@ pub fn Divider(split: Split) -> impl IntoView {
 #[component]
 pub fn Looks(store: Store, split: Split) -> impl IntoView {
     let columns = move || set_of(&store.chosen.read()).unwrap_or("own");
-    let sets = SETS.map(|(key, name, _)| (key, name)).into_iter();
-    let sets = sets.chain([("own", "My columns"), ("choose", "Choose columns…")]).collect();
+    let sets = SETS.map(|(key, name, _)| (key, name.said())).into_iter();
+    let sets = sets
+        .chain([("own", say::MY_COLUMNS.said()), ("choose", say::CHOOSE_COLUMNS.said())])
+        .collect();
     let take_columns = move |key: String| match key.as_str() {
         "choose" => store.window.set(Some(Window::Columns)),
         "own" => match store.own_columns() {
@@ -154,12 +157,15 @@ pub fn Looks(store: Store, split: Split) -> impl IntoView {
         }
         split.keep();
     };
-    let beside =
-        vec![("both", "With curves"), ("view", "Without curves"), ("curves", "Curves alone")];
+    let beside = vec![
+        ("both", say::WITH_CURVES.said()),
+        ("view", say::WITHOUT_CURVES.said()),
+        ("curves", say::CURVES_ALONE.said()),
+    ];
     view! {
         <div class="looks">
-            {chosen("columns", "Columns of the chart", sets, Signal::derive(columns), Box::new(take_columns))}
-            {chosen("sides", "What is shown side by side", beside, Signal::derive(sides), Box::new(take_sides))}
+            {chosen("columns", say::COLUMNS_WINDOW.said(), sets, Signal::derive(columns), Box::new(take_columns))}
+            {chosen("sides", say::BESIDE.said(), beside, Signal::derive(sides), Box::new(take_sides))}
         </div>
     }
 }

@@ -17,10 +17,11 @@ use crate::design::document::{Bare, Design, LayerSpec, MOST_LAYERS, MakeUpSpec, 
 use crate::design::edit::{Column, Edit};
 use crate::design::library;
 use crate::design::resolve::resolve;
-use crate::engine::material::key_of;
+use crate::engine::material::{key_of, said};
+use crate::words::{Words, details as say};
 
 /// Asked when the window is closed with a make-up that was changed and not used.
-const UNUSED: &str = "The make-up was changed. Use it? Cancel leaves the string as it was.";
+const UNUSED: Words = say::UNUSED;
 
 /// The editor of a make-up. Nothing changes in the chart before it is taken.
 #[component]
@@ -30,8 +31,8 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
     let design = store.design.get_untracked();
     let Some(string) = design.strings.get(first).cloned() else {
         return view! {
-            <Window title="Make-up" on_close=move || store.window.set(None)>
-                <p>"There is no string yet. Add one first."</p>
+            <Window title=say::MAKE_UP.said() on_close=move || store.window.set(None)>
+                <p>{say::NO_STRING.said()}</p>
             </Window>
         }
         .into_any();
@@ -46,9 +47,9 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
         Design { strings: vec![string], ..(*design).clone() }
     });
     let title = if first == last {
-        format!("Make-up of string {}", first + 1)
+        say::make_up_of(&(first + 1))
     } else {
-        format!("Make-up of strings {} to {}", first + 1, last + 1)
+        say::make_up_of_several(&(first + 1), &(last + 1))
     };
     let before = StoredValue::new(before);
     let take = move || {
@@ -66,7 +67,7 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
     let close = move || {
         if store.window.get_untracked() == Some(Which::MakeUp) {
             let changed = draft.with_untracked(|draft| before.with_value(|before| draft != before));
-            if changed && browser::confirmed(UNUSED) {
+            if changed && browser::confirmed(UNUSED.said()) {
                 take();
             } else {
                 store.window.set(None);
@@ -84,10 +85,10 @@ pub fn MakeUpWindow(store: Store) -> impl IntoView {
                 </div>
                 <Tried tried=tried/>
             </div>
-            {(first != last).then(|| view! { <p class="hint">"Of several plain strings, a material or gauge that you leave as it is stays as each string has it."</p> })}
+            {(first != last).then(|| view! { <p class="hint">{say::SEVERAL_HINT.said()}</p> })}
             <p class="window-actions at-hand">
                 <button type="button" class="tool main" id="take-make-up" on:click=move |_| take()>
-                    {if first == last { "Use for this string" } else { "Use for these strings" }}
+                    {if first == last { say::USE_ONE.said() } else { say::USE_SEVERAL.said() }}
                 </button>
             </p>
         </Window>
@@ -117,7 +118,9 @@ pub(super) fn materials(design: &Design) -> Vec<(String, String)> {
     let others = library::built_in()
         .iter()
         .filter(|material| design.materials.iter().all(|own| own.key != material.key));
-    own.chain(others).map(|material| (material.key.clone(), material.name.clone())).collect()
+    own.chain(others)
+        .map(|material| (material.key.clone(), said(&material.name).to_owned()))
+        .collect()
 }
 
 /// The choice of a material. A text that means none of them is kept and shown as it is.
@@ -136,7 +139,7 @@ fn MaterialChoice(
         let now = key();
         let mut all = choices.get_value();
         if all.iter().all(|(key, _)| *key != now) {
-            let words = if now.is_empty() { "choose one".to_owned() } else { format!("{now}?") };
+            let words = if now.is_empty() { say::CHOOSE_ONE.into() } else { format!("{now}?") };
             all.insert(0, (now.clone(), words));
         }
         all.into_iter()
@@ -145,7 +148,7 @@ fn MaterialChoice(
     };
     view! {
         <label class="field">
-            <span>"Material"</span>
+            <span>{say::MATERIAL.said()}</span>
             <select prop:value=key on:change=move |event| on_change.run(event_target_value(&event))>
                 {options}
             </select>
@@ -180,10 +183,10 @@ fn Kind(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
     };
     view! {
         <fieldset class="kind">
-            <legend>"Kind"</legend>
-            {choice(0, "Plain")}
-            {choice(1, "Wound on a core")}
-            {choice(2, "Weighed (mass per metre known)")}
+            <legend>{say::KIND.said()}</legend>
+            {choice(0, say::PLAIN.said())}
+            {choice(1, say::WOUND.said())}
+            {choice(2, say::WEIGHED.said())}
         </fieldset>
     }
 }
@@ -227,17 +230,18 @@ fn Part(
 fn Core(draft: RwSignal<MakeUpSpec>, choices: StoredValue<Vec<(String, String)>>) -> impl IntoView {
     let material = Signal::derive(move || draft.with(|d| d.material.clone()));
     let set_material = move |key| draft.update(|d| d.material = key);
-    let legend = move || draft.with(|d| if d.is_plain() { "String" } else { "Core" });
+    let legend =
+        move || draft.with(|d| if d.is_plain() { say::STRING.said() } else { say::CORE.said() });
     view! {
         <fieldset>
             <legend>{legend}</legend>
             <MaterialChoice choices=choices value=material on_change=set_material/>
-            <Part draft=draft label="Diameter, mm" of=|d| Some(&mut d.diameter) hint="0.81 or .032\""/>
+            <Part draft=draft label=say::DIAMETER.said() of=|d| Some(&mut d.diameter) hint="0.81 or .032\""/>
             {while_so(
                 move || draft.with(MakeUpSpec::is_wound),
                 move || view! {
-                    <Part draft=draft label="Bare core at the board, mm" of=|d| Some(&mut d.bare.board) hint="0"/>
-                    <Part draft=draft label="Bare core at the pin, mm" of=|d| Some(&mut d.bare.pin) hint="0"/>
+                    <Part draft=draft label=say::BARE_BOARD.said() of=|d| Some(&mut d.bare.board) hint="0"/>
+                    <Part draft=draft label=say::BARE_PIN.said() of=|d| Some(&mut d.bare.pin) hint="0"/>
                 }.into_any(),
             )}
         </fieldset>
@@ -258,7 +262,7 @@ fn Layers(
         })}
         {while_so(
             move || (1..MOST_LAYERS).contains(&count.get()),
-            move || button("tool", "", "", "Add a layer outside", add),
+            move || button("tool", "", "", say::ADD_LAYER.said(), add),
         )}
     }
 }
@@ -324,14 +328,14 @@ fn OneLayer(
     };
     view! {
         <fieldset class="layer">
-            <legend><span class=format!("swatch layer-{}", index + 1)></span>{format!("Layer {}, counted from the core", index + 1)}</legend>
+            <legend><span class=format!("swatch layer-{}", index + 1)></span>{say::layer(&(index + 1))}</legend>
             <MaterialChoice choices=choices value=material on_change=set_material/>
-            {text("Wire, mm", |l| &mut l.size, "")}
-            {text("Ribbon, mm", |l| &mut l.width, "")}
-            <TextField label="Cover, %" value=packing on_input=set_packing/>
+            {text(say::WIRE.said(), |l| &mut l.size, "")}
+            {text(say::RIBBON.said(), |l| &mut l.width, "")}
+            <TextField label=say::COVER.said() value=packing on_input=set_packing/>
             <p class="hint">
-                "Ribbon is its width; leave it empty for round wire. Cover 100 %: the turns touch. "
-                {button("quiet", "", "", "Remove this layer", remove)}
+                {say::LAYER_HINT.said()} " "
+                {button("quiet", "", "", say::REMOVE_LAYER.said(), remove)}
             </p>
         </fieldset>
     }
@@ -343,10 +347,10 @@ fn Weighed(draft: RwSignal<MakeUpSpec>) -> impl IntoView {
         {while_so(
             move || draft.with(|d| d.weighed.is_some()),
             move || view! { <fieldset>
-                <legend>"Measured"</legend>
-                <Part draft=draft label="Mass per metre, g/m" of=|d| d.weighed.as_mut().map(|w| &mut w.g_per_m)/>
-                <Part draft=draft label="Overall diameter, mm (if measured)" of=|d| d.weighed.as_mut().map(|w| &mut w.gauge)/>
-                <Part draft=draft label="Breaking load, N (if known)" of=|d| d.weighed.as_mut().map(|w| &mut w.breaks_n)/>
+                <legend>{say::MEASURED.said()}</legend>
+                <Part draft=draft label=say::MASS.said() of=|d| d.weighed.as_mut().map(|w| &mut w.g_per_m)/>
+                <Part draft=draft label=say::OVERALL.said() of=|d| d.weighed.as_mut().map(|w| &mut w.gauge)/>
+                <Part draft=draft label=say::BREAKING.said() of=|d| d.weighed.as_mut().map(|w| &mut w.breaks_n)/>
             </fieldset> }.into_any(),
         )}
     }
@@ -374,7 +378,7 @@ fn Tried(tried: Memo<Design>) -> impl IntoView {
             {move || drawing().map(|drawing| view! { <SectionView drawing=drawing/> })}
             <p class="wrong" role="alert">{list::words(move || words().wrong.unwrap_or_default())}</p>
             <dl class="figures">{lines}</dl>
-            <p class="hint">"Windings are taken to add mass but no strength and no stiffness."</p>
+            <p class="hint">{say::WINDINGS_HINT.said()}</p>
         </div>
     }
 }
@@ -399,11 +403,11 @@ fn SectionView(drawing: SectionDrawing) -> impl IntoView {
         format!("{} {} {} {}", -margin, -margin, width_mm + 2.0 * margin, height_mm + 7.0 * margin);
     view! {
         <figure class="section">
-            <svg viewBox=all role="img" aria-label="Section of the string, to scale: from its end, and cut along its length">
+            <svg viewBox=all role="img" aria-label=say::SECTION.said()>
                 {shapes}
                 <line x1="0" x2=bar_mm y1=bar_y y2=bar_y class="bar"></line>
             </svg>
-            <figcaption>{format!("To scale: the bar is {bar_mm} mm. Left from the end, right cut along the string.")}</figcaption>
+            <figcaption>{say::to_scale(&bar_mm)}</figcaption>
         </figure>
     }
 }

@@ -12,6 +12,8 @@ use self::desk::{Desk, ListedMaterial};
 use self::facts::fact_row;
 use self::naming::{Naming, NewMaterial};
 use self::tests_of::{trial_form, uses as uses_of};
+use super::asked::asked_in_words;
+use crate::app::asked::Question;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part, while_so, words};
@@ -21,6 +23,8 @@ use crate::design::library::built_in;
 use crate::design::material_edit::{is_built_in, uses};
 use crate::design::material_facts::Property;
 use crate::design::trial::Trial;
+use crate::engine::material::said;
+use crate::words::{materials as say, semicolon};
 
 /// The panel of the materials.
 #[component]
@@ -31,7 +35,7 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
         store.window.set(None);
         let left = desk.unfinished();
         if !left.is_empty() {
-            store.complain(format!("Left out, as it could not be used: {}.", left.join("; ")));
+            store.complain(say::left_out(&left.join(semicolon())));
         }
     };
     let problem = move || {
@@ -39,10 +43,10 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
         told.as_ref().filter(|told| told.is_problem()).map(|told| told.text().to_owned())
     };
     view! {
-        <Window title="Materials" wide=true on_close=close>
+        <Window title=say::PANEL.said() wide=true on_close=close>
             <div class="materials">
                 <div class="materials-list">
-                    <ul aria-label="Materials">
+                    <ul aria-label=say::PANEL.said()>
                         {list(move || {
                             let line = |line: ListedMaterial| part(&line.clone(), move || list_line(desk, line).into_any());
                             desk.lines.get().into_iter().map(line).collect()
@@ -51,7 +55,7 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
                     <NewMaterial desk=desk/>
                 </div>
                 <div class="material-form">
-                    <h3>{words(move || desk.current.with(|spec| spec.name.clone()))}</h3>
+                    <h3>{words(move || desk.current.with(|spec| said(&spec.name).to_owned()))}</h3>
                     <Standing desk=desk/>
                     <p class="wrong" role="alert">{problem}</p>
                     <p role="status">{words(move || desk.told())}</p>
@@ -59,7 +63,8 @@ pub fn MaterialsWindow(store: Store) -> impl IntoView {
                     <div class="facts">
                         {Property::ALL.map(|property| fact_row(desk, property)).collect_view()}
                     </div>
-                    <p class="hint">"An empty field means not known: what follows from it is then not known either. A table has a row for each diameter, such as 0.50 310."</p>
+                    <p class="hint">{say::EMPTY_HINT.said()}</p>
+                    {asked_in_words(Question::Standing)}
                     {Trial::ALL.map(|trial| trial_form(store, trial, uses_of(desk, trial))).collect_view()}
                 </div>
             </div>
@@ -74,7 +79,7 @@ fn list_line(desk: Desk, line: ListedMaterial) -> impl IntoView {
         move |_| desk.choose(key.clone())
     };
     let this = key.clone();
-    let unfinished = move || desk.is_unfinished(&key).then_some(", unfinished");
+    let unfinished = move || desk.is_unfinished(&key).then(|| say::LISTED_UNFINISHED.said());
     view! {
         <li>
             <button
@@ -100,29 +105,22 @@ fn Standing(desk: Desk) -> impl IntoView {
         (store.design.with(|design| uses(design, &key)), is_built_in(&key), changed)
     });
     let words = move || match state.get() {
-        (_, true, false) => {
-            "Built in. A change here changes the copy of this design only; other designs keep theirs."
-        }
-        (_, true, true) => {
-            "Built in, with figures changed in this design only; other designs keep theirs."
-        }
-        (0, false, _) => "Of this design; no string uses it yet.",
-        (_, false, _) => "Of this design. Give its strings another material before you remove it.",
+        (_, true, false) => say::BUILT_IN.said(),
+        (_, true, true) => say::BUILT_IN_CHANGED.said(),
+        (0, false, _) => say::OWN_UNUSED.said(),
+        (_, false, _) => say::OWN_USED.said(),
     };
     let back = move || {
         let key = desk.key();
         if let Some(first) = built_in().iter().find(|material| material.key == key) {
             desk.forget(&key);
-            desk.tell(
-                store.change(&Edit::Material(first.clone())),
-                "Back to the built-in figures.",
-            );
+            desk.tell(store.change(&Edit::Material(first.clone())), say::BACK_DONE.said());
         }
     };
     let remove = move || {
         let key = desk.key();
         desk.forget(&key);
-        let words = format!("Removed {key}. Undo brings it back.");
+        let words = say::removed(&key);
         desk.tell(store.change(&Edit::RemoveMaterial { key }), &words);
     };
     view! {
@@ -130,11 +128,11 @@ fn Standing(desk: Desk) -> impl IntoView {
         <p class="window-actions">
             {while_so(
                 move || matches!(state.get(), (_, true, true)),
-                move || button("tool", "", "", "Back to the built-in figures", back),
+                move || button("tool", "", "", say::BACK.said(), back),
             )}
             {while_so(
                 move || matches!(state.get(), (0, false, _)),
-                move || button("tool", "", "", "Remove", remove),
+                move || button("tool", "", "", say::REMOVE.said(), remove),
             )}
         </p>
     }

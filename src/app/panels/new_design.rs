@@ -16,13 +16,11 @@ use crate::app::widgets::window::Window;
 use crate::design::advice;
 use crate::design::document::Design;
 use crate::design::presets::{SAMPLES, Sample};
+use crate::words::{Words, new_harp as say};
 
 /// The ways to begin: what each is known by, and its words.
-const WAYS: [(&str, &str); 3] = [
-    ("own", "A new harp"),
-    ("measured", "From measurements, to restring a harp"),
-    ("sample", "From a sample"),
-];
+const WAYS: [(&str, Words); 3] =
+    [("own", say::OWN), ("measured", say::MEASURED), ("sample", say::SAMPLE)];
 
 /// The panel.
 #[component]
@@ -45,7 +43,7 @@ pub fn NewWindow(store: Store) -> impl IntoView {
                         prop:checked=move || way.get() == key
                         on:change=move |_| way.set(key)
                     />
-                    {words}
+                    {words.said()}
                 </label>
             }
         })
@@ -60,16 +58,16 @@ pub fn NewWindow(store: Store) -> impl IntoView {
         vec![part(&way, make)]
     };
     view! {
-        <Window title="New harp" wide=true on_close=move || store.window.set(None)>
+        <Window title=say::TITLE.said() wide=true on_close=move || store.window.set(None)>
             <fieldset class="kind" id="ways">
-                <legend>"How to begin"</legend>
+                <legend>{say::HOW.said()}</legend>
                 {choices}
             </fieldset>
             {list(shown)}
             <p class="caution">{advice::caution()}</p>
             <p class="window-actions">
-                {button("tool", "", "", "Begin with an empty chart", empty)}
-                <span class="hint">"What is open now stays under Designs, if you changed it."</span>
+                {button("tool", "", "", say::EMPTY.said(), empty)}
+                <span class="hint">{say::STAYS.said()}</span>
             </p>
         </Window>
     }
@@ -87,15 +85,15 @@ fn FromSample(store: Store) -> impl IntoView {
         .map(|sample| {
             view! {
                 <li>
-                    <button type="button" class="link" on:click=move |_| open(sample)>{sample.title}</button>
-                    <p>{sample.blurb}</p>
+                    <button type="button" class="link" on:click=move |_| open(sample)>{sample.title.said()}</button>
+                    <p>{sample.blurb.said()}</p>
                 </li>
             }
         })
         .collect_view();
     view! {
         <fieldset>
-            <legend>"From a sample"</legend>
+            <legend>{say::SAMPLE.said()}</legend>
             <ul class="samples">{samples}</ul>
         </fieldset>
     }

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use super::header::save;
 use crate::app::store::{Elsewhere, Notice, Origin, Store, View};
 use crate::app::widgets::button::button;
+use crate::words::page as say;
 
 /// The line that tells what was done, or what went wrong and what to do.
 #[component]
@@ -18,7 +19,7 @@ pub fn NoticeLine(store: Store) -> impl IntoView {
             view! {
                 <div class="notice" class:problem=problem role=if problem { "alert" } else { "status" }>
                     <p>{text}</p>
-                    {button("quiet", "", "", "Dismiss", move || store.notice.set(None))}
+                    {button("quiet", "", "", say::DISMISS.said(), move || store.notice.set(None))}
                 </div>
             }
         })
@@ -46,10 +47,8 @@ fn line(id: &'static str, role: &'static str, text: String, buttons: Vec<AnyView
 
 fn not_kept(store: Store) -> Option<AnyView> {
     let why = store.not_kept.get()?;
-    let text = format!(
-        "Not kept: this browser takes nothing, as {why}. Save the design as a file before you leave the page."
-    );
-    let save = button("tool main", "", "", "Save as a file", move || save(store));
+    let text = say::not_kept(&why);
+    let save = button("tool main", "", "", say::SAVE.said(), move || save(store));
     Some(line("not-kept", "alert", text, vec![save]))
 }
 
@@ -58,18 +57,15 @@ fn elsewhere(store: Store) -> Option<AnyView> {
         let kept = store.keep_beside();
         store.tell(kept, "");
     };
-    let keep = button("tool", "", "", "Keep mine as a copy", keep);
+    let keep = button("tool", "", "", say::KEEP_MINE.said(), keep);
     let (text, buttons) = match store.elsewhere.get()? {
         Elsewhere::Changed => {
-            let load = button("tool main", "", "", "Load it", move || store.load_from_elsewhere());
-            (
-                "This design was changed in another tab. Here it is as it was before; if you change it here, that becomes a copy.",
-                vec![load, keep],
-            )
+            let load = button("tool main", "", "", say::LOAD_IT.said(), move || {
+                store.load_from_elsewhere();
+            });
+            (say::ELSEWHERE_CHANGED.said(), vec![load, keep])
         }
-        Elsewhere::Gone => {
-            ("This design was put into the bin in another tab. Here it is as it was.", vec![keep])
-        }
+        Elsewhere::Gone => (say::ELSEWHERE_GONE.said(), vec![keep]),
     };
     Some(line("elsewhere", "alert", text.to_owned(), buttons))
 }
@@ -78,15 +74,12 @@ fn origin(store: Store) -> Option<AnyView> {
     let (text, buttons) = match store.origin.get() {
         Origin::Kept(_) => return None,
         Origin::Link => (
-            "A copy from a link, not yet saved here. Changing it saves your own copy.",
-            vec![button("tool main", "", "", "Save a copy here", move || store.keep_copy())],
+            say::FROM_LINK.said(),
+            vec![button("tool main", "", "", say::KEEP_COPY.said(), move || store.keep_copy())],
         ),
         // It would go with the first change, and the paper would jump under the hand.
         Origin::Sample if store.view.get() == View::Drawing => return None,
-        Origin::Sample => (
-            "A sample. Change it as you like, or start your own with New, under Designs: a new harp, one from measurements, or another sample.",
-            vec![],
-        ),
+        Origin::Sample => (say::A_SAMPLE.said(), vec![]),
     };
     Some(line("origin", "status", text.to_owned(), buttons))
 }

@@ -1,5 +1,7 @@
 //! The numbers, explained: a list of topics, and the page about the one that is chosen.
 
+use std::fmt::Display;
+
 use leptos::prelude::*;
 
 use crate::app::browser;
@@ -12,6 +14,7 @@ use crate::design::explain::{self, Page, Table, Topic};
 use crate::design::figures::Group;
 use crate::design::letters::capital;
 use crate::engine::figure::Figure;
+use crate::words::numbers as say;
 
 /// The element that holds the page.
 const PAGE: &str = "numbers-page";
@@ -50,7 +53,7 @@ pub fn NumbersWindow(store: Store) -> impl IntoView {
                 <option value=place prop:selected=move || store.topic.get() == topic>{topic.title()}</option>
             }
         });
-        view! { <optgroup label=group.title()>{options.collect_view()}</optgroup> }
+        view! { <optgroup label=group.title().said()>{options.collect_view()}</optgroup> }
     });
     let tables = move |topic: Topic, page: &mut Page| {
         let mut tables = std::mem::take(&mut page.tables);
@@ -66,9 +69,9 @@ pub fn NumbersWindow(store: Store) -> impl IntoView {
         article(page, tables, topic.of_loads())
     };
     view! {
-        <Window title="The numbers, explained" wide=true on_close=move || store.window.set(None)>
+        <Window title=say::WINDOW.said() wide=true on_close=move || store.window.set(None)>
             <div class="numbers">
-                <select id="topics" size="41" aria-label="Topics" aria-controls=PAGE on:change=choose>
+                <select id="topics" size="41" aria-label=say::TOPICS.said() aria-controls=PAGE on:change=choose>
                     {groups.collect_view()}
                 </select>
                 <article id=PAGE tabindex="0" aria-labelledby="numbers-title">{page}</article>
@@ -82,13 +85,13 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
     let Page { title, heading, unit, lead, formula, symbols, example, .. } = page;
     let column = match (heading, unit) {
         ("", _) => String::new(),
-        (heading, "") => format!("Column {heading} of the table, a pure number."),
-        (heading, unit) => format!("Column {heading} of the table, in {unit}."),
+        (heading, "") => say::column_pure(&heading),
+        (heading, unit) => say::column_in(&heading, &unit),
     };
     let formula = formula.into_iter().map(|(what, text)| {
         view! {
             <p>
-                {(!what.is_empty()).then(|| view! { <span class="hint">{what}": "</span> })}
+                {(!what.is_empty()).then(|| view! { <span class="hint">{say::formula_for(&what)} " "</span> })}
                 <span class="formula">{text}</span>
             </p>
         }
@@ -105,25 +108,25 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
     });
     let result = (!example.result.is_empty()).then(|| {
         view! {
-            <p>"Example, worked out here with the usual settings: " {example.string} ". " <strong>{example.result}</strong></p>
+            <p>{say::example(&example.string)} " " <strong>{example.result}</strong></p>
         }
     });
-    let known = |what: &str, standing| format!("{what} ({})", explain::standing(standing));
+    let known = |what: &dyn Display, standing| format!("{what} ({})", explain::standing(standing));
     let checks = page.checks.iter().map(|check| {
-        let what = format!("{}. Source: {}", capital(check.what), check.source);
-        known(&what, check.standing)
+        let what = capital(check.what.said());
+        known(&say::check(&check.source, &what), check.standing)
     });
     let sources = page.sources.iter().map(|(source, standing)| known(source, *standing));
     let lists = [
-        ("Assumptions", page.assumptions),
-        ("Where it applies", page.range),
-        ("When there is no figure", page.missing),
-        ("Sources", sources.collect()),
-        ("How it was checked", checks.collect()),
+        (say::ASSUMPTIONS, page.assumptions),
+        (say::RANGE, page.range),
+        (say::MISSING, page.missing),
+        (say::SOURCES, sources.collect()),
+        (say::CHECKS, checks.collect()),
     ];
     let lists = lists.into_iter().filter(|(_, lines)| !lines.is_empty()).map(|(title, lines)| {
         let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
-        view! { <h4>{title}</h4><ul>{lines}</ul> }
+        view! { <h4>{title.said()}</h4><ul>{lines}</ul> }
     });
     view! {
         <h3 id="numbers-title">{title}</h3>
@@ -131,13 +134,13 @@ fn article(page: Page, tables: Vec<Table>, caution: bool) -> impl IntoView {
         {caution.then(|| view! { <p class="caution">{advice::caution()}</p> })}
         {tables.into_iter().map(sheet).collect_view()}
         <div class="formulas">{formula.collect_view()}</div>
-        <p class="hint">{column} " In the formulas, put lengths in m, masses in kg, tensions in N, stresses and moduli in Pa."</p>
+        <p class="hint">{column} " " {say::UNITS.said()}</p>
         <table class="sources">
             <thead>
                 <tr>
-                    <th scope="col">"Letter"</th>
-                    <th scope="col">"Stands for"</th>
-                    {worked.then(|| view! { <th scope="col" class="given">"In the example"</th> })}
+                    <th scope="col">{say::HEAD_LETTER.said()}</th>
+                    <th scope="col">{say::HEAD_MEANING.said()}</th>
+                    {worked.then(|| view! { <th scope="col" class="given">{say::HEAD_EXAMPLE.said()}</th> })}
                 </tr>
             </thead>
             <tbody>{letters.collect_view()}</tbody>

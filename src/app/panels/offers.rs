@@ -15,6 +15,7 @@ use crate::app::store::Store;
 use crate::app::widgets::list::words;
 use crate::app::{browser, stock_shelf};
 use crate::design::edit::Column;
+use crate::words::details as say;
 
 /// The name of the list in the page.
 const LIST: &str = "offers";
@@ -58,7 +59,7 @@ impl Offers {
                         ("role", "combobox"),
                         ("aria-autocomplete", "list"),
                         ("aria-expanded", "false"),
-                        ("aria-label", "String"),
+                        ("aria-label", say::STRING.said()),
                         ("aria-controls", LIST),
                     ] {
                         let _ = field.set_attribute(name, value);
@@ -250,15 +251,14 @@ impl Offers {
         };
         let told = move || match self.found.read().len() {
             0 => String::new(),
-            1 => "1 string matches.".to_owned(),
-            count => format!("{count} strings match."),
+            count => say::matches(&count),
         };
         view! {
             // The keyboard stays in the field.
             <ul
                 id=LIST
                 role="listbox"
-                aria-label="Materials and stock"
+                aria-label=say::OFFERS.said()
                 hidden=move || self.found.read().is_empty()
                 on:mousedown=|event: MouseEvent| event.prevent_default()
             >

@@ -2,8 +2,10 @@
 
 use leptos::prelude::*;
 
+use super::asked::asked_in_words;
 use super::form::{entries, number};
 use super::header::file_name;
+use crate::app::asked::Question;
 use crate::app::forms;
 use crate::app::rows::{OrderGroup, OrderRow, drawn_from, freshened, order_words, part_of};
 use crate::app::store::{Store, Window};
@@ -17,24 +19,25 @@ use crate::design::order::{OrderList, csv, order_list};
 use crate::design::settings::Setting;
 use crate::papers::order::order;
 use crate::papers::sheet::{Paper, Sheet};
+use crate::words::{Words, order as say};
 
 /// The heads of the order list.
-const HEADS: [&str; 8] = [
-    "Make-up",
-    "Order code",
-    "Strings: cut to, mm",
-    "Sold as",
-    "Pieces",
-    "In all, m",
-    "Packs",
-    "Price",
+const HEADS: [Words; 8] = [
+    say::HEAD_MAKE_UP,
+    say::HEAD_CODE,
+    say::HEAD_STRINGS,
+    say::HEAD_SOLD_AS,
+    say::HEAD_PIECES,
+    say::HEAD_METRES,
+    say::HEAD_PACKS,
+    say::HEAD_PRICE,
 ];
 /// The choices of spares: key and words.
-const SPARES: [(&str, &str); 4] = [
-    ("none", "None"),
-    ("item", "One of each item, as long as its longest string"),
-    ("string", "One for each string"),
-    ("percent", "A share of the strings of each item, rounded up"),
+const SPARES: [(&str, Words); 4] = [
+    ("none", say::SPARES_NONE),
+    ("item", say::SPARES_ITEM),
+    ("string", say::SPARES_STRING),
+    ("percent", say::SPARES_PERCENT),
 ];
 /// The share that is proposed first.
 const USUAL_PERCENT: f64 = 20.0;
@@ -69,18 +72,16 @@ pub fn Order(store: Store) -> impl IntoView {
     };
     let print = move || store.window.set(Some(Window::OrderSheet));
     view! {
-        <section class="view-panel order" aria-label="Order" id="order" tabindex="-1">
+        <section class="view-panel order" aria-label=say::PANEL.said() id="order" tabindex="-1">
             {either(
                 is_empty,
                 move || view! {
-                    <p>
-                        "Nothing can be ordered yet: say what the strings are made of."
-                    </p>
+                    <p>{say::NOTHING.said()}</p>
                 }.into_any(),
                 move || view! {
                     <p class="window-actions">
-                        {button("tool main", "order-print", "The order list on paper", "Print", print)}
-                        {button("tool", "order-csv", "The whole order list, for a spreadsheet", "Save as CSV", save)}
+                        {button("tool main", "order-print", say::PRINT_HINT.said(), say::PRINT.said(), print)}
+                        {button("tool", "order-csv", say::CSV_HINT.said(), say::CSV.said(), save)}
                         <strong id="order-totals">{words(totals)}</strong>
                     </p>
                 }.into_any(),
@@ -88,8 +89,8 @@ pub fn Order(store: Store) -> impl IntoView {
             {fresh(store)}
             {while_so(is_outside, move || view! {
                 <p class="hint">
-                    "What the stock list does not have is ordered by what it is: packs and prices are not known. "
-                    {button("tool", "order-stock", "", "Open Stock", move || store.window.set(Some(Window::Stock)))}
+                    {say::OUTSIDE_HINT.said()} " "
+                    {button("tool", "order-stock", "", say::OPEN_STOCK.said(), move || store.window.set(Some(Window::Stock)))}
                 </p>
             }.into_any())}
             {list(groups)}
@@ -111,24 +112,21 @@ fn fresh(store: Store) -> AnyView {
             let count = items.len();
             let changed = store.change(&Edit::Stock(items));
             store.close_step();
-            let words = format!("The design now holds codes and prices of {count} items.");
-            store.tell(changed, &words);
+            store.tell(changed, &say::codes_kept(&count));
             browser::focus("order");
         }
     };
     let name = move || {
         let name = store.shop.with(|shop| shop.name.clone());
-        format!(
-            "The stock list \"{name}\" has codes or prices that this design does not hold yet: what the design holds goes first, and a link or a file carries no others. "
-        )
+        say::new_codes(&name)
     };
     while_so(
         move || new.with(Option::is_some),
         move || {
             view! {
                 <p class="hint">
-                    {words(name)}
-                    {button("tool", "order-embed", "", "Put codes and prices into this design", put)}
+                    {words(name)} " "
+                    {button("tool", "order-embed", "", say::PUT_CODES.said(), put)}
                 </p>
             }
             .into_any()
@@ -142,11 +140,11 @@ type Made = Memo<(OrderList, crate::app::rows::OrderWords)>;
 fn view_of(store: Store, group: &OrderGroup, made: Made) -> AnyView {
     let supplier = group.supplier.clone();
     let title = match supplier.as_deref() {
-        None => "Not in the stock list".to_owned(),
-        Some("") => "No supplier named".to_owned(),
+        None => say::SUPPLIER_OUTSIDE.into(),
+        Some("") => say::SUPPLIER_NONE.into(),
         Some(name) => name.to_owned(),
     };
-    let label = format!("Save as CSV: order of {title}");
+    let label = say::csv_of(&title);
     let totals = group.sum.clone();
     let save = move |_| {
         let text = made.with_untracked(|(list, _)| csv(&part_of(list, supplier.as_deref())));
@@ -157,16 +155,16 @@ fn view_of(store: Store, group: &OrderGroup, made: Made) -> AnyView {
         offer(store, &name, &text);
     };
     let heads: Vec<AnyView> =
-        HEADS.iter().map(|head| view! { <th scope="col">{*head}</th> }.into_any()).collect();
+        HEADS.iter().map(|head| view! { <th scope="col">{head.said()}</th> }.into_any()).collect();
     let rows: Vec<AnyView> = group.rows.iter().map(row).collect();
     view! {
         <div class="order-group">
             <div class="order-head">
                 <h2>{title.clone()}</h2>
                 <span>{totals}</span>
-                <button type="button" class="tool" aria-label=label on:click=save>"Save as CSV"</button>
+                <button type="button" class="tool" aria-label=label on:click=save>{say::CSV.said()}</button>
             </div>
-            <div class="order-table" tabindex="0" role="region" aria-label=format!("Order of {title}")>
+            <div class="order-table" tabindex="0" role="region" aria-label=say::table_of(&title)>
                 <table class="sources">
                     <thead><tr>{heads}</tr></thead>
                     <tbody>{rows}</tbody>
@@ -225,18 +223,18 @@ fn settings(store: Store) -> AnyView {
         change(Box::new(move |spec| spec.spares = spares));
         store.close_step();
     };
-    let choices =
-        SPARES.iter().map(|(key, words)| ((*key).to_owned(), (*words).to_owned())).collect();
+    let choices = SPARES.iter().map(|(key, words)| ((*key).to_owned(), (*words).into())).collect();
     let share = move || number(store, Setting::Spares);
     let range = move || entries(store, &forms::SPARES).into_any();
     view! {
         <fieldset class="order-settings">
-            <legend>"Spares and remarks"</legend>
-            <Choice label="Spares" choices=choices value=Signal::derive(key) on_change=set_kind/>
+            <legend>{say::SETTINGS.said()}</legend>
+            <Choice label=say::SPARES.said() choices=choices value=Signal::derive(key) on_change=set_kind/>
             {while_so(move || key() == "percent", share)}
             {while_so(move || key() != "none", range)}
+            {asked_in_words(Question::Spares)}
             <label class="field">
-                <span>"Remarks for the supplier"</span>
+                <span>{say::REMARKS.said()}</span>
                 <textarea
                     id="order-remarks"
                     rows="2"

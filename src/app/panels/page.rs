@@ -19,16 +19,20 @@ use crate::app::store::{Act, NotFetched, Origin, Part, Progress, Store, View, Wi
 use crate::app::widgets::menu::mind_menus;
 use crate::app::widgets::window::Told;
 use crate::app::{browser, parts};
+use crate::words::page as say;
 
 /// The parts of the page that F6 goes through.
 const PARTS: [&str; 2] = ["findings", "title"];
 
 /// Printed in place of the page where the part that lays papers is not here yet.
-const NOT_READY: &str = "<article class=\"sheet\"><p>Stringloft cannot print this yet, as a part of it has not arrived. Close this, then press Ctrl+P.</p></article>";
+fn not_ready() -> String {
+    format!("<article class=\"sheet\"><p>{}</p></article>", say::NOT_PRINTED)
+}
 
 /// Puts the page into the body and takes the shell away. With a link in the address, what reads it is fetched first,
 /// so that nobody sees another design in its place.
 pub fn start() {
+    browser::speak_first();
     if browser::fragment().is_empty() {
         mount(|_| {});
         return;
@@ -36,16 +40,12 @@ pub fn start() {
     // Leptos has no executor of its own before it mounts something.
     wasm_bindgen_futures::spawn_local(async {
         let files = parts::fetch(Part::Files).await;
-        mount(move |store| {
-            match files {
+        mount(move |store| match files {
             Ok(files) => {
                 store.take_in(Part::Files, files);
                 store.act(Act::OpenLink);
             }
-            Err(NotFetched) => store.complain(
-                "The link was not opened: a part of Stringloft did not arrive. Check the connection, then reload the page.",
-            ),
-        }
+            Err(NotFetched) => store.complain(say::LINK_MISSED.said()),
         });
     });
 }
@@ -58,9 +58,7 @@ fn mount(then: impl FnOnce(Store) + 'static) {
         browser::on_leisure(move || store.ask_for_all());
         browser::on_newer(move || {
             if store.notice.read_untracked().is_none() {
-                store.hint(
-                    "A newer version of Stringloft is ready. It opens when you next load the page.",
-                );
+                store.hint(say::NEWER.said());
             }
         });
         header::first_theme(store);
@@ -79,7 +77,7 @@ fn Page(store: Store) -> impl IntoView {
     let _ = window_event_listener(ev::beforeprint, move |_| match store.has(Part::Papers) {
         _ if on_paper() => {}
         true => store.act(Act::LayPaper),
-        false => browser::fill(PRINT_ROOT, NOT_READY, ""),
+        false => browser::fill(PRINT_ROOT, &not_ready(), ""),
     });
     let _ = window_event_listener(ev::afterprint, move |_| {
         if !on_paper() {
@@ -144,7 +142,7 @@ fn Page(store: Store) -> impl IntoView {
             >
                 {move || views::shown(store)}
                 <Divider split=split/>
-                <section class="curves-panel" aria-label="Curves">
+                <section class="curves-panel" aria-label=say::CURVES.said()>
                     <CurvesPanel store=store/>
                 </section>
                 <Findings store=store/>

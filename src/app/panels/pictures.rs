@@ -5,16 +5,17 @@ use leptos::task::spawn_local;
 
 use super::header::file_name;
 use crate::app::store::{Format, Picture, Store};
-use crate::app::{browser, pixels};
+use crate::app::{browser, frame, pixels};
 use crate::charts::lofting::{self, over};
 use crate::charts::palette::Palette;
 use crate::charts::picture::{self, Picture as Drawn};
 use crate::charts::series::Curves;
 use crate::design::advice::caution;
-use crate::engine::bearing::borne;
+use crate::engine::figure::Figure;
 use crate::engine::geometry::lay_out;
 use crate::papers::measure::wrap;
 use crate::papers::words::title;
+use crate::words::charts as say;
 
 /// Width of a picture, in pixels.
 const WIDE: u32 = 960;
@@ -25,12 +26,11 @@ const AXIS_HIGH: u32 = 76;
 const DRAWING_HIGH: f64 = 1_100.0;
 /// Pixels of a PNG for each pixel of the picture.
 const FINER: f64 = 2.0;
-const NOTHING: &str = "There is nothing to draw yet. Give the strings their lengths first.";
 
 /// Makes a picture and hands it to the browser.
 pub fn save(store: Store, what: Picture, format: Format) {
     let Some(drawn) = untrack(|| draw(store, what)) else {
-        store.complain(NOTHING);
+        store.complain(say::NOTHING_TO_DRAW);
         return;
     };
     let wide = f64::from(WIDE);
@@ -54,10 +54,35 @@ pub fn save(store: Store, what: Picture, format: Format) {
         match pixels::png(&svg, size, FINER).await {
             Some(blob) => store.tell_handed(browser::offer_blob(&name, &blob)),
             None => {
-                store.complain("This browser did not make the picture. Save it as SVG instead.");
+                store.complain(say::NO_PICTURE);
             }
         }
     });
+}
+
+/// The drawing and two curves for whoever only looks, as markup; `None` where there is nothing to draw.
+pub fn drawn_for_client(store: Store) -> (Option<String>, Option<String>) {
+    let palette = Palette::white();
+    let (design, resolved) = (store.design.get(), store.resolved.get());
+    let analysis = store.analysis.get();
+    let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+    let given = over::Given {
+        design: &design,
+        resolved: &resolved,
+        analysis: &analysis,
+        band: &band,
+        scene: &lofting::scene(&design, &resolved, &analysis, &band),
+        bearing: None,
+        marked: 0,
+    };
+    let wide = f64::from(WIDE);
+    let drawing = picture::drawing(&given, "none", palette, (wide, DRAWING_HIGH));
+    let shown = [Figure::Tension, Figure::PluckStiffness];
+    let made = Curves::build(&analysis, &resolved.harp, &design.units, &shown, None, None);
+    let curves = picture::curves(&made, palette, (WIDE, CURVE_HIGH * 2 + AXIS_HIGH));
+    let any = analysis.strings.iter().any(|figures| figures.tension.is_ok());
+    let svg = |drawn: Drawn| drawn.svg(wide, drawn.height(wide), "");
+    (drawing.map(svg), any.then(|| svg(curves)))
 }
 
 fn draw(store: Store, what: Picture) -> Option<Drawn> {
@@ -75,8 +100,7 @@ fn draw(store: Store, what: Picture) -> Option<Drawn> {
         }
         Picture::Drawing => {
             let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
-            let borne =
-                borne(&band, &resolved.harp, &analysis, &resolved.geometry, &resolved.build());
+            let borne = frame::now(store);
             let given = over::Given {
                 design: &design,
                 resolved: &resolved,

@@ -18,6 +18,7 @@ use crate::app::widgets::fields::TextField;
 use crate::app::widgets::list::{either, list, part, while_so, words};
 use crate::app::widgets::window::Window;
 use crate::design::stock::{self, StockList, starting_list, table};
+use crate::words::stock_page as say;
 
 /// The panel of the stock.
 #[component]
@@ -32,12 +33,12 @@ pub fn StockWindow(store: Store) -> impl IntoView {
         desk.left_out.get().into_iter().map(line).collect()
     };
     view! {
-        <Window title="Stock" wide=true on_close=close>
+        <Window title=say::TITLE.said() wide=true on_close=close>
             <div class="stock">
                 {lists(desk)}
                 <p class="wrong" role="alert">{words(move || desk.wrong.get())}</p>
                 <p class="hint" role="status">{words(move || desk.told())}</p>
-                <ul class="stock-bad wrong" id="stock-left-out" aria-label="Lines that were left out">{list(left_out)}</ul>
+                <ul class="stock-bad wrong" id="stock-left-out" aria-label=say::LEFT_OUT.said()>{list(left_out)}</ul>
                 {either(move || desk.importing.get(), move || import::view(desk), move || items::view(desk))}
             </div>
         </Window>
@@ -77,7 +78,7 @@ fn lists(desk: Desk) -> AnyView {
         });
     };
     let new = move || {
-        let name = "New stock list".to_owned();
+        let name = say::NEW_NAME.into();
         desk.begin(StockList { name, ..StockList::default() });
     };
     let usual = move || desk.begin(starting_list());
@@ -85,7 +86,7 @@ fn lists(desk: Desk) -> AnyView {
     view! {
         <div class="stock-head">
             <label class="field">
-                <span>"List in use for choosing and ordering"</span>
+                <span>{say::IN_USE.said()}</span>
                 <select
                     id="stock-list"
                     prop:value=move || desk.id.get()
@@ -98,17 +99,17 @@ fn lists(desk: Desk) -> AnyView {
                     {list(options)}
                 </select>
             </label>
-            <TextField label="Name" value=Signal::derive(move || desk.list.with(|l| l.name.clone())) on_input=move |text| desk.rename(text)/>
-            <TextField label="Currency of prices that name none" value=Signal::derive(move || desk.list.with(|l| l.currency.clone())) on_input=move |text| desk.set_currency(text) hint="EUR"/>
+            <TextField label=say::NAME.said() value=Signal::derive(move || desk.list.with(|l| l.name.clone())) on_input=move |text| desk.rename(text)/>
+            <TextField label=say::CURRENCY_USUAL.said() value=Signal::derive(move || desk.list.with(|l| l.currency.clone())) on_input=move |text| desk.set_currency(text) hint="EUR"/>
         </div>
         <p class="window-actions">
-            {button("tool", "stock-new", "An empty list", "New list", new)}
-            {button("tool", "stock-usual", "A list of usual gauges to start from: common practice, from memory", "Usual gauges", usual)}
-            {button("tool", "stock-remove", "Remove this list for good", "Remove list", move || desk.remove_list())}
-            {button("tool", "stock-file", "A stock list of Stringloft, or a CSV table", "Open a file", choose_file)}
-            {button("tool", "stock-paste", "Paste a table out of a spreadsheet", "Paste a table", move || desk.open_import(String::new()))}
-            {button("tool", "stock-csv", "Save the list as CSV, for a spreadsheet", "Save as CSV", move || save_csv(desk))}
-            {button("tool", "stock-json", "Save the list as a file of Stringloft", "Save as file", move || save(desk))}
+            {button("tool", "stock-new", say::NEW_LIST_HINT.said(), say::NEW_LIST.said(), new)}
+            {button("tool", "stock-usual", say::USUAL_HINT.said(), say::USUAL.said(), usual)}
+            {button("tool", "stock-remove", say::REMOVE_LIST_HINT.said(), say::REMOVE_LIST.said(), move || desk.remove_list())}
+            {button("tool", "stock-file", say::OPEN_FILE_HINT.said(), say::OPEN_FILE.said(), choose_file)}
+            {button("tool", "stock-paste", say::PASTE_TABLE_HINT.said(), say::PASTE_TABLE.said(), move || desk.open_import(String::new()))}
+            {button("tool", "stock-csv", say::SAVE_CSV_HINT.said(), say::SAVE_CSV.said(), move || save_csv(desk))}
+            {button("tool", "stock-json", say::SAVE_FILE_HINT.said(), say::SAVE_FILE.said(), move || save(desk))}
             <input
                 node_ref=file
                 id="stock-input"
@@ -133,7 +134,7 @@ fn take_file(desk: Desk, name: &str, text: &str) {
     }
     match stock::read(text) {
         Ok(list) => desk.begin(list),
-        Err(error) => desk.complain(format!("{name} was not opened: {error}.")),
+        Err(error) => desk.complain(say::file_not_opened(&name, &error)),
     }
 }
 

@@ -1,6 +1,6 @@
 //! The string chart: a grid after the ARIA pattern, typed into like a spreadsheet.
 
-mod body;
+pub(super) mod body;
 mod field;
 
 use leptos::prelude::*;
@@ -18,6 +18,7 @@ use crate::app::rows::{self, ChartWords, Head, cell_id};
 use crate::app::store::Store;
 use crate::app::widgets::list::while_so;
 use crate::design::edit::Column;
+use crate::words::chart_page as say;
 
 /// The string chart.
 #[component]
@@ -82,7 +83,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
                 class="chart"
                 role="grid"
                 tabindex="0"
-                aria-label="String chart"
+                aria-label=say::CHART.said()
                 aria-describedby="chart-help"
                 aria-multiselectable="true"
                 aria-rowcount=move || count.get() + 1
@@ -114,7 +115,7 @@ pub fn StringChart(store: Store) -> impl IntoView {
                 move || count.get() == 0,
                 || view! {
                     <p class="chart-empty">
-                        "No strings yet. Paste notes and lengths from a spreadsheet here, or choose New under Designs."
+                        {say::EMPTY.said()}
                     </p>
                 }.into_any(),
             )}
@@ -161,9 +162,9 @@ fn Heads(store: Store) -> impl IntoView {
     view! {
         <thead role="rowgroup">
             <tr role="row">
-                <th scope="col" role="columnheader" title="Number from the top: string 1 is the highest.">"No."</th>
-                <th scope="col" role="columnheader" title="The harpist's octave: counted from the top, each from E down to F.">
-                    "Oct."
+                <th scope="col" role="columnheader" title=say::NUMBER_HINT.said()>{say::NUMBER.said()}</th>
+                <th scope="col" role="columnheader" title=say::OCTAVE_HINT.said()>
+                    {say::OCTAVE.said()}
                 </th>
                 {cells}
             </tr>

@@ -10,6 +10,7 @@ use crate::app::store::{Act, Part, Store};
 use crate::app::widgets::list::{while_so, words};
 use crate::app::{browser, frame, rows};
 use crate::design::bearing_words;
+use crate::words::chart_page as say;
 
 /// How long the frame waits after a change: it takes longer than the figures of the strings.
 const PAUSE: Duration = Duration::from_millis(300);
@@ -27,8 +28,15 @@ pub fn Summary(store: Store) -> impl IntoView {
     };
     let frame = store.frame;
     let timer = StoredValue::new(None::<TimeoutHandle>);
+    // Between a change and its answer what stands there is of before, and looks so.
+    let of_before = RwSignal::new(false);
+    Effect::new(move |_| {
+        frame.track();
+        of_before.set(false);
+    });
     Effect::new(move |_| {
         store.design.track();
+        of_before.set(true);
         if let Some(timer) = timer.get_value() {
             timer.clear();
         }
@@ -44,10 +52,10 @@ pub fn Summary(store: Store) -> impl IntoView {
     });
     let frame_item = move || {
         view! {
-            <div class="frame">
-                <dt>"Frame"</dt>
+            <div class="frame" class:of-before=move || of_before.get()>
+                <dt>{say::FRAME.said()}</dt>
                 <dd id="sum-frame">
-                    <button type="button" class="link" title=move || format!("{} Opens the loads.", frame.get().full) on:click=move |_| store.show_loads()>
+                    <button type="button" class="link" title=move || say::opens_loads(&frame.get().full) on:click=move |_| store.show_group("loads")>
                         {words(move || frame.get().short)}
                     </button>
                 </dd>
@@ -56,18 +64,18 @@ pub fn Summary(store: Store) -> impl IntoView {
         .into_any()
     };
     view! {
-        <section class="summary" aria-label="Summary">
+        <section class="summary" tabindex="0" aria-label=say::SUMMARY.said()>
             <dl>
-            <div><dt>"Strings"</dt><dd id="sum-strings">{words(move || told.with(|w| w.strings.clone()))}</dd></div>
-            <div><dt>"Compass"</dt><dd id="sum-compass">{words(move || told.with(|w| w.compass.clone()))}</dd></div>
+            <div><dt>{say::STRINGS.said()}</dt><dd id="sum-strings">{words(move || told.with(|w| w.strings.clone()))}</dd></div>
+            <div><dt>{say::COMPASS.said()}</dt><dd id="sum-compass">{words(move || told.with(|w| w.compass.clone()))}</dd></div>
             <div class="total">
-                <dt>"Total tension"</dt>
+                <dt>{say::TOTAL.said()}</dt>
                 <dd id="sum-total">
                     <strong>{words(move || told.with(|w| w.newtons.clone()))}</strong>
                     <span>{words(move || told.with(|w| w.other_units.clone()))}</span>
                 </dd>
             </div>
-            <div><dt>"Tightest"</dt><dd id="sum-tightest">{tightest}</dd></div>
+            <div><dt>{say::TIGHTEST.said()}</dt><dd id="sum-tightest">{tightest}</dd></div>
             {while_so(move || !frame.read().short.is_empty(), frame_item)}
             </dl>
             <p class="missing">{words(move || told.with(|w| w.missing.clone()))}</p>

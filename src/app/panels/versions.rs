@@ -15,6 +15,7 @@ use crate::app::store::Store;
 use crate::design::document::Design;
 use crate::design::resolve::resolve;
 use crate::engine::analysis::{Analysis, analyse};
+use crate::words::versions as say;
 
 /// The figures of each version.
 type Analyses = Memo<Vec<Arc<Analysis>>>;
@@ -28,7 +29,7 @@ pub fn Versions(store: Store) -> impl IntoView {
         versions.with(|all| all.iter().map(|version| of(&version.design)).collect())
     });
     view! {
-        <section class="view-panel versions" aria-label="Versions" id="versions" tabindex="-1">
+        <section class="view-panel versions" aria-label=say::VERSIONS.said() id="versions" tabindex="-1">
             <Kept store=store versions=versions analyses=analyses/>
             <Compared store=store versions=versions analyses=analyses/>
             <EarlierStates store=store/>

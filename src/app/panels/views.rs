@@ -5,53 +5,48 @@ use leptos::prelude::*;
 use super::awaited::shown_by;
 use super::string_chart::StringChart;
 use super::tools::{CellLine, Tools};
+use crate::app::browser;
 use crate::app::store::{Part, Progress, Store, View};
 use crate::app::widgets::menu::{arrow_keys, came_to, one_stop};
+use crate::words::{Words, page as say};
 
-/// A view, the name of its button, its words, and what it is for.
-type ViewRow = (View, &'static str, &'static str, &'static str);
+/// A view, the name of its button, and its words. What each is for comes with the menus.
+type ViewRow = (View, &'static str, Words);
 
 /// In the order of the buttons.
-const VIEWS: [ViewRow; 5] = [
-    (View::Chart, "chart-view", "String chart", "Every string: type, and see what follows"),
-    (
-        View::Drawing,
-        "drawing",
-        "Drawing",
-        "The harp to scale: shape, woods, loads, files for printer and cutter",
-    ),
-    (
-        View::Choose,
-        "choose-view",
-        "Choose strings",
-        "The best set of strings from a stock, and better lengths",
-    ),
-    (View::Order, "order-view", "Order", "What is to be ordered, and what it costs"),
-    (View::Versions, "versions-view", "Versions", "Keep versions of the design, and compare them"),
+const VIEWS: [ViewRow; 6] = [
+    (View::Chart, "chart-view", say::CHART),
+    (View::Drawing, "drawing", say::DRAWING),
+    (View::Parts, "parts-view", say::PARTS),
+    (View::Choose, "choose-view", say::CHOOSE),
+    (View::Order, "order-view", say::ORDER),
+    (View::Versions, "versions-view", say::VERSIONS),
 ];
 
 /// The buttons of the views.
 #[component]
 pub fn ViewButtons(store: Store) -> impl IntoView {
-    let buttons = VIEWS.map(|(view, id, words, title)| {
+    let buttons = VIEWS.map(|(view, id, words)| {
         let on = move || store.view.get() == view;
         view! {
             <button
                 type="button"
                 class="view-button stop"
                 id=id
-                title=title
                 aria-pressed=move || if on() { "true" } else { "false" }
-                on:click=move |_| store.view.set(view)
+                on:click=move |_| {
+                    store.view.set(view);
+                    browser::show(id);
+                }
             >
-                {words}
+                {words.said()}
             </button>
         }
         .into_any()
     });
     one_stop("views");
     view! {
-        <nav class="views" id="views" aria-label="Views" on:keydown=arrow_keys on:focusin=move |event| came_to(event.into())>
+        <nav class="views" id="views" aria-label=say::VIEWS.said() on:keydown=arrow_keys on:focusin=move |event| came_to(event.into())>
             {Vec::from(buttons)}
         </nav>
     }
@@ -61,13 +56,13 @@ pub fn ViewButtons(store: Store) -> impl IntoView {
 #[component]
 fn Chart(store: Store) -> impl IntoView {
     view! {
-        <section class="chart-panel" aria-label="Strings">
+        <section class="chart-panel" aria-label=say::STRINGS.said()>
             <StringChart store=store/>
             // Seen above the chart, and after it for the keyboard.
             <Tools store=store/>
             <CellLine store=store/>
             <p id="chart-help" class="out-of-sight">
-                "Arrow keys move, Enter types, Escape then Tab leaves the chart, F6 goes to the findings."
+                {say::CHART_HELP.said()}
             </p>
         </section>
     }

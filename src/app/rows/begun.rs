@@ -10,6 +10,7 @@ use crate::engine::analysis::analyse;
 use crate::engine::figure::Figure;
 use crate::engine::pitch::Note;
 use crate::engine::units::{Length, Stiffness};
+use crate::words::{Language, Words, language, naming, new_harp as say};
 
 /// What is typed into the window.
 #[derive(Clone, Debug, PartialEq)]
@@ -29,9 +30,9 @@ pub struct Typed {
 
 /// The kind of an instrument and a material; where there is none, the first of the instrument.
 pub fn kind_of(instrument: &str, material: &str) -> &'static Kind {
-    let of_instrument = || KINDS.iter().filter(|kind| kind.instrument == instrument);
+    let of_instrument = || KINDS.iter().filter(|kind| kind.instrument.english() == instrument);
     of_instrument()
-        .find(|kind| kind.material == material)
+        .find(|kind| kind.material.english() == material)
         .or_else(|| of_instrument().next())
         .unwrap_or(&KINDS[0])
 }
@@ -39,12 +40,13 @@ pub fn kind_of(instrument: &str, material: &str) -> &'static Kind {
 /// The ends of so many strings, as they are typed.
 pub fn ends_of(kind: &Kind, count: &str) -> Option<(String, String)> {
     let (low, high) = kind.compass(count.trim().parse().ok()?)?;
-    Some((low.to_string(), high.to_string()))
+    Some((low.printed(), high.printed()))
 }
 
 /// How many strings there are from one end to the other.
 pub fn count_of(low: &str, high: &str) -> Option<String> {
-    let (low, high): (Note, Note) = (low.trim().parse().ok()?, high.trim().parse().ok()?);
+    let read = |text: &str| Note::read(text, naming()).ok();
+    let (low, high) = (read(low)?, read(high)?);
     let count = high.step() - low.step() + 1;
     (count > 0).then(|| count.to_string())
 }
@@ -56,31 +58,30 @@ pub fn count_of(low: &str, high: &str) -> Option<String> {
 /// A sentence that says which field cannot be used.
 pub fn wished(typed: &Typed, units: Units) -> Result<Wish, String> {
     let kind = kind_of(&typed.instrument, &typed.material);
-    let note = |label: &str, text: &str| {
-        text.trim().parse::<Note>().map_err(|error| format!("{label}: {error}."))
+    let note = |field: Words, text: &str| {
+        Note::read(text, naming()).map_err(|error| say::wrong_end(&field, &error))
     };
-    let (low, high) = (note("Lowest string", &typed.low)?, note("Highest string", &typed.high)?);
+    let (low, high) = (note(say::LOWEST, &typed.low)?, note(say::HIGHEST, &typed.high)?);
     // The ends follow a count that the kind has; any other count stays beside them.
     if count_of(&typed.low, &typed.high).is_some_and(|count| count != typed.count.trim()) {
-        return Err(format!(
-            "Number of strings: write {} to {} for a {}, or give both ends.",
-            kind.fewest,
-            kind.most(),
-            small(kind.instrument)
-        ));
+        let instrument = small(kind.instrument.said());
+        return Err(say::wrong_count(&kind.fewest, &instrument, &kind.most()));
     }
     let wound_from = match typed.wound_from.trim() {
         _ if !kind.has_wound() => None,
         "" => None,
-        text => Some(note("Winding starts at", text)?),
+        text => Some(note(say::WINDING, text)?),
     };
     let place: usize = typed.tuning.parse().unwrap_or(0);
     let tuning = OPEN_TUNINGS.get(place).unwrap_or(&OPEN_TUNINGS[0]);
     Ok(Wish { kind, low, high, tuning, mechanism: typed.mechanism, wound_from, units })
 }
 
-/// The first letter small, for the middle of a sentence.
+/// The first letter small, for the middle of a sentence; a German noun keeps its capital.
 fn small(text: &str) -> String {
+    if language() == Language::German {
+        return text.to_owned();
+    }
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| {
         format!("{}{}", first.to_ascii_lowercase(), letters.as_str())
@@ -110,9 +111,8 @@ pub fn begun(wish: &Wish) -> Result<Begun, String> {
     let analysis = analyse(&resolved.harp);
     let found = super::findings(&design, &resolved, &analysis, None);
     let findings = match found.first() {
-        None => "No findings on the strings.".to_owned(),
-        Some(only) if found.len() == 1 => format!("1 finding. {}", only.sentence),
-        Some(first) => format!("{} findings. {}", found.len(), first.sentence),
+        None => say::NO_FINDINGS.into(),
+        Some(first) => say::findings(&found.len(), &first.sentence),
     };
     let units = &design.units;
     let lengths = analysis.strings.iter().filter_map(|string| string.length.ok());
@@ -131,30 +131,24 @@ pub fn begun(wish: &Wish) -> Result<Begun, String> {
     let feel = |n_per_mm: f64| display::stiffness(Stiffness::from_n_per_mm(n_per_mm), units.force);
     let facts = vec![
         (
-            "Compass",
-            format!(
-                "{} to {}, {} strings",
-                end(design.strings.last().map(|string| &*string.note)),
-                end(design.strings.first().map(|string| &*string.note)),
-                design.strings.len()
+            say::COMPASS.said(),
+            say::compass_is(
+                &design.strings.len(),
+                &end(design.strings.first().map(|string| &*string.note)),
+                &end(design.strings.last().map(|string| &*string.note)),
             ),
         ),
         (
-            "Vibrating lengths",
-            format!("{} to {} {}", length(true), length(false), display::length_unit(units.length)),
+            say::LENGTHS.said(),
+            say::range(&length(true), &length(false), &display::length_unit(units.length)),
         ),
-        ("Total tension", display::total_with_unit(analysis.total_tension, units.force)),
-        ("Wound strings", wound_words(&design)),
+        (say::TOTAL.said(), display::total_with_unit(analysis.total_tension, units.force)),
+        (say::WOUND.said(), wound_words(&design)),
         (
-            "Pluck stiffness (feel)",
-            format!(
-                "{} to {} {}",
-                feel(softest),
-                feel(stiffest),
-                display::stiffness_unit(units.force)
-            ),
+            say::FEEL.said(),
+            say::range(&feel(softest), &feel(stiffest), &display::stiffness_unit(units.force)),
         ),
-        ("Frame", frame_words(&design)),
+        (say::FRAME.said(), frame_words(&design)),
     ];
     let shown = [Figure::Tension, Figure::PluckStiffness];
     let curves = Curves::build(&analysis, &resolved.harp, units, &shown, None, None);
@@ -169,8 +163,8 @@ fn end(note: Option<&str>) -> String {
 fn wound_words(design: &Design) -> String {
     let wound = || design.strings.iter().filter(|string| !string.make_up.layers.is_empty());
     match wound().next() {
-        None => "none".to_owned(),
-        Some(first) => format!("{}, from {} down", wound().count(), end(Some(&first.note))),
+        None => say::NONE_WOUND.into(),
+        Some(first) => say::wound_from(&wound().count(), &end(Some(&first.note))),
     }
 }
 
@@ -179,13 +173,13 @@ fn frame_words(design: &Design) -> String {
     let unit = design.units.length;
     let bare = |mm: f64| display::length(Length::from_mm(mm), unit);
     let name = if unit == LengthUnit::Inch { "in" } else { "mm" };
-    format!(
-        "neck {} {name} thick, pillar {} × {} {name}, board {} to {} {name} thick",
-        bare(geometry.neck.thickness_mm),
-        bare(geometry.pillar.width_mm),
-        bare(geometry.pillar.depth_mm),
-        bare(geometry.board.bass_thickness_mm),
-        bare(geometry.board.treble_thickness_mm),
+    say::frame_is(
+        &bare(geometry.board.bass_thickness_mm),
+        &bare(geometry.pillar.depth_mm),
+        &bare(geometry.neck.thickness_mm),
+        &bare(geometry.board.treble_thickness_mm),
+        &name,
+        &bare(geometry.pillar.width_mm),
     )
 }
 
@@ -195,7 +189,7 @@ pub fn free_title(title: &str, taken: &[String]) -> String {
     let mut free = title.to_owned();
     let mut number = 2;
     while is_taken(&free) {
-        free = format!("{title}, no. {number}");
+        free = say::numbered(&number, &title);
         number += 1;
     }
     free
@@ -204,6 +198,7 @@ pub fn free_title(title: &str, taken: &[String]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::in_language;
 
     fn typed() -> Typed {
         Typed {
@@ -241,7 +236,7 @@ mod tests {
             "Number of strings: write 19 to 47 for a lever harp, or give both ends."
         );
         assert!(
-            why(|typed| typed.low = "H".to_owned()).starts_with("Lowest string: a note begins")
+            why(|typed| typed.low = "J".to_owned()).starts_with("Lowest string: a note begins")
         );
         assert!(why(|typed| typed.wound_from = "?".to_owned()).starts_with("Winding starts at: "));
         assert!(why(|typed| typed.low = "C7".to_owned()).starts_with("The lowest string must not"));
@@ -269,5 +264,11 @@ mod tests {
         let taken = ["Lever harp", "Lever harp, no. 2"].map(str::to_owned);
         assert_eq!(free_title("Lever harp", &taken), "Lever harp, no. 3");
         assert_eq!(free_title("Pedal harp", &taken), "Pedal harp");
+    }
+
+    #[test]
+    fn a_german_noun_keeps_its_capital_within_a_sentence() {
+        assert_eq!(small("Lever harp"), "lever harp");
+        assert_eq!(in_language(Language::German, || small("Hakenharfe")), "Hakenharfe");
     }
 }

@@ -1,13 +1,23 @@
 //! What goes into a cell: what was typed, pasted, filled or nudged.
 
 use crate::app::grid::{Selection, Shown};
-use crate::design::document::{GaugeUnit, LengthUnit, StringSpec, Units};
+use crate::design::document::{Design, GaugeUnit, LengthUnit, StringSpec, Units};
 use crate::design::edit::{Column, cell_text};
-use crate::design::{make_up_text, typed};
+use crate::design::{make_up_said, make_up_text, typed};
+use crate::engine::pitch::{Letter, Note, naming};
+use crate::words::{self, Language, Naming};
 
 /// What a cell stores of what was typed on a page in these units: a bare number in inches or
-/// thousandths gets its unit, since a bare number in the document is in millimetres.
+/// thousandths gets its unit, since a bare number in the document is in millimetres. A note gets its English name.
 pub fn as_stored(text: &str, column: Column, units: &Units) -> String {
+    match column {
+        Column::Note => naming::kept(text, words::naming()),
+        _ => with_units(text, column, units),
+    }
+}
+
+/// As [`as_stored`], for what needs no looking up in other languages ([`says_itself`]).
+pub fn with_units(text: &str, column: Column, units: &Units) -> String {
     match (column, units.length, units.gauge) {
         (Column::Length, LengthUnit::Inch, _) => typed::with_unit(text, "in"),
         (Column::Gauge, _, unit) => typed::gauge_kept(text, unit),
@@ -18,9 +28,35 @@ pub fn as_stored(text: &str, column: Column, units: &Units) -> String {
     }
 }
 
+/// Whether what was typed means the same to a document as to who typed it, whatever the language.
+pub fn says_itself(text: &str, column: Column) -> bool {
+    match column {
+        Column::Note => words::naming() == Naming::English && text.parse::<Note>().is_ok(),
+        Column::MakeUp => words::language() == Language::English,
+        _ => true,
+    }
+}
+
+/// As [`as_stored`], with what a make-up is called in the language of the page as a document has it.
+pub fn as_kept(text: &str, column: Column, design: &Design) -> String {
+    match column {
+        Column::MakeUp => {
+            as_stored(&make_up_said::kept(text, &design.materials), column, &design.units)
+        }
+        _ => as_stored(text, column, &design.units),
+    }
+}
+
 /// What a cell holds, as it is typed on a page in these units: a bare number in millimetres has its unit where the page
-/// has another one.
+/// has another one, and notes and materials their names.
 pub fn as_typed(string: &StringSpec, column: Column, units: &Units) -> String {
+    match column {
+        Column::MakeUp => make_up_said::line_said(&in_units(string, column, units)),
+        _ => in_units(string, column, units),
+    }
+}
+
+fn in_units(string: &StringSpec, column: Column, units: &Units) -> String {
     let text = cell_text(string, column);
     match (column, units.length, units.gauge) {
         (Column::Length, LengthUnit::Inch, _) | (Column::Gauge, _, GaugeUnit::Thou) => {
@@ -29,18 +65,30 @@ pub fn as_typed(string: &StringSpec, column: Column, units: &Units) -> String {
         (Column::MakeUp, _, GaugeUnit::Thou) => {
             with_sizes(&text, |size| typed::with_unit(size, "mm"))
         }
+        (Column::Note, ..) if words::naming() != Naming::English => naming::shown(&text),
         _ => text,
     }
 }
 
-/// As [`as_typed`], with a decimal point throughout, as the figures beside it have one.
+/// As [`as_typed`], with a decimal point throughout, as the figures beside it have one, and English names of notes; but
+/// where a B alone would be read as B flat, B is an H.
 pub fn as_copied(string: &StringSpec, column: Column, units: &Units) -> String {
-    let text = as_typed(string, column, units);
+    let text = in_units(string, column, units);
     match column {
+        Column::Note => match string.note.parse::<Note>() {
+            Ok(note) if (note.letter(), note.alter()) == (Letter::B, 0) && is_german() => {
+                note.printed()
+            }
+            _ => string.note.clone(),
+        },
         Column::Length | Column::Gauge => typed::with_point(&text),
         Column::MakeUp => with_sizes(&text, typed::with_point),
         _ => text,
     }
+}
+
+fn is_german() -> bool {
+    words::naming() == Naming::German
 }
 
 /// The text of a make-up with each of its diameters changed; a text that is none as it is.
@@ -57,19 +105,36 @@ fn with_sizes(text: &str, change: impl Fn(&str) -> String) -> String {
 pub fn pasted(
     mut texts: Vec<Vec<String>>,
     at: &[Shown],
-    units: &Units,
+    design: &Design,
 ) -> (Vec<Option<Column>>, Vec<Vec<String>>) {
     let width = texts.iter().map(Vec::len).max().unwrap_or(0);
     let columns: Vec<Option<Column>> =
         (0..width).map(|place| at.get(place).and_then(|shown| shown.typed())).collect();
+    let english = is_german() && has_english_notes(&columns, &texts);
     for line in &mut texts {
         for (column, text) in columns.iter().zip(line) {
-            if let Some(column) = column {
-                *text = as_stored(text, *column, units);
+            match column {
+                Some(Column::Note) if english => *text = naming::kept(text, Naming::English),
+                Some(column) => *text = as_kept(text, *column, design),
+                None => {}
             }
         }
     }
     (columns, texts)
+}
+
+/// Whether the notes of a block are English for certain: some have a sign as in `Eb` and none is an H.
+fn has_english_notes(columns: &[Option<Column>], texts: &[Vec<String>]) -> bool {
+    let (mut signed, mut german) = (false, false);
+    for line in texts {
+        for (column, text) in columns.iter().zip(line) {
+            if *column == Some(Column::Note) {
+                signed |= text.parse::<Note>().is_ok_and(|note| note.alter() != 0);
+                german |= matches!(text.trim_start().as_bytes(), [b'H' | b'h', ..]);
+            }
+        }
+    }
+    signed && !german
 }
 
 /// A single line that is pasted onto several selected rows goes into each, and a single cell into
@@ -124,6 +189,8 @@ mod tests {
     use super::*;
     use crate::app::grid::{Cell, SHOWN};
     use crate::design::document::MakeUpSpec;
+    use crate::design::presets::SAMPLES;
+    use crate::words::{Language, in_language, in_naming};
 
     fn string(length: &str, diameter: &str) -> StringSpec {
         let make_up = MakeUpSpec {
@@ -197,6 +264,60 @@ mod tests {
         assert_eq!(as_copied(&wound, Column::Length, &Units::default()), "86.5");
     }
 
+    /// In every language, for notes and make-ups as they are shown in it.
+    #[test]
+    fn a_cell_that_is_left_as_it_was_keeps_what_it_holds() {
+        for sample in SAMPLES {
+            let design = sample.design();
+            for language in Language::ALL {
+                in_language(language, || {
+                    for string in &design.strings {
+                        for column in [Column::Note, Column::MakeUp] {
+                            let typed = as_typed(string, column, &design.units);
+                            let kept = as_kept(&typed, column, &design);
+                            assert_eq!(kept, cell_text(string, column), "{typed} {language:?}");
+                            let copied = as_copied(string, column, &design.units);
+                            let kept = as_kept(&copied, column, &design);
+                            assert_eq!(kept, cell_text(string, column), "{copied} {language:?}");
+                        }
+                    }
+                });
+            }
+        }
+    }
+
+    #[test]
+    fn notes_are_kept_with_their_english_names() {
+        let stored = |text: &str, naming| {
+            in_naming(naming, || as_stored(text, Column::Note, &Units::default()))
+        };
+        assert_eq!(stored("B4", Naming::German), "Bb4");
+        assert_eq!(stored("H4", Naming::German), "B4");
+        assert_eq!(stored("mi♭ 2", Naming::Syllables), "Eb3");
+        assert_eq!(stored("Es3", Naming::English), "Eb3");
+        assert_eq!(stored("eb3", Naming::German), "eb3");
+        let of = |note: &str| StringSpec { note: note.to_owned(), ..StringSpec::default() };
+        let copied = |note| as_copied(&of(note), Column::Note, &Units::default());
+        assert_eq!(in_naming(Naming::German, || [copied("B4"), copied("Bb4")]), ["H4", "Bb4"]);
+        assert_eq!(in_naming(Naming::Syllables, || copied("B4")), "B4");
+        let typed = |note| as_typed(&of(note), Column::Note, &Units::default());
+        assert_eq!(in_naming(Naming::Syllables, || typed("Bb4")), "si♭3");
+        assert_eq!(in_naming(Naming::Syllables, || typed("443,2 Hz")), "443,2 Hz");
+    }
+
+    /// A block that is English for certain is read so while names are German.
+    #[test]
+    fn a_pasted_block_says_itself_what_its_b_is() {
+        let block = |notes: &[&str]| {
+            let lines = notes.iter().map(|note| vec![(*note).to_owned()]).collect();
+            let read = || pasted(lines, &SHOWN, &Design::default()).1;
+            in_naming(Naming::German, read).concat()
+        };
+        assert_eq!(block(&["C5", "B4", "A4"]), ["C5", "Bb4", "A4"]);
+        assert_eq!(block(&["C5", "B4", "Ab4"]), ["C5", "B4", "Ab4"]);
+        assert_eq!(block(&["H4", "B4", "A4"]), ["B4", "Bb4", "A4"]);
+    }
+
     #[test]
     fn a_nudge_goes_to_the_next_round_step() {
         let mm = Units::default();
@@ -237,7 +358,8 @@ mod tests {
             "32".to_owned(),
             "99".to_owned(),
         ];
-        let (columns, texts) = pasted(vec![line], &SHOWN, &inches());
+        let (columns, texts) =
+            pasted(vec![line], &SHOWN, &Design { units: inches(), ..Design::default() });
         assert_eq!(columns[3..], [Some(Column::Gauge), None]);
         assert_eq!(texts[0][..4], ["A4", "24 in", "gut", "32 thou"]);
     }

@@ -8,11 +8,15 @@ use crate::design::document::{Design, StringSpec, Units};
 use crate::design::edit::{Column, cell_text};
 use crate::design::figures;
 use crate::design::letters::capital;
+use crate::design::make_up_said;
 use crate::design::resolve::{CellErrors, Resolved};
 use crate::engine::analysis::{Analysis, Known, StringFigures};
 use crate::engine::figure::Figure;
 use crate::engine::findings::Weight;
 use crate::engine::pitch::Letter;
+use crate::engine::pitch::naming;
+use crate::words::chart_page as say;
+use crate::words::{Naming, naming};
 
 /// A cell in words.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -73,30 +77,18 @@ pub fn head(shown: Shown, units: &Units) -> Head {
     let column = match shown {
         Shown::Figure(figure) => {
             let (row, unit) = (figures::row(figure), display::figure_unit(figure, units));
-            return Head { word: row.word, unit, meaning: row.meaning };
+            return Head { word: row.word.said(), unit, meaning: row.meaning.said() };
         }
         Shown::Typed(column) => column,
     };
     let (word, unit, meaning) = match column {
-        Column::Note => (
-            "Note",
-            "",
-            "Scientific name: middle C is C4. A frequency may stand instead, such as 443.2 Hz.",
-        ),
+        Column::Note => (say::NOTE.said(), "", say::NOTE_MEANING.said()),
         Column::Length => return head(Shown::Figure(Figure::Length), units),
-        Column::MakeUp => {
-            ("String", "", "What it is made of: a material, or a core with what is wound on it.")
+        Column::MakeUp => (say::STRING.said(), "", say::STRING_MEANING.said()),
+        Column::Gauge => {
+            (say::GAUGE.said(), display::gauge_unit(units.gauge), say::GAUGE_MEANING.said())
         }
-        Column::Gauge => (
-            "Gauge",
-            display::gauge_unit(units.gauge),
-            "Diameter; of a wound string the overall diameter, which follows from its make-up.",
-        ),
-        Column::OrderCode => (
-            "Order code",
-            "",
-            "The supplier's code, for the card and the order. It is emptied when the string changes.",
-        ),
+        Column::OrderCode => (say::CODE.said(), "", say::CODE_MEANING.said()),
     };
     Head { word, unit, meaning }
 }
@@ -186,7 +178,7 @@ fn weights(analysis: &Analysis) -> Vec<Option<u8>> {
     weights
 }
 
-/// A weight as a number: 0 for the gravest.
+/// A weight as a number: 0 for the most serious.
 pub(super) const fn number_of(weight: Weight) -> u8 {
     match weight {
         Weight::Grave => 0,
@@ -244,7 +236,11 @@ fn typed_cell(
         ),
         Column::MakeUp => {
             let wound = string.make_up.is_wound();
-            (wound.then(|| display::make_up(&string.make_up, units.gauge)), &errors.make_up)
+            let shown = match wound {
+                true => display::make_up(&string.make_up, units.gauge),
+                false => make_up_said::line_said(&typed),
+            };
+            (Some(shown), &errors.make_up)
         }
         Column::Gauge => {
             (figures.gauge.ok().map(|gauge| display::gauge(gauge, units.gauge)), &errors.gauge)
@@ -255,8 +251,14 @@ fn typed_cell(
         let error = Some(sentence(error));
         return CellWords { text: typed, error, typed: Some(column), ..CellWords::default() };
     }
+    // What is only said in the language of the page is no other than was typed.
+    let typed = match column {
+        Column::MakeUp => make_up_said::line_said(&typed),
+        Column::Note if naming() != Naming::English => naming::shown(&typed),
+        _ => typed,
+    };
     let reason = shown.as_ref().filter(|shown| **shown != typed && !typed.is_empty());
-    let reason = reason.map(|_| format!("Typed: {typed}"));
+    let reason = reason.map(|_| say::typed_as(&typed));
     CellWords { text: shown.unwrap_or(typed), reason, typed: Some(column), ..CellWords::default() }
 }
 
@@ -278,8 +280,8 @@ pub fn explained(
     let words = cell(shown, string, figures, errors, &design.units);
     let Head { word, meaning, .. } = head(shown, &design.units);
     let place = match figures.note {
-        Some(note) => format!("String {}, {}", row + 1, note.printed()),
-        None => format!("String {}", row + 1),
+        Some(note) => say::place_noted(&note.printed(), &(row + 1)),
+        None => say::place(&(row + 1)),
     };
     match words {
         CellWords { error: Some(error), .. } => (format!("{place}, {word}: {error}"), true),

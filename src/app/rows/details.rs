@@ -4,22 +4,26 @@
 use std::sync::Arc;
 
 use super::chart::sentence;
+use crate::app::asked::Question;
+use crate::design::display;
 use crate::design::document::{Design, LengthUnit, StringSpec, Units};
 use crate::design::figures::Group;
 use crate::design::figures::{BY_PLACE, row};
+use crate::design::make_up_said;
 use crate::design::resolve::Resolved;
-use crate::design::{display, make_up_text};
 use crate::engine::analysis::{Analysis, HarpString, Known, StringFigures, partial_parts, stopped};
 use crate::engine::construction::{Layer, MakeUp, Section};
 use crate::engine::figure::Figure;
 use crate::engine::lever::ContactPlace;
 use crate::engine::limit::is_above;
+use crate::engine::material::said;
 use crate::engine::material::{Class, Material};
 use crate::engine::mechanics::{bare_end_inharmonicity, partial_cents};
 use crate::engine::pitch;
 use crate::engine::stepped::stepped_partial;
 use crate::engine::tolerance::{Cause, Spread, spreads};
 use crate::engine::units::{Force, Length, LinearDensity};
+use crate::words::{Words, details as say};
 
 /// The most partials that are listed.
 pub const MOST_PARTIALS: u32 = 24;
@@ -31,6 +35,8 @@ pub struct Block {
     pub heads: Vec<&'static str>,
     /// The first cell of a row names it.
     pub rows: Vec<Vec<String>>,
+    /// What the first rows raise as a question, row by row.
+    pub asked: Vec<Option<Question>>,
     /// Whether the last column holds words and no numbers.
     pub worded: bool,
     pub notes: Vec<String>,
@@ -51,7 +57,7 @@ pub fn details_title(analysis: &Analysis, row: usize) -> String {
     analysis
         .strings
         .get(row)
-        .map(|figures| format!("{}, in full", display::string_name(figures)))
+        .map(|figures| say::title(&display::string_name(figures)))
         .unwrap_or_default()
 }
 
@@ -74,9 +80,15 @@ pub fn details(
         .map(|group| {
             let line = |figure| line(figure, figures, units, off.of(figure));
             Block {
-                title: group.title(),
-                heads: vec!["Figure", "Value", "May be off by", "Main cause, or reason not shown"],
+                title: group.title().said(),
+                heads: vec![
+                    say::FIGURE.said(),
+                    say::VALUE.said(),
+                    say::OFF.said(),
+                    say::MAIN_CAUSE.said(),
+                ],
                 rows: figures_of(group).map(line).collect(),
+                asked: figures_of(group).map(Question::of_figure).collect(),
                 worded: true,
                 notes: Vec::new(),
             }
@@ -86,9 +98,7 @@ pub fn details(
         let wound = design.allowances.turns;
         if is_above(turns, wound) {
             let (turns, wound) = display::apart(turns, wound, 1);
-            tuning.notes.push(format!(
-                "The take-up alone is {turns} turns of the pin, and the cut length counts on {wound} at pitch: pull the string through by hand before you wind it, or allow more turns."
-            ));
+            tuning.notes.push(say::few_turns(&turns, &wound));
         }
     }
     if let Some(ordering) = blocks.last_mut() {
@@ -107,7 +117,7 @@ pub fn details(
 fn line(figure: Figure, figures: &StringFigures, units: &Units, off: Known<Spread>) -> Vec<String> {
     let unit = display::figure_unit(figure, units);
     let with_unit = |number: String| format!("{number} {unit}").trim_end().to_owned();
-    let name = row(figure).word.to_owned();
+    let name = row(figure).word.said().to_owned();
     match figure.value(figures) {
         Ok(value) => {
             let off = off.ok().filter(|off| off.total > 0.0);
@@ -132,32 +142,30 @@ fn cause(off: Spread) -> String {
         Cause::ALL.into_iter().max_by(|one, other| off.by(*one).total_cmp(&off.by(*other)));
     let Some(largest) = largest else { return String::new() };
     let name = match largest {
-        Cause::Diameter => "the diameter",
-        Cause::Density => "the density",
-        Cause::Length => "the length",
-        Cause::Pitch => "the pitch",
-        Cause::Temperature => "the temperature",
-        Cause::Push => "the push",
+        Cause::Diameter => say::CAUSE_DIAMETER.said(),
+        Cause::Density => say::CAUSE_DENSITY.said(),
+        Cause::Length => say::CAUSE_LENGTH.said(),
+        Cause::Pitch => say::CAUSE_PITCH.said(),
+        Cause::Temperature => say::CAUSE_TEMPERATURE.said(),
+        Cause::Push => say::CAUSE_PUSH.said(),
     };
     // Causes add up by squares: one that has half of the sum outweighs all others.
     let part = off.by(largest);
     if 2.0 * part * part > off.total * off.total {
         name.to_owned()
     } else {
-        format!("{name}, and others")
+        say::cause_others(&name)
     }
 }
 
 /// What "may be off" means.
 fn off_words(without_temperature: bool) -> String {
-    let warmth = if without_temperature {
-        " The effect of temperature on this string is not known and is left out."
+    let meaning = say::OFF_MEANING;
+    if without_temperature {
+        format!("{meaning} {}", say::OFF_WITHOUT_WARMTH)
     } else {
-        ""
-    };
-    format!(
-        "May be off by: the tolerances under Instrument and those of the materials combined (root sum of squares). Formulas and moduli may be off too.{warmth}"
-    )
+        meaning.into()
+    }
 }
 
 /// What is typed and ordered by.
@@ -168,7 +176,7 @@ fn order(spec: &StringSpec) -> [Vec<String>; 2] {
         "" => display::NONE.to_owned(),
         code => code.to_owned(),
     };
-    [worded("String", make_up_text::write(&spec.make_up)), worded("Order code", code)]
+    [worded(say::STRING.said(), make_up_said::said(&spec.make_up)), worded(say::CODE.said(), code)]
 }
 
 /// The make-up of a wound string, from the inside out.
@@ -188,7 +196,7 @@ fn wound(make_up: &MakeUp, figures: &StringFigures, units: &Units) -> Option<Blo
         ]
     };
     let size = display::gauge_with_unit(diameter, units.gauge);
-    let mut rows = vec![row("Core", &material.name, size, diameter, before)];
+    let mut rows = vec![row(say::CORE.said(), said(&material.name), size, diameter, before)];
     let layers = make_up.layers();
     let none = (Length::default(), Length::default());
     for (index, layer) in layers.iter().enumerate() {
@@ -197,20 +205,25 @@ fn wound(make_up: &MakeUp, figures: &StringFigures, units: &Units) -> Option<Blo
         let so_far = MakeUp::wound(material.clone(), diameter, so_far, none).ok()?;
         let mass = so_far.linear_density().to_g_per_m();
         let inner = index + 1 < layers.len() && layer.material.class != Class::Metal;
-        let part = if inner { "Bedding" } else { "Winding" };
+        let part = if inner { say::BEDDING.said() } else { say::WINDING.said() };
         let size = layer_size(layer, units);
-        rows.push(row(part, &layer.material.name, size, so_far.gauge()?, mass - before));
+        rows.push(row(part, said(&layer.material.name), size, so_far.gauge()?, mass - before));
         before = mass;
     }
-    let mut notes = vec![
-        "The breaking load is that of the core alone: the windings bear nothing. What they add to the stiffness is left out."
-            .to_owned(),
-    ];
+    let mut notes = vec![say::CORE_ALONE.said().to_owned()];
     notes.extend(bare_words(make_up, figures, units));
     Some(Block {
-        title: "Make-up, from the inside out",
-        heads: vec!["Part", "Material", "Size", "Over all", "Mass", "Share"],
+        title: say::INSIDE_OUT.said(),
+        heads: vec![
+            say::HEAD_PART.said(),
+            say::HEAD_MATERIAL.said(),
+            say::HEAD_SIZE.said(),
+            say::HEAD_OVER_ALL.said(),
+            say::HEAD_MASS.said(),
+            say::HEAD_SHARE.said(),
+        ],
         rows,
+        asked: Vec::new(),
         worded: false,
         notes,
     })
@@ -224,7 +237,7 @@ fn layer_size(layer: &Layer, units: &Units) -> String {
     };
     let size = format!("{size} {}", display::gauge_unit(units.gauge));
     if layer.packing_ratio < 1.0 {
-        format!("{size} at {} %", display::percent(100.0 * layer.packing_ratio))
+        say::covering(&display::percent(100.0 * layer.packing_ratio), &size)
     } else {
         size
     }
@@ -234,25 +247,17 @@ fn layer_size(layer: &Layer, units: &Units) -> String {
 fn bare_words(make_up: &MakeUp, figures: &StringFigures, units: &Units) -> Option<String> {
     let (board, pin) = make_up.bare_ends();
     if board.to_m() + pin.to_m() <= 0.0 {
-        return Some("Wound from end to end: no bare core.".to_owned());
+        return Some(say::NO_BARE.into());
     }
     let long = |end| display::length_with_unit(end, units.length);
-    let ends = format!(
-        "Bare core: {} at the board, {} at the pin.{}",
-        long(board),
-        long(pin),
-        tension_words(make_up, figures).unwrap_or_default()
-    );
+    let mut said = vec![say::bare_ends(&long(board), &long(pin))];
+    said.extend(tension_words(make_up, figures));
     let parts = figures.length.ok().zip(figures.tension.ok());
     let parts = parts.and_then(|(length, pull)| partial_parts(make_up, length, pull, 8).ok());
-    Some(match parts {
-        Some((stiff, bare)) => format!(
-            "{ends} Of the {} cents of partial 8, {} are by the bare ends.",
-            display::cents(stiff + bare),
-            display::cents(bare)
-        ),
-        None => ends,
-    })
+    said.extend(parts.map(|(stiff, bare)| {
+        say::bare_partial(&display::cents(bare), &display::cents(stiff + bare))
+    }));
+    Some(said.join(" "))
 }
 
 /// What the tension of a string with bare ends leaves out: the first partial of the string as it is lies above that of
@@ -262,11 +267,7 @@ fn tension_words(make_up: &MakeUp, figures: &StringFigures) -> Option<String> {
         make_up.core_linear_density()?.to_kg_per_m() / make_up.linear_density().to_kg_per_m();
     let sharp = stepped_partial(make_up.bare_ends(), figures.length.ok()?, ratio, 1)?;
     let less = 100.0 * (1.0 - 1.0 / (sharp * sharp));
-    Some(format!(
-        " The tension leaves them out: at the tension given the string sounds {} cents above its note, so that at pitch it has {} % less.",
-        display::decimals(pitch::cents(sharp), 2),
-        display::decimals(less, 2)
-    ))
+    Some(say::bare_tension(&display::decimals(pitch::cents(sharp), 2), &display::decimals(less, 2)))
 }
 
 /// The partials, and what makes them sharp.
@@ -297,18 +298,16 @@ fn partials(make_up: &MakeUp, figures: &StringFigures, count: u32) -> Option<Blo
         Err(why) => (Vec::new(), vec![why]),
     };
     let mut block = Block {
-        title: "Partials: how sharp against the multiples of the first",
-        heads: vec!["Partial", "Hz", "By stiffness, cents"],
+        title: say::PARTIALS.said(),
+        heads: vec![say::HEAD_PARTIAL.said(), "Hz", say::BY_STIFFNESS.said()],
         rows,
+        asked: Vec::new(),
         worded: false,
         notes,
     };
     if has_ends {
-        block.heads.extend(["By bare ends", "Together", "Bare ends by the cubic law"]);
-        block.notes.push(
-            "By bare ends: exact. The cubic law is for short ends and gives too much for high partials."
-                .to_owned(),
-        );
+        block.heads.extend([say::BY_ENDS.said(), say::TOGETHER.said(), say::BY_LAW.said()]);
+        block.notes.push(say::BY_ENDS_EXACT.said().to_owned());
     }
     Some(block)
 }
@@ -324,22 +323,23 @@ fn pluck(design: &Design, resolved: &Resolved, figures: &StringFigures) -> Optio
         let n = display::on_the_page(Figure::PluckForce, n, units);
         format!("{} {unit}", display::significant(n, 3))
     };
-    let glide = figures.glide_cents.map(|cents| format!("{} cents", display::cents(cents)));
+    let glide = figures.glide_cents.map(|cents| say::cents(&display::cents(cents)));
     let row = |name: &str, text: String| vec![name.to_owned(), text];
     Some(Block {
-        title: "A pluck",
-        heads: vec!["Of the finger", "Value"],
+        title: say::PLUCK.said(),
+        heads: vec![say::OF_FINGER.said(), say::VALUE.said()],
         rows: vec![
-            row("Pulls aside by", display::length_with_unit(aside, units.length)),
+            row(say::PULLS_ASIDE.said(), display::length_with_unit(aside, units.length)),
             row(
-                "At this share of the length",
+                say::AT_SHARE.said(),
                 format!("{} %", display::percent(100.0 * resolved.harp.pluck_ratio)),
             ),
-            row("Needs a force of", force(whole)),
-            row("part from tension", force(straight)),
-            row("part from stretching", force(whole - straight)),
-            row("Glide: it begins sharp by", glide.unwrap_or_else(|_| display::NONE.to_owned())),
+            row(say::NEEDS_FORCE.said(), force(whole)),
+            row(say::FROM_TENSION.said(), force(straight)),
+            row(say::FROM_STRETCHING.said(), force(whole - straight)),
+            row(say::GLIDE.said(), glide.unwrap_or_else(|_| display::NONE.to_owned())),
         ],
+        asked: Vec::new(),
         worded: false,
         notes: Vec::new(),
     })
@@ -354,12 +354,12 @@ fn contacts(
     units: &Units,
 ) -> Option<Block> {
     use crate::engine::analysis::Mechanism;
-    let fitted: &[(&str, Known<ContactPlace>)] = match string.mechanism {
+    let fitted: &[(Words, Known<ContactPlace>)] = match string.mechanism {
         Mechanism::None => return None,
-        Mechanism::Lever => &[("Lever", figures.lever)],
-        Mechanism::SingleDisc => &[("Disc", figures.disc_natural)],
+        Mechanism::Lever => &[(say::LEVER, figures.lever)],
+        Mechanism::SingleDisc => &[(say::DISC, figures.disc_natural)],
         Mechanism::DoubleDisc => {
-            &[("Disc 1, natural", figures.disc_natural), ("Disc 2, sharp", figures.disc_sharp)]
+            &[(say::DISC_NATURAL, figures.disc_natural), (say::DISC_SHARP, figures.disc_sharp)]
         }
     };
     let string = stopped(make_up, figures, &resolved.harp.conditions);
@@ -379,7 +379,7 @@ fn contacts(
         let pull = string.pull(place);
         let load = breaks.map(|most| format!("{} %", display::percent(100.0 * pull.to_n() / most)));
         rows.push(vec![
-            (*name).to_owned(),
+            (*name).into(),
             mm(place.distance),
             mm(place.nominal),
             display::cents(place.nominal_error_cents),
@@ -391,36 +391,31 @@ fn contacts(
     }
     if let (Ok(first), Ok(second)) = (figures.disc_natural, figures.disc_sharp) {
         let apart = second.distance.to_mm() - first.distance.to_mm();
-        notes.push(format!(
-            "From disc to disc: {} {}. The second is placed with the first pressing too.",
-            display::rounded(Figure::Lever, apart, units),
-            display::length_unit(units.length)
+        notes.push(say::disc_to_disc(
+            &display::rounded(Figure::Lever, apart, units),
+            &display::length_unit(units.length),
         ));
     }
     let is_plastic = |(material, _): (&Arc<Material>, Length)| material.class == Class::Polymer;
     if make_up.core().is_some_and(is_plastic) {
-        notes.push(
-            "The core is taken as stiff as in vibration; while a contact presses it gives more, so that the stretch is an upper estimate: the right place lies between the place given and the nominal one."
-                .to_owned(),
-        );
+        notes.push(say::CORE_STIFF.said().to_owned());
     }
-    notes.push(format!(
-        "Places and room are {} from the bridge pin. The nominal place is that of a string that is only shortened; the error is how sharp the semitone would be there.",
-        if units.length == LengthUnit::Mm { "in millimetres" } else { "in inches" }
-    ));
+    let places = if units.length == LengthUnit::Mm { say::PLACES_MM } else { say::PLACES_INCH };
+    notes.push(places.into());
     Some(Block {
-        title: "Levers and discs",
+        title: say::CONTACTS.said(),
         heads: vec![
-            "Contact",
-            "Place",
-            "Nominal",
-            "Error there, cents",
-            "Placement tolerance for ± 2 cents",
-            "Placement tolerance for ± 5 cents",
-            "Tension while it presses",
-            "Load share",
+            say::HEAD_CONTACT.said(),
+            say::HEAD_PLACE.said(),
+            say::HEAD_NOMINAL.said(),
+            say::HEAD_ERROR.said(),
+            say::HEAD_TWO_CENTS.said(),
+            say::HEAD_FIVE_CENTS.said(),
+            say::HEAD_PULL.said(),
+            say::HEAD_LOAD.said(),
         ],
         rows,
+        asked: Vec::new(),
         worded: false,
         notes,
     })
@@ -514,7 +509,7 @@ mod tests {
         assert_eq!(table.rows[0][2..], ["0.0", "0.0", "0.0", "0.0"].map(str::to_owned));
         assert!(table.notes[0].contains("cubic law"));
         let bare = titled(&list, "Make-up").notes.last().unwrap();
-        assert!(bare.contains("cents above its note, so that at pitch it has 0.0"), "{bare}");
+        assert!(bare.contains("cents above its note, so at pitch it has 0.0"), "{bare}");
         let plain = blocks(&design, 0, 12);
         assert_eq!(titled(&plain, "Partials").heads.len(), 3);
     }

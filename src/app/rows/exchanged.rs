@@ -6,13 +6,14 @@ use crate::design::letters::capital;
 use crate::design::restring::Preview;
 use crate::engine::analysis::Analysis;
 use crate::engine::figure::Figure;
+use crate::words::{Words, details as say};
 
 /// What of each string is told, before and after.
-const TOLD: [(&str, Figure); 4] = [
-    ("Gauge", Figure::Gauge),
-    ("Tension", Figure::Tension),
-    ("Load share", Figure::LoadShare),
-    ("Margin", Figure::SemitonesToBreak),
+const TOLD: [(Words, Figure); 4] = [
+    (say::GAUGE, Figure::Gauge),
+    (say::TENSION, Figure::Tension),
+    (say::LOAD_SHARE, Figure::LoadShare),
+    (say::MARGIN, Figure::SemitonesToBreak),
 ];
 
 /// A string before and after.
@@ -29,8 +30,8 @@ pub struct Exchanged {
 
 /// Heads of the cells, with the unit of the page.
 pub fn exchange_heads(units: &Units) -> Vec<String> {
-    let head = |(name, figure): &(&str, Figure)| match display::figure_unit(*figure, units) {
-        "" => (*name).to_owned(),
+    let head = |(name, figure): &(Words, Figure)| match display::figure_unit(*figure, units) {
+        "" => (*name).into(),
         unit => format!("{name}, {unit}"),
     };
     TOLD.iter().map(head).collect()
@@ -48,11 +49,10 @@ pub fn exchanged(preview: &Preview, units: &Units) -> Vec<Exchanged> {
             .iter()
             .map(|(_, of)| (cell(*of, &preview.before, row), cell(*of, &preview.after, row)));
         let remark = change.remark.as_deref().unwrap_or_default();
-        let stays = if change.gauge.is_none() { "Stays: " } else { "" };
-        let remark = match (remark, stays) {
+        let remark = match (remark, change.gauge) {
             ("", _) => String::new(),
-            (remark, "") => format!("{}.", capital(remark)),
-            (remark, stays) => format!("{stays}{remark}."),
+            (remark, Some(_)) => format!("{}.", capital(remark)),
+            (remark, None) => say::stays(&remark),
         };
         Exchanged {
             name: preview.before.strings.get(row).map(string_name).unwrap_or_default(),

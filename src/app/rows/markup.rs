@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use super::RowWords;
 use crate::design::edit::Column;
-use crate::papers::html::escape;
+use crate::design::letters::escape;
 
 /// A row with what of cursor and selection touches it.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -5,9 +5,11 @@ use crate::design::document::{Design, StringSpec};
 use crate::design::edit::Column;
 use crate::design::heading::Size;
 use crate::design::letters::capital;
-use crate::design::make_up_text;
+use crate::design::make_up_said;
 use crate::design::restring::{Gap, Measured, MeasuredError, Reading, read_measured};
 use crate::engine::order::sort;
+use crate::engine::pitch::naming::shown;
+use crate::words::{Words, new_harp as say};
 
 /// The most errors of a table that are told at once.
 const MOST_ERRORS: usize = 5;
@@ -24,7 +26,7 @@ pub fn measured(text: &str, reading: &Reading<'_>) -> Result<Measured, String> {
             let mut words: Vec<String> =
                 errors.iter().take(MOST_ERRORS).map(|error| sentence(error)).collect();
             if errors.len() > MOST_ERRORS {
-                words.push(format!("And {} more.", errors.len() - MOST_ERRORS));
+                words.push(say::and_more(&(errors.len() - MOST_ERRORS)));
             }
             words.join(" ")
         }
@@ -38,12 +40,13 @@ pub fn preview(measured: &Measured) -> Vec<[String; 6]> {
     let row = |(at, string): (usize, &StringSpec)| {
         let make_up = &string.make_up;
         let (gauge, material) = if make_up.is_plain() {
-            (make_up.diameter.clone(), make_up.material.clone())
+            (make_up.diameter.clone(), make_up_said::material(&make_up.material))
         } else {
-            (String::new(), make_up_text::write(make_up))
+            (String::new(), make_up_said::said(make_up))
         };
         let remark = remarks.get(at).cloned().unwrap_or_default();
-        [(at + 1).to_string(), string.note.clone(), string.length.clone(), gauge, material, remark]
+        let note = shown(&string.note);
+        [(at + 1).to_string(), note, string.length.clone(), gauge, material, remark]
     };
     measured.table.strings.iter().enumerate().map(row).collect()
 }
@@ -57,19 +60,14 @@ pub fn told(measured: &Measured) -> Vec<String> {
 
 /// The question about a column whose numbers look like another unit than was said.
 pub fn unit_question(heading: &str, said: Size, looks: Size) -> String {
-    let column = match heading.trim() {
-        "" => "The numbers".to_owned(),
-        heading => format!("The numbers under \"{heading}\""),
-    };
-    format!(
-        "{column} name no unit and look like {} rather than {}. Which are they?",
-        looks.words(),
-        said.words()
-    )
+    match heading.trim() {
+        "" => say::asks_unit(&looks.words(), &said.words()),
+        heading => say::asks_unit_under(&heading, &looks.words(), &said.words()),
+    }
 }
 
 /// The question about a B without a sign.
-pub const ASKS_B: &str = "The notes have B and no H. In German lists B is B flat, in English ones B natural. Which is it?";
+pub const ASKS_B: Words = say::ASKS_B;
 
 /// Whether a cell of a string is empty that a finished harp has filled.
 pub fn has_blanks(design: &Design) -> bool {
@@ -88,9 +86,12 @@ pub fn gap_words(design: &Design, gaps: &[Gap]) -> Vec<(String, usize, Column)> 
     let mut gaps: Vec<&Gap> = gaps.iter().collect();
     sort(&mut gaps, |one, other| one.column > other.column);
     let words = |gap: &&Gap| {
-        let note = design.strings.get(gap.row).map(|string| string.note.trim()).unwrap_or_default();
-        let note = if note.is_empty() { String::new() } else { format!(", {note}") };
-        (format!("String {}{note}: {}.", gap.row + 1, gap.sentence), gap.row, gap.column)
+        let note = design.strings.get(gap.row).map(|string| shown(string.note.trim()));
+        let words = match &*note.unwrap_or_default() {
+            "" => say::gap(&gap.sentence, &(gap.row + 1)),
+            note => say::gap_noted(&gap.sentence, &note, &(gap.row + 1)),
+        };
+        (words, gap.row, gap.column)
     };
     gaps.iter().map(words).collect()
 }

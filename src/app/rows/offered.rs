@@ -6,12 +6,15 @@ use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StringSpec};
 use crate::design::edit::{ChosenBy, Column, Edit, Made, Taken};
 use crate::design::letters::small;
 use crate::design::library::{built_in, find};
+use crate::design::make_up_said;
 use crate::design::make_up_text;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::{StockList, is_sold_for};
 use crate::design::typed;
 use crate::engine::analysis::{Harp, HarpString, analyse};
+use crate::engine::material::said;
 use crate::engine::order::sort;
+use crate::words::details as say;
 
 /// The most materials, and the most items of the stock, that are offered at a time.
 const MOST: usize = 12;
@@ -52,7 +55,7 @@ pub fn offers(
             Made { make_up: make_up.clone(), order_code: item.code.clone(), stock_key: item.key };
         make_ups.push(make_up.clone());
         offers.push(Offer {
-            words: item.make_up.text().to_owned(),
+            words: make_up_said::line_said(&item.make_up),
             more: item.code.clone(),
             gives: String::new(),
             is_stock: true,
@@ -83,21 +86,19 @@ fn materials(design: &Design, string: &StringSpec, row: usize, asked: &str) -> V
     let meant = find(&design.materials, asked).map(|material| material.key.clone());
     let matching = design.materials.iter().chain(others).filter(|material| {
         // What stands in brackets or after a comma tells no name.
-        let name = material.name.split([',', '(']).next().unwrap_or_default();
-        matches(asked, &format!("{} {name}", material.key)) || meant.as_ref() == Some(&material.key)
+        let name = said(&material.name).split([',', '(']).next().unwrap_or_default();
+        matches(
+            asked,
+            &format!("{} {} {}", material.key, make_up_said::material(&material.key), name),
+        ) || meant.as_ref() == Some(&material.key)
     });
     let offer = |material: &MaterialSpec| Offer {
-        words: material.key.clone(),
-        more: if small(&material.name) == small(&material.key) {
-            String::new()
-        } else {
-            material.name.clone()
+        words: make_up_said::material(&material.key),
+        more: match said(&material.name) {
+            name if small(name) == small(&make_up_said::material(&material.key)) => String::new(),
+            name => name.to_owned(),
         },
-        gives: if string.make_up.is_plain() {
-            String::new()
-        } else {
-            "then type its gauge".to_owned()
-        },
+        gives: if string.make_up.is_plain() { String::new() } else { say::THEN_GAUGE.into() },
         is_stock: false,
         edit: Edit::Cell { row, column: Column::MakeUp, text: material.key.clone() },
     };
@@ -112,7 +113,16 @@ fn items(string: &StringSpec, shop: &StockList, asked: &str) -> Vec<usize> {
     let mut found: Vec<(bool, f64, usize)> = Vec::new();
     for (index, item) in shop.items.iter().enumerate() {
         if let Ok(make_up) = item.make_up.read()
-            && matches(asked, &format!("{} {} {}", item.make_up.text(), item.code, item.supplier))
+            && matches(
+                asked,
+                &[
+                    &*item.make_up,
+                    &*make_up_said::line_said(&item.make_up),
+                    &*item.code,
+                    &*item.supplier,
+                ]
+                .join(" "),
+            )
         {
             let away = match (across(make_up), now) {
                 (Some(item), Some(now)) => (item - now).abs(),
@@ -176,8 +186,8 @@ fn tell(
         let Ok(tension) = figures.tension else { continue };
         let mut gives = tension_with_unit(tension, design.units.force);
         if let Ok(share) = figures.load_share_percent {
-            let breaks = if share >= 100.0 { ", breaks" } else { "" };
-            gives = format!("{gives}, load share {} %{breaks}", percent(share));
+            let says = if share >= 100.0 { say::offer_breaks } else { say::offer_load };
+            gives = says(&percent(share), &gives);
         }
         offer.gives = gives;
     }

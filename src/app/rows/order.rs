@@ -2,12 +2,14 @@
 
 use crate::design::document::{Design, StockItem};
 use crate::design::letters::capital;
+use crate::design::make_up_said;
 use crate::design::order::{
     OrderLine, OrderList, cut_words, money_words, numbers_words, order_list, remarks, sold_as,
     sum_words,
 };
 use crate::design::stock::{NoItem, StockList, embedded, used};
 use crate::engine::analysis::Analysis;
+use crate::words::{decimal_sign, order as say};
 
 /// The order list.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -81,12 +83,7 @@ pub fn order_words(design: &Design, analysis: &Analysis) -> (OrderList, OrderWor
     words.sum = sum_of(&list);
     words.unknown = match list.unknown.len() {
         0 => String::new(),
-        count => format!(
-            "String{} {}: {}.",
-            if count == 1 { "" } else { "s" },
-            numbers_words(&list.unknown),
-            NoItem::NoMakeUp
-        ),
+        count => say::unknown(&count, &numbers_words(&list.unknown), &NoItem::NoMakeUp),
     };
     (list, words)
 }
@@ -97,13 +94,13 @@ fn row(line: &OrderLine) -> OrderRow {
         // Millimetres rounded up to hundredths of a metre.
         0 => {
             let cm = line.length_mm.div_ceil(10);
-            format!("{}.{:02}", cm / 100, cm % 100)
+            format!("{}{}{:02}", cm / 100, decimal_sign(), cm % 100)
         }
         _ => "–".to_owned(),
     };
     let pieces = match line.spares_mm.len() {
         0 => line.count().to_string(),
-        spares => format!("{} + {spares} spare", line.strings.len()),
+        spares => say::pieces_with_spares(&line.strings.len(), &spares),
     };
     let packs = line.packs.as_ref().map_or("–".to_owned(), |packs| packs.count.to_string());
     let price = line.price.map_or("–".to_owned(), |price| money_words(price, &item.currency));
@@ -114,7 +111,7 @@ fn row(line: &OrderLine) -> OrderRow {
     }
     OrderRow {
         cells: [
-            item.make_up.to_string(),
+            make_up_said::line_shown(&item.make_up),
             item.code.clone(),
             cut_words(line),
             sold_as(line),

@@ -14,6 +14,7 @@ use crate::design::letters::capital;
 use crate::design::make_up_text;
 use crate::engine::analysis::{Analysis, HarpString};
 use crate::engine::pitch::Note;
+use crate::words::{Words, proposal as say};
 
 /// A string of a proposal, as a table shows it.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -68,27 +69,25 @@ pub struct Proposal {
 }
 
 /// The title of what is not worth its changes.
-const NO_GAIN: &str = "No gain worth moving pins";
+const NO_GAIN: Words = say::NO_GAIN;
 
 /// Why it is none.
 fn no_gain() -> String {
     let (mean, most) = WORTH_PERCENT;
-    format!(
-        "These come nearer to what is wanted by less than {mean} % on average and {most} % at most, and that is not worth moving pins for (limits chosen for this project, no source)."
-    )
+    say::no_gain_because(&mean, &most)
 }
 
 impl Proposal {
     /// A set of strings.
     pub fn of_set(outcome: Outcome, left_out: &[String], units: Units) -> Self {
         let title = match (outcome.conflicts.is_empty(), outcome.changes.is_empty()) {
-            (false, _) => "The nearest set",
-            (true, true) => "The best set is on the harp",
-            (true, false) if outcome.is_farther => "The best set within the limits",
-            (true, false) => "The best set",
+            (false, _) => say::NEAREST,
+            (true, true) => say::BEST_IS_THERE,
+            (true, false) if outcome.is_farther => say::BEST_WITHIN,
+            (true, false) => say::BEST,
         };
         Self {
-            title: title.to_owned(),
+            title: title.into(),
             says: sentences(&outcome.proof),
             conflicts: sentences(&outcome.conflicts),
             broken: sentences(&outcome.broken),
@@ -106,17 +105,17 @@ impl Proposal {
         let mut says = sentences(&lengths.notes);
         let is_there = lengths.changes.is_empty();
         let title = match (is_there, lengths.is_worth) {
-            (true, _) => "No other lengths",
-            (_, true) => "Other lengths",
+            (true, _) => say::NO_LENGTHS,
+            (_, true) => say::LENGTHS,
             (_, false) => NO_GAIN,
         };
         if is_there {
-            says.push("The strings have these lengths already.".to_owned());
+            says.push(say::LENGTHS_THERE.into());
         } else if !lengths.is_worth {
             says.insert(0, no_gain());
         }
         Self {
-            title: title.to_owned(),
+            title: title.into(),
             says,
             conflicts: Vec::new(),
             broken: Vec::new(),
@@ -132,19 +131,15 @@ impl Proposal {
     /// Strings and lengths together.
     pub fn of_both(both: Both, units: Units) -> Self {
         let changes = both.changes();
-        let rounds = both.progress().round;
-        let rounds = if rounds == 1 { "1 round".to_owned() } else { format!("{rounds} rounds") };
+        let ended = say::ended(&both.progress().round);
         let is_worth = both.is_worth();
-        let ended = format!(
-            "After {rounds} neither other strings alone nor other lengths alone come nearer. This need not be the best of all."
-        );
         let title = match (changes.is_empty(), is_worth) {
-            (true, _) => "No other strings or lengths",
-            (_, true) => "Strings and lengths together",
+            (true, _) => say::NO_BOTH,
+            (_, true) => say::BOTH,
             (_, false) => NO_GAIN,
         };
         Self {
-            title: title.to_owned(),
+            title: title.into(),
             says: (!is_worth).then(no_gain).into_iter().chain([ended]).collect(),
             conflicts: sentences(both.conflicts()),
             broken: Vec::new(),
@@ -160,7 +155,7 @@ impl Proposal {
     /// Nothing, and why.
     pub fn none(title: &str, conflicts: &[String], left_out: &[String]) -> Self {
         Self {
-            title: title.to_owned(),
+            title: title.into(),
             says: Vec::new(),
             conflicts: sentences(conflicts),
             broken: Vec::new(),
@@ -183,18 +178,16 @@ impl Proposal {
         }
     }
 
-    /// With what the frame bears, now and then; a frame of which nothing is said has no line.
+    /// With what the frame bears, now and then, as [`FrameVerdict::lead`] tells it; a frame of which nothing is said has
+    /// no line.
+    ///
+    /// [`FrameVerdict::lead`]: crate::design::bearing_words::FrameVerdict::lead
     #[must_use]
     pub fn with_frame(mut self, before: String, after: String) -> Self {
         if !before.is_empty() || !after.is_empty() {
-            // What holds for both stands once, at the left.
-            let words = |text: String| match text.trim_end_matches(", estimated") {
-                "" => NONE.to_owned(),
-                text => text.trim_end_matches(", worst of what is judged").to_owned(),
-            };
-            let (before, after) = (words(before), words(after));
-            let what = "frame, worst of what is judged, estimated".to_owned();
-            self.lines.push(Line { what, before, after });
+            let or_none = |text: String| if text.is_empty() { NONE.to_owned() } else { text };
+            let what = say::FRAME.into();
+            self.lines.push(Line { what, before: or_none(before), after: or_none(after) });
         }
         self
     }
@@ -270,12 +263,12 @@ pub fn allowed(design: &Design, part: Option<(usize, usize)>) -> Vec<bool> {
 
 /// Strings from one to another by their names: `string 3, C6`, `strings 3, C6 to 9, D5`.
 pub fn span(analysis: &Analysis, (first, last): (usize, usize)) -> String {
-    let name = |row: usize| analysis.strings.get(row).map(display::string_name).unwrap_or_default();
-    let short = |row: usize| name(row).replacen("String ", "", 1);
+    let short =
+        |row: usize| analysis.strings.get(row).map(display::string_number).unwrap_or_default();
     if first >= last {
-        format!("string {}", short(first))
+        say::span_one(&short(first))
     } else {
-        format!("strings {} to {}", short(first), short(last))
+        say::span(&short(first), &short(last))
     }
 }
 
@@ -293,10 +286,10 @@ pub fn kept(design: &Design) -> Vec<(usize, usize)> {
 }
 
 /// What a curve is of, and its unit.
-pub const fn wanted_words(wants: WantsSpec) -> (&'static str, &'static str) {
+pub fn wanted_words(wants: WantsSpec) -> (&'static str, &'static str) {
     match wants {
-        WantsSpec::Stiffness => ("pluck stiffness", "N/mm"),
-        WantsSpec::Tension => ("tension", "N"),
+        WantsSpec::Stiffness => (say::STIFFNESS.said(), "N/mm"),
+        WantsSpec::Tension => (say::TENSION.said(), "N"),
     }
 }
 
@@ -334,7 +327,7 @@ fn rows(changes: &[Change], units: Units) -> Vec<ProposedRow> {
         let Change { row, name, from, to, tension, stiffness, share_percent, length } = change;
         ProposedRow {
             row: *row,
-            name: name.replacen("String ", "", 1),
+            name: name.clone(),
             from: of(&shown(from), &length.0),
             to: of(&shown(to), &length.1),
             tension: change_of(*tension, |force| display::tension(force, units.force)),
@@ -363,6 +356,7 @@ mod tests {
     use crate::design::resolve::resolve;
     use crate::design::stock::starting_list;
     use crate::engine::analysis::analyse;
+    use crate::words::{Language, in_language};
 
     #[test]
     fn a_set_can_be_taken_in_part() {
@@ -400,6 +394,8 @@ mod tests {
         let analysis = analyse(&resolve(&design).harp);
         assert!(span(&analysis, (2, 4)).starts_with("strings 3, "));
         assert!(span(&analysis, (7, 7)).starts_with("string 8, "));
+        let german = in_language(Language::German, || span(&analysis, (7, 7)));
+        assert!(german.starts_with("Saite 8, "), "{german}");
         assert_eq!(allowed(&design, Some((1, 3)))[..5], [false, true, false, false, false]);
         assert!(allowed(&design, None)[25]);
     }

@@ -13,14 +13,16 @@ pub fn pulled(length: Length, fine: bool, unit: LengthUnit) -> Option<String> {
         (LengthUnit::Mm, false) => tenths((2.0 * length.to_mm()).round() / 2.0),
         (LengthUnit::Mm, true) => tenths(length.to_mm()),
         (LengthUnit::Inch, false) => format!("{} in", in_64ths(length)?),
-        (LengthUnit::Inch, true) => format!("{} in", display::decimals(length.to_inch(), 2)),
+        (LengthUnit::Inch, true) => {
+            format!("{} in", display::kept(|| display::decimals(length.to_inch(), 2)))
+        }
     };
     typed::length(&text).is_ok().then_some(text)
 }
 
 /// Millimetres to a tenth, without one that is 0.
 fn tenths(mm: f64) -> String {
-    let text = display::decimals(mm, 1);
+    let text = display::kept(|| display::decimals(mm, 1));
     text.strip_suffix(".0").map_or(text.clone(), str::to_owned)
 }
 

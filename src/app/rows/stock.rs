@@ -3,10 +3,12 @@
 use crate::design::document::{MakeUpSpec, MaterialSpec, StockItem, TypedMakeUp};
 use crate::design::letters::{capital, small};
 use crate::design::library::find;
+use crate::design::make_up_said;
 use crate::design::persist::check_item;
 use crate::design::stock::{money, table::pack_mm};
 use crate::design::typed::cut;
-use crate::engine::pitch::Note;
+use crate::engine::pitch::{Note, naming};
+use crate::words::{self, Words, stock_page as say};
 
 /// A cell of an item that is typed into.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -23,30 +25,30 @@ pub enum StockCell {
 }
 
 /// The cells of an item from left to right, with the heads of their columns.
-pub const STOCK_CELLS: [(StockCell, &str); 9] = [
-    (StockCell::MakeUp, "Make-up"),
-    (StockCell::Code, "Order code"),
-    (StockCell::Supplier, "Supplier"),
-    (StockCell::PackLength, "Pack, mm"),
-    (StockCell::Price, "Price"),
-    (StockCell::Currency, "Currency"),
-    (StockCell::Lowest, "From note"),
-    (StockCell::Highest, "To note"),
-    (StockCell::Remark, "Remark"),
+pub const STOCK_CELLS: [(StockCell, Words); 9] = [
+    (StockCell::MakeUp, say::MAKE_UP),
+    (StockCell::Code, say::CODE),
+    (StockCell::Supplier, say::SUPPLIER),
+    (StockCell::PackLength, say::PACK),
+    (StockCell::Price, say::PRICE),
+    (StockCell::Currency, say::CURRENCY),
+    (StockCell::Lowest, say::FROM_NOTE),
+    (StockCell::Highest, say::TO_NOTE),
+    (StockCell::Remark, say::REMARK),
 ];
 
 /// What a cell of an item holds.
 pub fn stock_text(item: &StockItem, cell: StockCell) -> String {
     let number = |number: Option<f64>| number.map(|number| number.to_string()).unwrap_or_default();
     match cell {
-        StockCell::MakeUp => item.make_up.to_string(),
+        StockCell::MakeUp => make_up_said::line_said(&item.make_up),
         StockCell::Code => item.code.clone(),
         StockCell::Supplier => item.supplier.clone(),
         StockCell::PackLength => number(item.pack_mm),
         StockCell::Price => number(item.price),
         StockCell::Currency => item.currency.clone(),
-        StockCell::Lowest => item.lowest.clone(),
-        StockCell::Highest => item.highest.clone(),
+        StockCell::Lowest => naming::shown(&item.lowest),
+        StockCell::Highest => naming::shown(&item.highest),
         StockCell::Remark => item.remark.clone(),
     }
 }
@@ -69,8 +71,8 @@ pub fn put(item: &mut StockItem, cell: StockCell, typed: &str) -> Result<(), Str
         StockCell::Code => next.code = text,
         StockCell::Supplier => next.supplier = text,
         StockCell::Currency => next.currency = text,
-        StockCell::Lowest => next.lowest = text,
-        StockCell::Highest => next.highest = text,
+        StockCell::Lowest => next.lowest = naming::kept(&text, words::naming()),
+        StockCell::Highest => next.highest = naming::kept(&text, words::naming()),
         StockCell::Remark => next.remark = text,
         StockCell::PackLength if text.is_empty() => next.pack_mm = None,
         StockCell::PackLength => {
@@ -80,10 +82,7 @@ pub fn put(item: &mut StockItem, cell: StockCell, typed: &str) -> Result<(), Str
         StockCell::Price if text.is_empty() => next.price = None,
         StockCell::Price => {
             let Some((price, currency)) = money(&text) else {
-                return Err(not_kept(&format!(
-                    "a price must be a number that can be read in one way, got \"{}\" (write it like 12.50)",
-                    cut(&text)
-                )));
+                return Err(not_kept(&say::bad_price(&cut(&text))));
             };
             next.price = Some(price);
             if !currency.is_empty() {
@@ -91,14 +90,13 @@ pub fn put(item: &mut StockItem, cell: StockCell, typed: &str) -> Result<(), Str
             }
         }
     }
-    check_item(&next, 1)
-        .map_err(|error| not_kept(&error.to_string().replace(" of stock item 1", "")))?;
+    check_item(&next, None).map_err(|error| not_kept(&error.to_string()))?;
     *item = next;
     Ok(())
 }
 
 fn not_kept(why: &str) -> String {
-    format!("Not kept yet: {why}.")
+    say::not_kept_yet(&why)
 }
 
 /// What is wrong with what a cell holds; empty when nothing is. `materials` are those of the list and
@@ -113,9 +111,9 @@ pub fn stock_problem(item: &StockItem, cell: StockCell, materials: &[MaterialSpe
         StockCell::MakeUp => make_up_problem(&item.make_up, materials),
         StockCell::Lowest => note(&item.lowest),
         StockCell::Highest => note(&item.highest).or_else(|| match ends {
-            (Ok(low), Ok(high)) if low.key_number() > high.key_number() => Some(
-                "the lowest note must not lie above the highest (change one of them)".to_owned(),
-            ),
+            (Ok(low), Ok(high)) if low.key_number() > high.key_number() => {
+                Some(say::ENDS_CROSSED.into())
+            }
             _ => None,
         }),
         _ => None,
@@ -125,7 +123,7 @@ pub fn stock_problem(item: &StockItem, cell: StockCell, materials: &[MaterialSpe
 
 fn make_up_problem(typed: &TypedMakeUp, materials: &[MaterialSpec]) -> Option<String> {
     if typed.is_empty() {
-        return Some("the make-up is missing (write it like nylon 0.81)".to_owned());
+        return Some(say::MAKE_UP_MISSING.into());
     }
     let make_up = match typed.read() {
         Ok(make_up) => make_up,
@@ -134,15 +132,21 @@ fn make_up_problem(typed: &TypedMakeUp, materials: &[MaterialSpec]) -> Option<St
     let layers = make_up.layers.iter().map(|layer| &layer.material);
     let mut used = [&make_up.material].into_iter().chain(layers);
     let strange = used.find(|text| !text.trim().is_empty() && find(materials, text).is_none())?;
-    Some(format!(
-        "the material \"{}\" is not known here (write a known one, or add it under Materials)",
-        cut(strange)
-    ))
+    Some(say::material_unknown(&cut(strange)))
 }
 
 /// Whether an item is among those that a text looks for: every word of it stands in one of the cells.
 pub fn is_wanted(item: &StockItem, words: &str) -> bool {
-    let all = small(&[&*item.make_up, &item.code, &item.supplier, &item.remark].join(" "));
+    let all = small(
+        &[
+            &*item.make_up,
+            &*make_up_said::line_said(&item.make_up),
+            &item.code,
+            &item.supplier,
+            &item.remark,
+        ]
+        .join(" "),
+    );
     small(words).split_whitespace().all(|word| all.contains(word))
 }
 

@@ -4,20 +4,21 @@ use crate::design::compare::{Comparison, StringDiff};
 use crate::design::display::{string_name, total_with_unit};
 use crate::design::document::{Units, VersionSpec};
 use crate::engine::analysis::Analysis;
+use crate::words::{Words, versions as say};
 
-const MONTHS: [&str; 12] = [
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
+const MONTHS: [Words; 12] = [
+    say::JANUARY,
+    say::FEBRUARY,
+    say::MARCH,
+    say::APRIL,
+    say::MAY,
+    say::JUNE,
+    say::JULY,
+    say::AUGUST,
+    say::SEPTEMBER,
+    say::OCTOBER,
+    say::NOVEMBER,
+    say::DECEMBER,
 ];
 
 /// A version as the list tells it.
@@ -39,15 +40,15 @@ pub fn versions(
 ) -> Vec<VersionWords> {
     let line = |(version, analysis): (&VersionSpec, &_)| {
         let analysis: &Analysis = AsRef::as_ref(analysis);
-        let lacks = match analysis.without_tension {
-            0 => String::new(),
-            count => format!(", without {count}"),
-        };
+        let total = total_with_unit(analysis.total_tension, units.force);
         VersionWords {
             name: version.name.clone(),
             date: version.date.clone(),
             strings: version.design.strings.len().to_string(),
-            pull: format!("{}{lacks}", total_with_unit(analysis.total_tension, units.force)),
+            pull: match analysis.without_tension {
+                0 => total,
+                count => say::lacks(&count, &total),
+            },
         }
     };
     versions.iter().zip(analyses).map(line).collect()
@@ -55,58 +56,46 @@ pub fn versions(
 
 /// A side of a comparison, by its place in the list or `None` for the design as it is now: `spring, 4 March`.
 pub fn side_words(versions: &[VersionSpec], side: Option<usize>) -> String {
-    let Some(index) = side else { return "now".to_owned() };
+    let Some(index) = side else { return say::NOW_SIDE.into() };
     let Some(version) = versions.get(index) else { return String::new() };
-    let name = if version.name.is_empty() {
-        format!("version {}", index + 1)
-    } else {
-        version.name.clone()
-    };
+    let name =
+        if version.name.is_empty() { say::unnamed(&(index + 1)) } else { version.name.clone() };
     if version.date.is_empty() { name } else { format!("{name}, {}", version.date) }
 }
 
 /// What the grey curves are: `Grey: spring, 4 March`.
 pub fn ghost_words(what: &str) -> String {
-    format!("Grey: {what}")
+    say::grey(&what)
 }
 
 /// A day of the calendar; the month is from 1 to 12.
 pub fn day_words(day: u32, month: usize, year: u32) -> String {
     let name = month.checked_sub(1).and_then(|place| MONTHS.get(place));
-    name.map_or(String::new(), |name| format!("{day} {name} {year}"))
+    name.map_or(String::new(), |name| say::day(&day, name, &year))
 }
 
 /// Why an earlier state was noted, by the word that is kept with it.
 pub fn noted_words(why: &str) -> &'static str {
     match why {
-        "session" => "End of a session",
-        "print" => "Printed",
-        "link" => "Link given away",
-        "order" => "Order list saved",
-        "template" => "Template saved",
-        _ => "While you worked",
+        "session" => say::SESSION.said(),
+        "print" => say::PRINTED.said(),
+        "link" => say::LINK.said(),
+        "order" => say::ORDER.said(),
+        "template" => say::TEMPLATE.said(),
+        _ => say::WHILE_WORKING.said(),
     }
 }
 
 /// How much differs, in a sentence.
 pub fn differing(found: &Comparison) -> String {
-    let count = |all: usize, one: &str, more: &str| match all {
-        1 => format!("1 {one}"),
-        _ => format!("{all} {more}"),
-    };
     let strings = found.strings.iter().filter(|string| string.differs()).count();
     let settings = found.settings.len();
-    let told = match (strings, settings) {
-        (0, 0) => return "Nothing differs.".to_owned(),
-        (strings, 0) => count(strings, "string differs", "strings differ"),
-        (0, settings) => count(settings, "setting differs", "settings differ"),
-        (strings, settings) => format!(
-            "{} and {}",
-            count(strings, "string", "strings"),
-            count(settings, "setting differ", "settings differ")
-        ),
-    };
-    format!("{told}.")
+    match (strings, settings) {
+        (0, 0) => say::NOTHING_DIFFERS.into(),
+        (strings, 0) => say::strings_differ(&strings),
+        (0, settings) => say::settings_differ(&settings),
+        (strings, settings) => say::both_differ(&settings, &strings),
+    }
 }
 
 /// What a row of the comparison is called: the string as it is after, or as it was, if it went.
@@ -132,6 +121,7 @@ mod tests {
     use crate::design::presets::SAMPLES;
     use crate::design::resolve::resolve;
     use crate::engine::analysis::analyse;
+    use crate::words::{Language, in_language};
 
     fn kept(name: &str, date: &str) -> Design {
         let edit = Edit::KeepVersion { name: name.to_owned(), date: date.to_owned() };
@@ -200,5 +190,16 @@ mod tests {
         assert_eq!(row_name(gone, Some(&before), Some(&after)), string_name(&before.strings[0]));
         let stayed = found.strings.iter().find(|string| string.before == Some(1)).unwrap();
         assert_eq!(row_name(stayed, Some(&before), Some(&after)), string_name(&after.strings[0]));
+    }
+
+    #[test]
+    fn what_differs_is_said_in_each_language() {
+        let said = |language| in_language(language, || say::both_differ(&1, &2));
+        assert_eq!(said(Language::English), "2 strings and 1 setting differ.");
+        assert_eq!(said(Language::German), "2 Saiten und 1 Einstellung unterscheiden sich.");
+        assert_eq!(said(Language::French), "2 cordes et 1 réglage diffèrent.");
+        assert_eq!(in_language(Language::German, || day_words(4, 3, 2026)), "4. März 2026");
+        assert_eq!(in_language(Language::French, || day_words(1, 3, 2026)), "1er mars 2026");
+        assert_eq!(in_language(Language::French, || day_words(11, 8, 2026)), "11 août 2026");
     }
 }

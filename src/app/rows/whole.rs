@@ -11,8 +11,10 @@ use crate::design::resolve::Resolved;
 use crate::design::{advice, display};
 use crate::engine::analysis::{Analysis, StringFigures, Unknown, analyse};
 use crate::engine::findings::{Finding, FindingKind};
+use crate::engine::pitch::{Letter, Note};
 use crate::engine::tolerance::Spreads;
 use crate::engine::units::Stiffness;
+use crate::words::{chart_page as say, numeral};
 
 /// The harp in one line.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -40,12 +42,11 @@ pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
     });
     let missing = match analysis.without_tension {
         0 => String::new(),
-        1 => "1 string without a tension is not in the total.".to_owned(),
-        count => format!("{count} strings without a tension are not in the total."),
+        count => say::without_tension(&count),
     };
     SummaryWords {
         strings: design.strings.len().to_string(),
-        compass: ends.map_or_else(|| "–".to_owned(), |(low, high)| format!("{low} to {high}")),
+        compass: ends.map_or_else(|| "–".to_owned(), |(low, high)| say::range(&low, &high)),
         newtons: display::total_with_unit(total, ForceUnit::Newton),
         other_units: format!(
             "{}, {}",
@@ -61,9 +62,10 @@ pub fn summary(design: &Design, analysis: &Analysis) -> SummaryWords {
 pub fn facts(design: &Design) -> String {
     let client = match design.client.trim() {
         "" => String::new(),
-        client => format!("for {client}"),
+        client => say::for_client(&client),
     };
-    let pitch = format!("A4 = {} Hz", design.pitch.a4_hz);
+    let a4 = Note::new(Letter::A, 0, 4).map_or_else(|_| String::new(), Note::printed);
+    let pitch = format!("{a4} = {} Hz", numeral(design.pitch.a4_hz));
     let all = [&design.maker, &client, &design.serial, &design.date, &design.open_tuning, &pitch];
     let given: Vec<&str> =
         all.into_iter().map(|text| text.trim()).filter(|t| !t.is_empty()).collect();
@@ -92,6 +94,11 @@ type Told<'a> =
     (Option<usize>, bool, &'a str, &'a str, Option<&'a str>, Option<(usize, usize, &'a str)>);
 
 impl FindingWords {
+    /// Whether it is something that was found on a string, and not that its figures could not be worked out.
+    pub fn is_on_string(&self) -> bool {
+        !self.frame && SIGNS.contains(&self.sign)
+    }
+
     fn told(&self) -> Told<'_> {
         let (label, edit) = self.cure.as_ref().map(|(label, edit)| (&**label, &**edit)).unzip();
         let cell = match edit {
@@ -136,8 +143,7 @@ pub fn findings(
     let cells = resolved.cells.iter().enumerate().flat_map(|(row, errors)| {
         let all = [&errors.note, &errors.length, &errors.make_up, &errors.gauge];
         let texts = all.into_iter().flatten();
-        texts
-            .map(move |error| unread(Some(row), format!("String {}: {}", row + 1, sentence(error))))
+        texts.map(move |error| unread(Some(row), say::string_says(&(row + 1), &sentence(error))))
     });
     let whole = whole.chain(cells).chain(not_computed(resolved, analysis));
     let mut found = found(design, analysis);
@@ -158,25 +164,27 @@ pub fn findings(
 /// A sign for each weight.
 const SIGNS: [&str; 3] = ["!", "!", "i"];
 
-/// The findings in words. Neighbours that all feel too soft, or all too stiff, share a line.
-fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
+/// The findings on strings, those together that share a line: neighbours that all feel too soft, or all too stiff.
+pub fn runs(analysis: &Analysis) -> impl Iterator<Item = &[Finding]> {
     let side = |finding: &Finding| match finding.kind {
         FindingKind::Feel { stiffness, band } => Some(stiffness < band.0),
         _ => None,
     };
-    let together = |one: &Finding, next: &Finding| {
+    analysis.findings.chunk_by(move |one: &Finding, next: &Finding| {
         side(one).is_some() && side(one) == side(next) && next.index == one.index + 1
-    };
-    let runs = analysis.findings.chunk_by(together);
-    runs.map(|run| {
+    })
+}
+
+/// The findings in words.
+fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
+    let line = |run: &[Finding]| {
         let (first, last) = (&run[0], &run[run.len() - 1]);
         let weight = number_of(first.kind.weight());
         let sentence = match &first.kind {
-            FindingKind::Feel { stiffness, band } if run.len() > 1 => format!(
-                "Strings {} to {}: {}",
-                first.index + 1,
-                last.index + 1,
-                advice::feel_of_several(*stiffness, *band, &design.units)
+            FindingKind::Feel { stiffness, band } if run.len() > 1 => say::strings_say(
+                &(first.index + 1),
+                &(last.index + 1),
+                &advice::feel_of_several(*stiffness, *band, &design.units),
             ),
             _ => advice::sentence(first, analysis, &design.units),
         };
@@ -192,8 +200,8 @@ fn found(design: &Design, analysis: &Analysis) -> Vec<FindingWords> {
                 .flatten()
                 .map(|cure| (cure.label, Arc::new(cure.edit))),
         }
-    })
-    .collect()
+    };
+    runs(analysis).map(line).collect()
 }
 
 /// The strings that have no tension, or no load share, for a reason that no cell tells: a line for
@@ -215,22 +223,21 @@ fn not_computed(resolved: &Resolved, analysis: &Analysis) -> Vec<FindingWords> {
         frame: false,
         weight: 1,
         sign: "–",
-        sentence: format!("{}: {}", numbered(&strings), sentence(&why.to_string())),
+        sentence: say::all_say(&strings.len(), &sentence(&why.to_string()), &numbered(&strings)),
         cure: None,
     };
     reasons.into_iter().map(line).collect()
 }
 
-/// `String 3`, or `Strings 3 to 5, 9`, from indices in their order.
+/// `3`, or `3 to 5, 9`, from indices in their order.
 fn numbered(indices: &[usize]) -> String {
     let runs = indices.chunk_by(|one, next| *next == one + 1);
     let words = runs.map(|run| match run {
         [one] => (one + 1).to_string(),
         [one, two] => format!("{}, {}", one + 1, two + 1),
-        _ => format!("{} to {}", run[0] + 1, run[run.len() - 1] + 1),
+        _ => say::range(&(run[0] + 1), &(run[run.len() - 1] + 1)),
     });
-    let words = words.collect::<Vec<_>>().join(", ");
-    if indices.len() == 1 { format!("String {words}") } else { format!("Strings {words}") }
+    words.collect::<Vec<_>>().join(", ")
 }
 
 /// The figures of one string, for the figures whose curves are shown, each with how far off it may
@@ -257,16 +264,11 @@ pub fn readout(analysis: &Analysis, units: &Units, curves: &Curves, index: usize
 /// What the ranges about the curves mean, and what they leave out.
 pub fn tolerance_words(spreads: &[Spreads]) -> String {
     let left_out = spreads.iter().filter(|spreads| spreads.without_temperature).count();
-    let all = "How far off strings can be: the usual case, not the worst.";
+    let all = say::TOLERANCES;
     match left_out {
-        0 => all.to_owned(),
-        _ if left_out == spreads.len() => {
-            format!("{all} Temperature is left out: the drift of these strings is not known.")
-        }
-        1 => format!("{all} Temperature is left out for 1 string: its drift is not known."),
-        _ => format!(
-            "{all} Temperature is left out for {left_out} strings: their drift is not known."
-        ),
+        0 => all.into(),
+        _ if left_out == spreads.len() => format!("{all} {}", say::TEMPERATURE_LEFT_OUT),
+        _ => format!("{all} {}", say::temperature_left_out_for(&left_out)),
     }
 }
 
@@ -290,28 +292,28 @@ pub fn tried(design: &Design, resolved: &Resolved) -> TriedWords {
     let wrong = errors.and_then(|errors| errors.make_up.as_ref().or(errors.gauge.as_ref()));
     let units = &design.units;
     let mut lines: Vec<(&'static str, Option<String>)> = vec![
-        ("Overall diameter", figures.gauge.ok().map(|d| display::gauge_with_unit(d, units.gauge))),
-        ("Core", figures.core.ok().map(|d| display::gauge_with_unit(d, units.gauge))),
+        (say::OVERALL.said(), figures.gauge.ok().map(|d| display::gauge_with_unit(d, units.gauge))),
+        (say::CORE.said(), figures.core.ok().map(|d| display::gauge_with_unit(d, units.gauge))),
         (
-            "Mass per metre",
+            say::MASS.said(),
             figures
                 .linear_density
                 .ok()
                 .map(|mass| format!("{} g/m", display::linear_density(mass))),
         ),
         (
-            "Breaking load",
+            say::BREAKING_LOAD.said(),
             figures.breaking_load.ok().map(|load| display::tension_with_unit(load, units.force)),
         ),
         (
-            "Tension at pitch",
+            say::TENSION_AT_PITCH.said(),
             figures.tension.ok().map(|pull| display::tension_with_unit(pull, units.force)),
         ),
         (
-            "Load share",
+            say::LOAD_SHARE.said(),
             figures.load_share_percent.ok().map(|share| format!("{} %", display::percent(share))),
         ),
-        ("Pluck stiffness", figures.pluck_stiffness.ok().map(|k| stiffness_words(k, units))),
+        (say::STIFFNESS.said(), figures.pluck_stiffness.ok().map(|k| stiffness_words(k, units))),
     ];
     lines.retain(|line| line.1.is_some());
     TriedWords {
@@ -418,7 +420,7 @@ mod tests {
         assert!(list[2..].windows(2).all(|pair| pair[0].weight <= pair[1].weight));
         assert_eq!(
             summary(&design, &analysis).missing,
-            "1 string without a tension is not in the total."
+            "The total leaves out 1 string without a tension."
         );
     }
 }

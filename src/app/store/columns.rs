@@ -6,6 +6,7 @@ use super::super::browser::{self, StorageError, Worked};
 use super::super::columns::{read, write};
 use super::super::grid::{Cell, Selection, Shown};
 use super::Store;
+use crate::words::page as say;
 
 /// Where the columns in use are kept, and the last ones that were put together by hand.
 const IN_USE: &str = "stringloft/columns";
@@ -46,7 +47,7 @@ impl Store {
 
     fn told_kept(self, kept: Result<Worked, StorageError>) {
         if let Err(why) = kept {
-            self.complain(format!("This browser does not remember the columns: {why}."));
+            self.complain(say::columns_forgotten(&why));
         }
     }
 

@@ -2,12 +2,13 @@
 
 use leptos::prelude::*;
 
-use super::super::browser;
+use super::super::{browser, shelf};
 use super::{Done, Not, Origin, Outcome, Pasted, Store, Window};
 use crate::design::document::Design;
 use crate::design::letters::capital;
 use crate::design::table::some_of;
 use crate::design::{link, persist, table};
+use crate::words::page as say;
 
 impl Store {
     /// Opens a file, a design or a table of strings, and tells how that went.
@@ -33,8 +34,14 @@ impl Store {
     }
 
     /// Opens the design that the address carries, and tells what was in the way.
+    /// Whoever has no design of his own sees the harp as its client first.
     pub fn open_link_and_tell(self) {
-        self.tell(self.open_link(), "");
+        let is_sent = !browser::fragment().is_empty();
+        let opened = self.open_link();
+        if is_sent && opened.is_ok() && shelf::is_empty() {
+            self.window.set(Some(Window::Client));
+        }
+        self.tell(opened, "");
     }
 
     /// Opens the design that the address carries, if it carries one. The address does not keep a link that
@@ -50,7 +57,7 @@ impl Store {
         }
         let opened = match link::read(&fragment) {
             Ok(design) => self.in_its_place(|| self.open(design, Origin::Link)),
-            Err(error) => Err(Not::Refused(format!("This link was not opened: {error}."))),
+            Err(error) => Err(Not::Refused(say::link_not_opened(&error))),
         };
         if opened.is_err() {
             browser::drop_fragment();
@@ -62,9 +69,9 @@ impl Store {
     fn begin_file(self, name: &str, text: &str) -> (Outcome, String) {
         let opened = match persist::read(text) {
             Ok(design) => self.begin(design),
-            Err(error) => Err(Not::Refused(format!("{name} was not opened: {error}."))),
+            Err(error) => Err(Not::Refused(say::not_opened(&name, &error))),
         };
-        (opened, format!("Opened {name}."))
+        (opened, say::opened(&name))
     }
 
     /// Begins with a table of strings; the words are for when that is done.
@@ -74,23 +81,22 @@ impl Store {
             Err(errors) => {
                 let first: Vec<String> =
                     errors.iter().take(3).map(|error| format!("{error}.")).collect();
-                let more = match errors.len().saturating_sub(3) {
-                    0 => String::new(),
-                    more => format!(" And {more} more."),
-                };
-                let why = format!("{name} was not read: {}{more}", first.join(" "));
+                let mut why = say::not_read(&first.join(" "), &name);
+                if let more @ 1.. = errors.len().saturating_sub(3) {
+                    why = format!("{why} {}", say::and_more(&more));
+                }
                 return (Err(Not::Refused(why)), String::new());
             }
         };
         let ignored = match read.ignored.as_slice() {
             [] => String::new(),
-            columns => format!(" Columns left out: {}.", some_of(columns)),
+            columns => format!(" {}", say::columns_left_out(&some_of(columns))),
         };
         let told: String = read.told.iter().map(|line| format!(" {}.", capital(line))).collect();
         let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
         let design = read.into_design(&Design { title: stem.to_owned(), ..Design::default() });
         let count = design.strings.len();
-        (self.begin(design), format!("Read {count} strings from {name}.{ignored}{told}"))
+        (self.begin(design), format!("{}{ignored}{told}", say::read_strings(&count, &name)))
     }
 
     /// The address that opens this very design.

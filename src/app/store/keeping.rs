@@ -5,17 +5,18 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-use super::super::browser::Heard;
 use super::super::columns::present;
+use super::super::tab::{self, Answer, Heard, Keep, Said, Tab};
 use super::super::{browser, clock, shelf};
 use super::{Act, Done, Elsewhere, Origin, Outcome, Store};
 use crate::design::document::Design;
 use crate::design::persist;
+use crate::words::{Words, page as say};
 
 /// Told when another tab went on with the same design.
-const COPIED: &str = "This design was changed in another tab too. Both are kept: what was changed in this tab is a copy of its own.";
+const COPIED: Words = say::COPIED;
 /// What the header says until the browser has written the last change.
-const KEEPING: &str = "keeping…";
+const KEEPING: Words = say::KEEPING;
 
 impl Store {
     /// Keeps a link's copy in this browser, and tells it when the browser has it. One that takes nothing is told at once,
@@ -50,7 +51,7 @@ impl Store {
             browser::drop_fragment();
         }
         self.unkept.set_value(true);
-        self.say_kept(KEEPING.to_owned());
+        self.say_kept(KEEPING.into());
         if self.keeps_soon.get_value() {
             return;
         }
@@ -84,19 +85,23 @@ impl Store {
     pub fn keep_now(self) -> Outcome {
         self.keeps_soon.set_value(false);
         let Origin::Kept(id) = self.origin.get_untracked() else { return Ok(Done::plain()) };
-        if self.unkept.get_value() {
-            if self.elsewhere.read_untracked().is_some() {
-                return self.keep_beside();
+        match self.tab().keep() {
+            Keep::Beside => self.keep_beside(),
+            Keep::Here => {
+                self.unkept.set_value(false);
+                self.say_kept(KEEPING.into());
+                let kept = self.history.try_update_untracked(|history| shelf::keep(&id, history));
+                Ok(kept.transpose()?.map_or(Done::plain(), Done::from))
             }
-            self.unkept.set_value(false);
-            self.say_kept(KEEPING.to_owned());
-            let kept = self.history.try_update_untracked(|history| shelf::keep(&id, history));
-            return Ok(kept.transpose()?.map_or(Done::plain(), Done::from));
+            Keep::Nothing => match browser::failing() {
+                Some(why) if browser::waits(&shelf::key(&id)) => Err(why.into()),
+                _ => Ok(Done::plain()),
+            },
         }
-        match browser::failing() {
-            Some(why) if browser::waits(&shelf::key(&id)) => Err(why.into()),
-            _ => Ok(Done::plain()),
-        }
+    }
+
+    fn tab(self) -> Tab {
+        Tab { unkept: self.unkept.get_value(), elsewhere: self.elsewhere.get_untracked() }
     }
 
     fn say_kept(self, words: String) {
@@ -108,13 +113,11 @@ impl Store {
     /// Notes whether changes are kept, for the header, and for the line that stands while they are not.
     fn note_kept(self) {
         let why = browser::failing().map(|why| why.to_string());
-        let words = match &why {
-            Some(why) => format!("not kept in this browser: {why}"),
-            // Nothing was changed yet, or something was since.
-            None if self.kept.read_untracked().is_empty() || self.unkept.get_value() => {
-                self.kept.get_untracked()
-            }
-            None => format!("Kept {}", clock::time()),
+        let nothing_yet = self.kept.read_untracked().is_empty();
+        let words = match tab::said(why.is_some(), nothing_yet, self.unkept.get_value()) {
+            Said::NotKept => say::not_kept_here(&why.as_deref().unwrap_or_default()),
+            Said::AsBefore => self.kept.get_untracked(),
+            Said::Kept => say::kept_at(&clock::time()),
         };
         self.say_kept(words);
         if *self.not_kept.read_untracked() != why {
@@ -129,7 +132,7 @@ impl Store {
     /// When the browser is known not to take it.
     pub fn keep_beside(self) -> Outcome {
         let copy = self.history.with_untracked(|history| {
-            let title = format!("{} (copy)", history.present().title);
+            let title = say::copy_of(&history.present().title);
             Design { title, ..history.present().clone() }
         });
         self.elsewhere.set(None);
@@ -137,7 +140,7 @@ impl Store {
         self.history.update(|history| history.record(copy, None));
         self.unkept.set_value(true);
         self.keep_now()?;
-        Ok(Done::with(COPIED))
+        Ok(Done::with(COPIED.said()))
     }
 
     /// The state one step back, or one forward, where the steps that are here give none: as this browser kept it.
@@ -180,46 +183,48 @@ impl Store {
             let origin = self.origin.read_untracked();
             matches!(&*origin, Origin::Kept(id) if shelf::key(id) == key)
         };
-        match heard {
-            Heard::Kept => {
+        match (tab::answer(&heard, is_open, shelf::is_key), heard) {
+            (Answer::Say, heard) => {
                 self.note_kept();
-                if self.tells_kept.get_value() {
+                if heard == Heard::Kept && self.tells_kept.get_value() {
                     self.tells_kept.set_value(false);
-                    self.hint("Kept in this browser.");
+                    self.hint(say::KEPT_HERE.said());
                 }
             }
-            Heard::Failed => self.note_kept(),
-            Heard::Steps => self.history.update(|history| {
+            (Answer::TakeSteps, _) => self.history.update(|history| {
                 if history.at() == 0 && !history.can_redo() {
                     history.set_elsewhere(browser::steps(false), browser::steps(true));
                 }
             }),
-            Heard::Elsewhere(key) if is_open(&key) => {
+            (Answer::Warn, Heard::Elsewhere(key)) => {
                 let gone = browser::kept(&key).is_none();
                 self.elsewhere.set(Some(if gone { Elsewhere::Gone } else { Elsewhere::Changed }));
             }
             // Nothing of this tab is lost: it goes into a copy.
-            Heard::Clash(key) if is_open(&key) => {
+            (Answer::Copy, _) => {
                 let told = self.keep_beside();
                 self.tell(told, "");
             }
-            Heard::Clash(key) if shelf::is_key(&key) => self.complain(
-                "That design was changed in another tab first, so your change in the list was not taken.",
-            ),
-            Heard::Elsewhere(_) | Heard::Clash(_) => {}
+            (Answer::TellCopy, _) => self.hint(COPIED.said()),
+            (Answer::Complain, _) => self.complain(say::LIST_CLASH.said()),
+            (Answer::Warn | Answer::Nothing, _) => {}
         }
     }
 
     /// Opens what another tab made of the design.
     pub fn load_from_elsewhere(self) {
+        if self.tab().keep() == Keep::Beside {
+            // What was typed here a moment ago is in a copy then, which stays open.
+            self.keep_and_tell();
+            return;
+        }
         let Origin::Kept(id) = self.origin.get_untracked() else { return };
         match shelf::take(&id) {
             Ok(design) => {
-                self.unkept.set_value(false);
                 let opened = self.open(design, Origin::Kept(id));
                 self.tell(opened, "");
             }
-            Err(why) => self.complain(format!("That design was not opened: {why}.")),
+            Err(why) => self.complain(say::design_not_opened(&why)),
         }
     }
 }

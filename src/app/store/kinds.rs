@@ -20,14 +20,6 @@ pub enum Origin {
     Kept(String),
 }
 
-/// What another tab did with the open design.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Elsewhere {
-    Changed,
-    /// Taken off the shelf.
-    Gone,
-}
-
 /// What stands at the left of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum View {
@@ -36,6 +28,8 @@ pub enum View {
     Chart,
     /// The harp to scale.
     Drawing,
+    /// The parts of the harp, for the saw.
+    Parts,
     /// Choosing strings from a stock.
     Choose,
     /// What is to be ordered.
@@ -81,6 +75,8 @@ pub struct Paper {
     pub over: RwSignal<&'static str>,
     /// The key of the group beside the drawing that is open.
     pub group: RwSignal<&'static str>,
+    /// Whether that group was asked for, and is to come in sight.
+    pub seeks: RwSignal<bool>,
 }
 
 /// What is typed into the window of a new harp. It stays until it is used or thrown away.
@@ -137,18 +133,27 @@ pub enum Window {
     Exchange,
     Card,
     OrderSheet,
+    TuningSheet,
     Report,
     Missing,
     Link,
     Numbers,
     Columns,
     Keys,
+    Help,
+    Client,
+    Stringing,
+    Sound,
+    Tuner,
+    Settling,
+    Curves,
+    About,
 }
 
 impl Window {
     /// Whether it shows a paper as it will be printed.
     pub const fn is_paper(self) -> bool {
-        matches!(self, Self::Card | Self::OrderSheet | Self::Report)
+        matches!(self, Self::Card | Self::OrderSheet | Self::TuningSheet | Self::Report)
     }
 }
 

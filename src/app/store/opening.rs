@@ -5,10 +5,11 @@ use super::{Done, Fetching, Not, Origin, Outcome, Part, Selection, Store, no_ver
 use crate::design::document::Design;
 use crate::design::history::History;
 use crate::design::presets::FLOOR_36;
+use crate::words::{Words, page as say};
 use leptos::prelude::*;
 
 /// Asked before a design is let go that the browser does not keep.
-const NOT_KEPT: &str = "This browser does not keep the design that is open, so it will be gone. Open the other one all the same?";
+const NOT_KEPT: Words = say::LET_GO;
 
 impl Store {
     /// Opens what the address, this browser's shelf or, on a first visit, a sample brings, and tells what of
@@ -21,10 +22,14 @@ impl Store {
         let last = shelf::last_open();
         let mut problems = Vec::new();
         let (design, origin) = match last {
-            Ok(Some((id, design))) => (design, Origin::Kept(id)),
+            Ok(Some((id, design))) => {
+                // This tab opens with it again, whatever others open meanwhile.
+                browser::note_open(&id);
+                (design, Origin::Kept(id))
+            }
             Ok(None) => (first_sample(), Origin::Sample),
             Err(why) => {
-                problems.push(format!("The design that was open last was not opened: {why}."));
+                problems.push(say::last_not_opened(&why));
                 (first_sample(), Origin::Sample)
             }
         };
@@ -73,7 +78,7 @@ impl Store {
         let kept = self.keep_now();
         let done = match kept {
             Ok(done) => done,
-            Err(_) if browser::confirmed(NOT_KEPT) => Done::plain(),
+            Err(_) if browser::confirmed(NOT_KEPT.said()) => Done::plain(),
             Err(_) => return Err(Not::Declined),
         };
         self.unkept.set_value(false);

@@ -1,6 +1,7 @@
 //! What an action came to. Words of success need a [`Done`], and only the store and the browser's answers make one.
 
 use super::super::browser::{StorageError, Worked};
+use crate::words::page as say;
 
 /// The most letters of a notice.
 const MOST_LETTERS: usize = 1_500;
@@ -56,9 +57,7 @@ impl From<Worked> for Done {
 
 impl From<StorageError> for Not {
     fn from(why: StorageError) -> Self {
-        Self::Refused(format!(
-            "This browser did not keep the last change: {why}. Save the design as a file."
-        ))
+        Self::Refused(say::change_not_kept(&why))
     }
 }
 
@@ -81,9 +80,7 @@ impl Notice {
             }
             Ok(_) if words.is_empty() => None,
             Ok(_) => Some(Self::new(words, false)),
-            Err(Not::Declined) => {
-                Some(Self::new("Nothing else was opened: the design stays as it is.", false))
-            }
+            Err(Not::Declined) => Some(Self::new(say::DECLINED.said(), false)),
             Err(Not::Refused(why)) => Some(Self::new(why, true)),
         }
     }

@@ -8,26 +8,35 @@ use leptos::task::spawn_local;
 
 use super::super::browser;
 use super::{Store, View, Window};
+use crate::app::panels::chart_keys::Ask;
+use crate::design::edit::Column;
 use crate::engine::analysis::Harp;
 use crate::engine::tolerance::Spreads;
+use crate::words::{Words, page as say};
 
 /// A part of the program that comes after the first screen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Part {
     /// The drawing, and what the frame bears.
     Drawing,
+    /// The parts of the harp, for the saw.
+    Wood,
     /// Choosing strings.
     Choosing,
     /// Stock, order, versions, and strings in another material.
     Stock,
-    /// The numbers and where they come from, and the materials.
+    /// The numbers and where they come from, the details of a string, and the materials.
     Numbers,
     /// Windows that are opened now and then, and files that are opened.
     Windows,
     /// The stringing card, the order sheet, links that are given away, and the templates.
     Papers,
-    /// Links that are opened, the table of figures, and two small windows.
+    /// The menus, what is pasted, links that are opened, the table of figures, and two small windows.
     Files,
+    /// The sound of the strings, the tuner, and the days of settling.
+    Hearing,
+    /// The help.
+    Help,
 }
 
 /// Something that a part does for the first screen or for another part.
@@ -39,6 +48,12 @@ pub enum Act {
     OpenLink,
     /// Opens a file, a design or a table of strings: its name and its text.
     OpenFile(String, String),
+    /// Changes the string chart.
+    Chart(Ask),
+    /// Keeps what was typed in the words of another language.
+    Keep(Typed),
+    /// Puts a block from the clipboard into the string chart.
+    Paste(String),
     /// Hands the table of all figures to the browser.
     SaveTable,
     /// Copies a link to the design.
@@ -49,8 +64,19 @@ pub enum Act {
     SavePicture(Picture, Format),
     /// Puts what is open on paper, for the browser to print.
     LayPaper,
+    /// Puts the cutting list and the order of building on paper, for the browser to print.
+    LayParts,
     /// Prints what is open.
     Print,
+}
+
+/// What was typed into a cell, or into so many rows of its column.
+#[derive(Clone, Debug)]
+pub struct Typed {
+    pub text: String,
+    pub column: Column,
+    pub row: usize,
+    pub rows: Option<usize>,
 }
 
 impl Act {
@@ -58,8 +84,11 @@ impl Act {
     pub const fn part(&self) -> Part {
         match self {
             Self::TellFrame => Part::Drawing,
-            Self::OpenLink | Self::SaveTable => Part::Files,
+            Self::OpenLink | Self::SaveTable | Self::Paste(_) | Self::Keep(_) | Self::Chart(_) => {
+                Part::Files
+            }
             Self::OpenFile(..) => Part::Windows,
+            Self::LayParts => Part::Wood,
             Self::CopyLink
             | Self::SaveTemplate(_)
             | Self::SavePicture(..)
@@ -95,22 +124,28 @@ pub enum Template {
 }
 
 impl Part {
-    /// All of them, in the order in which they are fetched when nothing else is to do.
-    pub const ALL: [Self; 7] = [
+    /// All of them, in the order in which they are fetched when nothing else is to do; the last [`Self::WHEN_OPENED`] only
+    /// when they are opened.
+    pub const ALL: [Self; 10] = [
+        Self::Files,
         Self::Drawing,
         Self::Windows,
-        Self::Files,
         Self::Choosing,
         Self::Stock,
         Self::Papers,
         Self::Numbers,
+        Self::Help,
+        Self::Wood,
+        Self::Hearing,
     ];
+    const WHEN_OPENED: usize = 2;
 
     /// The part that shows a view; the chart is there from the start.
     pub const fn of_view(view: View) -> Option<Self> {
         match view {
             View::Chart => None,
             View::Drawing => Some(Self::Drawing),
+            View::Parts => Some(Self::Wood),
             View::Choose => Some(Self::Choosing),
             View::Order | View::Versions => Some(Self::Stock),
         }
@@ -120,15 +155,23 @@ impl Part {
     pub const fn of_window(window: Window) -> Self {
         match window {
             Window::Stock | Window::Exchange => Self::Stock,
-            Window::Materials | Window::Numbers => Self::Numbers,
-            Window::Card | Window::OrderSheet | Window::Report | Window::Link => Self::Papers,
+            Window::Materials | Window::Numbers | Window::Details => Self::Numbers,
+            Window::Card
+            | Window::OrderSheet
+            | Window::TuningSheet
+            | Window::Report
+            | Window::Link
+            | Window::Client
+            | Window::Stringing => Self::Papers,
             Window::New
             | Window::Shelf
             | Window::Instrument
             | Window::MakeUp
-            | Window::Details
-            | Window::Missing => Self::Windows,
+            | Window::Missing
+            | Window::Curves => Self::Windows,
             Window::Columns | Window::Keys => Self::Files,
+            Window::Sound | Window::Tuner | Window::Settling => Self::Hearing,
+            Window::Help | Window::About => Self::Help,
         }
     }
 }
@@ -140,6 +183,8 @@ pub type Show = fn(Store) -> AnyView;
 pub struct Brought {
     pub views: &'static [(View, Show)],
     pub windows: &'static [(Window, Show)],
+    /// What a menu of the first screen holds, by its id, where this part brings that.
+    pub menu: fn(Store, &'static str) -> AnyView,
     /// What it does once, when it comes.
     pub arrive: fn(Store),
     /// What it does for others. It is asked only for what [`Act::part`] says is its own.
@@ -165,8 +210,7 @@ impl Brought {
 pub struct NotFetched;
 
 /// Told when something cannot be done because its part did not come.
-const MISSED: &str =
-    "This was not done: a part of Stringloft did not arrive. Check the connection, then try again.";
+const MISSED: Words = say::NOT_DONE;
 
 /// What comes of fetching a part.
 pub type Fetching = Pin<Box<dyn Future<Output = Result<&'static Brought, NotFetched>>>>;
@@ -189,12 +233,18 @@ pub enum Progress {
 pub struct Parts {
     fetch: fn(Part) -> Fetching,
     progress: [RwSignal<Progress>; Part::ALL.len()],
+    /// There was leisure while a client looked on.
+    postponed: StoredValue<bool>,
 }
 
 impl Parts {
     /// Nothing has come yet; `fetch` brings a part.
     pub fn new(fetch: fn(Part) -> Fetching) -> Self {
-        Self { fetch, progress: Part::ALL.map(|_| RwSignal::new(Progress::Away)) }
+        Self {
+            fetch,
+            progress: Part::ALL.map(|_| RwSignal::new(Progress::Away)),
+            postponed: StoredValue::new(false),
+        }
     }
 
     const fn signal(self, part: Part) -> RwSignal<Progress> {
@@ -226,22 +276,41 @@ impl Store {
     /// Asks for all parts, one after another, as the browser has nothing else to do.
     pub fn ask_for_all(self) {
         spawn_local(async move {
-            for part in Part::ALL {
-                if self.bring(part).await.is_err() {
+            for &part in &Part::ALL[..Part::ALL.len() - Part::WHEN_OPENED] {
+                // Whoever looks at a harp that was sent needs none of them.
+                if self.window.get_untracked() == Some(Window::Client) {
+                    self.parts.postponed.set_value(true);
+                    return;
+                }
+                let mut is_again = false;
+                while self.bring(part).await.is_err() {
                     // Nobody waited for it; who opens it later asks again.
                     self.parts.signal(part).set(Progress::Away);
-                    return;
+                    // A worker that takes over just now may have cut it off.
+                    if is_again {
+                        return;
+                    }
+                    is_again = true;
+                    browser::idle().await;
                 }
                 browser::idle().await;
             }
         });
     }
 
+    /// The client goes on to the designer: asks for what was left alone meanwhile.
+    pub fn leave_client(self) {
+        self.window.set(None);
+        if self.parts.postponed.get_value() {
+            self.ask_for_all();
+        }
+    }
+
     /// Asks for a part that is waited for. If it does not come, that is told.
     pub fn need(self, part: Part) {
         spawn_local(async move {
             if self.bring(part).await.is_err() {
-                self.complain(MISSED);
+                self.complain(MISSED.said());
             }
         });
     }
@@ -261,9 +330,13 @@ impl Store {
             return;
         }
         spawn_local(async move {
-            match self.bring(part).await {
-                Ok(brought) => (brought.act)(self, act),
-                Err(NotFetched) => self.complain(MISSED),
+            match (self.bring(part).await, act) {
+                (Ok(brought), act) => (brought.act)(self, act),
+                // What was typed is not lost.
+                (_, Act::Keep(typed)) => {
+                    self.complain([MISSED.said(), " ", &typed.text].concat());
+                }
+                _ => self.complain(MISSED.said()),
             }
         });
     }

@@ -6,9 +6,10 @@ use super::super::browser;
 use super::super::columns::write;
 use super::super::grid::{Cell, Selection};
 use super::{Origin, Store, Typing};
+use crate::words::{Words, page as say};
 
 /// Told when a text is given back.
-const GIVEN_BACK: &str = "What you were typing when the page was left is in its cell again. Enter takes it, Escape leaves the cell as it was.";
+const GIVEN_BACK: Words = say::GIVEN_BACK;
 
 impl Store {
     /// Keeps what is being typed while the page is left. A page that is seen again needs it no more.
@@ -43,7 +44,7 @@ impl Store {
             });
             match wrong {
                 Some(wrong) => self.complain(format!("{wrong} {GIVEN_BACK}")),
-                None => self.hint(GIVEN_BACK),
+                None => self.hint(GIVEN_BACK.said()),
             }
         }
     }

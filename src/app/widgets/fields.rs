@@ -3,6 +3,7 @@
 use super::list::words;
 use crate::design::decimal::decimal;
 use crate::design::settings::NumberRow;
+use crate::words::page as say;
 
 use leptos::prelude::*;
 use web_sys::{HtmlSelectElement, KeyboardEvent};
@@ -40,7 +41,7 @@ pub fn number_field(
     let draft = Draft::new(row, value, put);
     view! {
         <label class="field number">
-            <span>{row.label}</span>
+            <span>{row.label.said()}</span>
             <span class="with-unit">
                 <input
                     type="text"
@@ -53,7 +54,7 @@ pub fn number_field(
                     on:blur=move |_| draft.leave()
                     on:keydown=move |event| draft.go_back(&event)
                 />
-                <span class="unit">{row.unit}</span>
+                <span class="unit">{row.unit.said()}</span>
             </span>
             {draft.said()}
         </label>
@@ -131,15 +132,15 @@ impl Draft {
             }
             let asked = self.row.asked();
             match self.value.get() {
-                _ if self.row.optional => format!("Write {asked}, or leave it empty."),
-                Some(value) => format!("Write {asked}, such as {value}."),
-                None => format!("Write {asked}."),
+                _ if self.row.optional => say::write_or_empty(&asked),
+                Some(value) => say::write_such(&asked, &value),
+                None => say::write(&asked),
             }
         };
         let back = move || match self.value.get() {
             _ if !self.went_back.get() => String::new(),
-            Some(value) => format!("Back to {value}."),
-            None => "Empty again.".to_owned(),
+            Some(value) => say::back_to(&value),
+            None => say::BACK_EMPTY.into(),
         };
         view! {
             <span class="wrong" role="alert">{words(wrong)}</span>

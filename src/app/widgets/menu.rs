@@ -5,10 +5,20 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, HtmlElement, KeyboardEvent};
 
-/// A word that shows a list when it is pressed.
-pub fn menu(id: &'static str, words: &'static str, list: AnyView) -> AnyView {
+/// A word that shows a list when it is pressed. `opened` is done each time.
+pub fn menu(
+    id: &'static str,
+    words: &'static str,
+    list: AnyView,
+    opened: impl Fn() + 'static,
+) -> AnyView {
+    let toggled = move |event: Event| {
+        if event_target::<Element>(&event).has_attribute("open") {
+            opened();
+        }
+    };
     view! {
-        <details class="menu">
+        <details class="menu" on:toggle=toggled>
             <summary class="tool stop" id=id>{words}</summary>
             <div class="menu-list">{list}</div>
         </details>

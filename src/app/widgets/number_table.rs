@@ -7,6 +7,7 @@ use super::fields::{Draft, block};
 use super::list::{list, part, while_so, words};
 use crate::app::browser;
 use crate::design::settings::NumberRow;
+use crate::words::page as say;
 
 /// A table. It is `Copy`, so that every part of it can have it.
 #[derive(Clone, Copy)]
@@ -45,7 +46,7 @@ impl NumberTable {
             .iter()
             .map(|column| {
                 let unit = (!column.unit.is_empty()).then(|| format!(", {}", column.unit));
-                view! { <th scope="col">{column.label}{unit}</th> }.into_any()
+                view! { <th scope="col">{column.label.said()}{unit}</th> }.into_any()
             })
             .collect();
         let last = self.count.map(|_| view! { <td></td> }.into_any());
@@ -75,9 +76,9 @@ impl NumberTable {
         let remove = self.count.map(|(fewest, _)| {
             let more = move || self.rows.with(Vec::len) > fewest;
             let button = move || {
-                let label = move || format!("Remove {} {}", self.of, self.name(row));
+                let label = move || say::remove_row(&self.of, &self.name(row));
                 view! {
-                    <button type="button" class="quiet" aria-label=label on:click=move |_| self.remove(row)>"Remove"</button>
+                    <button type="button" class="quiet" aria-label=label on:click=move |_| self.remove(row)>{say::REMOVE.said()}</button>
                 }
                 .into_any()
             };
@@ -177,9 +178,7 @@ impl NumberTable {
         let lines = text.trim_end().lines().count();
         if row + lines > most {
             let room = most - row;
-            refused.set(format!(
-                "Nothing was pasted: {lines} rows were copied, and there is room for {room}."
-            ));
+            refused.set(say::no_room(&lines, &room));
             return;
         }
         match block(&text, &self.columns[at..]) {
@@ -189,15 +188,17 @@ impl NumberTable {
                         rows.extend(rows.last().cloned());
                     }
                     if let Some(cells) = rows.get_mut(row + place) {
-                        cells.iter_mut().skip(at).zip(line).for_each(|(cell, number)| *cell = number);
+                        cells
+                            .iter_mut()
+                            .skip(at)
+                            .zip(line)
+                            .for_each(|(cell, number)| *cell = number);
                     }
                 }
                 refused.set(String::new());
                 self.set.run(rows);
             }
-            Err((line, got)) => refused.set(format!(
-                "Nothing was pasted: \"{got}\" in row {line} of what was copied is no number that fits here."
-            )),
+            Err((line, got)) => refused.set(say::no_number(&got, &line)),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! A panel over the page: a modal dialog that gives the keyboard back when it closes.
 
 use super::list::words;
+use crate::words::page as say;
 use leptos::html;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -74,7 +75,7 @@ pub fn Window(
         >
             <div class="window-head">
                 <h2 id="window-title">{words(move || title.get())}</h2>
-                <button type="button" class="quiet" on:click=close>"Close"</button>
+                <button type="button" class="quiet" on:click=close>{say::CLOSE.said()}</button>
             </div>
             {use_context::<Told>().map(|told| told.0.run(()))}
             <div class="window-body">{children()}</div>

@@ -1,4 +1,4 @@
-//! What can be shown over the drawing: its measures, and how the curve of the pins bends.
+//! What can be shown over the drawing: its measures, and how the harmonic curve bends.
 
 use super::super::load_diagram::{self, LoadKind};
 use super::super::overlay::{Label, Overlay, PlaceMm};
@@ -12,6 +12,7 @@ use crate::engine::analysis::Analysis;
 use crate::engine::bearing::Bearing;
 use crate::engine::geometry::Band;
 use crate::engine::units::Length;
+use crate::words::{Words, charts as say, semicolon};
 
 /// What an overlay is made from.
 #[derive(Clone, Copy)]
@@ -28,13 +29,13 @@ pub struct Given<'a> {
 }
 
 /// A key, the words of a list, and how it is made.
-pub type OverlayKind = (&'static str, &'static str, fn(&Given<'_>) -> Overlay);
+pub type OverlayKind = (&'static str, Words, fn(&Given<'_>) -> Overlay);
 
 /// Everything that can be shown over the drawing.
 pub const OVER: &[OverlayKind] = &[
-    ("none", "Nothing", nothing),
-    ("measures", "Measures", measures),
-    ("bend", "Curvature of the pin line", bend),
+    ("none", say::OVER_NOTHING, nothing),
+    ("measures", say::OVER_MEASURES, measures),
+    ("bend", say::OVER_BEND, bend),
     ("load-forces", LoadKind::Forces.title(), |given| load(LoadKind::Forces, given)),
     ("load-moment", LoadKind::Moment.title(), |given| load(LoadKind::Moment, given)),
     ("load-shear", LoadKind::Shear.title(), |given| load(LoadKind::Shear, given)),
@@ -136,11 +137,9 @@ fn measures(given: &Given<'_>) -> Overlay {
     neck_depth(given, &mut put, &said);
     angle(given, tall, &mut lines, &mut labels);
     let marked = given.marked + 1;
-    let mut caption = format!(
-        "The whole, the longest and the shortest string, the board and its angle, the neck near string {marked}."
-    );
+    let mut caption = say::measures(&marked);
     if !gaps.is_empty() {
-        caption += &format!(" Square from string to string, bass and treble: {}.", gaps.join(", "));
+        caption = say::measures_gaps(&gaps.join(", "), &caption);
     }
     Overlay { caption, lines, labels, ..Overlay::default() }
 }
@@ -193,11 +192,11 @@ fn angle(given: &Given<'_>, tall: f64, lines: &mut Vec<Vec<PlaceMm>>, labels: &m
     };
     lines.push((0..=12_u32).map(|step| at(f64::from(step) / 12.0, 0.13)).collect());
     let degrees = given.resolved.geometry.board_angle_rad.to_degrees();
-    let text = format!("{}°", display::decimals(degrees, 1).trim_end_matches(".0"));
+    let text = format!("{}°", display::trimmed(display::decimals(degrees, 1), 0));
     labels.push(Label::new(at(0.5, 0.16), text));
 }
 
-/// How sharply the curve of the pins turns at each of them, as a comb on its outer side, and the strings whose
+/// How sharply the harmonic curve turns at each of them, as a comb on its outer side, and the strings whose
 /// lengths stand out.
 fn bend(given: &Given<'_>) -> Overlay {
     let Given { design, band, scene, .. } = given;
@@ -229,16 +228,15 @@ fn bend(given: &Given<'_>) -> Overlay {
         .areas
         .push(scene.strings.iter().map(|s| s.bridge).chain(tips.iter().rev().copied()).collect());
     overlay.lines.push(tips);
-    let mut kinks = String::new();
+    let mut kinks = Vec::new();
     for kink in &band.smoothness.kinks {
         let by = display::length_with_unit(
             Length::from_m(kink.move_by.to_m().abs()),
             design.units.length,
         );
-        let way = if kink.move_by.to_m() > 0.0 { "too short" } else { "too long" };
         let number = kink.index + 1;
-        kinks.push_str(if kinks.is_empty() { " " } else { "; " });
-        kinks.push_str(&format!("string {number} looks {by} {way}"));
+        let looks = if kink.move_by.to_m() > 0.0 { say::looks_short } else { say::looks_long };
+        kinks.push(looks(&by, &number));
         let Some(string) = scene.strings.iter().find(|string| string.index == kink.index) else {
             continue;
         };
@@ -247,13 +245,10 @@ fn bend(given: &Given<'_>) -> Overlay {
         let below = along(at, scene.up, -0.02 * tall);
         overlay.labels.push(Label::new(below, number.to_string()));
     }
-    let found = if kinks.is_empty() {
-        " No string stands out.".to_owned()
+    overlay.caption = if kinks.is_empty() {
+        say::BEND_EVEN.into()
     } else {
-        format!(" By its neighbours:{kinks}.")
+        say::bend_kinks(&kinks.join(semicolon()))
     };
-    overlay.caption = format!(
-        "Longer ticks mean a tighter curve of the pins, each measured against its neighbours.{found}"
-    );
     overlay
 }

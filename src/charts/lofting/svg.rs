@@ -12,6 +12,7 @@ use self::writer::{LETTERS_PX, Writer};
 use super::super::overlay::{Overlay, PlaceMm, Side};
 use super::{Scene, Strung, along, between, way};
 use crate::engine::geometry::Contact;
+use crate::engine::pitch::Letter;
 
 /// From which distance of two strings along the board, in pixels, each has its number.
 const NUMBERED_PX: f64 = 17.0;
@@ -173,7 +174,8 @@ fn letters(w: &mut Writer, scene: &Scene) {
     for string in &scene.strings {
         let mut at = along(string.hole, behind, BELOW_PX * px);
         if let Some(letter) = string.letter {
-            w.word("mark", at, letter.encode_utf8(&mut [0; 4]));
+            let letter = if letter == 'C' { Letter::C } else { Letter::F };
+            w.word("mark", at, &letter.printed());
             at = (at.0 + beside.0, at.1 + beside.1);
         }
         if all || string.letter.is_some() {

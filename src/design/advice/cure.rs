@@ -4,6 +4,7 @@
 use std::{iter, mem};
 
 use super::{longer, midway, shorter, thicker, usual_nylon};
+use crate::design::display::kept;
 use crate::design::document::{Design, GaugeUnit, MechanismKind, StockItem, StringSpec};
 use crate::design::edit::{ChosenBy, Column, Edit, Made, Taken, cell_text};
 use crate::design::resolve::resolve;
@@ -15,6 +16,7 @@ use crate::engine::analysis::{Analysis, analyse_changed, on_line};
 use crate::engine::findings::{Finding, FindingKind};
 use crate::engine::material::key_of;
 use crate::engine::units::Length;
+use crate::words::findings as say;
 
 /// How many strings on each side of the one to mend are looked at: as far as findings and blame look.
 const AROUND: usize = 4;
@@ -34,8 +36,13 @@ pub struct Cure {
     pub edit: Edit,
 }
 
-/// What may be put into a cell: the verb, the cell and the text.
+/// What may be put into a cell: the verb that its words are chosen by, the cell and the text.
 type Try = (&'static str, Column, String);
+
+const SET: &str = "set";
+const SHORTEN: &str = "shorten";
+const LENGTHEN: &str = "lengthen";
+const USE: &str = "use";
 
 /// The edit that mends a finding, where one does: of a setting, or of one cell. Of the edits that leave no finding around the string,
 /// the first by what departs most: the make-up, the length, the gauge; else the one that leaves the fewest.
@@ -49,7 +56,7 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
             if number > MOST_TURNS_OFFERED {
                 return None;
             }
-            let label = format!("Reckon with {number:.0} turns");
+            let label = say::cure_turns(&display::decimals(number, 0));
             return Some(Cure {
                 label,
                 edit: Edit::Setting { setting: Setting::Turns, number: Some(number) },
@@ -57,12 +64,12 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
         }
         FindingKind::Note { meant, .. } => {
             let edit = Edit::Cell { row, column: Column::Note, text: meant.to_string() };
-            return Some(Cure { label: format!("Set the note to {}", meant.printed()), edit });
+            return Some(Cure { label: say::cure_note(&meant.printed()), edit });
         }
         FindingKind::TightRaise { .. } => {
             let (rows, kind) = (row..row + 1, Some(MechanismKind::None));
             let edit = Edit::StringMechanism { rows, kind };
-            return Some(Cure { label: "Leave it without".to_owned(), edit });
+            return Some(Cure { label: say::CURE_WITHOUT.into(), edit });
         }
         _ => {}
     }
@@ -100,9 +107,9 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
             Ok(gauge) => display::gauge_with_unit(gauge, GaugeUnit::Thou),
             Err(_) => text.clone(),
         },
-        _ => with_point(&with_unit(&text, "mm")),
+        _ => display::as_said(&with_point(&with_unit(&text, "mm"))),
     };
-    Some(Cure { label: format!("{verb} {shown}"), edit: Edit::Cell { row, column, text } })
+    Some(Cure { label: say::cure(&shown, &verb), edit: Edit::Cell { row, column, text } })
 }
 
 /// An edit that makes a string another one, with the order code of a string of the design or an item of the stock
@@ -140,7 +147,7 @@ fn tries(finding: &Finding, design: &Design, analysis: &Analysis) -> Vec<Try> {
     let Some(string) = design.strings.get(row) else { return Vec::new() };
     let mut all: Vec<Try> = Vec::new();
     if let FindingKind::LengthOff { line, .. } = finding.kind {
-        return vec![("Set it to", Column::Length, midway(line, units.length))];
+        return vec![(SET, Column::Length, kept(|| midway(line, units.length)))];
     }
     let above = row.checked_sub(1).and_then(|above| design.strings.get(above));
     let below = design.strings.get(row + 1);
@@ -148,7 +155,7 @@ fn tries(finding: &Finding, design: &Design, analysis: &Analysis) -> Vec<Try> {
     let around: Vec<&StringSpec> = above.into_iter().chain(below).collect();
     let as_neighbours = || {
         let texts = around.iter().map(|other| make_up(other)).filter(|text| !text.is_empty());
-        texts.map(|text| ("Use", Column::MakeUp, text))
+        texts.map(|text| (USE, Column::MakeUp, text))
     };
     // A string that is made of other materials than both of its neighbours stands alone; one at an end if the next two
     // are alike.
@@ -172,26 +179,26 @@ fn tries(finding: &Finding, design: &Design, analysis: &Analysis) -> Vec<Try> {
         (says_midway, length(row), on_line(row, design.strings.len(), &length))
         && (is / should).ln().abs() > LENGTH_OFF
     {
-        all.push(("Set it to", Column::Length, midway(Length::from_m(should), units.length)));
+        all.push((SET, Column::Length, kept(|| midway(Length::from_m(should), units.length))));
     }
     match finding.kind {
         FindingKind::Breaks { longest, .. } | FindingKind::Overworked { longest, .. } => {
-            all.push(("Shorten to", Column::Length, shorter(longest, units.length)));
+            all.push((SHORTEN, Column::Length, kept(|| shorter(longest, units.length))));
         }
         FindingKind::Slack { shortest, .. } => {
-            all.push(("Lengthen to", Column::Length, longer(shortest, units.length)));
+            all.push((LENGTHEN, Column::Length, kept(|| longer(shortest, units.length))));
         }
         FindingKind::LittlePull { thinnest: Some(thinnest), .. } => {
             let nylon = key_of(&string.make_up.material) == Some("nylon");
             let usual = nylon.then(|| usual_nylon(thinnest, units.gauge)).flatten();
             all.push((
-                "Use",
+                USE,
                 Column::Gauge,
-                usual.unwrap_or_else(|| thicker(thinnest, units.gauge)),
+                usual.unwrap_or_else(|| kept(|| thicker(thinnest, units.gauge))),
             ));
         }
         FindingKind::OutOfLine { between: Some(between), .. } => {
-            all.push(("Set it to", Column::Length, midway(between, units.length)));
+            all.push((SET, Column::Length, kept(|| midway(between, units.length))));
         }
         _ => {}
     }
@@ -201,14 +208,14 @@ fn tries(finding: &Finding, design: &Design, analysis: &Analysis) -> Vec<Try> {
     }
     let gauges = around.iter().filter(|other| materials(other) == materials(string));
     let gauges = gauges.map(|other| other.make_up.diameter.trim()).filter(|text| !text.is_empty());
-    all.extend(gauges.map(|text| ("Use", Column::Gauge, text.to_owned())));
+    all.extend(gauges.map(|text| (USE, Column::Gauge, text.to_owned())));
     let kin = |index: usize| {
         let other = design.strings.get(index)?;
         let gauge = analysis.strings.get(index)?.gauge.ok()?.to_m();
         (materials(other) == materials(string)).then_some(gauge)
     };
     if let Some(gauge) = on_line(row, design.strings.len(), &kin) {
-        all.push(("Use", Column::Gauge, thicker(Length::from_m(gauge), units.gauge)));
+        all.push((USE, Column::Gauge, kept(|| thicker(Length::from_m(gauge), units.gauge))));
     }
     all
 }
@@ -224,7 +231,7 @@ fn of_its_materials(string: &StringSpec, other: &StringSpec) -> Option<Try> {
     for (layer, its) in own.layers.iter_mut().zip(&its.layers) {
         layer.material.clone_from(&its.material);
     }
-    Some(("Use", Column::MakeUp, cell_text(&changed, Column::MakeUp)))
+    Some((USE, Column::MakeUp, cell_text(&changed, Column::MakeUp)))
 }
 
 /// The materials of a string by their keys, from the core outwards.

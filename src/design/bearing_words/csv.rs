@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use super::{aspect, part_name};
+use super::names::{aspect_words, part_words};
 use crate::design::document::Design;
 use crate::design::letters::small;
 use crate::design::resolve::resolve;
@@ -46,7 +46,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
     let (top, foot) = (frame.head.at, band.pillar.0);
     let low = band.board.0;
     for case in CASES {
-        let joints = super::case(case);
+        let joints = super::case(case).english();
         for Cut { station, verdict, .. } in neck.of(case) {
             let section = station.section;
             let place = (station.s_m, station.at);
@@ -92,7 +92,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
     csv += MOVES;
     for case in CASES {
         let Some(stiff) = frame_of(frame, case) else { continue };
-        let _ = write!(csv, "top of the pillar,{}", super::case(case));
+        let _ = write!(csv, "top of the pillar,{}", super::case(case).english());
         for (number, moved) in stiff.top.iter().enumerate() {
             let shown = if number < 3 { 1e3 * moved } else { moved.to_degrees() };
             let _ = write!(csv, ",{shown:.4}");
@@ -105,7 +105,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
         for (edges, state) in [("firm", &cut.firm), ("soft", &cut.soft)] {
             let (rise, crept) = (state.rise.to_mm(), state.rise_crept.to_mm());
             for used in &state.verdict.uses {
-                let (what, stress) = (aspect(used.aspect), used.stress.to_mpa());
+                let (what, stress) = (aspect_words(used.aspect).english(), used.stress.to_mpa());
                 let _ = write!(csv, "{},{edges},\"{what}\",{stress:.4}", figures.number);
                 let _ = writeln!(csv, ",{},{},{rise:.3},{crept:.3}", limit(used), share(used));
             }
@@ -161,7 +161,7 @@ fn row(
         csv.push_str(",,,,,\n");
         return;
     };
-    let _ = write!(csv, ",\"{}\",{:.4}", aspect(used.aspect), used.stress.to_mpa());
+    let _ = write!(csv, ",\"{}\",{:.4}", aspect_words(used.aspect).english(), used.stress.to_mpa());
     let (limit, share) = (limit(used), share(used));
     let _ = writeln!(csv, ",{limit},{share},{share}");
 }
@@ -169,7 +169,7 @@ fn row(
 /// Joints and parts as a whole.
 fn shares(csv: &mut String, frame: &FrameBearing) {
     for part in Part::ALL {
-        let name = small(part_name(part));
+        let name = small(part_words(part).english());
         let (at, judged): (_, Option<&Judged>) = match part {
             Part::Shoulder => (Some(frame.shoulder.at), Some(&frame.shoulder.judged)),
             Part::Head => (Some(frame.head.at), Some(&frame.head.judged)),
@@ -192,7 +192,7 @@ fn shares(csv: &mut String, frame: &FrameBearing) {
             }
             (_, Some((least, most))) => {
                 let used = frame.governing(part);
-                let leading = used.map_or("", |used| aspect(used.aspect));
+                let leading = used.map_or("", |used| aspect_words(used.aspect).english());
                 let stress = used.map_or(0.0, |used| used.stress.to_mpa());
                 let limit = used.map_or_else(String::new, limit);
                 let (least, most) = (100.0 * least, 100.0 * most);
@@ -219,7 +219,7 @@ mod tests {
                 let commas = line.matches(',').count() - line.matches(", ").count();
                 assert_eq!(commas, 7, "{line}");
             }
-            for what in ["its string rib", "its edges", "bowing", "bending across"] {
+            for what in ["its string rib", "its edges", "buckling", "bending across"] {
                 assert!(board.contains(what), "{what}");
             }
             for line in cuts.lines() {
@@ -228,7 +228,7 @@ mod tests {
             for line in moves.lines() {
                 assert_eq!(line.matches(',').count(), 7, "{line}");
             }
-            for part in ["neck", "pillar", "soundbox", "joint of neck and box as a whole"] {
+            for part in ["neck", "pillar", "soundbox", "shoulder as a whole"] {
                 assert!(csv.contains(&format!("\n{part},")), "{part}");
             }
             assert!(!csv.contains("NaN") && !csv.contains("inf"), "{}", sample.key);

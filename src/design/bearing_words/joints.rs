@@ -1,34 +1,31 @@
 //! Joints and soundbox, in words.
 
+use std::fmt::Display;
+
 use super::{aspect, leads, mpa, nearest, percents};
 use crate::design::letters::capital;
 use crate::engine::analysis::Analysis;
 use crate::engine::bearing::{BoxBearing, Judged};
 use crate::engine::geometry::Band;
 use crate::engine::structure::verdict::{Aspect, Use};
+use crate::words::{frame as say, semicolon};
 
 /// A joint, on the wood of a part.
-pub(super) fn joint(judged: &Judged, wood: &str) -> String {
+pub(super) fn joint(judged: &Judged, on_wood: fn(&dyn Display) -> String) -> String {
     if judged.ends.is_empty() {
-        return "Not judged, as no sizes are given of what holds it.".to_owned();
+        return say::JOINT_NO_SIZES.into();
     }
     let mut text = match judged.governing() {
-        Some(used) if judged.used().is_some() => {
-            format!("{}, on the wood of {wood}.", leads(used))
-        }
+        Some(used) if judged.used().is_some() => on_wood(&leads(used)),
         Some(_) => String::new(),
-        None => "No limit is known of this wood.".to_owned(),
+        None => say::JOINT_NO_LIMIT.into(),
     };
     let others: Vec<String> = others(judged).iter().map(share).collect();
     if !others.is_empty() {
-        text += &format!(" {}.", capital(&others.join("; ")));
+        text += &format!(" {}.", capital(&others.join(semicolon())));
     }
     if let Some(opening) = judged.opening() {
-        text += &format!(
-            " Bending is greater than the push: it would open an edge of the joint with up to {} MPa. The glue line and \
-             dowels hold that; glue on end grain holds little, and the sizes of dowels are not known here.",
-            mpa(opening)
-        );
+        text += &format!(" {}", say::joint_opens(&mpa(opening)));
     }
     text.trim_start().to_owned()
 }
@@ -57,19 +54,19 @@ fn others(judged: &Judged) -> Vec<Use> {
 /// `sliding and twist held by the tenon: 30 %`.
 fn share(used: &Use) -> String {
     let ratio = used.ratio.unwrap_or_default();
-    format!("{}: {}", aspect(used.aspect), percents((ratio, ratio)))
+    say::share_of(&percents((ratio, ratio)), &aspect(used.aspect))
 }
 
 /// The soundbox.
 pub(super) fn soundbox(judged: Option<&BoxBearing>, band: &Band, analysis: &Analysis) -> String {
     let Some(soundbox) = judged else {
-        return "Not judged, as the sizes of its sides and back are not given.".to_owned();
+        return say::BOX_NO_SIZES.into();
     };
     let Some((cut, used)) = soundbox.worst() else {
-        return "No limit is known of its woods.".to_owned();
+        return say::BOX_NO_LIMIT.into();
     };
     let holes = band.holes.iter().map(|hole| Some(hole.board));
-    let mut text = format!("{}, {}.", leads(used), nearest(cut.at, holes, analysis));
+    let mut text = say::box_where(&leads(used), &nearest(cut.at, holes, analysis));
     let others: Vec<String> = cut
         .verdict
         .uses
@@ -78,7 +75,7 @@ pub(super) fn soundbox(judged: Option<&BoxBearing>, band: &Band, analysis: &Anal
         .map(share)
         .collect();
     if !others.is_empty() {
-        text += &format!(" There: {}.", others.join("; "));
+        text += &format!(" {}", say::there(&others.join(semicolon())));
     }
     text
 }

@@ -2,106 +2,147 @@
 
 use crate::engine::bearing::{BoardCut, Part};
 use crate::engine::structure::verdict::{Aspect, Carrier};
+use crate::words::{Words, frame as say};
 
 /// What of a part was looked at, in a sentence.
-pub const fn aspect(aspect: Aspect) -> &'static str {
+pub fn aspect(aspect: Aspect) -> &'static str {
+    aspect_words(aspect).said()
+}
+
+pub(super) const fn aspect_words(aspect: Aspect) -> Words {
     match aspect {
-        Aspect::BendingAndPush => "bending with the push along it",
-        Aspect::BendingAndPull => "bending with the pull along it",
-        Aspect::ShearAndTwist => "shear and twist together",
-        Aspect::AcrossTheCurve => "tension across the grain where the curve is opened",
-        Aspect::Buckling => "buckling",
-        Aspect::BesideTheMiddle => "off-centre load",
-        Aspect::PressedAlong => "pressing along the grain",
-        Aspect::PressedAcross => "pressing across the grain",
-        Aspect::Sliding => "sliding and twist",
-        Aspect::Opening => "bending that opens an edge of the joint",
+        Aspect::BendingAndPush => say::BENDING_PUSH,
+        Aspect::BendingAndPull => say::BENDING_PULL,
+        Aspect::ShearAndTwist => say::SHEAR_TWIST,
+        Aspect::AcrossTheCurve => say::ACROSS_CURVE,
+        Aspect::Buckling => say::BUCKLING,
+        Aspect::BesideTheMiddle => say::BESIDE_MIDDLE,
+        Aspect::PressedAlong => say::PRESSED_ALONG,
+        Aspect::PressedAcross => say::PRESSED_ACROSS,
+        Aspect::Sliding => say::SLIDING,
+        Aspect::Opening => say::OPENING,
         Aspect::OpeningOn(carrier) => match carrier {
-            Carrier::Glue => "opening held by the glue of its faces",
-            Carrier::Tenon => "opening held by the tenon",
-            Carrier::Dowels => "opening held by the dowels",
-            Carrier::Bolts => "opening held by the bolts",
-            Carrier::Screws => "opening held by the screws",
-            Carrier::Plates => "opening held by the plates",
+            Carrier::Glue => say::OPENING_GLUE,
+            Carrier::Tenon => say::OPENING_TENON,
+            Carrier::Dowels => say::OPENING_DOWELS,
+            Carrier::Bolts => say::OPENING_BOLTS,
+            Carrier::Screws => say::OPENING_SCREWS,
+            Carrier::Plates => say::OPENING_PLATES,
         },
         Aspect::SlidingOn(carrier) => match carrier {
-            Carrier::Glue => "sliding and twist held by the glue of its faces",
-            Carrier::Tenon => "sliding and twist held by the tenon",
-            Carrier::Dowels => "sliding and twist held by the dowels",
-            Carrier::Bolts => "sliding and twist held by the bolts",
-            Carrier::Screws => "sliding and twist held by the screws",
-            Carrier::Plates => "sliding and twist held by the plates",
+            Carrier::Glue => say::SLIDING_GLUE,
+            Carrier::Tenon => say::SLIDING_TENON,
+            Carrier::Dowels => say::SLIDING_DOWELS,
+            Carrier::Bolts => say::SLIDING_BOLTS,
+            Carrier::Screws => say::SLIDING_SCREWS,
+            Carrier::Plates => say::SLIDING_PLATES,
         },
-        Aspect::Splitting => "splitting beside what holds the joint",
-        Aspect::SidesBent => "bending of the sides with the force along them",
-        Aspect::BackBent => "bending of the back with the force along it",
-        Aspect::BoardPulled => "the board pulled across its grain by the bending of the soundbox",
-        Aspect::SidesSheared => "shear and twist in the sides",
-        Aspect::BackSheared => "shear and twist in the back",
-        Aspect::Bowing => "bowing of the sides between the braces",
-        Aspect::MetalBent => "bending of the metal beside the neck",
-        Aspect::BoardBent => "bending across, with the pull of the risen board",
-        Aspect::RibBent => "bending of its string rib",
-        Aspect::RibGlue => "shear in the glue of its string rib",
-        Aspect::BarsBent => "bending of its bars",
-        Aspect::BarsGlue => "shear in the glue of its bars",
-        Aspect::EdgePeel => "the glue of its edges pulled open",
-        Aspect::BoardBows => "bowing under the push along it, ten years on",
+        Aspect::Splitting => say::SPLITTING,
+        Aspect::SidesBent => say::SIDES_BENT,
+        Aspect::BackBent => say::BACK_BENT,
+        Aspect::BoardPulled => say::BOARD_PULLED,
+        Aspect::SidesSheared => say::SIDES_SHEARED,
+        Aspect::BackSheared => say::BACK_SHEARED,
+        Aspect::Bowing => say::BOWING_SIDES,
+        Aspect::Rolling => say::ROLLING,
+        Aspect::MetalBent => say::METAL_BENT,
+        Aspect::MetalGlue => say::METAL_GLUE,
+        Aspect::MetalScrews => say::METAL_SCREWS,
+        Aspect::BoardBent => say::BOARD_BENT,
+        Aspect::RibBent => say::RIB_BENT,
+        Aspect::RibGlue => say::RIB_GLUE,
+        Aspect::BarsBent => say::BARS_BENT,
+        Aspect::BarsGlue => say::BARS_GLUE,
+        Aspect::BarsSheared => say::BARS_SHEARED,
+        Aspect::EdgePeel => say::EDGE_PEEL,
+        Aspect::BoardBows => say::BOARD_BOWS,
     }
 }
 
-pub(super) const fn mend(part: Part, aspect: Aspect) -> &'static str {
+pub(super) const fn mend(part: Part, aspect: Aspect) -> Words {
     match aspect {
-        _ if matches!(part, Part::Pillar) => "Make the pillar wider and deeper.",
-        Aspect::BendingAndPush | Aspect::BendingAndPull => {
-            "Make the neck deeper there, or thicker, or choose a stronger wood."
-        }
-        Aspect::ShearAndTwist => {
-            "Make the neck thicker, hang the strings nearer to its middle, and join it firmly to a stiff pillar."
-        }
-        Aspect::AcrossTheCurve => "Widen the curve, or glue the neck up of plies that follow it.",
-        Aspect::SidesBent | Aspect::SidesSheared => {
-            "Make the sides thicker or the soundbox deeper, or give it larger liners."
-        }
-        Aspect::BackBent | Aspect::BackSheared => "Make the back thicker, or its holes smaller.",
-        Aspect::BoardPulled => "Make the soundbox deeper, or its sides and liners stiffer.",
-        Aspect::Bowing => "Put the braces nearer to each other, or make the sides thicker.",
-        Aspect::MetalBent => "Make the plates thicker or higher, or the neck stiffer.",
-        Aspect::OpeningOn(_) | Aspect::SlidingOn(_) => {
-            "Make what holds the joint larger, deeper or farther apart."
-        }
-        _ => "Make the joint larger, or strengthen it.",
+        _ if matches!(part, Part::Pillar) => say::MEND_PILLAR,
+        Aspect::BendingAndPush | Aspect::BendingAndPull => say::MEND_NECK,
+        Aspect::ShearAndTwist => say::MEND_TWIST,
+        Aspect::AcrossTheCurve => say::MEND_CURVE,
+        Aspect::SidesBent | Aspect::SidesSheared => say::MEND_SIDES,
+        Aspect::BackBent | Aspect::BackSheared => say::MEND_BACK,
+        Aspect::BoardPulled => say::MEND_BOARD_PULLED,
+        Aspect::Bowing => say::MEND_BOWING,
+        Aspect::Rolling => say::MEND_ROLLING,
+        Aspect::MetalGlue => say::MEND_METAL_GLUE,
+        Aspect::MetalScrews => say::MEND_METAL_SCREWS,
+        Aspect::MetalBent => say::MEND_METAL,
+        Aspect::OpeningOn(_) | Aspect::SlidingOn(_) => say::MEND_HELD,
+        _ => say::MEND_JOINT,
     }
 }
 
 /// What may be done for the board.
-pub(super) const fn mend_board(aspect: Aspect) -> &'static str {
+pub(super) const fn mend_board(aspect: Aspect) -> Words {
     match aspect {
-        Aspect::RibBent => "Make the string rib wider or higher, or the board thicker.",
-        Aspect::RibGlue => "Make the string rib wider, or the board thicker.",
-        Aspect::BarsBent => "Make the bars higher, or the board thicker.",
-        Aspect::BarsGlue => "Make the bars wider, or more of them.",
-        Aspect::EdgePeel => "Make the liners wider, or the board narrower or thicker.",
-        Aspect::BoardBows => {
-            "Make the board or its string rib thicker, give it bars along, or make the soundbox deeper."
-        }
-        _ => "Make the board thicker or narrower, or give it a stiffer string rib.",
+        Aspect::RibBent => say::MEND_RIB,
+        Aspect::RibGlue => say::MEND_RIB_GLUE,
+        Aspect::BarsBent => say::MEND_BARS,
+        Aspect::BarsGlue | Aspect::BarsSheared => say::MEND_BARS_GLUE,
+        Aspect::EdgePeel => say::MEND_EDGES,
+        Aspect::BoardBows => say::MEND_BOARD_BOWS,
+        _ => say::MEND_BOARD,
     }
 }
 
 /// What the board is called.
-pub const fn board_name(cut: &BoardCut) -> &'static str {
-    if cut.has_rib { "Board with its string rib" } else { "Board without a string rib" }
+pub fn board_name(cut: &BoardCut) -> &'static str {
+    let name = if cut.has_rib { say::BOARD_WITH_RIB } else { say::BOARD_WITHOUT_RIB };
+    name.said()
 }
 
 /// What a part is called.
-pub const fn part_name(part: Part) -> &'static str {
+pub fn part_name(part: Part) -> &'static str {
+    part_words(part).said()
+}
+
+pub(super) const fn part_words(part: Part) -> Words {
     match part {
-        Part::Neck => "Neck",
-        Part::Pillar => "Pillar",
-        Part::Shoulder => "Joint of neck and box",
-        Part::Head => "Joint of neck and pillar",
-        Part::Foot => "Joint of pillar and base",
-        Part::Soundbox => "Soundbox",
+        Part::Neck => say::PART_NECK,
+        Part::Pillar => say::PART_PILLAR,
+        Part::Shoulder => say::PART_SHOULDER,
+        Part::Head => say::PART_HEAD,
+        Part::Foot => say::PART_FOOT,
+        Part::Soundbox => say::PART_SOUNDBOX,
     }
+}
+
+/// What a part is called within a sentence.
+pub(super) fn part_within(part: Part) -> &'static str {
+    match part {
+        Part::Neck => say::IN_NECK,
+        Part::Pillar => say::IN_PILLAR,
+        Part::Shoulder => say::IN_SHOULDER,
+        Part::Head => say::IN_HEAD,
+        Part::Foot => say::IN_FOOT,
+        Part::Soundbox => say::IN_SOUNDBOX,
+    }
+    .said()
+}
+
+/// What the board is called within a sentence.
+pub(super) fn board_within(cut: &BoardCut) -> &'static str {
+    let name = if cut.has_rib { say::IN_BOARD_WITH_RIB } else { say::IN_BOARD_WITHOUT_RIB };
+    name.said()
+}
+
+/// What was looked at of the board, by itself.
+pub(super) fn of_board(of: Aspect) -> &'static str {
+    match of {
+        Aspect::BoardBent => say::OF_BOARD_BENT,
+        Aspect::RibBent => say::OF_RIB_BENT,
+        Aspect::RibGlue => say::OF_RIB_GLUE,
+        Aspect::BarsBent => say::OF_BARS_BENT,
+        Aspect::BarsGlue => say::OF_BARS_GLUE,
+        Aspect::BarsSheared => say::OF_BARS_SHEARED,
+        Aspect::EdgePeel => say::OF_EDGE_PEEL,
+        other => aspect_words(other),
+    }
+    .said()
 }

@@ -1,9 +1,11 @@
 //! How far a part is from breaking, in words: what 100 % of the design allowance does not say.
 
+use crate::design::display::decimals;
 use crate::engine::bearing::{Build, Part};
 use crate::engine::structure::duration::YEAR_S;
 use crate::engine::structure::verdict::{Aspect, Use};
 use crate::engine::structure::wood::{Margin, Margins};
+use crate::words::frame as say;
 
 /// For how long the later figure holds.
 const LATER_S: f64 = 10.0 * YEAR_S;
@@ -41,40 +43,33 @@ const fn of_aspect(margins: &Margins, aspect: Aspect) -> Option<Margin> {
         | Aspect::OpeningOn(_)
         | Aspect::SlidingOn(_)
         | Aspect::Splitting
+        | Aspect::Rolling
         | Aspect::MetalBent
+        | Aspect::MetalGlue
+        | Aspect::MetalScrews
         | Aspect::BoardPulled
         | Aspect::BoardBent
         | Aspect::RibBent
         | Aspect::RibGlue
         | Aspect::BarsBent
         | Aspect::BarsGlue
+        | Aspect::BarsSheared
         | Aspect::EdgePeel
         | Aspect::BoardBows => None,
     }
 }
 
-/// Under how many times the load a part used up so far breaks, at once and after years. Rounded down.
+/// Under how many times its load a part breaks that is loaded so far, at once and after years. Rounded down.
 pub(super) fn words(used: f64, margin: Margin) -> Option<String> {
     let later = margin.after(LATER_S)?;
     if !(used >= LEAST_USED && used.is_finite()) {
         return None;
     }
-    let times = |margin: f64| format!("{:.1}", (10.0 * margin / used).floor() / 10.0);
+    let times = |margin: f64| decimals((10.0 * margin / used).floor() / 10.0, 1);
     let weak = [margin.weak, later.weak].map(times);
     Some(match margin.mean.zip(later.mean) {
-        Some((mean, later)) => format!(
-            "At the highest figure a piece of average strength breaks under about {} times this load at once and {} times \
-             in ten years, the weakest of twenty under {} and {}.",
-            times(mean),
-            times(later),
-            weak[0],
-            weak[1]
-        ),
-        None => format!(
-            "At the highest figure the weakest of twenty pieces break under about {} times this load at once and {} times \
-             in ten years.",
-            weak[0], weak[1]
-        ),
+        Some((mean, later)) => say::reserve(&times(mean), &times(later), &weak[0], &weak[1]),
+        None => say::reserve_weak(&weak[0], &weak[1]),
     })
 }
 
@@ -88,15 +83,17 @@ mod tests {
         let margin = Margin { mean: Some(3.167), weak: 2.333 };
         assert_eq!(
             words(1.0, margin).unwrap(),
-            "At the highest figure a piece of average strength breaks under about 3.1 times this load at once and 1.9 \
-             times in ten years, the weakest of twenty under 2.3 and 1.4."
+            "At the highest figure, a piece of average strength breaks under about 3.1 times this load at once and 1.9 \
+             times over ten years, the weakest of twenty under 2.3 and 1.4."
         );
         assert!(
             words(2.0, margin).unwrap().contains("about 1.5 times this load at once and 0.9 times")
         );
         let weakest = Margin { mean: None, ..margin };
         assert!(
-            words(1.0, weakest).unwrap().starts_with("At the highest figure the weakest of twenty")
+            words(1.0, weakest)
+                .unwrap()
+                .starts_with("At the highest figure, the weakest of twenty")
         );
         assert_eq!(words(f64::INFINITY, margin), None);
         assert_eq!(words(0.0, margin), None);

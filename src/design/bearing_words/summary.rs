@@ -1,31 +1,23 @@
 //! The state of the frame: the one verdict that header, findings, loads and papers tell. It names the part that leads
 //! and how sure that is, and says what is not judged.
 
-use super::{Standing, aspect, board_name, part_name, percents, unjudged};
-use crate::design::letters::{capital, small};
+use super::names::{board_within, of_board, part_within};
+use super::{Standing, aspect, neck, percents, unjudged};
+use crate::design::letters::capital;
 use crate::engine::bearing::{Bearing, Part};
-use crate::engine::structure::verdict::Aspect;
-
-/// What no figure here looks at.
-const NEVER_JUDGED: &str = "the ends of string rib and bars, the board beside its string holes";
+use crate::words::{Words, frame as say};
 
 /// What 100 % is. For sawn wood with a coefficient of variation of 16 % the factors are `1 − 1.645 · 0.16` for the
 /// weakest of twenty pieces, 0.6 for a lasting load and 1.3 for safety: `0.74 · 0.6/1.3 = 0.34`.
-pub const MEANING: &str = "100 % is the design allowance and not breaking: the strength that 95 of 100 pieces of the wood \
-     have, less what a lasting load and safety take from it. For solid wood that is about a third of the mean strength of \
-     small, sound pieces. What is expected to break a part stands beside it, for straight grain and without drilled holes, by a \
-     curve of how wood tires that was read second-hand.";
-
-/// The verdict on a frame whose sizes nobody gave, in short and in full.
-const NOT_GIVEN: &str = "not judged, as its sizes are not given";
-const UNGIVEN: &str = "The frame is not judged: nobody has given the sizes and woods of neck, pillar and board yet. Give them in \
-     the drawing, under Woods.";
+pub const MEANING: Words = say::MEANING;
 
 /// The state of a frame.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct FrameVerdict {
     /// In a few words, with the part that leads; empty where there is nothing to judge.
     pub short: String,
+    /// The same without what a head above it says: that it is the worst of what is judged, and estimated.
+    pub lead: String,
     /// Every part, and what is not judged.
     pub full: String,
     /// The finding, where a part is over, may be over or gives way.
@@ -48,10 +40,10 @@ type Share = Option<(f64, f64)>;
 fn parts(bearing: &Bearing) -> Vec<(String, Share)> {
     let mut all = Vec::new();
     if let Ok(frame) = &bearing.frame {
-        all.extend(Part::ALL.map(|part| (small(part_name(part)), frame.used(part))));
+        all.extend(Part::ALL.map(|part| (part_within(part).to_owned(), frame.used(part))));
     }
     if let Some((_, cut)) = bearing.board_worst() {
-        all.push((small(board_name(cut)), cut.used()));
+        all.push((board_within(cut).to_owned(), cut.used()));
     }
     all
 }
@@ -69,7 +61,10 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
         parts.iter().filter(|(_, share)| share.is_none()).map(|(name, _)| name.clone()).collect();
     if let Ok(frame) = &bearing.frame {
         if frame.used(Part::Neck).is_some() && unjudged(&frame.neck.cuts).is_some() {
-            all.push("tension across the grain of the neck".to_owned());
+            all.push(say::ACROSS_NECK.into());
+        }
+        if frame.used(Part::Neck).is_some() {
+            all.extend(neck::not_judged(frame).map(|of| aspect(of).to_owned()));
         }
         let joints = [
             (Part::Shoulder, &frame.shoulder.judged),
@@ -78,7 +73,7 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
         ];
         for (part, judged) in joints {
             if frame.used(part).is_some() && judged.opening().is_some() {
-                all.push(format!("opening of the {}", small(part_name(part))));
+                all.push(say::opening_of(&part_within(part)));
             }
         }
     }
@@ -91,7 +86,7 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
             }
         }
     } else if bearing.frame.is_ok() {
-        all.push("tension of the board across its grain".to_owned());
+        all.push(say::ACROSS_BOARD.into());
     }
     let mut add = |name: &str| {
         if !all.iter().any(|other| other == name) {
@@ -100,89 +95,93 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
     };
     if let Some((_, cut)) = bearing.board_worst() {
         for used in cut.unjudged() {
-            add(&of_board(used.aspect));
+            add(of_board(used.aspect));
         }
         if !cut.on_liners {
-            add("the glue of the board's edges");
+            add(say::EDGES_GLUE.said());
         }
         if cut.bows_at.is_none() {
-            add("bowing of the board under the push along it");
+            add(say::BOARD_BOWING.said());
         }
     }
-    all.push(NEVER_JUDGED.to_owned());
+    all.push(say::NEVER_JUDGED.into());
     all.join(", ")
-}
-
-/// What was looked at of the board, by itself.
-fn of_board(of: Aspect) -> String {
-    match of {
-        Aspect::BoardBent => "bending of the board".to_owned(),
-        _ => aspect(of).replacen("its", "the board's", 1),
-    }
 }
 
 /// The state of a frame, told alike wherever it is told.
 pub fn verdict(bearing: &Bearing) -> FrameVerdict {
     let all = parts(bearing);
     let Some((name, (least, most))) = worst(&all) else {
-        return FrameVerdict { short: String::new(), full: summary(bearing, &all), finding: None };
+        return FrameVerdict { full: summary(bearing, &all), ..FrameVerdict::default() };
     };
     if !bearing.is_given {
         return FrameVerdict {
-            short: NOT_GIVEN.to_owned(),
-            full: UNGIVEN.to_owned(),
+            short: say::NOT_GIVEN.into(),
+            lead: say::NOT_GIVEN.into(),
+            full: say::NOT_GIVEN_FULL.into(),
             finding: None,
         };
     }
     let share = percents((least, most));
     let standing = Standing::of(Some((least, most)));
-    let lead = match standing {
-        _ if least.is_infinite() => format!("{name} gives way"),
-        _ if most.is_infinite() => format!("{name} may give way"),
-        Standing::Over => format!("{name}: {share}, over"),
-        Standing::Between => format!("{name}: {share}, may be over"),
-        // What is not judged may be worse.
-        _ => format!("{name}: {share}, worst of what is judged"),
+    let told = match standing {
+        _ if least.is_infinite() => Some(say::lead_gives_way(&name)),
+        _ if most.is_infinite() => Some(say::lead_may_give_way(&name)),
+        Standing::Over => Some(say::lead_over(&name, &share)),
+        Standing::Between => Some(say::lead_may_be_over(&name, &share)),
+        _ => None,
     };
+    let beside = told.clone().unwrap_or_else(|| say::lead_share(&name, &share));
+    // What is not judged may be worse.
+    let lead = told.unwrap_or_else(|| say::lead_worst(&name, &share));
     let finding = matches!(standing, Standing::Over | Standing::Between).then(|| FrameFinding {
         weight: if standing == Standing::Over { 1 } else { 2 },
-        sentence: format!("Frame, estimated: {lead}. Not judged: {}.", not_judged(bearing, &all)),
+        sentence: {
+            let list = not_judged(bearing, &all);
+            let finding = if bearing.is_proposed { say::finding_proposed } else { say::finding };
+            finding(&lead, &list)
+        },
     });
-    FrameVerdict { short: format!("{lead}, estimated"), full: summary(bearing, &all), finding }
+    let estimated = if bearing.is_proposed { say::estimated_proposed } else { say::estimated };
+    let short = estimated(&lead);
+    FrameVerdict { short, lead: beside, full: summary(bearing, &all), finding }
 }
 
 /// Every part in a line: `Neck 65 to 87 %, pillar 29 %, …`; the reason where there is none.
 fn summary(bearing: &Bearing, all: &[(String, Share)]) -> String {
     let mut text = match &bearing.frame {
-        Err(error) => capital(&format!("no loads: {error}.")),
+        Err(error) => say::no_loads(error),
         Ok(_) => String::new(),
     };
     let (mut shares, mut fallen) = (Vec::new(), String::new());
     for (name, share) in all {
         match share {
             Some((least, most)) if most.is_infinite() => {
-                let verb = if least.is_infinite() { "gives way" } else { "may give way" };
-                fallen += &format!(" By this estimate the {name} {verb}.");
+                let told = if least.is_infinite() { say::falls(name) } else { say::may_fall(name) };
+                fallen += &format!(" {told}");
             }
             Some(share) => shares.push(format!("{name} {}", percents(*share))),
-            None => shares.push(format!("{name} not judged")),
+            None => shares.push(say::share_unjudged(name)),
         }
     }
     if !shares.is_empty() {
         let shares = capital(&shares.join(", "));
-        text += &format!(" {shares} of the design allowance, estimated.");
+        text += &format!(" {}", say::shares(&shares));
     }
     text += &match worst(all) {
         _ if !fallen.is_empty() => fallen,
         Some((name, share)) => match Standing::of(Some(share)) {
-            Standing::Over => format!(" The {name} is over it."),
-            Standing::Between => format!(" The {name} may be over it."),
+            Standing::Over => format!(" {}", say::is_over(&name)),
+            Standing::Between => format!(" {}", say::is_maybe_over(&name)),
             _ => String::new(),
         },
         None => String::new(),
     };
     if !all.is_empty() {
-        text += &format!(" Not judged: {}.", not_judged(bearing, all));
+        text += &format!(" {}", say::not_judged_list(&not_judged(bearing, all)));
+        if bearing.is_proposed {
+            text += &format!(" {}", say::SIZES_PROPOSED);
+        }
     }
     text.trim_start().to_owned()
 }

@@ -1,229 +1,274 @@
 //! The frame of a harp: its woods, sections, neck, pillar and board.
 
-use super::Check;
+use super::{Check, cited};
 use crate::engine::material::Standing::{Computed, FromMemory, SecondHand, Seen};
+use crate::words::{Words, checks as say};
 
-const BEER: &str = "F. P. Beer and E. R. Johnston, Mechanics of Materials";
-const HIBBELER: &str = "R. C. Hibbeler, Engineering Mechanics: Statics";
-const PYNITE: &str = "PyNite 3.2.0, a frame solver, by tests/published/scripts/frame_values.py";
-const SCIKIT_FEM: &str =
-    "scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/board_values.py";
-const GRIDS: &str = "NumPy 2.4.6 and SciPy 1.17.1, by tests/published/scripts/timber_values.py";
-const HANGING: &str =
-    "scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/hanging_values.py";
-const SCIPY: &str = "SciPy 1.17.1, by tests/published/scripts/frame_values.py";
+const BEER: Words = cited::BEER;
+const HIBBELER: Words = cited::HIBBELER;
+const PYNITE: Words = say::FROM_PYNITE;
+const SCIKIT_FEM: Words = say::FROM_SCIKIT_FEM;
+const GRIDS: Words = say::FROM_GRIDS;
+const HELD: Words = say::FROM_HELD;
+const HANGING: Words = say::FROM_HANGING;
+const SCIPY: Words = say::FROM_FRAME_VALUES;
 
 pub(super) const CHECKS: &[Check] = &[
     Check {
         id: "wood-under-time",
-        what: "what wood bears from a second to fifty years",
-        source: "formulas of L. Wood, 1947 and 1951, as quoted in Forests 12 (2021) 1148; percents worked out",
+        what: say::WOOD_UNDER_TIME,
+        source: say::FROM_WOOD,
         standing: SecondHand,
         figures: &["woods", "loads"],
     },
     Check {
         id: "torsion-table",
-        what: "twist and stress of rectangular bars, from square to thin",
-        source: "S. Timoshenko and J. N. Goodier, Theory of Elasticity; the series summed apart from the program",
+        what: say::TORSION_TABLE,
+        source: say::FROM_TIMOSHENKO,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "torsion-handbook",
-        what: "twist of rectangular bars against a short formula",
-        source: "R. J. Roark, Formulas for Stress and Strain",
+        what: say::TORSION_HANDBOOK,
+        source: cited::ROARK,
         standing: FromMemory,
         figures: &["loads"],
     },
     Check {
         id: "torsion-differences",
-        what: "twist of rectangular bars against finite differences",
+        what: say::TORSION_DIFFERENCES,
         source: SCIPY,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "torsion-brass",
-        what: "torque that two brass bars bear",
+        what: say::TORSION_BRASS,
         source: BEER,
         standing: FromMemory,
         figures: &["loads"],
     },
     Check {
         id: "curved-bar",
-        what: "stresses at both faces of a curved bar",
+        what: say::CURVED_BAR,
         source: BEER,
         standing: FromMemory,
         figures: &["loads"],
     },
     Check {
         id: "timber-columns",
-        what: "slenderness and stress of two timber columns",
-        source: "two design examples to BS 5268",
+        what: say::TIMBER_COLUMNS,
+        source: say::FROM_BS,
         standing: Seen,
         figures: &["loads"],
     },
     Check {
         id: "column-euler",
-        what: "load at which two columns give way",
-        source: "a worked example on a strength-of-materials site, and R. C. Hibbeler, Mechanics of Materials, \
-                 from memory",
+        what: say::COLUMN_EULER,
+        source: say::FROM_HIBBELER_COLUMNS,
         standing: FromMemory,
         figures: &["loads"],
     },
     Check {
         id: "column-beside",
-        what: "deflection and stress of a tube loaded beside its middle",
+        what: say::COLUMN_BESIDE,
         source: BEER,
         standing: FromMemory,
         figures: &["loads"],
     },
     Check {
         id: "column-roots",
-        what: "what wooden columns bear, straight and loaded beside the middle, against root finding",
+        what: say::COLUMN_ROOTS,
         source: SCIPY,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "string-triangles",
-        what: "lift of a string, its pull along the board, and how far apart strings leave the board",
-        source: "right triangles with whole sides, from 3, 4, 5 to 20, 21, 29",
+        what: say::STRING_TRIANGLES,
+        source: say::FROM_TRIANGLES,
         standing: Computed,
         figures: &["lift_n", "along_board_n", "loads"],
     },
     Check {
         id: "pin-curve",
-        what: "a smooth curve through three places",
-        source: "R. L. Burden and J. D. Faires, Numerical Analysis, section 3.5",
+        what: say::PIN_CURVE,
+        source: cited::BURDEN,
         standing: FromMemory,
         figures: &["length_mm"],
     },
     Check {
         id: "parallel-forces",
-        what: "place of the force that stands for four",
+        what: say::PARALLEL_FORCES,
         source: HIBBELER,
         standing: FromMemory,
         figures: &["loads"],
     },
     Check {
         id: "propped-upright",
-        what: "forces in an upright with a diagonal prop",
+        what: say::PROPPED_UPRIGHT,
         source: HIBBELER,
         standing: FromMemory,
         figures: &["loads"],
     },
     Check {
         id: "timber-beams",
-        what: "forces and stresses of two timber beams",
-        source: "an online sample problem, and J. M. Gere, Mechanics of Materials, from memory",
+        what: say::TIMBER_BEAMS,
+        source: say::FROM_GERE,
         standing: FromMemory,
         figures: &["loads"],
     },
     Check {
         id: "frame-solved",
-        what: "what pillar and shoulder bear of four harps of 36 strings, one of them the sample",
+        what: say::FRAME_SOLVED,
         source: PYNITE,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "neck-solved",
-        what: "pull, shear, bending and twist at every string of four necks, as shares of the greatest",
+        what: say::NECK_SOLVED,
         source: PYNITE,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "sample-neck-solved",
-        what: "what the program shows of the frame of the sample of 36 strings: forces, moments, torque, stresses",
+        what: say::SAMPLE_NECK_SOLVED,
         source: PYNITE,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "frame-in-space",
-        what: "six whole frames in space with joints that do not give: forces and moments of neck, pillar and soundbox, as shares of the greatest",
-        source: "OpenSees 3.7.1, a frame program, by tests/published/scripts/space_values.py",
+        what: say::FRAME_IN_SPACE,
+        source: say::FROM_OPENSEES,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "frame-joints",
-        what: "twelve whole frames in space with joints and soundboxes of their sizes: forces and moments of neck, pillar and \
-               soundbox, as shares of the greatest",
-        source: "OpenSees 3.7.1, a frame program, by tests/published/scripts/space_joints.py",
+        what: say::FRAME_JOINTS,
+        source: say::FROM_OPENSEES_JOINTS,
         standing: Computed,
         figures: &["loads", "giving"],
     },
     Check {
+        id: "giving-frames",
+        what: say::GIVING_FRAMES,
+        source: say::FROM_OPENSEES_GIVING,
+        standing: Computed,
+        figures: &["giving"],
+    },
+    Check {
         id: "laminate-textbook",
-        what: "stiffness of a laminate of three plies at 0, 30 and −45°",
-        source: "A. K. Kaw, Mechanics of Composite Materials, 2nd ed., example 4.2",
+        what: say::LAMINATE_TEXTBOOK,
+        source: cited::KAW,
         standing: FromMemory,
         figures: &["loads", "woods"],
     },
     Check {
         id: "laminates-turned",
-        what: "moduli of three laminates along, across, in shear and bent sideways, by turning tensors",
+        what: say::LAMINATES_TURNED,
         source: GRIDS,
         standing: Computed,
         figures: &["loads", "woods"],
     },
     Check {
         id: "metal-and-wood",
-        what: "stresses of wood and metal in four necks with plates, by adding up a fine grid",
+        what: say::METAL_AND_WOOD,
         source: GRIDS,
         standing: Computed,
         figures: &["loads", "woods"],
     },
     Check {
         id: "plates-slip",
-        what: "how much of three plates goes with the wood while their screws slip, by finite differences",
+        what: say::PLATES_SLIP,
         source: GRIDS,
         standing: Computed,
         figures: &["loads", "woods"],
     },
     Check {
+        id: "crossed-layers-roll",
+        what: say::CROSSED_LAYERS_ROLL,
+        source: HELD,
+        standing: Computed,
+        figures: &["loads", "woods"],
+    },
+    Check {
+        id: "crossed-layers-twist",
+        what: say::CROSSED_LAYERS_TWIST,
+        source: HELD,
+        standing: Computed,
+        figures: &["loads", "woods"],
+    },
+    Check {
+        id: "hole-rims",
+        what: say::HOLE_RIMS,
+        source: HELD,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "metal-glued",
+        what: say::METAL_GLUED,
+        source: HELD,
+        standing: Computed,
+        figures: &["loads", "woods"],
+    },
+    Check {
+        id: "metal-screwed",
+        what: say::METAL_SCREWED,
+        source: say::FROM_OPENSEES_HELD,
+        standing: Computed,
+        figures: &["loads", "woods"],
+    },
+    Check {
         id: "pin-holes",
-        what: "what holes leave of three sections, by adding up a fine grid",
+        what: say::PIN_HOLES,
         source: GRIDS,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "tapped-bars",
-        what: "modulus of four bars by their tones, which finite elements of Timoshenko's beam found",
+        what: say::TAPPED_BARS,
         source: GRIDS,
         standing: Computed,
         figures: &["woods"],
     },
     Check {
         id: "tapped-bar-standard",
-        what: "correction of a free bar's tone for its height",
-        source: "ASTM E1876, slender bars",
+        what: say::TAPPED_BAR_STANDARD,
+        source: say::FROM_E1876,
         standing: FromMemory,
         figures: &["woods"],
     },
     Check {
         id: "boards-solved",
-        what: "rise and moments of the boards of the samples at nine places, with and without string rib, with edges that turn \
-               and edges that cannot, as shares of the greatest",
+        what: say::BOARDS_SOLVED,
         source: SCIKIT_FEM,
         standing: Computed,
         figures: &["loads", "giving", "years"],
     },
     Check {
+        id: "rib-ends-solved",
+        what: say::RIB_ENDS_SOLVED,
+        source: SCIKIT_FEM,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
         id: "boards-that-hang",
-        what: "rise of eight boards that also hang between their edges, up to nine times their thickness: even and tapered, with \
-               thin sides, with bars, on springs, with edges that move in and edges that do not",
+        what: say::BOARDS_THAT_HANG,
         source: HANGING,
         standing: Computed,
         figures: &["loads"],
     },
     Check {
         id: "boards-that-bow",
-        what: "at how many times a push along them the same boards bow",
+        what: say::BOARDS_THAT_BOW,
         source: HANGING,
         standing: Computed,
         figures: &["loads"],

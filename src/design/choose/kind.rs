@@ -3,8 +3,11 @@
 
 use crate::design::document::MaterialSpec;
 use crate::design::library::find;
+use crate::design::make_up_said;
 use crate::engine::construction::MakeUp;
 use crate::engine::material::{Class, Material};
+use crate::words::choose as say;
+use crate::words::typed;
 
 /// Between the materials of a kind.
 const AND: &str = " + ";
@@ -35,12 +38,15 @@ pub(super) struct StringKind {
     rank: (u8, usize, usize),
 }
 
+/// The kind of strings whose making is not known.
+const WEIGHED: &str = "weighed";
+
 impl StringKind {
     /// Of a make-up.
     pub fn of(make_up: &MakeUp) -> Self {
         let layers = make_up.layers();
         let Some((core, _)) = make_up.core() else {
-            return Self { name: "weighed".to_owned(), is_wound: true, rank: (3, 0, 0) };
+            return Self { name: WEIGHED.to_owned(), is_wound: true, rank: (3, 0, 0) };
         };
         let keys = [core.key.as_str()].into_iter();
         let keys = keys.chain(layers.iter().map(|layer| layer.material.key.as_str()));
@@ -79,14 +85,20 @@ pub fn kind_name(materials: &[MaterialSpec], typed: &str) -> String {
 
 /// A kind in words: `nylon`, `nylon wound on nylon`, `bronze wound over silk on steel`.
 pub fn kind_in_words(name: &str) -> String {
-    let mut parts: Vec<&str> = name.split(AND).collect();
+    let said = |part: &str| match part {
+        WEIGHED => typed::WORD_WEIGHED.into(),
+        part => make_up_said::material(part),
+    };
+    let mut parts: Vec<String> = name.split(AND).map(said).collect();
     let core = parts.remove(0);
     match parts.as_slice() {
-        [] => core.to_owned(),
-        [layer] => format!("{layer} wound on {core}"),
+        [] => core,
+        [layer] => say::kind_wound(&core, layer),
         [under @ .., layer] => {
-            let under: Vec<&str> = under.iter().rev().copied().collect();
-            format!("{layer} wound over {} on {core}", under.join(" over "))
+            let mut all = under.iter().rev().cloned();
+            let first = all.next().unwrap_or_default();
+            let under = all.fold(first, |over, under| say::kind_over(&over, &under));
+            say::kind_wound_over(&core, layer, &under)
         }
     }
 }

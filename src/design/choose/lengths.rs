@@ -1,8 +1,8 @@
-//! Lengths that are proposed for the strings as they are: for the wanted curve, scaled, stretched, or faired.
+//! Lengths that are proposed for the strings as they are: for the target curve, scaled, stretched, or faired.
 
 use super::outcome::Change;
 use super::ranges::ranges;
-use super::words::{self, Line};
+use super::words::{self, Line, line};
 use crate::design::display::{NONE, against, length_with_unit};
 use crate::design::document::{Design, DrivesSpec, LengthUnit, MaterialSpec, Units, WantsSpec};
 use crate::design::edit::{ChosenBy, Edit, Taken};
@@ -16,6 +16,7 @@ use crate::engine::lengths::{
     to_longest, unevenness,
 };
 use crate::engine::units::{Force, Length, Stiffness};
+use crate::words::{Words, choose as say};
 
 /// Lengths are proposed in steps of half a millimetre, or of a 64th of an inch.
 pub const STEP_MM: f64 = 0.5;
@@ -32,7 +33,7 @@ pub const RATIO: (f64, f64) = (0.25, 4.0);
 /// How lengths are proposed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Way {
-    /// For the wanted curve, with the make-ups as they are, so smooth.
+    /// For the target curve, with the make-ups as they are, so smooth.
     Wanted(Strength),
     /// All by one ratio.
     Scale(f64),
@@ -44,7 +45,7 @@ pub enum Way {
     Fair(Strength),
 }
 
-/// How far lengths may go, where they are proposed for the wanted curve.
+/// How far lengths may go, where they are proposed for the target curve.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Room {
     /// How far a bridge pin may move along its string, as the neck leaves it; none for [`FAR_RATIO`].
@@ -110,25 +111,20 @@ pub fn lengths(
     room: &Room,
 ) -> Result<Lengths, Vec<String>> {
     if design.geometry.drives == DrivesSpec::NeckCurve {
-        return Err(vec![
-            "the drawn curve of the pins makes the lengths (let the lengths make the curve first, in the shape of \
-             the harp)"
-                .to_owned(),
-        ]);
+        return Err(vec![say::CURVE_MAKES_LENGTHS.into()]);
     }
     let is_chosen = |index: usize| rows.get(index).copied().unwrap_or(false);
     let before: Vec<Known<Length>> = resolved.harp.strings.iter().map(|s| s.length).collect();
     let chosen: Vec<usize> = (0..before.len()).filter(|index| is_chosen(*index)).collect();
     let (Some(first), Some(last)) = (chosen.first(), chosen.last()) else {
-        return Err(vec!["no string is chosen (choose the strings that may change)".to_owned()]);
+        return Err(vec![say::NONE_CHOSEN.into()]);
     };
     let range = *first..*last + 1;
     let held: Vec<bool> = (0..before.len()).map(|index| !is_chosen(index)).collect();
     let mut notes = Vec::new();
     let ratio = |ratio: f64| {
         let valid = (RATIO.0..=RATIO.1).contains(&ratio);
-        let sentence =
-            || format!("the ratio of lengths must be from {} to {}, got {ratio}", RATIO.0, RATIO.1);
+        let sentence = || say::ratio_range(&RATIO.0, &RATIO.1, &ratio);
         if valid { Ok(ratio) } else { Err(vec![sentence()]) }
     };
     let after = match way {
@@ -306,13 +302,8 @@ fn lines(
         }
         None => NONE.to_owned(),
     };
-    let line = |what: &str, before, after| Line { what: what.to_owned(), before, after };
-    lines.push(line("longest string", longest(&both.0), longest(&both.1)));
-    lines.push(line(
-        "pin farthest off the curve of its neighbours",
-        kink(unevenness(&both.0)),
-        kink(unevenness(&both.1)),
-    ));
+    lines.push(line(say::LINE_LONGEST, longest(&both.0), longest(&both.1)));
+    lines.push(line(say::LINE_KINK, kink(unevenness(&both.0)), kink(unevenness(&both.1))));
     lines
 }
 
@@ -348,12 +339,12 @@ fn rounded(length: Length, unit: LengthUnit) -> Length {
     }
 }
 
-const fn bound(bound: Bound) -> &'static str {
+const fn bound(bound: Bound) -> Words {
     match bound {
-        Bound::Asked => "its limit",
-        Bound::LoadShare => "the load share",
-        Bound::Pull => "its stiffness",
-        _ => "what can be computed with",
+        Bound::Asked => say::BOUND_ASKED,
+        Bound::LoadShare => say::BOUND_SHARE,
+        Bound::Pull => say::BOUND_STIFFNESS,
+        _ => say::BOUND_COMPUTED,
     }
 }
 
@@ -367,12 +358,12 @@ fn of_held(held: &[Option<Held>], analysis: &Analysis) -> Vec<String> {
         }
     }
     let sentence = |(held, strings): (Held, (usize, usize))| {
-        let (way, by) = match held {
-            Held::Least(by) => ("shorter", by),
-            Held::Most(by) => ("longer", by),
-            Held::Locked => return String::new(),
-        };
-        format!("{} would be {way} but for {}", words::span(analysis, strings), bound(by))
+        let strings = words::span(analysis, strings);
+        match held {
+            Held::Least(by) => say::held_shorter(&bound(by), &strings),
+            Held::Most(by) => say::held_longer(&bound(by), &strings),
+            Held::Locked => String::new(),
+        }
     };
     told.into_iter().map(sentence).filter(|text| !text.is_empty()).collect()
 }
@@ -382,17 +373,13 @@ fn of_conflicts(conflicts: &[Conflict], analysis: &Analysis) -> Vec<String> {
         let Conflict { index, least, most } = conflict;
         let (above, below) = (least.0.to_mm(), most.0.to_mm());
         let (above, below) = against(Figure::Length, above, below, &Units::default());
-        format!(
-            "{} must be at least {above} mm by {} and at most {below} mm by {} (widen one of these, or change the string)",
-            words::lower(&words::named(analysis, *index)),
-            bound(least.1),
-            bound(most.1)
-        )
+        let string = words::within(analysis, *index);
+        say::length_conflict(&above, &below, &bound(least.1), &bound(most.1), &string)
     };
     let mut told: Vec<String> = conflicts.iter().take(5).map(sentence).collect();
     let more = conflicts.len() - told.len();
     if more > 0 {
-        told.push(format!("and so on for {}", super::task::counted(more, "more string")));
+        told.push(say::and_so_on(&more));
     }
     told
 }

@@ -3,8 +3,9 @@
 use super::Shop;
 use super::family::{families, family_named, thickest_mm};
 use super::kind::StringKind;
-use super::task::{counted, list};
+use super::task::list;
 use crate::design::document::{Design, FamilySpec, MaterialSpec, StockItem, StringSpec};
+use crate::design::make_up_said::line_shown;
 use crate::design::resolve::{Resolved, resolve};
 use crate::design::stock::{bundle_of, is_same_currency};
 use crate::engine::choose::Price;
@@ -13,6 +14,7 @@ use crate::engine::limit::is_above;
 use crate::engine::order::sort;
 use crate::engine::pitch::Note;
 use crate::engine::units::Length;
+use crate::words::choose as say;
 
 /// A stock item that was read.
 pub(super) struct Candidate {
@@ -83,11 +85,7 @@ pub(super) fn offer(
     });
     let thick = before - candidates.len();
     if thick > 0 {
-        left_out.push(format!(
-            "{} thicker than the thickest plain string that may be used {} left out",
-            counted(thick, "plain string"),
-            if thick == 1 { "is" } else { "are" }
-        ));
+        left_out.push(say::left_thick(&thick));
     }
 }
 
@@ -138,11 +136,11 @@ pub(super) fn candidates(
     let mut candidates: Vec<Candidate> = Vec::new();
     for (item, string) in items.iter().zip(read.harp.strings) {
         let Ok(make_up) = string.make_up else {
-            unread.push(item.make_up.to_string());
+            unread.push(line_shown(&item.make_up));
             continue;
         };
         if item.sold_out {
-            gone.push(item.make_up.to_string());
+            gone.push(line_shown(&item.make_up));
             continue;
         }
         let note = |text: &str| text.parse::<Note>().ok();
@@ -156,20 +154,13 @@ pub(super) fn candidates(
         candidates.push(Candidate { item, make_up, is_double, kind, price, notes });
     }
     if !unread.is_empty() {
-        let count = counted(unread.len(), "item");
-        left_out.push(format!("{count} of the stock cannot be read: {}", list(&unread)));
+        left_out.push(say::left_unread(&unread.len(), &list(&unread)));
     }
     if !gone.is_empty() {
-        let is = if gone.len() == 1 { "is" } else { "are" };
-        let count = counted(gone.len(), "item");
-        left_out.push(format!("{count} of the stock {is} sold out: {}", list(&gone)));
+        left_out.push(say::left_sold_out(&gone.len(), &list(&gone)));
     }
     if other_currency > 0 {
-        left_out.push(format!(
-            "prices are compared in one currency, so that {} in another {} taken as one of usual price",
-            counted(other_currency, "item"),
-            if other_currency == 1 { "is" } else { "are" }
-        ));
+        left_out.push(say::left_currency(&other_currency));
     }
     candidates
 }

@@ -5,7 +5,7 @@ use super::spelling::Spelling;
 use super::task::wound_from;
 use super::words::{self, Line, Says};
 use super::{Task, Totals};
-use crate::design::display::string_name;
+use crate::design::display::string_number;
 use crate::design::document::{Design, MakeUpSpec, MaterialSpec, StockItem};
 use crate::design::edit::{ChosenBy, Edit, Made, Taken};
 use crate::design::resolve::{Resolved, resolve};
@@ -47,7 +47,7 @@ impl Change {
     pub(super) fn new(row: usize, before: &StringFigures, after: &StringFigures) -> Self {
         Self {
             row,
-            name: string_name(before),
+            name: string_number(before),
             from: String::new(),
             to: String::new(),
             tension: (before.tension.ok(), after.tension.ok()),

@@ -5,6 +5,7 @@ use crate::design::display::{NONE, figure_unit, percent, stiffness, total_with_u
 use crate::design::document::Design;
 use crate::engine::analysis::{Analysis, StringFigures};
 use crate::engine::figure::Figure;
+use crate::words::choose as say;
 
 /// The tension of all strings, and how far feel and load share reach, before and after.
 pub(super) fn ranges(design: &Design, (before, after): (&Analysis, &Analysis)) -> Vec<Line> {
@@ -14,7 +15,7 @@ pub(super) fn ranges(design: &Design, (before, after): (&Analysis, &Analysis)) -
         let all = analysis.strings.len();
         match analysis.without_tension {
             0 => text,
-            none => format!("{text}, {} of {all} strings", all - none),
+            none => say::total_of_some(&all, &text, &(all - none)),
         }
     };
     let feel = |analysis: &Analysis| {
@@ -22,11 +23,7 @@ pub(super) fn ranges(design: &Design, (before, after): (&Analysis, &Analysis)) -
         let unit = figure_unit(Figure::PluckStiffness, units);
         match range(analysis, figure) {
             Some((low, high)) => {
-                format!(
-                    "{} to {} {unit}",
-                    stiffness(low, units.force),
-                    stiffness(high, units.force)
-                )
+                say::from_to(&stiffness(high, units.force), &stiffness(low, units.force), &unit)
             }
             None => NONE.to_owned(),
         }
@@ -34,14 +31,14 @@ pub(super) fn ranges(design: &Design, (before, after): (&Analysis, &Analysis)) -
     let share = |analysis: &Analysis| {
         let figure = |figures: &StringFigures| figures.load_share_percent.ok();
         match range(analysis, figure) {
-            Some((low, high)) => format!("{} to {} %", percent(low), percent(high)),
+            Some((low, high)) => say::from_to(&percent(high), &percent(low), &"%"),
             None => NONE.to_owned(),
         }
     };
     vec![
-        line("tension of all strings", total(before), total(after)),
-        line("feel, lowest to highest", feel(before), feel(after)),
-        line("load share, lowest to highest", share(before), share(after)),
+        line(say::LINE_TOTAL, total(before), total(after)),
+        line(say::LINE_FEEL, feel(before), feel(after)),
+        line(say::LINE_SHARE, share(before), share(after)),
     ]
 }
 

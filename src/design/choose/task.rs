@@ -17,8 +17,9 @@ use crate::engine::analysis::HarpString;
 use crate::engine::choose::Task as Search;
 use crate::engine::choose::{Family, Item, Kept, Rules, Target, TaskString, Weights, Zone};
 use crate::engine::order::sort;
-use crate::engine::pitch::Note;
+use crate::engine::pitch::{Note, NoteError};
 use crate::engine::units::{Force, Length, Stiffness};
+use crate::words::choose as say;
 
 /// The most things that a sentence names.
 const NAMED: usize = 3;
@@ -86,9 +87,7 @@ pub(super) fn task(design: &Design, resolved: &Resolved, shop: &Shop<'_>, rows: 
     };
     let strings: Vec<TaskString> = strings.iter().enumerate().map(place).collect();
     if !without.is_empty() {
-        let count = counted(without.len(), "string");
-        let text = list(&without);
-        left_out.push(format!("{count} without length or note cannot be given a make-up: {text}"));
+        left_out.push(say::left_without(&without.len(), &list(&without)));
     }
     let price_unit = usual_price(&candidates);
     let stock = candidates.iter().map(|candidate| Item {
@@ -156,16 +155,13 @@ fn families(
             if name.is_empty() || families.iter().any(|(other, _)| *other == name) {
                 continue;
             }
-            let what = format!("the strings of {}", kind_in_words(&name));
-            match range(&what, (&spec.lowest, &spec.highest), places, left_out) {
+            let what = |why: &NoteError| say::strings_of(&kind_in_words(&name), why);
+            match range(what, (&spec.lowest, &spec.highest), places, left_out) {
                 Some(range) => {
                     let all = range == (0, places.len().saturating_sub(1));
                     families.push((name, (!all).then_some(range)));
                 }
-                None => left_out.push(format!(
-                    "no string of the harp lies where {} may be used (widen its notes)",
-                    kind_in_words(&name)
-                )),
+                None => left_out.push(say::left_no_place(&kind_in_words(&name))),
             }
         }
         let before = candidates.len();
@@ -173,11 +169,7 @@ fn families(
             .retain(|candidate| families.iter().any(|(name, _)| *name == candidate.kind.name));
         let other = before - candidates.len();
         if other > 0 {
-            left_out.push(format!(
-                "{} of kinds that are not listed {}",
-                counted(other, "item"),
-                if other == 1 { "is left out" } else { "are left out" }
-            ));
+            left_out.push(say::left_kinds(&other));
         }
     }
     wound_below(design, materials, places, &mut families, left_out);
@@ -239,7 +231,7 @@ fn wound_below(
     if typed.trim().is_empty() {
         return;
     }
-    let what = "the note from which strings are wound";
+    let what = |why: &NoteError| say::wound_from(why);
     let Some((first, _)) = range(what, ("", typed), places, left_out) else { return };
     let is_plain = |name: &str| find(materials, name).is_some();
     let last = places.len().saturating_sub(1);
@@ -268,16 +260,17 @@ fn rules(design: &Design, places: &[Option<f64>], left_out: &mut Vec<String>) ->
     let count = |number: u32| usize::try_from(number).unwrap_or(usize::MAX);
     let mut zones = Vec::new();
     for (number, zone) in targets.zones.iter().enumerate() {
-        let what = format!("zone {}", number + 1);
+        let number = number + 1;
+        let what = |why: &NoteError| say::zone(&number, why);
         let mut gauge = |text: &str| {
             if text.trim().is_empty() {
                 return None;
             }
             let read: Result<Length, _> = typed::gauge(text);
-            read.map_err(|why| left_out.push(format!("{what} of gauges: {why}"))).ok()
+            read.map_err(|why| left_out.push(say::zone_gauges(&number, &why))).ok()
         };
         let (least, greatest) = (gauge(&zone.thinnest), gauge(&zone.thickest));
-        let strings = range(&what, (&zone.lowest, &zone.highest), places, left_out);
+        let strings = range(what, (&zone.lowest, &zone.highest), places, left_out);
         if let Some(strings) = strings {
             zones.push(Zone { strings, least, greatest });
         }
@@ -305,7 +298,7 @@ fn rules(design: &Design, places: &[Option<f64>], left_out: &mut Vec<String>) ->
 
 /// The first and the last string between two notes as typed; `None` where there is none.
 fn range(
-    what: &str,
+    what: impl Fn(&NoteError) -> String,
     (lowest, highest): (&str, &str),
     places: &[Option<f64>],
     left_out: &mut Vec<String>,
@@ -315,7 +308,7 @@ fn range(
         text => match text.parse::<Note>() {
             Ok(note) => f64::from(note.key_number()),
             Err(why) => {
-                left_out.push(format!("{what}: {why}"));
+                left_out.push(what(&why));
                 none
             }
         },
@@ -354,17 +347,12 @@ fn weights(spec: &WeightsSpec, price_unit: f64) -> Weights {
     }
 }
 
-/// `1 item`, `3 items`.
-pub(super) fn counted(count: usize, what: &str) -> String {
-    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
-}
-
 /// The first few of a list.
 pub(super) fn list(texts: &[String]) -> String {
     let first: Vec<String> = texts.iter().take(NAMED).map(|text| typed::cut(text)).collect();
     let more = texts.len().saturating_sub(NAMED);
     match more {
         0 => first.join(", "),
-        more => format!("{} and {more} more", first.join(", ")),
+        more => say::more(&more, &first.join(", ")),
     }
 }

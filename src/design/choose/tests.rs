@@ -389,7 +389,7 @@ fn a_harp_is_scaled_stretched_and_faired_in_one_step() {
     let Bench { design, resolved, analysis, .. } = &drawn;
     let way = Way::Scale(1.1);
     let error = lengths(design, resolved, analysis, way, &drawn.all(), &Room::default());
-    assert!(error.unwrap_err()[0].starts_with("the drawn curve"));
+    assert!(error.unwrap_err()[0].starts_with("the harmonic curve"));
 }
 
 #[test]

@@ -1,8 +1,9 @@
 //! The answer of the search in words.
 
+use std::fmt::Display;
+
 use super::limit_words::{limit, remedy, why_not};
 use super::ranges::ranges;
-use super::task::counted;
 use super::{Task, Totals};
 use crate::design::display::{NONE, decimals, percent, string_name, total_with_unit};
 use crate::design::document::{Design, ForceUnit, WantsSpec};
@@ -11,6 +12,7 @@ use crate::design::targets::{value_of, wanted};
 use crate::engine::analysis::Analysis;
 use crate::engine::choose::{Best, Broken, Conflict, LIMITS, LimitKind, NoItem, Refusal, Set};
 use crate::engine::units::Force;
+use crate::words::{Words, choose as say};
 
 /// Two states side by side.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -88,9 +90,9 @@ pub(super) fn off_lines(
     (before, after): (&Analysis, &Analysis),
 ) -> Vec<Line> {
     let wants = design.targets.wants;
-    let thing = match wants {
-        WantsSpec::Stiffness => "feel",
-        WantsSpec::Tension => "tension",
+    let mean_off = match wants {
+        WantsSpec::Stiffness => say::LINE_OFF_FEEL,
+        WantsSpec::Tension => say::LINE_OFF_TENSION,
     };
     let wanted = wanted(design, resolved);
     let (was, is) = (off(wants, &wanted, before), off(wants, &wanted, after));
@@ -103,14 +105,14 @@ pub(super) fn off_lines(
         None => NONE.to_owned(),
     };
     vec![
-        line(&format!("off the wanted {thing}, on average"), mean(&was), mean(&is)),
-        line("off at most", at(was.most), at(is.most)),
-        line("highest step beside the curve", at(was.step), at(is.step)),
+        line(mean_off, mean(&was), mean(&is)),
+        line(say::LINE_OFF_MOST, at(was.most), at(is.most)),
+        line(say::LINE_STEP, at(was.step), at(is.step)),
     ]
 }
 
-pub(super) fn line(what: &str, before: String, after: String) -> Line {
-    Line { what: what.to_owned(), before, after }
+pub(super) fn line(what: Words, before: String, after: String) -> Line {
+    Line { what: what.into(), before, after }
 }
 
 /// Before and after, side by side.
@@ -125,19 +127,19 @@ pub(super) fn lines(
     let mut lines = ranges(design, analyses);
     lines.extend(off_lines(design, resolved, analyses));
     lines.extend([
-        line("changes of material", whole(before.changes), whole(after.changes)),
-        line("different strings and wires", whole(before.different), whole(after.different)),
+        line(say::LINE_CHANGES, whole(before.changes), whole(after.changes)),
+        line(say::LINE_DIFFERENT, whole(before.different), whole(after.different)),
     ]);
     if task.search.stock.iter().any(|item| item.price.is_some()) {
         let price = |sum: f64, without: usize| {
             let text = money(task, sum);
             match without {
                 0 => text,
-                some => format!("{text}, and {} without a price", counted(some, "string")),
+                some => say::price_and_without(&some, &text),
             }
         };
         lines.push(line(
-            "price of these strings",
+            say::LINE_PRICE,
             price(before.price, before.without_price),
             price(after.price, after.without_price),
         ));
@@ -169,50 +171,29 @@ pub(super) fn proof(
     let Some(best) = best else { return Vec::new() };
     let mut says = Vec::new();
     if told.is_there {
-        says.push("the strings are this set already".to_owned());
+        says.push(say::IS_THERE.into());
     }
     match &told.nearer {
         Some(broken) if broken.is_empty() => {
-            says.push("the strings on the harp are nearer to what is wanted".to_owned());
+            says.push(say::NEARER.into());
         }
-        Some(broken) => says.push(format!(
-            "the strings on the harp are nearer to what is wanted, but {}",
-            joined(&broken.iter().map(String::as_str).collect::<Vec<_>>(), "and")
-        )),
+        Some(broken) => says.push(say::nearer_but(&joined(broken, say::and))),
         None => {}
     }
-    let from = if task.search.stock.len() > task.items.len() {
-        "from this stock and of the strings on the harp"
-    } else {
-        "from this stock"
-    };
+    let from = if task.search.stock.len() > task.items.len() { "both" } else { "stock" };
     if best.proven {
         let total = task.search.rules.most_total.is_some();
-        says.push(format!(
-            "this set is proved to be the best: no other {from} meets the limits{} and comes nearer to what is wanted",
-            if total { ", that of the total tension among them," } else { "" }
-        ));
+        says.push(say::proved(&from, &total));
     } else {
         let sum = best.set.parts.sum();
         let share = if sum > 0.0 { 100.0 * best.gap() / sum } else { 0.0 };
-        says.push(format!(
-            "this set is within {} % of the best possible (more could not be proved)",
-            decimals(share.max(0.1), 1)
-        ));
+        says.push(say::within(&decimals(share.max(0.1), 1)));
     }
     if told.unlisted > 0 {
-        let are = if told.unlisted == 1 { "it is" } else { "they are" };
-        says.push(format!(
-            "{} on the harp {} as now, though {are} not in this stock list",
-            counted(told.unlisted, "string"),
-            if told.unlisted == 1 { "stays" } else { "stay" }
-        ));
+        says.push(say::unlisted_stay(&told.unlisted));
     }
     if let Some(index) = best.tie {
-        says.push(format!(
-            "another set is as good; it differs first on {} (of equals, what stands first in the stock is taken)",
-            lower(&named(analysis, index))
-        ));
+        says.push(say::tie(&within(analysis, index)));
     }
     says
 }
@@ -221,10 +202,7 @@ pub(super) fn proof(
 pub(super) fn conflicts(task: &Task, refusal: &Refusal, analysis: &Analysis) -> Vec<String> {
     let mut says = Vec::new();
     if task.items.is_empty() {
-        says.push(
-            "the stock has nothing that can be used (add strings to it, or choose another list)"
-                .to_owned(),
-        );
+        says.push(say::STOCK_EMPTY.into());
         return says;
     }
     // Neighbours for the same reasons are told together.
@@ -238,18 +216,15 @@ pub(super) fn conflicts(task: &Task, refusal: &Refusal, analysis: &Analysis) -> 
             last += 1;
         }
         let strings = (first.string, refusal.without_item[last].string);
-        let remedy = leading(first).map_or("add strings to the stock", remedy);
-        says.push(format!(
-            "the stock has nothing for {}: {reason} ({remedy})",
-            span(analysis, strings)
-        ));
+        let remedy = leading(first).map_or(say::DO_STOCK_STRINGS, remedy);
+        says.push(say::nothing_for(&reason, &remedy, &span(analysis, strings)));
         at = last + 1;
     }
     for conflict in &refusal.conflicts {
         says.extend(of_conflict(conflict, refusal, analysis));
     }
     if says.is_empty() {
-        says.push("no set meets all limits (widen one of them)".to_owned());
+        says.push(say::NO_SET.into());
     }
     says
 }
@@ -261,19 +236,16 @@ fn of_conflict(conflict: &Conflict, refusal: &Refusal, analysis: &Analysis) -> O
     if refusal.without_item.iter().any(told) || conflict.limits.is_empty() {
         return None;
     }
-    let limits: Vec<&str> = conflict.limits.iter().map(|kind| limit(*kind)).collect();
-    let least = conflict
-        .least_total
-        .map(|total| format!("; the lowest total tension of any set is {}", total_in_n(total)));
-    let remedies: Vec<&str> = conflict.limits.iter().map(|kind| remedy(*kind)).collect();
-    let verb = if limits.len() == 1 { "cannot be kept" } else { "cannot be kept together" };
-    Some(format!(
-        "{} {verb} on {}{} ({})",
-        joined(&limits, "and"),
-        span(analysis, conflict.strings),
-        least.unwrap_or_default(),
-        joined(&remedies, "or")
-    ))
+    let said = |of: fn(LimitKind) -> Words| -> Vec<String> {
+        conflict.limits.iter().map(|kind| of(*kind).into()).collect()
+    };
+    let (count, strings) = (conflict.limits.len(), span(analysis, conflict.strings));
+    let limits = joined(&said(limit), say::and);
+    let remedies = joined(&said(remedy), say::or);
+    Some(match conflict.least_total.map(total_in_n) {
+        Some(total) => say::cannot_keep_least(&count, &limits, &remedies, &strings, &total),
+        None => say::cannot_keep(&count, &limits, &remedies, &strings),
+    })
 }
 
 fn total_in_n(total: Force) -> String {
@@ -308,19 +280,12 @@ fn reasons(no: &NoItem) -> String {
         counts.retain(|(kind, _)| *kind != LimitKind::Breaks);
     }
     crate::engine::order::sort(&mut counts, |one, other| one.1 < other.1);
-    let said: Vec<String> = counts
-        .iter()
-        .take(3)
-        .map(|(kind, count)| {
-            let are = if *count == 1 { "is" } else { "are" };
-            format!("{count} {are} {}", why_not(*kind))
-        })
-        .collect();
+    let said: Vec<String> =
+        counts.iter().take(3).map(|(kind, count)| why_not(*kind, *count)).collect();
     if said.is_empty() {
-        return "no item can be used there".to_owned();
+        return say::NO_ITEM_THERE.into();
     }
-    let texts: Vec<&str> = said.iter().map(String::as_str).collect();
-    joined(&texts, "and")
+    joined(&said, say::and)
 }
 
 /// What a nearest set breaks.
@@ -344,17 +309,11 @@ pub(super) fn broken(broken: &[Broken], analysis: &Analysis) -> Vec<String> {
         let over = percent(100.0 * (amount.exp() - 1.0));
         let on = span(analysis, strings);
         match kind {
-            LimitKind::MostShare => {
-                format!("the highest load share is passed on {on}, by up to {over} %")
-            }
-            LimitKind::LeastShare => {
-                format!("the lowest load share is not reached on {on}, by up to {over} %")
-            }
-            LimitKind::Total => {
-                format!("the highest total tension is passed by {} %", percent(100.0 * amount))
-            }
-            LimitKind::Changes | LimitKind::Items => format!("{} is passed", limit(kind)),
-            _ => format!("{} is not kept on {on}", limit(kind)),
+            LimitKind::MostShare => say::passed_share(&over, &on),
+            LimitKind::LeastShare => say::missed_share(&over, &on),
+            LimitKind::Total => say::passed_total(&percent(100.0 * amount)),
+            LimitKind::Changes | LimitKind::Items => say::passed(&limit(kind)),
+            _ => say::not_kept(&limit(kind), &on),
         }
     };
     told.into_iter().map(sentence).collect()
@@ -362,11 +321,7 @@ pub(super) fn broken(broken: &[Broken], analysis: &Analysis) -> Vec<String> {
 
 /// An alternative in a line.
 pub(super) fn alternative(task: &Task, set: &Set, off_percent: f64) -> String {
-    let mut text = format!(
-        "{}, {} % off on average",
-        counted(set.different, "different string"),
-        decimals(off_percent, 1)
-    );
+    let mut text = say::alternative(&set.different, &decimals(off_percent, 1));
     if set.price > 0.0 {
         text = format!("{text}, {}", money(task, set.price));
     }
@@ -383,26 +338,33 @@ pub(super) fn named(analysis: &Analysis, index: usize) -> String {
 
 /// One string, or from one to another, within a sentence.
 pub(super) fn span(analysis: &Analysis, (first, last): (usize, usize)) -> String {
-    let name = |index: usize| lower(&named(analysis, index));
     if first == last {
-        name(first)
-    } else {
-        let short = |index: usize| name(index).replacen("string ", "", 1);
-        format!("strings {} to {}", short(first), short(last))
+        return within(analysis, first);
+    }
+    let short = |index: usize| match note(analysis, index) {
+        Some(note) => format!("{}, {note}", index + 1),
+        None => (index + 1).to_string(),
+    };
+    say::strings_from_to(&short(first), &short(last))
+}
+
+/// A string by its number and note, within a sentence.
+pub(super) fn within(analysis: &Analysis, index: usize) -> String {
+    match note(analysis, index) {
+        Some(note) => say::string_at(&note, &(index + 1)),
+        None => say::string_numbered(&(index + 1)),
     }
 }
 
-pub(super) fn lower(text: &str) -> String {
-    let mut letters = text.chars();
-    letters
-        .next()
-        .map_or_else(String::new, |first| first.to_ascii_lowercase().to_string() + letters.as_str())
+fn note(analysis: &Analysis, index: usize) -> Option<String> {
+    Some(analysis.strings.get(index)?.note?.printed())
 }
 
-fn joined(texts: &[&str], word: &str) -> String {
+/// `one, another and a third`, with the message for the last of them.
+fn joined(texts: &[String], last_of: fn(&dyn Display, &dyn Display) -> String) -> String {
     match texts {
         [] => String::new(),
-        [one] => (*one).to_owned(),
-        [first @ .., last] => format!("{} {word} {last}", first.join(", ")),
+        [one] => one.clone(),
+        [first @ .., last] => last_of(last, &first.join(", ")),
     }
 }

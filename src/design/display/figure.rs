@@ -10,6 +10,7 @@ use crate::design::figures::row;
 use crate::engine::analysis::{Known, StringFigures};
 use crate::engine::figure::Figure;
 use crate::engine::units::{Force, Frequency, Impedance, Length, Stiffness};
+use crate::words::Words;
 
 /// The unit of a figure.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -23,12 +24,12 @@ pub enum Unit {
     /// Newtons per millimetre in headings, on the page what goes with forces.
     Stiffness,
     /// The same everywhere: at the head of a column, and in a sentence.
-    Same(&'static str, &'static str),
+    Same(Words, &'static str),
 }
 
 impl Unit {
     /// That of a pure number.
-    pub const NONE: Self = Self::Same("", "");
+    pub const NONE: Self = Self::Same(Words::NONE, "");
 
     /// As a heading has it; empty for a pure number.
     pub const fn of_heading(self) -> &'static str {
@@ -41,13 +42,13 @@ impl Unit {
     }
 
     /// As the page has it; empty for a pure number.
-    const fn on_page(self, units: &Units) -> &'static str {
+    fn on_page(self, units: &Units) -> &'static str {
         match self {
             Self::Length => length_unit(units.length),
             Self::Gauge => gauge_unit(units.gauge),
             Self::Force => force_unit(units.force),
             Self::Stiffness => stiffness_unit(units.force),
-            Self::Same(unit, _) => unit,
+            Self::Same(unit, _) => unit.said(),
         }
     }
 
@@ -89,7 +90,7 @@ pub enum Rounding {
 }
 
 /// The unit in which the page shows a figure; empty where it has none or its name says it.
-pub const fn figure_unit(figure: Figure, units: &Units) -> &'static str {
+pub fn figure_unit(figure: Figure, units: &Units) -> &'static str {
     row(figure).unit.on_page(units)
 }
 

@@ -21,14 +21,14 @@ pub struct GeometrySpec {
     pub lean_deg: f64,
     /// From string to string.
     pub spacing: SpacingSpec,
-    /// How far above the board the vibrating length begins, along the string: a bar or an eyelet.
+    /// How far above the board the vibrating length begins, along the string: a rib or a grommet.
     pub start_mm: f64,
     /// How far the tuning pin stands beside the line of its string, towards the treble; below 0 towards the
     /// pillar.
     pub pin_sideways_mm: f64,
     /// From the middle plane of the neck to the strings.
     pub strings_from_neck_mm: f64,
-    /// Whether the lengths make the curve of the pins, or the curve the lengths.
+    /// Whether the lengths make the harmonic curve, or the curve the lengths.
     pub drives: DrivesSpec,
     /// The drawn curve of the bridge pins, from the bass: pairs of the distance square to the strings and of that
     /// along them, in mm, from where the lowest string meets the board.
@@ -55,6 +55,12 @@ pub struct GeometrySpec {
     /// The bars of the board.
     #[serde(skip_serializing_if = "BarsSpec::is_none")]
     pub bars: BarsSpec,
+    /// Whose the sizes of its parts are.
+    #[serde(skip_serializing_if = "SizesSpec::are_own")]
+    pub sizes: SizesSpec,
+    /// Sizes for the saw that are not the usual ones, and prices of woods: `design/parts/sizes.rs` reads them.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub parts: String,
 }
 
 fields!(GeometrySpec {
@@ -75,10 +81,38 @@ fields!(GeometrySpec {
     soundbox unless soundbox.is_none(),
     woods unless woods.is_empty(),
     bars unless bars.is_none(),
+    sizes unless sizes.are_own(),
+    parts unless parts.is_empty(),
 });
 
-/// The most sections of its own that a neck may have.
-pub const MOST_SECTIONS: usize = 40;
+impl GeometrySpec {
+    /// Whether the parts have the sizes and woods of another: wherever the strings stand.
+    pub fn is_sized_as(&self, other: &Self) -> bool {
+        let parts = |of: &Self| (of.neck.clone(), of.pillar.clone(), of.board.clone());
+        let made = |of: &Self| (of.joints, of.soundbox.clone(), of.bars.clone());
+        parts(self) == parts(other) && made(self) == made(other)
+    }
+}
+
+/// Whose the sizes of the parts are.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum SizesSpec {
+    /// The maker's.
+    #[default]
+    Own,
+    /// What the program proposed for a new harp, which nobody has changed or taken as his own.
+    Proposed,
+}
+
+words!(SizesSpec { "own" => Own, "proposed" => Proposed });
+
+impl SizesSpec {
+    /// Whether they are the maker's.
+    pub fn are_own(&self) -> bool {
+        *self == Self::Own
+    }
+}
 
 /// How damp the wood gets.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
@@ -158,7 +192,7 @@ pub enum DrivesSpec {
     /// The lengths are typed, and the pins follow.
     #[default]
     Lengths,
-    /// The curve of the pins is drawn, and the lengths follow.
+    /// The harmonic curve is drawn, and the lengths follow.
     NeckCurve,
 }
 
@@ -327,10 +361,12 @@ impl Default for GeometrySpec {
             board: BoardSpec::default(),
             drills: DrillsSpec::default(),
             service: ServiceSpec::default(),
+            sizes: SizesSpec::default(),
             joints: JointsSpec::default(),
             soundbox: SoundboxSpec::default(),
             woods: Vec::new(),
             bars: BarsSpec::default(),
+            parts: String::new(),
         }
     }
 }

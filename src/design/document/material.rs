@@ -29,7 +29,7 @@ pub struct MaterialSpec {
     /// Modulus over minutes: levers, tuning.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub intermediate_modulus: Option<Fact<ModulusSpec>>,
-    /// Modulus over weeks: the take-up.
+    /// Modulus over weeks: the stretch.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub slow_modulus: Option<Fact<ModulusSpec>>,
     /// Least tensile strength.

@@ -46,6 +46,7 @@ fn every_word_comes_back() {
         MechanismKind::DoubleDisc,
     ]);
     come_back([ServiceSpec::Heated, ServiceSpec::Covered, ServiceSpec::Outdoors]);
+    come_back([SizesSpec::Own, SizesSpec::Proposed]);
     come_back([MeasuredSpec::Square, MeasuredSpec::AlongBoard]);
     come_back([DrivesSpec::Lengths, DrivesSpec::NeckCurve]);
     come_back([ClassSpec::Metal, ClassSpec::Polymer, ClassSpec::Natural]);

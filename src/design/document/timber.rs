@@ -8,6 +8,8 @@ use crate::design::reading::fields;
 /// The most layers that a neck may have, and the most woods of its own that a design may have.
 pub use crate::engine::structure::laminate::MOST_LAYERS as MOST_NECK_LAYERS;
 pub const MOST_WOODS: usize = 8;
+/// The most sections of its own that a neck may have.
+pub const MOST_SECTIONS: usize = 40;
 
 const fn is_not(what: &bool) -> bool {
     !*what
@@ -54,6 +56,9 @@ pub struct NeckMetalSpec {
     pub screw_mm: f64,
     /// From screw to screw along the neck.
     pub screw_gap_mm: f64,
+    /// How deep they go into the wood; 0 where that is not known.
+    #[serde(skip_serializing_if = "is_none")]
+    pub screw_depth_mm: f64,
 }
 
 fields!(NeckMetalSpec {
@@ -65,6 +70,7 @@ fields!(NeckMetalSpec {
     to_percent,
     screw_mm unless is_none(screw_mm),
     screw_gap_mm,
+    screw_depth_mm unless is_none(screw_depth_mm),
 });
 
 impl Default for NeckMetalSpec {
@@ -78,6 +84,7 @@ impl Default for NeckMetalSpec {
             to_percent: 100.0,
             screw_mm: 0.0,
             screw_gap_mm: 60.0,
+            screw_depth_mm: 0.0,
         }
     }
 }
@@ -89,7 +96,7 @@ impl NeckMetalSpec {
     }
 
     /// Its numbers, in their order.
-    pub const fn numbers(&self) -> [f64; 6] {
+    pub const fn numbers(&self) -> [f64; 7] {
         [
             self.thickness_mm,
             self.height_mm,
@@ -97,6 +104,7 @@ impl NeckMetalSpec {
             self.to_percent,
             self.screw_mm,
             self.screw_gap_mm,
+            self.screw_depth_mm,
         ]
     }
 }

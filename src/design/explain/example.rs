@@ -10,6 +10,7 @@ use crate::engine::construction::MakeUp;
 use crate::engine::material::{Material, Modulus, Pace};
 use crate::engine::mechanics::{Core, inharmonicity};
 use crate::engine::units::Stress;
+use crate::words::{Words, numbers as say};
 
 /// The string of an example.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,16 +46,13 @@ impl Worked {
     }
 
     /// The string in words.
-    pub(super) const fn in_words(self) -> &'static str {
+    pub(super) const fn in_words(self) -> Words {
         match self {
-            Self::Nylon => "A4, 448 mm long, nylon 0.81 mm, with a lever",
-            Self::Disc => "A4, 448 mm long, nylon 0.81 mm, with one disc",
-            Self::Discs => "A4, 448 mm long, nylon 0.81 mm, with two discs",
-            Self::Steel => "A5, 250 mm long, steel music wire 0.30 mm",
-            Self::Wound => {
-                "A2, 900 mm long, steel 0.50 mm closely wound with bronze 0.30 mm, bare for 12 mm at the board \
-                 and 15 mm at the pin"
-            }
+            Self::Nylon => say::EXAMPLE_NYLON,
+            Self::Disc => say::EXAMPLE_DISC,
+            Self::Discs => say::EXAMPLE_DISCS,
+            Self::Steel => say::EXAMPLE_STEEL,
+            Self::Wound => say::EXAMPLE_WOUND,
         }
     }
 

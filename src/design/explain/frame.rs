@@ -1,66 +1,68 @@
 //! What the frame bears, and what it is made of.
 
-use super::Words;
+use super::Text::{Math, Said};
+use super::Written;
 use super::example::Worked;
 use super::fill::with;
 use super::hand::hand;
-use super::sheet::Table;
+use super::sheet::{Table, heads};
 use super::sources as from;
 use super::symbols::Symbol;
 use crate::design::letters::capital;
 use crate::engine::material::Sourced;
 use crate::engine::structure::duration::LoadTime;
-use crate::engine::structure::wood::{SCATTER, Wood, WoodKind, divisors, woods};
+use crate::engine::structure::wood::{SCATTER, Wood, WoodKind, divisors, said, woods};
 use crate::engine::units::Stress;
+use crate::words::{Words, numbers as say, numbers_frame as page};
 
 macro_rules! symbols {
-    ($($name:ident = $sign:literal, $meaning:literal, $unit:literal, $value:expr;)+) => {
+    ($($name:ident = $sign:literal, $meaning:expr, $unit:literal, $value:expr;)+) => {
         $(const $name: Symbol = Symbol::new($sign, $meaning, $unit, $value);)+
     };
 }
 
 symbols! {
-    AXIAL = "N", "force along the neck at the cut, a pull above 0", "N", |_| Some(hand()?.station.axial_n);
-    ACROSS = "X", "part of a force beyond the cut to the right", "N", |_| None;
-    UP = "Y", "part of a force beyond the cut upward", "N", |_| None;
-    COSINE = "p", "direction of the neck at the cut, to the right", "", |_| Some(hand()?.way.0);
-    SINE = "q", "direction of the neck at the cut, upward", "", |_| Some(hand()?.way.1);
-    SHEAR = "V", "shear at the cut", "N", |_| Some(hand()?.station.shear_n);
-    MOMENT = "M", "bending moment at the cut", "N·m", |_| Some(hand()?.station.moment_n_m);
-    AT_X = "x", "place of a force, to the right of where the lowest string meets the board", "mm", |_| None;
-    CUT_X = "x₀", "place of the cut, to the right", "mm", |_| Some(hand()?.station.at.x.to_mm());
-    AT_Y = "y", "place of a force, upward from there", "mm", |_| None;
-    CUT_Y = "y₀", "place of the cut, upward", "mm", |_| Some(hand()?.station.at.y.to_mm());
-    TORQUE = "T", "torque about the middle line", "N·m", |_| Some(hand()?.station.torque_n_m);
-    OFFSET = "e", "distance of the strings from the middle of the neck", "mm", |_| Some(hand()?.offset.to_mm());
-    SIDEWAYS = "M′", "bending moment out of the plane of the strings", "N·m", |_| Some(hand()?.station.sideways_n_m);
-    STRESS = "σ", "greatest stress along the grain", "MPa", |_| Some(hand()?.uses[0].stress.to_mpa());
-    SHEAR_STRESS = "τ", "greatest shear stress", "MPa", |_| Some(hand()?.uses[1].stress.to_mpa());
-    BREADTH = "b", "thickness of the neck", "mm", |_| Some(hand()?.station.section.breadth().to_mm());
-    DEPTH = "h", "depth of the neck", "mm", |_| Some(hand()?.station.section.depth().to_mm());
-    TORSION = "c₁", "Saint-Venant's number for the stress of a twisted rectangle", "", |_| {
+    AXIAL = "N", page::LETTER_AXIAL, "N", |_| Some(hand()?.station.axial_n);
+    ACROSS = "X", page::LETTER_ACROSS, "N", |_| None;
+    UP = "Y", page::LETTER_UP, "N", |_| None;
+    COSINE = "p", page::LETTER_COSINE, "", |_| Some(hand()?.way.0);
+    SINE = "q", page::LETTER_SINE, "", |_| Some(hand()?.way.1);
+    SHEAR = "V", page::LETTER_SHEAR, "N", |_| Some(hand()?.station.shear_n);
+    MOMENT = "M", page::LETTER_MOMENT, "N·m", |_| Some(hand()?.station.moment_n_m);
+    AT_X = "x", page::LETTER_AT_X, "mm", |_| None;
+    CUT_X = "x₀", page::LETTER_CUT_X, "mm", |_| Some(hand()?.station.at.x.to_mm());
+    AT_Y = "y", page::LETTER_AT_Y, "mm", |_| None;
+    CUT_Y = "y₀", page::LETTER_CUT_Y, "mm", |_| Some(hand()?.station.at.y.to_mm());
+    TORQUE = "T", page::LETTER_TORQUE, "N·m", |_| Some(hand()?.station.torque_n_m);
+    OFFSET = "e", page::LETTER_OFFSET, "mm", |_| Some(hand()?.offset.to_mm());
+    SIDEWAYS = "M′", page::LETTER_SIDEWAYS, "N·m", |_| Some(hand()?.station.sideways_n_m);
+    STRESS = "σ", page::LETTER_STRESS, "MPa", |_| Some(hand()?.uses[0].stress.to_mpa());
+    SHEAR_STRESS = "τ", page::LETTER_SHEAR_STRESS, "MPa", |_| Some(hand()?.uses[1].stress.to_mpa());
+    BREADTH = "b", page::LETTER_BREADTH, "mm", |_| Some(hand()?.station.section.breadth().to_mm());
+    DEPTH = "h", page::LETTER_DEPTH, "mm", |_| Some(hand()?.station.section.depth().to_mm());
+    TORSION = "c₁", page::LETTER_TORSION, "", |_| {
         Some(hand()?.station.section.torsion_numbers().c1)
     };
-    GIVES_WAY = "Pₑ", "push at which a pillar gives way sideways", "N", |_| Some(hand()?.pillar.3.to_n());
-    MODULUS = "E", "modulus for buckling", "GPa", |_| Some(hand()?.pillar.2.to_gpa());
-    INERTIA = "I", "second moment of area over the thinner side of the pillar", "mm⁴", |_| Some(1e12 * hand()?.inertia_m4);
-    PILLAR_LENGTH = "l", "length of the pillar", "mm", |_| Some(hand()?.pillar.1.to_mm());
-    BOARD_STRESS = "σ₁", "stress in the board with edges as firm as they may be", "MPa", |_| Some(hand()?.board.firm.stress.to_mpa());
-    BOARD_MOMENT = "m", "bending moment across the board for each metre along it", "N·m/m", |_| {
+    GIVES_WAY = "Pₑ", page::LETTER_GIVES_WAY, "N", |_| Some(hand()?.pillar.3.to_n());
+    MODULUS = "E", page::LETTER_MODULUS, "GPa", |_| Some(hand()?.pillar.2.to_gpa());
+    INERTIA = "I", page::LETTER_INERTIA, "mm⁴", |_| Some(1e12 * hand()?.inertia_m4);
+    PILLAR_LENGTH = "l", page::LETTER_PILLAR_LENGTH, "mm", |_| Some(hand()?.pillar.1.to_mm());
+    BOARD_STRESS = "σ₁", page::LETTER_BOARD_STRESS, "MPa", |_| Some(hand()?.board.firm.stress.to_mpa());
+    BOARD_MOMENT = "m", page::LETTER_BOARD_MOMENT, "N·m/m", |_| {
         Some(hand()?.board.firm.moment_n_m_per_m)
     };
-    BOARD_PULL = "n", "pull across the risen board for each metre along it", "N/m", |_| {
+    BOARD_PULL = "n", page::LETTER_BOARD_PULL, "N/m", |_| {
         Some(hand()?.board.firm.pull_n_per_m)
     };
-    THICKNESS = "t", "thickness of the board", "mm", |_| Some(hand()?.board.thickness.to_mm());
+    THICKNESS = "t", page::LETTER_THICKNESS, "mm", |_| Some(hand()?.board.thickness.to_mm());
 
-    ALLOWED = "R", "stress that may be allowed for good", "MPa", |_| maple(LoadTime::Permanent);
-    STRENGTH = "r", "mean strength of small clear pieces", "MPa", |_| Some(sugar_maple()?.bending?.value.to_mpa());
-    SPREAD = "v", "coefficient of variation of that strength", "", |_| Some(SCATTER.bending);
-    TIME = "d", "factor for the time of the load", "", |_| Some(LoadTime::Permanent.factor().value);
-    DIVISOR = "n", "divisor of the standard, safety included", "", |_| Some(divisors(WoodKind::Hardwood).bending);
-    SHARE = "S", "share of the short-time strength that is left, in per cent", "", |_| None;
-    SECONDS = "z", "time under load in seconds", "", |_| None;
+    ALLOWED = "R", page::LETTER_ALLOWED, "MPa", |_| maple(LoadTime::Permanent);
+    STRENGTH = "r", page::LETTER_STRENGTH, "MPa", |_| Some(sugar_maple()?.bending?.value.to_mpa());
+    SPREAD = "v", page::LETTER_SPREAD, "", |_| Some(SCATTER.bending);
+    TIME = "d", page::LETTER_TIME, "", |_| Some(LoadTime::Permanent.factor().value);
+    DIVISOR = "n", page::LETTER_DIVISOR, "", |_| Some(divisors(WoodKind::Hardwood).bending);
+    SHARE = "S", page::LETTER_SHARE, "", |_| None;
+    SECONDS = "z", page::LETTER_SECONDS, "", |_| None;
 }
 
 fn sugar_maple() -> Option<Wood> {
@@ -71,27 +73,18 @@ fn maple(time: LoadTime) -> Option<f64> {
     Some(sugar_maple()?.allowable(time).bending?.to_mpa())
 }
 
-pub(super) const LOADS: Words = Words {
-    title: "Loads on the frame",
-    lead: "What the strings do to neck, pillar, joints and soundboard, and how far each part is used up. The example is \
-           one cut through the neck of the sample of 36 strings, without its holes. It can be followed with a calculator; the last digit may \
-           differ, as the program rounds nothing on the way. How the limits come about stands under Woods and plywood.",
+pub(super) const LOADS: Written = Written {
+    lead: Said(page::LOADS_LEAD),
     formula: &[
-        ("forces beyond a cut of the neck, along it", "N = Σ (X p + Y q)"),
-        ("across it", "V = Σ (Y p − X q)"),
-        ("bending", "M = Σ [(x − x₀) Y − (y − y₀) X]"),
-        ("torque, as the strings hang beside the neck", "T = Σ e (X q − Y p)"),
-        ("bending sideways", "M′ = Σ e (X p + Y q)"),
-        (
-            "stress along the grain, of the sizes without their signs",
-            "σ = 6 M/(b h²) + 6 M′/(h b²) + N/(b h)",
-        ),
-        (
-            "shear stress, of the sizes too, h being the longer side",
-            "τ = 1.5 V/(b h) + T/(c₁ h b²)",
-        ),
-        ("pillar", "Pₑ = π² E I/l²"),
-        ("board, whose moment and pull are those of a plate", "σ₁ = 6 m/t² + n/t"),
+        (page::FORMULA_FORCES_BEYOND_CUT_NECK, Math("N = Σ (X p + Y q)")),
+        (page::FORMULA_ACROSS, Math("V = Σ (Y p − X q)")),
+        (page::FORMULA_BENDING, Math("M = Σ [(x − x₀) Y − (y − y₀) X]")),
+        (page::FORMULA_TORQUE_STRINGS_HANG_BESIDE, Math("T = Σ e (X q − Y p)")),
+        (page::FORMULA_BENDING_SIDEWAYS, Math("M′ = Σ e (X p + Y q)")),
+        (page::FORMULA_STRESS_ALONG_GRAIN_SIZES, Math("σ = 6 M/(b h²) + 6 M′/(h b²) + N/(b h)")),
+        (page::FORMULA_SHEAR_STRESS_SIZES_TOO, Math("τ = 1.5 V/(b h) + T/(c₁ h b²)")),
+        (page::FORMULA_PILLAR, Math("Pₑ = π² E I/l²")),
+        (page::FORMULA_BOARD_WHOSE_MOMENT_PULL, Math("σ₁ = 6 m/t² + n/t")),
     ],
     symbols: &[
         AXIAL,
@@ -123,49 +116,27 @@ pub(super) const LOADS: Words = Words {
         THICKNESS,
     ],
     assumptions: &[
-        "Both ends of what the joints may be are told. At one no joint gives: neck and pillar are beams in space with bending \
-         both ways, shear and twist, and the soundbox is a tube of its sizes; without sizes it either does not give or has \
-         usual proportions. At the other the joints are springs that give twice as much as their sizes say. Where these do \
-         not say it, the pillar only pushes along itself, and neck and shoulder meet in a pin that alone holds the neck \
-         against twist: that can be worked out by statics, as in the example.",
-        "Each pull acts at its bridge pin and goes into the middle line at the nearest place. Parts with a pull are used \
-         up by the sum of both stresses over the limit of bending; with a push by the square of the one and the other.",
-        "In a bend of the neck the stresses of a curved bar count. Where the bend is opened, the wood is pulled across its \
-         grain. A bend is taken no tighter than three quarters of the depth.",
-        "Shear and twist are added and held against the limit of shear. Standards allow more in twist.",
-        "Holes for pins take their part of the neck's section: bending acts on what they leave of W, force, shear and twist on \
-         what they leave of the area, and what pulls across the grain goes between the holes of a row. Holes within 2.5 \
-         diameters of a cut count in it, as in EN 1995-1-1, 5.2 (from memory). Stress at the rim of a hole is left out.",
-        "A pillar that only pushes does so beside its middle. If no joint gives, it is bent both ways and twisted besides; \
-         what the push adds to that bending is taken from its buckling over the weaker side.",
-        "Of a joint with sizes the faces bear the push, half of them at least. What is left of the bending, and all sliding \
-         and twist, is borne by one thing alone, the one with the lowest share: a tenon by the glue of its cheeks and its own \
-         section; dowels, bolts or screws as a group, by the least of the ways in which they give, in end grain; plates \
-         as a couple. Glue on end grain counts for a tenth of the wood. Splitting is looked at besides.",
-        "A joint without sizes is looked at as faces of wood. Where bending would open an edge of it, it is not judged, unless \
-         it is over a limit otherwise.",
-        "The soundbox is a tube of thin walls: board, sides, back and four liners bend as one, each with its own modulus. A \
-         closed one twists by Bredt's formula; between sound holes the back holds as a ladder, and an open back leaves \
-         strips. Its sides may bow between liners and braces, on whose edges they turn freely.",
-        "The board is a plate that is stiff along its grain, from edge to edge, and soft across it, as wide and thick as you \
-         say, with string rib, strip and bars glued on, each with the board under it. It is cut into 96 patches on each side; on \
-         each the rise is a cubic both ways, and so is the stress function of its pull as it rises (after von Kármán). It is also \
-         pushed along as far as the soundbox shortens it, and bows where that push is too great.",
-        "Liners and sides hold the edges of the board. At least a side turns freely at the back and bends over its whole depth, and \
-         the edge is drawn in freely; at most it cannot turn at the back, and braces hold the liner against twist and against being \
-         drawn in. Without sizes of the soundbox the edges neither turn nor move at the one end and turn freely at the other.",
-        "The glue of an edge is taken as stiff and as wide as liner and side; what pulls it open is held against the tension across the \
-         grain of the weaker wood, as glue is stronger than wood (from memory). What runs along the board rolls its wood, so that its \
-         glue bears twice the tension across the grain at most; what runs across it shears the wood along its grain.",
-        "With part of the strings up, every string that is up is at pitch.",
+        Said(page::LOADS_BOTH_ENDS_JOINTS_MAY),
+        Said(page::LOADS_EACH_PULL_ACTS_BRIDGE),
+        Said(page::LOADS_BEND_NECK_STRESSES_CURVED),
+        Said(page::LOADS_SHEAR_TWIST_ADDED_HELD),
+        Said(page::LOADS_HOLES_PINS_TAKE_THEIR),
+        Said(page::LOADS_RIM_ROUND_HOLE_STRESS),
+        Said(page::LOADS_PILLAR_ONLY_PUSHES_DOES),
+        Said(page::LOADS_JOINT_SIZES_FACES_BEAR),
+        Said(page::LOADS_JOINT_WITHOUT_SIZES_LOOKED),
+        Said(page::LOADS_SOUNDBOX_TUBE_THIN_WALLS),
+        Said(page::LOADS_BOARD_PLATE_STIFF_ALONG),
+        Said(page::LOADS_LINERS_SIDES_HOLD_EDGES),
+        Said(page::LOADS_GLUE_EDGE_TAKEN_STIFF),
+        Said(page::LOADS_HOLES_STRINGS),
+        Said(page::LOADS_PART_STRINGS_UP_EVERY),
     ],
     range: &[
-        "Good for comparing designs and for finding the weakest place. It is no proof that a frame is safe: no knots, \
-         glue lines or blows are in it.",
-        "Statics is exact to many digits; strengths of wood scatter by 15 to 25 %, of which the limits take account.",
-        "How far the board creeps is for the humidity that you set. The shear of string rib and bars themselves and their twist are left \
-         out, which is the careful way; so are the ends of both and the holes of the strings.",
-        "Within some depths of a joint the stresses are others than those of a slender beam.",
+        Said(page::LOADS_GOOD_COMPARING_DESIGNS_FINDING),
+        Said(page::LOADS_STATICS_EXACT_MANY_DIGITS),
+        Said(page::LOADS_FAR_BOARD_CREEPS_HUMIDITY),
+        Said(page::LOADS_WITHIN_SOME_DEPTHS_JOINT),
     ],
     sources: &[
         from::FRAME_STATICS,
@@ -174,6 +145,7 @@ pub(super) const LOADS: Words = Words {
         from::JOINTS,
         from::TUBES,
         from::PLATES,
+        from::RIMS,
         from::CREEP,
         from::DAMP,
         from::PRACTICE,
@@ -182,35 +154,28 @@ pub(super) const LOADS: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const WOODS: Words = Words {
-    title: "Woods and plywood",
-    lead: "What is known of each wood, and how much of it may be allowed for good. The example is sugar maple in bending.",
+pub(super) const WOODS: Written = Written {
+    lead: Said(page::WOODS_LEAD),
     formula: &[
-        ("stress that may be allowed", "R = r (1 − 1.645 v) d/n"),
-        ("what time leaves of the strength", "S = 18.3 + 108.4 z^(−0.0464)"),
+        (page::FORMULA_STRESS_MAY_ALLOWED, Math("R = r (1 − 1.645 v) d/n")),
+        (page::FORMULA_TIME_LEAVES_STRENGTH, Math("S = 18.3 + 108.4 z^(−0.0464)")),
     ],
     symbols: &[ALLOWED, STRENGTH, SPREAD, TIME, DIVISOR, SHARE, SECONDS],
     assumptions: &[
-        "Strengths are means of small pieces without a flaw at 12 % moisture. What may be allowed starts from the value \
-         that 95 of 100 pieces pass.",
-        "A lasting load counts with a factor of 0.9 on what a standard allows for ten years. Compression across the grain is \
-         not taken down for time.",
-        "Grain that slants takes strength away by a table that ends at a rise of 1 in 5.",
-        "Birch plywood is worked out ply by ply: those that run along the part carry. Of its characteristic strength 60 % \
-         counts under a lasting load, over a divisor of 1.2.",
-        "A neck that is glued up of layers is a laminate: its moduli are those of all layers together, each turned to its angle. \
-         The layers that run within 45° of a load bear it alone, and the first of them that reaches its limit ends it, by the \
-         root of the sum of squares of its stresses along, across and in shear over their limits.",
-        "Metal beside the neck bends as one with it: E A and E I are sums. Screws slip, γ = 1/(1 + π² E A s/(K l²)), along the \
-         neck and in bending sideways. Two thirds of the yield or proof stress are allowed in it, with wood that has crept.",
-        "A wood of your own has the density and the modulus of its bar. Its strengths are those of the highest class of EN 338 \
-         that it reaches in both, 60 % of them over 1.3 allowed for good, or none.",
+        Said(page::WOODS_STRENGTHS_MEANS_SMALL_PIECES),
+        Said(page::WOODS_LASTING_LOAD_COUNTS_FACTOR),
+        Said(page::WOODS_GRAIN_SLANTS_TAKES_STRENGTH),
+        Said(page::WOODS_BIRCH_PLYWOOD_WORKED_OUT),
+        Said(page::WOODS_NECK_GLUED_UP_LAYERS),
+        Said(page::WOODS_CROSSED_LAYERS_NECK_ALSO),
+        Said(page::WOODS_METAL_BESIDE_NECK_BENDS),
+        Said(page::WOODS_GLUE_BEARS_T_X),
+        Said(page::WOODS_WOOD_YOUR_OWN_HAS),
     ],
     range: &[
-        "Planks differ. Weigh yours: light, wide-ringed or brash wood is weaker than the table.",
-        "Strengths are those of dry rooms and of a roof; in the open five sixths of them are allowed, by the factors of \
-         EN 1995-1-1, table 3.1 (from memory).",
-        "Where no strength is tabulated the part is not judged in that way; nothing is made up.",
+        Said(page::WOODS_PLANKS_DIFFER_WEIGH_YOURS),
+        Said(page::WOODS_STRENGTHS_THOSE_DRY_ROOMS),
+        Said(page::WOODS_WHERE_NO_STRENGTH_TABULATED),
     ],
     sources: &[
         from::WOOD_TABLE,
@@ -219,6 +184,7 @@ pub(super) const WOODS: Words = Words {
         from::PLYWOOD,
         from::LAMINATES,
         from::METALS,
+        from::HELD_METAL,
         from::BRASS,
         from::OWN_WOOD,
         from::DAMP,
@@ -229,33 +195,36 @@ pub(super) const WOODS: Words = Words {
 
 /// Every figure of the built-in woods: its source, how well it is known, and what of it may be allowed for good.
 pub(super) fn table() -> Table {
-    let heads = ["Wood", "Figure", "Value", "Source", "How well known"].map(str::to_owned).into();
-    let groups = woods().iter().map(|wood| (capital(wood.name), rows(wood))).collect();
-    Table { caption: "The woods that come with the program", heads, groups }
+    let heads = heads(say::HEAD_WOOD);
+    let groups = woods().iter().map(|wood| (capital(wood.name.said()), rows(wood))).collect();
+    Table { caption: say::TABLE_WOODS.said(), heads, groups }
 }
 
 fn rows(wood: &Wood) -> Vec<Vec<String>> {
     let allowed = wood.allowable(LoadTime::Permanent);
     let strengths = [
-        ("Bending", &wood.bending, allowed.bending),
-        ("Compression along the grain", &wood.compression_along, allowed.compression_along),
-        ("Compression across the grain", &wood.compression_across, allowed.compression_across),
-        ("Shear", &wood.shear, allowed.shear),
-        ("Tension across the grain", &wood.tension_across, allowed.tension_across),
+        (say::FACT_BENDING, &wood.bending, allowed.bending),
+        (say::FACT_COMPRESSION_ALONG, &wood.compression_along, allowed.compression_along),
+        (say::FACT_COMPRESSION_ACROSS, &wood.compression_across, allowed.compression_across),
+        (say::FACT_SHEAR, &wood.shear, allowed.shear),
+        (say::FACT_TENSION_ACROSS, &wood.tension_across, allowed.tension_across),
     ];
     let mut rows = Vec::new();
     if let Some(density) = &wood.density {
         let text = with(density.value.to_kg_per_m3(), "kg/m³");
-        rows.push(row("Density", text, density));
+        rows.push(row(say::FACT_DENSITY, text, density));
     }
     if let Some(modulus) = &wood.modulus {
-        rows.push(row("Modulus in bending", with(modulus.value.to_gpa(), "GPa"), modulus));
+        rows.push(row(say::FACT_MODULUS_BENDING, with(modulus.value.to_gpa(), "GPa"), modulus));
     }
     for (what, strength, allowed) in strengths {
         let Some(strength) = strength else { continue };
-        let of = allowed
-            .map_or_else(String::new, |allowed| format!(", allowed for good {}", mpa(allowed)));
-        rows.push(row(what, format!("{}{of}", mpa(strength.value)), strength));
+        let value = mpa(strength.value);
+        let value = match allowed {
+            Some(allowed) => say::strength_allowed(&mpa(allowed), &value),
+            None => value,
+        };
+        rows.push(row(what, value, strength));
     }
     rows
 }
@@ -264,7 +233,7 @@ fn mpa(stress: Stress) -> String {
     with(stress.to_mpa(), "MPa")
 }
 
-fn row<T>(what: &str, value: String, sourced: &Sourced<T>) -> Vec<String> {
+fn row<T>(what: Words, value: String, sourced: &Sourced<T>) -> Vec<String> {
     let known = super::standing(sourced.standing).to_owned();
-    vec![what.to_owned(), value, sourced.source.clone(), known]
+    vec![what.into(), value, said(&sourced.source).to_owned(), known]
 }

@@ -8,29 +8,33 @@ use crate::design::bearing_words::{aspect, percents};
 use crate::design::display;
 use crate::design::presets::SAMPLES;
 use crate::design::resolve::resolve;
-use crate::engine::analysis::analyse;
+use crate::engine::analysis::{StringFigures, analyse};
 use crate::engine::bearing::{BoardCut, Drilled, bear};
 use crate::engine::geometry::{lay_out, loads, pulls};
 use crate::engine::structure::frame::{Pull, Station};
 use crate::engine::structure::verdict::Use;
 use crate::engine::units::{Force, Length, Stress};
+use crate::words::{Words, numbers as say};
 
 /// The sample of the example.
 const SAMPLE: &str = "floor-36";
 /// How many of the lowest strings may lie beyond the cut: enough to be worth it, few enough to add up by hand.
 const BEYOND: std::ops::RangeInclusive<usize> = 3..=12;
 
+/// What pulls: the pillar, or a string with its figures.
+type Beyond = (Option<StringFigures>, Pull);
+
 /// The cut.
 pub(super) struct Hand {
     pub(super) station: Station,
-    /// What lies beyond, with its name: the pillar, then the strings from the lowest up.
-    pub(super) beyond: Vec<(String, Pull)>,
+    /// What lies beyond: the pillar, then the strings from the lowest up.
+    pub(super) beyond: Vec<Beyond>,
     /// Bending with the force along the neck, then shear with twist.
     pub(super) uses: [Use; 2],
     /// Direction of the neck at the cut, towards the pillar.
     pub(super) way: (f64, f64),
     pub(super) offset: Length,
-    /// The board at the string where it is used up farthest.
+    /// The board at the string where it is loaded most.
     pub(super) board: BoardCut,
     /// Push in the pillar, its length, its modulus for buckling, and the load at which it gives way over its thinner
     /// side.
@@ -45,7 +49,7 @@ pub(super) fn hand() -> Option<&'static Hand> {
     HAND.get_or_init(worked).as_ref()
 }
 
-fn moment_about(at: &Station, pulls: &[(String, Pull)]) -> f64 {
+fn moment_about(at: &Station, pulls: &[Beyond]) -> f64 {
     let one = |pull: &Pull| {
         let (x, y) = (pull.at.x.to_m() - at.at.x.to_m(), pull.at.y.to_m() - at.at.y.to_m());
         x * pull.y.to_n() - y * pull.x.to_n()
@@ -53,7 +57,7 @@ fn moment_about(at: &Station, pulls: &[(String, Pull)]) -> f64 {
     pulls.iter().map(|(_, pull)| one(pull)).sum()
 }
 
-fn sums(beyond: &[(String, Pull)]) -> (f64, f64) {
+fn sums(beyond: &[Beyond]) -> (f64, f64) {
     let sum = |of: fn(&Pull) -> Force| beyond.iter().map(|(_, pull)| of(pull).to_n()).sum();
     (sum(|pull| pull.x), sum(|pull| pull.y))
 }
@@ -72,10 +76,9 @@ fn worked() -> Option<Hand> {
     let board = bearing.board_worst()?.1.clone();
     let frame = bearing.frame.ok()?;
     let strings = pulls(&band, &analysis, shape).into_iter().zip(&analysis.strings).rev();
-    let strings =
-        strings.filter_map(|(pull, figures)| Some((display::string_name(figures), pull?)));
-    let pillar = ("The pillar".to_owned(), frame.reactions.pillar_pull);
-    let all: Vec<(String, Pull)> = std::iter::once(pillar).chain(strings).collect();
+    let strings = strings.filter_map(|(pull, figures)| Some((Some(figures.clone()), pull?)));
+    let pillar = (None, frame.reactions.pillar_pull);
+    let all: Vec<Beyond> = std::iter::once(pillar).chain(strings).collect();
     // A cut where the neck is as good as straight, beyond which just so many of the lowest strings hang.
     let found = BEYOND.into_iter().find_map(|count| {
         let beyond = all.get(..=count)?;
@@ -122,14 +125,21 @@ fn newtons(n: f64) -> String {
 pub(super) fn tables() -> Vec<Table> {
     let Some(hand) = hand() else { return Vec::new() };
     let mm = |length: Length| display::decimals(length.to_mm(), 1);
-    let forces = hand.beyond.iter().map(|(name, pull)| {
+    let forces = hand.beyond.iter().map(|(string, pull)| {
+        let name = string.as_ref().map_or_else(|| say::HAND_PILLAR.into(), display::string_name);
         let n = |force: Force| display::decimals(force.to_n(), 1);
-        (name.clone(), vec![vec![mm(pull.at.x), mm(pull.at.y), n(pull.x), n(pull.y)]])
+        (name, vec![vec![mm(pull.at.x), mm(pull.at.y), n(pull.x), n(pull.y)]])
     });
-    let heads = |heads: &[&str]| heads.iter().map(|head| (*head).to_owned()).collect();
+    let heads = |heads: &[Words]| heads.iter().map(|head| (*head).into()).collect();
     let beyond = Table {
-        caption: "By hand: what pulls at the neck beyond a cut, on the sample of 36 strings",
-        heads: heads(&["Force", "x in mm", "y in mm", "X in N", "Y in N"]),
+        caption: say::HAND_BEYOND.said(),
+        heads: heads(&[
+            say::HAND_FORCE,
+            say::HAND_AT_X,
+            say::HAND_AT_Y,
+            say::HAND_TO_X,
+            say::HAND_TO_Y,
+        ]),
         groups: forces.collect(),
     };
     let Station { at, section, axial_n, shear_n, moment_n_m, torque_n_m, sideways_n_m, .. } =
@@ -142,10 +152,14 @@ pub(super) fn tables() -> Vec<Table> {
     let mpa = |value: f64| with(value, "MPa");
     let limit = |used: &Use| used.limit.map_or(f64::NAN, Stress::to_mpa);
     let share = |used: &Use| used.ratio.map_or_else(String::new, |ratio| percents((ratio, ratio)));
+    let use_of = |used: &Use| {
+        let stress = n(used.stress.to_mpa());
+        say::hand_use(&aspect(used.aspect), &mpa(limit(used)), &share(used), &stress)
+    };
     let area = b * h;
     let steps = [
         (
-            "The cut",
+            say::HAND_CUT,
             format!(
                 "x₀ = {} mm, y₀ = {} mm; b = {} mm, h = {} mm",
                 mm(at.x),
@@ -154,21 +168,20 @@ pub(super) fn tables() -> Vec<Table> {
                 display::decimals(h, 2)
             ),
         ),
-        ("Its direction", format!("p = {}, q = {}", n(hand.way.0), n(hand.way.1))),
-        ("Sum of X, sum of Y", format!("{}, {}", newtons(x), newtons(y))),
-        ("Along the neck", format!("N = {} p + {} q = {}", n(x), n(y), newtons(axial_n))),
-        ("Across the neck", format!("V = {} p − {} q = {}", n(y), n(x), newtons(shear_n))),
-        ("Bending", format!("M = Σ [(x − x₀) Y − (y − y₀) X] = {}", with(moment_n_m, "N·m"))),
+        (say::HAND_DIRECTION, format!("p = {}, q = {}", n(hand.way.0), n(hand.way.1))),
+        (say::HAND_SUMS, format!("{}, {}", newtons(x), newtons(y))),
+        (say::HAND_ALONG, format!("N = {} p + {} q = {}", n(x), n(y), newtons(axial_n))),
+        (say::HAND_ACROSS, format!("V = {} p − {} q = {}", n(y), n(x), newtons(shear_n))),
         (
-            "Torque and sideways bending",
-            format!(
-                "T = {}, M′ = {}, of the strings alone, as the pillar pushes in the middle plane",
-                with(torque_n_m, "N·m"),
-                with(sideways_n_m, "N·m")
-            ),
+            say::HAND_BENDING,
+            format!("M = Σ [(x − x₀) Y − (y − y₀) X] = {}", with(moment_n_m, "N·m")),
         ),
         (
-            "Stress along the grain",
+            say::HAND_TORQUE,
+            say::hand_torque_is(&with(sideways_n_m, "N·m"), &with(torque_n_m, "N·m")),
+        ),
+        (
+            say::HAND_STRESS,
             format!(
                 "{} + {} + {} = {}",
                 n(6e3 * moment_n_m.abs() / (b * h * h)),
@@ -178,7 +191,7 @@ pub(super) fn tables() -> Vec<Table> {
             ),
         ),
         (
-            "Shear stress",
+            say::HAND_SHEAR,
             format!(
                 "{} + {} = {}, c₁ = {}",
                 n(1.5 * shear_n.abs() / area),
@@ -187,31 +200,13 @@ pub(super) fn tables() -> Vec<Table> {
                 n(c1)
             ),
         ),
-        (
-            "Used",
-            format!(
-                "{}: {} of {}: {}",
-                aspect(bent.aspect),
-                n(bent.stress.to_mpa()),
-                mpa(limit(&bent)),
-                share(&bent)
-            ),
-        ),
-        (
-            "Used",
-            format!(
-                "{}: {} of {}: {}",
-                aspect(slid.aspect),
-                n(slid.stress.to_mpa()),
-                mpa(limit(&slid)),
-                share(&slid)
-            ),
-        ),
+        (say::HAND_USED, use_of(&bent)),
+        (say::HAND_USED, use_of(&slid)),
     ];
     let steps = Table {
-        caption: "The same cut, step by step, with a pillar that only pushes",
-        heads: heads(&["Step", "Numbers"]),
-        groups: steps.map(|(step, text)| (step.to_owned(), vec![vec![text]])).into(),
+        caption: say::HAND_STEPS.said(),
+        heads: heads(&[say::HAND_STEP, say::HAND_NUMBERS]),
+        groups: steps.map(|(step, text)| (step.into(), vec![vec![text]])).into(),
     };
     vec![beyond, steps]
 }

@@ -1,29 +1,26 @@
 //! Keys: the topic of what a harp plays from its open tuning.
 
-use super::Words;
+use super::Text::{Math, Said};
+use super::Written;
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
+use crate::words::numbers_keys as say;
 
-pub(super) const KEYS: Words = Words {
-    title: "Keys",
-    lead: "Which keys a harp plays from its open tuning, what its levers or pedals raise for each, and which strings \
-           stand in the way.",
+pub(super) const KEYS: Written = Written {
+    lead: Said(say::KEYS_LEAD),
     formula: &[
-        ("a letter is raised by", "U = V − W"),
-        ("and every string of it can follow, if", "0 ≤ U ≤ M"),
+        (say::FORMULA_LETTER_RAISED, Math("U = V − W")),
+        (say::FORMULA_EVERY_STRING_CAN_FOLLOW, Math("0 ≤ U ≤ M")),
     ],
     symbols: &[is::STEPS_UP, is::SIGN_OF_KEY, is::SIGN_OPEN, is::MOST_RAISED],
     assumptions: &[
-        "A lever or a single disc raises a string by one semitone, two discs by two.",
-        "Each string sounds its own letter. F sharp major and G flat major are two keys, as their letters differ.",
-        "Levers are set one by one. Discs of one letter turn together, as one pedal moves them.",
-        "The minor key is the natural one, with the notes of the major key beside it. Other scales need more levers.",
+        Said(say::KEYS_LEVER_OR_SINGLE_DISC),
+        Said(say::KEYS_EACH_STRING_SOUNDS_OWN),
+        Said(say::KEYS_LEVERS_SET_DISCS_LETTER),
+        Said(say::KEYS_MINOR_KEY_NATURAL_NOTES),
     ],
-    range: &[
-        "A string without a lever or disc may be tuned by hand for a piece; the table says which ones these are.",
-        "It says nothing of tension: how much a string bears when it is raised stands under findings.",
-    ],
+    range: &[Said(say::KEYS_STRING_WITHOUT_LEVER_OR), Said(say::KEYS_SAYS_NOTHING_TENSION_MUCH)],
     sources: &[from::SIGNS, from::PEDALS],
     missing: &[],
     worked: Worked::Nylon,

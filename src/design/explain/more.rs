@@ -1,41 +1,50 @@
 //! Tolerance, materials, findings, pitch: topics that are no figure of a string.
 
-use super::Words;
+use super::Text::{Filled, Math, Said};
+use super::Written;
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
+use crate::words::{Words, numbers_more as say, numbers_shared as shared};
 
-pub(super) const TOLERANCE: Words = Words {
-    title: "Tolerance",
-    lead: "How far a figure may be off, because no string is quite as thick, as heavy, as long, as well tuned or as \
-           warm as the design says.",
-    formula: &[("", "U = √(Σ (u² + v²)/2)"), ("everything at its worst at once", "W = Σ m")],
+pub(super) const TOLERANCE: Written = Written {
+    lead: Said(say::TOLERANCE_LEAD),
+    formula: &[
+        (Words::NONE, Math("U = √(Σ (u² + v²)/2)")),
+        (say::FORMULA_EVERYTHING_WORST_ONCE, Math("W = Σ m")),
+    ],
     symbols: &[is::SPREAD, is::MOVED_UP, is::MOVED_DOWN, is::MOVED_MOST, is::WORST],
     assumptions: &[
-        "Each thing is moved by its tolerance to either side, all else staying as it is, and the whole string is \
-         worked out again. How far the figure goes is what it does.",
-        "The effects are combined as the root of the sum of squares, as they are independent.",
-        "Unless you set others, lengths are off by {off_length} mm, the pitch by {off_pitch} cents, the warmth since \
-         tuning by {off_kelvins} °C and the push of a lever by {off_push} mm. Where a material states none, its diameter is off by {off_diameter} mm and its \
-         density by {off_density} %.",
+        Said(say::TOLERANCE_EACH_THING_MOVED_TOLERANCE),
+        Said(say::TOLERANCE_EFFECTS_COMBINED_ROOT_SUM),
+        Filled(|v| {
+            say::tolerance_unless_you_set_others(
+                &v.off_density,
+                &v.off_diameter,
+                &v.off_kelvins,
+                &v.off_length,
+                &v.off_pitch,
+                &v.off_push,
+            )
+        }),
     ],
     range: &[
-        "Poor where a figure steps, as a table of strengths does, and where a tolerance is a good part of the thing \
-         itself.",
-        "It tells nothing of what is wrong with a formula, a modulus or a strength.",
-        "The strings of a harp are not independent of each other: a material that is heavier is so in all of them.",
-        "For a question of safety take the worst case.",
+        Said(say::TOLERANCE_POOR_WHERE_FIGURE_STEPS),
+        Said(say::TOLERANCE_TELLS_NOTHING_WRONG_FORMULA),
+        Said(say::TOLERANCE_STRINGS_HARP_NOT_INDEPENDENT),
+        Said(say::TOLERANCE_QUESTION_SAFETY_TAKE_WORST),
     ],
     sources: &[from::UNCERTAINTY, from::PRACTICE],
     missing: &[],
     worked: Worked::Nylon,
 };
 
-pub(super) const MATERIALS: Words = Words {
-    title: "Materials",
-    lead: "What is known of each material, and how well. What stands from memory must be verified before you rely \
-           on it.",
-    formula: &[("modulus under a stress", "E = E₀ + k σ"), ("breaking load", "F = R A")],
+pub(super) const MATERIALS: Written = Written {
+    lead: Said(say::MATERIALS_LEAD),
+    formula: &[
+        (say::FORMULA_MODULUS_UNDER_STRESS, Math("E = E₀ + k σ")),
+        (say::FORMULA_BREAKING_LOAD, Math("F = R A")),
+    ],
     symbols: &[
         is::MODULUS,
         is::MODULUS_SLACK,
@@ -46,74 +55,63 @@ pub(super) const MATERIALS: Words = Words {
         is::AREA,
     ],
     assumptions: &[
-        "Nylon, fluorocarbon and gut have three moduli: in vibration (milliseconds), over minutes (levers, the tuning \
-         pin) and over weeks, creep included (the take-up). Metals have one for all.",
-        "The strength is the least that a source gives for new material.",
-        "What you enter yourself is marked so and stays with the design.",
+        Said(say::MATERIALS_NYLON_FLUOROCARBON_GUT_HAVE),
+        Said(say::MATERIALS_STRENGTH_LEAST_SOURCE_GIVES),
+        Said(say::MATERIALS_YOU_ENTER_YOURSELF_MARKED),
     ],
     range: &[
-        "Batches differ. A string that is weighed and measured is worth more than any table.",
-        "Nylon settles at about 97 % of the density that it has before it is first stretched.",
+        Said(say::MATERIALS_BATCHES_DIFFER_STRING_WEIGHED),
+        Said(say::MATERIALS_NYLON_SETTLES_ABOUT_DENSITY),
     ],
     sources: &[from::PACES, from::STRESS_LAW],
     missing: &[],
     worked: Worked::Nylon,
 };
 
-pub(super) const FINDINGS: Words = Words {
-    title: "Findings and limits",
-    lead: "What the findings look for, and at what limits. The limits are yours: set them under Instrument.",
+pub(super) const FINDINGS: Written = Written {
+    lead: Said(say::FINDINGS_LEAD),
     formula: &[
-        ("it breaks", "100 T/F > 100"),
-        ("inharmonicity that listeners begin to hear", "ln Bₕ = {slope} ln f − {offset}"),
+        (say::FORMULA_BREAKS, Math("100 T/F > 100")),
+        (
+            shared::INHARMONICITY_LISTENERS_BEGIN_HEAR,
+            Filled(|v| say::formula_heard(&v.offset, &v.slope)),
+        ),
     ],
     symbols: &[is::PULL, is::BREAKS, is::AUDIBLE, is::PITCH],
     assumptions: &[
-        "Grave: the tension is over the breaking load.",
-        "Overworked: over {working} % of the breaking load, or over {creeping} % where the core is gut or plastic, \
-         which gives way under a lasting load sooner than in a short test. Slack: under {slack} %, where a string sounds dull and \
-         false. Little pull: under {least} N.",
-        "Inharmonic: partial 8 is more than {sharp} cents sharp, and the inharmonicity is more than {times} times what \
-         listeners begin to hear at that pitch. Both must hold.",
-        "Thin core: the gauge is more than {thin} times the core.",
-        "Feel: a pluck stiffness outside {soft} to {hard} N/mm. Jump: it changes by more than {jump} % where the make-up \
-         changes.",
-        "Tight: a lever or first disc nearer than {least_raise} mm to its bridge pin. Turns: bringing a string to pitch \
-         takes more turns of its pin than the cut length reckons with; only the string that takes most is named.",
-        "Out of line: a string is shorter than the next higher one; or it is thinner than the higher one of the same \
-         make-up, or sounds higher. Of the two the one is named that was just changed; else the one without which the \
-         strings run on, or that lies farther from the line of its neighbours.",
+        Said(say::FINDINGS_GRAVE_TENSION_OVER_BREAKING),
+        Filled(|v| {
+            say::findings_overworked_over_breaking_load(&v.creeping, &v.least, &v.slack, &v.working)
+        }),
+        Filled(|v| say::findings_inharmonic_partial_more_than(&v.sharp, &v.times)),
+        Filled(|v| say::findings_thin_core_gauge_more(&v.thin)),
+        Filled(|v| say::findings_feel_pluck_stiffness_outside(&v.hard, &v.jump, &v.soft)),
+        Filled(|v| say::findings_tight_lever_or_first(&v.least_raise)),
+        Said(say::FINDINGS_OUT_LINE_STRING_SHORTER),
     ],
     range: &[
-        "A finding is a hint and no verdict. That there is none does not say that the harp holds: soundboard, neck and \
-         joints are not looked at.",
-        "The threshold of hearing is an average of listeners in a laboratory. With real strings and their natural \
-         attack most people hear less.",
+        Said(say::FINDINGS_FINDING_HINT_NO_VERDICT),
+        Said(say::FINDINGS_THRESHOLD_HEARING_AVERAGE_LISTENERS),
     ],
     sources: &[from::AUDIBLE, from::GUITARS, from::RULE_OF_FEEL, from::PRACTICE],
     missing: &[],
     worked: Worked::Nylon,
 };
 
-pub(super) const PITCH: Words = Words {
-    title: "Notes and temperaments",
-    lead: "Notes have their scientific names: middle C is C4, and the number changes between B and C. Harpists \
-           count octaves from the top, each from E down to F.",
+pub(super) const PITCH: Written = Written {
+    lead: Said(say::PITCH_LEAD),
     formula: &[
-        ("pitch", "f = fₐ · 2^(C/1200)"),
-        ("the harpist's octave of C, D and E", "H = 8 − O"),
-        ("and of F, G, A and B", "H = 7 − O"),
+        (say::FORMULA_PITCH, Math("f = fₐ · 2^(C/1200)")),
+        (say::FORMULA_HARPIST_OCTAVE_C_D, Math("H = 8 − O")),
+        (say::FORMULA_F_G_B, Math("H = 7 − O")),
     ],
     symbols: &[is::PITCH, is::REFERENCE, is::CENTS, is::HARP_OCTAVE, is::OCTAVE],
     assumptions: &[
-        "A4 is {a4} Hz unless you set another pitch ({a4s}).",
-        "In Pythagorean and meantone a flat and a sharp between the same two notes differ. The other temperaments have \
-         twelve pitches to the octave.",
-        "Octaves are pure: they are not stretched for the inharmonicity of the strings.",
+        Filled(|v| shared::a4_hz_unless_you(&v.a4, &v.a4s)),
+        Said(say::PITCH_PYTHAGOREAN_MEANTONE_FLAT_SHARP),
+        Said(say::PITCH_OCTAVES_PURE_NOT_STRETCHED),
     ],
-    range: &[
-        "Cents are given to a tenth; a tuning device holds half a hertz at A4, which is 2 cents.",
-    ],
+    range: &[Said(say::PITCH_CENTS_GIVEN_TENTH_TUNING)],
     sources: &[from::STANDARD_PITCH, from::TEMPERAMENTS, from::ORGAN, from::HARP_OCTAVES],
     missing: &[],
     worked: Worked::Nylon,

@@ -7,11 +7,12 @@ use crate::design::document::{
     ClassSpec, Fact, MaterialSpec, ModulusSpec, StandingSpec, StrengthSpec, TemperamentSpec,
     ToleranceSpec,
 };
-use crate::design::letters::{capital, small};
+use crate::design::letters::{capital, within};
 use crate::design::library::built_in;
 use crate::design::resolve::temperament;
-use crate::engine::material::Standing;
-use crate::engine::pitch::Letter;
+use crate::engine::material::{Standing, said};
+use crate::engine::pitch::{Letter, naming};
+use crate::words::{self, Words, numbers as say};
 
 /// A table. Each group of rows has a name, which stands before its first row.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -27,25 +28,28 @@ pub struct Table {
 /// Every figure of the materials of a design, and of those that come with the program and are not among
 /// them: its source and how well it is known.
 pub fn materials(of_design: &[MaterialSpec]) -> Vec<Table> {
-    let table = |caption, materials: Vec<&MaterialSpec>| Table {
-        caption,
-        heads: ["Material", "Figure", "Value", "Source", "How well known"]
-            .map(str::to_owned)
-            .into(),
-        groups: materials.into_iter().map(|m| (m.name.clone(), rows(m))).collect(),
+    let table = |caption: Words, materials: Vec<&MaterialSpec>| Table {
+        caption: caption.said(),
+        heads: heads(say::HEAD_MATERIAL),
+        groups: materials.into_iter().map(|m| (said(&m.name).to_owned(), rows(m))).collect(),
     };
     let others = built_in().iter().filter(|material| !of_design.contains(material)).collect();
-    let tables = [
-        table("Materials of this design", of_design.iter().collect()),
-        table("The other materials that come with the program", others),
-    ];
+    let tables =
+        [table(say::TABLE_OF_DESIGN, of_design.iter().collect()), table(say::TABLE_OTHERS, others)];
     tables.into_iter().filter(|table| !table.groups.is_empty()).collect()
+}
+
+/// The heads of a table of what is known.
+pub(super) fn heads(of: Words) -> Vec<String> {
+    [of, say::HEAD_FIGURE, say::HEAD_VALUE, say::HEAD_SOURCE, say::HEAD_KNOWN]
+        .map(String::from)
+        .into()
 }
 
 fn rows(material: &MaterialSpec) -> Vec<Vec<String>> {
     let metal = material.class == ClassSpec::Metal;
     let density = &material.density_kg_per_m3;
-    let number = |of: &Option<Fact<f64>>, unit: &str| {
+    let number = |of: &Option<Fact<f64>>, unit: &'static str| {
         of.as_ref().map(|fact| fact_of(fact, with(fact.value, unit)))
     };
     let modulus = |of: &Option<Fact<ModulusSpec>>| {
@@ -54,29 +58,30 @@ fn rows(material: &MaterialSpec) -> Vec<Vec<String>> {
     let thickness = material.diameter_tolerance.as_ref();
     let strength = material.strength.as_ref();
     let facts = [
-        ("Density", Some(fact_of(density, with(density.value, "kg/m³")))),
-        ("Density off by", number(&material.density_tolerance_percent, "%")),
-        ("Diameter off by", thickness.map(|fact| fact_of(fact, tolerance_words(&fact.value)))),
-        ("Modulus in vibration", modulus(&material.modulus)),
-        ("Modulus over minutes", modulus(&material.intermediate_modulus)),
-        ("Modulus over weeks", modulus(&material.slow_modulus)),
-        ("Strength", strength.map(|fact| fact_of(fact, strength_words(&fact.value)))),
-        ("Expansion", number(&material.expansion_e6_per_k, "millionths per kelvin")),
-        ("Loss factor", number(&material.loss_factor, "")),
+        (say::FACT_DENSITY, Some(fact_of(density, with(density.value, "kg/m³")))),
+        (say::FACT_DENSITY_OFF, number(&material.density_tolerance_percent, "%")),
+        (say::FACT_DIAMETER_OFF, thickness.map(|fact| fact_of(fact, tolerance_words(&fact.value)))),
+        (say::FACT_MODULUS, modulus(&material.modulus)),
+        (say::FACT_MODULUS_MINUTES, modulus(&material.intermediate_modulus)),
+        (say::FACT_MODULUS_WEEKS, modulus(&material.slow_modulus)),
+        (say::FACT_STRENGTH, strength.map(|fact| fact_of(fact, strength_words(&fact.value)))),
+        (say::FACT_EXPANSION, number(&material.expansion_e6_per_k, "10⁻⁶/K")),
+        (say::FACT_LOSS, number(&material.loss_factor, "")),
     ];
     let mut rows = Vec::new();
     let mut missing = Vec::new();
     for (what, fact) in facts {
         match fact {
-            Some([value, source, known]) => rows.push(vec![what.to_owned(), value, source, known]),
+            Some([value, source, known]) => rows.push(vec![what.into(), value, source, known]),
             // A metal has one modulus for every pace.
-            None if metal && what.starts_with("Modulus over") => {}
-            None => missing.push(small(what)),
+            None if metal
+                && matches!(what, say::FACT_MODULUS_MINUTES | say::FACT_MODULUS_WEEKS) => {}
+            None => missing.push(within(what.said())),
         }
     }
     if !missing.is_empty() {
         let none = String::new;
-        rows.push(vec!["Not known".to_owned(), missing.join(", "), none(), none()]);
+        rows.push(vec![say::FACTS_MISSING.into(), missing.join(", "), none(), none()]);
     }
     rows
 }
@@ -90,7 +95,7 @@ fn fact_of<T>(fact: &Fact<T>, value: String) -> [String; 3] {
         StandingSpec::FromMemory => Standing::FromMemory,
         StandingSpec::Own => Standing::Own,
     };
-    [value, fact.source.clone(), standing(known).to_owned()]
+    [value, said(&fact.source).to_owned(), standing(known).to_owned()]
 }
 
 fn modulus_words(modulus: ModulusSpec) -> String {
@@ -98,7 +103,7 @@ fn modulus_words(modulus: ModulusSpec) -> String {
     if modulus.per_stress == 0.0 {
         base
     } else {
-        format!("{base} + {} times the stress", number(modulus.per_stress))
+        say::modulus_rising(&base, &number(modulus.per_stress))
     }
 }
 
@@ -106,13 +111,12 @@ fn strength_words(strength: &StrengthSpec) -> String {
     match strength {
         StrengthSpec::Mpa(mpa) => with(*mpa, "MPa"),
         StrengthSpec::TableMmMpa(rows) => match (rows.first(), rows.last()) {
-            (Some(thin), Some(thick)) => format!(
-                "{} at {} to {} at {}, {} diameters",
-                with(thin.1.round(), "MPa"),
-                with(thin.0, "mm"),
-                with(thick.1.round(), "MPa"),
-                with(thick.0, "mm"),
-                rows.len()
+            (Some(thin), Some(thick)) => say::strength_table(
+                &rows.len(),
+                &with(thin.1.round(), "MPa"),
+                &with(thin.0, "mm"),
+                &with(thick.1.round(), "MPa"),
+                &with(thick.0, "mm"),
             ),
             _ => display::NONE.to_owned(),
         },
@@ -128,28 +132,28 @@ fn tolerance_words(tolerance: &ToleranceSpec) -> String {
     }
 }
 
-fn steps(rows: &[(f64, f64)], unit: &str) -> String {
+fn steps(rows: &[(f64, f64)], unit: &'static str) -> String {
     let step = |(most, value): &(f64, f64)| {
         let value = if *value > 10.0 { value.round() } else { *value };
-        format!("{} up to {}", with(value, unit), with(*most, "mm"))
+        say::step_up_to(&with(*most, "mm"), &with(value, unit))
     };
     rows.iter().map(step).collect::<Vec<_>>().join(", ")
 }
 
 /// The keys of an octave as they are spelt where a temperament must choose.
-const KEYS: [(Letter, i8, &str); 12] = [
-    (Letter::C, 0, "C"),
-    (Letter::C, 1, "C♯"),
-    (Letter::D, 0, "D"),
-    (Letter::E, -1, "E♭"),
-    (Letter::E, 0, "E"),
-    (Letter::F, 0, "F"),
-    (Letter::F, 1, "F♯"),
-    (Letter::G, 0, "G"),
-    (Letter::G, 1, "G♯"),
-    (Letter::A, 0, "A"),
-    (Letter::B, -1, "B♭"),
-    (Letter::B, 0, "B"),
+const KEYS: [(Letter, i8); 12] = [
+    (Letter::C, 0),
+    (Letter::C, 1),
+    (Letter::D, 0),
+    (Letter::E, -1),
+    (Letter::E, 0),
+    (Letter::F, 0),
+    (Letter::F, 1),
+    (Letter::G, 0),
+    (Letter::G, 1),
+    (Letter::A, 0),
+    (Letter::B, -1),
+    (Letter::B, 0),
 ];
 
 /// How far each key of each temperament lies from equal temperament, A being the same.
@@ -169,15 +173,14 @@ pub(super) fn temperaments() -> Table {
             |letter, alter| temperament(TemperamentSpec::Equal).cents_above_c(letter, alter);
         let off = |letter, alter| above_c(letter, alter) - equal(letter, alter);
         let a = off(Letter::A, 0);
-        KEYS.map(|(letter, alter, _)| display::decimals(off(letter, alter) - a, 1)).into()
+        KEYS.map(|(letter, alter)| display::decimals(off(letter, alter) - a, 1)).into()
     };
     let name = |spec| capital(display::temperament(spec));
     Table {
-        caption: "Cents from equal temperament, A being the same",
-        heads: ["Temperament"]
+        caption: say::TABLE_TEMPERAMENTS.said(),
+        heads: [say::HEAD_TEMPERAMENT.said().to_owned()]
             .into_iter()
-            .chain(KEYS.map(|key| key.2))
-            .map(str::to_owned)
+            .chain(KEYS.map(|(letter, alter)| naming::name(letter, alter, words::naming())))
             .collect(),
         groups: specs.map(|spec| (name(spec), vec![of(spec)])).into(),
     }

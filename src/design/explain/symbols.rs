@@ -9,12 +9,13 @@ use crate::engine::construction::Section;
 use crate::engine::figure::Figure;
 use crate::engine::material::Pace;
 use crate::engine::pitch::{self, cents};
+use crate::words::{Words, numbers_letters as say, numbers_shared as shared};
 
 /// A letter of a formula.
 #[derive(Debug)]
 pub(super) struct Symbol {
     pub(super) sign: &'static str,
-    meaning: &'static str,
+    meaning: Words,
     unit: &'static str,
     value: fn(&Strung) -> Option<f64>,
 }
@@ -22,7 +23,7 @@ pub(super) struct Symbol {
 impl Symbol {
     pub(super) const fn new(
         sign: &'static str,
-        meaning: &'static str,
+        meaning: Words,
         unit: &'static str,
         value: fn(&Strung) -> Option<f64>,
     ) -> Self {
@@ -32,7 +33,10 @@ impl Symbol {
     /// What it stands for, with its unit.
     pub(super) fn meaning(&self) -> String {
         let Self { meaning, unit, .. } = self;
-        if unit.is_empty() { (*meaning).to_owned() } else { format!("{meaning}, {unit}") }
+        match fill::unit(unit) {
+            "" => (*meaning).into(),
+            unit => format!("{meaning}, {unit}"),
+        }
     }
 
     /// What it is in an example; empty where it is nothing there.
@@ -63,141 +67,141 @@ fn wire_mm(string: &Strung) -> Option<f64> {
 const NONE: fn(&Strung) -> Option<f64> = |_| None;
 
 macro_rules! symbols {
-    ($($name:ident = $sign:literal, $meaning:literal, $unit:literal, $value:expr;)+) => {
+    ($($name:ident = $sign:literal, $meaning:expr, $unit:literal, $value:expr;)+) => {
         $(pub(super) const $name: Symbol = Symbol::new($sign, $meaning, $unit, $value);)+
     };
 }
 
 symbols! {
-    BOARD_ANGLE = "θ", "angle between string and soundboard", "degrees", |s| {
+    BOARD_ANGLE = "θ", say::LETTER_BOARD_ANGLE, "degrees", |s| {
         Some(s.harp.conditions.board_angle_rad.to_degrees())
     };
-    LIFT = "Q", "force square to the soundboard", "N", |s| of(s, Figure::Lift);
-    PULL = "T", "tension of the string at pitch", "N", |s| of(s, Figure::Tension);
-    LENGTH = "L", "vibrating length", "mm", |s| of(s, Figure::Length);
-    PITCH = "f", "pitch, that of the first partial", "Hz", |s| of(s, Figure::Frequency);
-    MASS = "μ", "mass per metre", "g/m", |s| of(s, Figure::LinearDensity);
-    CORE = "d", "diameter of the core, or of the plain string", "mm", |s| of(s, Figure::Core);
-    GAUGE = "g", "gauge: diameter over all", "mm", |s| of(s, Figure::Gauge);
-    AREA = "A", "section of the core, π d²/4", "mm²", |s| s.area_m2().map(|area| 1e6 * area);
-    INERTIA = "I", "second moment of area of the core", "mm⁴", |s| {
+    LIFT = "Q", say::LETTER_LIFT, "N", |s| of(s, Figure::Lift);
+    PULL = "T", say::LETTER_PULL, "N", |s| of(s, Figure::Tension);
+    LENGTH = "L", shared::VIBRATING_LENGTH, "mm", |s| of(s, Figure::Length);
+    PITCH = "f", say::LETTER_PITCH, "Hz", |s| of(s, Figure::Frequency);
+    MASS = "μ", say::LETTER_MASS, "g/m", |s| of(s, Figure::LinearDensity);
+    CORE = "d", say::LETTER_CORE, "mm", |s| of(s, Figure::Core);
+    GAUGE = "g", say::LETTER_GAUGE, "mm", |s| of(s, Figure::Gauge);
+    AREA = "A", say::LETTER_AREA, "mm²", |s| s.area_m2().map(|area| 1e6 * area);
+    INERTIA = "I", say::LETTER_INERTIA, "mm⁴", |s| {
         of(s, Figure::Core).map(|mm| PI / 64.0 * mm.powi(4))
     };
-    DENSITY = "ρ", "density of the core, or of the plain string", "kg/m³", |s| {
+    DENSITY = "ρ", say::LETTER_DENSITY, "kg/m³", |s| {
         Some(s.material()?.density.value.to_kg_per_m3())
     };
-    MODULUS = "E", "modulus of elasticity in vibration, at the stress of the string", "GPa", |s| {
+    MODULUS = "E", say::LETTER_MODULUS, "GPa", |s| {
         s.modulus_gpa(Pace::Fast)
     };
-    MODULUS_SLACK = "E₀", "modulus in vibration of the slack string", "GPa", |s| {
+    MODULUS_SLACK = "E₀", say::LETTER_MODULUS_SLACK, "GPa", |s| {
         Some(s.modulus(Pace::Fast)?.base.to_gpa())
     };
-    MODULUS_RISE = "k", "rise of the modulus with the stress, a pure number", "", |s| {
+    MODULUS_RISE = "k", say::LETTER_MODULUS_RISE, "", |s| {
         Some(s.modulus(Pace::Fast)?.per_stress_ratio)
     };
-    MODULUS_MINUTES = "Eₘ", "modulus over minutes, at the stress of the string", "GPa", |s| {
+    MODULUS_MINUTES = "Eₘ", say::LETTER_MODULUS_MINUTES, "GPa", |s| {
         s.modulus_gpa(Pace::Intermediate)
     };
-    MODULUS_SLOW = "Eₛ", "modulus over weeks of the slack string", "GPa", |s| {
+    MODULUS_SLOW = "Eₛ", say::LETTER_MODULUS_SLOW, "GPa", |s| {
         Some(s.modulus(Pace::Slow)?.base.to_gpa())
     };
-    SLOW_RISE = "k", "rise of the modulus over weeks with the stress, a pure number", "", |s| {
+    SLOW_RISE = "k", say::LETTER_SLOW_RISE, "", |s| {
         Some(s.modulus(Pace::Slow)?.per_stress_ratio)
     };
-    STRESS = "σ", "stress in the core, T/A", "MPa", |s| of(s, Figure::Stress);
-    STRENGTH = "R", "least strength of the core's material at its diameter", "MPa", |s| {
+    STRESS = "σ", say::LETTER_STRESS, "MPa", |s| of(s, Figure::Stress);
+    STRENGTH = "R", say::LETTER_STRENGTH, "MPa", |s| {
         Some(of(s, Figure::BreakingLoad)? / (1e6 * s.area_m2()?))
     };
-    BREAKS = "F", "least load that breaks the core", "N", |s| of(s, Figure::BreakingLoad);
-    PLUCK_AT = "β", "where the finger plucks, as a share of the length", "", |s| {
+    BREAKS = "F", say::LETTER_BREAKS, "N", |s| of(s, Figure::BreakingLoad);
+    PLUCK_AT = "β", say::LETTER_PLUCK_AT, "", |s| {
         Some(s.harp.pluck_ratio)
     };
-    ASIDE = "h", "how far the finger pulls the string aside", "mm", |s| {
+    ASIDE = "h", say::LETTER_ASIDE, "mm", |s| {
         Some(s.harp.conditions.pluck.to_mm())
     };
-    SLOPES = "κ", "slopes of the two sides for each metre pulled aside", "1/m", Strung::slopes_per_m;
-    IN_STEP = "q", "how much the swing of the tension tells on the first partial", "", |s| {
+    SLOPES = "κ", say::LETTER_SLOPES, "1/m", Strung::slopes_per_m;
+    IN_STEP = "q", say::LETTER_IN_STEP, "", |s| {
         let (at, first) = (s.harp.pluck_ratio, (PI * s.harp.pluck_ratio).sin() / PI);
         Some(1.0 + first * first / (at * (1.0 - at)))
     };
-    SHARPNESS = "B", "inharmonicity coefficient, a pure number", "", |s| of(s, Figure::Inharmonicity);
-    SHARPNESS_OF_CORE = "B", "inharmonicity by the stiffness of the core alone", "", Strung::stiffness_b;
-    BARE = "b", "bare core at one end", "mm", NONE;
-    CORE_SHARE = "r", "mass per metre of the core over that of the whole string", "", Strung::core_share;
-    PARTIAL = "n", "number of the partial", "", |s| Some(f64::from(s.harp.conditions.damping_partial));
-    PARTIAL_ANY = "n", "number of the partial", "", NONE;
-    OF_PARTIAL = "fₙ", "frequency of partial n", "Hz", NONE;
-    FLEXIBLE = "f₀", "first partial if the string had no stiffness", "Hz", NONE;
-    EIGHTH = "f₈", "eighth partial of the flexible string in its three pieces", "Hz", NONE;
-    FIRST = "f₁", "first partial of the flexible string in its three pieces", "Hz", NONE;
-    DAMPING = "η", "loss factor of the partial", "", |s| of(s, Figure::Damping);
-    LOSS = "ηₑ", "loss factor of the core's material", "", |s| {
+    SHARPNESS = "B", say::LETTER_SHARPNESS, "", |s| of(s, Figure::Inharmonicity);
+    SHARPNESS_OF_CORE = "B", say::LETTER_SHARPNESS_OF_CORE, "", Strung::stiffness_b;
+    BARE = "b", say::LETTER_BARE, "mm", NONE;
+    CORE_SHARE = "r", say::LETTER_CORE_SHARE, "", Strung::core_share;
+    PARTIAL = "n", say::LETTER_PARTIAL, "", |s| Some(f64::from(s.harp.conditions.damping_partial));
+    PARTIAL_ANY = "n", say::LETTER_PARTIAL, "", NONE;
+    OF_PARTIAL = "fₙ", say::LETTER_OF_PARTIAL, "Hz", NONE;
+    FLEXIBLE = "f₀", say::LETTER_FLEXIBLE, "Hz", NONE;
+    EIGHTH = "f₈", say::LETTER_EIGHTH, "Hz", NONE;
+    FIRST = "f₁", say::LETTER_FIRST, "Hz", NONE;
+    DAMPING = "η", say::LETTER_DAMPING, "", |s| of(s, Figure::Damping);
+    LOSS = "ηₑ", say::LETTER_LOSS, "", |s| {
         Some(s.material()?.loss_factor.as_ref()?.value)
     };
-    STRAIN = "ε", "strain: share by which the string is longer than slack", "", |s| {
+    STRAIN = "ε", say::LETTER_STRAIN, "", |s| {
         Some(of(s, Figure::Stretch)? / (of(s, Figure::Length)? + allowances().after_length_mm))
     };
-    STRETCH = "ΔL", "what the string is stretched by", "mm", |s| of(s, Figure::Stretch);
-    CONTACT_STRETCH = "ΔL", "how much longer the way of the string is with the contact pressing", "mm", |s| Some(s.contact()?.stretch_mm);
-    AFTER = "a", "string between bridge pin and tuning pin", "mm", |_| Some(allowances().after_length_mm);
-    PIN = "P", "diameter of the tuning pin", "mm", |_| Some(allowances().pin_mm);
-    TURNS = "N", "turns on the tuning pin", "", |_| Some(allowances().turns);
-    KNOT = "K", "what board, rib and knot take", "mm", |_| Some(allowances().knot_mm);
-    TAIL = "e", "tail to pull by", "mm", |_| Some(allowances().tail_mm);
-    EXPANSION = "α", "expansion of the string, millionths for each kelvin", "", |s| {
+    STRETCH = "ΔL", say::LETTER_STRETCH, "mm", |s| of(s, Figure::Stretch);
+    CONTACT_STRETCH = "ΔL", say::LETTER_CONTACT_STRETCH, "mm", |s| Some(s.contact()?.stretch_mm);
+    AFTER = "a", say::LETTER_AFTER, "mm", |_| Some(allowances().after_length_mm);
+    PIN = "P", say::LETTER_PIN, "mm", |_| Some(allowances().pin_mm);
+    TURNS = "N", say::LETTER_TURNS, "", |_| Some(allowances().turns);
+    KNOT = "K", say::LETTER_KNOT, "mm", |_| Some(allowances().knot_mm);
+    TAIL = "e", say::LETTER_TAIL, "mm", |_| Some(allowances().tail_mm);
+    EXPANSION = "α", say::LETTER_EXPANSION, "", |s| {
         Some(1e6 * s.material()?.expansion_per_k.as_ref()?.value)
     };
-    FRAME = "α₀", "expansion of the frame along the string, millionths for each kelvin", "", |s| {
+    FRAME = "α₀", say::LETTER_FRAME, "", |s| {
         Some(1e6 * s.harp.conditions.frame_expansion_per_k)
     };
-    PLACE = "x", "distance from the bridge pin to the lever or disc", "mm", |s| {
+    PLACE = "x", say::LETTER_PLACE, "mm", |s| {
         of(s, Figure::DiscSharp).or_else(|| of(s, Figure::DiscNatural)).or_else(|| of(s, Figure::Lever))
     };
-    NATURAL = "x₁", "distance from the bridge pin to the natural disc", "mm", |s| {
+    NATURAL = "x₁", say::LETTER_NATURAL, "mm", |s| {
         of(s, Figure::DiscNatural)
     };
-    PUSH = "δ", "how far lever or disc pushes the string aside", "mm", |s| {
+    PUSH = "δ", say::LETTER_PUSH, "mm", |s| {
         Some(s.harp.conditions.push.to_mm())
     };
-    SOUNDS = "L′", "part of the string that still sounds", "mm", |s| Some(s.contact()?.sounds_mm);
-    RAISED_PULL = "T′", "tension with the contact pressing", "N", |s| Some(s.contact()?.pull_n);
-    RAISED = "f′", "pitch with the contact pressing", "Hz", |s| {
+    SOUNDS = "L′", say::LETTER_SOUNDS, "mm", |s| Some(s.contact()?.sounds_mm);
+    RAISED_PULL = "T′", say::LETTER_RAISED_PULL, "N", |s| Some(s.contact()?.pull_n);
+    RAISED = "f′", say::LETTER_RAISED, "Hz", |s| {
         Some(of(s, Figure::Frequency)? * pitch::ratio(100.0 * s.contact()?.semitones))
     };
-    NOMINAL = "x₀", "distance from the bridge pin to the nominal place", "mm", |s| {
+    NOMINAL = "x₀", say::LETTER_NOMINAL, "mm", |s| {
         s.figures.disc_natural.or(s.figures.lever).ok().map(|place| place.nominal.to_mm())
     };
-    RAISED_AT_NOMINAL = "f′", "pitch with the contact pressing at the nominal place", "Hz", |s| {
+    RAISED_AT_NOMINAL = "f′", say::LETTER_RAISED_AT_NOMINAL, "Hz", |s| {
         let cents = 100.0 + of(s, Figure::NominalError)?;
         Some(of(s, Figure::Frequency)? * pitch::ratio(cents))
     };
-    UNDER = "D", "diameter that the layer is wound on", "mm", |s| {
+    UNDER = "D", say::LETTER_UNDER, "mm", |s| {
         layer(s).and_then(|_| of(s, Figure::Core))
     };
-    THICKNESS = "t", "thickness of a layer: the wire, or the flat of a ribbon", "mm", wire_mm;
-    WIDTH = "w", "width of a ribbon", "mm", NONE;
-    TURN_PITCH = "p", "pitch of the winding: from turn to turn", "mm", |s| {
+    THICKNESS = "t", say::LETTER_THICKNESS, "mm", wire_mm;
+    WIDTH = "w", say::LETTER_WIDTH, "mm", NONE;
+    TURN_PITCH = "p", say::LETTER_TURN_PITCH, "mm", |s| {
         Some(wire_mm(s)? / layer(s)?.1)
     };
-    COVER = "c", "how much of the pitch the wire covers", "", |s| Some(layer(s)?.1);
-    SECTION = "S", "section of the wire or ribbon", "mm²", |s| {
+    COVER = "c", say::LETTER_COVER, "", |s| Some(layer(s)?.1);
+    SECTION = "S", say::LETTER_SECTION, "mm²", |s| {
         Some(PI / 4.0 * wire_mm(s)?.powi(2))
     };
-    LAYER_DENSITY = "ρ₁", "density of the layer", "kg/m³", |s| Some(layer(s)?.2);
-    REFERENCE = "fₐ", "pitch of A4", "Hz", |_| Some(PitchSpec::default().a4_hz);
-    CENTS = "C", "cents from A4 to the note in the temperament", "", |s| {
+    LAYER_DENSITY = "ρ₁", say::LETTER_LAYER_DENSITY, "kg/m³", |s| Some(layer(s)?.2);
+    REFERENCE = "fₐ", say::LETTER_REFERENCE, "Hz", |_| Some(PitchSpec::default().a4_hz);
+    CENTS = "C", say::LETTER_CENTS, "", |s| {
         Some(cents(of(s, Figure::Frequency)? / PitchSpec::default().a4_hz))
     };
-    HARP_OCTAVE = "H", "the harpist's octave", "", NONE;
-    OCTAVE = "O", "octave of the scientific name, as the 4 in A4", "", NONE;
-    STEPS_UP = "U", "by how far a string is raised", "semitones", NONE;
-    SIGN_OF_KEY = "V", "sign of its letter in the key: −1 for a flat, 1 for a sharp", "", NONE;
-    SIGN_OPEN = "W", "sign to which the string is tuned", "", NONE;
-    MOST_RAISED = "M", "the most that its lever or its discs raise it", "semitones", NONE;
-    AUDIBLE = "Bₕ", "inharmonicity that listeners begin to hear", "", NONE;
-    MOVED_UP = "u", "what the figure moves by with one thing off to one side", "", NONE;
-    MOVED_DOWN = "v", "what it moves by with the same thing off to the other side", "", NONE;
-    MOVED_MOST = "m", "the greater of the two, whatever its sign", "", NONE;
-    SPREAD = "U", "how far the figure may be off, to either side", "", NONE;
-    WORST = "W", "how far it may be off with everything at its worst at once", "", NONE;
+    HARP_OCTAVE = "H", say::LETTER_HARP_OCTAVE, "", NONE;
+    OCTAVE = "O", say::LETTER_OCTAVE, "", NONE;
+    STEPS_UP = "U", say::LETTER_STEPS_UP, "semitones", NONE;
+    SIGN_OF_KEY = "V", say::LETTER_SIGN_OF_KEY, "", NONE;
+    SIGN_OPEN = "W", say::LETTER_SIGN_OPEN, "", NONE;
+    MOST_RAISED = "M", say::LETTER_MOST_RAISED, "semitones", NONE;
+    AUDIBLE = "Bₕ", shared::INHARMONICITY_LISTENERS_BEGIN_HEAR, "", NONE;
+    MOVED_UP = "u", say::LETTER_MOVED_UP, "", NONE;
+    MOVED_DOWN = "v", say::LETTER_MOVED_DOWN, "", NONE;
+    MOVED_MOST = "m", say::LETTER_MOVED_MOST, "", NONE;
+    SPREAD = "U", say::LETTER_SPREAD, "", NONE;
+    WORST = "W", say::LETTER_WORST, "", NONE;
 }

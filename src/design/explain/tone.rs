@@ -1,25 +1,22 @@
 //! Tone: partials, impedance, damping, glide.
 
-use super::Words;
+use super::Text::{Filled, Math, Said};
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
-use crate::design::figures::row;
+use super::{Text, Written};
 use crate::engine::analysis::Unknown;
-use crate::engine::figure::Figure;
+use crate::words::{Words, numbers_shared as shared, numbers_tone as say};
 
-const PINNED: &str = "The string turns freely at both ends. Clamped ends shift all partials alike and change no ratio.";
-const NO_WINDING: &str = "Windings add no stiffness, only mass. In truth they add a little.";
-const BARE_RANGE: &str = "The law of the bare ends is for ends that are short against the wave: above a tenth of a \
-                          wavelength it gives too much, by a quarter for partial 12 with a fiftieth of the length bare.";
+const PINNED: Text = Said(say::PINNED);
+const NO_WINDING: Text = Said(say::NO_WINDING);
+const BARE_RANGE: Text = Said(say::BARE_RANGE);
 
-pub(super) const INHARMONICITY: Words = Words {
-    title: row(Figure::Inharmonicity).title,
-    lead: "How much the stiffness of the string spreads its partials. A little warms the tone; a lot makes it \
-           sound false and hard to tune.",
+pub(super) const INHARMONICITY: Written = Written {
+    lead: Said(say::INHARMONICITY_LEAD),
     formula: &[
-        ("by stiffness", "B = π² E I/(T L²)"),
-        ("and for each bare end", "(2 π²/3) (1 − r) (b/L)³"),
+        (say::FORMULA_STIFFNESS, Math("B = π² E I/(T L²)")),
+        (say::FORMULA_EACH_BARE_END, Math("(2 π²/3) (1 − r) (b/L)³")),
     ],
     symbols: &[
         is::SHARPNESS,
@@ -33,55 +30,48 @@ pub(super) const INHARMONICITY: Words = Words {
     assumptions: &[
         PINNED,
         NO_WINDING,
-        "The core is round, and its modulus is that of vibration at the stress of the string.",
-        "Where a wound string has bare core at its ends, the ends are lighter and the upper partials go sharp, \
-         as if the string were stiffer.",
+        Said(say::INHARMONICITY_CORE_ROUND_MODULUS_VIBRATION),
+        Said(say::INHARMONICITY_WHERE_WOUND_STRING_HAS),
     ],
     range: &[
         BARE_RANGE,
-        "Measured wound strings are more inharmonic than the law for uniform strings says.",
-        "As uncertain as the modulus: a law for nylon that is known at second hand may be off by a third.",
+        Said(say::INHARMONICITY_MEASURED_WOUND_STRINGS_MORE),
+        Said(say::INHARMONICITY_UNCERTAIN_MODULUS_LAW_NYLON),
     ],
     sources: &[from::FLETCHER, from::YOUNG, from::STEPPED, from::KEMP],
     missing: &[from::NO_PULL, &[Unknown::Modulus]],
     worked: Worked::Wound,
 };
 
-pub(super) const PARTIAL_8: Words = Words {
-    title: row(Figure::Partial8).title,
-    lead: "How sharp the eighth partial is, three octaves above the note. It says what inharmonicity does to the \
-           ear.",
+pub(super) const PARTIAL_8: Written = Written {
+    lead: Said(say::PARTIAL_8_LEAD),
     formula: &[
-        ("by stiffness", "600 log₂((1 + 64 B)/(1 + B))"),
-        ("and by bare ends", "1200 log₂(f₈/(8 f₁))"),
+        (say::FORMULA_STIFFNESS, Math("600 log₂((1 + 64 B)/(1 + B))")),
+        (say::FORMULA_BARE_ENDS, Math("1200 log₂(f₈/(8 f₁))")),
     ],
     symbols: &[is::SHARPNESS_OF_CORE, is::EIGHTH, is::FIRST],
     assumptions: &[
         PINNED,
         NO_WINDING,
-        "It is set against eight times the first partial, which is what was tuned.",
-        "The bare ends are taken exactly: the partials of a flexible string in three pieces, bare core, winding, \
-         bare core. The cents of both parts are added.",
+        Said(say::PARTIAL_8_SET_AGAINST_EIGHT_TIMES),
+        Said(say::PARTIAL_8_BARE_ENDS_TAKEN_EXACTLY),
     ],
     range: &[
-        "Right for the string as it is given. The adding of the two parts leaves out how they work on each other, \
-         which is small where each is some tens of cents.",
-        "A finding begins above {sharp} cents, if the difference can be heard as well.",
+        Said(say::PARTIAL_8_RIGHT_STRING_GIVEN_ADDING),
+        Filled(|v| say::partial_8_finding_begins_above_cents(&v.sharp)),
     ],
     sources: &[from::FLETCHER, from::STEPPED],
     missing: &[from::NO_PULL, &[Unknown::Modulus]],
     worked: Worked::Wound,
 };
 
-pub(super) const PARTIALS: Words = Words {
-    title: "Partials",
-    lead: "A stiff string sounds not quite whole multiples of its note: each partial is further off than \
-           the one below.",
+pub(super) const PARTIALS: Written = Written {
+    lead: Said(say::PARTIALS_LEAD),
     formula: &[
-        ("frequency of a partial", "fₙ = n f₀ √(1 + B n²)"),
-        ("of the string without stiffness", "f₀ = √(T/μ)/(2 L)"),
-        ("what is tuned", "f = f₀ √(1 + B)"),
-        ("how sharp, in cents", "600 log₂((1 + B n²)/(1 + B))"),
+        (say::FORMULA_FREQUENCY_PARTIAL, Math("fₙ = n f₀ √(1 + B n²)")),
+        (say::FORMULA_STRING_WITHOUT_STIFFNESS, Math("f₀ = √(T/μ)/(2 L)")),
+        (say::FORMULA_TUNED, Math("f = f₀ √(1 + B)")),
+        (say::FORMULA_SHARP_CENTS, Math("600 log₂((1 + B n²)/(1 + B))")),
     ],
     symbols: &[
         is::OF_PARTIAL,
@@ -93,55 +83,44 @@ pub(super) const PARTIALS: Words = Words {
         is::LENGTH,
         is::PITCH,
     ],
-    assumptions: &[
-        PINNED,
-        NO_WINDING,
-        "Bare ends come on top: their part is that of a flexible string in three pieces, solved exactly for each \
-         partial.",
-    ],
+    assumptions: &[PINNED, NO_WINDING, Said(say::PARTIALS_BARE_ENDS_COME_TOP)],
     range: &[
-        "Right while the string is long against its thickness, which every harp string is.",
-        "Soundboard and neck move too and pull single partials up or down. That is left out.",
+        Said(say::PARTIALS_RIGHT_WHILE_STRING_LONG),
+        Said(say::PARTIALS_SOUNDBOARD_NECK_MOVE_TOO),
     ],
     sources: &[from::FLETCHER, from::YOUNG, from::STEPPED, from::KEMP],
     missing: &[from::NO_PULL, &[Unknown::Modulus]],
     worked: Worked::Wound,
 };
 
-pub(super) const IMPEDANCE: Words = Words {
-    title: row(Figure::Impedance).title,
-    lead: "How hard the string is to move at its end, and so how strongly it can drive the soundboard.",
-    formula: &[("", "√(T μ)")],
+pub(super) const IMPEDANCE: Written = Written {
+    lead: Said(say::IMPEDANCE_LEAD),
+    formula: &[(Words::NONE, Math("√(T μ)"))],
     symbols: &[is::PULL, is::MASS],
     assumptions: &[
-        "The string is flexible and uniform. Bare ends are left out.",
-        "What the soundboard does with it is not told by this figure.",
+        Said(say::IMPEDANCE_STRING_FLEXIBLE_UNIFORM_BARE),
+        Said(say::IMPEDANCE_SOUNDBOARD_DOES_NOT_TOLD),
     ],
-    range: &["As exact as the tension and the mass per metre."],
+    range: &[Said(say::IMPEDANCE_EXACT_TENSION_MASS_PER)],
     sources: &[from::PHYSICS],
     missing: &[from::NO_PULL],
     worked: Worked::Nylon,
 };
 
-pub(super) const DAMPING: Words = Words {
-    title: row(Figure::Damping).title,
-    lead: "How fast a high partial dies away by the bending of the string itself. The higher, the duller the \
-           string.",
-    formula: &[("", "η = ηₑ B n²/(1 + B n²)")],
+pub(super) const DAMPING: Written = Written {
+    lead: Said(say::DAMPING_LEAD),
+    formula: &[(Words::NONE, Math("η = ηₑ B n²/(1 + B n²)"))],
     symbols: &[is::DAMPING, is::SHARPNESS_OF_CORE, is::PARTIAL, is::LOSS],
     assumptions: &[
-        "It is given for partial {partial} unless you set another (up to {most_partial}). That choice is ours and \
-         has no source.",
-        "Only bending counts. Losses to the air, into soundboard and neck, and by friction in a winding are left \
-         out, so this is the least that the partial loses.",
-        "The inharmonicity is that of the stiffness alone.",
-        "Wound strings get no figure: friction within the winding outweighs the bending of the core.",
+        Filled(|v| say::damping_given_partial_unless_you(&v.most_partial, &v.partial)),
+        Said(say::DAMPING_ONLY_BENDING_COUNTS_LOSSES),
+        Said(say::DAMPING_INHARMONICITY_STIFFNESS_ALONE),
+        Said(say::DAMPING_WOUND_STRINGS_GET_NO),
     ],
     range: &[
-        "Right for every partial, as far as bending goes.",
-        "Nylon strings that were found good showed partials up to a loss factor of about 0.001, and 0.002 was taken as \
-         the limit of a good tone. Take that as an order of magnitude.",
-        "The loss factors of gut and most metals are not known here, and then there is no figure.",
+        Said(say::DAMPING_RIGHT_EVERY_PARTIAL_FAR),
+        Said(say::DAMPING_NYLON_STRINGS_WERE_FOUND),
+        Said(say::DAMPING_LOSS_FACTORS_GUT_MOST),
     ],
     sources: &[from::BENDING_LAW, from::BENDING],
     missing: &[
@@ -151,14 +130,12 @@ pub(super) const DAMPING: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const GLIDE: Words = Words {
-    title: row(Figure::Glide).title,
-    lead: "How sharp the string begins after a pluck, before it settles. A slack string that is plucked hard \
-           audibly falls in pitch.",
+pub(super) const GLIDE: Written = Written {
+    lead: Said(say::GLIDE_LEAD),
     formula: &[
-        ("", "600 log₂(1 + q E A κ h²/(4 L T))"),
-        ("", "κ = 1/(L β (1 − β))"),
-        ("", "q = 1 + sin²(π β)/(π² β (1 − β))"),
+        (Words::NONE, Math("600 log₂(1 + q E A κ h²/(4 L T))")),
+        (Words::NONE, Math("κ = 1/(L β (1 − β))")),
+        (Words::NONE, Math("q = 1 + sin²(π β)/(π² β (1 − β))")),
     ],
     symbols: &[
         is::IN_STEP,
@@ -171,18 +148,12 @@ pub(super) const GLIDE: Words = Words {
         is::PLUCK_AT,
     ],
     assumptions: &[
-        "The string is pulled {pluck} mm aside unless you set another way, but never more than {most_pluck} % of its length: \
-         short strings are plucked by less. Common practice, no source.",
-        "While it swings, half of the stretch of the pluck is left on average. The pull is greatest whenever the \
-         string is farthest out, which tells on the first partial by the factor q.",
-        "It swings in one plane, as it does after a pluck. A string that has turned to circling sounds lower.",
-        "All the stretch stays within the vibrating length: the string does not slip over the bridge pin.",
+        Filled(|v| shared::string_pulled_mm_aside(&v.most_pluck, &v.pluck)),
+        Said(say::GLIDE_WHILE_SWINGS_HALF_STRETCH),
+        Said(say::GLIDE_SWINGS_PLANE_DOES_AFTER),
+        Said(shared::ALL_STRETCH_STAYS_WITHIN),
     ],
-    range: &[
-        "An estimate of the very beginning. The rise falls as the sound dies, so what the ear takes for the pitch \
-         lies below it.",
-        "Ways of {plucks}.",
-    ],
+    range: &[Said(say::GLIDE_ESTIMATE_VERY_BEGINNING_RISE), Filled(|v| say::glide_ways(&v.plucks))],
     sources: &[from::STRETCHING, from::HARDENING, from::ENERGY],
     missing: &[from::NO_PULL, &[Unknown::Core, Unknown::Modulus]],
     worked: Worked::Nylon,

@@ -1,61 +1,50 @@
-//! Pitch, take-up, levers and discs.
+//! Pitch, stretch, levers and discs.
 
-use super::Words;
+use super::Text::{Filled, Math, Said};
 use super::example::Worked;
 use super::sources as from;
 use super::symbols as is;
-use crate::design::figures::row;
+use super::{Text, Written};
 use crate::engine::analysis::Unknown;
-use crate::engine::figure::Figure;
+use crate::words::{Words, numbers_shared as shared, numbers_tuning as say};
 
-const FREE: &str = "The string slides freely over bridge pin, lever and disc. Friction there is left out: it keeps part of \
-                    the change on one side until the string settles.";
-const FIXINGS: &str = "All string between its fixings shares the stretch: the vibrating length and the {after} mm, or what \
-                       you set, up to the tuning pin. The little inside the soundbox is left out.";
-const CORE_ALONE: &str = "The core carries the whole tension. Windings carry none.";
-const MASS_KEPT: &str = "The mass per metre is taken as unchanged. As nylon and gut grow thinner when they are stretched, the \
-                         change given is 1 to 4 % too little.";
-const MINUTES: &str = "The modulus is that over minutes. Metals have one modulus for every pace; for nylon and \
-                       fluorocarbon it is taken as that in vibration, which gives an upper estimate.";
-const PUSHED: &str = "The contact pushes the string {push} mm aside unless you set another push. That alone tightens it, so \
-                      that lever and disc stand nearer to the bridge pin than by the shortening alone.";
-const SEMITONE: &str = "A semitone is 100 cents, whatever the temperament: one lever must serve the string in any key.";
-const PLACE_RANGE: &str =
-    "Pushes of {pushes}. Where the push alone does more than was asked, there is no place.";
-const PLACE_TRUST: &str = "The push is hard to measure and counts for much on short strings. Try one string before you drill \
-                           them all.";
-const STOPPED: &[(&str, &str)] = &[
-    ("the place is where", "1200 log₂(f′/f) = 100"),
-    ("pitch of what still sounds", "f′ = √((T′ + π² E I/L′²)/μ)/(2 L′)"),
-    ("its length", "L′ = √((L − x)² + δ²)"),
-    ("its tension", "T′ = T + Eₘ A ΔL/(L + a)"),
-    ("the stretch", "ΔL = √(x² + δ²) + L′ − L"),
+const FREE: Text = Said(say::FREE);
+const FIXINGS: Text = Filled(|v| say::fixings(&v.after));
+const CORE_ALONE: Text = Said(say::CORE_ALONE);
+const MASS_KEPT: Text = Said(say::MASS_KEPT);
+const MINUTES: Text = Said(say::MINUTES);
+const PUSHED: Text = Filled(|v| say::pushed(&v.push));
+const SEMITONE: Text = Said(say::SEMITONE);
+const PLACE_RANGE: Text = Filled(|v| say::place_range(&v.pushes));
+const PLACE_TRUST: Text = Said(say::PLACE_TRUST);
+const STOPPED: &[(Words, Text)] = &[
+    (say::FORMULA_PLACE_WHERE, Math("1200 log₂(f′/f) = 100")),
+    (say::FORMULA_PITCH_STILL_SOUNDS, Math("f′ = √((T′ + π² E I/L′²)/μ)/(2 L′)")),
+    (say::FORMULA_LENGTH, Math("L′ = √((L − x)² + δ²)")),
+    (say::FORMULA_TENSION, Math("T′ = T + Eₘ A ΔL/(L + a)")),
+    (say::FORMULA_STRETCH, Math("ΔL = √(x² + δ²) + L′ − L")),
 ];
 
-pub(super) const FREQUENCY: Words = Words {
-    title: row(Figure::Frequency).title,
-    lead: "How often the string swings in a second, from the note, the pitch of A4 and the temperament. A \
-           frequency that was typed in place of a note is taken as it stands.",
-    formula: &[("", "f = fₐ · 2^(C/1200)")],
+pub(super) const FREQUENCY: Written = Written {
+    lead: Said(say::FREQUENCY_LEAD),
+    formula: &[(Words::NONE, Math("f = fₐ · 2^(C/1200)"))],
     symbols: &[is::PITCH, is::REFERENCE, is::CENTS],
     assumptions: &[
-        "A4 is {a4} Hz unless you set another pitch ({a4s}).",
-        "The notes are those of the open strings, as they stand in the chart.",
+        Filled(|v| shared::a4_hz_unless_you(&v.a4, &v.a4s)),
+        Said(say::FREQUENCY_NOTES_THOSE_OPEN_STRINGS),
     ],
-    range: &["Pitches of {pitches}."],
+    range: &[Filled(|v| say::frequency_pitches(&v.pitches))],
     sources: &[from::STANDARD_PITCH, from::TEMPERAMENTS, from::ORGAN],
     missing: &[&[Unknown::Pitch]],
     worked: Worked::Nylon,
 };
 
-pub(super) const STRETCH: Words = Words {
-    title: row(Figure::Stretch).title,
-    lead: "How much string goes onto the pin between slack and settled at pitch. New strings of nylon and gut \
-           need it again and again in the first weeks.",
+pub(super) const STRETCH: Written = Written {
+    lead: Said(say::STRETCH_LEAD),
     formula: &[
-        ("", "ΔL = ε (L + a)"),
-        ("strain, with a modulus that rises with the stress", "ε = ln(1 + k σ/Eₛ)/k"),
-        ("strain, with k = 0", "ε = σ/Eₛ"),
+        (Words::NONE, Math("ΔL = ε (L + a)")),
+        (say::FORMULA_STRAIN_MODULUS_RISES_STRESS, Math("ε = ln(1 + k σ/Eₛ)/k")),
+        (say::FORMULA_STRAIN_K, Math("ε = σ/Eₛ")),
     ],
     symbols: &[
         is::STRETCH,
@@ -67,63 +56,55 @@ pub(super) const STRETCH: Words = Words {
         is::MODULUS_SLOW,
     ],
     assumptions: &[
-        "The modulus is the slow one, over weeks, creep included.",
+        Said(say::STRETCH_MODULUS_SLOW_OVER_WEEKS),
         FIXINGS,
         CORE_ALONE,
-        "Knots that draw tight come on top.",
+        Said(say::STRETCH_KNOTS_DRAW_TIGHT_COME),
     ],
     range: &[
-        "First order: what is wound up early is stretched less. For a strain of a twentieth the figure is a fortieth \
-         too much.",
-        "The slow modulus of nylon and fluorocarbon is known only from memory, so take the figure as a guide.",
+        Said(say::STRETCH_FIRST_ORDER_WOUND_UP),
+        Said(say::STRETCH_SLOW_MODULUS_NYLON_FLUOROCARBON),
     ],
     sources: &[from::HOOKE, from::PACES],
     missing: &[from::NO_PULL, &[Unknown::Core, Unknown::SlowModulus]],
     worked: Worked::Nylon,
 };
 
-pub(super) const PIN_TURNS: Words = Words {
-    title: row(Figure::PinTurns).title,
-    lead: "How many turns of the tuning pin take up the stretch, from slack until the string has settled.",
-    formula: &[("", "ΔL/(π (P + g))")],
+pub(super) const PIN_TURNS: Written = Written {
+    lead: Said(say::PIN_TURNS_LEAD),
+    formula: &[(Words::NONE, Math("ΔL/(π (P + g))"))],
     symbols: &[is::STRETCH, is::PIN, is::GAUGE],
     assumptions: &[
-        "The string lies on the pin in one layer, turn beside turn, without slipping.",
-        "The pin is {pin} mm thick unless you set another.",
+        Said(say::PIN_TURNS_STRING_LIES_PIN_LAYER),
+        Filled(|v| say::pin_turns_pin_mm_thick_unless(&v.pin)),
     ],
-    range: &["As uncertain as the take-up."],
+    range: &[Said(say::PIN_TURNS_UNCERTAIN_TAKE_UP)],
     sources: &[from::GEOMETRY, from::PACES],
     missing: &[from::NO_PULL, &[Unknown::Core, Unknown::SlowModulus, Unknown::Gauge]],
     worked: Worked::Nylon,
 };
 
-pub(super) const CENTS_PER_PIN_DEGREE: Words = Words {
-    title: row(Figure::CentsPerPinDegree).title,
-    lead: "How far a degree of the tuning pin moves the pitch. The higher, the finer the hand that is needed.",
-    formula: &[("", "(600/ln 2) (Eₘ/σ) π (P + g)/(L + a)/360")],
+pub(super) const CENTS_PER_PIN_DEGREE: Written = Written {
+    lead: Said(say::CENTS_PER_PIN_DEGREE_LEAD),
+    formula: &[(Words::NONE, Math("(600/ln 2) (Eₘ/σ) π (P + g)/(L + a)/360"))],
     symbols: &[is::MODULUS_MINUTES, is::STRESS, is::PIN, is::GAUGE, is::LENGTH, is::AFTER],
     assumptions: &[MINUTES, FIXINGS, FREE, CORE_ALONE, MASS_KEPT],
-    range: &["For small turns. After the turn, nylon and gut give way again for minutes to days."],
+    range: &[Said(say::CENTS_PER_PIN_DEGREE_SMALL_TURNS_AFTER_TURN)],
     sources: &[from::HOOKE, from::PACES],
     missing: &[from::NO_PULL, &[Unknown::Core, Unknown::IntermediateModulus, Unknown::Gauge]],
     worked: Worked::Nylon,
 };
 
-pub(super) const CENTS_PER_KELVIN: Words = Words {
-    title: row(Figure::CentsPerKelvin).title,
-    lead: "How far a degree of warmth moves the pitch of a metal string; below nothing, it falls.",
-    formula: &[("", "−(600/ln 2) (Eₘ/σ) (α − α₀)")],
+pub(super) const CENTS_PER_KELVIN: Written = Written {
+    lead: Said(say::CENTS_PER_KELVIN_LEAD),
+    formula: &[(Words::NONE, Math("−(600/ln 2) (Eₘ/σ) (α − α₀)"))],
     symbols: &[is::MODULUS_MINUTES, is::STRESS, is::EXPANSION, is::FRAME],
     assumptions: &[
-        "Only for metals. Nylon and fluorocarbon soften as they warm, which offsets or reverses the drift; gut and \
-         silk are moved more by the damp of the air. No published numbers were found, so they have no figure.",
-        "The frame expands by {frame} millionths for each kelvin unless you set another number. Strings follow the \
-         air in seconds, a soundboard in minutes.",
+        Said(say::CENTS_PER_KELVIN_ONLY_METALS_NYLON_FLUOROCARBON),
+        Filled(|v| say::cents_per_kelvin_frame_expands_millionths_each(&v.frame)),
         CORE_ALONE,
     ],
-    range: &[
-        "For changes of some tens of kelvins. What damp does to a wooden frame is left out, and is often more.",
-    ],
+    range: &[Said(say::CENTS_PER_KELVIN_CHANGES_SOME_TENS_KELVINS)],
     sources: &[from::WARMTH, from::PACES],
     missing: &[
         from::NO_PULL,
@@ -138,9 +119,8 @@ pub(super) const CENTS_PER_KELVIN: Words = Words {
     worked: Worked::Steel,
 };
 
-pub(super) const LEVER: Words = Words {
-    title: row(Figure::Lever).title,
-    lead: "Where the lever must touch the string to raise it by a semitone, from the bridge pin.",
+pub(super) const LEVER: Written = Written {
+    lead: Said(say::LEVER_LEAD),
     formula: STOPPED,
     symbols: &[
         is::PLACE,
@@ -169,10 +149,8 @@ pub(super) const LEVER: Words = Words {
     worked: Worked::Nylon,
 };
 
-pub(super) const DISC_NATURAL: Words = Words {
-    title: row(Figure::DiscNatural).title,
-    lead: "Where the first disc must touch the string to raise it from flat to natural, from the bridge pin. Of a \
-           single disc, this is the one.",
+pub(super) const DISC_NATURAL: Written = Written {
+    lead: Said(say::DISC_NATURAL_LEAD),
     formula: STOPPED,
     symbols: &[
         is::PLACE,
@@ -194,7 +172,7 @@ pub(super) const DISC_NATURAL: Words = Words {
     assumptions: &[
         SEMITONE,
         PUSHED,
-        "The pins of a disc touch the string at one point.",
+        Said(say::DISC_NATURAL_PINS_DISC_TOUCH_STRING),
         FIXINGS,
         FREE,
         MINUTES,
@@ -208,16 +186,14 @@ pub(super) const DISC_NATURAL: Words = Words {
     worked: Worked::Disc,
 };
 
-pub(super) const DISC_SHARP: Words = Words {
-    title: row(Figure::DiscSharp).title,
-    lead: "Where the second disc must touch the string to raise it from natural to sharp, from the bridge pin, the \
-           first disc still pressing.",
+pub(super) const DISC_SHARP: Written = Written {
+    lead: Said(say::DISC_SHARP_LEAD),
     formula: &[
-        ("the place is where", "1200 log₂(f′/f) = 200"),
+        (say::FORMULA_PLACE_WHERE, Math("1200 log₂(f′/f) = 200")),
         STOPPED[1],
         STOPPED[2],
         STOPPED[3],
-        ("the stretch", "ΔL = √(x₁² + δ²) + (x − x₁) + L′ − L"),
+        (say::FORMULA_STRETCH, Math("ΔL = √(x₁² + δ²) + (x − x₁) + L′ − L")),
     ],
     symbols: &[
         is::PLACE,
@@ -238,9 +214,8 @@ pub(super) const DISC_SHARP: Words = Words {
         is::AFTER,
     ],
     assumptions: &[
-        "Two semitones are 200 cents, whatever the temperament.",
-        "Both discs push equally far. The string runs from the bridge pin to the first disc, along to the second, \
-         and on to the soundboard.",
+        Said(say::DISC_SHARP_TWO_SEMITONES_CENTS_WHATEVER),
+        Said(say::DISC_SHARP_BOTH_DISCS_PUSH_EQUALLY),
         PUSHED,
         FIXINGS,
         FREE,
@@ -255,17 +230,15 @@ pub(super) const DISC_SHARP: Words = Words {
     worked: Worked::Discs,
 };
 
-pub(super) const NOMINAL_ERROR: Words = Words {
-    title: row(Figure::NominalError).title,
-    lead: "How sharp the first semitone would be if its lever or disc stood where it belongs on a string that is only \
-           shortened. It is what the stretch of pressing adds: the more, the more each string wants a place of its own.",
+pub(super) const NOMINAL_ERROR: Written = Written {
+    lead: Said(say::NOMINAL_ERROR_LEAD),
     formula: &[
-        ("in cents", "1200 log₂(f′/f) − 100"),
-        ("the nominal place", "x₀ = L (1 − 2^(−1/12))"),
+        (say::FORMULA_CENTS, Math("1200 log₂(f′/f) − 100")),
+        (say::FORMULA_NOMINAL_PLACE, Math("x₀ = L (1 − 2^(−1/12))")),
     ],
     symbols: &[is::RAISED_AT_NOMINAL, is::PITCH, is::NOMINAL, is::LENGTH],
     assumptions: &[
-        "The pitch with the contact pressing is worked out as for the lever, with the contact at the nominal place.",
+        Said(say::NOMINAL_ERROR_PITCH_CONTACT_PRESSING_WORKED),
         SEMITONE,
         PUSHED,
         FIXINGS,
@@ -274,8 +247,8 @@ pub(super) const NOMINAL_ERROR: Words = Words {
     ],
     range: &[
         PLACE_RANGE,
-        "Of a string with two discs, it is the error of the first.",
-        "Proportional to the square of the push on a long string, so that it is no more exact than the push.",
+        Said(say::NOMINAL_ERROR_STRING_TWO_DISCS_ERROR),
+        Said(say::NOMINAL_ERROR_PROPORTIONAL_SQUARE_PUSH_LONG),
     ],
     sources: &[from::HOOKE, from::PACES, from::PRACTICE],
     missing: &[

@@ -3,7 +3,7 @@
 
 use serde_json::{Map, Value};
 
-use super::{FLAT_REVISION, LIBRARY_REVISION, built_in_at};
+use super::{FLAT_REVISION, LIBRARY_REVISION, QUOTED_REVISION, built_in_at};
 use crate::design::document::{Design, MOST_STRINGS};
 use crate::design::persist::MOST_VERSIONS;
 use crate::design::reading::{Json, parse};
@@ -17,7 +17,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 142] = [
+const SHORT: [(&str, &str); 145] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -146,6 +146,7 @@ const SHORT: [(&str, &str); 142] = [
     ("to_percent", "To"),
     ("screw_mm", "Sc"),
     ("screw_gap_mm", "Sg"),
+    ("screw_depth_mm", "Sd"),
     ("woods", "Wo"),
     ("softwood", "So"),
     ("by_class", "Bc"),
@@ -160,6 +161,8 @@ const SHORT: [(&str, &str); 142] = [
     ("cross", "Cr"),
     ("along", "Al"),
     ("side_percent", "Sp"),
+    ("sizes", "Sz"),
+    ("parts", "Pa"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only
@@ -179,7 +182,7 @@ fn as_value(part: &dyn Json) -> Value {
 pub(super) fn squeeze(mut document: Value) -> Value {
     if let Value::Object(fields) = &mut document {
         let usual = as_value(&Design::default());
-        let lists = [LIBRARY_REVISION, FLAT_REVISION].map(|revision| {
+        let lists = [LIBRARY_REVISION, QUOTED_REVISION, FLAT_REVISION].map(|revision| {
             let list = built_in_at(revision).unwrap_or_default();
             (revision, list.iter().map(|spec| as_value(spec)).collect::<Vec<Value>>())
         });
@@ -194,14 +197,19 @@ pub(super) fn squeeze(mut document: Value) -> Value {
 /// A revision of the built-in list with its materials.
 type List = (u64, Vec<Value>);
 
-fn squeeze_one(fields: &mut Map<String, Value>, usual: &Value, lists: &[List; 2]) {
+fn squeeze_one(fields: &mut Map<String, Value>, usual: &Value, lists: &[List; 3]) {
     // A field that cannot be told from its usual value comes back as that.
     drop_usual(fields, usual);
     if let Some(Value::Array(materials)) = fields.get_mut("materials") {
-        // A design that was made with the older figures keeps them, and its link stays as short.
+        // A design that was made with an older list keeps it, and its link stays as short.
         let held = |list: &List| materials.iter().filter(|one| list.1.contains(one)).count();
-        let [newest, flat] = lists;
-        let (revision, list) = if held(flat) > held(newest) { flat } else { newest };
+        let [mut best, before @ ..] = lists.each_ref();
+        for list in before {
+            if held(list) > held(best) {
+                best = list;
+            }
+        }
+        let (revision, list) = best;
         for material in materials.iter_mut().filter(|material| list.contains(material)) {
             *material = material.get("key").cloned().unwrap_or_default();
         }

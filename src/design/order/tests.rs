@@ -142,7 +142,7 @@ fn what_is_not_known_says_why() {
     );
     assert_eq!(
         says[2],
-        "cannot be had now; string 6 is cut to 1000 mm, longer than a pack (choose a longer pack)"
+        "not available now; string 6 is cut to 1000 mm, longer than a pack (choose a longer pack)"
     );
     let all: Vec<&OrderLine> = list.lines.iter().collect();
     assert_eq!(sum_words(&all), "4 lines, no sum can be given: 1 lacks the pack length");
@@ -286,7 +286,7 @@ fn the_exact_size_goes_before_a_near_one_and_a_near_one_is_told() {
     };
     assert_eq!(told(&design), ("nylon 0.81".to_owned(), Vec::new()));
     design.stock[1].sold_out = true;
-    let sold_out = vec!["cannot be had now".to_owned()];
+    let sold_out = vec!["not available now".to_owned()];
     assert_eq!(told(&design), ("nylon 0.81".to_owned(), sold_out));
     design.stock.pop();
     let near = vec!["not the exact size of string 1, but the nearest in the stock".to_owned()];

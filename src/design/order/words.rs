@@ -2,9 +2,10 @@
 
 use super::{NoPacks, OrderLine, OrderList, sums};
 use crate::design::cells;
-use crate::design::display::decimals;
+use crate::design::display::{decimals, trimmed};
 use crate::design::document::StockItem;
 use crate::design::stock::{NoItem, bundle_of, table::pack_kind};
+use crate::words::{Language, in_language, stock as say};
 
 /// The headings of the order list.
 pub const COLUMNS: [&str; 16] = [
@@ -27,7 +28,12 @@ pub const COLUMNS: [&str; 16] = [
 ];
 
 /// The order list as a table: [`COLUMNS`], a line for each item, then for what the stock does not have, then for strings that are nothing yet.
+/// In English with decimal points, whatever the language.
 pub fn csv(list: &OrderList) -> String {
+    in_language(Language::English, || table(list))
+}
+
+fn table(list: &OrderList) -> String {
     let mut out = COLUMNS.join(",");
     out.push('\n');
     let text = |text: &str| cells::guarded(text.trim());
@@ -39,7 +45,7 @@ pub fn csv(list: &OrderList) -> String {
             if line.without_length == 0 { line.length_mm.to_string() } else { String::new() };
         let mut notes = remarks(line);
         if line.outside.is_some() && notes.is_empty() {
-            notes.push("not in the stock list".to_owned());
+            notes.push(say::OUTSIDE.into());
         }
         if !item.remark.trim().is_empty() {
             notes.push(item.remark.trim().to_owned());
@@ -96,31 +102,24 @@ pub fn remarks(line: &OrderLine) -> Vec<String> {
         None => {}
     }
     if line.item.sold_out {
-        notes.push("cannot be had now".to_owned());
+        notes.push(say::SOLD_OUT.into());
     }
-    let of = |numbers: &[usize]| {
-        let strings = if numbers.len() == 1 { "string" } else { "strings" };
-        format!("{strings} {}", numbers_words(numbers))
-    };
+    let of = |numbers: &[usize]| say::strings(&numbers.len(), &numbers_words(numbers));
     if !line.out_of_range.is_empty() {
-        notes.push(format!("not sold for the note of {}", of(&line.out_of_range)));
+        notes.push(say::not_for_note(&of(&line.out_of_range)));
     }
     if !line.nearest.is_empty() {
-        notes.push(format!(
-            "not the exact size of {}, but the nearest in the stock",
-            of(&line.nearest)
-        ));
+        notes.push(say::not_exact(&of(&line.nearest)));
     }
     match &line.packs {
         Err(why) => notes.push(why.to_string()),
-        Ok(packs) if packs.at_least < packs.count => notes.push(format!(
-            "{} coils suffice; whether {} would do was not settled",
-            packs.count, packs.at_least
-        )),
+        Ok(packs) if packs.at_least < packs.count => {
+            notes.push(say::coils_unsettled(&packs.count, &packs.at_least));
+        }
         Ok(_) => {}
     }
     if line.item.price.is_none() {
-        notes.push("no price is given".to_owned());
+        notes.push(say::PRICE_MISSING.into());
     }
     notes
 }
@@ -152,7 +151,7 @@ pub fn cut_words(line: &OrderLine) -> String {
     while let Some(first) = spares.first() {
         let count = spares.iter().take_while(|mm| *mm == first).count();
         let times = if count == 1 { String::new() } else { format!("{count} × ") };
-        words.push(format!("spare: {times}{}", cut(first)));
+        words.push(say::spare(&format!("{times}{}", cut(first))));
         spares = &spares[count..];
     }
     words.join(", ")
@@ -162,31 +161,23 @@ pub fn cut_words(line: &OrderLine) -> String {
 /// `12 lines, 3 without a price: at least 84.20 EUR`. Several currencies are not added up. Lines whose price is known
 /// and whose pack length is not are told apart.
 pub fn sum_words(lines: &[&OrderLine]) -> String {
-    let count =
-        |count: usize| if count == 1 { "1 line".to_owned() } else { format!("{count} lines") };
     let without = lines.iter().filter(|line| line.price.is_none()).count();
     let sums = sums(lines);
-    let sums: Vec<String> = sums.iter().map(|(name, sum)| money_words(*sum, name)).collect();
-    let sums = sums.join(" and ");
+    let sums = sums.iter().map(|(name, sum)| money_words(*sum, name));
+    let sums = sums.reduce(|sums, next| say::both(&sums, &next)).unwrap_or_default();
     let is_unmeasured =
         |line: &&&OrderLine| line.item.price.is_some() && line.packs == Err(NoPacks::PackLength);
     let unmeasured = match lines.iter().filter(is_unmeasured).count() {
-        0 => String::new(),
-        1 => "1 lacks the pack length".to_owned(),
-        count => format!("{count} lack the pack length"),
+        0 => None,
+        count => Some(say::lack_length(&count)),
     };
-    match without {
-        0 => format!("{}: {sums}", count(lines.len())),
-        without if without == lines.len() && unmeasured.is_empty() => {
-            format!("{}, no price is known", count(without))
-        }
-        without if without == lines.len() => {
-            format!("{}, no sum can be given: {unmeasured}", count(without))
-        }
-        without => {
-            let why = if unmeasured.is_empty() { unmeasured } else { format!(" ({unmeasured})") };
-            format!("{}, {without} without a price{why}: at least {sums}", count(lines.len()))
-        }
+    let all = say::lines(&lines.len());
+    match (without, unmeasured) {
+        (0, _) => say::sum(&all, &sums),
+        (without, None) if without == lines.len() => say::sum_no_price(&all),
+        (without, Some(why)) if without == lines.len() => say::sum_none(&all, &why),
+        (without, None) => say::sum_at_least(&all, &sums, &without),
+        (without, Some(why)) => say::sum_at_least_why(&all, &sums, &why, &without),
     }
 }
 
@@ -197,18 +188,12 @@ pub fn sold_as(line: &OrderLine) -> String {
 
 /// What a pack is: `coil of 5 m`, `single, 1.5 m`, `bundle of 12`, `coil`.
 pub fn pack_words(item: &StockItem) -> String {
-    let length = item.pack_mm.map(|mm| {
-        let metres = decimals(mm / 1_000.0, 3);
-        metres.trim_end_matches('0').trim_end_matches('.').to_owned()
-    });
-    match (item.single, length) {
-        (true, None) => pack_kind(item),
-        (true, Some(metres)) if bundle_of(item) > 1 => {
-            format!("{}, each {metres} m", pack_kind(item))
-        }
-        (true, Some(metres)) => format!("single, {metres} m"),
-        (false, None) => "coil".to_owned(),
-        (false, Some(metres)) => format!("coil of {metres} m"),
+    let metres = item.pack_mm.map(|mm| trimmed(decimals(mm / 1_000.0, 3), 0));
+    match (item.single, metres) {
+        (_, None) => pack_kind(item),
+        (true, Some(metres)) if bundle_of(item) > 1 => say::bundle_of(&bundle_of(item), &metres),
+        (true, Some(metres)) => say::single_of(&metres),
+        (false, Some(metres)) => say::coil_of(&metres),
     }
 }
 

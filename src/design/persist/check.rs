@@ -11,12 +11,15 @@ use thiserror::Error;
 pub use self::order::{
     MOST_STOCK, MOST_VERSION_BYTES, MOST_VERSIONS, item as check_item, tidy_item,
 };
+use crate::design::display::as_said;
 use crate::design::document::{
     Design, LONGEST_CELL, LONGEST_TEXT, MOST_LAYERS, MOST_STRINGS, MakeUpSpec, MaterialSpec,
 };
 use crate::design::letters::small;
 use crate::design::library::{MaterialError, material_of, sources_mut, sources_of};
+use crate::design::make_up_text::PACKING_PERCENT;
 use crate::design::settings::{NumberRow, Setting, short as in_short};
+use crate::words::{Words, files as say, numeral};
 
 /// The most materials that a design may hold.
 pub const MOST_MATERIALS: usize = 300;
@@ -26,35 +29,37 @@ pub const MOST_MATERIALS: usize = 300;
 #[non_exhaustive]
 pub enum CheckError {
     /// A number out of range, or no number.
-    #[error("{what} must be from {least} to {most}{}{unit}, got {}", gap(unit), in_short(*got))]
+    #[error("{}", out_of_range(.what, *.least, *.most, .unit, *.got))]
     Number { what: String, least: f64, most: f64, unit: &'static str, got: f64 },
     /// A text that is too long.
-    #[error("{what} must be at most {most} characters long, got {got} (shorten it)")]
+    #[error("{}", say::long(.got, .most, .what))]
     Long { what: String, most: usize, got: usize },
     /// Too many of something.
-    #[error("a design must have at most {most} {what}, got {got}")]
-    Many { what: &'static str, most: usize, got: usize },
+    #[error("{}", say::many(.got, .most, .what))]
+    Many { what: Words, most: usize, got: usize },
     /// Too many layers on one string.
-    #[error("string {number} must have at most {MOST_LAYERS} layers, got {got}")]
+    #[error("{}", say::layers(.got, &MOST_LAYERS, .number))]
     Layers { number: usize, got: usize },
     /// A material that cannot be used.
     #[error(transparent)]
     Material(#[from] MaterialError),
     /// Two materials that strings could not tell apart.
-    #[error("two materials have the key \"{key}\" (rename one)")]
+    #[error("{}", say::same_key(.key))]
     SameKey { key: String },
     /// A version that holds versions.
-    #[error("a version must hold no versions itself, but version {number} does (take them out)")]
+    #[error("{}", say::nested(.number))]
     Nested { number: usize },
     /// A version that is not a valid design.
-    #[error("version {number} cannot be kept: {why}")]
+    #[error("{}", say::version_unkept(.number, .why))]
     Version { number: usize, why: Box<CheckError> },
     /// Versions that would make the file too large.
-    #[error(
-        "the versions of a design must take at most {} KB together, got {} KB (remove one)",
-        MOST_VERSION_BYTES >> 10, got.div_ceil(1 << 10)
-    )]
+    #[error("{}", say::versions_large(&got.div_ceil(1 << 10), &(MOST_VERSION_BYTES >> 10)))]
     VersionsLarge { got: usize },
+}
+
+fn out_of_range(what: &str, least: f64, most: f64, unit: &str, got: f64) -> String {
+    let most = format!("{} {unit}", numeral(most));
+    say::number(&as_said(&in_short(got)), &numeral(least), &most.trim_end(), &what)
 }
 
 /// Whether a design keeps within the limits of a document: counts, lengths of texts, ranges of
@@ -72,8 +77,8 @@ pub fn check(design: &Design) -> Result<(), CheckError> {
 
 /// As [`check`], without the versions.
 fn check_one(design: &Design) -> Result<(), CheckError> {
-    many("strings", design.strings.len(), MOST_STRINGS)?;
-    many("materials", design.materials.len(), MOST_MATERIALS)?;
+    many(say::STRINGS, design.strings.len(), MOST_STRINGS)?;
+    many(say::MATERIALS, design.materials.len(), MOST_MATERIALS)?;
     texts(design)?;
     numbers(design)?;
     geometry::geometry(&design.geometry)?;
@@ -81,10 +86,10 @@ fn check_one(design: &Design) -> Result<(), CheckError> {
     targets::targets(&design.targets)?;
     for (index, string) in design.strings.iter().enumerate() {
         let number = index + 1;
-        let of = |field: &str| format!("the {field} of string {number}");
-        short(&string.note, || of("note"))?;
-        short(&string.length, || of("length"))?;
-        short(&string.order_code, || of("order code"))?;
+        let of = |field: Words| say::of_string(&field, &number);
+        short(&string.note, || of(say::NOTE))?;
+        short(&string.length, || of(say::LENGTH))?;
+        short(&string.order_code, || of(say::ORDER_CODE))?;
         make_up(&string.make_up, number)?;
     }
     let mut keys = Vec::new();
@@ -99,12 +104,7 @@ fn check_one(design: &Design) -> Result<(), CheckError> {
     Ok(())
 }
 
-/// The blank before a unit, where there is one.
-fn gap(unit: &str) -> &'static str {
-    if unit.is_empty() { "" } else { " " }
-}
-
-fn many(what: &'static str, got: usize, most: usize) -> Result<(), CheckError> {
+fn many(what: Words, got: usize, most: usize) -> Result<(), CheckError> {
     if got <= most { Ok(()) } else { Err(CheckError::Many { what, most, got }) }
 }
 
@@ -135,17 +135,17 @@ fn within(
 
 fn texts(design: &Design) -> Result<(), CheckError> {
     let short_texts = [
-        ("title", &design.title),
-        ("maker's name", &design.maker),
-        ("client's name", &design.client),
-        ("serial number", &design.serial),
-        ("date", &design.date),
-        ("open tuning", &design.open_tuning),
+        (say::TITLE, &design.title),
+        (say::MAKER, &design.maker),
+        (say::CLIENT, &design.client),
+        (say::SERIAL, &design.serial),
+        (say::DATE, &design.date),
+        (say::OPEN_TUNING, &design.open_tuning),
     ];
     for (name, text) in short_texts {
-        short(text, || format!("the {name}"))?;
+        short(text, || say::of_design(&name))?;
     }
-    fits(&design.remarks, LONGEST_TEXT, || "the remarks".to_owned())
+    fits(&design.remarks, LONGEST_TEXT, || say::of_design(&say::REMARKS))
 }
 
 /// Wide ranges, so that nothing that could be typed is lost: [`resolve`](crate::design::resolve) says
@@ -165,39 +165,42 @@ fn held(row: &NumberRow, got: f64, place: Option<usize>) -> Result<(), CheckErro
     if (least..=most).contains(&got) {
         return Ok(());
     }
-    let which = place.map_or(String::new(), |place| format!(" (number {})", place + 1));
-    let (what, unit) = (format!("the {}{which}", row.name), row.unit);
+    let what = match place {
+        Some(place) => say::of_design_at(&row.name, &(place + 1)),
+        None => say::of_design(&row.name),
+    };
+    let unit = row.unit.said();
     Err(CheckError::Number { what, least, most, unit, got })
 }
 
 fn make_up(spec: &MakeUpSpec, number: usize) -> Result<(), CheckError> {
-    let of = |field: &str| format!("the {field} of string {number}");
+    let of = |field: Words| say::of_string(&field, &number);
     if spec.layers.len() > MOST_LAYERS {
         return Err(CheckError::Layers { number, got: spec.layers.len() });
     }
-    short(&spec.material, || of("material"))?;
-    short(&spec.diameter, || of("diameter"))?;
-    short(&spec.bare.board, || of("bare core at the board"))?;
-    short(&spec.bare.pin, || of("bare core at the pin"))?;
+    short(&spec.material, || of(say::MATERIAL))?;
+    short(&spec.diameter, || of(say::DIAMETER))?;
+    short(&spec.bare.board, || of(say::BARE_BOARD))?;
+    short(&spec.bare.pin, || of(say::BARE_PIN))?;
     for layer in &spec.layers {
-        short(&layer.material, || of("layer's material"))?;
-        short(&layer.size, || of("layer's size"))?;
-        short(&layer.width, || of("layer's width"))?;
-        within(|| of("layer's packing in per cent"), layer.packing_percent, (0.0, 1_000.0))?;
+        short(&layer.material, || of(say::LAYER_MATERIAL))?;
+        short(&layer.size, || of(say::LAYER_SIZE))?;
+        short(&layer.width, || of(say::LAYER_WIDTH))?;
+        within(|| of(say::LAYER_PACKING), layer.packing_percent, PACKING_PERCENT)?;
     }
     if let Some(weighed) = &spec.weighed {
-        short(&weighed.g_per_m, || of("mass per metre"))?;
-        short(&weighed.gauge, || of("weighed gauge"))?;
-        short(&weighed.breaks_n, || of("breaking load"))?;
+        short(&weighed.g_per_m, || of(say::MASS_PER_METRE))?;
+        short(&weighed.gauge, || of(say::WEIGHED_GAUGE))?;
+        short(&weighed.breaks_n, || of(say::BREAKING_LOAD))?;
     }
     Ok(())
 }
 
 fn material(spec: &MaterialSpec, number: usize) -> Result<(), CheckError> {
-    let of = |field: &str| format!("the {field} of material {number}");
-    short(&spec.name, || of("name"))?;
+    let of = |field: Words| say::of_material(&field, &number);
+    short(&spec.name, || of(say::NAME))?;
     for source in sources_of(spec) {
-        fits(source, LONGEST_TEXT, || of("source"))?;
+        fits(source, LONGEST_TEXT, || of(say::SOURCE))?;
     }
     material_of(spec)?;
     Ok(())
@@ -240,6 +243,7 @@ pub fn tidy(design: &mut Design) {
         &mut soundbox.side_wood,
         &mut soundbox.back_wood,
         &mut shape.bars.wood,
+        &mut shape.parts,
     ] {
         tidy_text(wood, false);
     }
@@ -308,7 +312,7 @@ mod tests {
             "the note of string 1 must be at most 200 characters long, got 201 (shorten it)"
         );
         assert!(refused(|d| d.allowances.turns = f64::INFINITY).starts_with("the number of turns"));
-        assert!(refused(|d| d.limits.jump_percent = -1.0).contains("jump of the pluck stiffness"));
+        assert!(refused(|d| d.limits.jump_percent = -1.0).contains("jump in pluck stiffness"));
         assert_eq!(
             refused(|d| d.geometry.nodes_mm = vec![(0.0, 0.0), (0.0, f64::NAN)]),
             "the place of a node along the strings (number 2) must be from -10000 to 10000 mm, got NaN"

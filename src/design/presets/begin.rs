@@ -7,6 +7,7 @@ use crate::design::resolve::resolve;
 use crate::engine::analysis::analyse;
 use crate::engine::findings::FindingKind;
 use crate::engine::pitch::Note;
+use crate::words::kinds as say;
 
 /// What is wished for.
 #[derive(Clone, Debug, PartialEq)]
@@ -32,8 +33,8 @@ impl Wish {
     pub fn bare(&self) -> Result<Design, CompassError> {
         let strings = by_compass(self.low, self.high, |letter| self.tuning.sign(letter))?;
         let mut design = Design {
-            title: format!("{}, {} strings", self.kind.instrument, strings.len()),
-            open_tuning: self.tuning.name.to_owned(),
+            title: say::harp_of(&strings.len(), &self.kind.instrument),
+            open_tuning: self.tuning.name.into(),
             mechanism: MechanismSpec { kind: self.mechanism, ..MechanismSpec::default() },
             units: self.units,
             strings,

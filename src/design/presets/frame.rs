@@ -6,7 +6,7 @@
 
 use super::kind::Kind;
 use crate::design::document::{
-    Design, FastenerSpec, GapsSpec, GeometrySpec, JointSpec, JointsSpec, MechanismKind,
+    Design, FastenerSpec, GapsSpec, GeometrySpec, JointSpec, JointsSpec, MechanismKind, SizesSpec,
     SoundboxSpec,
 };
 use crate::design::resolve::{Resolved, resolve};
@@ -56,6 +56,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
     board.strip_width_mm = board.rib_width_mm - 8.0;
     board.strip_height_mm = 3.0;
     making(&mut design.geometry, longest_mm);
+    design.geometry.sizes = SizesSpec::Proposed;
     let Some(mut meant) = Meant::of(design) else { return };
     meant = thicken_board(design, meant);
     meant = widen_liners(design, meant);

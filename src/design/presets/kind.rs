@@ -5,6 +5,7 @@
 use crate::design::document::MechanismKind;
 use crate::design::usual_gauges::{HEAVY_WIRES, LIGHT_WIRES, NYLON_ON_NYLON, Winding};
 use crate::engine::pitch::Note;
+use crate::words::{Words, kinds as say};
 
 /// A kind of harp, by what it is and what most of its strings are made of.
 #[derive(Debug, PartialEq)]
@@ -12,9 +13,9 @@ pub struct Kind {
     /// Short and unique.
     pub key: &'static str,
     /// What instrument it is, as a title has it.
-    pub instrument: &'static str,
+    pub instrument: Words,
     /// What most of its plain strings are made of.
-    pub material: &'static str,
+    pub material: Words,
     /// The lowest note, by the number of strings beyond [`FEWEST`].
     lowest: &'static [&'static str],
     /// The fewest strings of this kind.
@@ -114,8 +115,8 @@ const LEVER_SPACING_MM: (f64, f64) = (16.0, 13.0);
 
 const LEVER_NYLON: Kind = Kind {
     key: "lever-nylon",
-    instrument: "Lever harp",
-    material: "Nylon",
+    instrument: say::LEVER_HARP,
+    material: say::NYLON,
     lowest: &LEVER,
     fewest: FEWEST,
     mechanism: MechanismKind::Lever,
@@ -134,14 +135,14 @@ pub static KINDS: [Kind; 6] = [
     LEVER_NYLON,
     Kind {
         key: "lever-gut",
-        material: "Gut",
+        material: say::GUT,
         feel: &[(0.0, 1.4), (2.0, 1.1), (4.0, 1.0), (6.0, 0.90)],
         families: &[LEVER_GUT, Family::Wound(LIGHT_WIRES)],
         ..LEVER_NYLON
     },
     Kind {
         key: "lever-fluorocarbon",
-        material: "Fluorocarbon",
+        material: say::FLUOROCARBON,
         lengths: Lengths { share: 0.736, fall: 0.052, ..LEVER_LENGTHS },
         feel: &[(0.0, 1.35), (2.0, 1.02), (4.0, 0.9), (6.0, 0.85)],
         families: &[FLUOROCARBON, Family::Wound(LIGHT_WIRES)],
@@ -149,8 +150,8 @@ pub static KINDS: [Kind; 6] = [
     },
     Kind {
         key: "wire-brass",
-        instrument: "Wire-strung harp",
-        material: "Yellow brass",
+        instrument: say::WIRE_STRUNG_HARP,
+        material: say::YELLOW_BRASS,
         lowest: &WIRE,
         mechanism: MechanismKind::None,
         tuning: 1,
@@ -164,8 +165,8 @@ pub static KINDS: [Kind; 6] = [
     },
     Kind {
         key: "wire-bronze",
-        instrument: "Wire-strung harp",
-        material: "Phosphor bronze",
+        instrument: say::WIRE_STRUNG_HARP,
+        material: say::PHOSPHOR_BRONZE,
         lowest: &WIRE,
         mechanism: MechanismKind::None,
         tuning: 1,
@@ -179,8 +180,8 @@ pub static KINDS: [Kind; 6] = [
     },
     Kind {
         key: "pedal-gut",
-        instrument: "Pedal harp",
-        material: "Gut",
+        instrument: say::PEDAL_HARP,
+        material: say::GUT,
         lowest: &PEDAL,
         fewest: 40,
         mechanism: MechanismKind::DoubleDisc,

@@ -1,25 +1,28 @@
 //! What neck, pillar and board are made of, as the engine takes it.
 
-use super::timber::{Made, laminate, layered, made, plates};
+use super::timber::{Made, allowable_metal, laminate, layered, made, plates, solid_rim};
 use crate::design::document::{
-    BarSpec, BarsSpec, Design, FastenerSpec, GeometrySpec, JointSpec, MetalSpec, NeckLayerSpec,
-    OwnWoodSpec, PLYWOOD, SectionSpec, ServiceSpec,
+    BarSpec, BarsSpec, Design, FastenerSpec, GeometrySpec, JointSpec, NeckLayerSpec, OwnWoodSpec,
+    PLYWOOD, SectionSpec, ServiceSpec,
 };
 use crate::design::settings::{SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS, Setting};
 use crate::design::typed::cut;
 use crate::engine::bearing::{
-    BoardParts, BoxParts, Build, Drilled, JointParts, Layered, NeckParts, PillarParts,
+    BoardParts, BoxParts, Build, Drilled, JointParts, Layered, NeckParts, PillarParts, StringHoles,
 };
 use crate::engine::structure::duration::{
     LoadTime, Service, Timber, creep_ratio, damp_ratio, material_divisor, permanent_ratio,
 };
+use crate::engine::structure::holes;
 use crate::engine::structure::joint::{Fastener, Fasteners, JointWood, Plates};
+use crate::engine::structure::laminate::Rolling;
 use crate::engine::structure::plate::{Bars, MOST_BARS, Rib};
 use crate::engine::structure::plywood::{Way, check_birch};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::soundbox::Wall;
 use crate::engine::structure::wood::{Allowable, KEYS, Margins, POISSON, WoodKind};
 use crate::engine::units::{Length, Stress};
+use crate::words::{Words, typed as say};
 
 /// Plies of the thinnest plywood; that of the soundbox has as many as its thickness asks for.
 const FEWEST_PLIES: u32 = 3;
@@ -29,41 +32,35 @@ const FEWEST_PLIES: u32 = 3;
 pub(super) fn wrong(given: &GeometrySpec, errors: &mut Vec<String>) {
     let _ = sections(given, errors);
     let parts = [
-        ("neck", &given.neck.wood, Some(given.neck.plies)),
-        ("pillar", &given.pillar.wood, None),
-        ("board", &given.board.wood, Some(given.board.plies)),
-        ("string rib", &given.board.rib_wood, None),
-        ("sides", &given.soundbox.side_wood, Some(FEWEST_PLIES)),
-        ("back", &given.soundbox.back_wood, Some(FEWEST_PLIES)),
-        ("bars", &given.bars.wood, None),
+        (say::THE_NECK, &given.neck.wood, Some(given.neck.plies)),
+        (say::THE_PILLAR, &given.pillar.wood, None),
+        (say::THE_BOARD, &given.board.wood, Some(given.board.plies)),
+        (say::THE_RIB, &given.board.rib_wood, None),
+        (say::THE_SIDES, &given.soundbox.side_wood, Some(FEWEST_PLIES)),
+        (say::THE_BACK, &given.soundbox.back_wood, Some(FEWEST_PLIES)),
+        (say::THE_BARS, &given.bars.wood, None),
     ];
     let is_known = |key: &str| KEYS.contains(&key) || given.woods.iter().any(|own| own.key == key);
     let unknown = |layer: &&NeckLayerSpec| !layer.wood.is_empty() && !is_known(&layer.wood);
     if let Some(layer) = given.neck.layers.iter().find(unknown) {
-        errors.push(wrong_wood("a layer of the neck", &layer.wood));
+        errors.push(wrong_wood(say::A_LAYER_OF_NECK, &layer.wood));
     }
     if let Some(at) = given.neck.layers.iter().position(|layer| layer.thickness_mm <= 0.0) {
-        errors.push(format!(
-            "layer {} of the neck must have a thickness above 0 mm (the neck is taken as one piece)",
-            at + 1
-        ));
+        errors.push(say::layer_of_neck_thin(&(at + 1)));
     }
     for (part, key, plies) in parts {
         if let (PLYWOOD, Some(plies)) = (key.as_str(), plies) {
             if let Err(error) = check_birch(count(plies)) {
-                errors.push(format!("the plywood of the {part} cannot be used: {error}"));
+                errors.push(say::plywood_unusable(&part, &error));
             }
         } else if !is_known(key) {
-            errors.push(wrong_wood(&format!("the {part}"), key));
+            errors.push(wrong_wood(part, key));
         }
     }
 }
 
-fn wrong_wood(part: &str, key: &str) -> String {
-    format!(
-        "the wood of {part} must be one that is known here, got \"{}\" (choose one that is listed)",
-        cut(key)
-    )
+fn wrong_wood(part: Words, key: &str) -> String {
+    say::wood_unknown(&cut(key), &part)
 }
 
 /// What was measured of the neck: where, how thick and how deep.
@@ -111,7 +108,18 @@ pub(super) fn build(design: &Design) -> Build {
     }
     let board = board(design, &usual, (widths, thicknesses));
     let soundbox = soundbox(given, &board);
-    let build = Build { neck, pillar, board, joints, neck_wood, pillar_wood, soundbox, is_given };
+    let is_proposed = !given.sizes.are_own();
+    let build = Build {
+        neck,
+        pillar,
+        board,
+        joints,
+        neck_wood,
+        pillar_wood,
+        soundbox,
+        is_given,
+        is_proposed,
+    };
     build.times(damp_ratio(service(given)).value)
 }
 
@@ -156,17 +164,6 @@ fn joint(spec: &JointSpec) -> JointParts {
             width,
             allowable: allowable_metal(spec.metal),
         }),
-    }
-}
-
-/// What a plate may bear for good: its yield over 1.5. Steel S235 and aluminium EN AW-6082 T6 of 250 MPa, both from memory;
-/// brass of 150 MPa, of sheet for which Copper Development Association, publication 120, table 16, has a proof stress from
-/// 125 MPa soft to 550 MPa hard (read).
-pub(super) const fn allowable_metal(metal: MetalSpec) -> Stress {
-    match metal {
-        MetalSpec::Aluminium => Stress::from_mpa(250.0 / 1.5),
-        MetalSpec::Steel => Stress::from_mpa(235.0 / 1.5),
-        MetalSpec::Brass => Stress::from_mpa(150.0 / 1.5),
     }
 }
 
@@ -277,28 +274,39 @@ fn neck(
     let wood = wood.or_else(|| made(&of.wood, Some(of.plies), woods));
     let timber = if neck.wood == PLYWOOD { Timber::Plywood } else { Timber::Solid };
     let creep = creep_ratio(timber, service(given)).map_or(1.0, |sourced| sourced.value);
-    let (mut allowable, mut torsion_modulus) = match wood {
+    let (mut allowable, mut torsion_modulus, mut rim) = match wood {
         Some(Made::Solid(wood)) => {
             let allowable = wood.allowable(LoadTime::Permanent);
-            (allowable.at_slope(slope).unwrap_or(allowable), wood.torsion_modulus())
+            let allowable = allowable.at_slope(slope).unwrap_or(allowable);
+            (allowable, wood.torsion_modulus(), solid_rim(&wood))
         }
         Some(Made::Plywood(panel)) => {
             let shear = panel.shear_modulus.as_ref().map(|sourced| sourced.value);
-            (panel.allowable_edgewise(Way::Along), shear)
+            let both = [Way::Along, Way::Across].map(|way| panel.edgewise(way).modulus);
+            let rim = shear.and_then(|shear| holes::rim((both[0], both[1]), shear, 0.0));
+            (panel.allowable_edgewise(Way::Along), shear, rim)
         }
         None => Default::default(),
     };
-    let density = joint_wood(&neck.wood, neck.plies, woods).density;
+    let wood = joint_wood(&neck.wood, neck.plies, woods);
+    let is_plywood = neck.wood == PLYWOOD;
     let mut layers = Layered::default();
+    let mut rolling = is_plywood.then(|| Rolling::of_plywood(wood.rolling));
+    let mut face_shear = if is_plywood { wood.rolling } else { allowable.shear };
     if let Some(laminate) = laminate(given, slope) {
+        let moduli = laminate.moduli();
+        rim = holes::rim((moduli.along, moduli.across), moduli.shear, POISSON);
         (allowable, torsion_modulus, layers) = layered(&laminate);
+        (rolling, face_shear) = (laminate.rolling(), laminate.face_shear());
     }
     NeckParts {
         allowable,
         torsion_modulus,
         thickness,
         layered: layers,
-        plates: plates(given, density),
+        rolling,
+        rim,
+        plates: plates(given, &wood, face_shear),
         creep_ratio: creep,
         drilled,
         sections,
@@ -358,7 +366,7 @@ fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)
         None => Default::default(),
     };
     let (rib, rib_bending) = rib(design);
-    let (bars, bars_bending) = bars(design);
+    let (bars, bars_bending, bars_shear) = bars(design);
     let bars_given = &design.geometry.bars;
     BoardParts {
         bending,
@@ -380,7 +388,12 @@ fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)
         rib_bending,
         bars,
         bars_bending,
+        bars_shear,
         cross_shares: shares(&bars_given.cross),
+        string_holes: StringHoles {
+            eyelet: size(Setting::Eyelet.number(design)),
+            clearance: Length::from_mm(Setting::StringClearance.number(design)),
+        },
     }
 }
 
@@ -395,7 +408,7 @@ fn shares(bars: &BarSpec) -> Option<(f64, f64)> {
 }
 
 /// The bars of the board, with what their wood may bear.
-fn bars(design: &Design) -> (Bars, Option<Stress>) {
+fn bars(design: &Design) -> (Bars, Option<Stress>, Option<(Stress, Stress)>) {
     let given = &design.geometry.bars;
     let own = &design.geometry.woods;
     let wood = made(&given.wood, None, own);
@@ -412,7 +425,7 @@ fn bars(design: &Design) -> (Bars, Option<Stress>) {
     (bars.pairs, bars.pair_size) = sized(&given.along).unwrap_or(none);
     let even = 1.0 / (bars.pairs + 1) as f64;
     bars.pair_shares = shares(&given.along).unwrap_or((even, 1.0 - even));
-    (bars, allowable.bending)
+    (bars, allowable.bending, allowable.shear.zip(wood.torsion_modulus()))
 }
 
 /// String rib and strip outside, with what their wood may bear.

@@ -7,6 +7,7 @@ use crate::engine::geometry::{CurveError, Gaps, Geometry, PinCurve};
 use crate::engine::order::sort;
 use crate::engine::structure::strip::Spacing;
 use crate::engine::units::Length;
+use crate::words::{numeral, typed as say};
 
 /// The shape of a design, with a sentence for each setting that cannot be used.
 pub(super) fn geometry(design: &Design, errors: &mut Vec<String>) -> Geometry {
@@ -32,10 +33,7 @@ pub(super) fn geometry(design: &Design, errors: &mut Vec<String>) -> Geometry {
     };
     let sideways_mm = geometry.pin_sideways.to_mm();
     if sideways_mm.abs() > after_mm {
-        errors.push(format!(
-            "the offset of the tuning pins must be at most the {after_mm} mm from bridge pin to tuning pin, got \
-             {sideways_mm} mm (taken as {after_mm} mm)"
-        ));
+        errors.push(say::pins_too_far(&numeral(sideways_mm), &numeral(after_mm)));
     }
     geometry
 }
@@ -43,7 +41,7 @@ pub(super) fn geometry(design: &Design, errors: &mut Vec<String>) -> Geometry {
 fn gaps(design: &Design, errors: &mut Vec<String>) -> Gaps {
     let usual = Setting::Gap.usual().unwrap_or(GAP.sensible.0);
     let mut mm = |got| Length::from_mm(GAP.take(got, usual, errors));
-    let none = match &design.geometry.spacing.gaps {
+    let no_such = match &design.geometry.spacing.gaps {
         // What is wrong with the width of all gaps is told with the other settings.
         GapsSpec::UniformMm(_) => {
             return Gaps::Uniform(Length::from_mm(Setting::Gap.number(design)));
@@ -56,21 +54,17 @@ fn gaps(design: &Design, errors: &mut Vec<String>) -> Gaps {
             let count = zones.len();
             zones.dedup_by_key(|(at, _)| *at);
             if zones.len() < count {
-                errors.push(
-                    "two zones of the spacing must not have one number (the first holds)"
-                        .to_owned(),
-                );
+                errors.push(say::ZONES_TWICE.into());
             }
             return Gaps::Zones(zones);
         }
         GapsSpec::EachMm(widths) if !widths.is_empty() => {
             return Gaps::Each(widths.iter().map(|width| mm(*width)).collect());
         }
-        GapsSpec::ZonesMm(_) => "zone",
-        GapsSpec::EachMm(_) => "gap",
+        GapsSpec::ZonesMm(_) => say::no_zone,
+        GapsSpec::EachMm(_) => say::no_gap,
     };
-    errors
-        .push(format!("the spacing must have at least one {none}, got none (taken as {usual} mm)"));
+    errors.push(no_such(&numeral(usual)));
     Gaps::Uniform(Length::from_mm(usual))
 }
 
@@ -92,11 +86,11 @@ pub(super) fn follow_curve(
                 string.length = length;
             }
         }
-        Err(error) => errors.push(format!("{error}; until then the typed lengths hold")),
+        Err(error) => errors.push(say::curve_unusable(&error)),
     }
 }
 
-/// The drawn curve of the pins.
+/// The harmonic curve.
 ///
 /// # Errors
 ///

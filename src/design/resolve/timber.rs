@@ -1,12 +1,14 @@
 //! What parts are made of, as the engine takes it: woods that come with the program and woods of one's own, plywood, layers
 //! of the neck, and the metal beside it.
 
-use super::build::{allowable_metal, count, size};
+use super::build::{count, size};
 use crate::design::document::{GeometrySpec, MetalSpec, NeckLayerSpec, OwnWoodSpec, PLYWOOD};
 use crate::engine::bearing::{Layered, NeckPlates};
 use crate::engine::structure::duration::LoadTime;
+use crate::engine::structure::holes::{self, Rim};
+use crate::engine::structure::joint::{Fastener, Fasteners, JointWood};
 use crate::engine::structure::laminate::{Laminate, Layer};
-use crate::engine::structure::plated::{Plates, Slip};
+use crate::engine::structure::plated::{Held, Plates, Slip};
 use crate::engine::structure::plywood::Panel;
 use crate::engine::structure::wood::own::{Bar, bending_of_along, usual_ratios, wood};
 use crate::engine::structure::wood::{Allowable, POISSON, Wood, WoodKind, woods};
@@ -89,6 +91,14 @@ pub(super) fn layered(laminate: &Laminate) -> (Allowable, Option<Stress>, Layere
     (allowable, Some(moduli.shear), Layered { modulus_ratio, stress_ratio })
 }
 
+/// The rim of a hole in solid wood, whose rings may lie either way: the way in which more gathers.
+pub(super) fn solid_rim(wood: &Wood) -> Option<Rim> {
+    let (whole, of) = (wood.modulus_along()?, wood.ratios.as_ref()?.value);
+    let ratio = |ratio: f64| Stress::from_pa(ratio * whole.to_pa());
+    let shear = of.shear_tangential.map_or(of.shear_radial, |other| other.min(of.shear_radial));
+    holes::rim((whole, ratio(of.tangential.min(of.radial))), ratio(shear), POISSON)
+}
+
 /// Modulus and shear modulus of a metal. Source: EN 1993-1-1 and EN 1999-1-1, and the usual 100 GPa of brass (from memory).
 const fn moduli(metal: MetalSpec) -> (Stress, Stress) {
     let (modulus, shear) = match metal {
@@ -99,18 +109,51 @@ const fn moduli(metal: MetalSpec) -> (Stress, Stress) {
     (Stress::from_gpa(modulus), Stress::from_gpa(shear))
 }
 
+/// What a plate may bear for good: its yield over 1.5. Steel S235 and aluminium EN AW-6082 T6 of 250 MPa, both from memory;
+/// brass of 150 MPa, of sheet for which Copper Development Association, publication 120, table 16, has a proof stress from
+/// 125 MPa soft to 550 MPa hard (read).
+pub(super) const fn allowable_metal(metal: MetalSpec) -> Stress {
+    match metal {
+        MetalSpec::Aluminium => Stress::from_mpa(250.0 / 1.5),
+        MetalSpec::Steel => Stress::from_mpa(235.0 / 1.5),
+        MetalSpec::Brass => Stress::from_mpa(150.0 / 1.5),
+    }
+}
+
 /// The share of the slip modulus that counts where stresses are looked at, and how much stiffer a screw is between metal and
 /// wood. Source: EN 1995-1-1, 2.2.2 and 7.1 (from memory).
 const SLIP_SHARE: f64 = 2.0 / 3.0;
 const METAL_TO_WOOD: f64 = 2.0;
 
+/// The spacing of screws along the grain, over their diameter, below which a row of them bears less. Source: EN 1995-1-1,
+/// 8.5.1.1 (from memory).
+const ROW: f64 = 13.0;
+
+/// What holds the metal: glue that is as strong as the wood at the face of the neck, or screws so deep in its wood.
+fn held(given: &GeometrySpec, wood: &JointWood, face_shear: Option<Stress>) -> Held {
+    let spec = &given.neck.plates;
+    let Some(diameter) = size(spec.screw_mm) else { return Held::Glued(face_shear) };
+    let each = size(spec.screw_depth_mm).and_then(|depth| {
+        let none = Length::from_m(0.0);
+        let kind = Fastener::Screws;
+        let one = Fasteners { kind, count: 1, diameter, depth, apart: none, across: none };
+        let row = (spec.screw_gap_mm / (ROW * diameter.to_mm())).min(1.0).powf(0.25);
+        Some(Force::from_n(row * one.beside_plate(wood)?))
+    });
+    Held::Screwed { each, diameter }
+}
+
 /// Metal beside the neck; `None` while thickness or height have no size.
-pub(super) fn plates(given: &GeometrySpec, density: Option<Density>) -> Option<NeckPlates> {
+pub(super) fn plates(
+    given: &GeometrySpec,
+    wood: &JointWood,
+    face_shear: Option<Stress>,
+) -> Option<NeckPlates> {
     let spec = &given.neck.plates;
     let (modulus, shear) = moduli(spec.metal);
     let screws = size(spec.screw_mm).map(|diameter| {
         // K_ser = ρ^1.5 d/23 in N/mm; screws in a wood of unknown density hold nothing.
-        let mean = density.map_or(0.0, Density::to_kg_per_m3);
+        let mean = wood.density.map_or(0.0, Density::to_kg_per_m3);
         let slip = 1e3 * mean.powf(1.5) * diameter.to_mm() / 23.0;
         Slip {
             spacing: Length::from_mm(spec.screw_gap_mm.max(1.0)),
@@ -127,7 +170,8 @@ pub(super) fn plates(given: &GeometrySpec, density: Option<Density>) -> Option<N
         screws,
     };
     let reach = [spec.from_percent, spec.to_percent].map(|at| (at / 100.0).clamp(0.0, 1.0));
-    (reach[0] < reach[1]).then_some(NeckPlates { plates, from: reach[0], to: reach[1] })
+    let held = held(given, wood, face_shear);
+    (reach[0] < reach[1]).then_some(NeckPlates { plates, held, from: reach[0], to: reach[1] })
 }
 
 #[cfg(test)]

@@ -16,6 +16,7 @@ use crate::engine::analysis::{Analysis, Harp, HarpString, StringFigures, analyse
 use crate::engine::construction::MakeUp;
 use crate::engine::material::Material;
 use crate::engine::units::{Density, Force, Length};
+use crate::words::{Words, restring as say};
 
 /// The most steps to a gauge; a handful suffices, as the pull goes almost with its square.
 const MOST_STEPS: usize = 60;
@@ -41,12 +42,13 @@ impl Equal {
     pub const ALL: [Self; 3] = [Self::Tension, Self::PluckForce, Self::Mass];
 
     /// As a list shows it.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Tension => "same tension",
-            Self::PluckForce => "same force of the finger",
-            Self::Mass => "same mass",
-        }
+    pub fn name(self) -> &'static str {
+        let words = match self {
+            Self::Tension => say::SAME_TENSION,
+            Self::PluckForce => say::SAME_FORCE,
+            Self::Mass => say::SAME_MASS,
+        };
+        words.said()
     }
 }
 
@@ -127,14 +129,14 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
         };
         let Some(material) = &material else {
             let name = shown(conversion.material);
-            changes.push(why_not(format!("the material \"{name}\" is not known (choose another)")));
+            changes.push(why_not(say::material_unknown(&name)));
             continue;
         };
         let place = StringAt { harp: &harp, row, figures: &before.strings[row] };
         let wanted = match place.wanted(material, conversion.equal) {
             Ok(wanted) => wanted,
             Err(remark) => {
-                changes.push(why_not(remark.to_owned()));
+                changes.push(why_not(remark.into()));
                 continue;
             }
         };
@@ -143,7 +145,7 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
             _ => nearest(&shelf, &source.materials, &material.key, place.figures, wanted),
         };
         let Some((index, gauge)) = chosen else {
-            let remark = format!("the stock has no plain {} for this note", shown(&material.key));
+            let remark = say::stock_lacks(&shown(&material.key));
             changes.push(Change { wanted: Some(wanted), ..why_not(remark) });
             continue;
         };
@@ -161,8 +163,8 @@ pub fn convert(design: &Design, conversion: &Conversion<'_>) -> Preview {
         stock.extend(item.clone());
         let off = gauge.to_m() / wanted.to_m() - 1.0;
         let remark = (off.abs() > FAR_OFF).then(|| {
-            let side = if off > 0.0 { "thicker" } else { "thinner" };
-            format!("the nearest gauge is {} % {side} than wanted", percent(100.0 * off.abs()))
+            let said = if off > 0.0 { say::nearest_thicker } else { say::nearest_thinner };
+            said(&percent(100.0 * off.abs()))
         });
         changes.push(Change { row, wanted: Some(wanted), gauge: Some(gauge), item, remark });
     }
@@ -182,14 +184,14 @@ struct StringAt<'a> {
 
 impl StringAt<'_> {
     /// The gauge of the new material that keeps the figure.
-    fn wanted(&self, material: &Arc<Material>, equal: Equal) -> Result<Length, &'static str> {
+    fn wanted(&self, material: &Arc<Material>, equal: Equal) -> Result<Length, Words> {
         let Some(string) = self.harp.strings.get(self.row) else {
-            return Err("there is no such string");
+            return Err(say::NOT_THERE);
         };
         let (old, gauge) = match &string.make_up {
             Ok(MakeUp::Plain { material, diameter }) => (material, *diameter),
-            Ok(_) => return Err("only plain strings can be converted, and this one is not"),
-            Err(_) => return Err("what the string is made of is not known"),
+            Ok(_) => return Err(say::NOT_PLAIN),
+            Err(_) => return Err(say::NOT_KNOWN),
         };
         let ratio = density(old) / density(material);
         let start = Length::from_m(gauge.to_m() * ratio.sqrt());
@@ -202,12 +204,12 @@ impl StringAt<'_> {
         }
         let aim = figure(self.figures).map(Force::to_n).filter(|aim| *aim > 0.0);
         let Some(aim) = aim else {
-            return Err("its tension cannot be worked out (give length, note, material and gauge)");
+            return Err(say::NO_TENSION);
         };
         let mut gauge = start;
         for _ in 0..MOST_STEPS {
             let made = MakeUp::plain(material.clone(), gauge);
-            let Ok(made) = made else { return Err("no gauge of this material would do") };
+            let Ok(made) = made else { return Err(say::NO_GAUGE) };
             let one = HarpString { make_up: Ok(made), ..string.clone() };
             let Harp { pluck_ratio, conditions, limits, .. } = self.harp;
             let one = Harp {
@@ -218,7 +220,7 @@ impl StringAt<'_> {
             };
             let got = analyse(&one).strings.first().and_then(figure).map(Force::to_n);
             let Some(got) = got.filter(|got| *got > 0.0) else {
-                return Err("no gauge of this material would do");
+                return Err(say::NO_GAUGE);
             };
             let step = (aim / got).sqrt();
             gauge = Length::from_m(gauge.to_m() * step);
@@ -226,7 +228,7 @@ impl StringAt<'_> {
                 return Ok(gauge);
             }
         }
-        Err("no gauge of this material would do")
+        Err(say::NO_GAUGE)
     }
 }
 
@@ -277,41 +279,34 @@ pub fn summary(preview: &Preview, units: &Units) -> Vec<String> {
     let mut words = Vec::new();
     let (old, new) = (before.total_tension.to_n(), after.total_tension.to_n());
     let total = |force| total_with_unit(force, units.force);
-    let mut line = format!(
-        "Total tension: {} before, {} after",
-        total(before.total_tension),
-        total(after.total_tension)
-    );
-    if old > 0.0 && new > 0.0 {
+    let totals = (total(before.total_tension), total(after.total_tension));
+    words.push(if old > 0.0 && new > 0.0 {
         let change = 100.0 * (new / old - 1.0);
         let sign = if change > 0.0 { "+" } else { "" };
-        line.push_str(&format!(" ({sign}{} %)", percent(change)));
-    }
-    words.push(format!("{line}."));
+        say::total_change(&totals.1, &totals.0, &format!("{sign}{}", percent(change)))
+    } else {
+        say::total(&totals.1, &totals.0)
+    });
     if after.without_tension > 0 {
-        words.push(format!("The totals lack {} strings.", after.without_tension));
+        words.push(say::totals_lack(&after.without_tension));
     }
     let tightest = |analysis: &Analysis| {
         let figures = analysis.strings.get(analysis.tightest?)?;
         let share = figures.load_share_percent.ok()?;
-        Some(format!("{} at {} % of its breaking load", string_name(figures), percent(share)))
+        Some(say::share_of(&percent(share), &string_name(figures)))
     };
     if let (Some(old), Some(new)) = (tightest(before), tightest(after)) {
-        words.push(format!("Tightest before: {old}. After: {new}."));
+        words.push(say::tightest(&new, &old));
     }
     let margin = |analysis: &Analysis| {
         let rows = preview.changes.iter().filter(|change| change.gauge.is_some());
         let figures = rows.filter_map(|change| analysis.strings.get(change.row));
         let known = figures.filter_map(|figures| Some((figures, figures.semitones_to_break.ok()?)));
         let least = known.min_by(|one, other| one.1.total_cmp(&other.1));
-        least.map(|(figures, margin)| {
-            format!("{} semitones ({})", semitones(margin), string_name(figures))
-        })
+        least.map(|(figures, margin)| say::margin_of(&semitones(margin), &string_name(figures)))
     };
     if let (Some(old), Some(new)) = (margin(before), margin(after)) {
-        words.push(format!(
-            "Lowest margin to breaking of the changed strings: {old} before, {new} after."
-        ));
+        words.push(say::margin(&new, &old));
     }
     words
 }

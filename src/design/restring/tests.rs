@@ -77,7 +77,7 @@ fn notes_follow_from_the_ends() {
     let error = read_measured("300\n330", &reading("E5", "C5")).unwrap_err();
     assert_eq!(
         error.to_string(),
-        "from E5 down to C5 are 3 strings, but the list has 2 lines (change a note, or add the missing lines)"
+        "from E5 down to C5 there are 3 strings, but the list has 2 lines (change a note, or add the missing lines)"
     );
 }
 
@@ -109,14 +109,14 @@ fn fractions_are_inches_and_bare_numbers_that_look_so_are_asked_about() {
 }
 
 #[test]
-fn a_wound_string_of_which_no_more_is_said_asks_for_its_core_and_cover() {
+fn a_wound_string_of_which_no_more_is_said_asks_for_its_core_and_winding() {
     let list = "A3 690 wound 1.52\nG3 730 Stahl umsponnen 1.6\nF3 770 mithril 1.6";
     let design = read_measured(list, &reading("", "")).unwrap().into_design(&Design::default());
     assert_eq!(design.open_tuning, "", "A, G and F are in several");
     let told: Vec<String> = gaps(&design).into_iter().map(|gap| gap.sentence).collect();
     assert_eq!(
         told[0],
-        "a wound string must have its core and its cover, got \"wound\" (write it like steel 0.40 + bronze 0.25, or weigh it)"
+        "a wound string must have its core and its winding, got \"wound\" (write it like steel 0.40 + bronze 0.25, or weigh it)"
     );
     assert!(told[1].contains("\"Stahl umsponnen\" (write it like steel"), "{told:?}");
     assert!(told[2].ends_with("got \"mithril\" (write a known one, or add it under Materials)"));

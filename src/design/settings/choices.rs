@@ -1,32 +1,34 @@
 //! The settings of a design that are one of a few words.
 
 use crate::design::document::{
-    Design, FamilySpec, MeasuredSpec, MechanismKind, ServiceSpec, TemperamentSpec, WantsSpec,
+    Design, FamilySpec, MeasuredSpec, MechanismKind, ServiceSpec, SizesSpec, TemperamentSpec,
+    WantsSpec,
 };
+use crate::words::{Words, settings as say};
 
 /// What a choice is called, what there is to choose from, and where it stands in a design.
 struct Entry {
-    label: &'static str,
-    options: &'static [&'static str],
-    of: fn(&Design) -> &'static str,
+    label: Words,
+    options: &'static [Words],
+    of: fn(&Design) -> Words,
     put: fn(&mut Design, usize),
 }
 
 /// Makes of each line a choice. The compiler asks for the words of every value.
 macro_rules! choices {
     ($(
-        $choice:ident: $label:literal, $($field:ident).+,
-        $kind:ident { $($value:ident => $words:literal,)+ }
+        $choice:ident: $label:expr, $($field:ident).+,
+        $kind:ident { $($value:ident => $words:expr,)+ }
     )+) => {
         /// A setting that is one of a few words.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
         pub enum OneOf {
-            $(#[doc = concat!("\"", $label, "\".")] $choice,)+
+            $(#[doc = concat!("What `", stringify!($label), "` names.")] $choice,)+
         }
 
         impl OneOf {
             /// In the order of the document.
-            pub const ALL: [Self; [$($label),+].len()] = [$(Self::$choice),+];
+            pub const ALL: [Self; [$(stringify!($choice)),+].len()] = [$(Self::$choice),+];
 
             fn entry(self) -> &'static Entry {
                 match self {
@@ -47,63 +49,71 @@ macro_rules! choices {
 }
 
 choices! {
-    Temperament: "Temperament", pitch.temperament, TemperamentSpec {
-        Equal => "Equal",
-        Pythagorean => "Pythagorean",
-        QuarterCommaMeantone => "Quarter-comma meantone",
-        WerckmeisterThree => "Werckmeister III",
-        Vallotti => "Vallotti",
-        YoungTwo => "Young II",
-        JustOnC => "Just on C",
+    Temperament: say::TEMPERAMENT, pitch.temperament, TemperamentSpec {
+        Equal => say::EQUAL,
+        Pythagorean => say::PYTHAGOREAN,
+        QuarterCommaMeantone => say::MEANTONE,
+        WerckmeisterThree => say::WERCKMEISTER,
+        Vallotti => say::VALLOTTI,
+        YoungTwo => say::YOUNG,
+        JustOnC => say::JUST,
     }
-    Mechanism: "Each string has", mechanism.kind, MechanismKind {
-        None => "None",
-        Lever => "Lever",
-        SingleDisc => "Single disc",
-        DoubleDisc => "Double disc",
+    Mechanism: say::MECHANISM, mechanism.kind, MechanismKind {
+        None => say::MECHANISM_NONE,
+        Lever => say::MECHANISM_LEVER,
+        SingleDisc => say::MECHANISM_SINGLE,
+        DoubleDisc => say::MECHANISM_DOUBLE,
     }
-    Measured: "Measured", geometry.spacing.measured, MeasuredSpec {
-        Square => "Square to the strings",
-        AlongBoard => "Along the board",
+    Measured: say::MEASURED, geometry.spacing.measured, MeasuredSpec {
+        Square => say::MEASURED_SQUARE,
+        AlongBoard => say::MEASURED_ALONG,
     }
-    Service: "Harp is kept", geometry.service, ServiceSpec {
-        Heated => "In heated rooms",
-        Covered => "Under a roof, not heated",
-        Outdoors => "In the open",
+    Service: say::SERVICE, geometry.service, ServiceSpec {
+        Heated => say::SERVICE_HEATED,
+        Covered => say::SERVICE_COVERED,
+        Outdoors => say::SERVICE_OUTDOORS,
     }
-    Family: "Strings", targets.family, FamilySpec {
-        Present => "As on the harp now",
-        Nylon => "Nylon and wound",
-        Gut => "Gut and wound",
-        Fluorocarbon => "Fluorocarbon and wound",
-        Wire => "Wire",
+    Sizes: say::SIZES, geometry.sizes, SizesSpec {
+        Own => say::SIZES_OWN,
+        Proposed => say::SIZES_PROPOSED,
     }
-    Wants: "Wanted is a curve of", targets.wants, WantsSpec {
-        Stiffness => "Pluck stiffness, the feel",
-        Tension => "Tension",
+    Family: say::FAMILY, targets.family, FamilySpec {
+        Present => say::FAMILY_PRESENT,
+        Nylon => say::FAMILY_NYLON,
+        Gut => say::FAMILY_GUT,
+        Fluorocarbon => say::FAMILY_FLUOROCARBON,
+        Wire => say::FAMILY_WIRE,
+    }
+    Wants: say::WANTS, targets.wants, WantsSpec {
+        Stiffness => say::WANTS_STIFFNESS,
+        Tension => say::WANTS_TENSION,
     }
 }
 
 impl OneOf {
     /// What it is called where it is made.
-    pub fn label(self) -> &'static str {
+    pub fn label(self) -> Words {
         self.entry().label
     }
 
     /// What there is to choose from, in words.
-    pub fn options(self) -> &'static [&'static str] {
+    pub fn options(self) -> &'static [Words] {
         self.entry().options
     }
 
     /// What a design has, in words.
-    pub fn of(self, design: &Design) -> &'static str {
+    pub fn of(self, design: &Design) -> Words {
         (self.entry().of)(design)
     }
 
-    /// Gives a design what has these words; other words change nothing.
-    pub fn put(self, design: &mut Design, words: &str) {
-        if let Some(place) = self.options().iter().position(|option| *option == words) {
-            (self.entry().put)(design, place);
-        }
+    /// Which of its options a design has.
+    pub fn place(self, design: &Design) -> usize {
+        let now = self.of(design);
+        self.options().iter().position(|option| *option == now).unwrap_or_default()
+    }
+
+    /// Gives a design the option at a place; a place beyond them changes nothing.
+    pub fn put(self, design: &mut Design, place: usize) {
+        (self.entry().put)(design, place);
     }
 }

@@ -5,6 +5,14 @@ use crate::design::document::{Design, MOST_STRINGS};
 use crate::engine::cut::{LONGEST_PART_MM, MOST_TURNS};
 use crate::engine::geometry::{BOARD_ANGLE_DEG, LEAN_DEG};
 use crate::engine::pitch::A4_HZ;
+use crate::words::{Words, settings as say};
+
+const HZ: Words = Words::plain("Hz");
+const MM: Words = Words::plain("mm");
+const PERCENT: Words = Words::plain("%");
+const CELSIUS: Words = Words::plain("°C");
+const NEWTON: Words = Words::plain("N");
+const NEWTON_PER_MM: Words = Words::plain("N/mm");
 
 /// A row, and where its number stands.
 pub(super) struct Entry {
@@ -17,18 +25,18 @@ pub(super) struct Entry {
 /// its unit, what makes sense, what a document may hold, and where it stands in a design.
 macro_rules! settings {
     ($(
-        $setting:ident: $name:literal, $label:literal, $unit:literal,
+        $setting:ident: $name:expr, $label:expr, $unit:expr,
         $sensible:expr, $held:expr, $($field:ident).+;
     )+) => {
         /// A setting that is a plain number.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
         pub enum Setting {
-            $(#[doc = concat!("The ", $name, ".")] $setting,)+
+            $(#[doc = concat!("What `", stringify!($name), "` names.")] $setting,)+
         }
 
         impl Setting {
             /// In the order of the document.
-            pub const ALL: [Self; [$($name),+].len()] = [$(Self::$setting),+];
+            pub const ALL: [Self; [$(stringify!($setting)),+].len()] = [$(Self::$setting),+];
         }
 
         static ENTRIES: [Entry; Setting::ALL.len()] = [$(Entry {
@@ -84,131 +92,109 @@ const GRAIN_PERCENT: (f64, f64) = (0.0, 20.0);
 const GAP_MM: (f64, f64) = (1.0, 200.0);
 
 settings! {
-    A4: "pitch of A4", "A4", "Hz", A4_HZ, (1.0, 10_000.0), pitch.a4_hz;
-    Pluck: "pluck point", "Plucked at", "% of the length", (5.0, 95.0), UP_TO_100, pluck_percent;
-    PluckBy: "displacement of a pluck", "Pulled aside by", "mm", (0.0, 50.0), UP_TO_1_000, pluck_mm;
-    DampingPartial: "partial of the damping", "Damping at partial", "", (1.0, 64.0), COUNTED, damping_partial;
-    Push: "push of a lever", "Pushed aside by", "mm", (0.0, 10.0), UP_TO_1_000, mechanism.push_mm;
-    FrameExpansion: "expansion of the frame", "Thermal expansion of frame", "millionths/K",
+    A4: say::A4_NAME, say::A4, HZ, A4_HZ, (1.0, 10_000.0), pitch.a4_hz;
+    Pluck: say::PLUCK_NAME, say::PLUCK, say::UNIT_PERCENT_OF_LENGTH, (5.0, 95.0), UP_TO_100, pluck_percent;
+    PluckBy: say::PLUCK_BY_NAME, say::PLUCK_BY, MM, (0.0, 50.0), UP_TO_1_000, pluck_mm;
+    DampingPartial: say::DAMPING_PARTIAL_NAME, say::DAMPING_PARTIAL, Words::NONE,
+        (1.0, 64.0), COUNTED, damping_partial;
+    Push: say::PUSH_NAME, say::PUSH, MM, (0.0, 10.0), UP_TO_1_000, mechanism.push_mm;
+    FrameExpansion: say::FRAME_EXPANSION_NAME, say::FRAME_EXPANSION, say::UNIT_MILLIONTHS,
         (0.0, 200.0), UP_TO_10_000, frame_expansion_e6_per_k;
 
-    BoardAngle: "angle of strings and board", "Between strings and board", "degrees",
+    BoardAngle: say::BOARD_ANGLE_NAME, say::BOARD_ANGLE, say::UNIT_DEGREES,
         BOARD_ANGLE_DEG, TURN_DEG, geometry.board_angle_deg;
-    Lean: "lean of the strings", "Lean from upright", "degrees", LEAN_DEG, TURN_DEG, geometry.lean_deg;
-    Gap: "gap between strings", "Width of every gap", "mm", GAP_MM, FAR_MM, geometry.spacing.gaps;
-    Start: "height at which the strings start above the board", "Strings start above the board by", "mm",
-        (0.0, 300.0), FAR_MM, geometry.start_mm;
-    PinSideways: "offset of the tuning pins", "Tuning pin beside its string", "mm",
-        (-200.0, 200.0), FAR_MM, geometry.pin_sideways_mm;
-    StringsFromNeck: "distance from the string plane to the neck's centre line", "String plane to neck centre line", "mm",
+    Lean: say::LEAN_NAME, say::LEAN, say::UNIT_DEGREES, LEAN_DEG, TURN_DEG, geometry.lean_deg;
+    Gap: say::GAP_NAME, say::GAP, MM, GAP_MM, FAR_MM, geometry.spacing.gaps;
+    Start: say::START_NAME, say::START, MM, (0.0, 300.0), FAR_MM, geometry.start_mm;
+    PinSideways: say::PIN_SIDEWAYS_NAME, say::PIN_SIDEWAYS, MM, (-200.0, 200.0), FAR_MM, geometry.pin_sideways_mm;
+    StringsFromNeck: say::STRINGS_FROM_NECK_NAME, say::STRINGS_FROM_NECK, MM,
         MEASURE_MM, FAR_MM, geometry.strings_from_neck_mm;
-    BelowPins: "neck below the bridge pins", "Neck below pins or levers", "mm",
-        MEASURE_MM, FAR_MM, geometry.neck.below_pins_mm;
-    AbovePins: "neck beyond the tuning pins", "Neck above tuning pins", "mm",
-        MEASURE_MM, FAR_MM, geometry.neck.above_pins_mm;
-    NeckThickness: "thickness of the neck", "Thickness of the neck", "mm",
-        SOLID_MM, FAR_MM, geometry.neck.thickness_mm;
-    NeckPlies: "plies of the neck", "Plies", "", COUNTED, COUNTED, geometry.neck.plies;
-    NeckGrain: "slope of the neck's grain", "Slope of the grain, rise over run", "%",
+    BelowPins: say::BELOW_PINS_NAME, say::BELOW_PINS, MM, MEASURE_MM, FAR_MM, geometry.neck.below_pins_mm;
+    AbovePins: say::ABOVE_PINS_NAME, say::ABOVE_PINS, MM, MEASURE_MM, FAR_MM, geometry.neck.above_pins_mm;
+    NeckThickness: say::NECK_THICKNESS_NAME, say::NECK_THICKNESS, MM, SOLID_MM, FAR_MM, geometry.neck.thickness_mm;
+    NeckPlies: say::NECK_PLIES_NAME, say::NECK_PLIES, Words::NONE, COUNTED, COUNTED, geometry.neck.plies;
+    NeckGrain: say::NECK_GRAIN_NAME, say::NECK_GRAIN, PERCENT,
         GRAIN_PERCENT, (-1_000.0, 1_000.0), geometry.neck.grain_percent;
-    PillarGap: "gap from the lowest string to the pillar", "Lowest string to pillar", "mm",
-        MEASURE_MM, FAR_MM, geometry.pillar.gap_mm;
-    PillarWidth: "width of the pillar", "Seen from the side", "mm", SOLID_MM, FAR_MM, geometry.pillar.width_mm;
-    PillarDepth: "depth of the pillar", "Seen from the front", "mm", SOLID_MM, FAR_MM, geometry.pillar.depth_mm;
-    PillarBeside: "offset of the load from the pillar's centre", "Load offset from centre", "mm",
-        (0.0, 200.0), FAR_MM, geometry.pillar.beside_mm;
-    BoardBelow: "board below the lowest string", "Board below the lowest string", "mm",
-        MEASURE_MM, FAR_MM, geometry.board.below_mm;
-    BoardAbove: "board beyond the highest string", "Board above the highest string", "mm",
-        MEASURE_MM, FAR_MM, geometry.board.above_mm;
-    BassWidth: "width of the board in the bass", "Width at the lowest string", "mm",
-        SOLID_MM, FAR_MM, geometry.board.bass_width_mm;
-    TrebleWidth: "width of the board in the treble", "Width at the highest string", "mm",
-        SOLID_MM, FAR_MM, geometry.board.treble_width_mm;
-    BassThickness: "thickness of the board in the bass", "Thickness at the lowest string", "mm",
+    PillarGap: say::PILLAR_GAP_NAME, say::PILLAR_GAP, MM, MEASURE_MM, FAR_MM, geometry.pillar.gap_mm;
+    PillarWidth: say::PILLAR_WIDTH_NAME, say::PILLAR_WIDTH, MM, SOLID_MM, FAR_MM, geometry.pillar.width_mm;
+    PillarDepth: say::PILLAR_DEPTH_NAME, say::PILLAR_DEPTH, MM, SOLID_MM, FAR_MM, geometry.pillar.depth_mm;
+    PillarBeside: say::PILLAR_BESIDE_NAME, say::PILLAR_BESIDE, MM, (0.0, 200.0), FAR_MM, geometry.pillar.beside_mm;
+    BoardBelow: say::BOARD_BELOW_NAME, say::BOARD_BELOW, MM, MEASURE_MM, FAR_MM, geometry.board.below_mm;
+    BoardAbove: say::BOARD_ABOVE_NAME, say::BOARD_ABOVE, MM, MEASURE_MM, FAR_MM, geometry.board.above_mm;
+    BassWidth: say::BASS_WIDTH_NAME, say::BASS_WIDTH, MM, SOLID_MM, FAR_MM, geometry.board.bass_width_mm;
+    TrebleWidth: say::TREBLE_WIDTH_NAME, say::TREBLE_WIDTH, MM, SOLID_MM, FAR_MM, geometry.board.treble_width_mm;
+    BassThickness: say::BASS_THICKNESS_NAME, say::BASS_THICKNESS, MM,
         SOLID_MM, FAR_MM, geometry.board.bass_thickness_mm;
-    TrebleThickness: "thickness of the board in the treble", "Thickness at the highest string", "mm",
+    TrebleThickness: say::TREBLE_THICKNESS_NAME, say::TREBLE_THICKNESS, MM,
         SOLID_MM, FAR_MM, geometry.board.treble_thickness_mm;
-    RibWidth: "width of the string rib", "String rib, width", "mm", RIB_MM, FAR_MM, geometry.board.rib_width_mm;
-    RibHeight: "height of the string rib", "String rib, height", "mm", RIB_MM, FAR_MM, geometry.board.rib_height_mm;
-    StripWidth: "width of the strip outside", "Strip outside, width", "mm",
-        RIB_MM, FAR_MM, geometry.board.strip_width_mm;
-    StripHeight: "height of the strip outside", "Strip outside, height", "mm",
-        RIB_MM, FAR_MM, geometry.board.strip_height_mm;
-    BoardPlies: "plies of the board", "Plies", "", COUNTED, COUNTED, geometry.board.plies;
-    BridgePin: "diameter of the bridge pins", "Bridge pin", "mm", DRILL_MM, FAR_MM, geometry.drills.bridge_pin_mm;
-    StringClearance: "clearance of the string holes", "String hole wider than its string by", "mm",
+    RibWidth: say::RIB_WIDTH_NAME, say::RIB_WIDTH, MM, RIB_MM, FAR_MM, geometry.board.rib_width_mm;
+    RibHeight: say::RIB_HEIGHT_NAME, say::RIB_HEIGHT, MM, RIB_MM, FAR_MM, geometry.board.rib_height_mm;
+    StripWidth: say::STRIP_WIDTH_NAME, say::STRIP_WIDTH, MM, RIB_MM, FAR_MM, geometry.board.strip_width_mm;
+    StripHeight: say::STRIP_HEIGHT_NAME, say::STRIP_HEIGHT, MM, RIB_MM, FAR_MM, geometry.board.strip_height_mm;
+    BoardPlies: say::BOARD_PLIES_NAME, say::BOARD_PLIES, Words::NONE, COUNTED, COUNTED, geometry.board.plies;
+    BridgePin: say::BRIDGE_PIN_NAME, say::BRIDGE_PIN, MM, DRILL_MM, FAR_MM, geometry.drills.bridge_pin_mm;
+    StringClearance: say::STRING_CLEARANCE_NAME, say::STRING_CLEARANCE, MM,
         (0.0, 5.0), FAR_MM, geometry.drills.string_clearance_mm;
-    Eyelet: "diameter of the eyelets", "Eyelet, outside", "mm", DRILL_MM, FAR_MM, geometry.drills.eyelet_mm;
-    MechanismDrill: "drill for levers and discs", "Screw of a lever, axle of a disc", "mm",
+    Eyelet: say::EYELET_NAME, say::EYELET, MM, DRILL_MM, FAR_MM, geometry.drills.eyelet_mm;
+    MechanismDrill: say::MECHANISM_DRILL_NAME, say::MECHANISM_DRILL, MM,
         DRILL_MM, FAR_MM, geometry.drills.mechanism_mm;
-    TuningPinDepth: "depth of the tuning pins' holes", "Tuning pin goes in", "mm",
+    TuningPinDepth: say::TUNING_PIN_DEPTH_NAME, say::TUNING_PIN_DEPTH, MM,
         MEASURE_MM, FAR_MM, geometry.drills.tuning_depth_mm;
-    BridgePinDepth: "depth of the bridge pins' holes", "Bridge pin goes in", "mm",
+    BridgePinDepth: say::BRIDGE_PIN_DEPTH_NAME, say::BRIDGE_PIN_DEPTH, MM,
         MEASURE_MM, FAR_MM, geometry.drills.bridge_depth_mm;
 
-    LengthOff: "deviation of lengths", "Vibrating length", "mm", (0.0, 50.0), UP_TO_1_000, tolerances.length_mm;
-    PitchOff: "deviation of the pitch", "Pitch", "cents", UP_TO_100, UP_TO_10_000, tolerances.pitch_cents;
-    TemperatureOff: "change of temperature", "Temperature change since tuning", "°C",
+    LengthOff: say::LENGTH_OFF_NAME, say::LENGTH_OFF, MM, (0.0, 50.0), UP_TO_1_000, tolerances.length_mm;
+    PitchOff: say::PITCH_OFF_NAME, say::PITCH_OFF, say::UNIT_CENTS, UP_TO_100, UP_TO_10_000, tolerances.pitch_cents;
+    TemperatureOff: say::TEMPERATURE_OFF_NAME, say::TEMPERATURE_OFF, CELSIUS,
         (0.0, 60.0), UP_TO_1_000, tolerances.temperature_k;
-    PushOff: "deviation of the push", "Push of lever or disc", "mm", (0.0, 5.0), UP_TO_100, tolerances.push_mm;
-    DiameterOff: "deviation of diameters", "Diameter", "mm", (0.0, 1.0), UP_TO_100, tolerances.diameter_mm;
-    DensityOff: "deviation of densities", "Density", "%", (0.0, 50.0), UP_TO_1_000, tolerances.density_percent;
+    PushOff: say::PUSH_OFF_NAME, say::PUSH_OFF, MM, (0.0, 5.0), UP_TO_100, tolerances.push_mm;
+    DiameterOff: say::DIAMETER_OFF_NAME, say::DIAMETER_OFF, MM, (0.0, 1.0), UP_TO_100, tolerances.diameter_mm;
+    DensityOff: say::DENSITY_OFF_NAME, say::DENSITY_OFF, PERCENT,
+        (0.0, 50.0), UP_TO_1_000, tolerances.density_percent;
 
-    WorkingShare: "highest load share", "Highest load share", "%",
+    WorkingShare: say::WORKING_SHARE_NAME, say::WORKING_SHARE, PERCENT,
         (1.0, 100.0), UP_TO_1_000, limits.working_share_percent;
-    SoftShare: "highest load share of gut and plastics", "Highest, gut and plastics", "%",
-        (1.0, 100.0), UP_TO_1_000, limits.soft_share_percent;
-    SlackShare: "lowest load share", "Lowest load share", "%", UP_TO_100, UP_TO_1_000, limits.slack_share_percent;
-    LeastTension: "lowest tension", "Lowest tension", "N", UP_TO_10_000, UP_TO_10_000, limits.least_tension_n;
-    LeastStiffness: "lowest pluck stiffness", "Pluck stiffness from", "N/mm",
+    SoftShare: say::SOFT_SHARE_NAME, say::SOFT_SHARE, PERCENT, (1.0, 100.0), UP_TO_1_000, limits.soft_share_percent;
+    SlackShare: say::SLACK_SHARE_NAME, say::SLACK_SHARE, PERCENT, UP_TO_100, UP_TO_1_000, limits.slack_share_percent;
+    LeastTension: say::LEAST_TENSION_NAME, say::LEAST_TENSION, NEWTON,
+        UP_TO_10_000, UP_TO_10_000, limits.least_tension_n;
+    LeastStiffness: say::LEAST_STIFFNESS_NAME, say::LEAST_STIFFNESS, NEWTON_PER_MM,
         UP_TO_1_000, UP_TO_1_000, limits.least_stiffness_n_per_mm;
-    MostStiffness: "highest pluck stiffness", "Pluck stiffness to", "N/mm",
+    MostStiffness: say::MOST_STIFFNESS_NAME, say::MOST_STIFFNESS, NEWTON_PER_MM,
         UP_TO_1_000, UP_TO_1_000, limits.most_stiffness_n_per_mm;
-    Partial8: "limit for partial 8", "Partial 8 sharp by", "cents",
+    Partial8: say::PARTIAL_8_NAME, say::PARTIAL_8, say::UNIT_CENTS,
         (0.0, 2_400.0), UP_TO_10_000, limits.partial_8_cents;
-    Jump: "limit for a jump of the pluck stiffness", "Jump at a change of make-up", "%",
-        UP_TO_10_000, UP_TO_10_000, limits.jump_percent;
-    LeastRaise: "least distance of a lever or disc from the bridge pin", "Lever or disc from its pin", "mm",
-        (0.0, 50.0), UP_TO_1_000, limits.least_raise_mm;
+    Jump: say::JUMP_NAME, say::JUMP, PERCENT, UP_TO_10_000, UP_TO_10_000, limits.jump_percent;
+    LeastRaise: say::LEAST_RAISE_NAME, say::LEAST_RAISE, MM, (0.0, 50.0), UP_TO_1_000, limits.least_raise_mm;
 
-    AfterLength: "length from bridge pin to tuning pin", "Bridge pin to tuning pin", "mm",
-        PART_MM, UP_TO_10_000, allowances.after_length_mm;
-    Turns: "number of turns round the tuning pin", "Turns on the pin", "turns",
-        (0.0, MOST_TURNS), UP_TO_100, allowances.turns;
-    TuningPin: "diameter of the tuning pin", "Tuning pin", "mm", UP_TO_100, UP_TO_100, allowances.pin_mm;
-    Knot: "length for board and knot", "Board and knot", "mm", PART_MM, UP_TO_10_000, allowances.knot_mm;
-    Tail: "length of the tail", "Tail", "mm", PART_MM, UP_TO_10_000, allowances.tail_mm;
+    AfterLength: say::AFTER_LENGTH_NAME, say::AFTER_LENGTH, MM, PART_MM, UP_TO_10_000, allowances.after_length_mm;
+    Turns: say::TURNS_NAME, say::TURNS, say::UNIT_TURNS, (0.0, MOST_TURNS), UP_TO_100, allowances.turns;
+    TuningPin: say::TUNING_PIN_NAME, say::TUNING_PIN, MM, UP_TO_100, UP_TO_100, allowances.pin_mm;
+    Knot: say::KNOT_NAME, say::KNOT, MM, PART_MM, UP_TO_10_000, allowances.knot_mm;
+    Tail: say::TAIL_NAME, say::TAIL, MM, PART_MM, UP_TO_10_000, allowances.tail_mm;
 
-    Spares: "share of spares", "Share", "%", UP_TO_1_000, UP_TO_1_000, order.spares;
-    FirstSpare: "number of the first string with spares", "First string with spares (0: the highest)", "",
-        COUNTED, COUNTED, order.from_string;
-    LastSpare: "number of the last string with spares", "Last string with spares (0: the lowest)", "",
-        COUNTED, COUNTED, order.to_string;
+    Spares: say::SPARES_NAME, say::SPARES, PERCENT, UP_TO_1_000, UP_TO_1_000, order.spares;
+    FirstSpare: say::FIRST_SPARE_NAME, say::FIRST_SPARE, Words::NONE, COUNTED, COUNTED, order.from_string;
+    LastSpare: say::LAST_SPARE_NAME, say::LAST_SPARE, Words::NONE, COUNTED, COUNTED, order.to_string;
 
-    TargetWeight: "weight of the wanted curve", "Near the wanted curve", "", WEIGHT, WEIGHT, targets.weights.target;
-    StiffnessWeight: "weight of an even feel", "Even feel from string to string", "",
+    TargetWeight: say::TARGET_WEIGHT_NAME, say::TARGET_WEIGHT, Words::NONE, WEIGHT, WEIGHT, targets.weights.target;
+    StiffnessWeight: say::STIFFNESS_WEIGHT_NAME, say::STIFFNESS_WEIGHT, Words::NONE,
         WEIGHT, WEIGHT, targets.weights.even_stiffness;
-    TensionWeight: "weight of an even tension", "Even tension from string to string", "",
+    TensionWeight: say::TENSION_WEIGHT_NAME, say::TENSION_WEIGHT, Words::NONE,
         WEIGHT, WEIGHT, targets.weights.even_tension;
-    ChangesWeight: "weight of few changes of material", "Few changes of material", "",
+    ChangesWeight: say::CHANGES_WEIGHT_NAME, say::CHANGES_WEIGHT, Words::NONE,
         WEIGHT, WEIGHT, targets.weights.changes;
-    ItemsWeight: "weight of few different gauges", "Few different gauges", "", WEIGHT, WEIGHT, targets.weights.items;
-    PriceWeight: "weight of a low price", "A low price", "", WEIGHT, WEIGHT, targets.weights.price;
-    ThickestPlain: "thickest plain string of a choice", "Thickest plain string", "mm",
+    ItemsWeight: say::ITEMS_WEIGHT_NAME, say::ITEMS_WEIGHT, Words::NONE, WEIGHT, WEIGHT, targets.weights.items;
+    PriceWeight: say::PRICE_WEIGHT_NAME, say::PRICE_WEIGHT, Words::NONE, WEIGHT, WEIGHT, targets.weights.price;
+    ThickestPlain: say::THICKEST_PLAIN_NAME, say::THICKEST_PLAIN, MM,
         (0.1, 10.0), UP_TO_1_000, targets.thickest_plain_mm;
-    LeastShare: "lowest load share of a choice", "Lowest load share", "%",
+    LeastShare: say::LEAST_SHARE_NAME, say::LEAST_SHARE, PERCENT,
         UP_TO_1_000, UP_TO_1_000, targets.least_share_percent;
-    MostShare: "highest load share of a choice", "Highest load share", "%",
-        UP_TO_1_000, UP_TO_1_000, targets.most_share_percent;
-    MostJump: "highest jump of the feel of a choice", "Highest jump of the feel", "%",
-        UP_TO_1_000, UP_TO_10_000, targets.most_jump_percent;
-    MostTotal: "highest tension of all strings", "Highest tension of all strings", "N",
-        FORCE_N, FORCE_N, targets.most_total_n;
-    MostChanges: "number of changes of material", "Most changes of material", "",
-        COUNTED, COUNTED, targets.most_changes;
-    MostItems: "number of different strings and wires", "Most different strings and wires", "",
-        (1.0, 10_000.0), COUNTED, targets.most_items;
+    MostShare: say::MOST_SHARE_NAME, say::MOST_SHARE, PERCENT, UP_TO_1_000, UP_TO_1_000, targets.most_share_percent;
+    MostJump: say::MOST_JUMP_NAME, say::MOST_JUMP, PERCENT, UP_TO_1_000, UP_TO_10_000, targets.most_jump_percent;
+    MostTotal: say::MOST_TOTAL_NAME, say::MOST_TOTAL, NEWTON, FORCE_N, FORCE_N, targets.most_total_n;
+    MostChanges: say::MOST_CHANGES_NAME, say::MOST_CHANGES, Words::NONE, COUNTED, COUNTED, targets.most_changes;
+    MostItems: say::MOST_ITEMS_NAME, say::MOST_ITEMS, Words::NONE, (1.0, 10_000.0), COUNTED, targets.most_items;
 }
 
 impl Setting {
@@ -224,9 +210,9 @@ impl Setting {
 
 /// A column of a table.
 const fn column(
-    name: &'static str,
-    label: &'static str,
-    unit: &'static str,
+    name: Words,
+    label: Words,
+    unit: Words,
     sensible: (f64, f64),
     held: (f64, f64),
 ) -> NumberRow {
@@ -234,24 +220,30 @@ const fn column(
 }
 
 /// A gap between two strings, where the gaps differ.
-pub const GAP: NumberRow = column("gap between strings", "Width", "mm", GAP_MM, FAR_MM);
+pub const GAP: NumberRow = column(say::GAP_NAME, say::COLUMN_WIDTH, MM, GAP_MM, FAR_MM);
 /// Which gap it is, from the bass.
 pub const GAP_NUMBER: NumberRow = NumberRow {
     whole: true,
-    ..column("number of a gap", "Gap", "", (1.0, (MOST_STRINGS - 1) as f64), COUNTED)
+    ..column(
+        say::GAP_NUMBER_NAME,
+        say::COLUMN_GAP,
+        Words::NONE,
+        (1.0, (MOST_STRINGS - 1) as f64),
+        COUNTED,
+    )
 };
-/// A node of the drawn curve of the pins, square to the strings.
+/// A node of the harmonic curve, square to the strings.
 pub const NODE_ACROSS: NumberRow =
-    column("place of a node across the strings", "Across", "mm", FAR_MM, FAR_MM);
+    column(say::NODE_ACROSS_NAME, say::COLUMN_ACROSS, MM, FAR_MM, FAR_MM);
 /// The same node, along them.
 pub const NODE_ALONG: NumberRow =
-    column("place of a node along the strings", "Along", "mm", FAR_MM, FAR_MM);
+    column(say::NODE_ALONG_NAME, say::COLUMN_ALONG, MM, FAR_MM, FAR_MM);
 /// Where a section of the neck lies, from the shoulder to the pillar.
 pub const SECTION_AT: NumberRow =
-    column("place of a section of the neck", "At", "%", UP_TO_100, (-1_000.0, 1_000.0));
+    column(say::SECTION_AT_NAME, say::COLUMN_AT, PERCENT, UP_TO_100, (-1_000.0, 1_000.0));
 /// How thick the neck is there.
 pub const SECTION_THICKNESS: NumberRow =
-    column("thickness of a section of the neck", "Thick", "mm", SOLID_MM, FAR_MM);
+    column(say::SECTION_THICKNESS_NAME, say::COLUMN_THICK, MM, SOLID_MM, FAR_MM);
 /// How deep it is there.
 pub const SECTION_DEPTH: NumberRow =
-    column("depth of a section of the neck", "Deep", "mm", SOLID_MM, FAR_MM);
+    column(say::SECTION_DEPTH_NAME, say::COLUMN_DEEP, MM, SOLID_MM, FAR_MM);

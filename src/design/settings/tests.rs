@@ -32,7 +32,7 @@ fn what_is_usual_makes_sense_and_what_makes_sense_may_be_held() {
         let ((least, most), held) = (row.sensible, row.held);
         assert!(held.0 <= least && least < most && most <= held.1, "{setting:?}");
         assert!(!row.name.is_empty() && !row.label.is_empty(), "{setting:?}");
-        assert!(row.name.starts_with(|c: char| c.is_lowercase()), "{setting:?}");
+        assert!(row.name.said().starts_with(|c: char| c.is_lowercase()), "{setting:?}");
     }
 }
 
@@ -40,7 +40,7 @@ fn what_is_usual_makes_sense_and_what_makes_sense_may_be_held() {
 fn door_meaning_and_field_agree_on_every_number() {
     for setting in Setting::ALL {
         let row = setting.row();
-        let odd = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY];
+        let odd = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 8e-127, -5e-324];
         for got in probes(row.sensible).into_iter().chain(probes(row.held)).chain(odd) {
             let design = with(setting, got);
             // A counted number is held as one, so that it may not be the one that was put.
@@ -155,24 +155,25 @@ fn every_setting_is_read() {
 #[test]
 fn every_choice_holds_what_was_chosen() {
     for choice in OneOf::ALL {
-        for words in choice.options() {
+        for (place, words) in choice.options().iter().enumerate() {
             let mut design = Design::default();
-            choice.put(&mut design, words);
-            assert_eq!(choice.of(&design), *words, "{choice:?}");
+            choice.put(&mut design, place);
+            assert_eq!((choice.of(&design), choice.place(&design)), (*words, place), "{choice:?}");
         }
     }
 }
 
 #[test]
 fn papers_and_page_have_the_same_words_for_a_choice() {
-    for words in OneOf::Temperament.options() {
+    for (place, words) in OneOf::Temperament.options().iter().enumerate() {
         let mut design = Design::default();
-        OneOf::Temperament.put(&mut design, words);
-        assert_eq!(letters::capital(display::temperament(design.pitch.temperament)), *words);
+        OneOf::Temperament.put(&mut design, place);
+        let paper = letters::capital(display::temperament(design.pitch.temperament));
+        assert_eq!(paper, words.said());
     }
-    for words in OneOf::Mechanism.options() {
+    for (place, words) in OneOf::Mechanism.options().iter().enumerate() {
         let mut design = Design::default();
-        OneOf::Mechanism.put(&mut design, words);
-        assert_eq!(display::mechanism(design.mechanism.kind), *words);
+        OneOf::Mechanism.put(&mut design, place);
+        assert_eq!(display::mechanism(design.mechanism.kind), words.said());
     }
 }

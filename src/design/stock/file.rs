@@ -14,6 +14,7 @@ use crate::design::persist::{
 use crate::design::reading::{fields, parse, taken};
 use crate::design::sum::crc_32;
 use crate::design::writing::json_text;
+use crate::words::{Words, stock as say};
 
 /// The version of the file.
 pub const VERSION: u64 = 1;
@@ -64,35 +65,29 @@ impl StockList {
 #[non_exhaustive]
 pub enum StockError {
     /// Longer than [`MOST_BYTES`].
-    #[error("a stock list must be at most {} MB (choose another file)", MOST_BYTES >> 20)]
+    #[error("{}", say::list_too_large(&(MOST_BYTES >> 20)))]
     TooLarge,
     /// Nothing but blanks.
-    #[error("the file is empty (choose a stock list that Stringloft saved, or a table)")]
+    #[error("{}", say::LIST_EMPTY)]
     Empty,
     /// No JSON, or a field that holds something else than it should.
-    #[error("this stock list cannot be read: {what} (mend the file or choose another)")]
+    #[error("{}", say::list_unreadable(.what))]
     Unreadable { what: String },
     /// JSON of another kind.
-    #[error(
-        "this JSON is not a stock list (it lacks \"stringloft-stock\" with the version of the list)"
-    )]
+    #[error("{}", say::LIST_OTHER_KIND)]
     OtherKind,
     /// A design.
-    #[error("this file is a design and no stock list (open it as a design)")]
+    #[error("{}", say::LIST_IS_DESIGN)]
     Design,
     /// Written by a newer program.
-    #[error(
-        "this stock list is of version {found}, and version {VERSION} can be read here (reload the page to get the newest Stringloft)"
-    )]
+    #[error("{}", say::list_too_new(.found, &VERSION))]
     TooNew { found: u64 },
     /// Too many of something.
-    #[error("a stock list must have at most {most} {what}, got {got} (part it in two)")]
-    Many { what: &'static str, most: usize, got: usize },
+    #[error("{}", say::list_many(.got, .most, .what))]
+    Many { what: Words, most: usize, got: usize },
     /// A text that is too long.
-    #[error(
-        "the {what} of a stock list must be at most {most} characters long, got {got} (shorten it)"
-    )]
-    Long { what: &'static str, most: usize, got: usize },
+    #[error("{}", say::list_long(.got, .most, .what))]
+    Long { what: Words, most: usize, got: usize },
     /// An item that breaks a limit.
     #[error(transparent)]
     Item(#[from] CheckError),
@@ -189,21 +184,21 @@ pub fn check(list: &StockList) -> Result<(), StockError> {
         got if got <= most => Ok(()),
         got => Err(StockError::Long { what, most, got }),
     };
-    many("items", list.items.len(), MOST_ITEMS)?;
-    many("materials", list.materials.len(), MOST_MATERIALS)?;
-    fits("name", &list.name, LONGEST_CELL)?;
-    fits("currency", &list.currency, LONGEST_CELL)?;
-    fits("remark", &list.remark, LONGEST_TEXT)?;
+    many(say::WHAT_ITEMS, list.items.len(), MOST_ITEMS)?;
+    many(say::WHAT_MATERIALS, list.materials.len(), MOST_MATERIALS)?;
+    fits(say::WHAT_NAME, &list.name, LONGEST_CELL)?;
+    fits(say::WHAT_CURRENCY, &list.currency, LONGEST_CELL)?;
+    fits(say::WHAT_REMARK, &list.remark, LONGEST_TEXT)?;
     for spec in &list.materials {
-        fits("name of a material", &spec.name, LONGEST_CELL)?;
+        fits(say::WHAT_MATERIAL_NAME, &spec.name, LONGEST_CELL)?;
         for source in sources_of(spec) {
-            fits("source of a material", source, LONGEST_TEXT)?;
+            fits(say::WHAT_MATERIAL_SOURCE, source, LONGEST_TEXT)?;
         }
         material_of(spec)?;
     }
     let mut bytes = 0;
     for (index, item) in list.items.iter().enumerate() {
-        check_item(item, index + 1)?;
+        check_item(item, Some(index + 1))?;
         let texts = [&item.code, &item.supplier, &item.currency, &item.remark];
         bytes += item.make_up.len() + texts.iter().map(|text| text.len()).sum::<usize>();
     }

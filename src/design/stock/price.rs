@@ -8,6 +8,7 @@ use crate::design::document::{Design, StockItem};
 use crate::design::letters::small;
 use crate::engine::analysis::Analysis;
 use crate::engine::units::Length;
+use crate::words::{numeral, stock as say};
 
 /// Why a string has no price.
 #[derive(Clone, Debug, PartialEq, Error)]
@@ -17,18 +18,16 @@ pub enum NoPrice {
     #[error(transparent)]
     Item(#[from] NoItem),
     /// The item has no price.
-    #[error("the stock item has no price (fill it in)")]
+    #[error("{}", say::NO_PRICE)]
     Price,
     /// A coil whose length is not known.
-    #[error("the stock item is a coil of unknown length (fill in the pack length)")]
+    #[error("{}", say::NO_PACK_LENGTH)]
     PackLength,
     /// The length to cut is not known.
-    #[error("the length to cut is not known (give the vibrating length and the gauge)")]
+    #[error("{}", say::NO_CUT_LENGTH)]
     CutLength,
     /// The pack is shorter than the string.
-    #[error(
-        "the string is cut to {cut_mm} mm, and a pack holds {pack_mm} mm (choose a longer pack)"
-    )]
+    #[error("{}", say::pack_short(&numeral(*.cut_mm), &numeral(*.pack_mm)))]
     Short { cut_mm: f64, pack_mm: f64 },
 }
 

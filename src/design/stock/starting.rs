@@ -3,8 +3,9 @@
 use super::{StockList, give_keys};
 use crate::design::document::StockItem;
 use crate::design::usual_gauges::{HEAVY_WIRES, LIGHT_WIRES, NYLON_ON_NYLON, PLAIN};
+use crate::words::stock as say;
 
-/// Said of the list and of each of its items.
+/// Said of each of its items, in every language: lists are known by it.
 pub const USUAL_REMARK: &str = "usual gauge; common practice, from memory";
 
 /// Usual gauges of plain and wound strings, without makers, codes and prices. Common practice, no source:
@@ -30,10 +31,8 @@ pub fn starting_list() -> StockList {
         one.pairs().map(text)
     });
     let mut list = StockList {
-        name: "Usual gauges".to_owned(),
-        remark: "Gauges that are usual in the trade: common practice, no source, from memory. \
-                 Ask your supplier what can be had, and fill in codes and prices."
-            .to_owned(),
+        name: say::USUAL.into(),
+        remark: say::USUAL_REMARK.into(),
         items: plain.chain(wound.map(|make_up| item(make_up, true))).collect(),
         ..StockList::default()
     };

@@ -11,6 +11,7 @@ use super::file::MOST_ITEMS;
 use super::{bundle_of, money};
 use crate::design::cells::{self, Row, TableError};
 use crate::design::document::{MaterialSpec, StockItem};
+use crate::words::{Language, in_language, stock, tables as say};
 
 /// The longest table that is read, in bytes.
 pub const MOST_BYTES: usize = 4 << 20;
@@ -55,7 +56,8 @@ pub fn export(items: &[StockItem]) -> String {
             text(&item.make_up),
             text(&item.code),
             text(&item.supplier),
-            pack_kind(item),
+            // What is read again stands in English.
+            in_language(Language::English, || pack_kind(item)),
             number(item.pack_mm),
             number(item.price),
             text(&item.currency),
@@ -88,16 +90,12 @@ pub fn import(text: &str, columns: &Columns, material: &str, materials: &[Materi
     };
     for row in rows.iter().skip(1) {
         if import.items.len() == MOST_ITEMS {
-            let message = format!(
-                "a stock list must have at most {MOST_ITEMS} items (part the table in two; this line and those after it were left out)"
-            );
+            let message = say::items_many(&MOST_ITEMS);
             import.bad.push(error_at(row.line, message));
             break;
         }
         if import.bad.len() >= MOST_REPORTED {
-            let message = format!(
-                "a table with more than {MOST_REPORTED} bad lines is not read further (look at which column is what)"
-            );
+            let message = say::bad_many(&MOST_REPORTED);
             import.bad.push(error_at(row.line, message));
             break;
         }
@@ -116,9 +114,9 @@ pub fn import(text: &str, columns: &Columns, material: &str, materials: &[Materi
 /// What a pack is: `coil`, `single`, or `bundle of 12`.
 pub fn pack_kind(item: &StockItem) -> String {
     match (item.single, bundle_of(item)) {
-        (false, _) => "coil".to_owned(),
-        (true, 1) => "single".to_owned(),
-        (true, count) => format!("bundle of {count}"),
+        (false, _) => stock::COIL.into(),
+        (true, 1) => stock::SINGLE.into(),
+        (true, count) => stock::bundle(&count),
     }
 }
 
@@ -129,23 +127,17 @@ fn error_at(line: usize, message: String) -> TableError {
 /// The rows of a table that are not empty, the headings first.
 fn rows_of(text: &str) -> Result<Vec<Row>, TableError> {
     if text.len() > MOST_BYTES {
-        let message =
-            format!("a table must be at most {} MB (choose another file)", MOST_BYTES >> 20);
+        let message = say::too_large(&(MOST_BYTES >> 20));
         return Err(error_at(1, message));
     }
     let text = text.trim_start_matches('\u{feff}');
     let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
-    let rows = cells::rows(text, cells::delimiter(first)).map_err(|line| {
-        error_at(
-            line,
-            "a quote that opens a cell must be closed (add the missing quote)".to_owned(),
-        )
-    })?;
+    let rows = cells::rows(text, cells::delimiter(first))
+        .map_err(|line| error_at(line, say::OPEN_QUOTE.into()))?;
     let is_blank = |row: &Row| row.cells.iter().all(|cell| cell.trim().is_empty());
     let rows: Vec<Row> = rows.into_iter().filter(|row| !is_blank(row)).collect();
     if rows.is_empty() {
-        let message = "the table is empty (its first line must hold the headings)".to_owned();
-        return Err(error_at(1, message));
+        return Err(error_at(1, say::EMPTY.into()));
     }
     Ok(rows)
 }

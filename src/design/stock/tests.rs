@@ -264,7 +264,7 @@ fn what_is_no_list_says_why() {
         ("harp", "this stock list cannot be read: something is missing"),
         ("[]", "this JSON is not a stock list"),
         ("7", "this JSON is not a stock list"),
-        ("{\"stringloft\": 2}", "this file is a design and no stock list"),
+        ("{\"stringloft\": 2}", "this file is a design, not a stock list"),
         ("{\"stringloft-stock\": 0}", "this JSON is not a stock list"),
         ("{\"stringloft-stock\": 2}", "this stock list is of version 2"),
         ("{\"stringloft-stock\": 1, \"items\": 5}", "this stock list cannot be read"),

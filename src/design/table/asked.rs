@@ -3,6 +3,7 @@
 use super::headings::Columns;
 use super::notes::PlainB;
 use crate::design::heading::Size;
+use crate::words::tables as say;
 
 /// What a table leaves open.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,35 +28,36 @@ pub(super) fn answer(columns: &mut Columns, question: Question, likely: bool) ->
     match question {
         Question::PlainB { place } => {
             let (plain_b, words) = if likely {
-                (PlainB::Natural, "was taken for B natural")
+                (PlainB::Natural, say::PLAIN_B_NATURAL)
             } else {
-                (PlainB::Open, "was left out")
+                (PlainB::Open, say::PLAIN_B_LEFT)
             };
             if let Some(column) = columns.get_mut(place) {
                 column.plain_b = Some(plain_b);
             }
-            format!(
-                "B {words}: it may be B flat, as in German lists, or B natural (write Bb, or H for B natural)"
-            )
+            words.into()
         }
         Question::Unit { place, said, answers } => {
             let (Some(column), Some(looks)) = (columns.get_mut(place), answers.first()) else {
                 return String::new();
             };
-            let name = match column.heading.trim() {
-                "" => format!("column {}", place + 1),
-                heading => format!("column \"{heading}\""),
-            };
+            let name = column_name(place, &column.heading);
             let (said, looks_words) = (said.words(), looks.words());
             column.looks_like = None;
             if likely {
                 column.unit = *looks;
-                return format!("{name} names no unit; its numbers were taken for {looks_words}");
+                return say::unit_taken(&name, &looks_words);
             }
             column.field = None;
-            format!(
-                "{name} was left out: it names no unit, and its numbers look like {looks_words} rather than {said} (put the unit into its heading)"
-            )
+            say::unit_left(&name, &looks_words, &said)
         }
+    }
+}
+
+/// A column by its heading, or by its number where it has none; `place` counts from 0.
+pub(super) fn column_name(place: usize, heading: &str) -> String {
+    match heading.trim() {
+        "" => say::column_number(&(place + 1)),
+        heading => say::column_named(&heading),
     }
 }

@@ -2,6 +2,7 @@
 //! each row becomes. Nothing is guessed that the table does not say: what it leaves open stays empty or is asked.
 
 pub use super::asked::Question;
+use super::asked::column_name;
 use super::cells::Row;
 use super::guess::{Parts, columns as guessed};
 pub use super::headings::{Column, Columns};
@@ -17,9 +18,11 @@ use crate::design::document::{
 use crate::design::heading::{Size, bare, has, words_of};
 use crate::design::typed::{self, Pitch, cut};
 use crate::engine::order::sort;
-use crate::engine::pitch::{Note, Tuning};
+use crate::engine::pitch::{Note, Tuning, naming};
 
 use thiserror::Error;
+
+use crate::words::{findings, restring as say, shown, tables};
 
 /// Words of a row that adds up.
 const SUMS: [&str; 10] =
@@ -40,7 +43,7 @@ pub struct Hand {
     pub remarks: Vec<String>,
     /// The pitch and the temperament of which frequencies beside the notes tell.
     pub pitch: Option<PitchSpec>,
-    /// What was taken for granted, without a full stop.
+    /// What was assumed, without a full stop.
     pub assumed: Vec<String>,
     /// Lines that hold no string, with their number.
     pub left_out: Vec<String>,
@@ -62,10 +65,10 @@ fn usual_speed(hz: f64) -> f64 {
 #[non_exhaustive]
 pub enum HandError {
     /// No line has a note or a length.
-    #[error("there is no string in it (write a line for each: its note and its length)")]
+    #[error("{}", say::NO_STRING)]
     NoString,
     /// More than a design may have.
-    #[error("a list of lengths must have at most {MOST_STRINGS} strings (paste fewer lines)")]
+    #[error("{}", say::too_many(&MOST_STRINGS))]
     TooMany,
 }
 
@@ -77,7 +80,8 @@ impl Hand {
             if remark.is_empty() {
                 continue;
             }
-            let line = format!("String {}, {}: {remark}\n", at + 1, string.note);
+            let name = shown::string_with_note(&naming::shown(&string.note), &(at + 1));
+            let line = format!("{}\n", findings::finding(remark, &name));
             if all.chars().count() + line.chars().count() > LONGEST_TEXT {
                 break;
             }
@@ -136,19 +140,14 @@ impl Hand {
     /// What each column was taken for, without a full stop.
     pub fn taken_for(&self) -> Vec<String> {
         let said = |(place, column): (usize, &Column)| {
-            let heading = match column.heading.trim() {
-                "" => format!("column {}", place + 1),
-                heading => format!("column \"{heading}\""),
-            };
+            let heading = column_name(place, &column.heading);
             let filled = !column.example.is_empty();
             match column.field {
-                Some(field) if field.is_size() && filled => Some(format!(
-                    "{heading} is {}, bare numbers in {}",
-                    field.name(),
-                    column.unit.name()
-                )),
-                Some(field) if filled => Some(format!("{heading} is {}", field.name())),
-                None if filled => Some(format!("{heading} is left out")),
+                Some(field) if field.is_size() && filled => {
+                    Some(tables::taken_size(&heading, &field.name(), &column.unit.name()))
+                }
+                Some(field) if filled => Some(tables::taken(&heading, &field.name())),
+                None if filled => Some(tables::left_out(&heading)),
                 _ => None,
             }
         };
@@ -223,10 +222,10 @@ pub fn read(text: &str, by_hand: Option<&Columns>) -> Result<Hand, HandError> {
         return Err(HandError::NoString);
     }
     if is_cut {
-        hand.left_out.push(format!("what stands in a line after {MOST_CELLS} cells was left out"));
+        hand.left_out.push(tables::cells_cut(&MOST_CELLS));
     }
     for (line, words) in left_out.iter().take(MOST_TOLD) {
-        hand.left_out.push(format!("line {line} holds no string: {}", cut(words.trim())));
+        hand.left_out.push(tables::no_string_in_line(line, &cut(words.trim())));
     }
     Ok(hand)
 }
@@ -259,15 +258,13 @@ fn finish(hand: &mut Hand, names: &[(String, Option<i8>)], pitches: &[String], i
         hand.lines.reverse();
         hand.remarks.reverse();
         hand.turned = true;
-        hand.assumed.push("the list began with the lowest string and was turned round".to_owned());
+        hand.assumed.push(tables::TURNED_ROUND.into());
     }
     let is_repeated =
         |pair: &[StringSpec]| !pair[0].note.is_empty() && pair[0].note == pair[1].note;
     let doubles = hand.strings.windows(2).filter(|pair| is_repeated(pair)).count();
     if doubles > 0 {
-        let strings =
-            if doubles == 1 { "1 note has".to_owned() } else { format!("{doubles} notes have") };
-        hand.assumed.push(format!("{strings} two strings"));
+        hand.assumed.push(tables::doubles(&doubles));
     }
 }
 

@@ -7,6 +7,7 @@ use crate::design::heading::{
 };
 use crate::design::letters::small;
 use crate::engine::material::key_of;
+use crate::words::tables as say;
 
 /// What a column of measurements can hold.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -46,21 +47,22 @@ impl Field {
     ];
 
     /// As a list shows it.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Number => "number",
-            Self::Note => "note",
-            Self::Octave => "octave",
-            Self::Pitch => "pitch in Hz",
-            Self::Length => "length",
-            Self::Gauge => "gauge",
-            Self::Material => "material",
-            Self::MakeUp => "material and gauge",
-            Self::Winding => "winding material",
-            Self::WindingWire => "winding gauge",
-            Self::Code => "order code",
-            Self::Remark => "remark",
-        }
+    pub fn name(self) -> &'static str {
+        let words = match self {
+            Self::Number => say::NUMBER,
+            Self::Note => say::NOTE,
+            Self::Octave => say::OCTAVE,
+            Self::Pitch => say::PITCH_HZ,
+            Self::Length => say::LENGTH,
+            Self::Gauge => say::GAUGE,
+            Self::Material => say::MATERIAL,
+            Self::MakeUp => say::MATERIAL_AND_GAUGE,
+            Self::Winding => say::WINDING_MATERIAL,
+            Self::WindingWire => say::WINDING_GAUGE,
+            Self::Code => say::ORDER_CODE,
+            Self::Remark => say::REMARK,
+        };
+        words.said()
     }
 
     /// Whether its bare numbers need a unit.
@@ -248,6 +250,12 @@ const FOREIGN: [(&str, &str); 23] = [
     ("eisen", "iron"),
     ("fer", "iron"),
 ];
+
+/// Whether a material is called so in German or French.
+pub(super) fn is_foreign(text: &str) -> bool {
+    let text = small(text.trim());
+    FOREIGN.iter().any(|(word, _)| *word == text)
+}
 
 /// The material that a word or two mean, by its key.
 pub(super) fn material(text: &str) -> Option<&'static str> {

@@ -11,9 +11,7 @@ use crate::design::letters::small;
 use crate::design::library::{DENSITY_KG_PER_M3, MODULUS_GPA, STRENGTH_MPA};
 use crate::design::{make_up_text, typed};
 use crate::engine::material::key_of;
-
-/// The source of a figure that a table brings along.
-const SOURCE: &str = "entered with the string table";
+use crate::words::{Words, tables, typed as typed_say};
 
 /// The headings of the layers, from the inside out: material, wire diameter (or thickness of
 /// ribbon), width of ribbon, packing in per cent.
@@ -101,9 +99,7 @@ impl Line<'_> {
         let text = self.cell(column).to_owned();
         let got = text.chars().count();
         if got > LONGEST_CELL {
-            let message = format!(
-                "a cell must be at most {LONGEST_CELL} characters long, got {got} (shorten it)"
-            );
+            let message = tables::cell_long(&got, &LONGEST_CELL);
             self.wrong(column, message);
             return String::new();
         }
@@ -152,12 +148,13 @@ impl Line<'_> {
             return None;
         }
         let [material, size, width, packing] = columns;
-        for (column, what) in [(material, "material"), (size, "diameter")] {
+        for (column, needs) in [(material, tables::LAYER_MATERIAL), (size, tables::LAYER_DIAMETER)]
+        {
             if self.cell(column).is_empty() {
-                self.wrong(column, format!("a layer needs its {what} (fill in this cell)"));
+                self.wrong(column, needs.into());
             }
         }
-        let percent = |text: &str| typed::positive(text, "packing in per cent", 5.0, 100.0);
+        let percent = |text: &str| typed::positive(text, typed_say::PACKING, 5.0, 100.0);
         let packed = self.text(packing, percent);
         Some(LayerSpec {
             material: self.short(material),
@@ -183,9 +180,9 @@ impl Line<'_> {
             self.text(column, |text| typed::positive(text, what, least, most))
         };
         let figures = [
-            figure("density_kg_m3", "density", DENSITY_KG_PER_M3),
-            figure("modulus_gpa", "modulus", MODULUS_GPA),
-            figure("strength_mpa", "strength", STRENGTH_MPA),
+            figure("density_kg_m3", typed_say::DENSITY, DENSITY_KG_PER_M3),
+            figure("modulus_gpa", typed_say::MODULUS, MODULUS_GPA),
+            figure("strength_mpa", typed_say::STRENGTH, STRENGTH_MPA),
         ];
         let any = figures.iter().any(|figure| !figure.is_empty());
         any.then(|| (key_of(material).unwrap_or(material).to_owned(), figures))
@@ -199,15 +196,12 @@ pub(super) fn own_material(
     figures: &[String; 3],
 ) -> Result<MaterialSpec, (&'static str, String)> {
     fn own<T>(value: T) -> Fact<T> {
-        Fact { value, source: SOURCE.to_owned(), standing: StandingSpec::Own }
+        Fact { value, source: tables::ENTERED_WITH_TABLE.into(), standing: StandingSpec::Own }
     }
     // What cannot be read was reported with its cell.
-    let given = figures.each_ref().map(|text| typed::positive(text, "figure", 0.0, 1e6).ok());
+    let given = figures.each_ref().map(|text| typed::positive(text, Words::NONE, 0.0, 1e6).ok());
     let density = given[0].map(own).or_else(|| base.map(|base| base.density_kg_per_m3.clone()));
-    let density = density.ok_or_else(|| {
-        let message = "the density must be given for a material that is not known (fill in this cell, or name a known material)";
-        ("density_kg_m3", message.to_owned())
-    })?;
+    let density = density.ok_or_else(|| ("density_kg_m3", tables::DENSITY_NEEDED.into()))?;
     let modulus = given[1].map(|base_gpa| own(ModulusSpec { base_gpa, per_stress: 0.0 }));
     let strength = given[2].map(|mpa| own(StrengthSpec::Mpa(mpa)));
     Ok(MaterialSpec {

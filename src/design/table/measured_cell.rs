@@ -1,6 +1,6 @@
 //! One cell of measurements: whether anything was measured, the number, and what a string is made of.
 
-use super::headings::material;
+use super::headings::{is_foreign, material};
 use crate::design::document::{LONGEST_CELL, MakeUpSpec};
 use crate::design::heading::Size;
 use crate::design::letters::small;
@@ -92,7 +92,7 @@ pub(super) fn made_of(cell: &str, unit: Size) -> MakeUpSpec {
 /// A material as the design has it: the key of one that is written in another language, else as typed.
 pub(super) fn named(text: &str) -> String {
     match material(text) {
-        Some(key) if key_of(text).is_none() => key.to_owned(),
+        Some(key) if key_of(text).is_none() || is_foreign(text) => key.to_owned(),
         _ => text.trim().chars().take(LONGEST_CELL).collect(),
     }
 }

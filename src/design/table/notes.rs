@@ -7,21 +7,9 @@ pub use self::plain_b::PlainB;
 use self::plain_b::{Sign, plain_b_of};
 use crate::design::letters::small;
 use crate::design::typed::{self, Pitch};
-use crate::engine::pitch::{Letter, Note};
+use crate::engine::pitch::{Letter, Note, naming};
+use crate::words::tables;
 
-/// The syllables of the French and Italian scale.
-const SYLLABLES: [(&str, Letter); 10] = [
-    ("sol", Letter::G),
-    ("do", Letter::C),
-    ("ut", Letter::C),
-    ("ré", Letter::D),
-    ("re", Letter::D),
-    ("mi", Letter::E),
-    ("fa", Letter::F),
-    ("la", Letter::A),
-    ("si", Letter::B),
-    ("ti", Letter::B),
-];
 /// Words that stand for an octave.
 const OCTAVE: [&str; 8] = ["octave", "octaves", "oct", "okt", "oktave", "ottava", "8ve", "8va"];
 
@@ -168,7 +156,10 @@ impl Name {
     }
 
     fn note(&self, count: Count) -> Option<Note> {
-        let helmholtz = |marks: i8| if self.is_capital { 2 - marks } else { 3 + marks };
+        // A number that no octave can have gives none that one can have.
+        let helmholtz = |marks: i8| {
+            if self.is_capital { 2_i8.saturating_sub(marks) } else { marks.saturating_add(3) }
+        };
         let octave = match (self.octave, count) {
             (Octave::Middle, _) => 4,
             (Octave::None, Count::Helmholtz) => helmholtz(0),
@@ -177,10 +168,10 @@ impl Name {
             (Octave::Number(number), Count::Helmholtz) => helmholtz(number),
             (Octave::Number(number) | Octave::Word(number), count) => match count {
                 Count::Harp if matches!(self.letter, Letter::C | Letter::D | Letter::E) => {
-                    8 - number
+                    8_i8.saturating_sub(number)
                 }
-                Count::Harp => 7 - number,
-                Count::French => number + 1,
+                Count::Harp => 7_i8.saturating_sub(number),
+                Count::French => naming::octave_of_syllable(number),
                 _ => number,
             },
         };
@@ -191,15 +182,11 @@ impl Name {
 /// The letter or syllable at the beginning, and what follows it.
 fn letter(text: &str) -> Option<(Name, &str)> {
     let low = small(text);
-    for (syllable, letter) in SYLLABLES {
-        if low.starts_with(syllable) {
-            let rest = &text[syllable.len().min(text.len())..];
-            if !rest.starts_with(|c: char| c.is_alphabetic() && !matches!(c, 'b' | 'd' | 'x')) {
-                return Some((
-                    Name { is_syllable: true, ..Name::of(letter, 0, Octave::None) },
-                    rest,
-                ));
-            }
+    if let Some((letter, length)) = naming::syllable(&low) {
+        let rest = text.get(length..)?;
+        if !rest.starts_with(|c: char| c.is_alphabetic() && !matches!(c, 'b' | 'd' | 'x')) {
+            let name = Name { is_syllable: true, ..Name::of(letter, 0, Octave::None) };
+            return Some((name, rest));
         }
     }
     let first = text.chars().next()?;
@@ -217,42 +204,13 @@ fn letter(text: &str) -> Option<(Name, &str)> {
 /// What raises or lowers it, and what follows.
 fn sign<'a>(name: &Name, text: &'a str) -> Option<(i8, Sign, &'a str)> {
     let text = text.trim_start();
-    let low = small(text);
-    let signs: [(&str, i8); 21] = [
-        ("sharp", 1),
-        ("flat", -1),
-        ("natural", 0),
-        ("dièse", 1),
-        ("bémol", -1),
-        ("##", 2),
-        ("♯♯", 2),
-        ("𝄪", 2),
-        ("#", 1),
-        ("♯", 1),
-        ("♮", 0),
-        ("♭♭", -2),
-        ("𝄫", -2),
-        ("♭", -1),
-        ("bb", -2),
-        ("b", -1),
-        ("x", 2),
-        ("isis", 2),
-        ("eses", -2),
-        ("is", 1),
-        ("es", -1),
-    ];
-    for (written, alter) in signs {
-        if low.starts_with(written) {
-            let is_ending = written.ends_with("is") || written.ends_with("es");
-            let sign = if is_ending { Sign::Ending } else { Sign::Mark };
-            return text.get(written.len()..).map(|rest| (alter, sign, rest));
+    match naming::sign(name.letter, &small(text)) {
+        Some(sign) => {
+            let kind = if sign.is_ending { Sign::Ending } else { Sign::Mark };
+            text.get(sign.length..).map(|rest| (sign.alter, kind, rest))
         }
+        None => Some((0, Sign::None, text)),
     }
-    // `As` and `Es` of the German scale.
-    if matches!(name.letter, Letter::A | Letter::E) && low.starts_with('s') {
-        return Some((-1, Sign::Ending, &text[1..]));
-    }
-    Some((0, Sign::None, text))
 }
 
 /// The octave behind a letter: digits, primes, or none.
@@ -261,13 +219,13 @@ fn octave_behind(text: &str) -> Option<Octave> {
     if text.is_empty() {
         return Some(Octave::None);
     }
-    let marks = text.chars().map(|c| match c {
+    let mut marks = text.chars().map(|c| match c {
         '\'' | '’' | '′' | '´' => Some(1),
         '"' | '″' | '”' => Some(2),
         '‴' => Some(3),
         _ => None,
     });
-    if let Some(marks) = marks.sum::<Option<i8>>() {
+    if let Some(marks) = marks.try_fold(0_i8, |sum, mark| Some(sum.saturating_add(mark?))) {
         return Some(Octave::Primes(marks));
     }
     let plain: String = text
@@ -277,8 +235,8 @@ fn octave_behind(text: &str) -> Option<Octave> {
             _ => c,
         })
         .collect();
-    let number = plain.parse::<i8>().ok()?;
-    (0..=10).contains(&number).then_some(Octave::Number(number))
+    let number = plain.replace('−', "-").parse::<i8>().ok()?;
+    (-3..=10).contains(&number).then_some(Octave::Number(number))
 }
 
 /// What the notes of a table are.
@@ -286,7 +244,7 @@ fn octave_behind(text: &str) -> Option<Octave> {
 pub(super) struct Notes {
     /// As a cell of the design has them; empty where it is not known.
     pub(super) texts: Vec<String>,
-    /// What was taken for granted, a sentence each without a full stop.
+    /// What was assumed, a sentence each without a full stop.
     pub(super) told: Vec<String>,
     /// Whether it must be asked what a B without a sign is.
     pub(super) asks_b: bool,
@@ -326,17 +284,15 @@ pub(super) fn read(cells: &[(String, Option<i8>)], about: About) -> Notes {
         names.iter_mut().flatten().filter(|name| is_plain(name)).for_each(|name| name.alter = -1);
     }
     match (has_h, has_plain && plain_b == PlainB::Flat) {
-        (true, _) => out.told.push("H is the B of English names, and B is B flat".to_owned()),
-        (false, true) => out.told.push("B is B flat, as in German lists".to_owned()),
+        (true, _) => out.told.push(tables::GERMAN_H.into()),
+        (false, true) => out.told.push(tables::GERMAN_B.into()),
         (false, false) => {}
     }
     let count = count_of(&names);
     match count {
-        Count::Harp => out.told.push(
-            "octaves are counted as harpists do, from the top, each from E down to F".to_owned(),
-        ),
-        Count::Helmholtz => out.told.push("c′ is middle C, c the one below".to_owned()),
-        Count::French => out.told.push("octaves are counted so that la3 is A4".to_owned()),
+        Count::Harp => out.told.push(tables::OCTAVES_HARP.into()),
+        Count::Helmholtz => out.told.push(tables::OCTAVES_HELMHOLTZ.into()),
+        Count::French => out.told.push(tables::OCTAVES_FRENCH.into()),
         Count::Scientific => {}
     }
     let mut notes: Vec<Option<Note>> =
@@ -344,8 +300,9 @@ pub(super) fn read(cells: &[(String, Option<i8>)], about: About) -> Notes {
     spread(&names, &mut notes, about.down);
     let inferred = fill(&mut notes, &names);
     if inferred > 0 {
-        let strings = if inferred == 1 { "1 string" } else { "some strings" };
-        out.told.push(format!("the note of {strings} without one follows from its neighbours"));
+        let one = inferred == 1;
+        let told = if one { tables::NOTE_INFERRED_ONE } else { tables::NOTE_INFERRED_SOME };
+        out.told.push(told.into());
     }
     for (((cell, _), note), name) in cells.iter().zip(notes).zip(&names) {
         let is_open = about.plain_b == Some(PlainB::Open) && plain_b == PlainB::Open;

@@ -16,13 +16,12 @@ use crate::design::number::{is_bare, plain};
 use crate::design::presets::OpenTuning;
 use crate::design::typed;
 use crate::engine::material::key_of;
+use crate::words::{semicolon, tables};
 
 /// The longest table that is read, in bytes.
 pub const MOST_BYTES: usize = 5 * 1024 * 1024;
 /// The most errors that are reported of one table.
 const MOST_ERRORS: usize = 100;
-/// What is said of a text without a single heading that is known.
-const NO_TABLE: &str = "this is neither a Stringloft design nor a table with headings such as note and length_mm (choose another file, or put headings in its first line)";
 /// Letters of a key that are kept free for ` (row 150) 99`.
 const ROOM_FOR_ROW: usize = 13;
 
@@ -70,7 +69,7 @@ pub struct TableRead {
     pub mechanism: Option<MechanismKind>,
     /// Remarks of the strings.
     pub remarks: String,
-    /// What each column was taken for and what was taken for granted, without a full stop.
+    /// What each column was taken for and what was assumed, without a full stop.
     pub told: Vec<String>,
     /// Whether it is a table in anyone's hand, of which what cannot be read is left out.
     pub is_by_hand: bool,
@@ -82,8 +81,7 @@ impl TableRead {
     pub fn into_design(self, design: &Design) -> Design {
         let mut design = Design { strings: self.strings, ..design.clone() };
         let notes = design.strings.iter().filter_map(|string| string.note.parse().ok());
-        let open_tuning = OpenTuning::of(notes).map_or("", |open| open.name);
-        open_tuning.clone_into(&mut design.open_tuning);
+        design.open_tuning = OpenTuning::of(notes).map(|open| open.name.into()).unwrap_or_default();
         design.pitch = self.pitch.unwrap_or(design.pitch);
         design.mechanism.kind = self.mechanism.unwrap_or(design.mechanism.kind);
         if !self.remarks.is_empty() {
@@ -128,30 +126,28 @@ impl TableRead {
 pub fn read(text: &str) -> Result<TableRead, Vec<TableError>> {
     let whole = |line, message: String| vec![TableError { line, column: String::new(), message }];
     if text.len() > MOST_BYTES {
-        let most = MOST_BYTES >> 20;
-        let message = format!("a table must be at most {most} MB (choose another file)");
+        let message = tables::too_large(&(MOST_BYTES >> 20));
         return Err(whole(1, message));
     }
     let text = text.trim_start_matches('\u{feff}');
     let (between, is_table) = headed(text);
     let rows = rows(text, between).map_err(|line| {
         if !is_table {
-            return whole(1, NO_TABLE.to_owned());
+            return whole(1, tables::NO_TABLE.into());
         }
-        let message = "a quote that opens a cell must be closed (add the missing quote)";
-        whole(line, message.to_owned())
+        whole(line, tables::OPEN_QUOTE.into())
     })?;
     let is_blank = |row: &Row| row.cells.iter().all(|cell| cell.trim().is_empty());
     let rows: Vec<Row> = rows.into_iter().filter(|row| !is_blank(row)).collect();
     let mut rows = rows.iter();
     let Some(headings) = rows.next() else {
-        return Err(whole(1, "the table is empty (its first line must hold the headings)".into()));
+        return Err(whole(1, tables::EMPTY.into()));
     };
     let mut reader = Reader::new(headings)?;
     reader.find_make_up(rows.as_slice());
     for row in rows {
         if reader.read.strings.len() == MOST_STRINGS {
-            let message = format!("a table must have at most {MOST_STRINGS} strings");
+            let message = tables::strings_many(&MOST_STRINGS);
             reader.errors.push(TableError { line: row.line, column: String::new(), message });
         }
         if reader.errors.len() >= MOST_ERRORS || reader.read.strings.len() == MOST_STRINGS {
@@ -192,7 +188,7 @@ pub fn open(text: &str, likely: bool) -> Result<TableRead, Vec<TableError>> {
         return read(text);
     }
     let no_table = |message: String| {
-        let message = if message.is_empty() { NO_TABLE.to_owned() } else { message };
+        let message = if message.is_empty() { tables::NO_TABLE.into() } else { message };
         vec![TableError { line: 1, column: String::new(), message }]
     };
     let mut found = hand::read(text, None).map_err(|why| match why {
@@ -206,7 +202,7 @@ pub fn open(text: &str, likely: bool) -> Result<TableRead, Vec<TableError>> {
         for question in questions {
             told.push(answer(&mut columns, question, likely));
         }
-        found = hand::read(text, Some(&columns)).map_err(|_| no_table(told.join("; ")))?;
+        found = hand::read(text, Some(&columns)).map_err(|_| no_table(told.join(semicolon())))?;
     }
     let remarks = found.remarks_of_all();
     let mut all = found.taken_for();
@@ -244,10 +240,9 @@ fn is_label(cell: &str) -> bool {
 
 /// None of these headings is there.
 pub(super) fn missing(line: usize, group: &[&str]) -> TableError {
-    let message = format!(
-        "the headings must have {} (name a column so in the first line)",
-        group.join(" or ")
-    );
+    let names = group.iter().map(|name| tables::heading(name));
+    let names = names.reduce(|names, next| tables::or(&names, &next)).unwrap_or_default();
+    let message = tables::heading_missing(&names);
     TableError { line, column: String::new(), message }
 }
 
@@ -276,7 +271,7 @@ impl Reader {
             let name = name_of(heading);
             match known(&name) {
                 Some(column) if columns.iter().any(|known| known.0 == column) => {
-                    let message = "a heading must stand only once (rename one)".to_owned();
+                    let message = tables::HEADING_TWICE.into();
                     errors.push(TableError { line: headings.line, column: name, message });
                 }
                 Some(column) => {
@@ -289,7 +284,7 @@ impl Reader {
             }
         }
         if columns.is_empty() {
-            let message = NO_TABLE.to_owned();
+            let message = tables::NO_TABLE.into();
             return Err(vec![TableError { line: headings.line, column: String::new(), message }]);
         }
         for group in [&["note", "frequency_hz"], &["length_mm", "length"]] {
@@ -356,24 +351,17 @@ impl Reader {
             string.mechanism = kind.filter(|kind| *kind != usual);
             others.extend(string.mechanism.map(|_| (at + 1).to_string()));
         }
-        let but = match others.len() {
-            0 => String::new(),
-            1 => format!(", but for string {}", others[0]),
-            _ => format!(", but for strings {}", others.join(", ")),
-        };
         let each = mechanism(usual);
-        self.read.told.push(format!(
-            "each string has {each}{but}; how far they push it aside a table does not say"
-        ));
+        self.read.told.push(match others.len() {
+            0 => tables::raised(&each),
+            count => tables::raised_but(&count, &each, &others.join(", ")),
+        });
     }
 
     fn row(&mut self, row: &Row) {
         if row.cells.iter().skip(self.width).any(|cell| !cell.trim().is_empty()) {
             let (most, got) = (self.width, row.cells.len());
-            let message = format!(
-                "a line must have no more cells than there are headings, {most}, got {got} \
-                 (put quotes round a cell that holds a comma)"
-            );
+            let message = tables::cells_many(&got, &most);
             self.errors.push(TableError { line: row.line, column: String::new(), message });
             return;
         }
@@ -506,7 +494,7 @@ mod tests {
     #[test]
     fn what_is_no_table_is_called_so() {
         for text in ["a,b\n1,2", "\u{0}\u{1}\"\u{2}", "PK\u{3}\n\"", "dear maker, hello"] {
-            assert_eq!(wrong(text), [format!("line 1: {NO_TABLE}")], "{text:?}");
+            assert_eq!(wrong(text), [format!("line 1: {}", tables::NO_TABLE)], "{text:?}");
         }
     }
 

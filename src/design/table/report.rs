@@ -6,12 +6,14 @@ use crate::design::bearing_words::csv;
 use crate::design::document::Design;
 use crate::design::giving;
 use crate::design::library::find;
+use crate::design::parts;
 use crate::design::persist;
 use crate::design::resolve::{CellErrors, resolve};
 use crate::design::years;
 use crate::engine::analysis::analyse;
 
 use super::{TableRead, open, write};
+use crate::words::tables;
 
 /// What there is to print.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -22,7 +24,7 @@ pub struct Report {
     pub findings: Vec<String>,
     /// Headings of a plain table that were not used.
     pub ignored: Vec<String>,
-    /// What each column of a table was taken for, what was taken for granted, and what could not be read of a
+    /// What each column of a table was taken for, what was assumed, and what could not be read of a
     /// table in anyone's hand; without a full stop.
     pub told: Vec<String>,
 }
@@ -60,13 +62,25 @@ pub fn report(text: &str, likely: bool) -> Result<Report, Vec<String>> {
 }
 
 /// The design of a text: as it was saved, or with the strings of a table and the usual frame.
-fn read(text: &str, likely: bool) -> Result<(Design, Option<TableRead>), Vec<String>> {
+pub(in crate::design) fn read(
+    text: &str,
+    likely: bool,
+) -> Result<(Design, Option<TableRead>), Vec<String>> {
     if text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']) {
         return Ok((persist::read(text).map_err(|error| vec![error.to_string()])?, None));
     }
     let table = open(text, likely)
         .map_err(|errors| errors.iter().map(ToString::to_string).collect::<Vec<_>>())?;
     Ok((table.clone().into_design(&Design::default()), Some(table)))
+}
+
+/// The design of a text, whatever cannot be read in its cells.
+///
+/// # Errors
+///
+/// What cannot be read at all.
+pub(in crate::design) fn design(text: &str, likely: bool) -> Result<Design, Vec<String>> {
+    Ok(read(text, likely)?.0)
 }
 
 /// What the frame of a text bears, as [`csv::frame`] writes it; of a table with the usual frame.
@@ -94,6 +108,26 @@ pub fn falls(text: &str, likely: bool) -> Result<String, Vec<String>> {
 /// What cannot be read, and why nothing can be said.
 pub fn aged(text: &str, likely: bool) -> Result<String, Vec<String>> {
     years::csv(&read(text, likely)?.0).map_err(|error| vec![error])
+}
+
+/// The parts of the harp of a text, as [`parts::csv`] writes them; of a table with the
+/// usual frame, which lacks a soundbox.
+///
+/// # Errors
+///
+/// What cannot be read, and why there are no parts.
+pub fn cut(text: &str, likely: bool) -> Result<String, Vec<String>> {
+    parts::csv(&read(text, likely)?.0).map_err(|error| vec![error])
+}
+
+/// What is worth saying of the parts of a text, a sentence each.
+///
+/// # Errors
+///
+/// As [`cut`].
+pub fn cut_told(text: &str, likely: bool) -> Result<Vec<String>, Vec<String>> {
+    let parts = parts::parts(&read(text, likely)?.0).map_err(|error| vec![error.to_string()])?;
+    Ok(parts::words::told(&parts))
 }
 
 /// The heading of the layer whose material is not known, where the core's is known or not given.
@@ -134,8 +168,8 @@ fn of_cells<'a>(
     .filter_map(move |(column, sentence)| {
         let sentence = sentence.as_ref()?;
         Some(match line {
-            Some(line) => format!("line {line}, column {column}: {sentence}"),
-            None => format!("string {}, {column}: {sentence}", index + 1),
+            Some(line) => tables::in_column(&column, &line, &sentence),
+            None => tables::of_string(&column, &(index + 1), &sentence),
         })
     })
 }

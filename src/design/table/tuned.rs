@@ -3,25 +3,22 @@
 use crate::design::document::{PitchSpec, StringSpec, TemperamentSpec};
 use crate::design::heading::bare;
 use crate::design::typed::{self, Pitch};
-use crate::engine::pitch::{A4_HZ, Note, Temperament, Tuning};
+use crate::engine::pitch::{A4_HZ, Note, Temperament, Tuning, naming};
 use crate::engine::units::Frequency;
+use crate::words::{Words, numeral, shown, tables as say};
 
 /// The last digits of a number in full, as a share.
 const NEAR: f64 = 1e-12;
 
 /// The temperaments of a document and of the engine, the usual one first.
-const ALL: [(TemperamentSpec, Temperament, &str); 7] = [
-    (TemperamentSpec::Equal, Temperament::Equal, "equal temperament"),
-    (TemperamentSpec::Pythagorean, Temperament::Pythagorean, "Pythagorean tuning"),
-    (
-        TemperamentSpec::QuarterCommaMeantone,
-        Temperament::QuarterCommaMeantone,
-        "quarter-comma meantone",
-    ),
-    (TemperamentSpec::WerckmeisterThree, Temperament::WerckmeisterThree, "Werckmeister III"),
-    (TemperamentSpec::Vallotti, Temperament::Vallotti, "Vallotti"),
-    (TemperamentSpec::YoungTwo, Temperament::YoungTwo, "Young II"),
-    (TemperamentSpec::JustOnC, Temperament::JustOnC, "just intonation on C"),
+const ALL: [(TemperamentSpec, Temperament, Words); 7] = [
+    (TemperamentSpec::Equal, Temperament::Equal, say::EQUAL),
+    (TemperamentSpec::Pythagorean, Temperament::Pythagorean, say::PYTHAGOREAN),
+    (TemperamentSpec::QuarterCommaMeantone, Temperament::QuarterCommaMeantone, say::MEANTONE),
+    (TemperamentSpec::WerckmeisterThree, Temperament::WerckmeisterThree, shown::WERCKMEISTER_THREE),
+    (TemperamentSpec::Vallotti, Temperament::Vallotti, shown::VALLOTTI),
+    (TemperamentSpec::YoungTwo, Temperament::YoungTwo, shown::YOUNG_TWO),
+    (TemperamentSpec::JustOnC, Temperament::JustOnC, say::JUST_ON_C),
 ];
 
 /// A note with the frequency that stands beside it.
@@ -79,8 +76,7 @@ pub(super) fn tuning_of(
     let tuning = Tuning::new(Frequency::from_hz(a4_hz), temperament).unwrap_or_default();
     let is_off =
         |one: &&Beside| (tuning.frequency(one.note).to_hz() - one.hz).abs() > one.room * 2.0;
-    let mut told =
-        vec![format!("the frequencies beside the notes are those of A4 at {a4_hz} Hz in {words}")];
+    let mut told = vec![say::tuned_as(&numeral(a4_hz), &words)];
     told.extend(keep(strings, pitches, beside.iter().filter(is_off)));
     (Some(PitchSpec { a4_hz, temperament: spec }), told)
 }
@@ -94,10 +90,7 @@ fn keep<'a>(
     let mut told = Vec::new();
     for one in kept {
         let (string, text) = (&mut strings[one.row], &pitches[one.row]);
-        told.push(format!(
-            "{text} beside {} is another pitch, so that the string keeps {text}",
-            string.note
-        ));
+        told.push(say::tuned_apart(text, &naming::shown(&string.note)));
         string.note.clone_from(text);
     }
     told

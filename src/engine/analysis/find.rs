@@ -154,7 +154,7 @@ fn of_tone(
     }
 }
 
-/// A lever or a first disc that would sit in the bridge pin, or against it.
+/// A lever or a natural disc that would sit in the bridge pin, or against it.
 fn of_raise(figures: &StringFigures, least: Length, say: &mut impl FnMut(FindingKind)) {
     if let Ok(place) = figures.lever.or(figures.disc_natural)
         && is_below(place.distance.to_m(), least.to_m())
@@ -163,7 +163,7 @@ fn of_raise(figures: &StringFigures, least: Length, say: &mut impl FnMut(Finding
     }
 }
 
-/// The string that takes most turns of its pin, if they are more than the cut lengths reckon with.
+/// The string that takes most turns of its pin, if they are more than the cut lengths allow for.
 fn of_turns(strings: &[StringFigures], limit: f64) -> Option<Finding> {
     let turns = |string: &StringFigures| string.pin_turns.unwrap_or(0.0);
     let first = strings.first().map(|string| (0, turns(string)))?;

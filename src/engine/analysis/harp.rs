@@ -14,7 +14,7 @@ pub struct HarpString {
     pub note: Option<Note>,
     /// The pitch.
     pub frequency: Known<Frequency>,
-    /// Soundboard (or string bar) to bridge pin.
+    /// Soundboard (or string rib) to bridge pin.
     pub length: Known<Length>,
     /// What the string is made of.
     pub make_up: Known<MakeUp>,

@@ -117,7 +117,7 @@ fn on_board(figures: &mut StringFigures, angle_rad: f64) {
     (figures.lift, figures.along_board) = (part(sine), part(cosine));
 }
 
-/// Take-up, tuning, temperature and the length to cut.
+/// Stretch, tuning, temperature and the length to cut.
 fn take_up(figures: &mut StringFigures, make_up: Known<&MakeUp>, conditions: &Conditions) {
     let Conditions { allowance, frame_expansion_per_k, .. } = conditions;
     let material = make_up.and_then(|m| m.core().map(|(m, _)| m.as_ref()).ok_or(Unknown::Core));

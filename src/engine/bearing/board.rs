@@ -5,11 +5,11 @@ mod whole;
 use self::whole::{Borne, Whole};
 use super::BoxBearing;
 use super::soundbox::BoxParts;
-use crate::engine::analysis::{Known, Unknown};
+use crate::engine::analysis::{Analysis, Known, Unknown};
 use crate::engine::geometry::{Band, BoardPull, Geometry, Hole, Loads};
 use crate::engine::structure::liner::{Holds, Liner};
 use crate::engine::structure::plate::{
-    Bars, Edges, Lift, Plate, Pulled, Push, Rib, Sheet, Support,
+    Bars, Edges, Lift, Plate, Pulled, Push, Rib, Sheet, Stiffness, Support,
 };
 use crate::engine::structure::strip::BoardLoad;
 use crate::engine::structure::verdict::{Aspect, Use, Verdict};
@@ -55,6 +55,28 @@ pub struct BoardParts {
     pub cross_shares: Option<(f64, f64)>,
     /// What they may bear for good in bending, where that is known.
     pub bars_bending: Option<Stress>,
+    /// What they may bear for good in shear and twist together, and their shear modulus, where both are known.
+    pub bars_shear: Option<(Stress, Stress)>,
+    /// The holes of the strings.
+    pub string_holes: StringHoles,
+}
+
+/// The holes of the strings through board and string rib.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct StringHoles {
+    /// How wide all are, where they have eyelets.
+    pub eyelet: Option<Length>,
+    /// How much wider than its string each is, where it has none.
+    pub clearance: Length,
+}
+
+impl StringHoles {
+    /// How wide that of each string is, in the harp's order; `None` where it depends on a gauge that is not known.
+    pub(super) fn of(self, analysis: &Analysis) -> Vec<Option<Length>> {
+        let loose = |gauge: Length| Length::from_m(gauge.to_m() + self.clearance.to_m());
+        let gauges = analysis.strings.iter().map(|figures| figures.gauge.ok());
+        gauges.map(|gauge| self.eyelet.or_else(|| gauge.map(loose))).collect()
+    }
 }
 
 impl BoardParts {
@@ -124,7 +146,7 @@ pub struct BoardCut {
 }
 
 impl BoardCut {
-    /// How far board, rib, bars and glue are used up, least and most: what is used up farthest. `None` where no limit of the
+    /// How far board, rib, bars and glue are loaded, least and most: what is loaded most. `None` where no limit of the
     /// board is known.
     pub fn used(&self) -> Option<(f64, f64)> {
         let (firm, soft) = (Self::share(&self.firm)?, Self::share(&self.soft)?);
@@ -136,7 +158,7 @@ impl BoardCut {
         state.verdict.governing()?.ratio
     }
 
-    /// What is used up farthest.
+    /// What is loaded most.
     pub fn governing(&self) -> Option<&Use> {
         let (firm, soft) = (self.firm.verdict.governing(), self.soft.verdict.governing());
         match (firm, soft) {
@@ -234,16 +256,59 @@ fn supports(liners: Option<&[(Liner, Holds); 2]>) -> [Support; 2] {
     [firm, soft]
 }
 
+/// What was worked out of a board and rests as long as its sizes do, whatever its strings pull.
+#[derive(Default)]
+pub(super) struct BoardKept(Option<Stiffness>);
+
+impl BoardKept {
+    /// How stiff a board is; `None` where it holds nothing.
+    fn stiffness(&mut self, plate: &Plate) -> Option<&Stiffness> {
+        if self.0.as_ref().is_none_or(|known| known.plate() != plate) {
+            self.0 = plate.stiffness();
+        }
+        self.0.as_ref()
+    }
+}
+
 /// How much nearer the board brings the ends of each string for each newton on another, in m/N, row by row, for the
 /// strings at these places: with edges as firm and as soft as liners and sides may be. `None` where the board's
 /// stiffness or the place of a string is not known.
 pub(super) fn gives(
+    kept: &mut BoardKept,
+    band: &Band,
+    loads: &Loads,
+    of_board: (&BoardParts, Option<&BoxParts>),
+    geometry: &Geometry,
+    places: &[usize],
+) -> Option<[Vec<Vec<f64>>; 2]> {
+    let (stiffness, spots, supports) = spots(kept, band, loads, of_board, geometry, places)?;
+    let gives = |support: &Support| stiffness.gives(&spots, support.edges);
+    Some([gives(&supports[0])?, gives(&supports[1])?])
+}
+
+/// How much nearer it brings them under the tensions of all, in metres, for the strings at these places.
+pub(super) fn nearer(
+    kept: &mut BoardKept,
+    band: &Band,
+    loads: &Loads,
+    of_board: (&BoardParts, Option<&BoxParts>),
+    geometry: &Geometry,
+    (places, tensions_n): (&[usize], &[f64]),
+) -> Option<[Vec<f64>; 2]> {
+    let (stiffness, spots, supports) = spots(kept, band, loads, of_board, geometry, places)?;
+    let nearer = |support: &Support| stiffness.gives_under(&spots, tensions_n, support.edges);
+    Some([nearer(&supports[0])?, nearer(&supports[1])?])
+}
+
+/// A board, what a newton along each string does square to it, and how its edges hold it at both ends of the estimate.
+fn spots<'a>(
+    kept: &'a mut BoardKept,
     band: &Band,
     loads: &Loads,
     (parts, soundbox): (&BoardParts, Option<&BoxParts>),
     geometry: &Geometry,
     places: &[usize],
-) -> Option<[Vec<Vec<f64>>; 2]> {
+) -> Option<(&'a Stiffness, Vec<Lift>, [Support; 2])> {
     let (plate, below) = plate(band, parts, geometry);
     // What a newton along the string does square to the board.
     let lift = Force::from_n(geometry.board_angle_rad.sin());
@@ -253,10 +318,7 @@ pub(super) fn gives(
         Some(Lift { at: Length::from_m(below + along), over, force: lift })
     };
     let spots = places.iter().map(spot).collect::<Option<Vec<Lift>>>()?;
-    let stiffness = plate.stiffness()?;
-    let gives = |edges| stiffness.gives(&spots, edges);
-    let [firm, soft] = supports(liners(soundbox).as_ref());
-    Some([gives(firm.edges)?, gives(soft.edges)?])
+    Some((kept.stiffness(&plate)?, spots, supports(liners(soundbox).as_ref())))
 }
 
 /// By how much of its length a board is shortened by the bending of the soundbox: the most of all cases, at shares of the way
@@ -291,10 +353,11 @@ fn pushes(
 
 /// The board at each string, in the harp's order.
 pub(super) fn cuts(
+    kept: &mut BoardKept,
     band: &Band,
     loads: &Loads,
     (parts, box_parts): (&BoardParts, Option<&BoxParts>),
-    geometry: &Geometry,
+    (geometry, analysis): (&Geometry, &Analysis),
     soundbox: Option<&BoxBearing>,
 ) -> Vec<Known<BoardCut>> {
     let (plate, below) = plate(band, parts, geometry);
@@ -308,21 +371,24 @@ pub(super) fn cuts(
     };
     let lifts: Vec<Lift> = places.iter().zip(&loads.board).filter_map(lift).collect();
     let push = pushes(band, soundbox, (below, plate.length));
-    let stiffness = plate.stiffness();
+    let stiffness = kept.stiffness(&plate);
     let by = Push(&push);
-    let pushed = stiffness.as_ref().filter(|_| by.pushes()).map(|of| of.pushed(&by));
+    let pushed = stiffness.filter(|_| by.pushes()).map(|of| of.pushed(&by));
+    let holes = parts.string_holes.of(analysis);
+    let hole = |(hole, pull): (&Option<Length>, &Known<BoardPull>)| {
+        Some((hole.as_ref()?.to_m(), pull.as_ref().ok()?.per_length?.pitch.to_m()))
+    };
     let whole = Whole {
         plate: &plate,
         parts,
+        holes: holes.iter().zip(&loads.board).map(hole).collect(),
         liners: liners(box_parts),
         side_peeled: box_parts.and_then(|of| of.side.1.allowable.tension_across),
         push: &push,
         pushed: pushed.as_ref(),
     };
-    let [firm, soft] = supports(whole.liners.as_ref()).map(|support| {
-        let stiffness = stiffness.as_ref()?;
-        whole.borne(stiffness, &lifts, support, &places)
-    });
+    let [firm, soft] = supports(whole.liners.as_ref())
+        .map(|support| whole.borne(stiffness?, &lifts, support, &places));
     let last = band.holes.len().saturating_sub(1);
     let cut = |(place, pull): (usize, &Known<BoardPull>)| {
         let load = (*pull)?.per_length.ok_or(Unknown::OutOfReach)?;

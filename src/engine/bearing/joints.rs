@@ -64,7 +64,7 @@ impl Joints {
         Some([stiff(shoulder)?, stiff(head)?, stiff(foot)?])
     }
 
-    /// How far a joint is used up. With its sizes by what holds it; with joints that turn freely only where their own
+    /// How far a joint is loaded. With its sizes by what holds it; with joints that turn freely only where their own
     /// stiffness is not known.
     pub(super) fn judged(
         &self,

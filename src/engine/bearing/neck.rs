@@ -1,22 +1,23 @@
-//! The neck of a design: its middle line with its sections and curves, and how far each cut is used up.
+//! The neck of a design: its middle line with its sections and curves, and how far each cut is loaded.
 
 use super::gives::Matrix;
 use super::joints::Joints;
 use super::line::MiddleLine;
-use super::space::{Base, Frames, Stiff, gives, stiff, stiffness};
+use super::space::{Base, Frames, Stiff, gives, nearer, stiff, stiffness};
 use super::{BearingError, BoxBearing, Build};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::{
     AxisPoint, FrameError, HeldAgainstTwist, Neck, Pull, Reactions, Station, Supports,
     greatest_twist_rad,
 };
-use crate::engine::structure::holes::{Factors, Hole, left};
-use crate::engine::structure::plated::{Plated, Plates};
+use crate::engine::structure::holes::{Factors, Hole, Rim, left};
+use crate::engine::structure::laminate::Rolling;
+use crate::engine::structure::plated::{Held, Plated, Plates, Where};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::space::Stiffness;
-use crate::engine::structure::verdict::{Curve, Verdict, metal, neck};
+use crate::engine::structure::verdict::{Curve, Use, Verdict, in_the_curve, metal, neck};
 use crate::engine::structure::wood::Allowable;
-use crate::engine::units::{Length, Stress};
+use crate::engine::units::{Force, Length, Moment, Stress};
 
 /// Curves that are wider than this many times the depth count as straight: what they add is below a hundredth.
 const STRAIGHT_DEPTHS: f64 = 50.0;
@@ -35,6 +36,10 @@ pub struct NeckParts {
     pub thickness: Length,
     /// How much less or more it gives bent sideways than on edge, where it is glued up of layers.
     pub layered: Layered,
+    /// Its crossed layers, where it has any, as they roll.
+    pub rolling: Option<Rolling>,
+    /// What a stress along it does at the rim of a hole, where the moduli are known.
+    pub rim: Option<Rim>,
     /// Metal beside it.
     pub plates: Option<NeckPlates>,
     /// How much its wood gives in addition over the years, over its first movement.
@@ -83,6 +88,68 @@ impl NeckParts {
         Some(metal.plates.on(section, length, (of(1.0), of(self.layered.modulus_ratio))))
     }
 
+    /// Where along the neck its wood rolls, its metal is bent and held: what is looked at besides wood of one piece.
+    fn beside_wood(
+        &self,
+        stations: &[Station],
+        (place, length_m): (usize, f64),
+        curve: Option<Curve>,
+        more: f64,
+    ) -> Result<Vec<Use>, BearingError> {
+        let mut uses = Vec::new();
+        let Some(station) = stations.get(place) else { return Ok(uses) };
+        if let Some(rolling) = &self.rolling {
+            let forces = (Force::from_n(station.aside_n), Moment::from_n_m(station.torque_n_m));
+            uses.extend(rolling.used(station.section, forces, more));
+        }
+        let plated = |at: &Station| self.plated((at.s_m, length_m), at.section, true);
+        let (Some(crept), Some(of)) = (plated(station), &self.plates) else { return Ok(uses) };
+        uses.push(metal(station, &crept, curve)?);
+        // Before and after a string, and the neighbours that have no plates.
+        let beside = [place.checked_sub(1), Some(place + 1)].map(|at| stations.get(at?));
+        let near = |other: &Station| (other.s_m - station.s_m).abs() < 1e-9;
+        let twin = beside.into_iter().flatten().find(|other| near(other)).unwrap_or(station);
+        let bare: Vec<&Station> =
+            beside.into_iter().flatten().filter(|other| plated(other).is_none()).collect();
+        let ends = !bare.is_empty() || beside.iter().any(Option::is_none);
+        let modulus = self.allowable.modulus.unwrap_or_default();
+        let at = Where {
+            length: Length::from_m((of.to - of.from) * length_m),
+            ends,
+            step: (
+                Force::from_n(station.axial_n - twin.axial_n),
+                Force::from_n(station.shear_n - twin.shear_n),
+            ),
+            curved: in_the_curve(station, curve)?,
+            shear: self.torsion_modulus.unwrap_or(Stress::from_pa(modulus.to_pa() / 16.0)),
+        };
+        let cuts = std::iter::once(station).chain(bare);
+        let held = cuts.map(|cut| crept.held(&of.held, cut, &at));
+        uses.extend(held.reduce(|most, next| if next.stress > most.stress { next } else { most }));
+        Ok(uses)
+    }
+
+    /// The most that gathers at the rims of holes through so many cuts: along the grain and across it.
+    fn rims(&self, cuts: &[Cut], holes: &[Hole]) -> Option<(Stress, Stress)> {
+        let rim = self.rim?;
+        let mut most = 0.0_f64;
+        for cut in cuts {
+            let at = &cut.station;
+            let (b, h) = (at.section.breadth().to_m(), at.section.depth().to_m());
+            let even = at.axial_n.abs() / (b * h) + 6.0 * at.sideways_n_m.abs() / (h * b * b);
+            let near = |hole: &&Hole| {
+                (hole.along.to_m() - at.s_m).abs()
+                    <= 0.5 * hole.pitch.unwrap_or(hole.diameter).to_m()
+            };
+            for hole in holes.iter().filter(near) {
+                let off = hole.off.to_m().abs().min(0.5 * h);
+                most = most.max(even + at.moment_n_m.abs() * off / at.section.inertia_m4());
+            }
+        }
+        let of = |times: f64| Stress::from_pa(times * most);
+        (most > 0.0).then(|| (of(rim.along), of(rim.across)))
+    }
+
     /// How stiff the neck is at a place.
     pub(super) fn stiffness(&self, along: (f64, f64), section: Rectangle) -> Stiffness {
         let mut wood = stiffness(section, self.allowable.modulus, self.torsion_modulus);
@@ -97,6 +164,8 @@ impl NeckParts {
 pub struct NeckPlates {
     /// The plates.
     pub plates: Plates,
+    /// What holds them, and what that bears.
+    pub held: Held,
     /// Where they begin.
     pub from: f64,
     /// Where they end.
@@ -121,14 +190,14 @@ impl Drilled {
     }
 }
 
-/// A cut through the neck and how far it is used up.
+/// A cut through the neck and how far it is loaded.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Cut {
     /// The forces there.
     pub station: Station,
     /// The curve of the middle line there; `None` where it is as good as straight.
     pub curve: Option<Curve>,
-    /// How far it is used up.
+    /// How far it is loaded.
     pub verdict: Verdict,
 }
 
@@ -149,7 +218,10 @@ pub struct NeckBearing {
     /// The greatest twist against the shoulder if no joint gives, and if the joints give as their sizes say, or if the
     /// pillar only pushes; `None` where no modulus is known.
     pub twist_rad: Option<(f64, f64)>,
-    /// Those that count, with the place of the cut that is used up farthest.
+    /// The most that gathers at the rim of a hole in the cases that count, along the grain and across it; `None` where there are
+    /// no holes, or the moduli are not known.
+    pub rims: Option<(Stress, Stress)>,
+    /// Those that count, with the place of the cut that is loaded most.
     counts: Vec<(Case, Option<usize>)>,
 }
 
@@ -177,7 +249,7 @@ impl NeckBearing {
         }
     }
 
-    /// The cases that count, with the cut of each that is used up farthest; `None` where no limit is known.
+    /// The cases that count, with the cut of each that is loaded most; `None` where no limit is known.
     pub fn worst_cuts(&self) -> impl Iterator<Item = (Case, Option<&Cut>)> {
         self.counts.iter().map(|(case, place)| {
             let cut = place.and_then(|place| self.of(*case).get(place));
@@ -202,7 +274,7 @@ impl NeckBearing {
         range
     }
 
-    /// The cut that is used up farthest, whatever the joints do; `None` where no limit is known.
+    /// The cut that is loaded most, whatever the joints do; `None` where no limit is known.
     pub fn worst(&self) -> Option<&Cut> {
         let most = self.range()?[1].0;
         self.worst_cuts().find_map(|(case, cut)| cut.filter(|_| case == most))
@@ -215,7 +287,7 @@ impl NeckBearing {
     }
 }
 
-/// How far a cut is used up, where a limit is known.
+/// How far a cut is loaded, where a limit is known.
 fn used_ratio(cut: &Cut) -> Option<f64> {
     cut.verdict.governing()?.ratio
 }
@@ -284,7 +356,7 @@ impl Prepared {
         let springs = self.joints.springs();
         let Frames { stiff, sprung, board_left } =
             stiff(&self.base, &alone, &feet, (foot, springs), build)
-                .ok_or(FrameError::NotANumber { what: "frame" })?;
+                .ok_or(FrameError::NotANumber { what: crate::words::structure::IN_FRAME })?;
         let cuts = self.cuts(&alone.stations, parts)?;
         let solid = self.cuts(&stiff[0].neck, parts)?;
         let held = self.cuts(&stiff[1].neck, parts)?;
@@ -306,15 +378,19 @@ impl Prepared {
             let cases: Vec<&Stiff> = std::iter::once(&stiff[1]).chain(&sprung).collect();
             BoxBearing::new(&cases, &self.base.sections(), board_left)
         });
-        let neck = NeckBearing {
+        let mut neck = NeckBearing {
             length: Length::from_m(length_m),
             twist_rad: twist(&stiff[1].neck).zip(twist(free)),
+            rims: None,
             counts,
             cuts,
             held,
             solid,
             sprung: sprung_cuts,
         };
+        let rims = neck.counts.iter();
+        let rims = rims.filter_map(|(case, _)| parts.rims(neck.of(*case), &self.holes));
+        neck.rims = rims.reduce(|most, next| if next > most { next } else { most });
         Ok(Solved { neck, reactions: alone.reactions, stiff, sprung, soundbox })
     }
 
@@ -326,8 +402,20 @@ impl Prepared {
         gives(&self.base, &alone.stations, &feet, (foot, springs), build)
     }
 
+    /// How much nearer they come under the tensions of all: [`nearer`].
+    pub(super) fn nearer(
+        &self,
+        (pulls, tensions_n): (&[Pull], &[f64]),
+        build: &Build,
+    ) -> Option<Vec<Vec<f64>>> {
+        let alone = self.alone.loads(pulls).ok()?;
+        let (feet, foot) = (self.alone.feet(pulls), self.supports.pillar_foot);
+        let joined = (foot, self.joints.springs());
+        nearer(&self.base, &alone.stations, (&feet, tensions_n), joined, build)
+    }
+
     fn cuts(&self, stations: &[Station], parts: &NeckParts) -> Result<Vec<Cut>, BearingError> {
-        let cut = |station: &Station| {
+        let cut = |(place, station): (usize, &Station)| {
             let curve = self.curve(station.s_m, station.section);
             let mut factors = left(station.section, &self.holes, Length::from_m(station.s_m));
             let along = (station.s_m, self.length_m());
@@ -335,12 +423,11 @@ impl Prepared {
             factors = factors.and(wood.map_or_else(Factors::default, |of| of.wood()));
             factors.sideways *= parts.layered.stress_ratio;
             let mut verdict = neck(station, &parts.allowable, curve, &factors)?;
-            if let Some(crept) = parts.plated(along, station.section, true) {
-                verdict.uses.push(metal(station, &crept, curve)?);
-            }
+            let along = (place, self.length_m());
+            verdict.uses.extend(parts.beside_wood(stations, along, curve, factors.shear)?);
             Ok(Cut { station: *station, curve, verdict })
         };
-        stations.iter().map(cut).collect()
+        stations.iter().enumerate().map(cut).collect()
     }
 
     fn length_m(&self) -> f64 {

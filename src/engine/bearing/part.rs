@@ -1,4 +1,4 @@
-//! The parts of the harp that bear, and how far each is used up.
+//! The parts of the harp that bear, and how far each is loaded.
 
 use super::{FrameBearing, Stiff};
 use crate::engine::structure::verdict::Use;
@@ -34,7 +34,7 @@ impl FrameBearing {
         self.stiff[from..].iter().chain(&self.sprung)
     }
 
-    /// What is used up farthest in a part, where a limit is known.
+    /// What is loaded most in a part, where a limit is known.
     pub fn governing(&self, part: Part) -> Option<&Use> {
         match part {
             Part::Neck => self.neck.worst().and_then(|cut| cut.verdict.governing()),
@@ -46,7 +46,7 @@ impl FrameBearing {
         }
     }
 
-    /// How far a part is used up, least and most, where a limit is known: with joints that turn freely and with joints
+    /// How far a part is loaded, least and most, where a limit is known: with joints that turn freely and with joints
     /// that do not give.
     pub fn used(&self, part: Part) -> Option<(f64, f64)> {
         match part {
@@ -59,7 +59,7 @@ impl FrameBearing {
         }
     }
 
-    /// The part that is used up farthest at most, and how far, least and most.
+    /// The part that is loaded most at most, and how far, least and most.
     pub fn most_used(&self) -> Option<(Part, (f64, f64))> {
         let mut all = Part::ALL.into_iter().filter_map(|part| Some((part, self.used(part)?)));
         let first = all.next()?;

@@ -1,4 +1,4 @@
-//! The soundbox of a design: its section from place to place, and how far its walls are used up.
+//! The soundbox of a design: its section from place to place, and how far its walls are loaded.
 
 use super::{Judged, Stiff};
 use crate::engine::structure::frame::Point;
@@ -85,7 +85,7 @@ impl BoxParts {
 pub struct BoxCut {
     /// Where it is, on the line of the board.
     pub at: Point,
-    /// How far it is used up.
+    /// How far it is loaded.
     pub verdict: Verdict,
     /// By how much of its length the board is stretched there, below 0 where it is shortened.
     pub board_strain: f64,
@@ -112,21 +112,21 @@ impl BoxBearing {
         Self { cases: cases.iter().map(case).collect() }
     }
 
-    /// The cut of a case that is used up farthest.
+    /// The cut of a case that is loaded most.
     fn worst_of(case: &[BoxCut]) -> Option<(&BoxCut, &Use)> {
         let mut known = case.iter().filter_map(|cut| Some((cut, cut.verdict.governing()?)));
         let first = known.next()?;
         Some(known.fold(first, |most, next| if next.1.ratio > most.1.ratio { next } else { most }))
     }
 
-    /// The cut that is used up farthest, and by what.
+    /// The cut that is loaded most, and by what.
     pub fn worst(&self) -> Option<(&BoxCut, &Use)> {
         let mut known = self.cases.iter().filter_map(|case| Self::worst_of(case));
         let first = known.next()?;
         Some(known.fold(first, |most, next| if next.1.ratio > most.1.ratio { next } else { most }))
     }
 
-    /// How far it is used up, least and most.
+    /// How far it is loaded, least and most.
     pub fn used(&self) -> Option<(f64, f64)> {
         let worst = |case: &Vec<BoxCut>| Some(Self::worst_of(case)?.0.verdict.clone());
         Judged { ends: self.cases.iter().filter_map(worst).collect() }.used()

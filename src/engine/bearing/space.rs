@@ -4,10 +4,11 @@
 //! soundbox is a tube from the foot to the shoulder, on which the strings pull as they do on the neck. Where its sizes are
 //! not known, it does not give at all at one end of the estimate, and has usual proportions at the other.
 
-use super::gives::Matrix;
-use super::{Build, Case, neck::NeckParts};
+mod gives;
+
+pub(super) use self::gives::{gives, nearer};
+use super::{Build, neck::NeckParts};
 use crate::engine::geometry::Band;
-use crate::engine::structure::banded::Sparse;
 use crate::engine::structure::frame::{NeckLoads, Point, Pull, Station};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::soundbox::Section;
@@ -293,23 +294,6 @@ impl<'a> Ring<'a> {
         moved.iter().all(|number| number.is_finite()).then_some(moved)
     }
 
-    /// How much nearer the ends of each string come for a newton on each, held in some way.
-    fn gives(&self, pulls: &Feet, held: &Held) -> Matrix {
-        let force = |(s_m, pull): &(f64, Pull)| {
-            let mut forces = vec![0.0; self.frame.numbers()];
-            self.hang(&mut forces, *s_m, pull);
-            forces
-        };
-        let forces: Vec<Vec<f64>> = pulls.iter().map(force).collect();
-        let hung: Vec<Sparse> = forces.iter().map(|force| Sparse::of(force)).collect();
-        let under = |force: &Vec<f64>| {
-            let mut moved = force.clone();
-            held.solve(&mut moved);
-            hung.iter().map(|other| other.times(&moved)).collect()
-        };
-        forces.iter().map(under).collect()
-    }
-
     fn borne(&self, moved: &[f64], with_box: bool) -> Stiff {
         let (base, mut stations) = (self.base, self.cuts.to_vec());
         let neck_bars = stations.len() / 2;
@@ -363,34 +347,6 @@ pub(super) fn stiff(
     let square = firm.pieces.first()?.axes()[1];
     let board_left = dot(base.behind(vector(cuts.last()?.at)), square) < 0.0;
     Some(Frames { stiff: [borne(false)?, borne(true)?], sprung, board_left })
-}
-
-/// How much nearer the ends of each string come to each other for each newton on another, in m/N, row by row, in each case
-/// that counts, the stiffest first. The pulls are of 1 N. `None` where a number is none.
-pub(super) fn gives(
-    base: &Base,
-    cuts: &[Station],
-    pulls: &Feet,
-    (foot, springs): (Point, Option<[Six; 3]>),
-    build: &Build,
-) -> Option<Vec<(Case, Matrix)>> {
-    let at = (foot, pulls.first()?.1.offset);
-    let ring = |joined: Joined<'_>| Ring::new(base, cuts, at, build, joined);
-    let firm = ring(Joined::Firmly)?;
-    let mut all = Vec::new();
-    if build.soundbox.is_none() {
-        all.push((Case::NothingGives, firm.gives(pulls, &firm.held(false)?)));
-    }
-    all.push((Case::NoJointGives, firm.gives(pulls, &firm.held(true)?)));
-    if let Some(springs) = springs.map(softer) {
-        let given = ring(Joined::Springs(&springs))?;
-        all.push((Case::JointsGive, given.gives(pulls, &given.held(true)?)));
-    } else {
-        let pushed = ring(Joined::Pushed)?;
-        all.push((Case::PillarPushes, pushed.gives(pulls, &pushed.on_pins()?)));
-    }
-    let mut numbers = all.iter().flat_map(|(_, matrix)| matrix).flatten();
-    numbers.all(|number| number.is_finite()).then_some(all)
 }
 
 /// Joints at the softer end of the estimate.

@@ -16,11 +16,14 @@ pub enum Order {
     HighestFirst,
     /// From the middle to both ends in turn.
     MiddleFirst,
+    /// From both ends to the middle: the lowest, the highest, the next lowest, and so on.
+    InTurns,
 }
 
 impl Order {
     /// All of them, in the order of a list.
-    pub const ALL: [Self; 3] = [Self::LowestFirst, Self::HighestFirst, Self::MiddleFirst];
+    pub const ALL: [Self; 4] =
+        [Self::LowestFirst, Self::HighestFirst, Self::MiddleFirst, Self::InTurns];
 
     /// The places of so many strings, as they are put on; place 0 is the highest string.
     ///
@@ -31,11 +34,16 @@ impl Order {
     ///
     /// assert_eq!(Order::LowestFirst.places(3), [2, 1, 0]);
     /// assert_eq!(Order::MiddleFirst.places(5), [2, 3, 1, 4, 0]);
+    /// assert_eq!(Order::InTurns.places(5), [4, 0, 3, 1, 2]);
     /// ```
     pub fn places(self, count: usize) -> Vec<usize> {
         match self {
             Self::LowestFirst => (0..count).rev().collect(),
             Self::HighestFirst => (0..count).collect(),
+            Self::InTurns => {
+                let turns = (0..count).rev().zip(0..count).flat_map(|(low, high)| [low, high]);
+                turns.take(count).collect()
+            }
             Self::MiddleFirst => {
                 let middle = count / 2;
                 let below = (1..=count).map(|step| middle + step);
@@ -65,7 +73,7 @@ pub struct Stage {
     pub moment: Moment,
     /// Greatest torque in the neck, by size.
     pub torque: Moment,
-    /// How far the part of the frame is used up that leads, least and most as in
+    /// How far the part of the frame is loaded that leads, least and most as in
     /// [`used`](super::FrameBearing::used), where a limit is known; the board is left out, as each place of it bears
     /// its own strings.
     pub used_ratio: Option<(f64, f64)>,

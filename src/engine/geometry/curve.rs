@@ -7,35 +7,31 @@ use super::spline::Spline;
 use super::{Axes, Geometry};
 use crate::engine::analysis::{Known, Unknown};
 use crate::engine::units::Length;
+use crate::words::{engine as say, numeral};
 
 /// The most nodes of a drawn curve.
 pub const MOST_NODES: usize = 40;
 /// The least distance of two nodes, square to the strings.
 const LEAST_STEP_MM: f64 = 0.1;
 
-/// Why there is no curve of the pins.
+/// Why there is no harmonic curve.
 #[derive(Clone, Copy, Debug, PartialEq, Error)]
 #[non_exhaustive]
 pub enum CurveError {
     /// Too few or too many nodes.
-    #[error(
-        "a curve of the pins must have from 2 to {MOST_NODES} nodes, got {got} (add or remove some)"
-    )]
+    #[error("{}", say::curve_count(.got, &MOST_NODES))]
     Count {
         /// What was given.
         got: usize,
     },
     /// A node that is no number.
-    #[error("node {number} of the curve must be a number (mend it)")]
+    #[error("{}", say::curve_number(.number))]
     NotANumber {
         /// Which, from 1.
         number: usize,
     },
     /// A node that does not lie beyond the one before.
-    #[error(
-        "node {number} must lie at least {LEAST_STEP_MM} mm further towards the treble than the one before, got \
-         {got_mm} mm (move it)"
-    )]
+    #[error("{}", say::curve_order(&numeral(*.got_mm), &numeral(LEAST_STEP_MM), .number))]
     Order {
         /// Which, from 1.
         number: usize,

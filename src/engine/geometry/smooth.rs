@@ -1,4 +1,4 @@
-//! How smooth the curve of the pins is: its curvature, the second difference of the lengths, and the strings that
+//! How smooth the harmonic curve is: its curvature, the second difference of the lengths, and the strings that
 //! stand out.
 
 use super::neck::Smooth;
@@ -19,7 +19,7 @@ pub const LEAST_MOVE_MM: f64 = 1.5;
 /// How many neighbours on each side the curve is drawn through.
 const NEIGHBOURS: usize = 2;
 
-/// How smooth the curve of the pins is; one entry for each string, in the harp's order.
+/// How smooth the harmonic curve is; one entry for each string, in the harp's order.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Smoothness {
     /// Curvature of the curve at the bridge pin in 1/m; above 0 where its centre lies on the board's side.

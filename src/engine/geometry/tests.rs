@@ -280,10 +280,10 @@ fn a_curve_under_the_board_leaves_no_length() {
     assert_eq!(lengths[0], Err(Unknown::OffCurve));
     assert_close(lengths[5].unwrap().to_mm(), 200.0, 1e-12, "the lowest");
     for (nodes, text) in [
-        (vec![(0.0, 1.0)], "a curve of the pins must have from 2 to 40 nodes, got 1"),
+        (vec![(0.0, 1.0)], "a harmonic curve must have from 2 to 40 nodes, got 1"),
         (vec![(0.0, 1.0), (0.0, 2.0)], "node 2 must lie at least 0.1 mm further"),
         (vec![(0.0, 1.0), (9.0, 2.0), (3.0, 2.0)], "node 3 must lie"),
-        (vec![(0.0, f64::NAN), (9.0, 2.0)], "node 1 of the curve must be a number"),
+        (vec![(0.0, f64::NAN), (9.0, 2.0)], "node 1 of the harmonic curve must be a number"),
     ] {
         let nodes: Vec<_> = nodes.into_iter().map(|(a, b)| (mm(a), mm(b))).collect();
         let error = PinCurve::new(&nodes).unwrap_err().to_string();

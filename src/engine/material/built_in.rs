@@ -3,27 +3,28 @@
 use super::falling::{FLUOROCARBON_FALLS, GUT_FALLS, NYLON_FALLS, falling};
 use super::{Class, Material, Modulus, Sourced, Standing, Strength, Tolerance};
 use crate::engine::units::{Density, Length, Stress};
+use crate::words::{Words, known as say};
 
 /// A row of the built-in table.
 struct Entry {
     key: &'static str,
-    name: &'static str,
+    name: Words,
     other_names: &'static [&'static str],
-    density: (f64, &'static str, Standing),
+    density: (f64, Words, Standing),
     /// Base in GPa, rise with stress, source, standing.
-    modulus: (f64, f64, &'static str, Standing),
-    strength: (StrengthRow, &'static str, Standing),
+    modulus: (f64, f64, Words, Standing),
+    strength: (StrengthRow, Words, Standing),
     class: Class,
     /// As the modulus.
-    intermediate_modulus: Option<(f64, f64, &'static str, Standing)>,
+    intermediate_modulus: Option<(f64, f64, Words, Standing)>,
     /// As the modulus.
-    slow_modulus: Option<(f64, f64, &'static str, Standing)>,
+    slow_modulus: Option<(f64, f64, Words, Standing)>,
     /// Millionths per kelvin.
-    expansion: Option<(f64, &'static str, Standing)>,
-    loss_factor: Option<(f64, &'static str, Standing)>,
-    diameter_tolerance: Option<(Spread, &'static str, Standing)>,
+    expansion: Option<(f64, Words, Standing)>,
+    loss_factor: Option<(f64, Words, Standing)>,
+    diameter_tolerance: Option<(Spread, Words, Standing)>,
     /// Per cent.
-    density_tolerance: Option<(f64, &'static str, Standing)>,
+    density_tolerance: Option<(f64, Words, Standing)>,
 }
 
 enum Spread {
@@ -93,61 +94,48 @@ pub const MUSIC_WIRE_TOLERANCE_INCH: [(f64, f64); 5] =
 
 use Standing::{Computed, FromMemory, SecondHand, Seen};
 
-const A228: &str = "ASTM A228/A228M, inch table, as reproduced by a wire merchant";
-const B159: &str = "ASTM B159, spring wire (H08), minima, as reproduced by a wire merchant";
-const EN_SM: &str = "EN 10270-1, grade SM, as reproduced by a spring maker";
-const POLYMER_MODULUS: &str = "J. Woodhouse and N. Lynch-Aird, Choosing strings for plucked musical instruments, \
-     Acta Acustica united with Acustica 105 (2019) 516, as quoted in a public source code: 4.5 GPa + 39 times the stress";
-const NORTON: &str = "M. Norton and D. Karczub, Fundamentals of Noise and Vibration Analysis, 2nd ed., appendix 4A, as transcribed";
-const AS_FAST: &str = "taken as the modulus in vibration; over minutes it is somewhat lower, so that what follows from it \
-     is an upper estimate. Source: to be found";
-const GUT_ONE_MODULUS: &str = "taken as the modulus in vibration: N. Lynch-Aird and J. Woodhouse, Materials 11 (2018) 2160, abstract, find \
-     all three independent of stress. Source of the number: to be found";
-const MICROMETER: &str = "a reading of a micrometer of 0.01 mm, as N. Lynch-Aird and J. Woodhouse take it (Materials 10 (2017) 497)";
-const WOODHOUSE_2004: &str = "J. Woodhouse, Plucked guitar transients, Acta Acustica united with Acustica 90 (2004) 945, table I, as quoted in a \
-     public source code: 0.020 and 0.024 for two plain nylon strings";
-const SPECIFIC_STRENGTH: &str = "an encyclopaedia's table of specific strength, copper";
+/// What three sources had besides, up to revision 3 of the list, behind what they cite.
+pub(super) const BESIDES: &str = ", as quoted in a public source code";
+
+const A228: Words = say::A228;
+const B159: Words = say::B159;
+const EN_SM: Words = say::EN_SM;
+const POLYMER_MODULUS: Words = say::POLYMER_MODULUS;
+const NORTON: Words = say::NORTON;
+const AS_FAST: Words = say::AS_FAST;
+const GUT_ONE_MODULUS: Words = say::GUT_ONE_MODULUS;
+const MICROMETER: Words = say::MICROMETER;
+const WOODHOUSE_2004: Words = say::WOODHOUSE_2004;
+const SPECIFIC_STRENGTH: Words = say::SPECIFIC_STRENGTH;
 
 const ENTRIES: [Entry; 12] = [
     Entry {
         key: "nylon",
-        name: "Nylon monofilament",
-        other_names: &["polyamide", "pa"],
+        name: say::NYLON_NAMED,
+        other_names: &["polyamide", "pa", "polyamid"],
         density: (
             1140.0,
-            "nylon 6.6: W. E. Morton and J. W. S. Hearle, Physical Properties of Textile Fibres",
+            Words::plain(
+                "nylon 6.6: W. E. Morton and J. W. S. Hearle, Physical Properties of Textile Fibres",
+            ),
             FromMemory,
         ),
         modulus: (4.5, 39.0, POLYMER_MODULUS, SecondHand),
         strength: (StrengthRow::Falling(310.0, 1.0), NYLON_FALLS, FromMemory),
         class: Class::Polymer,
         intermediate_modulus: Some((4.5, 39.0, AS_FAST, FromMemory)),
-        slow_modulus: Some((
-            2.0,
-            0.0,
-            "Source: to be found (2 to 3 GPa over weeks, creep included)",
-            FromMemory,
-        )),
+        slow_modulus: Some((2.0, 0.0, say::NYLON_SLOW, FromMemory)),
         expansion: None,
         loss_factor: Some((0.02, WOODHOUSE_2004, SecondHand)),
         diameter_tolerance: Some((Spread::Mm(0.005), MICROMETER, Seen)),
-        density_tolerance: Some((
-            3.0,
-            "settled density is about 97 % of the unstretched one (N. Lynch-Aird and J. Woodhouse, Materials 10 (2017) 497)",
-            Seen,
-        )),
+        density_tolerance: Some((3.0, say::SETTLED, Seen)),
     },
     Entry {
         key: "gut",
-        name: "Gut",
-        other_names: &["catgut", "natural gut", "sheep gut"],
-        density: (1300.0, "a gut string maker's note on the product of pitch and length", Seen),
-        modulus: (
-            6.0,
-            0.0,
-            "J. Woodhouse and N. Lynch-Aird, Acta Acustica united with Acustica 105 (2019) 516, as quoted in a public source code",
-            SecondHand,
-        ),
+        name: say::GUT_NAMED,
+        other_names: &["catgut", "natural gut", "sheep gut", "darm", "schafdarm", "boyau"],
+        density: (1300.0, say::GUT_MAKER, Seen),
+        modulus: (6.0, 0.0, say::GUT_MODULUS, SecondHand),
         strength: (StrengthRow::Falling(300.0, 0.7), GUT_FALLS, FromMemory),
         class: Class::Natural,
         intermediate_modulus: Some((6.0, 0.0, GUT_ONE_MODULUS, FromMemory)),
@@ -155,29 +143,18 @@ const ENTRIES: [Entry; 12] = [
         expansion: None,
         loss_factor: None,
         diameter_tolerance: Some((Spread::Mm(0.005), MICROMETER, Seen)),
-        density_tolerance: Some((1.5, "1300 to 1320 kg/m³ in the sources at hand", Computed)),
+        density_tolerance: Some((1.5, say::GUT_SPREAD, Computed)),
     },
     Entry {
         key: "fluorocarbon",
-        name: "Fluorocarbon (PVDF)",
-        other_names: &["pvdf", "carbon", "fluoro"],
-        density: (1780.0, "an encyclopaedia's article on polyvinylidene fluoride", Seen),
-        modulus: (
-            4.5,
-            39.0,
-            "taken as for nylon: fast moduli of the two are almost identical against stress (N. Lynch-Aird and J. Woodhouse, \
-             Materials 11 (2018) 2160, abstract); nylon's law is second-hand",
-            SecondHand,
-        ),
+        name: say::FLUOROCARBON_NAMED,
+        other_names: &["pvdf", "carbon", "fluoro", "fluorcarbon", "fluorocarbone", "carbone"],
+        density: (1780.0, say::PVDF_ARTICLE, Seen),
+        modulus: (4.5, 39.0, say::AS_NYLON, SecondHand),
         strength: (StrengthRow::Falling(400.0, 0.75), FLUOROCARBON_FALLS, FromMemory),
         class: Class::Polymer,
         intermediate_modulus: Some((4.5, 39.0, AS_FAST, FromMemory)),
-        slow_modulus: Some((
-            3.0,
-            0.0,
-            "Source: to be found (stiffer than nylon throughout, Materials 11 (2018) 2160)",
-            FromMemory,
-        )),
+        slow_modulus: Some((3.0, 0.0, say::STIFFER_THAN_NYLON, FromMemory)),
         expansion: None,
         loss_factor: None,
         diameter_tolerance: Some((Spread::Mm(0.005), MICROMETER, Seen)),
@@ -185,33 +162,41 @@ const ENTRIES: [Entry; 12] = [
     },
     Entry {
         key: "steel",
-        name: "Steel music wire",
-        other_names: &["music wire", "piano wire", "spring steel", "carbon steel", "a228"],
+        name: say::STEEL_NAMED,
+        other_names: &[
+            "music wire",
+            "piano wire",
+            "spring steel",
+            "carbon steel",
+            "a228",
+            "stahl",
+            "klavierdraht",
+            "federstahl",
+            "acier",
+        ],
         density: (7850.0, EN_SM, Seen),
         modulus: (206.0, 0.0, EN_SM, Seen),
         strength: (StrengthRow::TableInchKsi(&MUSIC_WIRE_INCH_KSI), A228, Seen),
         class: Class::Metal,
         intermediate_modulus: None,
         slow_modulus: None,
-        expansion: Some((
-            12.0,
-            "a database of materials, ASTM A228; T. Rossing (ed.), The Science of String Instruments, 2010, p. 379 has the same",
-            Seen,
-        )),
-        loss_factor: Some((
-            6e-4,
-            "M. Norton and D. Karczub, Fundamentals of Noise and Vibration Analysis, 2nd ed., table 6.1: 1 to 6e-4 for structural steel; the upper end taken",
-            Seen,
-        )),
+        expansion: Some((12.0, say::STEEL_DENSITY, Seen)),
+        loss_factor: Some((6e-4, say::STEEL_LOSS, Seen)),
         diameter_tolerance: Some((Spread::StepsInch(&MUSIC_WIRE_TOLERANCE_INCH), A228, Seen)),
-        density_tolerance: Some((0.4, "7800 to 7850 kg/m³ in the sources at hand", Computed)),
+        density_tolerance: Some((0.4, say::STEEL_SPREAD, Computed)),
     },
     Entry {
         key: "bronze",
-        name: "Phosphor bronze C51000",
-        other_names: &["phosphor bronze", "phosphor-bronze", "phosphorbronze", "c51000"],
-        density: (8860.0, "ASTM B103, alloy sheet for C51000", Seen),
-        modulus: (110.0, 0.0, "ASTM B103, alloy sheet for C51000", Seen),
+        name: say::BRONZE_NAMED,
+        other_names: &[
+            "phosphor bronze",
+            "phosphor-bronze",
+            "phosphorbronze",
+            "c51000",
+            "bronze phosphoreux",
+        ],
+        density: (8860.0, say::B103, Seen),
+        modulus: (110.0, 0.0, say::B103, Seen),
         strength: (
             StrengthRow::StepsInchKsi(&[(0.025, 145.0), (0.0625, 135.0), (0.125, 130.0)]),
             B159,
@@ -220,58 +205,61 @@ const ENTRIES: [Entry; 12] = [
         class: Class::Metal,
         intermediate_modulus: None,
         slow_modulus: None,
-        expansion: Some((17.8, "ASTM B103, alloy sheet for C51000", Seen)),
+        expansion: Some((17.8, say::B103, Seen)),
         loss_factor: None,
         diameter_tolerance: None,
         density_tolerance: None,
     },
     Entry {
         key: "yellow brass",
-        name: "Yellow brass 70/30, C26000, spring wire",
-        other_names: &["brass", "brass 70/30", "brass70/30", "brass 70-30", "c26000"],
-        density: (8530.0, "a copper-alloy wire mill's sheet for C26000 round wire", Seen),
-        modulus: (
-            110.0,
-            0.0,
-            "a copper-alloy wire mill's sheet for C26000 round wire (110 to 112 GPa)",
-            Seen,
-        ),
-        strength: (
-            StrengthRow::Mpa(830.0),
-            "a copper-alloy wire mill's sheet for C26000 round wire, spring temper",
-            Seen,
-        ),
+        name: say::YELLOW_BRASS_NAMED,
+        other_names: &[
+            "brass",
+            "brass 70/30",
+            "brass70/30",
+            "brass 70-30",
+            "c26000",
+            "messing",
+            "laiton",
+            "laiton jaune",
+        ],
+        density: (8530.0, say::C26000, Seen),
+        modulus: (110.0, 0.0, say::C26000_MODULUS, Seen),
+        strength: (StrengthRow::Mpa(830.0), say::C26000_STRENGTH, Seen),
         class: Class::Metal,
         intermediate_modulus: None,
         slow_modulus: None,
-        expansion: Some((19.9, "a copper-alloy wire mill's sheet for C26000 round wire", Seen)),
+        expansion: Some((19.9, say::C26000, Seen)),
         loss_factor: None,
         diameter_tolerance: None,
         density_tolerance: None,
     },
     Entry {
         key: "red brass",
-        name: "Red brass 85/15, C23000, hard wire",
-        other_names: &["brass 85/15", "brass85/15", "brass 85-15", "c23000"],
-        density: (8750.0, "Source: to be found", FromMemory),
-        modulus: (115.0, 0.0, "Source: to be found", FromMemory),
-        strength: (
-            StrengthRow::Mpa(600.0),
-            "Source: to be found (600 to 725 MPa; a supplier's sheet after ASTM B134 has 455 to 530 MPa for half-hard wire of 1.5 to 6 mm)",
-            FromMemory,
-        ),
+        name: say::RED_BRASS_NAMED,
+        other_names: &[
+            "brass 85/15",
+            "brass85/15",
+            "brass 85-15",
+            "c23000",
+            "tombak",
+            "laiton rouge",
+        ],
+        density: (8750.0, say::TO_BE_FOUND, FromMemory),
+        modulus: (115.0, 0.0, say::TO_BE_FOUND, FromMemory),
+        strength: (StrengthRow::Mpa(600.0), say::RED_BRASS_STRENGTH, FromMemory),
         class: Class::Metal,
         intermediate_modulus: None,
         slow_modulus: None,
-        expansion: Some((18.7, "a supplier's sheet for C23000, 20 to 300 °C", Seen)),
+        expansion: Some((18.7, say::C23000, Seen)),
         loss_factor: None,
         diameter_tolerance: None,
         density_tolerance: None,
     },
     Entry {
         key: "copper",
-        name: "Copper, soft wire",
-        other_names: &["cu"],
+        name: say::COPPER_NAMED,
+        other_names: &["cu", "kupfer", "cuivre"],
         density: (8920.0, SPECIFIC_STRENGTH, Seen),
         modulus: (122.0, 0.0, NORTON, Seen),
         strength: (StrengthRow::Mpa(220.0), SPECIFIC_STRENGTH, Seen),
@@ -280,12 +268,16 @@ const ENTRIES: [Entry; 12] = [
         slow_modulus: None,
         expansion: Some((
             17.0,
-            "W. D. Callister, Fundamentals of Materials Science and Engineering, 3rd ed., table B.6",
+            Words::plain(
+                "W. D. Callister, Fundamentals of Materials Science and Engineering, 3rd ed., table B.6",
+            ),
             Seen,
         )),
         loss_factor: Some((
             2e-3,
-            "M. Norton and D. Karczub, Fundamentals of Noise and Vibration Analysis, 2nd ed., table 6.1",
+            Words::plain(
+                "M. Norton and D. Karczub, Fundamentals of Noise and Vibration Analysis, 2nd ed., table 6.1",
+            ),
             Seen,
         )),
         diameter_tolerance: None,
@@ -293,53 +285,41 @@ const ENTRIES: [Entry; 12] = [
     },
     Entry {
         key: "silver",
-        name: "Sterling silver 92.5/7.5, spring hard wire",
-        other_names: &["sterling silver", "sterling", "ag"],
-        density: (10_360.0, "a precious-metal supplier's data for sterling silver", Seen),
-        modulus: (75.0, 0.0, "Source: to be found (75 to 83 GPa)", FromMemory),
-        strength: (
-            StrengthRow::Mpa(552.0),
-            "a precious-metal supplier's data for sterling silver wire, spring hard",
-            Seen,
-        ),
+        name: say::SILVER_NAMED,
+        other_names: &["sterling silver", "sterling", "ag", "silber", "argent"],
+        density: (10_360.0, say::STERLING, Seen),
+        modulus: (75.0, 0.0, say::SILVER_MODULUS, FromMemory),
+        strength: (StrengthRow::Mpa(552.0), say::STERLING_HARD, Seen),
         class: Class::Metal,
         intermediate_modulus: None,
         slow_modulus: None,
-        expansion: Some((19.0, "a precious-metal supplier's data for sterling silver", Seen)),
+        expansion: Some((19.0, say::STERLING, Seen)),
         loss_factor: None,
         diameter_tolerance: None,
         density_tolerance: None,
     },
     Entry {
         key: "iron",
-        name: "Iron wire, historical (phosphorus, no carbon)",
-        other_names: &["soft iron", "historical iron"],
-        density: (7800.0, "Source: to be found (7700 to 7870 kg/m³)", FromMemory),
-        modulus: (195.0, 0.0, "Source: to be found (190 to 200 GPa)", FromMemory),
-        strength: (
-            StrengthRow::Mpa(700.0),
-            "Source: to be found (700 to 1100 MPa, rising as the gauge falls)",
-            FromMemory,
-        ),
+        name: say::IRON_NAMED,
+        other_names: &["soft iron", "historical iron", "eisen", "fer"],
+        density: (7800.0, say::IRON_DENSITY, FromMemory),
+        modulus: (195.0, 0.0, say::IRON_MODULUS, FromMemory),
+        strength: (StrengthRow::Mpa(700.0), say::IRON_STRENGTH, FromMemory),
         class: Class::Metal,
         intermediate_modulus: None,
         slow_modulus: None,
-        expansion: Some((
-            12.0,
-            "a table of coefficients of expansion, pure iron, 0 to 100 °C",
-            Seen,
-        )),
+        expansion: Some((12.0, say::IRON_EXPANSION, Seen)),
         loss_factor: None,
         diameter_tolerance: None,
         density_tolerance: None,
     },
     Entry {
         key: "silk",
-        name: "Silk (Bombyx mori)",
-        other_names: &["silk bedding"],
-        density: (1340.0, "a silk spinner's data sheet", Seen),
-        modulus: (5.0, 0.0, "a silk spinner's data sheet", Seen),
-        strength: (StrengthRow::Mpa(500.0), "a silk spinner's data sheet (500 to 600 MPa)", Seen),
+        name: say::SILK_NAMED,
+        other_names: &["silk bedding", "seide", "soie"],
+        density: (1340.0, say::SILK_SHEET, Seen),
+        modulus: (5.0, 0.0, say::SILK_SHEET, Seen),
+        strength: (StrengthRow::Mpa(500.0), say::SILK_STRENGTH, Seen),
         class: Class::Natural,
         intermediate_modulus: None,
         slow_modulus: None,
@@ -350,24 +330,23 @@ const ENTRIES: [Entry; 12] = [
     },
     Entry {
         key: "polyester",
-        name: "Polyester fibre (PET)",
-        other_names: &["pet", "polyester fibre", "polyester fiber"],
+        name: say::POLYESTER_NAMED,
+        other_names: &[
+            "pet",
+            "polyester fibre",
+            "polyester fiber",
+            "polyesterfaser",
+            "fibre de polyester",
+        ],
         density: (
             1380.0,
-            "A. R. Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, table 1.1",
+            Words::plain(
+                "A. R. Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, table 1.1",
+            ),
             Seen,
         ),
-        modulus: (
-            14.7,
-            0.0,
-            "from Morton and Hearle, table 13.2: 10.6 N/tex, taking 1390 kg/m³",
-            Computed,
-        ),
-        strength: (
-            StrengthRow::Mpa(653.0),
-            "from Morton and Hearle, table 13.2: 0.47 N/tex, taking 1390 kg/m³",
-            Computed,
-        ),
+        modulus: (14.7, 0.0, say::POLYESTER_MODULUS, Computed),
+        strength: (StrengthRow::Mpa(653.0), say::POLYESTER_STRENGTH, Computed),
         class: Class::Polymer,
         intermediate_modulus: None,
         slow_modulus: None,
@@ -389,20 +368,21 @@ pub fn key_of(text: &str) -> Option<&'static str> {
     let wanted = text.trim().to_ascii_lowercase();
     let means = |entry: &&Entry| {
         entry.key == wanted
-            || entry.name.eq_ignore_ascii_case(&wanted)
+            || entry.name.english().eq_ignore_ascii_case(&wanted)
+            || entry.name.said().eq_ignore_ascii_case(&wanted)
             || entry.other_names.contains(&wanted.as_str())
     };
     ENTRIES.iter().find(means).map(|entry| entry.key)
 }
 
 fn material(entry: &Entry) -> Material {
-    fn sourced<T>(value: T, source: &str, standing: Standing) -> Sourced<T> {
-        Sourced { value, source: source.to_owned(), standing }
+    fn sourced<T>(value: T, source: Words, standing: Standing) -> Sourced<T> {
+        Sourced { value, source: source.english().to_owned(), standing }
     }
     let inches = |rows: &[(f64, f64)], value: fn(f64) -> Stress| -> Vec<(Length, Stress)> {
         rows.iter().map(|&(inch, number)| (Length::from_inch(inch), value(number))).collect()
     };
-    let modulus = |(base_gpa, per_stress_ratio, source, standing): (f64, f64, &str, Standing)| {
+    let modulus = |(base_gpa, per_stress_ratio, source, standing): (f64, f64, Words, Standing)| {
         sourced(Modulus { base: Stress::from_gpa(base_gpa), per_stress_ratio }, source, standing)
     };
     let (density, density_source, density_standing) = entry.density;
@@ -422,19 +402,19 @@ fn material(entry: &Entry) -> Material {
     };
     Material {
         key: entry.key.to_owned(),
-        name: entry.name.to_owned(),
+        name: entry.name.english().to_owned(),
         class: entry.class,
         density: sourced(Density::from_kg_per_m3(density), density_source, density_standing),
         modulus: Some(modulus(entry.modulus)),
         intermediate_modulus: entry.intermediate_modulus.map(modulus),
         slow_modulus: entry.slow_modulus.map(modulus),
-        strength: Some(sourced(strength, strength_source, *strength_standing)),
+        strength: Some(sourced(strength, *strength_source, *strength_standing)),
         expansion_per_k: entry.expansion.map(|(e6, source, s)| sourced(e6 * 1e-6, source, s)),
         loss_factor: entry.loss_factor.map(|(value, source, s)| sourced(value, source, s)),
         diameter_tolerance: entry
             .diameter_tolerance
             .as_ref()
-            .map(|(value, source, s)| sourced(spread(value), source, *s)),
+            .map(|(value, source, s)| sourced(spread(value), *source, *s)),
         density_tolerance_ratio: entry
             .density_tolerance
             .map(|(percent, source, s)| sourced(percent / 100.0, source, s)),
@@ -449,7 +429,8 @@ mod tests {
     #[test]
     fn every_name_means_one_material() {
         for entry in &ENTRIES {
-            for name in entry.other_names.iter().chain([&entry.key, &entry.name]) {
+            let names = [entry.key, entry.name.english()];
+            for name in entry.other_names.iter().copied().chain(names) {
                 assert_eq!(
                     key_of(&format!(" {} ", name.to_uppercase())),
                     Some(entry.key),
@@ -475,6 +456,7 @@ mod tests {
             .chain(numbers.iter().flatten().map(|fact| (fact.1, fact.2)))
             .chain(entry.diameter_tolerance.iter().map(|fact| (fact.1, fact.2)));
             for (source, standing) in facts {
+                let source = source.english();
                 assert!(source.len() > 10, "{}: \"{source}\"", entry.key);
                 let unfound = source.starts_with("Source: to be found");
                 assert!(!unfound || standing == FromMemory, "{}: {source}", entry.key);

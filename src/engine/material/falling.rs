@@ -2,6 +2,7 @@
 
 use super::{Sourced, Standing, Strength};
 use crate::engine::units::{Length, Stress};
+use crate::words::{Words, known as say};
 
 /// The least diameter of a table of falling strength, in mm.
 const THINNEST_MM: f64 = 0.01;
@@ -30,32 +31,21 @@ pub(super) fn falling(mpa: f64, from_mm: f64) -> Strength {
     Strength::Table(std::iter::once(row(THINNEST_MM, mpa)).chain(falls).collect())
 }
 
-pub(super) const NYLON_FALLS: &str = "up to 1.0 mm from the breaking lengths of one string in an essay on harp strings and design (2020), taking \
-     1150 kg/m³; beyond, no source: careful bound, falling as a pharmacopoeia's minima for catgut (from memory)";
-pub(super) const GUT_FALLS: &str = "up to 0.7 mm the least of the measured products of pitch and length, 240 m/s on 0.40 mm gut (a gut string \
-     maker's note); beyond, careful bound, falling as a pharmacopoeia's minima for catgut (from memory)";
-pub(super) const FLUOROCARBON_FALLS: &str = "no source: careful bound, below tests of fluorocarbon line (626 to 848 MPa at 0.29 to 0.75 mm, a tester's \
-     page); beyond 0.75 mm falling as a pharmacopoeia's minima for catgut (from memory)";
+pub(super) const NYLON_FALLS: Words = say::NYLON_FALLS;
+pub(super) const GUT_FALLS: Words = say::GUT_FALLS;
+pub(super) const FLUOROCARBON_FALLS: Words = say::FLUOROCARBON_FALLS;
 
 /// The strength of a built-in material as it was before it fell with the diameter, as links of revisions 1 and 2 know it;
 /// `None` for one whose strength is as it was.
 pub fn flat_strength(key: &str) -> Option<Sourced<Strength>> {
     let (mpa, source, standing) = match key {
-        "nylon" => (
-            310.0,
-            "from the breaking lengths of one string in an essay on harp strings and design (2020), taking 1150 kg/m³",
-            Standing::Computed,
-        ),
-        "gut" => (
-            300.0,
-            "the least of the measured products of pitch and length, 240 m/s on 0.40 mm gut (a gut string maker's note)",
-            Standing::Computed,
-        ),
-        "fluorocarbon" => (400.0, "Source: to be found", Standing::FromMemory),
+        "nylon" => (310.0, say::NYLON_FLAT, Standing::Computed),
+        "gut" => (300.0, say::GUT_FLAT, Standing::Computed),
+        "fluorocarbon" => (400.0, say::TO_BE_FOUND, Standing::FromMemory),
         _ => return None,
     };
     let value = Strength::Constant(Stress::from_mpa(mpa));
-    Some(Sourced { value, source: source.to_owned(), standing })
+    Some(Sourced { value, source: source.english().to_owned(), standing })
 }
 
 #[cfg(test)]

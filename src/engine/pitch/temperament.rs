@@ -4,6 +4,7 @@ use thiserror::Error;
 
 use super::{Letter, Note, cents, ratio};
 use crate::engine::units::Frequency;
+use crate::words::{engine as say, numeral};
 
 /// The lowest and the highest reference pitch of A4 that a tuning may have.
 pub const A4_HZ: (f64, f64) = (380.0, 480.0);
@@ -112,7 +113,7 @@ pub struct Tuning {
 #[non_exhaustive]
 pub enum TuningError {
     /// A4 out of reach.
-    #[error("the pitch of A4 must be from {} to {} Hz, got {got_hz} Hz", A4_HZ.0, A4_HZ.1)]
+    #[error("{}", say::reference(&numeral(*.got_hz), &numeral(A4_HZ.0), &numeral(A4_HZ.1)))]
     Reference { got_hz: f64 },
 }
 

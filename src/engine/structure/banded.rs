@@ -8,13 +8,15 @@ pub struct Banded {
     width: usize,
     /// Row by row; the last of each is the diagonal.
     entries: Vec<f64>,
+    /// Whether anything is held at 0, and which.
+    held: Option<Vec<bool>>,
 }
 
 impl Banded {
     /// All zero, of so many rows, with so many numbers beside the diagonal.
     pub fn new(size: usize, band: usize) -> Self {
         let width = band + 1;
-        Self { size, width, entries: vec![0.0; size * width] }
+        Self { size, width, entries: vec![0.0; size * width], held: None }
     }
 
     fn at(&self, row: usize, column: usize) -> usize {
@@ -69,6 +71,25 @@ impl Banded {
         }
         let at = self.at(held, held);
         self.entries[at] = 1.0;
+        self.held.get_or_insert_with(|| vec![false; self.size])[held] = true;
+    }
+
+    /// The matrix of what is not held, with the places that its rows had.
+    fn free(self) -> (Self, Option<Vec<usize>>) {
+        let Some(held) = &self.held else { return (self, None) };
+        let places: Vec<usize> = (0..self.size).filter(|place| !held[*place]).collect();
+        // The first of each row that may be more than nought.
+        let first = |of: &usize| places.partition_point(|place| place + self.width <= *of);
+        let firsts: Vec<usize> = places.iter().map(first).collect();
+        let band = firsts.iter().enumerate().map(|(row, first)| row - first).max().unwrap_or(0);
+        let mut free = Self::new(places.len(), band);
+        for (row, (place, first)) in places.iter().zip(firsts).enumerate() {
+            let (own, from) = (self.at(*place, *place), free.at(row, first));
+            for (to, column) in free.entries[from..].iter_mut().zip(&places[first..=row]) {
+                *to = self.entries[own - (place - column)];
+            }
+        }
+        (free, Some(places))
     }
 
     /// Splits the matrix into `L D Lᵀ`. `None` where a pivot is not above 0: what it describes does not stand.
@@ -77,7 +98,12 @@ impl Banded {
     ///
     /// The usual elimination without exchange, which a positive definite matrix allows; G. H. Golub and C. F. Van Loan,
     /// *Matrix Computations*, chapter 4 (from memory).
-    pub fn split(mut self) -> Option<Split> {
+    pub fn split(self) -> Option<Split> {
+        let (free, places) = self.free();
+        Some(Split { matrix: free.eliminated()?, places })
+    }
+
+    fn eliminated(mut self) -> Option<Self> {
         for row in 0..self.size {
             let first = row.saturating_sub(self.width - 1);
             let mut pivot = 0.0;
@@ -111,24 +137,41 @@ impl Banded {
                 return None;
             }
         }
-        Some(Split(self))
+        Some(self)
     }
 }
 
 /// A matrix that is split, ready for any number of right-hand sides.
 #[derive(Clone, Debug)]
-pub struct Split(Banded);
+pub struct Split {
+    /// Of what is not held.
+    matrix: Banded,
+    /// The places of its rows, where some are held.
+    places: Option<Vec<usize>>,
+}
 
 impl Split {
-    /// The unknowns in place of the right-hand side.
+    /// The unknowns in place of the right-hand side. Those that are held stay what they are.
     pub fn solve(&self, side: &mut [f64]) {
-        let Banded { size, width, entries } = &self.0;
+        let Some(places) = &self.places else { return self.solve_free(side) };
+        let of = |place: &usize| side.get(*place).copied().unwrap_or(0.0);
+        let mut free: Vec<f64> = places.iter().map(of).collect();
+        self.solve_free(&mut free);
+        for (place, number) in places.iter().zip(free) {
+            if let Some(to) = side.get_mut(*place) {
+                *to = number;
+            }
+        }
+    }
+
+    fn solve_free(&self, side: &mut [f64]) {
+        let Banded { size, width, entries, .. } = &self.matrix;
         let size = (*size).min(side.len());
         // What is nought before the first number that is none stays so on the way down.
         let start = side[..size].iter().position(|number| *number != 0.0).unwrap_or(size);
         for row in start..size {
             let first = row.saturating_sub(width - 1).max(start);
-            let at = self.0.at(row, first);
+            let at = self.matrix.at(row, first);
             let (before, from) = side.split_at_mut(row);
             let own = &entries[at..at + row - first];
             for (entry, known) in own.iter().zip(&before[first..]) {
@@ -136,11 +179,11 @@ impl Split {
             }
         }
         for row in start..size {
-            side[row] /= entries[self.0.at(row, row)];
+            side[row] /= entries[self.matrix.at(row, row)];
         }
         for row in (0..size).rev() {
             let first = row.saturating_sub(width - 1);
-            let at = self.0.at(row, first);
+            let at = self.matrix.at(row, first);
             let known = side[row];
             let own = &entries[at..at + row - first];
             for (entry, before) in own.iter().zip(&mut side[first..row]) {
@@ -223,6 +266,41 @@ mod tests {
         matrix.split().unwrap().solve(&mut side);
         for (ours, wanted) in side.iter().zip(&answer) {
             assert!((ours - wanted).abs() < 1e-12, "{ours} for {wanted}");
+        }
+    }
+
+    /// What is held leaves the equations of the others as they are without it, and a right-hand side of its own alone.
+    #[test]
+    fn the_others_are_as_if_what_is_held_were_not_there() {
+        let (size, band) = (30, 5);
+        let value = |row: usize, column: usize| {
+            if row == column { 9.0 } else { f64::sin((2 * row + 7 * column) as f64) }
+        };
+        let is_held = |place: usize| place % 7 == 3 || place == 0 || place + 1 == size;
+        let left: Vec<usize> = (0..size).filter(|place| !is_held(*place)).collect();
+        let (mut whole, mut part) = (Banded::new(size, band), Banded::new(left.len(), band));
+        for row in 0..size {
+            for column in row.saturating_sub(band)..=row {
+                whole.add(row, column, value(row, column));
+            }
+        }
+        for (row, place) in left.iter().enumerate() {
+            for (column, other) in left.iter().enumerate().take(row + 1) {
+                if place - other <= band {
+                    part.add(row, column, value(*place, *other));
+                }
+            }
+        }
+        (0..size).filter(|place| is_held(*place)).for_each(|place| whole.hold(place));
+        let mut side: Vec<f64> = (0..size).map(|place| f64::cos(place as f64)).collect();
+        let mut own: Vec<f64> = left.iter().map(|place| side[*place]).collect();
+        whole.split().unwrap().solve(&mut side);
+        part.split().unwrap().solve(&mut own);
+        for (place, wanted) in left.iter().zip(&own) {
+            assert_close(side[*place], *wanted, 1e-14, "a free one");
+        }
+        for place in (0..size).filter(|place| is_held(*place)) {
+            assert_close(side[place], f64::cos(place as f64), 1e-15, "a held one");
         }
     }
 

@@ -6,16 +6,17 @@ use thiserror::Error;
 
 use super::section::Rectangle;
 use crate::engine::units::{Force, Length, Stress};
+use crate::words::{Words, structure as say};
 
-/// Why a strut cannot be reckoned with.
+/// Why a strut cannot be worked out.
 #[derive(Clone, Copy, Debug, PartialEq, Error)]
 #[non_exhaustive]
 pub enum StrutError {
     /// A number that must be above 0.
-    #[error("the {what} of a pillar must be above 0, got {got} (give its measure)")]
+    #[error("{}", say::strut_number(.got, .what))]
     Number {
         /// Which.
-        what: &'static str,
+        what: Words,
         /// What was given, in SI units.
         got: f64,
     },
@@ -72,11 +73,11 @@ impl Strut {
     ) -> Result<Self, StrutError> {
         let (edge_m, length_m, modulus_pa) = (edge.to_m(), free_length.to_m(), modulus.to_pa());
         let numbers = [
-            ("area", area_m2),
-            ("second moment of area", inertia_m4),
-            ("distance to the edge", edge_m),
-            ("length", length_m),
-            ("modulus", modulus_pa),
+            (say::AREA, area_m2),
+            (say::SECOND_MOMENT, inertia_m4),
+            (say::DISTANCE_TO_EDGE, edge_m),
+            (say::LENGTH, length_m),
+            (say::MODULUS, modulus_pa),
         ];
         for (what, got) in numbers {
             if !(got > 0.0 && got.is_finite()) {

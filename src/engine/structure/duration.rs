@@ -7,7 +7,7 @@ const MADISON_FLOOR: f64 = 18.3;
 const MADISON_SLOPE: f64 = 108.4;
 const MADISON_POWER: f64 = -0.0464;
 
-const EUROPEAN: &str = "EN 1995-1-1 (Eurocode 5)";
+const EUROPEAN: &str = super::cited::EUROCODE;
 
 /// Seconds in a year of 365.25 days.
 pub const YEAR_S: f64 = 365.25 * 24.0 * 3600.0;
@@ -102,7 +102,7 @@ impl LoadTime {
             Self::SevenDays => 1.25,
             Self::TenMinutes => 1.6,
         };
-        sourced(factor, "National Design Specification, table 2.3.2", Standing::FromMemory)
+        sourced(factor, super::cited::NATIONAL, Standing::FromMemory)
     }
 }
 
@@ -135,8 +135,9 @@ pub enum Timber {
 ///
 /// EN 1995-1-1, table 3.2; solid wood as quoted (second-hand), plywood from memory.
 pub fn creep_ratio(timber: Timber, service: Service) -> Option<Sourced<f64>> {
-    let solid =
-        |ratio| Some(sourced(ratio, "EN 1995-1-1, table 3.2, as quoted", Standing::SecondHand));
+    let solid = |ratio| {
+        Some(sourced(ratio, crate::words::woods::FROM_QUOTED.english(), Standing::SecondHand))
+    };
     match (timber, service) {
         (Timber::Solid, Service::Dry) => solid(0.6),
         (Timber::Solid, Service::Covered) => solid(0.8),

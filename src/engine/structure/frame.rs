@@ -10,6 +10,7 @@ use thiserror::Error;
 
 pub use self::neck::{AxisPoint, HeldAgainstTwist, Neck, NeckLoads, Station, greatest_twist_rad};
 use crate::engine::units::{Force, Length, Moment};
+use crate::words::{Words, structure as say};
 
 /// A place in the plane of the harp.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -150,40 +151,33 @@ impl Resultant {
     }
 }
 
-/// Why a frame cannot be reckoned with.
+/// Why a frame cannot be worked out.
 #[derive(Clone, Debug, PartialEq, Error)]
 #[non_exhaustive]
 pub enum FrameError {
     /// A number that is none.
-    #[error(
-        "every place and pull must be a number, got one that is none in the {what} (give it again)"
-    )]
+    #[error("{}", say::frame_number(.what))]
     NotANumber {
         /// Where.
-        what: &'static str,
+        what: Words,
     },
     /// No strings.
-    #[error("the neck must carry at least one string, got none (give a string with its tension)")]
+    #[error("{}", say::FRAME_NO_PULLS)]
     NoPulls,
     /// The neck has no length.
-    #[error(
-        "the line of the neck must have two points or more, each away from the last, got {got} (draw it again)"
-    )]
+    #[error("{}", say::frame_axis(.got))]
     Axis {
         /// How many points there are that differ from the one before.
         got: usize,
     },
     /// The pillar has no length.
-    #[error("the foot of the pillar must lie away from its top, got {gap_mm} mm (move the foot)")]
+    #[error("{}", say::frame_pillar(.gap_mm))]
     Pillar {
         /// How far they lie apart.
         gap_mm: f64,
     },
     /// The pillar points at the shoulder, so that it cannot hold the neck up.
-    #[error(
-        "the pillar must not point at the shoulder, got a line that passes {gap_mm} mm beside it (move the \
-         foot or the shoulder)"
-    )]
+    #[error("{}", say::frame_aligned(.gap_mm))]
     Collinear {
         /// How far the line of the pillar passes by.
         gap_mm: f64,
@@ -250,10 +244,10 @@ const LEAST_ARM: f64 = 1e-6;
 pub fn reactions(supports: Supports, pulls: &[Pull]) -> Result<Reactions, FrameError> {
     let Supports { shoulder, pillar_top, pillar_foot } = supports;
     if ![shoulder, pillar_top, pillar_foot].iter().all(|place| place.is_finite()) {
-        return Err(FrameError::NotANumber { what: "supports" });
+        return Err(FrameError::NotANumber { what: say::IN_SUPPORTS });
     }
     if !pulls.iter().all(|pull| pull.is_finite()) {
-        return Err(FrameError::NotANumber { what: "strings" });
+        return Err(FrameError::NotANumber { what: say::IN_STRINGS });
     }
     if pulls.is_empty() {
         return Err(FrameError::NoPulls);
@@ -350,12 +344,12 @@ mod tests {
         let error = with(&|s| s.pillar_top = s.shoulder).unwrap_err();
         assert_eq!(error, FrameError::Collinear { gap_mm: 0.0 });
         let error = with(&|s| s.shoulder = Point::from_mm(f64::NAN, 0.0)).unwrap_err();
-        assert_eq!(error, FrameError::NotANumber { what: "supports" });
+        assert_eq!(error, FrameError::NotANumber { what: say::IN_SUPPORTS });
         assert_eq!(reactions(supports(), &[]), Err(FrameError::NoPulls));
         let endless = [pull(100.0, 40.0, f64::INFINITY, 0.0)];
         assert_eq!(
             reactions(supports(), &endless),
-            Err(FrameError::NotANumber { what: "strings" })
+            Err(FrameError::NotANumber { what: say::IN_STRINGS })
         );
     }
 

@@ -1,7 +1,7 @@
 //! Holes across a bar, as for pins: what they leave of its section.
 
 use super::section::Rectangle;
-use crate::engine::units::Length;
+use crate::engine::units::{Length, Stress};
 
 /// Holes so many diameters before or after a cut count as in it: half of the least spacing of bolts along the grain.
 ///
@@ -23,6 +23,39 @@ pub struct Hole {
     pub deep_ratio: f64,
     /// To the next hole of its row; `None` where it is alone.
     pub pitch: Option<Length>,
+}
+
+/// What a stress along the grain does at the rim of a round hole, over that stress.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Rim {
+    /// Along the grain, at the sides of the hole.
+    pub along: f64,
+    /// Across the grain, where the grain runs into the hole: pulled where the wood is pushed, and pushed where it is pulled.
+    pub across: f64,
+}
+
+/// The rim of a hole that is small in a plate under a stress along its grain:
+/// `1 + √(2 (√(E₁/E₂) − ν) + E₁/G)` and `√(E₂/E₁)`. `None` where a modulus is none.
+///
+/// # Source
+///
+/// S. G. Lekhnitskii, *Anisotropic Plates* (from memory); of a material without a grain, G. Kirsch's 3 and 1, of 1898.
+///
+/// # Example
+///
+/// ```
+/// use stringloft::engine::structure::holes::rim;
+/// use stringloft::engine::units::Stress;
+///
+/// let gpa = Stress::from_gpa;
+/// let steel = rim((gpa(208.0), gpa(208.0)), gpa(80.0), 0.3).expect("moduli");
+/// assert!((steel.along - 3.0).abs() < 1e-12 && (steel.across - 1.0).abs() < 1e-12);
+/// ```
+pub fn rim((along, across): (Stress, Stress), shear: Stress, poisson: f64) -> Option<Rim> {
+    let (e1, e2, g) = (along.to_pa(), across.to_pa(), shear.to_pa());
+    let gathers = 1.0 + (2.0 * ((e1 / e2).sqrt() - poisson) + e1 / g).sqrt();
+    let is_one = e1 > 0.0 && e2 > 0.0 && g > 0.0 && gathers.is_finite();
+    is_one.then(|| Rim { along: gathers, across: (e2 / e1).sqrt() })
 }
 
 /// How many times greater stresses are than in a plain bar.
@@ -82,7 +115,7 @@ impl Factors {
 /// In bending `W/W_net`, about the middle of what is left; along it and in shear `A/A_net`; sideways, where a hole counts
 /// as through, by the depth that is left. Across the grain what goes through a row goes between its holes,
 /// `p/(p − d)`, at the share `1 − (2 y/h)²` which that stress has so far from the middle. Stress that gathers at the rim of
-/// a hole is left out, as timber rules leave it out, and so is what a pin that fills its hole helps.
+/// a hole is left out, as timber rules leave it out, and told by itself ([`rim`]); so is what a pin that fills its hole helps.
 ///
 /// # Source
 ///
@@ -195,7 +228,7 @@ mod tests {
         let stress = left(bar(), &[hole(0.0, 30.0, 20.0)], mm(0.0));
         assert_close(stress.axial, 80.0 / 60.0, 1e-12, "area");
         assert_close(stress.shift.to_mm(), -10.0, 1e-12, "middle");
-        // The stress at the farther edge of the old bar is reckoned with, which is no more there: on the safe side.
+        // The stress at the farther edge of the old bar is taken, which is no longer there: on the safe side.
         let exact = (80.0_f64 / 60.0).powi(2);
         assert_close(stress.bending, exact * 50.0 / 30.0, 1e-12, "bending");
     }

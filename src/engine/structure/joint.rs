@@ -179,7 +179,7 @@ impl Joint {
         Stress::from_pa((bending + cut[0] / self.section.area_m2()).max(0.0))
     }
 
-    /// The carrier that is used up least.
+    /// The carrier that is loaded least.
     fn least(&self, used: impl Fn(Carrier) -> Option<Use>) -> Option<Use> {
         let mut best: Option<Use> = None;
         for carrier in Carrier::ALL {
@@ -351,7 +351,7 @@ enum Way {
     Sliding,
 }
 
-/// The one that is used up farthest; `None` where one has no limit.
+/// The one that is loaded most; `None` where one has no limit.
 fn worst(uses: [Use; 3]) -> Option<Use> {
     let mut worst = uses[0];
     for used in uses {

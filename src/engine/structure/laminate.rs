@@ -2,10 +2,15 @@
 //!
 //! The layers lie side by side across the breadth of a bar, as planks and veneers do in a neck, and stretch as one.
 
+mod rolling;
+
 use thiserror::Error;
+
+pub use self::rolling::Rolling;
 
 use super::wood::{Allowable, Margin, Margins, buckling_modulus};
 use crate::engine::units::{Length, Stress};
+use crate::words::structure as say;
 
 /// The most layers that a laminate may have.
 pub const MOST_LAYERS: usize = 40;
@@ -18,13 +23,13 @@ const STEEPEST_RAD: f64 = std::f64::consts::FRAC_PI_4;
 #[non_exhaustive]
 pub enum LaminateError {
     /// Too few or too many layers.
-    #[error("a laminate must have from 1 to {MOST_LAYERS} layers, got {got} (count them)")]
+    #[error("{}", say::laminate_layers(.got, &MOST_LAYERS))]
     Layers {
         /// How many there are.
         got: usize,
     },
     /// A layer without thickness or stiffness.
-    #[error("layer {number} must have a thickness above 0 and a wood whose moduli are known")]
+    #[error("{}", say::laminate_layer(.number))]
     Layer {
         /// Which, from 1.
         number: usize,
@@ -98,7 +103,7 @@ impl Layer {
         all
     }
 
-    /// How far it is used up by strains of the bar, by the square root of the sum of squares of stress over limit.
+    /// How far it is loaded by strains of the bar, by the square root of the sum of squares of stress over limit.
     /// `None` where a limit is not known that is asked for.
     fn used(
         &self,
@@ -359,8 +364,8 @@ impl Laminate {
     ///
     /// The layers that run within 45° of a load bear it alone, and the first of them that reaches its limit ends it, by
     /// the root of the sum of squares of its stresses along, across and in shear over their limits. So crossed layers carry
-    /// what pulls across the bar, and without any the wood does that is pulled across its grain. Shear that rolls crossed
-    /// layers between their neighbours is not looked at. Not known where a limit of a layer is not that is asked for.
+    /// what pulls across the bar, and without any the wood does that is pulled across its grain. Shear that rolls
+    /// crossed layers is looked at by itself, [`rolling`](Self::rolling). Not known where a limit of a layer is not that is asked for.
     ///
     /// # Source
     ///

@@ -2,19 +2,25 @@
 //! than the other, with a string rib along its middle and bars across and along, between edges that hold it more or less.
 
 mod bars;
+mod edged;
 mod few;
+mod gives;
 mod membrane;
 mod patch;
 mod pushed;
 #[cfg(test)]
 mod tests;
 
-pub use self::bars::{Bars, CrossFeels, MOST_BARS, Rib, RibSection};
+use std::cell::RefCell;
+use std::rc::Rc;
+
+pub use self::bars::{Bars, CrossFeels, MOST_BARS, Rib, RibSection, left};
+use self::edged::{Edged, Flat};
 pub use self::membrane::{Hanging, Support};
 pub use self::patch::Pulled;
 use self::patch::{BAND, FREEDOMS, Grid, POINTS, Sum};
 pub use self::pushed::{MOST_PUSHED, Push};
-use super::banded::{Banded, Sparse, Split};
+use super::banded::Banded;
 use crate::engine::units::{Force, Length, Stress};
 
 /// The wood of a board, as it bends across the board and along it.
@@ -101,6 +107,8 @@ pub struct PlateState {
     pub bar_n_m: f64,
     /// The greatest shear force of one, in N.
     pub bar_shear_n: f64,
+    /// How far the board twists one at most, in rad/m.
+    pub bar_twist_rad_per_m: f64,
 }
 
 /// Gauss' two places of the first patch and one of the next, in patches, and what the bend at each counts at the edge of
@@ -139,7 +147,7 @@ impl Plate {
     /// Rise and moments at places of the middle line, from the lower end, under lifts on that line. `None` where a
     /// measure is none or the board holds nothing.
     ///
-    /// Half of the board is reckoned with, as both are alike. It is cut into patches on which the rise is a cubic in
+    /// Half of the board is worked out, as both are alike. It is cut into patches on which the rise is a cubic in
     /// both ways, with slope and twist running on from one to the next: the finite element of Bogner, Fox and Schmit,
     /// on coordinates that follow the taper. What is stored in board and rib is least for the true shape, so that the
     /// rise comes out a little too small, and the closer the smaller the patches.
@@ -162,12 +170,13 @@ impl Plate {
     }
 
     /// The board before its edges are held, to be asked more than once.
-    pub fn stiffness(&self) -> Option<Stiffness<'_>> {
+    pub fn stiffness(&self) -> Option<Stiffness> {
         let grid = self.grid()?;
         let mut matrix = Banded::new(FREEDOMS, BAND);
         let spots = spots(&grid);
         self.bend(&grid, &spots, &mut matrix);
-        Some(Stiffness { plate: self, grid, spots, matrix })
+        let (edged, flat) = (RefCell::default(), RefCell::default());
+        Some(Stiffness { plate: *self, grid, spots, matrix, edged, flat })
     }
 
     fn grid(&self) -> Option<Grid> {
@@ -278,7 +287,7 @@ impl Plate {
         let pull = |at_side| pulls.map_or(0.0, |of| bend(of, at_side)[1]);
         let (stiff, edge) = (self.rigidity_at((0.0, at)), self.rigidity_at((1.0, at)));
         let rise_m = told(&grid.on_middle(at, 0), rises);
-        let (bar_n_m, bar_shear_n) = self.pairs_feel(grid, rises, at);
+        let [bar_n_m, bar_shear_n, bar_twist_rad_per_m] = self.pairs_feel(grid, rises, at);
         PlateState {
             rise: Length::from_m(rise_m),
             middle_n_m_per_m: -(stiff.across * middle[0] + stiff.both * middle[1]),
@@ -290,6 +299,7 @@ impl Plate {
             edge_pull_n_per_m: pull(true),
             bar_n_m,
             bar_shear_n,
+            bar_twist_rad_per_m,
         }
     }
 
@@ -306,23 +316,27 @@ fn told(sum: &Sum, of: &[f64]) -> f64 {
     sum.freedoms.iter().zip(sum.parts).map(|(freedom, part)| part * of[*freedom]).sum()
 }
 
-/// How fast something changes at a place, from the two places beside it where it is known best.
+/// How fast something changes at a place, from the two places beside it where it is known best; before the middle of the
+/// first two and beyond that of the last two the line through this and the change between the next two goes on to the end.
 fn changes(best: impl Iterator<Item = f64>, at: f64, of: impl Fn(f64) -> f64) -> f64 {
-    let mut last: Option<(f64, f64)> = None;
-    let mut slope = 0.0;
-    for place in best {
-        if let Some((before, _)) = last
-            && before >= at
-        {
-            break;
-        }
-        let value = of(place);
-        if let Some((before, was)) = last {
-            slope = (value - was) / (place - before);
-        }
-        last = Some((place, value));
-    }
-    slope
+    let places: Vec<f64> = best.collect();
+    let change = |first: usize| -> Option<(f64, f64)> {
+        let (one, other) = (*places.get(first)?, *places.get(first + 1)?);
+        Some((0.5 * (one + other), (of(other) - of(one)) / (other - one)))
+    };
+    let last = places.len().saturating_sub(2);
+    let before = places.iter().take_while(|place| **place < at).count();
+    let beside = before.saturating_sub(1).min(last);
+    let Some((middle, here)) = change(beside) else { return 0.0 };
+    // The places come in pairs: where a pair lies within one patch, its change is known best.
+    let next = if at < middle && beside == 0 {
+        change(2)
+    } else if at > middle && beside == last {
+        last.checked_sub(2).and_then(change)
+    } else {
+        None
+    };
+    next.map_or(here, |(next, there)| here + (there - here) * (at - middle) / (next - middle))
 }
 
 /// A place at which the board is summed up: what each unknown of its patch counts there, and what it weighs.
@@ -354,15 +368,22 @@ fn add_patch(matrix: &mut Banded, patch: (usize, usize), sums: &[f64; 256]) {
     }
 }
 
-/// A board before its edges are held.
-pub struct Stiffness<'a> {
-    plate: &'a Plate,
+/// A board before its edges are held. What it has worked out of edges that held it is kept for the next time.
+pub struct Stiffness {
+    plate: Plate,
     grid: Grid,
     spots: Vec<Spot>,
     matrix: Banded,
+    edged: RefCell<Vec<Rc<Edged>>>,
+    flat: RefCell<Vec<Rc<Flat>>>,
 }
 
-impl Stiffness<'_> {
+impl Stiffness {
+    /// The board that it is of.
+    pub const fn plate(&self) -> &Plate {
+        &self.plate
+    }
+
     /// As [`Plate::under`].
     pub fn under(
         &self,
@@ -372,26 +393,10 @@ impl Stiffness<'_> {
     ) -> Option<Vec<PlateState>> {
         let grid = &self.grid;
         let mut rises = self.loads(lifts);
-        self.braced(edges)?.solve(&mut rises);
+        self.edged(edges).even()?.solve(&mut rises);
         rises.iter().all(|rise| rise.is_finite()).then_some(())?;
         let state = |place: &Length| self.plate.state(grid, &rises, None, place.to_m());
         Some(places.iter().map(state).collect())
-    }
-
-    /// What each lift does where another one is: the work of the other on the rise under the first, in J, row by row.
-    /// A rise counts over the length on which its lift is spread, so that rows and columns are alike.
-    pub fn gives(&self, lifts: &[Lift], edges: Edges) -> Option<Vec<Vec<f64>>> {
-        let split = self.braced(edges)?;
-        let loads: Vec<Vec<f64>> = lifts.chunks(1).map(|lift| self.loads(lift)).collect();
-        let forces: Vec<Sparse> = loads.iter().map(|load| Sparse::of(load)).collect();
-        let under = |load: &Vec<f64>| -> Vec<f64> {
-            let mut rises = load.clone();
-            split.solve(&mut rises);
-            // Both halves of the board do as much.
-            forces.iter().map(|force| 2.0 * force.times(&rises)).collect()
-        };
-        let all: Vec<Vec<f64>> = loads.iter().map(under).collect();
-        all.iter().flatten().all(|number| number.is_finite()).then_some(all)
     }
 
     /// The loads on half of the board.
@@ -410,13 +415,6 @@ impl Stiffness<'_> {
         }
         Grid::held().for_each(|freedom| loads[freedom] = 0.0);
         loads
-    }
-
-    /// The board with its edges held, ready for loads on half of it.
-    fn braced(&self, edges: Edges) -> Option<Split> {
-        let mut matrix = self.between(edges);
-        Grid::held().for_each(|freedom| matrix.hold(freedom));
-        matrix.split()
     }
 
     /// The board with its edges, of which nothing is held yet.

@@ -1,6 +1,10 @@
 //! Metal beside wood: a bar of wood with plates on one or both of its faces, glued or screwed on, that bend as one.
 
+mod held;
+
 use std::f64::consts::PI;
+
+pub use self::held::{Held, Where};
 
 use super::frame::Station;
 use super::holes::Factors;

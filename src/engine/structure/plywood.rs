@@ -7,8 +7,9 @@ use super::sourced;
 use super::wood::{Allowable, Margins};
 use crate::engine::material::{Sourced, Standing};
 use crate::engine::units::{Density, Length, Stress};
+use crate::words::structure as say;
 
-const HANDBOOK: &str = "Handbook of Finnish Plywood, Finnish Forest Industries Federation, 2002";
+const HANDBOOK: &str = super::cited::PLYWOOD;
 
 /// The most plies that a panel may have.
 pub const MOST_PLIES: usize = 200;
@@ -18,29 +19,25 @@ pub const MOST_PLIES: usize = 200;
 #[non_exhaustive]
 pub enum PanelError {
     /// Too few or too many plies.
-    #[error("a panel must have from 1 to {MOST_PLIES} plies, got {got} (count them at the edge)")]
+    #[error("{}", say::panel_plies(.got, &MOST_PLIES))]
     Plies {
         /// What was given.
         got: usize,
     },
     /// A cross-bonded panel that is not symmetric.
-    #[error(
-        "birch plywood must have an odd number of plies, 3 or more, got {got} (count them at the edge)"
-    )]
+    #[error("{}", say::panel_even(.got))]
     Even {
         /// What was given.
         got: usize,
     },
     /// A ply without thickness, or with a figure that is no number.
-    #[error(
-        "ply {number} must have a thickness above 0 and figures that are not negative (mend it)"
-    )]
+    #[error("{}", say::panel_ply(.number))]
     Ply {
         /// Which, from 1.
         number: usize,
     },
     /// Nothing in the panel has stiffness.
-    #[error("at least one ply must have a modulus above 0 (give one)")]
+    #[error("{}", say::PANEL_LIMP)]
     Limp,
 }
 

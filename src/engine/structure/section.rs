@@ -5,24 +5,22 @@ use std::f64::consts::PI;
 use thiserror::Error;
 
 use crate::engine::units::{Force, Length, Moment, Stress};
+use crate::words::{Words, structure as say};
 
-/// Why a section cannot be reckoned with.
+/// Why a section cannot be worked out.
 #[derive(Clone, Copy, Debug, PartialEq, Error)]
 #[non_exhaustive]
 pub enum SectionError {
     /// A side is zero, negative, endless or no number.
-    #[error("the {side} must be more than 0 mm, got {got_mm} mm (measure it again)")]
+    #[error("{}", say::section_side(.got_mm, .side))]
     Side {
         /// Which side.
-        side: &'static str,
+        side: Words,
         /// What was given.
         got_mm: f64,
     },
     /// The curve is tighter than the section is deep.
-    #[error(
-        "the mean radius must be more than half of the depth ({half_mm} mm), got {got_mm} mm (take a \
-         wider curve)"
-    )]
+    #[error("{}", say::section_radius(.got_mm, .half_mm))]
     Radius {
         /// Half of the depth.
         half_mm: f64,
@@ -49,6 +47,8 @@ pub struct TorsionNumbers {
 
 /// `Σ 1/n⁵` over odd `n`: 31/32 of ζ(5), which is 1.036 927 755 143 37.
 const ODD_FIFTH_POWERS: f64 = 31.0 / 32.0 * 1.036_927_755_143_37;
+/// `Σ ±1/n²` over odd `n`.
+const CATALAN: f64 = 0.915_965_594_177_219;
 /// Beyond this odd term of the series nothing is left, even for a square: `e^(-nπ)` is below 1e-40.
 const LAST_ODD: i32 = 29;
 /// Nor beyond this odd term times the ratio of the sides: `1/cosh(nπh/2b)` is below 1e-19.
@@ -111,7 +111,7 @@ impl Rectangle {
     ///
     /// When a side is not a length above 0.
     pub fn new(breadth: Length, depth: Length) -> Result<Self, SectionError> {
-        for (side, length) in [("breadth", breadth), ("depth", depth)] {
+        for (side, length) in [(say::BREADTH, breadth), (say::DEPTH, depth)] {
             if !(length.to_m() > 0.0 && length.to_m().is_finite()) {
                 return Err(SectionError::Side { side, got_mm: length.to_mm() });
             }
@@ -229,6 +229,45 @@ impl Rectangle {
     pub fn torsion_stress(self, torque: Moment) -> Stress {
         let (long, short) = self.long_and_short_m();
         Stress::from_pa(torque.to_n_m() / (self.torsion_numbers().c1 * long * short * short))
+    }
+
+    /// The same in the middle of the side across the plane of bending, where the layers of a bar show that is glued up of layers
+    /// side by side: on the shorter side `k T/(c₂ h b²)` with `k = (8/π²) Σ ±tanh(nπh/2b)/n²` over odd `n`.
+    ///
+    /// # Source
+    ///
+    /// As [`torsion_numbers`].
+    ///
+    /// # Example
+    ///
+    /// In a square all sides are alike.
+    ///
+    /// ```
+    /// use stringloft::engine::{structure::section::Rectangle, units::{Length, Moment}};
+    ///
+    /// let square = Rectangle::new(Length::from_mm(40.0), Length::from_mm(40.0))?;
+    /// let torque = Moment::from_n_m(10.0);
+    /// let (all, side) = (square.torsion_stress(torque), square.torsion_stress_over(torque));
+    /// assert!((side.to_pa() / all.to_pa() - 1.0).abs() < 1e-12);
+    /// # Ok::<(), stringloft::engine::structure::section::SectionError>(())
+    /// ```
+    pub fn torsion_stress_over(self, torque: Moment) -> Stress {
+        let (long, short) = self.long_and_short_m();
+        if self.breadth > self.depth {
+            return self.torsion_stress(torque);
+        }
+        // What is missing from `Σ ±1/n²`, Catalan's number.
+        let (mut missing, mut sign) = (0.0, 1.0);
+        for n in (1..=LAST_ODD).step_by(2).map(f64::from) {
+            if n * long / short > LAST_OVER_RATIO {
+                break;
+            }
+            missing += sign * 2.0 / (1.0 + (n * PI * long / short).exp()) / (n * n);
+            sign = -sign;
+        }
+        let share = 8.0 / (PI * PI) * (CATALAN - missing);
+        let twist = torque.to_n_m() / (self.torsion_numbers().c2 * long * short * short);
+        Stress::from_pa(share * twist)
     }
 
     /// Twist of a bar of a length under a torque, in radians: `T L/(c₂ h b³ G)`.

@@ -1,5 +1,5 @@
 //! A soundbox as a tube of thin walls: board, two sides and a back, with liners in the corners. How stiff it is, and how far
-//! its walls are used up.
+//! its walls are loaded.
 
 #[cfg(test)]
 mod tests;
@@ -197,7 +197,7 @@ impl Section {
         cut[0] / sums.axial - cut[5] * to_board / sums.plane
     }
 
-    /// How far its walls are used up by the forces at its axis; `board_left` says whether the board lies to the left of the
+    /// How far its walls are loaded by the forces at its axis; `board_left` says whether the board lies to the left of the
     /// way along it.
     ///
     /// The greatest bending and the greatest shear are taken together everywhere. In a closed tube the twist goes round

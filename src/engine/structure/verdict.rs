@@ -1,4 +1,4 @@
-//! How far each part of the frame is used up: stress over what may be allowed, and which part leads.
+//! How far each part of the frame is loaded: stress over what may be allowed, and which part leads.
 //!
 //! Only numbers; the words for them stand elsewhere. A use of 1 is all that may be allowed.
 
@@ -54,8 +54,14 @@ pub enum Aspect {
     BackSheared,
     /// Sides that would bow between braces.
     Bowing,
+    /// Shear that rolls the wood of crossed layers of the neck.
+    Rolling,
     /// Metal plates on the neck, bent with it.
     MetalBent,
+    /// The glue of these plates, sheared.
+    MetalGlue,
+    /// Their screws, pushed across.
+    MetalScrews,
     /// The board bent across, with the pull of one that has risen.
     BoardBent,
     /// Its string rib or the strip outside, bent.
@@ -66,6 +72,8 @@ pub enum Aspect {
     BarsBent,
     /// The glue of its bars, sheared.
     BarsGlue,
+    /// Its bars, sheared and twisted.
+    BarsSheared,
     /// The glue of its edges, pulled open.
     EdgePeel,
     /// The board pushed along, which bows when it has crept.
@@ -104,7 +112,7 @@ pub struct Use {
     pub stress: Stress,
     /// What may be allowed of it, where it is known.
     pub limit: Option<Stress>,
-    /// How far it is used up, where a limit is known; endless where the part has given way.
+    /// How far it is loaded, where a limit is known; endless where the part has given way.
     pub ratio: Option<f64>,
 }
 
@@ -116,7 +124,7 @@ pub struct Verdict {
 }
 
 impl Verdict {
-    /// The aspect that is used up farthest; the first of equals, and `None` where no limit is known.
+    /// The aspect that is loaded most; the first of equals, and `None` where no limit is known.
     pub fn governing(&self) -> Option<&Use> {
         let mut known = self.uses.iter().filter_map(|used| Some((used.ratio?, used)));
         let first = known.next()?;
@@ -202,17 +210,25 @@ pub fn metal(
     plated: &Plated,
     curve: Option<Curve>,
 ) -> Result<Use, SectionError> {
+    let stress = plated.metal(station, in_the_curve(station, curve)?);
+    Ok(simple(Aspect::MetalBent, stress, Some(plated.limit())))
+}
+
+/// How much more a curve makes of bending in its plane.
+///
+/// # Errors
+///
+/// When the curve is tighter than the neck is deep.
+pub fn in_the_curve(station: &Station, curve: Option<Curve>) -> Result<f64, SectionError> {
     let moment = Moment::from_n_m(station.moment_n_m.abs());
     let straight = station.section.bending_stress(moment).to_pa();
-    let curved = match curve {
+    Ok(match curve {
         Some(curve) if straight > 0.0 => {
             let faces = curved_stress(station.section, curve.mean_radius, moment)?;
             faces.inner.to_pa().abs().max(faces.outer.to_pa().abs()) / straight
         }
         _ => 1.0,
-    };
-    let stress = plated.metal(station, curved);
-    Ok(simple(Aspect::MetalBent, stress, Some(plated.limit())))
+    })
 }
 
 /// Bending with the force along the part. The stress that leads is the sum of both.

@@ -2,11 +2,14 @@
 
 mod built_in;
 pub mod own;
+mod said;
 
 pub use self::built_in::{KEYS, SCATTER, Scatter, woods};
+pub use self::said::said;
 use super::duration::{LoadTime, Timber, madison_ratio, material_divisor, permanent_ratio};
 use crate::engine::material::Sourced;
 use crate::engine::units::{Density, Stress};
+use crate::words::Words;
 
 /// `E_L`, the modulus along the grain free of shear, over the modulus of a bending test.
 ///
@@ -70,9 +73,9 @@ pub struct Wood {
     /// Short and unique, in small letters and hyphens.
     pub key: &'static str,
     /// Name in words.
-    pub name: &'static str,
+    pub name: Words,
     /// Botanical name, which is what decides.
-    pub botanical: &'static str,
+    pub botanical: Words,
     /// Conifer or not.
     pub kind: WoodKind,
     /// What the strengths are.

@@ -3,6 +3,7 @@
 use super::limits::{MOST_LETTER_MM, MOST_LETTERS, MOST_MM, MOST_POINTS, MOST_SHAPES};
 use super::model::{Extent, LayerKind, PointMm, Shape, Template, TemplateError};
 use super::plane::steps;
+use crate::words::{Words, templates as say};
 
 /// Fails with the first thing that cannot be drawn.
 pub(super) fn check(template: &Template) -> Result<(), TemplateError> {
@@ -71,8 +72,8 @@ fn point_count(shape: &Shape) -> usize {
 }
 
 fn one(kind: LayerKind, shape: &Shape) -> Result<(), TemplateError> {
-    let layer = kind.name();
-    let measure = |what: &'static str, got_mm: f64, most_mm: f64| {
+    let layer = kind.said();
+    let measure = |what: Words, got_mm: f64, most_mm: f64| {
         if got_mm > 0.0 && got_mm <= most_mm {
             Ok(())
         } else {
@@ -90,23 +91,23 @@ fn one(kind: LayerKind, shape: &Shape) -> Result<(), TemplateError> {
         }
         Shape::Circle { centre, radius_mm } => {
             places(layer, &[*centre])?;
-            measure("radius", *radius_mm, MOST_MM)
+            measure(say::RADIUS, *radius_mm, MOST_MM)
         }
         Shape::Cross { centre, arm_mm } => {
             places(layer, &[*centre])?;
-            measure("cross", *arm_mm, MOST_MM)
+            measure(say::CROSS, *arm_mm, MOST_MM)
         }
         Shape::Text { at, height_mm, angle_deg, .. } => {
             places(layer, &[*at])?;
             if !angle_deg.is_finite() {
                 return Err(TemplateError::Angle { layer, got_deg: *angle_deg });
             }
-            measure("height of letters", *height_mm, MOST_LETTER_MM)
+            measure(say::LETTER_HEIGHT, *height_mm, MOST_LETTER_MM)
         }
     }
 }
 
-fn places(layer: &'static str, points: &[PointMm]) -> Result<(), TemplateError> {
+fn places(layer: Words, points: &[PointMm]) -> Result<(), TemplateError> {
     match points.iter().find(|point| !point.is_usable()) {
         None => Ok(()),
         Some(PointMm { x_mm, y_mm }) => {

@@ -17,9 +17,8 @@ use crate::engine::pitch::{Letter, Note};
 use crate::engine::structure::frame;
 use crate::engine::units::Length;
 use crate::papers::measure::wrap;
+use crate::words::{Words, templates as say};
 
-/// What the point 0, 0 is.
-const ORIGIN: &str = "where the lowest string meets the soundboard";
 /// Arms of the cross at a pin, a hole or a lever.
 const ARM_MM: f64 = 2.5;
 /// How far the bar of a lever goes to either side of its string.
@@ -27,10 +26,10 @@ const BAR_MM: f64 = 5.0;
 /// Radius of the circle of a disc, and of the one within.
 const DISC_MM: (f64, f64) = (2.2, 1.2);
 /// What stands for levers and discs, said where there are any.
-const LEGEND: [(Contact, &str); 3] = [
-    (Contact::Lever, "A bar across a string: a lever."),
-    (Contact::DiscNatural, "A circle on a string: the upper disc, for the first semitone."),
-    (Contact::DiscSharp, "Two circles on a string: the lower disc, for the second semitone."),
+const LEGEND: [(Contact, Words); 3] = [
+    (Contact::Lever, say::SIGN_LEVER),
+    (Contact::DiscNatural, say::SIGN_DISC_NATURAL),
+    (Contact::DiscSharp, say::SIGN_DISC_SHARP),
 ];
 /// Height of the numbers of the strings.
 const LETTER_MM: f64 = 3.0;
@@ -48,14 +47,12 @@ const MOST_NAMED: usize = 20;
 pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Template {
     let band = lay_out(&resolved.harp, analysis, &resolved.geometry);
     let placed: Vec<&Placed> = band.strings.iter().flatten().collect();
-    let title = if design.title.trim().is_empty() { "Harp" } else { design.title.trim() };
-    let mut notes = vec![
-        "Seen from the side, in the plane of the strings. A cross marks a centre.".to_owned(),
-        "Drill what your own pins, levers and strings need. Try a small part first.".to_owned(),
-    ];
+    let title = design.title.trim();
+    let title = if title.is_empty() { say::HARP.said() } else { title };
+    let mut notes: Vec<String> = vec![say::FROM_SIDE.into(), say::DRILL.into()];
     let has =
         |kind| placed.iter().any(|placed| placed.contacts.iter().any(|(own, _)| *own == kind));
-    notes.extend(LEGEND.iter().filter(|row| has(row.0)).map(|row| row.1.to_owned()));
+    notes.extend(LEGEND.iter().filter(|row| has(row.0)).map(|row| row.1.into()));
     notes.extend(left_out(&band));
     let layers = if placed.is_empty() {
         Vec::new()
@@ -88,7 +85,7 @@ pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Te
     let mut template = Template {
         title: title.chars().take(MOST_TITLE).collect(),
         notes,
-        origin: ORIGIN.to_owned(),
+        origin: say::ORIGIN.into(),
         layers,
     };
     let words = template.extent().map(|extent| warned(&extent)).unwrap_or_default();
@@ -118,8 +115,7 @@ pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Sc
     let mut rows = Vec::new();
     for placed in band.strings.iter().flatten() {
         let note = note_of(analysis, placed.number);
-        let along_mm = placed.hole.along_board.to_mm();
-        let pin = format!("pin {pin_mm} mm; for a tapered pin drill its small end and ream");
+        let pin = say::pin_remark(&pin_mm);
         let points = [
             (Feature::BridgePin, placed.bridge, drills.bridge_pin, String::new()),
             (Feature::TuningPin, placed.tuning, drills.tuning_pin, pin),
@@ -127,7 +123,7 @@ pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Sc
                 Feature::BoardHole,
                 placed.hole.board,
                 hole_drill(placed, drills, analysis),
-                format!("{along_mm:.2} mm along the board{}", hole_words(placed, drills, analysis)),
+                hole_words(placed, drills, analysis),
             ),
         ];
         let touched = placed.contacts.iter().map(|(contact, at)| {
@@ -152,7 +148,7 @@ pub fn schedule(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Sc
         }));
     }
     // The table has no other place for words about the whole.
-    Schedule { origin: format!("{ORIGIN}. {}", caution()), rows }
+    Schedule { origin: say::origin_caution(&caution(), &say::ORIGIN), rows }
 }
 
 /// The strings that are not drawn, in a sentence.
@@ -162,13 +158,13 @@ fn left_out(band: &Band) -> Option<String> {
         .filter(|(_, string)| string.is_err())
         .map(|(number, _)| number.to_string())
         .collect();
-    let more = match missing.len().checked_sub(MOST_NAMED) {
-        None | Some(0) => String::new(),
-        Some(more) => format!(" and {more} more"),
-    };
+    if missing.is_empty() {
+        return None;
+    }
     let named = missing[..missing.len().min(MOST_NAMED)].join(", ");
-    (!missing.is_empty()).then(|| {
-        format!("Left out, as their length or their place is unknown: strings {named}{more}.")
+    Some(match missing.len().checked_sub(MOST_NAMED) {
+        None | Some(0) => say::left_out(&named),
+        Some(more) => say::left_out_more(&more, &named),
     })
 }
 
@@ -225,12 +221,13 @@ fn hole_drill(placed: &Placed, drills: &Drills, analysis: &Analysis) -> Option<L
     drills.hole(gauge(placed, analysis)).filter(|drill| drill.to_m() > 0.0)
 }
 
-/// What the hole of a string is as wide as.
+/// Where the hole of a string lies on the board, and what it is as wide as. Numbers with a point, as in all of the table.
 fn hole_words(placed: &Placed, drills: &Drills, analysis: &Analysis) -> String {
+    let along = format!("{:.2}", placed.hole.along_board.to_mm());
     match (drills.eyelet, gauge(placed, analysis)) {
-        (Some(_), _) => "; for the eyelet".to_owned(),
-        (None, Some(gauge)) => format!("; string {:.2} mm", gauge.to_mm()),
-        (None, None) => "; the gauge of the string is unknown".to_owned(),
+        (Some(_), _) => say::hole_eyelet(&along),
+        (None, Some(gauge)) => say::hole_string(&along, &format!("{:.2}", gauge.to_mm())),
+        (None, None) => say::hole_unknown(&along),
     }
 }
 
@@ -267,8 +264,7 @@ fn numbers(band: &Band, placed: &Placed, note: Option<Note>, angle_deg: f64) -> 
     };
     let number = placed.number;
     let at_hole = match note.map(Note::letter) {
-        Some(Letter::C) => format!("C {number}"),
-        Some(Letter::F) => format!("F {number}"),
+        Some(letter @ (Letter::C | Letter::F)) => format!("{} {number}", letter.printed()),
         _ => number.to_string(),
     };
     vec![
@@ -415,7 +411,7 @@ mod tests {
                 let of_kind = placed.iter().flat_map(|placed| &placed.contacts);
                 let count = of_kind.filter(|(own, _)| *own == kind).count();
                 assert_eq!(shapes(&drawn, layer).len(), each * count, "{key}");
-                let note = LEGEND.iter().find(|row| row.0 == kind).expect("a note").1;
+                let note = LEGEND.iter().find(|row| row.0 == kind).expect("a note").1.said();
                 let is_there = drawn.template.notes.iter().any(|other| other == note);
                 assert_eq!(is_there, count > 0, "{key}: {note}");
             }

@@ -2,6 +2,7 @@
 //! for PDF. A letter that is missing is written without its accent, or in words, or as a question mark.
 
 use crate::papers::measure::clean;
+use crate::words::{Language, language};
 
 /// The text in ASCII.
 pub fn ascii(text: &str) -> String {
@@ -11,7 +12,7 @@ pub fn ascii(text: &str) -> String {
             // A word that stands for a sign brings its own blank.
             ' ' if out.ends_with("dia ") => {}
             sign if sign.is_ascii() => out.push(sign),
-            sign => out.push_str(plain(sign)),
+            sign => out.push_str(german(sign).unwrap_or(plain(sign))),
         }
     }
     out
@@ -35,6 +36,7 @@ fn latin_code(sign: char) -> Option<u8> {
         ' '..='~' | '\u{a0}'..='\u{ff}' => u8::try_from(u32::from(sign)).ok(),
         '€' => Some(0x80),
         '⌀' => Some(0xd8),
+        '„' => Some(0x84),
         'Š' => Some(0x8a),
         'Œ' => Some(0x8c),
         'Ž' => Some(0x8e),
@@ -53,6 +55,22 @@ fn latin_code(sign: char) -> Option<u8> {
         '…' => Some(0x85),
         _ => None,
     }
+}
+
+/// What a German writes for an umlaut without having one, in a German text.
+fn german(sign: char) -> Option<&'static str> {
+    if language() != Language::German {
+        return None;
+    }
+    Some(match sign {
+        'ä' => "ae",
+        'ö' => "oe",
+        'ü' => "ue",
+        'Ä' => "Ae",
+        'Ö' => "Oe",
+        'Ü' => "Ue",
+        _ => return None,
+    })
 }
 
 /// What stands for a sign outside ASCII.

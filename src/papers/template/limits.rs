@@ -2,6 +2,8 @@
 
 use thiserror::Error;
 
+use crate::words::{Words, templates as say};
+
 /// No coordinate is further from the origin, and no side of the drawing longer.
 pub const MOST_MM: f64 = 20_000.0;
 /// Shapes in all layers together.
@@ -17,52 +19,30 @@ pub const MOST_LETTER_MM: f64 = 200.0;
 #[derive(Clone, Debug, PartialEq, Error)]
 #[non_exhaustive]
 pub enum TemplateError {
-    #[error("a template must have something to draw, got no shape (add a layer)")]
+    #[error("{}", say::EMPTY)]
     Empty,
-    #[error(
-        "every point of a template must be a number within {MOST_MM} mm of the origin, got \
-         {x_mm} mm and {y_mm} mm in the layer {layer} (check the lengths)"
-    )]
-    Point { layer: &'static str, x_mm: f64, y_mm: f64 },
-    #[error(
-        "the drawing must be at most {MOST_MM} mm wide and high, got {width_mm:.0} mm by \
-         {height_mm:.0} mm (check the lengths)"
-    )]
+    #[error("{}", say::point(.layer, &MOST_MM, .x_mm, .y_mm))]
+    Point { layer: Words, x_mm: f64, y_mm: f64 },
+    #[error("{}", say::size(&whole(*.height_mm), &MOST_MM, &whole(*.width_mm)))]
     Size { width_mm: f64, height_mm: f64 },
-    #[error(
-        "a {what} in the layer {layer} must be greater than 0 and at most {most_mm} mm, got \
-         {got_mm} mm (change it)"
-    )]
-    Measure { layer: &'static str, what: &'static str, most_mm: f64, got_mm: f64 },
-    #[error("an angle in the layer {layer} must be a number, got {got_deg} (change it)")]
-    Angle { layer: &'static str, got_deg: f64 },
-    #[error(
-        "a line in the layer {layer} must have at least two points, got fewer (leave the line out)"
-    )]
-    Short { layer: &'static str },
-    #[error(
-        "a template must have at most {MOST_SHAPES} shapes and {MOST_POINTS} points, got \
-         {shapes} and {points} (draw fewer layers)"
-    )]
+    #[error("{}", say::measure(.got_mm, .layer, .most_mm, .what))]
+    Measure { layer: Words, what: Words, most_mm: f64, got_mm: f64 },
+    #[error("{}", say::angle(.got_deg, .layer))]
+    Angle { layer: Words, got_deg: f64 },
+    #[error("{}", say::short(.layer))]
+    Short { layer: Words },
+    #[error("{}", say::many(&MOST_POINTS, &MOST_SHAPES, .points, .shapes))]
     Many { shapes: usize, points: usize },
-    #[error(
-        "a text, a title and a note must have at most {MOST_LETTERS} letters, and there must be at most \
-         {MOST_LETTERS} notes, got {got} (shorten it)"
-    )]
+    #[error("{}", say::letters(.got, &MOST_LETTERS))]
     Letters { got: usize },
-    #[error(
-        "sheets must overlap by {least_mm} mm to {most_mm} mm, got {got_mm} mm (choose another \
-         overlap)"
-    )]
+    #[error("{}", say::overlap(.got_mm, .least_mm, .most_mm))]
     Overlap { least_mm: f64, most_mm: f64, got_mm: f64 },
-    #[error(
-        "a template must fit on at most {most} sheets, got more (print on one large sheet instead, \
-         or draw fewer layers)"
-    )]
+    #[error("{}", say::too_many_sheets(.most))]
     Sheets { most: usize },
-    #[error(
-        "one large sheet must be at most {most_mm:.0} mm wide and high, got {width_mm:.0} mm by \
-         {height_mm:.0} mm (print on small sheets instead)"
-    )]
+    #[error("{}", say::large_sheet(&whole(*.height_mm), &whole(*.most_mm), &whole(*.width_mm)))]
     LargeSheet { most_mm: f64, width_mm: f64, height_mm: f64 },
+}
+
+fn whole(mm: f64) -> String {
+    format!("{mm:.0}")
 }

@@ -2,10 +2,11 @@
 //! is on each.
 
 use crate::papers::measure::{clean, width_mm, wrap};
+use crate::words::{Words, templates as say};
 
 use super::canvas::{Canvas, View};
 use super::model::{Extent, Layer, LayerKind, PointMm, Shape, Template, type_pt};
-use super::sheet::{SCALE_NOTE, bars, frame_on_page};
+use super::sheet::{bars, frame_on_page};
 use super::tiling::{Plan, SheetPlace, TilePaper, crosses};
 
 const TITLE_MM: f64 = 4.2;
@@ -19,35 +20,25 @@ const MAP_MM: f64 = 100.0;
 const MOST_NOTE_LINES: usize = 8;
 /// Width of a sheet's name in the list.
 const NAME_MM: f64 = 9.0;
+/// What the numbers of sentences take.
+const INDENT_MM: f64 = 4.5;
+/// Lines of a sentence that are kept.
+const MOST_SENTENCE_LINES: usize = 9;
+/// White below the map, and the line that may stand there.
+const BELOW_MAP_MM: f64 = 7.0 + LINE_MM;
 /// White between two columns.
 const GUTTER_MM: f64 = 8.0;
 
 /// How to join the sheets.
-const JOIN: [&str; 5] = [
-    "Cut each sheet along its full line: at the left, at the bottom, or both. A sheet without such a \
-     line is not cut.",
-    "Join each row from left to right: lay the cut edge on the dotted line of the sheet at its left, \
-     so that both halves of the numbered diamonds meet.",
-    "Then join the rows from the bottom up, each over the one below it, in the same way.",
-    "Before the glue sets, lay a straight edge along a long line that crosses the seam: it must not \
-     step.",
-    "The name of a sheet, as on the map, stands at its lower left.",
-];
+const JOIN: [Words; 5] =
+    [say::JOIN_CUT, say::JOIN_ROW, say::JOIN_ROWS, say::JOIN_STRAIGHT, say::JOIN_NAME];
 
 /// The same for one sheet.
-const ALONE: [&str; 1] = ["There is one sheet: nothing is joined."];
+const ALONE: [Words; 1] = [say::ALONE];
 
 /// What to check, and to beware of.
-const CHECK: [&str; 5] = [
-    "Measure both bars on every sheet with a steel rule before you cut. Each must be 100 mm; if one \
-     is off by more than 0.3 mm, set the printer to 100 % and print that sheet again.",
-    "Paper grows and shrinks with the damp in the air. Measure from the first to the last pin on the \
-     joined sheets and compare with the schedule on the day that you drill.",
-    "Try each drill and pin in scrap of the same wood first. Wear eye protection.",
-    "A template says where things go, not that the wood will bear the strings: have neck, pillar and \
-     soundboard checked for their load.",
-    "The cross in a circle marks the origin, x 0, y 0. All lengths on the sheets count from there.",
-];
+const CHECK: [Words; 5] =
+    [say::CHECK_BARS, say::CHECK_DAMP, say::CHECK_SCRAP, say::CHECK_LOAD, say::CHECK_ORIGIN];
 
 /// The contents of the pages before the sheets, at least one.
 pub(super) fn draw(
@@ -62,14 +53,17 @@ pub(super) fn draw(
     let mut pages = Vec::new();
     let mut canvas = Canvas::new();
     let mut y_mm = heading(&mut canvas, template, plan, paper, &frame);
-    y_mm = map(&mut canvas, layers, plan, extent, &frame, y_mm);
     let half_mm = 0.5 * (frame.width_mm() - GUTTER_MM);
     let join = if plan.count() == 1 { &ALONE[..] } else { &JOIN[..] };
-    let left = column(&mut canvas, "How to join the sheets", join, frame.left_mm, half_mm, y_mm);
+    // The map leaves what the sentences below it take.
+    let sentences_mm = column_mm(join, half_mm).max(column_mm(&CHECK, half_mm));
+    let most_mm = (y_mm - frame.bottom_mm - sentences_mm - BELOW_MAP_MM).min(MAP_MM);
+    y_mm = map(&mut canvas, layers, plan, extent, &frame, (y_mm, most_mm));
+    let left = column(&mut canvas, say::JOIN, join, frame.left_mm, half_mm, y_mm);
     let right_mm = frame.left_mm + half_mm + GUTTER_MM;
-    let right = column(&mut canvas, "Before you cut", &CHECK, right_mm, half_mm, y_mm);
+    let right = column(&mut canvas, say::BEFORE_CUT, &CHECK, right_mm, half_mm, y_mm);
     y_mm = left.min(right) - 3.0;
-    let mut list_head = "What is on each sheet";
+    let mut list_head = say::ON_SHEETS;
     let list_mm = half_mm - NAME_MM;
     let traced = traced(layers);
     let on_sheets = plan.sheets().map(|place| {
@@ -80,7 +74,7 @@ pub(super) fn draw(
     while on_sheets.peek().is_some() {
         // A page that has room for the head and some lines.
         if y_mm - frame.bottom_mm > 5.0 * LINE_MM {
-            canvas.bold(PointMm::new(frame.left_mm, y_mm), HEAD_MM, list_head);
+            canvas.bold(PointMm::new(frame.left_mm, y_mm), HEAD_MM, list_head.said());
             for x_mm in [frame.left_mm, right_mm] {
                 let mut line_mm = y_mm - 1.3 * LINE_MM;
                 let most = |lines: &[String]| lines.iter().skip(1).map(|_| LINE_MM).sum::<f64>();
@@ -94,7 +88,7 @@ pub(super) fn draw(
                     }
                 }
             }
-            list_head = "What is on each sheet, continued";
+            list_head = say::ON_SHEETS_CONTINUED;
         }
         if on_sheets.peek().is_some() {
             bars(&mut canvas, &frame);
@@ -118,21 +112,16 @@ fn heading(
     let wide_mm = frame.width_mm();
     let mut y_mm = frame.top_mm - TITLE_MM;
     let title = clean(&template.title);
-    let title = if title.is_empty() { "Template".to_owned() } else { title };
+    let title = if title.is_empty() { say::TEMPLATE.into() } else { title };
     for line in wrap(&title, wide_mm, type_pt(TITLE_MM) * 1.08, 2) {
         canvas.bold(PointMm::new(frame.left_mm, y_mm), TITLE_MM, &line);
         y_mm -= TITLE_MM + 2.4;
     }
     let count = plan.count();
-    let sheets = if count == 1 { "sheet" } else { "sheets" };
     let side = if plan.is_lying() { "landscape" } else { "portrait" };
-    let mut words = vec![format!(
-        "Full size on {count} {sheets} of {}, {side}, with {} mm overlap. {SCALE_NOTE}",
-        paper.name(),
-        plan.overlap_mm
-    )];
+    let mut words = vec![say::full_size(&count, &plan.overlap_mm, &paper.name(), &side)];
     if !template.origin.is_empty() {
-        words.push(format!("Origin (x 0, y 0): {}", template.origin));
+        words.push(say::origin_at(&template.origin));
     }
     words.extend(template.notes.iter().cloned());
     let lines = words.iter().flat_map(|text| wrap(text, wide_mm, type_pt(WORDS_MM), 3));
@@ -150,13 +139,13 @@ fn map(
     plan: &Plan,
     extent: &Extent,
     frame: &Extent,
-    top_mm: f64,
+    (top_mm, most_mm): (f64, f64),
 ) -> f64 {
     let last = SheetPlace { row: plan.rows - 1, column: plan.columns - 1 };
     let first = plan.frame(SheetPlace { row: 0, column: 0 });
     let end = plan.frame(last);
     let whole = Extent::new(first.left_mm, end.bottom_mm, end.right_mm, first.top_mm);
-    let scale = (frame.width_mm() / whole.width_mm()).min(MAP_MM / whole.height_mm());
+    let scale = (frame.width_mm() / whole.width_mm()).min(most_mm / whole.height_mm());
     let left_mm = frame.left_mm + 0.5 * (frame.width_mm() - scale * whole.width_mm());
     let bottom_mm = top_mm - scale * whole.height_mm();
     let shift = PointMm::new(left_mm - scale * whole.left_mm, bottom_mm - scale * whole.bottom_mm);
@@ -201,28 +190,37 @@ fn map(
     }
     let mut y_mm = bottom_mm - 4.0;
     if empty().next().is_some() {
-        let words = "Grey and crossed out: nothing to draw, no sheet is printed.";
-        canvas.text(PointMm::new(frame.left_mm, y_mm), WORDS_MM, words);
+        canvas.text(PointMm::new(frame.left_mm, y_mm), WORDS_MM, say::GREY.said());
         y_mm -= LINE_MM;
     }
     y_mm - 3.0
 }
 
+/// How high a head and numbered sentences stand.
+fn column_mm(sentences: &[Words], wide_mm: f64) -> f64 {
+    let lines = |words: &Words| {
+        wrap(words.said(), wide_mm - INDENT_MM, type_pt(WORDS_MM), MOST_SENTENCE_LINES)
+    };
+    let lines = sentences.iter().map(|words| lines(words).len()).sum::<usize>();
+    LINE_MM * (1.3 + f64::from(u32::try_from(lines).unwrap_or(u32::MAX)))
+}
+
 /// A head and numbered sentences. Gives the height below them.
 fn column(
     canvas: &mut Canvas,
-    head: &str,
-    sentences: &[&str],
+    head: Words,
+    sentences: &[Words],
     x_mm: f64,
     wide_mm: f64,
     top_mm: f64,
 ) -> f64 {
-    const INDENT_MM: f64 = 4.5;
-    canvas.bold(PointMm::new(x_mm, top_mm), HEAD_MM, head);
+    canvas.bold(PointMm::new(x_mm, top_mm), HEAD_MM, head.said());
     let mut y_mm = top_mm - 1.3 * LINE_MM;
     for (number, sentence) in (1..).zip(sentences) {
         canvas.text(PointMm::new(x_mm, y_mm), WORDS_MM, &format!("{number}."));
-        for line in wrap(sentence, wide_mm - INDENT_MM, type_pt(WORDS_MM), 9) {
+        for line in
+            wrap(sentence.said(), wide_mm - INDENT_MM, type_pt(WORDS_MM), MOST_SENTENCE_LINES)
+        {
             canvas.text(PointMm::new(x_mm + INDENT_MM, y_mm), WORDS_MM, &line);
             y_mm -= LINE_MM;
         }
@@ -239,7 +237,7 @@ fn on_sheet(layers: &[Layer], traced: &[Vec<Traced>], own: &Extent) -> String {
         let reaching = layer.shapes.iter().zip(traced).filter(|(_, traced)| traced.reaches(own));
         let mut inside = reaching.map(|(shape, _)| shape).peekable();
         if inside.peek().is_some() && layer.kind != LayerKind::Text {
-            names.push(layer.kind.name());
+            names.push(layer.kind.said().said());
         }
         if layer.kind == LayerKind::Marks {
             continue;
@@ -253,7 +251,7 @@ fn on_sheet(layers: &[Layer], traced: &[Vec<Traced>], own: &Extent) -> String {
             }
         }
     }
-    let names = if names.is_empty() { LayerKind::Text.name().to_owned() } else { names.join(", ") };
+    let names = if names.is_empty() { LayerKind::Text.said().into() } else { names.join(", ") };
     // Numbers and notes do not go together in one list.
     let is_number = |text: &str| text.bytes().all(|sign| sign.is_ascii_digit());
     if labels.iter().any(|text| is_number(text)) {
@@ -261,8 +259,8 @@ fn on_sheet(layers: &[Layer], traced: &[Vec<Traced>], own: &Extent) -> String {
     }
     match labels[..] {
         [] => names,
-        [only] => format!("{names}; label {only}"),
-        [first, .., last] => format!("{names}; labels {first} to {last}"),
+        [only] => say::one_label(&only, &names),
+        [first, .., last] => say::labels(&first, &last, &names),
     }
 }
 
@@ -287,4 +285,47 @@ fn traced(layers: &[Layer]) -> Vec<Vec<Traced>> {
         Traced { extent: Extent::of(lines.iter().flatten().copied()), lines }
     };
     layers.iter().map(|layer| layer.shapes.iter().map(trace).collect()).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::words::{Language, in_language};
+
+    #[test]
+    fn a_map_has_room_above_its_sentences_in_every_language() {
+        for language in Language::ALL {
+            in_language(language, || {
+                for paper in [TilePaper::A4, TilePaper::Letter] {
+                    let frame = frame_on_page(paper.size_mm());
+                    let half_mm = 0.5 * (frame.width_mm() - GUTTER_MM);
+                    let below_mm = column_mm(&JOIN, half_mm).max(column_mm(&CHECK, half_mm));
+                    // A title of two lines, and as many notes as are kept.
+                    let head_mm = 3.0 * TITLE_MM
+                        + 4.8
+                        + LINE_MM * f64::from(u8::try_from(MOST_NOTE_LINES).unwrap());
+                    let map_mm = frame.height_mm() - head_mm - below_mm - BELOW_MAP_MM;
+                    assert!(map_mm > 60.0, "{language:?}, {}: {map_mm} mm", paper.name());
+                    for (words, mm) in [
+                        (say::GREY, frame.width_mm()),
+                        (say::JOIN, half_mm),
+                        (say::BEFORE_CUT, half_mm),
+                        (say::ON_SHEETS_CONTINUED, half_mm),
+                    ] {
+                        let wide = width_mm(words.said(), type_pt(HEAD_MM));
+                        assert!(wide < mm, "{words}: {wide} of {mm} mm");
+                    }
+                    for words in JOIN.iter().chain(&CHECK) {
+                        let lines = wrap(
+                            words.said(),
+                            half_mm - INDENT_MM,
+                            type_pt(WORDS_MM),
+                            MOST_SENTENCE_LINES,
+                        );
+                        assert!(!lines.concat().ends_with('…'), "{words}");
+                    }
+                }
+            });
+        }
+    }
 }

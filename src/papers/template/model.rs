@@ -2,6 +2,7 @@
 //! right and y up.
 
 use crate::papers::measure::{POINT_MM, width_mm};
+use crate::words::{Words, templates as say};
 
 pub use super::limits::TemplateError;
 use super::plane::round;
@@ -43,6 +44,13 @@ pub enum LayerKind {
     DiscsNatural,
     /// Discs of the second.
     DiscsSharp,
+    /// The far edge of a part whose edges are bevelled.
+    FarEdge,
+    /// Sound holes, cut from inside the line.
+    Openings,
+    Mortises,
+    /// The way of the grain.
+    Grain,
     Marks,
     Dimensions,
     Text,
@@ -50,7 +58,7 @@ pub enum LayerKind {
 
 impl LayerKind {
     /// All kinds, as they are drawn one over the other.
-    pub const ALL: [Self; 12] = [
+    pub const ALL: [Self; 16] = [
         Self::Outline,
         Self::Board,
         Self::Pillar,
@@ -60,12 +68,16 @@ impl LayerKind {
         Self::Levers,
         Self::DiscsNatural,
         Self::DiscsSharp,
+        Self::FarEdge,
+        Self::Openings,
+        Self::Mortises,
+        Self::Grain,
         Self::Marks,
         Self::Dimensions,
         Self::Text,
     ];
 
-    /// The name in files and on sheets: small ASCII letters, and hyphens between them.
+    /// The name in files: small ASCII letters, and hyphens between them.
     pub const fn name(self) -> &'static str {
         match self {
             Self::Outline => "outline",
@@ -77,29 +89,55 @@ impl LayerKind {
             Self::Levers => "levers",
             Self::DiscsNatural => "discs-natural",
             Self::DiscsSharp => "discs-sharp",
+            Self::FarEdge => "far-edge",
+            Self::Openings => "openings",
+            Self::Mortises => "mortises",
+            Self::Grain => "grain",
             Self::Marks => "marks",
             Self::Dimensions => "dimensions",
             Self::Text => "text",
         }
     }
 
+    /// What it is called on sheets and in messages.
+    pub const fn said(self) -> Words {
+        match self {
+            Self::Outline => say::OUTLINE,
+            Self::Board => say::BOARD,
+            Self::Pillar => say::PILLAR,
+            Self::Strings => say::STRINGS,
+            Self::Pins => say::PINS,
+            Self::Holes => say::HOLES,
+            Self::Levers => say::LEVERS,
+            Self::DiscsNatural => say::DISCS_NATURAL,
+            Self::DiscsSharp => say::DISCS_SHARP,
+            Self::FarEdge => say::FAR_EDGE,
+            Self::Openings => say::OPENINGS,
+            Self::Mortises => say::MORTISES,
+            Self::Grain => say::GRAIN,
+            Self::Marks => say::MARKS,
+            Self::Dimensions => say::DIMENSIONS,
+            Self::Text => say::TEXT,
+        }
+    }
+
     /// Width of the lines on paper. Thin where a centre is read off, thick where one cuts.
     pub const fn line_mm(self) -> f64 {
         match self {
-            Self::Outline | Self::Board | Self::Pillar => 0.35,
+            Self::Outline | Self::Board | Self::Pillar | Self::Openings | Self::Mortises => 0.35,
             Self::Pins
             | Self::Holes
             | Self::Levers
             | Self::DiscsNatural
             | Self::DiscsSharp
             | Self::Text => 0.18,
-            Self::Strings | Self::Marks | Self::Dimensions => 0.13,
+            Self::Strings | Self::FarEdge | Self::Grain | Self::Marks | Self::Dimensions => 0.13,
         }
     }
 
     pub const fn stroke(self) -> Stroke {
         match self {
-            Self::Pillar => Stroke::Dashed,
+            Self::Pillar | Self::FarEdge => Stroke::Dashed,
             Self::Strings => Stroke::Chain,
             _ => Stroke::Full,
         }

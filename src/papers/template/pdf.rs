@@ -5,6 +5,7 @@ use miniz_oxide::deflate::compress_to_vec_zlib;
 use pdf_writer::{Filter, Finish, Name, Pdf, Rect, Ref, TextStr};
 
 use crate::papers::measure::{POINT_MM, clean};
+use crate::words::{Language, in_language, language};
 
 use super::canvas::{FONTS, pdf};
 use super::model::{Extent, Layer, Template, TemplateError};
@@ -49,6 +50,8 @@ pub struct Sheets {
     /// The map, until it is drawn: its paper, and the extent of the template.
     map: Option<(TilePaper, Extent)>,
     pages: Vec<Page>,
+    /// What its words are in.
+    language: Language,
 }
 
 impl Sheets {
@@ -64,11 +67,16 @@ impl Sheets {
         left.reverse();
         let marks = plan.marks();
         let map = Some((tiling.paper, template.extent()?));
-        Ok(Self { template, layers, plan, marks, left, map, pages: Vec::new() })
+        let (pages, language) = (Vec::new(), language());
+        Ok(Self { template, layers, plan, marks, left, map, pages, language })
     }
 
     /// Draws the map, or the next sheet; whether that was the last.
     pub fn step(&mut self) -> bool {
+        in_language(self.language, || self.drawn())
+    }
+
+    fn drawn(&mut self) -> bool {
         let Self { template, layers, plan, .. } = self;
         if let Some((paper, extent)) = self.map.take() {
             let contents = map::draw(template, layers, plan, paper, &extent);
@@ -85,8 +93,27 @@ impl Sheets {
 
     /// The pages that are drawn as a file.
     pub fn file(&self) -> Vec<u8> {
-        document(&self.template.title, &self.pages)
+        document(&self.template.title, &self.pages, self.language)
     }
+}
+
+/// A page that shows all, then each template over its own sheets: one file for the printer.
+///
+/// # Errors
+///
+/// When one of them cannot be drawn, or takes too many sheets.
+pub fn together(
+    first: &Template,
+    others: &[Template],
+    tiling: Tiling,
+) -> Result<Vec<u8>, TemplateError> {
+    let mut pages = vec![whole(first)?];
+    for template in others {
+        let mut sheets = Sheets::of(template.clone(), tiling)?;
+        while !sheets.step() {}
+        pages.append(&mut sheets.pages);
+    }
+    Ok(document(&first.title, &pages, language()))
 }
 
 /// The template on one sheet as large as it, for a plotter.
@@ -95,14 +122,18 @@ impl Sheets {
 ///
 /// When the template cannot be drawn, or is too large for one sheet.
 pub fn single(template: &Template) -> Result<Vec<u8>, TemplateError> {
+    Ok(document(&template.title, &[whole(template)?], language()))
+}
+
+fn whole(template: &Template) -> Result<Page, TemplateError> {
     let plan = Plan::single(template)?;
     let place = SheetPlace { row: 0, column: 0 };
     let content = sheet::draw(template, &template.drawn(), &plan, place, &Naming::Whole, &[]);
-    Ok(document(&template.title, &[Page::packed(plan.page_mm, &content)]))
+    Ok(Page::packed(plan.page_mm, &content))
 }
 
 /// The pages as a file. It asks the reader's print window for no scaling.
-fn document(title: &str, pages: &[Page]) -> Vec<u8> {
+fn document(title: &str, pages: &[Page], language: Language) -> Vec<u8> {
     let mut next = 0;
     let mut fresh = || {
         next += 1;
@@ -114,7 +145,7 @@ fn document(title: &str, pages: &[Page]) -> Vec<u8> {
     let mut file = Pdf::new();
     let mut root = file.catalog(catalog);
     root.pages(tree);
-    root.lang(TextStr("en"));
+    root.lang(TextStr(language.code()));
     root.viewer_preferences().display_doc_title(true).pair(Name(b"PrintScaling"), Name(b"None"));
     root.finish();
     file.document_info(about).title(TextStr(&clean(title)));

@@ -1,7 +1,8 @@
 //! One printed sheet: its part of the drawing at full size, and round it what is needed to check the
 //! print and to join the sheets.
 
-use crate::papers::measure::{clean, wrap};
+use crate::papers::measure::{clean, width_mm, wrap};
+use crate::words::{signed, templates as say};
 
 use super::canvas::{Canvas, View};
 use super::model::{Anchor, Extent, Layer, PointMm, Template, type_pt};
@@ -15,9 +16,6 @@ pub(super) const SMALL_MM: f64 = 1.7;
 const NAME_MM: f64 = 5.0;
 /// Width of lines that are not the drawing's.
 const FINE_MM: f64 = 0.13;
-/// What stands on every sheet.
-pub(super) const SCALE_NOTE: &str = "Print at 100 %, no fit to page.";
-const BAR_NOTE: &str = "Check both bars before you cut.";
 
 /// Where the frame lies on the page.
 pub(super) const fn frame_on_page(page_mm: (f64, f64)) -> Extent {
@@ -58,29 +56,34 @@ pub(super) fn draw(
     }
     corners(&mut canvas, &frame);
     bars(&mut canvas, &frame);
-    let corner = format!("frame begins at x {:.1}, y {:.1} mm", shown.left_mm, shown.bottom_mm);
+    let (x, y) = (tenths(shown.left_mm), tenths(shown.bottom_mm));
     let mut words_left_mm = frame.left_mm;
     let sheet = match naming {
-        Naming::Whole => "whole drawing on one sheet".to_owned(),
+        Naming::Whole => say::whole(&x, &y),
         Naming::Tile { index, count } => {
             let name = place.label();
             canvas.bold(PointMm::new(frame.left_mm, MARGIN_MM + 2.4), NAME_MM, &name);
             canvas.bold(PointMm::new(frame.left_mm + 2.0, frame.bottom_mm + 2.0), 2.5, &name);
             words_left_mm += 6.0 + 4.5 * f64::from(u8::try_from(name.len()).unwrap_or(6));
-            format!("sheet {} of {count}", index + 1)
+            say::sheet(count, &(index + 1), &x, &y)
         }
     };
     let room_mm = frame.right_mm - BAR_MM - 4.0 - words_left_mm;
     let title = wrap(&clean(&template.title), room_mm, type_pt(SMALL_MM), 1);
     let mut lines = title;
-    lines.push(format!("{sheet}; {corner}"));
-    lines.extend([SCALE_NOTE.to_owned(), BAR_NOTE.to_owned()]);
+    lines.extend([sheet, say::SCALE.into(), say::BARS.into()]);
     let mut height_mm = MARGIN_MM + 8.8;
     for line in lines {
-        canvas.text(PointMm::new(words_left_mm, height_mm), SMALL_MM, &line);
+        // A line too long for its place, in whatever language, is set smaller.
+        let fit = (room_mm / width_mm(&line, type_pt(SMALL_MM))).min(1.0);
+        canvas.text(PointMm::new(words_left_mm, height_mm), fit * SMALL_MM, &line);
         height_mm -= 2.8;
     }
     canvas.finish()
+}
+
+fn tenths(mm: f64) -> String {
+    signed(&format!("{mm:.1}"))
 }
 
 /// Both check bars with a tick at each ten millimetres: one under the frame, one at its left.
@@ -105,7 +108,7 @@ pub(super) fn bars(canvas: &mut Canvas, frame: &Extent) {
         let y_mm = bottom_mm + along_mm;
         canvas.line(at(upright_mm, y_mm), at(upright_mm - 0.6 * long_mm, y_mm));
     }
-    let words = "100 mm (3.94 in)";
+    let words = say::BAR.said();
     let middle_mm = left_mm + 0.5 * BAR_MM;
     canvas.turned(at(middle_mm, level_mm - 2.8), SMALL_MM, words, 0.0, Anchor::Middle);
     let middle_mm = bottom_mm + 0.5 * BAR_MM;
@@ -122,19 +125,31 @@ fn seams(canvas: &mut Canvas, plan: &Plan, place: SheetPlace, frame: &Extent) {
         cut(canvas);
         let x_mm = frame.left_mm;
         canvas.line(at(x_mm, frame.bottom_mm), at(x_mm, frame.top_mm));
-        canvas.turned(at(x_mm - 0.8, frame.top_mm - 4.0), SMALL_MM, "cut", 90.0, Anchor::End);
+        canvas.turned(
+            at(x_mm - 0.8, frame.top_mm - 4.0),
+            SMALL_MM,
+            say::CUT.said(),
+            90.0,
+            Anchor::End,
+        );
     }
     if plan.below(place).is_some() {
         cut(canvas);
         let y_mm = frame.bottom_mm;
         canvas.line(at(frame.left_mm, y_mm), at(frame.right_mm, y_mm));
-        canvas.turned(at(frame.right_mm - 4.0, y_mm - 2.6), SMALL_MM, "cut", 0.0, Anchor::End);
+        canvas.turned(
+            at(frame.right_mm - 4.0, y_mm - 2.6),
+            SMALL_MM,
+            say::CUT.said(),
+            0.0,
+            Anchor::End,
+        );
     }
     if let Some(upper) = plan.right_of(place) {
         lay(canvas);
         let x_mm = frame.right_mm - plan.overlap_mm;
         canvas.line(at(x_mm, frame.bottom_mm), at(x_mm, frame.top_mm));
-        let words = format!("edge of {} to the dotted line", upper.label());
+        let words = say::edge(&upper.label());
         let middle_mm = 0.5 * (frame.bottom_mm + frame.top_mm);
         // Outside the frame, where nothing is drawn; it will be covered.
         let base_mm = frame.right_mm + 2.6;
@@ -144,7 +159,7 @@ fn seams(canvas: &mut Canvas, plan: &Plan, place: SheetPlace, frame: &Extent) {
         lay(canvas);
         let y_mm = frame.top_mm - plan.overlap_mm;
         canvas.line(at(frame.left_mm, y_mm), at(frame.right_mm, y_mm));
-        let words = format!("edge of {} to the dotted line", upper.label());
+        let words = say::edge(&upper.label());
         let middle_mm = 0.5 * (frame.left_mm + frame.right_mm);
         let base_mm = frame.top_mm + 0.9;
         canvas.turned(at(middle_mm, base_mm), SMALL_MM, &words, 0.0, Anchor::Middle);

@@ -3,8 +3,9 @@
 
 use std::fmt::Write as _;
 
-use crate::papers::html::escape;
+use crate::design::letters::escape;
 use crate::papers::measure::{POINT_MM, clean};
+use crate::words::templates as say;
 
 use super::model::{Anchor, LayerKind, PointMm, Shape, Template, TemplateError, type_pt};
 use super::plane::is_closed;
@@ -30,9 +31,9 @@ pub fn write(template: &Template) -> Result<String, TemplateError> {
         mm(-extent.top_mm)
     );
     let _ = writeln!(out, "<title>{}</title>", words(&template.title));
-    let mut about = vec!["One unit is one millimetre. The cross in a circle is 0, 0.".to_owned()];
+    let mut about = vec![String::from(say::UNIT)];
     if !template.origin.is_empty() {
-        about.push(format!("Origin: {}", template.origin));
+        about.push(say::origin_is(&template.origin));
     }
     about.extend(template.notes.iter().cloned());
     let about: Vec<String> = about.iter().map(|note| words(note)).collect();
@@ -60,6 +61,10 @@ const fn colour(kind: LayerKind) -> &'static str {
         LayerKind::Levers => "#007a33",
         LayerKind::DiscsNatural => "#4f7300",
         LayerKind::DiscsSharp => "#6a2fb0",
+        LayerKind::FarEdge => "#555555",
+        LayerKind::Openings => "#a02020",
+        LayerKind::Mortises => "#b03060",
+        LayerKind::Grain => "#8a6d00",
         LayerKind::Marks => "#a000a0",
         LayerKind::Dimensions => "#007a8a",
     }

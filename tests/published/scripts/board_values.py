@@ -39,6 +39,9 @@ class Board:
     def between(self, pair, y):
         return 1e-3 * (pair[0] + (pair[1] - pair[0]) * (y - self.below) / self.strings)
 
+    def half_rib(self):
+        return 0.5e-3 * max(self.rib[0], self.strip[0])
+
     def half(self, y):
         return 0.5 * self.between(self.width_mm, y)
 
@@ -71,8 +74,13 @@ class Board:
         return total
 
 
-def bends(board, with_rib, clamped):
+def bends(board, with_rib, clamped, ends_alone=False):
     x, y = np.linspace(0, 1, ACROSS + 1), np.linspace(0, board.length, ALONG + 1)
+    if ends_alone:
+        near = board.half_rib() * np.array([0.2, 0.4, 0.6, 0.8, 1.2, 1.4, 1.6, 2.0, 2.4])
+        x = np.sort(np.append(x, [x[1] / 2, x[1] / 4, x[1] / 8, x[1] / 16]))
+        inner = y[(y > 1.1 * near[-1]) & (y < board.length - 1.1 * near[-1])]
+        y = np.sort(np.concatenate([[0, board.length], inner, near, board.length - near]))
     mesh = MeshTri.init_tensor(x, y)
     points = mesh.p.copy()
     points[0] *= board.half(points[1])
@@ -136,6 +144,8 @@ def bends(board, with_rib, clamped):
             value += answer[basis.element_dofs[function, cells[0]]] * np.array([part.item() for part in parts])
         return value
 
+    if ends_alone:
+        return [shear(board, at, end) for end in (0.0, board.length)]
     rows = []
     for share in range(1, 10):
         place = board.below + board.strings * share / 10
@@ -154,6 +164,14 @@ def bends(board, with_rib, clamped):
     return rows
 
 
+def shear(board, at, end):
+    """Shear of the rib half its breadth from an end: the slope there of a cubic through its moments."""
+    inwards = board.half_rib() if end == 0 else -board.half_rib()
+    shares = np.linspace(0.81, 1.19, 9)
+    moments = [-board.beam(end + inwards * share) * at(end + inwards * share, 0.0)[2] for share in shares]
+    return round(float(np.polyfit(shares - 1, moments, 3)[-2] / inwards), 2)
+
+
 def main():
     boards = json.loads((HERE / "sample_boards.json").read_text())
     solved = []
@@ -161,7 +179,9 @@ def main():
         for with_rib in (False, True):
             for clamped in (True, False):
                 rows = bends(Board(given), with_rib, clamped)
-                solved.append({"name": given["name"], "rib": with_rib, "clamped": clamped, "places": rows})
+                ends = bends(Board(given), with_rib, clamped, ends_alone=True) if with_rib else []
+                case = {"name": given["name"], "rib": with_rib, "clamped": clamped, "places": rows}
+                solved.append({**case, "shear_near_ends": ends})
     values = {"versions": {"scikit_fem": importlib.metadata.version("scikit-fem")}, "boards": solved}
     text = json.dumps(values, indent=1)
     text = re.sub(r"\[\s+([-\d.e]+(?:,\s+[-\d.e]+)*)\s+\]", lambda m: "[" + re.sub(r"\s+", " ", m[1]) + "]", text)

@@ -6,6 +6,7 @@ use web_sys::KeyboardEvent;
 use super::desk::Desk;
 use crate::app::browser;
 use crate::app::widgets::list::{Part, list, part, while_so, words};
+use crate::words::choose_page as say;
 
 /// The chart of the alternatives, while there are some.
 pub fn alternatives(desk: Desk) -> AnyView {
@@ -16,8 +17,8 @@ fn chart(desk: Desk) -> AnyView {
     let count = move || desk.found.with(|found| found.as_ref().map_or(0, |f| f.sets.len()));
     let across = move || {
         desk.found.with(|found| match found {
-            Some(found) if found.by_price => format!("Price, {}", found.task.currency),
-            _ => "Different strings and wires".to_owned(),
+            Some(found) if found.by_price => say::front_across_price(&found.task.currency),
+            _ => say::FRONT_ACROSS.into(),
         })
     };
     let marks = move |upright: bool| {
@@ -42,9 +43,7 @@ fn chart(desk: Desk) -> AnyView {
         let place = desk.picked.get();
         desk.found.with(|found| {
             let text = found.as_ref().and_then(|f| Some(f.shown.get(place)?.text.clone()));
-            text.map_or_else(String::new, |text| {
-                format!("Set {} of {}: {text}.", place + 1, count())
-            })
+            text.map_or_else(String::new, |text| say::front_said(&count(), &(place + 1), &text))
         })
     };
     let on_keys = move |event: KeyboardEvent| {
@@ -62,9 +61,9 @@ fn chart(desk: Desk) -> AnyView {
         browser::focus(&format!("set-{next}"));
     };
     view! {
-        <section class="choose-front" aria-label="Alternatives">
-            <p class="hint">"Off what is wanted, on average, %"</p>
-            <div class="front" id="front" role="group" aria-label="Sets to choose from; the arrow keys go from one to the next" on:keydown=on_keys>
+        <section class="choose-front" aria-label=say::ALTERNATIVES.said()>
+            <p class="hint">{say::FRONT_UP.said()}</p>
+            <div class="front" id="front" role="group" aria-label=say::FRONT_HINT.said() on:keydown=on_keys>
                 {list(move || marks(true))}
                 {list(move || marks(false))}
                 {list(points)}

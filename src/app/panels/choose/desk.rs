@@ -17,13 +17,12 @@ use crate::design::choose::{Alternative, Front, Search, Shop, Task};
 use crate::design::document::{Design, TargetsSpec};
 use crate::design::edit::{Edit, TargetsPart};
 use crate::design::stock::StockList;
+use crate::words::choose_page as say;
 
 /// How long a slice of the work takes in each frame, in milliseconds.
 const SLICE_MS: f64 = 7.0;
 /// Work between two looks at the clock, in the units of the search.
 const STEP: usize = 20_000;
-/// What the legend says of the ghost.
-const GHOST: &str = "Solid: the strings now. Grey: what is proposed.";
 
 /// What can be asked for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -171,7 +170,7 @@ impl Desk {
         self.stop();
         let design = self.store.design.get_untracked();
         self.job.set_value(Some((design, Job::Begin(ask))));
-        self.busy.set(Some("Searching.".to_owned()));
+        self.busy.set(Some(say::SEARCHING.into()));
         let run = self.run.get_value();
         request_animation_frame(move || self.work(run, browser::now_ms()));
     }
@@ -193,7 +192,7 @@ impl Desk {
                 let found = lengths(design, &resolved, &analysis, way, &rows, &room);
                 Job::Show(Box::new(match found {
                     Ok(lengths) => Proposal::of_lengths(lengths, design.units),
-                    Err(why) => Proposal::none("There are no such lengths", &why, &[]),
+                    Err(why) => Proposal::none(say::NO_LENGTHS.said(), &why, &[]),
                 }))
             }
             Ask::Set => {
@@ -239,12 +238,15 @@ impl Desk {
         }
         let seconds = (browser::now_ms() - begun) / 1_000.0;
         let round = self.job.with_value(|job| match job {
-            Some((_, Job::Both(both))) => format!("Round {}. ", both.progress().round),
-            _ => String::new(),
+            Some((_, Job::Both(both))) => Some(both.progress().round),
+            _ => None,
         });
         if seconds >= 0.5 {
             let seconds = crate::design::display::decimals(seconds, 0);
-            self.busy.set(Some(format!("{round}Searching for {seconds} s so far.")));
+            self.busy.set(Some(match round {
+                Some(round) => say::searching_round(&round, &seconds),
+                None => say::searching_so_far(&seconds),
+            }));
         }
         request_animation_frame(move || self.work(run, begun));
     }
@@ -274,7 +276,7 @@ impl Desk {
                     Some(outcome) => Proposal::of_set(outcome, &task.left_out, now.units),
                     None => {
                         let why = task.conflicts(&analysis, answer);
-                        Proposal::none("There is no set", &why, &task.left_out)
+                        Proposal::none(say::NO_SET.said(), &why, &task.left_out)
                     }
                 }
             }
@@ -309,14 +311,14 @@ impl Desk {
         if let Some(outcome) = outcome {
             self.picked.set(place);
             let proposal = Proposal::of_set(outcome, &found.task.left_out, design.units);
-            self.propose(Some(proposal.called(format!("The set with {}", set.text))));
+            self.propose(Some(proposal.called(say::set_with(&set.text))));
         }
     }
 
     /// Puts a proposal on the desk, and over the curves.
     fn propose(self, proposal: Option<Proposal>) {
         let analysis = proposal.as_ref().and_then(|proposal| proposal.analysis.clone());
-        let ghost = analysis.map(|analysis| Ghost { words: GHOST.to_owned(), analysis });
+        let ghost = analysis.map(|analysis| Ghost { words: say::GHOST.into(), analysis });
         self.store.ghost.set(ghost);
         let proposal = proposal.map(Arc::new);
         self.proposal.set(proposal.clone());
@@ -350,8 +352,7 @@ impl Desk {
         self.store.close_step();
         let changed = self.store.change(&edit);
         self.store.close_step();
-        let strings = if count == 1 { "1 string".to_owned() } else { format!("{count} strings") };
-        let words = format!("Taken: {strings} changed. Undo brings back what was there.");
+        let words = say::taken(&count);
         self.store.tell(changed, &words);
         browser::focus("find-set");
     }

@@ -5,6 +5,8 @@ use web_sys::KeyboardEvent;
 
 use crate::app::widgets::list::words;
 use crate::engine::pitch::Note;
+use crate::engine::pitch::naming::{kept, shown};
+use crate::words::{Words, choose_page as say, naming};
 
 /// A field of a note, taken when it is left or with the return key. What is no note stays, marked as wrong.
 pub fn note_field(
@@ -13,10 +15,12 @@ pub fn note_field(
     put: Callback<String>,
     may_be_empty: bool,
 ) -> AnyView {
-    let valid =
-        move |text: &str| text.parse::<Note>().is_ok() || (may_be_empty && text.trim().is_empty());
-    let wrong = "A note has a letter and the number of its octave: C4, F#5, Bb2.";
-    text_field(label, value, put, valid, wrong)
+    let valid = move |text: &str| {
+        Note::read(text, naming()).is_ok() || (may_be_empty && text.trim().is_empty())
+    };
+    let value = Signal::derive(move || shown(&value.get()));
+    let put = Callback::new(move |text: String| put.run(kept(&text, naming())));
+    text_field(label, value, put, valid, say::NOTE_WRONG)
 }
 
 /// A field of a text that must be valid.
@@ -25,7 +29,7 @@ pub fn text_field(
     value: Signal<String>,
     put: Callback<String>,
     valid: impl Fn(&str) -> bool + Send + Sync + 'static,
-    wrong: &'static str,
+    wrong: Words,
 ) -> AnyView {
     let bad = RwSignal::new(None::<String>);
     let valid = StoredValue::new(Box::new(valid) as Box<dyn Fn(&str) -> bool + Send + Sync>);
@@ -47,7 +51,7 @@ pub fn text_field(
             bad.set(None);
         }
     };
-    let said = move || if bad.with(Option::is_some) { wrong.to_owned() } else { String::new() };
+    let said = move || if bad.with(Option::is_some) { wrong.into() } else { String::new() };
     view! {
         <input
             type="text"

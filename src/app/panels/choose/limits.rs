@@ -15,13 +15,13 @@ use crate::design::document::{KindSpec, MOST_KINDS, MOST_ZONES, TargetsSpec, Zon
 use crate::design::edit::TargetsPart;
 use crate::design::letters::capital;
 use crate::design::typed;
+use crate::words::{Words, choose_page as say};
 
 /// The family, from where strings are wound, and what is usual.
 pub fn family(desk: Desk) -> AnyView {
-    const WOUND: &str = "Wound from this note at the latest";
     let note = text(
         desk,
-        WOUND.to_owned(),
+        say::WOUND_FROM.into(),
         TargetsPart::Curve,
         |targets| Some(&targets.wound_from),
         |targets, text| targets.wound_from = text,
@@ -29,8 +29,8 @@ pub fn family(desk: Desk) -> AnyView {
     );
     let mut fields = entries(desk.store, &FAMILY);
     let note = view! {
-        <label class="field"><span>{WOUND}</span>{note}</label>
-        <p class="hint">"A note such as E3. While it is empty, the search suggests where winding starts."</p>
+        <label class="field"><span>{say::WOUND_FROM.said()}</span>{note}</label>
+        <p class="hint">{say::WOUND_FROM_HINT.said()}</p>
     };
     fields.insert(1, note.into_any());
     view! { <div class="form-stack">{fields}</div> }.into_any()
@@ -59,17 +59,17 @@ fn text(
         return note_field(label, value, set, true);
     }
     let valid = |text: &str| text.trim().is_empty() || typed::gauge(text).is_ok();
-    text_field(label, value, set, valid, "A gauge is a number of millimetres, or 0.032 in.")
+    text_field(label, value, set, valid, say::GAUGE_WRONG)
 }
 
 /// The heads and fields of a zone.
-type ZoneField = (&'static str, fn(&ZoneSpec) -> &String, fn(&mut ZoneSpec, String), bool);
+type ZoneField = (Words, fn(&ZoneSpec) -> &String, fn(&mut ZoneSpec, String), bool);
 
 const ZONE: [ZoneField; 4] = [
-    ("From note", |z| &z.lowest, |z, x| z.lowest = x, true),
-    ("To note", |z| &z.highest, |z, x| z.highest = x, true),
-    ("Thinnest", |z| &z.thinnest, |z, x| z.thinnest = x, false),
-    ("Thickest", |z| &z.thickest, |z, x| z.thickest = x, false),
+    (say::ZONE_FROM, |z| &z.lowest, |z, x| z.lowest = x, true),
+    (say::ZONE_TO, |z| &z.highest, |z, x| z.highest = x, true),
+    (say::ZONE_THINNEST, |z| &z.thinnest, |z, x| z.thinnest = x, false),
+    (say::ZONE_THICKEST, |z| &z.thickest, |z, x| z.thickest = x, false),
 ];
 
 /// The thinnest and the thickest gauge from note to note.
@@ -81,7 +81,7 @@ pub fn zones(desk: Desk) -> AnyView {
             let cell = |(head, of, put, is_note): &'static ZoneField| {
                 let cell = text(
                     desk,
-                    format!("Zone {number}: {head}"),
+                    say::zone_cell(head, &number),
                     TargetsPart::Zone(index),
                     move |targets| targets.zones.get(index).map(of),
                     move |targets, text| {
@@ -105,7 +105,7 @@ pub fn zones(desk: Desk) -> AnyView {
             };
             view! {
                 <tr>{cells}</tr>
-                <tr class="kind-row"><td colspan="4"><button type="button" class="quiet" aria-label=format!("Remove zone {number}") on:click=remove>"Remove"</button></td></tr>
+                <tr class="kind-row"><td colspan="4"><button type="button" class="quiet" aria-label=say::zone_remove(&number) on:click=remove>{say::REMOVE.said()}</button></td></tr>
             }
             .into_any()
         })
@@ -123,10 +123,12 @@ pub fn zones(desk: Desk) -> AnyView {
         });
     };
     let table = move || {
-        let heads: Vec<AnyView> =
-            ZONE.iter().map(|row| view! { <th scope="col">{row.0}</th> }.into_any()).collect();
+        let heads: Vec<AnyView> = ZONE
+            .iter()
+            .map(|row| view! { <th scope="col">{row.0.said()}</th> }.into_any())
+            .collect();
         view! {
-            <table class="number-table" aria-label="Zones of gauges">
+            <table class="number-table" aria-label=say::ZONES_TABLE.said()>
                 <thead><tr>{heads}</tr></thead>
                 <tbody>{list(rows)}</tbody>
             </table>
@@ -136,8 +138,8 @@ pub fn zones(desk: Desk) -> AnyView {
     view! {
         <div class="form-stack">
             {while_so(move || count.get() > 0, table)}
-            {button("tool", "add-zone", "", "Add a zone", add)}
-            <p class="hint">"An empty note reaches to the end of the compass, an empty gauge is no limit. Gauges in millimetres, or with in for inches."</p>
+            {button("tool", "add-zone", "", say::ZONE_ADD.said(), add)}
+            <p class="hint">{say::ZONES_HINT.said()}</p>
         </div>
     }
     .into_any()
@@ -173,8 +175,8 @@ pub fn kinds(desk: Desk) -> AnyView {
     let row = move |index: usize, count: usize, kind: String| {
         part(&(index, count, kind.clone()), move || {
             let words = kind_in_words(&kind);
-            let end = |head: &'static str, lowest: bool| {
-                let label = format!("{}: {head}", capital(&words));
+            let end = |head: Words, lowest: bool| {
+                let label = say::kind_cell(&head, &capital(&words));
                 let of = move |targets: &TargetsSpec| {
                     let kind = targets.kinds.get(index);
                     kind.map(|kind| if lowest { kind.lowest.clone() } else { kind.highest.clone() })
@@ -206,18 +208,17 @@ pub fn kinds(desk: Desk) -> AnyView {
                 });
                 browser::focus("choose-kinds");
             };
-            let (lowest, highest) = (end("lowest note", true), end("highest note", false));
-            let (up_words, out_words) =
-                (format!("Move {words} nearer to the treble"), format!("Do not use {words}"));
+            let (lowest, highest) = (end(say::KIND_LOWEST, true), end(say::KIND_HIGHEST, false));
+            let (up_words, out_words) = (say::kind_up_hint(&words), say::kind_out_hint(&words));
             view! {
                 <tr><th scope="row" colspan="3">{capital(&words)}</th></tr>
                 <tr class="kind-row">
                     <td>{lowest}</td>
                     <td>{highest}</td>
                     <td>
-                        <button type="button" class="quiet" aria-label=up_words disabled=index == 0 on:click=up>"Up"</button>
+                        <button type="button" class="quiet" aria-label=up_words disabled=index == 0 on:click=up>{say::KIND_UP.said()}</button>
                         " "
-                        <button type="button" class="quiet" aria-label=out_words disabled=count < 2 on:click=remove>"Remove"</button>
+                        <button type="button" class="quiet" aria-label=out_words disabled=count < 2 on:click=remove>{say::REMOVE.said()}</button>
                     </td>
                 </tr>
             }
@@ -233,26 +234,26 @@ pub fn kinds(desk: Desk) -> AnyView {
     };
     let listed = move || {
         view! {
-            <table class="number-table" aria-label="Kinds of string from the treble to the bass">
-                <thead><tr><th scope="col">"Lowest note"</th><th scope="col">"Highest note"</th><td></td></tr></thead>
+            <table class="number-table" aria-label=say::KINDS_TABLE.said()>
+                <thead><tr><th scope="col">{say::HEAD_LOWEST.said()}</th><th scope="col">{say::HEAD_HIGHEST.said()}</th><td></td></tr></thead>
                 <tbody>{list(rows)}</tbody>
             </table>
             {list(move || vec![missing(desk, at_hand)])}
-            {button("tool", "all-kinds", "", "Let the family decide again", all)}
+            {button("tool", "all-kinds", "", say::KINDS_ALL.said(), all)}
         }
         .into_any()
     };
     let free = move || {
         view! {
-            <p>"The family says which kinds of the stock may be used, in their usual order: plain strings above, wound ones below."</p>
-            {button("tool", "own-kinds", "", "Set order and range of each kind", own)}
+            <p>{say::KINDS_FREE.said()}</p>
+            {button("tool", "own-kinds", "", say::KINDS_OWN.said(), own)}
         }
         .into_any()
     };
     view! {
         <div class="form-stack">
             {either(move || count.get() > 0, listed, free)}
-            <p class="hint">"From the treble to the bass a kind comes only after those above it in the list."</p>
+            <p class="hint">{say::KINDS_HINT.said()}</p>
         </div>
     }
     .into_any()
@@ -264,7 +265,7 @@ fn missing(desk: Desk, at_hand: Memo<Vec<String>>) -> crate::app::widgets::list:
     let free = |name: &&String| listed.iter().all(|kind| kind.kind != **name);
     let names: Vec<String> = at_hand.with(|names| names.iter().filter(free).cloned().collect());
     part(&names.clone(), move || {
-        let mut choices = vec![(String::new(), "Choose a kind".to_owned())];
+        let mut choices = vec![(String::new(), say::KIND_CHOOSE.into())];
         choices.extend(names.into_iter().map(|name| (name.clone(), kind_in_words(&name))));
         let add = move |kind: String| {
             desk.store.close_step();
@@ -275,6 +276,7 @@ fn missing(desk: Desk, at_hand: Memo<Vec<String>>) -> crate::app::widgets::list:
             });
         };
         let none = Signal::derive(String::new);
-        view! { <Choice label="Add a kind" choices=choices value=none on_change=add/> }.into_any()
+        view! { <Choice label=say::KIND_ADD.said() choices=choices value=none on_change=add/> }
+            .into_any()
     })
 }

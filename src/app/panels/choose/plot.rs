@@ -1,4 +1,4 @@
-//! The wanted curve as a picture whose points can be pulled by the pointer and by keys.
+//! The target curve as a picture whose points can be pulled by the pointer and by keys.
 
 use std::sync::Arc;
 
@@ -18,6 +18,7 @@ use crate::design::choose::{Shop, Task};
 use crate::design::document::TargetsSpec;
 use crate::design::edit::TargetsPart;
 use crate::design::targets::{Point, moved, places, present, removed, rounded, value_of};
+use crate::words::choose_page as say;
 
 /// A press of the pointer on a point.
 #[derive(Clone)]
@@ -112,7 +113,7 @@ pub fn plot(desk: Desk) -> AnyView {
     let title = move || {
         let wants = store.design.with(|design| design.targets.wants);
         let (what, unit) = wanted_words(wants);
-        format!("Wanted {what}, {unit}, from the bass to the treble")
+        say::wish_title(&unit, &what)
     };
     view! {
         <figure class="wish-figure">
@@ -122,10 +123,10 @@ pub fn plot(desk: Desk) -> AnyView {
                 {list(handles)}
             </div>
             <p class="wish-legend hint">
-                <span class="key-line"></span>"wanted "
-                <span class="key-now"></span>"now "
-                <span class="key-next"></span>"proposed "
-                <span class="key-reach"></span>"what the stock can give within the limits"
+                <span><span class="key-line"></span>{say::LEGEND_WANTED.said()}</span> " "
+                <span><span class="key-now"></span>{say::LEGEND_NOW.said()}</span> " "
+                <span><span class="key-next"></span>{say::LEGEND_PROPOSED.said()}</span> " "
+                <span><span class="key-reach"></span>{say::LEGEND_REACH.said()}</span>
             </p>
         </figure>
     }
@@ -143,11 +144,8 @@ impl Hand {
             let (_, unit) = wanted_words(wants);
             let value = crate::design::display::significant(value, 3);
             let note = store.resolved.with(|resolved| place_name(&resolved.harp.strings, place));
-            format!(
-                "Point {} of {}: {value} {unit} at {note}",
-                index + 1,
-                self.curve.with(Vec::len)
-            )
+            let count = self.curve.with(Vec::len);
+            say::point_at(&count, &note, &(index + 1), &unit, &value)
         };
         let at = move || {
             let (place, value) = point();
@@ -159,7 +157,7 @@ impl Hand {
                 class="node"
                 id=format!("wish-{index}")
                 aria-label=name
-                title="Drag it, or move it with the arrow keys (Shift ten times as far); Delete takes it out"
+                title=say::POINT_HINT.said()
                 style:left=move || format!("{:.1}px", at().0)
                 style:top=move || format!("{:.1}px", at().1)
                 on:keydown=move |event| self.key(index, &event)

@@ -4,7 +4,9 @@ use leptos::prelude::*;
 
 use super::desk::Desk;
 use super::fields::note_field;
+use crate::app::asked::Question;
 use crate::app::browser;
+use crate::app::panels::asked::asked_in_words;
 use crate::app::rows::{place_name, wanted_words};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, Draft};
@@ -17,6 +19,7 @@ use crate::design::targets::{
     Point, added, constant, curve, like, moved, of_harp, reach, removed, slope, value_at,
 };
 use crate::engine::pitch::Note;
+use crate::words::{Words, choose_page as say};
 
 /// The curve that holds.
 pub fn curve_of(desk: Desk) -> Memo<Vec<Point>> {
@@ -43,8 +46,8 @@ pub fn points(desk: Desk) -> AnyView {
         WantsSpec::Stiffness => "stiffness".to_owned(),
         WantsSpec::Tension => "tension".to_owned(),
     });
-    let kinds = [("stiffness", "Pluck stiffness, the feel"), ("tension", "Tension")];
-    let kinds = kinds.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
+    let kinds = [("stiffness", say::WANTS_STIFFNESS), ("tension", say::WANTS_TENSION)];
+    let kinds = kinds.map(|(key, words)| (key.to_owned(), words.into())).to_vec();
     let set_wants = move |key: String| {
         let wants = if key == "tension" { WantsSpec::Tension } else { WantsSpec::Stiffness };
         store.close_step();
@@ -52,18 +55,18 @@ pub fn points(desk: Desk) -> AnyView {
     };
     let origins = move || {
         let mut origins = vec![
-            ("".to_owned(), "Choose a starting curve".to_owned()),
-            ("now".to_owned(), "As the strings are now".to_owned()),
-            ("usual".to_owned(), "As at the beginning: the feel of the harp".to_owned()),
-            ("constant".to_owned(), "One value everywhere".to_owned()),
-            ("straight".to_owned(), "Straight from end to end".to_owned()),
+            ("".to_owned(), say::ORIGIN_CHOOSE.into()),
+            ("now".to_owned(), say::ORIGIN_NOW.into()),
+            ("usual".to_owned(), say::ORIGIN_USUAL.into()),
+            ("constant".to_owned(), say::ORIGIN_CONSTANT.into()),
+            ("straight".to_owned(), say::ORIGIN_STRAIGHT.into()),
         ];
         for (place, sample) in SAMPLES.iter().enumerate() {
-            origins.push((format!("s{place}"), format!("Like the sample {}", sample.title)));
+            origins.push((format!("s{place}"), say::origin_sample(&sample.title)));
         }
         store.design.with(|design| {
             for (place, version) in design.versions.iter().enumerate() {
-                origins.push((format!("v{place}"), format!("Like the version {}", version.name)));
+                origins.push((format!("v{place}"), say::origin_version(&version.name)));
             }
         });
         origins
@@ -74,7 +77,7 @@ pub fn points(desk: Desk) -> AnyView {
     let origin = move || {
         let one = versions.get();
         vec![part(&one.clone(), move || {
-            view! { <Choice label="Set the curve" choices=one value=none on_change=begin/> }
+            view! { <Choice label=say::ORIGIN.said() choices=one value=none on_change=begin/> }
                 .into_any()
         })]
     };
@@ -89,19 +92,20 @@ pub fn points(desk: Desk) -> AnyView {
         let next = widest(&points).and_then(|place| added(&points, place));
         match next {
             Some(points) => put_whole(desk, points),
-            None => store.complain("There is no room for another point."),
+            None => store.complain(say::NO_ROOM),
         }
     };
     view! {
         <div class="form-stack">
-            <Choice label="Wanted is a curve of" choices=kinds value=wants on_change=set_wants/>
+            <Choice label=say::WANTS.said() choices=kinds value=wants on_change=set_wants/>
             {list(origin)}
-            <table class="number-table" aria-label="Points of the wanted curve">
-                <thead><tr><th scope="col">"Point"</th><th scope="col">"Note"</th><th scope="col">{words(unit)}</th><td></td></tr></thead>
+            <table class="number-table" aria-label=say::POINTS_TABLE.said()>
+                <thead><tr><th scope="col">{say::HEAD_POINT.said()}</th><th scope="col">{say::HEAD_NOTE.said()}</th><th scope="col">{words(unit)}</th><td></td></tr></thead>
                 <tbody>{list(rows)}</tbody>
             </table>
-            {button("tool", "add-point", "In the widest gap between two points", "Add a point", add)}
-            <p class="hint">"Between two points the curve changes by equal percentages; beyond the ends it stays level."</p>
+            {button("tool", "add-point", say::ADD_POINT_HINT.said(), say::ADD_POINT.said(), add)}
+            <p class="hint">{say::POINTS_HINT.said()}</p>
+            {asked_in_words(Question::Target)}
         </div>
     }
     .into_any()
@@ -148,9 +152,7 @@ fn from(desk: Desk, key: &str, points: &[Point]) {
         }
     };
     if next.is_empty() && key != "usual" {
-        store.complain(
-            "There is no curve to take over: no string there has notes, lengths and make-ups.",
-        );
+        store.complain(say::NO_CURVE);
         return;
     }
     put_whole(desk, next);
@@ -184,7 +186,11 @@ fn row(desk: Desk, curve: Memo<Vec<Point>>, index: usize, count: usize) -> Part 
         });
         let (words, unit) = wanted_words(wants);
         let value = Signal::derive(move || Some(point().1));
-        let draft = Draft::new(NumberRow::new(words, unit, reach(wants)), value, set_value);
+        let draft = Draft::new(
+            NumberRow::new(Words::plain(words), Words::plain(unit), reach(wants)),
+            value,
+            set_value,
+        );
         let remove = move |_| {
             if let Some(points) = removed(&curve.get_untracked(), index) {
                 put_whole(desk, points);
@@ -194,20 +200,20 @@ fn row(desk: Desk, curve: Memo<Vec<Point>>, index: usize, count: usize) -> Part 
         let number = index + 1;
         let take_out = (count > 1).then(|| {
             view! {
-                <button type="button" class="quiet" aria-label=format!("Remove point {number}") on:click=remove>"Remove"</button>
+                <button type="button" class="quiet" aria-label=say::remove_point(&number) on:click=remove>{say::REMOVE.said()}</button>
             }
             .into_any()
         });
         view! {
             <tr>
                 <th scope="row">{number}</th>
-                <td>{note_field(format!("Note of point {number}"), name, Callback::new(set_note), false)}</td>
+                <td>{note_field(say::note_of_point(&number), name, Callback::new(set_note), false)}</td>
                 <td>
                     <input
                         type="text"
                         inputmode="decimal"
                         autocomplete="off"
-                        aria-label=format!("Value of point {number}")
+                        aria-label=say::value_of_point(&number)
                         prop:value=move || draft.shown()
                         aria-invalid=move || draft.is_wrong().then_some("true")
                         on:input=move |event| draft.take(event_target_value(&event))

@@ -13,6 +13,7 @@ use crate::design::advice;
 use crate::design::choose::Line;
 use crate::design::document::ForceUnit;
 use crate::design::edit::Edit;
+use crate::words::{Words, choose_page as say};
 
 /// What is proposed, while something is.
 pub fn preview(desk: Desk) -> AnyView {
@@ -31,8 +32,7 @@ fn told(proposal: &Proposal) -> String {
     let says: Vec<&str> = says.map(String::as_str).collect();
     let change = match proposal.rows.len() {
         0 => String::new(),
-        1 => " 1 string would change.".to_owned(),
-        count => format!(" {count} strings would change."),
+        count => format!(" {}", say::would_change(&count)),
     };
     format!("{}:{change} {}", proposal.title, says.join(" "))
 }
@@ -61,7 +61,7 @@ fn shown(desk: Desk) -> AnyView {
     let breaks = move || of(desk, |proposal| !proposal.broken.is_empty());
     let breaking = move || {
         view! {
-            <p class="breaks"><strong>"This nearest set breaks limits:"</strong></p>
+            <p class="breaks"><strong>{say::BREAKS_LIMITS.said()}</strong></p>
             <ul class="choose-says" id="choose-broken">{list(broken)}</ul>
         }
         .into_any()
@@ -75,8 +75,8 @@ fn shown(desk: Desk) -> AnyView {
     let any_row = move || of(desk, |proposal| !proposal.rows.is_empty());
     let totals = move || {
         view! {
-            <table class="sources choose-totals" aria-label="Before and after">
-                <thead><tr><td></td><th scope="col">"Now"</th><th scope="col">"Proposed"</th></tr></thead>
+            <table class="sources choose-totals" aria-label=say::BEFORE_AFTER.said()>
+                <thead><tr><td></td><th scope="col">{say::HEAD_NOW.said()}</th><th scope="col">{say::HEAD_PROPOSED.said()}</th></tr></thead>
                 <tbody>{list(lines)}</tbody>
             </table>
         }
@@ -90,7 +90,7 @@ fn shown(desk: Desk) -> AnyView {
             {while_so(any_line, totals)}
             {while_so(any_row, move || changes(desk))}
             <div class="choose-table">{while_so(any_row, move || table(desk, rows))}</div>
-            <div class="window-actions">{while_so(move || !any_row(), move || button("tool", "leave-none", "", "Close", move || desk.cancel()))}</div>
+            <div class="window-actions">{while_so(move || !any_row(), move || button("tool", "leave-none", "", say::CLOSE.said(), move || desk.cancel()))}</div>
             <ul class="choose-says">{list(left_out)}</ul>
             <p class="caution">{advice::caution()}</p>
         </section>
@@ -105,18 +105,18 @@ fn changes(desk: Desk) -> AnyView {
         of(desk, |proposal| proposal.rows.iter().all(|row| without.contains(&row.row)))
     };
     let worth = move || of(desk, |proposal| proposal.is_worth);
-    let take_all = move |class, words| {
-        let hint = "Every string that is listed, in one step";
-        button(class, "take-all", hint, words, move || desk.take(true))
+    let take_all = move |class, words: Words| {
+        let hint = say::TAKE_ALL_HINT.said();
+        button(class, "take-all", hint, words.said(), move || desk.take(true))
     };
     view! {
         <div class="window-actions">
-            {while_so(worth, move || take_all("tool main", "Take all"))}
-            {while_so(move || !worth(), move || take_all("tool", "Take all the same"))}
+            {while_so(worth, move || take_all("tool main", say::TAKE_ALL))}
+            {while_so(move || !worth(), move || take_all("tool", say::TAKE_ANYWAY))}
             <button type="button" class="tool" id="take-some" disabled=none on:click=move |_| desk.take(false)>
-                "Take the ticked rows"
+                {say::TAKE_SOME.said()}
             </button>
-            {button("tool", "leave-it", "Change nothing", "Leave it", move || desk.cancel())}
+            {button("tool", "leave-it", say::LEAVE_IT_HINT.said(), say::LEAVE_IT.said(), move || desk.cancel())}
         </div>
     }
     .into_any()
@@ -135,16 +135,16 @@ fn table(desk: Desk, rows: impl Fn() -> Vec<Part> + Copy + Send + Sync + 'static
         ForceUnit::Lbf => "lbf/in",
     };
     view! {
-        <table class="sources" id="choose-rows" aria-label="Strings that would change">
+        <table class="sources" id="choose-rows" aria-label=say::ROWS_TABLE.said()>
             <thead>
                 <tr>
-                    <th scope="col">"Take"</th>
-                    <th scope="col">"String"</th>
-                    <th scope="col">"Now"</th>
-                    <th scope="col">"Proposed"</th>
-                    <th scope="col">"Tension, "{words(move || pull().to_owned())}</th>
-                    <th scope="col">"Feel, "{words(move || feel().to_owned())}</th>
-                    <th scope="col">"Load share, %"</th>
+                    <th scope="col">{say::HEAD_TAKE.said()}</th>
+                    <th scope="col">{say::HEAD_STRING.said()}</th>
+                    <th scope="col">{say::HEAD_NOW.said()}</th>
+                    <th scope="col">{say::HEAD_PROPOSED.said()}</th>
+                    <th scope="col">{words(move || say::head_tension(&pull()))}</th>
+                    <th scope="col">{words(move || say::head_feel(&feel()))}</th>
+                    <th scope="col">{say::HEAD_SHARE.said()}</th>
                     <td></td>
                 </tr>
             </thead>
@@ -180,8 +180,8 @@ fn row(desk: Desk, proposed: &ProposedRow) -> Part {
             request_animation_frame(|| browser::focus("choose-title"));
         };
         let ProposedRow { name, from, to, tension, stiffness, share, .. } = (*proposed).clone();
-        let take = format!("Take string {name}");
-        let stay = format!("Keep string {name} as it is, and search again");
+        let take = say::take_string(&name);
+        let stay = say::keep_string(&name);
         view! {
             <tr on:pointerenter=move |_| desk.store.hover.set(Some(row)) on:pointerleave=move |_| desk.store.hover.set(None)>
                 <td><input type="checkbox" aria-label=take prop:checked=ticked on:change=turn/></td>
@@ -191,7 +191,7 @@ fn row(desk: Desk, proposed: &ProposedRow) -> Part {
                 <td>{tension}</td>
                 <td>{stiffness}</td>
                 <td>{share}</td>
-                <td><button type="button" class="quiet" aria-label=stay on:click=keep>"Keep"</button></td>
+                <td><button type="button" class="quiet" aria-label=stay on:click=keep>{say::KEEP_ONE.said()}</button></td>
             </tr>
         }
         .into_any()

@@ -1,4 +1,4 @@
-//! Other lengths: for the wanted curve, scaled, stretched or faired; and strings and lengths in turn.
+//! Other lengths: for the target curve, scaled, stretched or faired; and strings and lengths in turn.
 
 use leptos::prelude::*;
 
@@ -9,33 +9,34 @@ use crate::app::widgets::list::while_so;
 use crate::design::choose::lengths::{RATIO, Room, Strength, Way};
 use crate::design::settings::NumberRow;
 use crate::engine::units::Length;
+use crate::words::{Words, choose_page as say};
 
 /// The ways, with the words of a list.
-const WAYS: [(&str, &str); 6] = [
-    ("wanted", "Near the curve, same gauges"),
-    ("both", "Near the curve, other gauges too"),
-    ("scale", "All by one factor"),
-    ("longest", "All, to a longest string"),
-    ("stretch", "By a factor at each end"),
-    ("fair", "Made smooth, the ends kept"),
+const WAYS: [(&str, Words); 6] = [
+    ("wanted", say::WAY_WANTED),
+    ("both", say::WAY_BOTH),
+    ("scale", say::WAY_SCALE),
+    ("longest", say::WAY_LONGEST),
+    ("stretch", say::WAY_STRETCH),
+    ("fair", say::WAY_FAIR),
 ];
 
-const STRENGTHS: [(Strength, &str, &str); 3] = [
-    (Strength::ALittle, "little", "A little"),
-    (Strength::Well, "well", "Well"),
-    (Strength::Fully, "fully", "As smooth as can be"),
+const STRENGTHS: [(Strength, &str, Words); 3] = [
+    (Strength::ALittle, "little", say::SMOOTH_LITTLE),
+    (Strength::Well, "well", say::SMOOTH_WELL),
+    (Strength::Fully, "fully", say::SMOOTH_FULLY),
 ];
 
 /// The fields of the room: what each holds back.
-const ROOM: [(NumberRow, &str); 4] = [
-    (mm("A pin moves by at most"), "8 % of its length"),
-    (mm("Shortest string"), "as the neck allows"),
-    (mm("Longest string"), "any"),
-    (mm("Pin off the curve of its neighbours"), "any"),
+const ROOM: [(NumberRow, Words); 4] = [
+    (mm(say::ROOM_MOVE), say::ROOM_MOVE_USUAL),
+    (mm(say::ROOM_SHORTEST), say::ROOM_SHORTEST_USUAL),
+    (mm(say::ROOM_LONGEST), say::ROOM_ANY),
+    (mm(say::ROOM_KINK), say::ROOM_ANY),
 ];
 
-const fn mm(label: &'static str) -> NumberRow {
-    NumberRow { optional: true, ..NumberRow::new(label, "mm", (0.1, 5_000.0)) }
+const fn mm(label: Words) -> NumberRow {
+    NumberRow { optional: true, ..NumberRow::new(label, Words::plain("mm"), (0.1, 5_000.0)) }
 }
 
 /// The fields, which are no part of the design.
@@ -66,27 +67,27 @@ pub fn reshape(desk: Desk) -> AnyView {
     let is = move |ways: &'static [&'static str]| {
         move || fields.way.with(|way| ways.contains(&way.as_str()))
     };
-    let ways = WAYS.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
+    let ways = WAYS.map(|(key, words)| (key.to_owned(), words.into())).to_vec();
     let strength = move || {
         let key = move || {
             let now = fields.strength.get();
             let row = STRENGTHS.iter().find(|row| row.0 == now);
             row.map_or(String::new(), |row| row.1.to_owned())
         };
-        let choices = STRENGTHS.iter().map(|row| (row.1.to_owned(), row.2.to_owned())).collect();
+        let choices = STRENGTHS.iter().map(|row| (row.1.to_owned(), row.2.into())).collect();
         let set = move |key: String| {
             if let Some(row) = STRENGTHS.iter().find(|row| row.1 == key) {
                 fields.strength.set(row.0);
             }
         };
-        view! { <Choice label="Smooth" choices=choices value=Signal::derive(key) on_change=set/> }
+        view! { <Choice label=say::SMOOTH.said() choices=choices value=Signal::derive(key) on_change=set/> }
             .into_any()
     };
     let room = move || {
-        let row = |((row, usual), signal): (&(NumberRow, &'static str), RwSignal<Option<f64>>)| {
+        let row = |((row, usual), signal): (&(NumberRow, Words), RwSignal<Option<f64>>)| {
             let usual = *usual;
             let put = Callback::new(move |number| signal.set(number));
-            let empty = Some(Signal::derive(move || usual.to_owned()));
+            let empty = Some(Signal::derive(move || usual.into()));
             number_field(*row, signal.into(), empty, put)
         };
         let rows: Vec<AnyView> = ROOM.iter().zip(fields.room).map(row).collect();
@@ -114,22 +115,22 @@ pub fn reshape(desk: Desk) -> AnyView {
         };
         desk.ask(Ask::Lengths(way, room));
     };
-    let number = move |label: &'static str, unit: &'static str, range, of: RwSignal<f64>| {
+    let number = move |label: Words, unit: &'static str, range, of: RwSignal<f64>| {
         let put = Callback::new(move |number: Option<f64>| of.set(number.unwrap_or_default()));
         let value = Signal::derive(move || Some(of.get()));
-        number_field(NumberRow::new(label, unit, range), value, None, put)
+        number_field(NumberRow::new(label, Words::plain(unit), range), value, None, put)
     };
     view! {
         <div class="form-stack">
-            <Choice label="Other lengths" choices=ways value=fields.way on_change=move |key| fields.way.set(key)/>
+            <Choice label=say::OTHER_LENGTHS.said() choices=ways value=fields.way on_change=move |key| fields.way.set(key)/>
             {while_so(is(&["wanted", "both", "fair"]), strength)}
             {while_so(is(&["wanted", "both"]), room)}
-            {while_so(is(&["scale"]), move || number("Factor", "", RATIO, fields.factor))}
-            {while_so(is(&["longest"]), move || number("Longest string", "mm", (10.0, 5_000.0), fields.longest))}
-            {while_so(is(&["stretch"]), move || number("Factor at the highest string", "", RATIO, fields.ends[0]))}
-            {while_so(is(&["stretch"]), move || number("Factor at the lowest string", "", RATIO, fields.ends[1]))}
-            {button("tool main", "find-lengths", "Shown over the curves before anything changes", "Propose lengths", ask)}
-            <p class="hint">"For the strings that may change, beside the search. Lengths come in steps of half a millimetre or of a 64th of an inch."</p>
+            {while_so(is(&["scale"]), move || number(say::FACTOR, "", RATIO, fields.factor))}
+            {while_so(is(&["longest"]), move || number(say::ROOM_LONGEST, "mm", (10.0, 5_000.0), fields.longest))}
+            {while_so(is(&["stretch"]), move || number(say::FACTOR_TOP, "", RATIO, fields.ends[0]))}
+            {while_so(is(&["stretch"]), move || number(say::FACTOR_BOTTOM, "", RATIO, fields.ends[1]))}
+            {button("tool main", "find-lengths", say::FIND_LENGTHS_HINT.said(), say::FIND_LENGTHS.said(), ask)}
+            <p class="hint">{say::LENGTHS_HINT.said()}</p>
         </div>
     }
     .into_any()

@@ -9,6 +9,7 @@ use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{list, part, while_so, words};
 use crate::design::edit::Edit;
 use crate::design::letters::capital;
+use crate::words::choose_page as say;
 
 /// The search.
 pub fn search(desk: Desk) -> AnyView {
@@ -16,31 +17,31 @@ pub fn search(desk: Desk) -> AnyView {
     let stock = move || {
         let list = desk.stock();
         let count = list.items.len();
-        let name = if list.name.trim().is_empty() { "a list without a name" } else { &list.name };
-        format!("From the stock list in use: {name}, {count} items.")
+        let name = if list.name.trim().is_empty() { say::STOCK_UNNAMED.said() } else { &list.name };
+        say::stock_in_use(&count, &name)
     };
     let priced = move || desk.stock().items.iter().any(|item| item.price.is_some());
     let by_price = move || {
         button(
             "tool",
             "find-by-price",
-            "The best set for each lower price",
-            "Evenness against price",
+            say::FIND_BY_PRICE_HINT.said(),
+            say::FIND_BY_PRICE.said(),
             move || desk.ask(Ask::Front { by_price: true }),
         )
     };
     let which = Signal::derive(move || if desk.part.get() { "part" } else { "all" }.to_owned());
-    let choices = [("all", "All strings"), ("part", "Those selected in the chart")];
-    let choices = choices.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
+    let choices = [("all", say::ALL_STRINGS), ("part", say::SELECTED)];
+    let choices = choices.map(|(key, words)| (key.to_owned(), words.into())).to_vec();
     let from = Signal::derive(move || if desk.own.get() { "both" } else { "stock" }.to_owned());
-    let sources = [("both", "The list and the harp's strings"), ("stock", "The list alone")];
-    let sources = sources.map(|(key, words)| (key.to_owned(), words.to_owned())).to_vec();
+    let sources = [("both", say::FROM_BOTH), ("stock", say::FROM_STOCK)];
+    let sources = sources.map(|(key, words)| (key.to_owned(), words.into())).to_vec();
     let selected = move || {
         let rows = store.selection.get().rows();
         let last = (*rows.end()).min(store.count().saturating_sub(1));
         let analysis = store.analysis.read();
         let keep = span(&analysis, ((*rows.start()).min(last), last));
-        if desk.part.get() { format!("May change: {keep}.") } else { String::new() }
+        if desk.part.get() { say::may_change_now(&keep) } else { String::new() }
     };
     let keep = move || {
         let rows = store.selection.get_untracked().rows();
@@ -50,7 +51,7 @@ pub fn search(desk: Desk) -> AnyView {
     let keep_words = move || {
         let rows = store.selection.get().rows();
         let last = (*rows.end()).min(store.count().saturating_sub(1));
-        format!("Keep {}", span(&store.analysis.read(), ((*rows.start()).min(last), last)))
+        say::keep(&span(&store.analysis.read(), ((*rows.start()).min(last), last)))
     };
     let runs = Memo::new(move |_| store.design.with(|design| kept(design)));
     let run = move |run: (usize, usize)| {
@@ -62,9 +63,9 @@ pub fn search(desk: Desk) -> AnyView {
             };
             view! {
                 <li>
-                    {words(move || format!("{} kept as now ", name()))}
-                    <button type="button" class="quiet" aria-label=move || format!("Let {} change", span(&store.analysis.read(), run)) on:click=free>
-                        "Let it change"
+                    {words(move || say::kept(&name()))} " "
+                    <button type="button" class="quiet" aria-label=move || say::let_strings_change(&span(&store.analysis.read(), run)) on:click=free>
+                        {say::LET_CHANGE.said()}
                     </button>
                 </li>
             }
@@ -75,28 +76,28 @@ pub fn search(desk: Desk) -> AnyView {
     let progress = move || {
         view! {
             <div class="choose-busy">
-                <progress aria-label="The search is on its way"></progress>
+                <progress aria-label=say::BUSY.said()></progress>
                 <span>{words(move || desk.busy.get().unwrap_or_default())}</span>
-                {button("tool", "cancel-search", "Stop, and change nothing", "Cancel", move || desk.cancel())}
+                {button("tool", "cancel-search", say::CANCEL_HINT.said(), say::CANCEL.said(), move || desk.cancel())}
             </div>
         }
         .into_any()
     };
     view! {
-        <section class="choose-search" aria-label="Search">
+        <section class="choose-search" aria-label=say::SEARCH.said()>
             <p class="hint" id="choose-stock">{words(stock)}</p>
             <div class="choose-row">
-                <Choice label="May change" choices=choices value=which on_change=move |key: String| desk.part.set(key == "part")/>
-                <Choice label="Choose from" choices=sources value=from on_change=move |key: String| desk.own.set(key == "both")/>
-                {button("tool main", "find-set", "The best set for all strings together", "Find the best set", move || desk.ask(Ask::Set))}
-                {button("tool", "find-fronts", "The best set for each smaller number of gauges", "Evenness against number of gauges", move || desk.ask(Ask::Front { by_price: false }))}
+                <Choice label=say::MAY_CHANGE.said() choices=choices value=which on_change=move |key: String| desk.part.set(key == "part")/>
+                <Choice label=say::CHOOSE_FROM.said() choices=sources value=from on_change=move |key: String| desk.own.set(key == "both")/>
+                {button("tool main", "find-set", say::FIND_SET_HINT.said(), say::FIND_SET.said(), move || desk.ask(Ask::Set))}
+                {button("tool", "find-fronts", say::FIND_FRONTS_HINT.said(), say::FIND_FRONTS.said(), move || desk.ask(Ask::Front { by_price: false }))}
                 {while_so(priced, by_price)}
-                <button type="button" class="tool" id="keep-selected" title="The strings selected in the chart stay as they are" disabled=move || store.count() == 0 on:click=move |_| keep()>
+                <button type="button" class="tool" id="keep-selected" title=say::KEEP_HINT.said() disabled=move || store.count() == 0 on:click=move |_| keep()>
                     {words(keep_words)}
                 </button>
             </div>
             <p class="hint">{words(selected)}</p>
-            <ul class="choose-kept" aria-label="Strings that stay as they are">{list(move || runs.get().into_iter().map(run).collect())}</ul>
+            <ul class="choose-kept" aria-label=say::KEPT_LIST.said()>{list(move || runs.get().into_iter().map(run).collect())}</ul>
             {while_so(busy, progress)}
         </section>
     }

@@ -3,24 +3,27 @@
 use leptos::prelude::*;
 
 use super::desk::Desk;
+use crate::app::asked::Question;
 use crate::app::forms::WEIGHTS;
+use crate::app::panels::asked::asked_in_words;
 use crate::app::widgets::fields::Choice;
 use crate::design::document::WeightsSpec;
 use crate::design::edit::Edit;
 use crate::design::settings::Setting;
+use crate::words::{Words, choose_page as say};
 
 /// Below which weight a word stands for it, the word, and the weight that it gives.
-const WORDS: [(f64, &str, &str, f64); 4] = [
-    (0.3, "none", "Does not matter", 0.0),
-    (1.8, "little", "Matters a little", 1.0),
-    (6.0, "some", "Matters", WeightsSpec::SOME),
-    (f64::INFINITY, "much", "Matters much", WeightsSpec::MUCH),
+const WORDS: [(f64, &str, Words, f64); 4] = [
+    (0.3, "none", say::WEIGHT_NONE, 0.0),
+    (1.8, "little", say::WEIGHT_LITTLE, 1.0),
+    (6.0, "some", say::WEIGHT_SOME, WeightsSpec::SOME),
+    (f64::INFINITY, "much", say::WEIGHT_MUCH, WeightsSpec::MUCH),
 ];
 
 /// The weights.
 pub fn weights(desk: Desk) -> AnyView {
     let choices: Vec<(String, String)> =
-        WORDS.iter().map(|row| (row.1.to_owned(), row.2.to_owned())).collect();
+        WORDS.iter().map(|row| (row.1.to_owned(), row.2.into())).collect();
     let store = desk.store;
     let field = |setting: &'static Setting| {
         let value = Signal::derive(move || {
@@ -34,9 +37,9 @@ pub fn weights(desk: Desk) -> AnyView {
                 store.send(&Edit::Setting { setting: *setting, number: Some(row.3) });
             }
         };
-        let label = setting.row().label;
+        let label = setting.row().label.said();
         view! { <Choice label=label choices=choices.clone() value=value on_change=set/> }.into_any()
     };
     let fields: Vec<AnyView> = WEIGHTS.iter().map(field).collect();
-    view! { <div class="form-stack">{fields}</div> }.into_any()
+    view! { <div class="form-stack">{asked_in_words(Question::Weights)}{fields}</div> }.into_any()
 }

@@ -2,32 +2,36 @@
 
 use leptos::prelude::*;
 
+use crate::app::panels::card::{chosen_language, language_choice};
 use crate::app::store::{Act, Format, Picture, Store, Template};
 use crate::app::widgets::button::button;
-
-const PICTURE: &str = "The drawing with what lies over it, not at full size, for a document";
+use crate::app::widgets::list::words;
+use crate::words::{Words, drawing as say};
 
 /// The buttons of the files.
 #[component]
 pub fn Files(store: Store) -> impl IntoView {
-    let file = move |title: &'static str, words: &'static str, file: Template| {
-        button("tool", "", title, words, move || store.act(Act::SaveTemplate(file)))
+    let file = move |title: Words, words: &'static str, file: Template| {
+        button("tool", "", title.said(), words, move || store.act(Act::SaveTemplate(file)))
     };
-    let picture = move |id: &'static str, words: &'static str, format: Format| {
-        button("tool", id, PICTURE, words, move || {
+    let picture = move |id: &'static str, words: Words, format: Format| {
+        button("tool", id, say::PICTURE_HINT.said(), words.said(), move || {
             store.act(Act::SavePicture(Picture::Drawing, format));
         })
     };
+    let (spoken, wrong) = (RwSignal::new(chosen_language()), RwSignal::new(Words::NONE));
     view! {
+        {language_choice(spoken, wrong)}
+        <p class="wrong" role="alert">{words(move || wrong.get().into())}</p>
         <div class="window-actions">
-            {file("For a cutter or a drawing program, in millimetres", "DXF", Template::Dxf)}
-            {file("For a drawing program, at full size", "SVG", Template::Svg)}
-            {file("Over many sheets, to print at full size and glue", "PDF on A4", Template::SheetsOfA4)}
-            {file("Over many sheets, to print at full size and glue", "PDF on Letter", Template::SheetsOfLetter)}
-            {file("As large as the harp, for a plotter", "PDF on one sheet", Template::OneSheet)}
-            {file("A table of all pins, holes, levers and discs with their places", "Pin schedule", Template::PinSchedule)}
-            {picture("drawing-svg", "Picture, SVG", Format::Svg)}
-            {picture("drawing-png", "Picture, PNG", Format::Png)}
+            {file(say::DXF_HINT, "DXF", Template::Dxf)}
+            {file(say::SVG_HINT, "SVG", Template::Svg)}
+            {file(say::TILED_HINT, say::PDF_A4.said(), Template::SheetsOfA4)}
+            {file(say::TILED_HINT, say::PDF_LETTER.said(), Template::SheetsOfLetter)}
+            {file(say::SHEET_HINT, say::PDF_SHEET.said(), Template::OneSheet)}
+            {file(say::SCHEDULE_HINT, say::SCHEDULE.said(), Template::PinSchedule)}
+            {picture("drawing-svg", say::PICTURE_SVG, Format::Svg)}
+            {picture("drawing-png", say::PICTURE_PNG, Format::Png)}
         </div>
     }
 }

@@ -1,16 +1,20 @@
-//! What pointer and keys do on the paper: look around, choose strings, pull pins and nodes.
+//! What pointer, fingers and keys do on the paper: look around, choose strings, pull pins and nodes.
+
+mod keys;
 
 use std::time::Duration;
 
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, KeyboardEvent, PointerEvent};
+use web_sys::{Element, PointerEvent};
 
+use crate::app::browser;
 use crate::app::frame::Frame;
 use crate::app::grid::Selection;
 use crate::app::panels::chart_acts::go_to;
 use crate::app::rows;
 use crate::app::store::{Store, Window};
+use crate::charts::lofting::fingers::Fingers;
 use crate::charts::lofting::look::Look;
 use crate::charts::lofting::{Scene, along, apart, pin_at, string_at};
 use crate::charts::overlay::PlaceMm;
@@ -21,19 +25,17 @@ use crate::engine::units::Length;
 /// How near the pointer must come to a string, and to a pin, in pixels.
 const STRING_PX: f64 = 14.0;
 const PIN_PX: f64 = 9.0;
-const FINGER_PX: f64 = 20.0;
+const FINGER_PX: f64 = 22.0;
 /// From how many pixels on a press is a drag and no click.
 const DRAG_PX: f64 = 3.0;
+const FINGER_DRAG_PX: f64 = 8.0;
 /// How far an arrow key moves the paper, in pixels.
 const ARROW_PX: f64 = 60.0;
-/// A second of a drag is kept at once, as each step by itself would take as long as drawing it.
-const KEPT_WITHIN: Duration = Duration::from_secs(1);
+/// So much of a drag is kept at once, as writing a step takes half as long as all else that is done for it. What is let go
+/// is kept then, and so is what is held while the page goes.
+const KEPT_WITHIN: Duration = Duration::from_secs(3);
 /// What a key or a button makes larger.
 pub const ZOOM: f64 = 1.25;
-
-/// What is said where a pin cannot be pulled.
-pub const CURVE_DRIVES: &str =
-    "The curve of the pins gives the lengths: move its nodes, and the pins follow.";
 
 /// What the pointer holds.
 #[derive(Clone)]
@@ -76,6 +78,9 @@ pub struct Hand {
     /// Whether the pointer is over something that can be pulled.
     pub over_pin: RwSignal<bool>,
     press: StoredValue<Option<Press>>,
+    fingers: StoredValue<Fingers>,
+    /// Whether a finger came down last, and no mouse.
+    touched: StoredValue<bool>,
 }
 
 impl Hand {
@@ -89,6 +94,8 @@ impl Hand {
             said: RwSignal::new(String::new()),
             over_pin: RwSignal::new(false),
             press: StoredValue::new(None),
+            fingers: StoredValue::new(Fingers::default()),
+            touched: StoredValue::new(false),
         }
     }
 
@@ -144,13 +151,21 @@ impl Hand {
     /// The pointer is pressed.
     pub fn down(self, event: &PointerEvent) {
         let Some(corner) = corner_of(event) else { return };
-        if event.button() != 0 || !event.is_primary() {
+        let touch = by_finger(event);
+        self.touched.set_value(touch);
+        if event.button() != 0 || !(touch || event.is_primary()) {
             return;
         }
-        let touch = event.pointer_type() == "touch";
         let from = on_paper(event, corner);
         let look = self.look.get_untracked();
+        if touch && self.put_down(event, from, look) > 1 {
+            return;
+        }
         let held = self.hold(from, if touch { FINGER_PX } else { PIN_PX });
+        // A finger is as wide as many pins: it pulls the marked one alone, and moves the paper beside it.
+        let marked = self.store.selection.get_untracked().cursor.row;
+        let held =
+            held.filter(|held| !touch || !matches!(held, Held::Pin { row, .. } if *row != marked));
         let held = held.unwrap_or(Held::Paper(look));
         if let Held::Pin { row, .. } = held {
             choose(self.store, row);
@@ -164,13 +179,76 @@ impl Hand {
         self.press.set_value(Some(press));
     }
 
+    /// Another finger comes down. How many are down then: with the second, what the first one held goes back.
+    fn put_down(self, event: &PointerEvent, at: (f64, f64), look: Look) -> usize {
+        let id = event.pointer_id();
+        let count = self.fingers.try_update_value(|fingers| fingers.down(id, at, look));
+        let count = count.unwrap_or(1);
+        if count > 1 {
+            let of_paper = |press: &Option<Press>| {
+                press.as_ref().is_some_and(|press| matches!(press.held, Held::Paper(_)))
+            };
+            if self.press.with_value(of_paper) {
+                self.press.set_value(None);
+            }
+            self.give_up();
+            if let Some(paper) = event.current_target().and_then(|t| t.dyn_into::<Element>().ok()) {
+                let _ = paper.set_pointer_capture(id);
+            }
+        }
+        count
+    }
+
+    /// Whether two fingers are on the paper.
+    pub fn is_pinch(self) -> bool {
+        self.fingers.with_value(Fingers::is_pinch)
+    }
+
+    /// A finger leaves the paper. Whether it was one of two: then the other one goes on alone.
+    fn lift(self, event: &PointerEvent) -> bool {
+        let (was_pinch, stays) = self
+            .fingers
+            .try_update_value(|fingers| (fingers.is_pinch(), fingers.up(event.pointer_id())))
+            .unwrap_or_default();
+        if let (Some(from), Some(corner)) = (stays, corner_of(event)) {
+            let held = Held::Paper(self.look.get_untracked());
+            let press = Press { held, from, corner, moving: true, last: None, whole: false };
+            self.press.set_value(Some(press));
+        }
+        was_pinch
+    }
+
+    /// Opens the string under a mouse in full. Two taps of a finger show the whole harp.
+    pub fn twice(self) {
+        if !self.touched.get_value() && self.store.hover.with_untracked(Option::is_some) {
+            self.store.window.set(Some(Window::Details));
+        }
+    }
+
+    /// The browser takes a finger for something else, such as scrolling the page.
+    pub fn cancel(self, event: &PointerEvent) {
+        self.lift(event);
+        self.give_up();
+    }
+
     /// The pointer moves: with something held at the next frame, so that each is worked out once.
     pub fn moved(self, event: &PointerEvent) {
         let now = event.alt_key();
+        if by_finger(event)
+            && let Some(corner) = corner_of(event)
+        {
+            let (id, at) = (event.pointer_id(), on_paper(event, corner));
+            let pinched = self.fingers.try_update_value(|fingers| fingers.moved(id, at));
+            if let Some(look) = pinched.flatten() {
+                self.store.paper.look.set(Some(look));
+                return;
+            }
+        }
         let waits = self.press.try_update_value(|press| {
             let press = press.as_mut()?;
             let at = on_paper(event, press.corner);
-            press.moving |= apart(at, press.from) >= DRAG_PX;
+            let far = if by_finger(event) { FINGER_DRAG_PX } else { DRAG_PX };
+            press.moving |= apart(at, press.from) >= far;
             Some(press.last.replace((at, now)).is_some())
         });
         match waits.flatten() {
@@ -255,9 +333,19 @@ impl Hand {
     }
 
     /// The pointer is let go.
-    pub fn up(self) {
+    pub fn up(self, event: &PointerEvent) {
+        if by_finger(event) && self.lift(event) {
+            return;
+        }
         self.follow();
         let Some(press) = self.press.try_update_value(Option::take).flatten() else { return };
+        let tap = (press.from, browser::now_ms());
+        let taps_twice = by_finger(event)
+            && !press.moving
+            && self.fingers.try_update_value(|f| f.taps(tap.0, tap.1)) == Some(true);
+        if taps_twice {
+            return self.fit();
+        }
         match press.held {
             Held::Paper(_) if !press.moving => {
                 if let Some(row) = self.string_at(press.from) {
@@ -302,81 +390,6 @@ impl Hand {
         }
         true
     }
-
-    /// A key on the paper; whether it did anything.
-    pub fn key(self, event: &KeyboardEvent) -> bool {
-        let alt = event.alt_key();
-        if event.ctrl_key() || event.meta_key() {
-            return false;
-        }
-        let times = if event.shift_key() { 10.0 } else { 1.0 };
-        let move_paper = |right: f64, down: f64| {
-            let look = self.look.get_untracked().moved((right * ARROW_PX, down * ARROW_PX));
-            self.store.paper.look.set(Some(look));
-        };
-        match (event.key().as_str(), alt) {
-            ("ArrowUp", true) => self.step_length(times),
-            ("ArrowDown", true) => self.step_length(-times),
-            ("ArrowLeft", false) => move_paper(1.0, 0.0),
-            ("ArrowRight", false) => move_paper(-1.0, 0.0),
-            ("ArrowUp", false) => move_paper(0.0, 1.0),
-            ("ArrowDown", false) => move_paper(0.0, -1.0),
-            ("+" | "=", false) => self.zoom(ZOOM, None),
-            ("-", false) => self.zoom(1.0 / ZOOM, None),
-            ("0", false) => self.fit(),
-            ("PageUp", false) => self.choose_beside(|row, _| row.saturating_sub(1)),
-            ("PageDown", false) => self.choose_beside(|row, last| (row + 1).min(last)),
-            ("Home", false) => self.choose_beside(|_, _| 0),
-            ("End", false) => self.choose_beside(|_, last| last),
-            ("Enter", _) if self.store.count_now() > 0 => {
-                self.store.window.set(Some(Window::Details));
-            }
-            ("Escape", _) => return self.give_up(),
-            _ => return false,
-        }
-        true
-    }
-
-    /// Chooses another string and says which.
-    fn choose_beside(self, next: fn(usize, usize) -> usize) {
-        let last = self.store.count_now().saturating_sub(1);
-        let row = next(self.store.selection.get_untracked().cursor.row, last);
-        choose(self.store, row);
-        self.store.hover.set(None);
-        self.say(row);
-        let look = self.look.get_untracked();
-        let (wide, high) = self.store.paper.size.get_untracked();
-        let at = self.scene.with_untracked(|scene| {
-            scene.strings.iter().find(|string| string.index == row).map(|string| string.bridge)
-        });
-        let Some((x, y)) = at.map(|at| look.pixel(at)) else { return };
-        // Its pin comes to the middle if it was out of sight.
-        if !(0.0..=wide).contains(&x) || !(0.0..=high).contains(&y) {
-            self.store.paper.look.set(Some(look.moved((wide / 2.0 - x, high / 2.0 - y))));
-        }
-    }
-
-    /// Makes the marked string so many steps longer.
-    fn step_length(self, steps: f64) {
-        if untrack(|| self.curve_drives()) {
-            self.said.set(CURVE_DRIVES.to_owned());
-            return;
-        }
-        let row = self.store.selection.get_untracked().cursor.row;
-        let length = self.store.analysis.with_untracked(|a| a.strings.get(row)?.length.ok());
-        let unit = self.store.design.with_untracked(|design| design.units.length);
-        let text = length.and_then(|length| rows::stepped(length, steps, unit));
-        if let Some(text) = text {
-            self.pull(row, text);
-            self.say(row);
-        }
-    }
-
-    fn say(self, row: usize) {
-        let units = self.store.design.with_untracked(|design| design.units);
-        let words = self.store.analysis.with_untracked(|a| rows::in_short(a, &units, row));
-        self.said.set(words);
-    }
 }
 
 /// Puts the cursor of the chart on a string, if it is not there.
@@ -389,6 +402,11 @@ fn choose(store: Store, row: usize) {
 
 fn tenths(mm: f64) -> f64 {
     (mm * 10.0).round() / 10.0
+}
+
+/// Whether a finger does it.
+fn by_finger(event: &PointerEvent) -> bool {
+    event.pointer_type() == "touch"
 }
 
 /// Where the element that listens begins on the page.

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::app::store::Store;
 use crate::app::widgets::list::{list, part, while_so};
 use crate::design::keys::{KeyLine, key_lines};
+use crate::words::drawing as say;
 
 /// A table: each key with what is raised for it, or why it cannot be played. Nothing where no string has a note.
 #[component]
@@ -13,7 +14,7 @@ pub fn Keys(store: Store) -> impl IntoView {
     let row = |line: KeyLine| {
         part(&line.clone(), move || {
             let KeyLine { name, is_played, words } = line;
-            let no = (!is_played).then(|| view! { <b>"No: "</b> }.into_any());
+            let no = (!is_played).then(|| view! { <b>{say::KEY_NO.said()} " "</b> }.into_any());
             view! { <tr class:hint=!is_played><th scope="row">{name}</th><td>{no}{words}</td></tr> }
                 .into_any()
         })
@@ -21,12 +22,12 @@ pub fn Keys(store: Store) -> impl IntoView {
     let table = move || {
         view! {
             <div class="drawing-keys">
-                <h3 id="keys-title">"Keys from the open tuning"</h3>
+                <h3 id="keys-title">{say::KEYS_TITLE.said()}</h3>
                 <table class="sources" aria-labelledby="keys-title">
-                    <thead><tr><th scope="col">"Key"</th><th scope="col">"Levers or pedals"</th></tr></thead>
+                    <thead><tr><th scope="col">{say::KEY.said()}</th><th scope="col">{say::LEVERS_OR_PEDALS.said()}</th></tr></thead>
                     <tbody>{list(move || lines.get().into_iter().map(row).collect())}</tbody>
                 </table>
-                <p class="hint">"Each string sounds its own letter. Levers are set one by one, discs of one letter together."</p>
+                <p class="hint">{say::KEYS_HINT.said()}</p>
             </div>
         }
         .into_any()

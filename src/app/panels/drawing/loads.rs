@@ -1,8 +1,10 @@
-//! What the strings do to board, neck and pillar, and how far each part is used up.
+//! What the strings do to board, neck and pillar, and how far each part is loaded.
 
 use leptos::prelude::*;
 
+use crate::app::asked::Question;
 use crate::app::frame::Frame;
+use crate::app::panels::asked::asked_in_words;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{either, list, part, words};
@@ -10,8 +12,8 @@ use crate::design::advice;
 use crate::design::bearing_words::{self, PartWords};
 use crate::design::display;
 use crate::design::explain::Topic;
-use crate::design::letters::capital;
 use crate::engine::bearing::Borne;
+use crate::words::{drawing as say, report};
 
 /// The loads, with the caution that they are estimates.
 #[component]
@@ -23,6 +25,8 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
         bearing_words::verdicts(&borne.bearing, &band.read(), &store.analysis.read(), &build, units)
     });
     let lines = Memo::new(move |_| lines(store, &borne.read()));
+    // The summary says the same at once.
+    Effect::new(move |_| store.frame.set(bearing_words::verdict(&borne.read().bearing)));
     let granted = Memo::new(move |_| bearing_words::assumptions(&store.design.read()));
     let row = |(what, how_much): (String, String)| {
         part(&(what.clone(), how_much.clone()), move || {
@@ -32,7 +36,7 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
     let line = |text: String| part(&text.clone(), move || view! { <li>{text}</li> }.into_any());
     let why_none = move || {
         borne.with(|borne| match &borne.bearing.frame {
-            Err(error) => capital(&format!("the frame is not judged: {error}.")),
+            Err(error) => report::not_judged(error),
             Ok(_) => String::new(),
         })
     };
@@ -41,29 +45,27 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
             <div class="drawing-loads">
                 <p class="hint">{words(why_none)}</p>
                 <p class="hint">{words(move || bearing_words::verdict(&borne.read().bearing).full)}</p>
-                <p class="hint">{bearing_words::MEANING}</p>
+                <p class="hint">{bearing_words::MEANING.said()}</p>
+                {asked_in_words(Question::Range)}
                 <ul class="uses">{list(move || verdicts.get().into_iter().map(judged).collect())}</ul>
                 <table class="sources" aria-labelledby="loads-title">
                     <tbody>{list(move || lines.get().into_iter().map(row).collect())}</tbody>
                 </table>
                 <details>
-                    <summary>"Assumptions"</summary>
+                    <summary>{say::ASSUMPTIONS.said()}</summary>
                     <ul class="granted">{list(move || granted.get().into_iter().map(line).collect())}</ul>
-                    {button("link", "", "The formulas and an example by hand", "How it is worked out", move || store.explain(Topic::Loads))}
+                    {button("link", "", say::FORMULAS_LOADS.said(), say::HOW_WORKED_OUT.said(), move || store.explain(Topic::Loads))}
                 </details>
                 <p class="caution">{advice::caution()}</p>
             </div>
         }
         .into_any()
     };
-    let none = || {
-        view! { <p class="hint">"There are no loads yet. Give the strings their notes, lengths and make-ups."</p> }
-            .into_any()
-    };
+    let none = || view! { <p class="hint">{say::NO_LOADS.said()}</p> }.into_any();
     let pulls = move || borne.with(|borne| !borne.loads.pulls.is_empty());
     view! {
         <section aria-labelledby="loads-title">
-            <h3 id="loads-title">"Loads, estimated"</h3>
+            <h3 id="loads-title">{report::LOADS.said()}</h3>
             {either(pulls, table, none)}
         </section>
     }
@@ -91,7 +93,7 @@ fn judged(told: PartWords) -> crate::app::widgets::list::Part {
     })
 }
 
-/// How far a part is used up as a picture from 0 to 200 %, with a mark at 100 %. The number stands beside it.
+/// How far a part is loaded as a picture from 0 to 200 %, with a mark at 100 %. The number stands beside it.
 fn bar((least, most): (f64, f64)) -> String {
     let at = |ratio: f64| display::decimals((100.0 * ratio).clamp(0.0, 200.0), 0);
     let over = if most > 1.0 { " over" } else { "" };

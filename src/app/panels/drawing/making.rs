@@ -4,30 +4,37 @@ use leptos::prelude::*;
 
 use super::shape::Form;
 use super::timber::wood_choice;
+use crate::app::asked::Question;
+use crate::app::panels::asked::asked_in_words;
 use crate::app::panels::form::fieldset;
 use crate::app::widgets::number_table::NumberTable;
 use crate::design::document::{
     BarSpec, FastenerSpec, GeometrySpec, JointSpec, JointsSpec, MetalSpec,
 };
 use crate::design::settings::NumberRow;
+use crate::words::{Words, drawing as say};
 
 const SIZE: (f64, f64) = (0.0, 1_000.0);
 
-pub(super) const fn mm(label: &'static str) -> NumberRow {
-    NumberRow::new(label, "mm", SIZE)
+pub(super) const fn mm(label: Words) -> NumberRow {
+    NumberRow::new(label, Words::plain("mm"), SIZE)
 }
 
-const fn counted(label: &'static str) -> NumberRow {
-    NumberRow { whole: true, ..NumberRow::new(label, "", (0.0, 100.0)) }
+const fn counted(label: Words) -> NumberRow {
+    NumberRow { whole: true, ..NumberRow::new(label, Words::NONE, (0.0, 100.0)) }
+}
+
+pub(super) const fn percent(label: Words, range: (f64, f64)) -> NumberRow {
+    NumberRow::new(label, Words::plain("%"), range)
 }
 
 /// Rows of numbers that stand in one table.
 pub(super) struct Sizes {
     pub(super) id: &'static str,
-    pub(super) title: &'static str,
-    pub(super) of: &'static str,
+    pub(super) title: Words,
+    pub(super) of: Words,
     pub(super) columns: &'static [NumberRow],
-    pub(super) names: &'static [&'static str],
+    pub(super) names: &'static [Words],
     pub(super) get: fn(&GeometrySpec) -> Vec<Vec<f64>>,
     pub(super) put: fn(&mut GeometrySpec, &[Vec<f64>]),
 }
@@ -78,7 +85,7 @@ const fn joints(all: &mut JointsSpec) -> [&mut JointSpec; 3] {
     [&mut all.shoulder, &mut all.head, &mut all.foot]
 }
 
-const JOINTS: &[&str] = &["Neck on box", "Pillar on neck", "Pillar on base"];
+const JOINTS: &[Words] = &[say::NECK_ON_BOX, say::PILLAR_ON_NECK, say::PILLAR_ON_BASE];
 
 pub(super) type Get = fn(&GeometrySpec) -> Vec<Vec<f64>>;
 pub(super) type Put = fn(&mut GeometrySpec, &[Vec<f64>]);
@@ -90,27 +97,33 @@ const PLATES: (Get, Put) = of_joints!(plate_mm, plate_width_mm);
 static TABLES: [Sizes; 3] = [
     Sizes {
         id: "joint-tenon",
-        title: "Tenons and glued faces of the joints",
-        of: "Joint",
-        columns: &[mm("Tenon"), mm("Deep"), mm("Face wide"), mm("High")],
+        title: say::TENONS,
+        of: say::JOINT,
+        columns: &[mm(say::TENON), mm(say::DEEP), mm(say::FACE_WIDE), mm(say::HIGH)],
         names: JOINTS,
         get: FACES.0,
         put: FACES.1,
     },
     Sizes {
         id: "joint-held",
-        title: "Dowels, bolts or screws of the joints",
-        of: "Joint",
-        columns: &[counted("How many"), mm("Thick"), mm("Deep"), mm("Apart"), mm("Rows apart")],
+        title: say::FASTENERS,
+        of: say::JOINT,
+        columns: &[
+            counted(say::HOW_MANY),
+            mm(say::THICK),
+            mm(say::DEEP),
+            mm(say::APART),
+            mm(say::ROWS_APART),
+        ],
         names: JOINTS,
         get: HELD.0,
         put: HELD.1,
     },
     Sizes {
         id: "joint-plate",
-        title: "Plates on both sides of the joints",
-        of: "Joint",
-        columns: &[mm("Plate"), mm("Wide")],
+        title: say::JOINT_PLATES,
+        of: say::JOINT,
+        columns: &[mm(say::PLATE), mm(say::WIDE)],
         names: JOINTS,
         get: PLATES.0,
         put: PLATES.1,
@@ -139,28 +152,28 @@ const HOLES: (Get, Put) = of_box!(holes, hole_length_mm, hole_width_mm);
 static SOUNDBOX: [Sizes; 3] = [
     Sizes {
         id: "box-walls",
-        title: "Depth of the soundbox and thickness of its walls",
-        of: "Part",
-        columns: &[mm("Deep, bass"), mm("Treble"), mm("Side"), mm("Back")],
-        names: &["Walls"],
+        title: say::BOX_WALLS,
+        of: say::PART,
+        columns: &[mm(say::DEEP_BASS), mm(say::TREBLE), mm(say::SIDE), mm(say::BACK)],
+        names: &[say::WALLS],
         get: WALLS.0,
         put: WALLS.1,
     },
     Sizes {
         id: "box-inside",
-        title: "Liners and braces of the soundbox",
-        of: "Part",
-        columns: &[mm("Wide"), mm("High"), mm("Braces every")],
-        names: &["Liners"],
+        title: say::BOX_INSIDE,
+        of: say::PART,
+        columns: &[mm(say::WIDE), mm(say::HIGH), mm(say::BRACES_EVERY)],
+        names: &[say::LINERS],
         get: INSIDE.0,
         put: INSIDE.1,
     },
     Sizes {
         id: "box-holes",
-        title: "Sound holes in the back",
-        of: "Part",
-        columns: &[counted("How many"), mm("Long"), mm("Wide")],
-        names: &["Sound holes"],
+        title: say::BOX_HOLES,
+        of: say::PART,
+        columns: &[counted(say::HOW_MANY), mm(say::LONG), mm(say::WIDE)],
+        names: &[say::SOUND_HOLES],
         get: HOLES.0,
         put: HOLES.1,
     },
@@ -192,25 +205,25 @@ const BARS: (Get, Put) = of_bars!(count, width_mm, height_mm, at_percent, to_per
 
 static BARS_OF: Sizes = Sizes {
     id: "board-bars",
-    title: "Bars of the soundboard",
-    of: "Bars",
+    title: say::BARS_OF_BOARD,
+    of: say::BARS,
     columns: &[
-        counted("How many"),
-        mm("Wide"),
-        mm("High"),
-        NumberRow::new("First at", "%", PERCENT),
-        NumberRow::new("Last at", "%", PERCENT),
+        counted(say::HOW_MANY),
+        mm(say::WIDE),
+        mm(say::HIGH),
+        percent(say::FIRST_AT, PERCENT),
+        percent(say::LAST_AT, PERCENT),
     ],
-    names: &["Across", "Along, pairs"],
+    names: &[say::BARS_ACROSS, say::BARS_ALONG],
     get: BARS.0,
     put: BARS.1,
 };
 static SIDES_OF: Sizes = Sizes {
     id: "board-sides",
-    title: "Thickness of the soundboard at its sides",
-    of: "Soundboard",
-    columns: &[NumberRow::new("Of the middle", "%", (0.0, 300.0))],
-    names: &["At the sides"],
+    title: say::BOARD_SIDES,
+    of: say::SOUNDBOARD,
+    columns: &[percent(say::OF_THE_MIDDLE, (0.0, 300.0))],
+    names: &[say::AT_THE_SIDES],
     get: |geometry| vec![vec![geometry.bars.side_percent]],
     put: |geometry, rows| {
         if let Some(number) = rows.iter().flatten().next() {
@@ -222,24 +235,22 @@ static SIDES_OF: Sizes = Sizes {
 /// The bars of the board, and how thick it is at its sides.
 pub(super) fn bars_form(form: Form) -> AnyView {
     fieldset(
-        "Bars",
+        say::BARS.said(),
         vec![
             table(form, &SIDES_OF),
             table(form, &BARS_OF),
-            wood_choice(form, "Wood of the bars", false, |geometry| &mut geometry.bars.wood),
-            hint(
-                "0 for what there is none of. At its sides the board is as thick as in the middle, or so much of that. Bars across lie from side to side: first and last are told in per cent of the board's length from its lower end. Bars along lie on both sides of the string rib: first and last pair in per cent of the way from the middle to the side. With 0 for both places they lie evenly.",
-            ),
+            wood_choice(form, say::WOOD_BARS, false, |geometry| &mut geometry.bars.wood),
+            hint(say::BARS_HINT),
         ],
     )
 }
 
 pub(super) fn table(form: Form, sizes: &'static Sizes) -> AnyView {
-    let names = sizes.names.iter().map(|name| (*name).to_owned()).collect::<Vec<_>>();
+    let names = sizes.names.iter().map(|name| (*name).into()).collect::<Vec<_>>();
     NumberTable {
         id: sizes.id,
-        title: sizes.title,
-        of: sizes.of,
+        title: sizes.title.said(),
+        of: sizes.of.said(),
         columns: sizes.columns,
         rows: form.of(sizes.get),
         names: Signal::stored(names),
@@ -252,20 +263,20 @@ pub(super) fn table(form: Form, sizes: &'static Sizes) -> AnyView {
     .view()
 }
 
-pub(super) fn hint(text: &'static str) -> AnyView {
-    view! { <p class="hint">{text}</p> }.into_any()
+pub(super) fn hint(text: Words) -> AnyView {
+    view! { <p class="hint">{text.said()}</p> }.into_any()
 }
 
-static FASTENERS: [(FastenerSpec, &str, &str); 4] = [
-    (FastenerSpec::None, "none", "Nothing known"),
-    (FastenerSpec::Dowels, "dowels", "Glued dowels"),
-    (FastenerSpec::Bolts, "bolts", "Bolts"),
-    (FastenerSpec::Screws, "screws", "Screws"),
+static FASTENERS: [(FastenerSpec, &str, Words); 4] = [
+    (FastenerSpec::None, "none", say::HELD_UNKNOWN),
+    (FastenerSpec::Dowels, "dowels", say::HELD_DOWELS),
+    (FastenerSpec::Bolts, "bolts", say::HELD_BOLTS),
+    (FastenerSpec::Screws, "screws", say::SCREWS),
 ];
-pub(super) static METALS: [(MetalSpec, &str, &str); 3] = [
-    (MetalSpec::Steel, "steel", "Steel"),
-    (MetalSpec::Brass, "brass", "Brass"),
-    (MetalSpec::Aluminium, "aluminium", "Aluminium"),
+pub(super) static METALS: [(MetalSpec, &str, Words); 3] = [
+    (MetalSpec::Steel, "steel", say::STEEL),
+    (MetalSpec::Brass, "brass", say::BRASS),
+    (MetalSpec::Aluminium, "aluminium", say::ALUMINIUM),
 ];
 
 /// What holds the joints.
@@ -284,43 +295,39 @@ pub(super) fn joints_form(form: Form) -> AnyView {
     };
     let [faces, held, plates] = &TABLES;
     fieldset(
-        "Joints",
+        say::JOINTS.said(),
         vec![
             table(form, faces),
-            fasteners("Neck on box, held by", 0),
-            fasteners("Pillar on neck, held by", 1),
-            fasteners("Pillar on base, held by", 2),
+            fasteners(say::NECK_ON_BOX_BY, 0),
+            fasteners(say::PILLAR_ON_NECK_BY, 1),
+            fasteners(say::PILLAR_ON_BASE_BY, 2),
             table(form, held),
             table(form, plates),
-            form.choice("Plates of", &METALS, |g| g.joints.shoulder.metal, metal),
-            hint(
-                "0 for what there is none of or what is not known. A joint of which nothing is given is not judged. Tenons lie in the plane of the strings and are as high as the part; dowels, bolts and screws are as deep in both parts, in one row in that plane or in two. With plates, screws go through each plate into each part.",
-            ),
+            form.choice(say::PLATES_OF, &METALS, |g| g.joints.shoulder.metal, metal),
+            hint(say::JOINTS_HINT),
+            asked_in_words(Question::Joint),
         ],
     )
 }
 
 /// The soundbox.
 pub(super) fn soundbox_form(form: Form) -> AnyView {
-    let wood = |label: &'static str, of: fn(&mut GeometrySpec) -> &mut String| {
-        wood_choice(form, label, true, of)
-    };
-    static OPEN: [(bool, &str, &str); 2] =
-        [(false, "closed", "Closed but for its holes"), (true, "slotted", "Open all along")];
+    let wood =
+        |label: Words, of: fn(&mut GeometrySpec) -> &mut String| wood_choice(form, label, true, of);
+    static OPEN: [(bool, &str, Words); 2] =
+        [(false, "closed", say::BACK_CLOSED), (true, "slotted", say::BACK_OPEN)];
     let slot = move |slotted| form.step(|geometry| geometry.soundbox.slotted = slotted);
     let [walls, inside, holes] = &SOUNDBOX;
     fieldset(
-        "Soundbox",
+        say::SOUNDBOX.said(),
         vec![
             table(form, walls),
-            wood("Wood of the sides", |geometry| &mut geometry.soundbox.side_wood),
-            wood("Wood of the back", |geometry| &mut geometry.soundbox.back_wood),
+            wood(say::WOOD_SIDES, |geometry| &mut geometry.soundbox.side_wood),
+            wood(say::WOOD_BACK, |geometry| &mut geometry.soundbox.back_wood),
             table(form, inside),
             table(form, holes),
-            form.choice("The back is", &OPEN, |geometry| geometry.soundbox.slotted, slot),
-            hint(
-                "The soundbox is as wide as the board. It is judged once depth, sides and back have their sizes, and the bowing of the sides once the distance of the braces is given. An open back is open as wide as a hole.",
-            ),
+            form.choice(say::BACK_IS, &OPEN, |geometry| geometry.soundbox.slotted, slot),
+            hint(say::SOUNDBOX_HINT),
         ],
     )
 }

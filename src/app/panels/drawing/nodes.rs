@@ -1,4 +1,4 @@
-//! The nodes of the drawn curve of the pins as handles over the drawing, for pointer and keys.
+//! The nodes of the harmonic curve as handles over the drawing, for pointer and keys.
 
 use leptos::prelude::*;
 use web_sys::KeyboardEvent;
@@ -7,6 +7,7 @@ use super::hand::Hand;
 use crate::app::widgets::list::{list, part};
 use crate::design::display;
 use crate::engine::units::Length;
+use crate::words::drawing as say;
 
 /// The handles, while the curve gives the lengths.
 #[component]
@@ -31,13 +32,7 @@ pub fn Nodes(hand: Hand) -> impl IntoView {
                 let unit = store.design.with(|design| design.units.length);
                 let said = |mm: f64| display::length_with_unit(Length::from_mm(mm), unit);
                 let (across, along) = node();
-                format!(
-                    "Node {} of {}: {} from the lowest string, {} along it",
-                    place + 1,
-                    count.get(),
-                    said(across),
-                    said(along)
-                )
+                say::node(&said(across), &said(along), &count.get(), &(place + 1))
             };
             let on_keys = move |event: KeyboardEvent| {
                 let by = match (event.shift_key(), event.alt_key()) {
@@ -62,7 +57,7 @@ pub fn Nodes(hand: Hand) -> impl IntoView {
                     type="button"
                     class="node"
                     aria-label=name
-                    title="Drag it, or move it with the arrow keys (Shift ten times as far, Alt a tenth)"
+                    title=say::NODE_HINT.said()
                     style:left=move || format!("{:.1}px", at().0)
                     style:top=move || format!("{:.1}px", at().1)
                     on:keydown=on_keys

@@ -3,10 +3,11 @@
 use std::sync::Arc;
 
 use leptos::{html, prelude::*, svg};
-use web_sys::{Element, KeyboardEvent, WheelEvent};
+use web_sys::{Element, Event, KeyboardEvent, WheelEvent};
 
-use super::hand::{CURVE_DRIVES, Hand, ZOOM};
+use super::hand::{Hand, ZOOM};
 use super::nodes::Nodes;
+use crate::app::browser;
 use crate::app::frame::Frame;
 use crate::app::panels::curves::watch_size;
 use crate::app::rows;
@@ -16,11 +17,10 @@ use crate::app::widgets::list::{while_so, words};
 use crate::charts::lofting::changes::{Change, changes};
 use crate::charts::lofting::look::{Extent, Look};
 use crate::charts::lofting::{self, over, svg as drawn};
+use crate::words::{charts, drawing as say, papers, report};
 
 /// What a wheel of one notch, about 100 pixels, makes larger or smaller.
 const WHEEL: f64 = 0.0016;
-const HINT: &str =
-    "Drag a bridge pin and its string grows. The wheel zooms; dragging moves the paper.";
 
 /// The paper with its tools above and its words below.
 #[component]
@@ -94,6 +94,12 @@ pub fn Picture(store: Store) -> impl IntoView {
         let by = (event.delta_y() * lines).clamp(-400.0, 400.0);
         hand.zoom((-by * WHEEL).exp(), Some(at));
     };
+    // Two fingers on the paper scroll nothing else and leave the page at its size.
+    let two_fingers = move |event: Event| {
+        if hand.is_pinch() {
+            event.prevent_default();
+        }
+    };
     let on_keys = move |event: KeyboardEvent| {
         if hand.key(&event) {
             event.prevent_default();
@@ -110,16 +116,14 @@ pub fn Picture(store: Store) -> impl IntoView {
             return String::new();
         }
         let caption = overlay.with(|overlay| overlay.caption.clone());
-        let hint = if hand.curve_drives() { CURVE_DRIVES } else { HINT };
-        let missing = scene.with(|scene| scene.holes.len() - scene.strings.len());
-        let missing = match missing {
-            0 => String::new(),
-            1 => " One string is left out, as it has no length that can be used.".to_owned(),
-            count => {
-                format!(" {count} strings are left out, as they have no lengths that can be used.")
-            }
+        let hint = match (hand.curve_drives(), browser::points_with_fingers()) {
+            (true, _) => say::CURVE_DRIVES,
+            (false, true) => say::FINGER_HINT,
+            (false, false) => say::PIN_HINT,
         };
-        format!("{}{missing}", if caption.is_empty() { hint } else { &caption })
+        let said = if caption.is_empty() { hint.into() } else { caption };
+        let missing = scene.with(|scene| scene.holes.len() - scene.strings.len());
+        if missing == 0 { said } else { say::missing(&said, &missing) }
     };
     let grip = Memo::new(move |_| {
         let scene = scene.read();
@@ -128,14 +132,14 @@ pub fn Picture(store: Store) -> impl IntoView {
     });
     view! {
         <div class="loft">
-            <div class="tools" role="toolbar" aria-label="Drawing">
+            <div class="tools" role="toolbar" aria-label=papers::DRAWING.said()>
                 <span class="tool-group">
-                    {button("tool", "loft-larger", "Zoom in (+)", "Larger", move || hand.zoom(ZOOM, None))}
-                    {button("tool", "loft-smaller", "Zoom out (-)", "Smaller", move || hand.zoom(1.0 / ZOOM, None))}
-                    {button("tool", "loft-fit", "The whole harp (0)", "Fit", move || hand.fit())}
+                    {button("tool", "loft-larger", say::LARGER_HINT.said(), say::LARGER.said(), move || hand.zoom(ZOOM, None))}
+                    {button("tool", "loft-smaller", say::SMALLER_HINT.said(), say::SMALLER.said(), move || hand.zoom(1.0 / ZOOM, None))}
+                    {button("tool", "loft-fit", say::FIT_HINT.said(), say::FIT.said(), move || hand.fit())}
                 </span>
                 <Over store=store/>
-                {button("tool", "loft-details", "Every figure of the marked string (Enter)", "Details", move || if store.count_now() > 0 { store.window.set(Some(Window::Details)) })}
+                {button("tool", "loft-details", say::DETAILS_HINT.said(), say::DETAILS.said(), move || if store.count_now() > 0 { store.window.set(Some(Window::Details)) })}
             </div>
             <div
                 node_ref=paper
@@ -145,16 +149,18 @@ pub fn Picture(store: Store) -> impl IntoView {
                 on:wheel=on_wheel
                 on:pointerdown=move |event| hand.down(&event)
                 on:pointermove=move |event| hand.moved(&event)
-                on:pointerup=move |_| hand.up()
-                on:pointercancel=move |_| { hand.give_up(); }
+                on:pointerup=move |event| hand.up(&event)
+                on:pointercancel=move |event| hand.cancel(&event)
+                on:touchstart=move |event| two_fingers(event.into())
+                on:touchmove=move |event| two_fingers(event.into())
                 on:pointerleave=move |_| store.hover.set(None)
-                on:dblclick=move |_| if store.hover.with_untracked(Option::is_some) { store.window.set(Some(Window::Details)) }
+                on:dblclick=move |_| hand.twice()
             >
                 <div
                     id="loft"
                     tabindex="0"
                     role="application"
-                    aria-label="Drawing of the harp from the side"
+                    aria-label=report::DRAWING_OF.said()
                     aria-describedby="loft-help"
                     on:keydown=on_keys
                 >
@@ -174,14 +180,15 @@ pub fn Picture(store: Store) -> impl IntoView {
                 ></div>
                 <Nodes hand=hand/>
                 {while_so(empty, || view! {
-                    <p class="chart-empty">"There is nothing to draw yet. Give the strings their lengths first."</p>
+                    <p class="chart-empty">{charts::NOTHING_TO_DRAW.said()}</p>
                 }.into_any())}
             </div>
-            <p class="readout" id="loft-readout">{words(readout)}</p>
+            // Of a size of its own, so that its words lay out nothing else.
+            <p class="readout" id="loft-readout"><span>{words(readout)}</span></p>
             <p class="hint" id="loft-hint">{words(hint)}</p>
             <p class="out-of-sight" role="status">{words(move || hand.said.get())}</p>
             <p class="out-of-sight" id="loft-help">
-                "Page up and down choose a string, Alt with the arrow up or down makes it longer or shorter. Plus, minus and 0 zoom in, zoom out and show the whole, the arrow keys move the paper, Enter opens the details."
+                {say::KEY_HELP.said()}
             </p>
         </div>
     }
@@ -221,12 +228,12 @@ fn Over(store: Store) -> impl IntoView {
     let options = over::OVER
         .iter()
         .map(|(key, words, _)| {
-            view! { <option value=*key selected=move || store.paper.over.get() == *key>{*words}</option> }
+            view! { <option value=*key selected=move || store.paper.over.get() == *key>{words.said()}</option> }
         })
         .collect_view();
     view! {
         <label class="loft-over">
-            "Overlay "
+            {say::OVERLAY.said()} " "
             <select id="over" on:change=move |event| store.paper.over.set(over::kind(&event_target_value(&event)).0)>
                 {options}
             </select>

@@ -14,6 +14,7 @@ use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{list, part};
 use crate::design::document::GeometrySpec;
 use crate::design::edit::Edit;
+use crate::words::Words;
 
 /// The fields that change the shape of the harp.
 #[derive(Clone, Copy)]
@@ -65,8 +66,8 @@ impl Form {
     /// A choice among some values, each with its key and its words.
     pub(super) fn choice<T: PartialEq + Copy + Send + Sync + 'static>(
         self,
-        label: &'static str,
-        rows: &'static [(T, &'static str, &'static str)],
+        label: Words,
+        rows: &'static [(T, &'static str, Words)],
         of: fn(&GeometrySpec) -> T,
         put: impl Fn(T) + Send + Sync + 'static,
     ) -> AnyView {
@@ -80,8 +81,8 @@ impl Form {
                 put(row.0);
             }
         };
-        let choices = rows.iter().map(|row| (row.1.to_owned(), row.2.to_owned())).collect();
-        view! { <Choice label=label choices=choices value=self.of(key) on_change=on_change/> }
+        let choices = rows.iter().map(|row| (row.1.to_owned(), row.2.into())).collect();
+        view! { <Choice label=label.said() choices=choices value=self.of(key) on_change=on_change/> }
             .into_any()
     }
 }

@@ -10,18 +10,14 @@ use crate::app::widgets::list::{list, part, words};
 use crate::design::bearing_words::{self, STRINGING, order_name};
 use crate::design::{advice, display};
 use crate::engine::bearing::{Order, Stage, some_stages};
+use crate::words::{Language, Words, drawing as say, language};
 
 /// How many stages the table shows besides the first.
 const SHOWN: usize = 6;
 
 /// What a stage tells, in the order of [`bearing_words::stage`].
-const TOLD: [&str; 5] = [
-    "Tension",
-    "Push in the pillar",
-    "Bending",
-    "Torque",
-    "Share of the allowable load, and where",
-];
+const TOLD: [Words; 5] =
+    [say::TENSION, say::PILLAR_PUSH, say::BENDING, say::TORQUE, say::SHARE_AND_WHERE];
 
 /// The order of stringing, a slider from no string to all, and some stages side by side.
 #[component]
@@ -59,21 +55,17 @@ pub fn Stringing(store: Store) -> impl IntoView {
     let now = move || {
         let stage = stages.with(|all| all.iter().find(|stage| stage.up == up()).copied());
         let Some(stage) = stage else {
-            return "Frame dimensions are missing.".to_owned();
+            return say::NO_FRAME.into();
         };
         let last = stage.last.and_then(|place| {
             store.analysis.with(|analysis| analysis.strings.get(place).map(display::string_name))
         });
-        let last = last.map_or_else(String::new, |name| {
-            format!(", the last one {}", name.replacen('S', "s", 1))
-        });
         let [pull, pillar, moment, torque, used] = told(&stage);
-        format!(
-            "{} of {} strings up{last}: tension {pull}, push in the pillar {pillar}, bending {moment}, torque {torque}, \
-             {used}, of the allowable load; the board is left out.",
-            stage.up,
-            count()
-        )
+        let strings = match last {
+            None => say::some_up(&count(), &stage.up),
+            Some(name) => say::some_up_last(&count(), &within(&name), &stage.up),
+        };
+        say::stage(&moment, &pillar, &strings, &pull, &torque, &used)
     };
     let orders =
         Order::ALL.map(|order| (order_name(order).to_owned(), order_name(order).to_owned()));
@@ -82,39 +74,49 @@ pub fn Stringing(store: Store) -> impl IntoView {
             order.set(found);
         }
     };
-    let heads = TOLD.map(|head| view! { <th scope="col">{head}</th> });
-    let advice_lines = STRINGING.map(|line| view! { <li>{line}</li> });
+    let heads = TOLD.map(|head| view! { <th scope="col">{head.said()}</th> });
+    let advice_lines = STRINGING.map(|line| view! { <li>{line.said()}</li> });
     view! {
         <div class="drawing-loads stringing">
             <Choice
-                label="Order"
+                label=say::ORDER.said()
                 choices=orders.to_vec()
                 value=Signal::derive(move || order_name(order.get()).to_owned())
                 on_change=set_order
             />
             <label class="field">
-                <span>"Strings up"</span>
+                <span>{say::STRINGS_UP.said()}</span>
                 <input
                     type="range"
                     min="0"
                     step="1"
                     max=move || count().to_string()
                     prop:value=move || up().to_string()
-                    aria-valuetext=move || format!("{} of {}", up(), count())
+                    aria-valuetext=move || say::up_of(&count(), &up())
                     on:input=move |event| chosen.set(event_target_value(&event).parse::<usize>().ok())
                 />
             </label>
             <p role="status">{words(now)}</p>
-            <div class="sheet" role="region" tabindex="0" aria-label="Some stages of stringing">
+            <div class="sheet" role="region" tabindex="0" aria-label=say::STAGES.said()>
                 <table class="sources stages">
-                    <thead><tr><th scope="col">"Up"</th>{heads.collect_view()}</tr></thead>
+                    <thead><tr><th scope="col">{say::UP.said()}</th>{heads.collect_view()}</tr></thead>
                     <tbody>{list(move || stages.get().into_iter().map(row).collect())}</tbody>
                 </table>
             </div>
-            <p class="hint">"Every string that is up is at pitch. The board is left out here: each part of it carries only the strings near it."</p>
+            <p class="hint">{say::STAGES_HINT.said()}</p>
             <ul class="granted">{advice_lines.collect_view()}</ul>
             <Giving store=store order=order/>
             <p class="caution">{advice::caution()}</p>
         </div>
     }
+}
+
+/// The name of a string within a sentence: small, but in German.
+fn within(name: &str) -> String {
+    if language() == Language::German { name.to_owned() } else { uncapitalised(name) }
+}
+
+fn uncapitalised(name: &str) -> String {
+    let first = name.chars().next().map_or(0, char::len_utf8);
+    name[..first].to_ascii_lowercase() + &name[first..]
 }

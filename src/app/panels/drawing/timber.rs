@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::making::{Get as Read, METALS, Put, Sizes, hint, mm, table};
+use super::making::{Get as Read, METALS, Put, Sizes, hint, mm, percent, table};
 use super::shape::Form;
 use crate::app::panels::form::fieldset;
 use crate::app::widgets::button::button;
@@ -14,11 +14,12 @@ use crate::design::document::{
 };
 use crate::design::settings::NumberRow;
 use crate::design::wood_facts::{choices, own_words};
+use crate::words::{Words, drawing as say};
 
 /// The choice of a wood, with those of one's own.
 pub(super) fn wood_choice(
     form: Form,
-    label: impl Into<String>,
+    label: Words,
     plywood: bool,
     of: fn(&mut GeometrySpec) -> &mut String,
 ) -> AnyView {
@@ -31,12 +32,12 @@ pub(super) fn wood_choice(
 fn choice(
     form: Form,
     label: String,
-    (plywood, first): (bool, Option<&'static str>),
+    (plywood, first): (bool, Option<Words>),
     value: Signal<String>,
     put: Callback<String>,
 ) -> AnyView {
     let all = form.of(move |geometry| {
-        let first = first.map(|words| (String::new(), words.to_owned()));
+        let first = first.map(|words| (String::new(), words.into()));
         first.into_iter().chain(choices(plywood, &geometry.woods)).collect::<Vec<_>>()
     });
     let made = move || {
@@ -49,8 +50,8 @@ fn choice(
     list(made)
 }
 
-const ANGLE: NumberRow = NumberRow::new("Turned", "°", (-90.0, 90.0));
-static LAYER: [NumberRow; 2] = [mm("Thick"), ANGLE];
+const ANGLE: NumberRow = NumberRow::new(say::TURNED, Words::plain("°"), (-90.0, 90.0));
+static LAYER: [NumberRow; 2] = [mm(say::THICK), ANGLE];
 
 /// The layers of the neck.
 pub(super) fn layers(form: Form) -> AnyView {
@@ -71,8 +72,8 @@ pub(super) fn layers(form: Form) -> AnyView {
     };
     let sizes = NumberTable {
         id: "layer",
-        title: "Layers of the neck",
-        of: "Layer",
+        title: say::LAYERS.said(),
+        of: say::LAYER.said(),
         columns: &LAYER,
         rows,
         names,
@@ -92,8 +93,8 @@ pub(super) fn layers(form: Form) -> AnyView {
                     }
                 });
             };
-            let label = format!("Wood of layer {}", at + 1);
-            let first = (false, Some("That of the neck"));
+            let label = say::wood_of_layer(&(at + 1));
+            let first = (false, Some(say::THAT_OF_NECK));
             choice(form, label, first, value, Callback::new(put))
         })
     };
@@ -106,15 +107,15 @@ pub(super) fn layers(form: Form) -> AnyView {
                 layers.push(NeckLayerSpec { thickness_mm, ..NeckLayerSpec::default() });
             });
         } else {
-            form.store.hint(&format!("A neck has at most {MOST_NECK_LAYERS} layers."));
+            form.store.hint(&say::most_layers(&MOST_NECK_LAYERS));
         }
     };
     let any = move || count.get() > 0;
     view! {
         {while_so(any, move || sizes.view())}
         {list(woods)}
-        <div class="window-actions">{button("tool", "add-layer", "", "Add a layer", add)}</div>
-        {hint("Layers of a neck that is glued up, side by side through it: only how their thicknesses compare counts. Turned by 0° the grain runs along the neck, by 90° it is crossed. Without any, the neck is of one piece.")}
+        <div class="window-actions">{button("tool", "add-layer", "", say::ADD_LAYER.said(), add)}</div>
+        {hint(say::LAYERS_HINT)}
     }
     .into_any()
 }
@@ -135,45 +136,46 @@ macro_rules! of_metal {
 }
 
 const PLATE: (Read, Put) = of_metal!(thickness_mm, height_mm, from_percent, to_percent);
-const SCREWS: (Read, Put) = of_metal!(screw_mm, screw_gap_mm);
+const SCREWS: (Read, Put) = of_metal!(screw_mm, screw_gap_mm, screw_depth_mm);
 const PERCENT: (f64, f64) = (0.0, 100.0);
 
 static METAL: [Sizes; 2] = [
     Sizes {
         id: "neck-metal",
-        title: "Plates beside the neck",
-        of: "Part",
+        title: say::NECK_PLATES,
+        of: say::PART,
         columns: &[
-            mm("Thick"),
-            mm("High"),
-            NumberRow::new("From", "%", PERCENT),
-            NumberRow::new("To", "%", PERCENT),
+            mm(say::THICK),
+            mm(say::HIGH),
+            percent(say::FROM, PERCENT),
+            percent(say::TO, PERCENT),
         ],
-        names: &["Plates"],
+        names: &[say::PLATES],
         get: PLATE.0,
         put: PLATE.1,
     },
     Sizes {
         id: "neck-screws",
-        title: "Screws of the plates",
-        of: "Part",
-        columns: &[mm("Thick"), mm("One every")],
-        names: &["Screws"],
+        title: say::NECK_SCREWS,
+        of: say::PART,
+        columns: &[mm(say::THICK), mm(say::ONE_EVERY), mm(say::DEEP_IN_WOOD)],
+        names: &[say::SCREWS],
         get: SCREWS.0,
         put: SCREWS.1,
     },
 ];
-static SIDES: [(bool, &str, &str); 2] = [(false, "both", "Both sides"), (true, "one", "One side")];
+static SIDES: [(bool, &str, Words); 2] =
+    [(false, "both", say::BOTH_SIDES), (true, "one", say::ONE_SIDE)];
 
 /// The metal beside the neck.
 pub(super) fn metal(form: Form) -> AnyView {
     fieldset(
-        "Metal beside the neck",
+        say::METAL.said(),
         vec![
             table(form, &METAL[0]),
             table(form, &METAL[1]),
             form.choice(
-                "Plates on",
+                say::PLATES_ON,
                 &SIDES,
                 |g| g.neck.plates.one_side,
                 move |one| {
@@ -181,27 +183,29 @@ pub(super) fn metal(form: Form) -> AnyView {
                 },
             ),
             form.choice(
-                "Of",
+                say::OF,
                 &METALS,
                 |g| g.neck.plates.metal,
                 move |metal| {
                     form.step(|g| g.neck.plates.metal = metal);
                 },
             ),
-            hint(
-                "Plates in the middle of the neck's depth, from 0 % at the shoulder to 100 % at the pillar; 0 mm for none. Without screws they are glued on. Screws slip, so that the plates help less against bending sideways.",
-            ),
+            hint(say::METAL_HINT),
         ],
     )
 }
 
-static BAR: [NumberRow; 4] =
-    [mm("Long"), mm("Wide"), mm("High"), NumberRow::new("Weighs", "g", (0.0, 10_000.0))];
+static BAR: [NumberRow; 4] = [
+    mm(say::LONG),
+    mm(say::WIDE),
+    mm(say::HIGH),
+    NumberRow::new(say::WEIGHS, Words::plain("g"), (0.0, 10_000.0)),
+];
 static TEST: [NumberRow; 4] = [
-    mm("Span"),
-    NumberRow::new("Load", "kg", (0.0, 100.0)),
-    mm("Falls"),
-    NumberRow::new("Tone", "Hz", (0.0, 10_000.0)),
+    mm(say::SPAN),
+    NumberRow::new(say::LOAD, Words::plain("kg"), (0.0, 100.0)),
+    mm(say::FALLS),
+    NumberRow::new(say::TONE, Words::plain("Hz"), (0.0, 10_000.0)),
 ];
 
 /// Four numbers of a bar.
@@ -215,7 +219,7 @@ const TESTED: Four =
 /// Four numbers of the bar of every wood.
 fn bars(
     form: Form,
-    (id, title): (&'static str, &'static str),
+    (id, title): (&'static str, Words),
     columns: &'static [NumberRow],
     four: Four,
 ) -> NumberTable {
@@ -229,8 +233,8 @@ fn bars(
     };
     NumberTable {
         id,
-        title,
-        of: "Wood",
+        title: title.said(),
+        of: say::WOOD.said(),
         columns,
         rows: form.of(move |geometry| geometry.woods.iter().map(row).collect()),
         names: form
@@ -241,22 +245,22 @@ fn bars(
     }
 }
 
-static KINDS: [(&str, &str); 2] = [("hard", "Hardwood"), ("soft", "Softwood")];
-static STRENGTHS: [(&str, &str); 2] =
-    [("none", "Not known: not judged"), ("class", "By its strength class")];
+static KINDS: [(&str, Words); 2] = [("hard", say::HARDWOOD), ("soft", say::SOFTWOOD)];
+static STRENGTHS: [(&str, Words); 2] =
+    [("none", say::STRENGTHS_UNKNOWN), ("class", say::STRENGTHS_BY_CLASS)];
 
-fn pairs(all: &[(&str, &str)]) -> Vec<(String, String)> {
-    all.iter().map(|(key, words)| ((*key).to_owned(), (*words).to_owned())).collect()
+fn pairs(all: &[(&str, Words)]) -> Vec<(String, String)> {
+    all.iter().map(|(key, words)| ((*key).to_owned(), (*words).into())).collect()
 }
 
 /// Woods of one's own.
 pub(super) fn own_woods(form: Form) -> AnyView {
     let count = form.of(|geometry| geometry.woods.len());
-    let sizes = bars(form, ("own-wood", "Bars of woods of your own"), &BAR, SIZES);
-    let tests = bars(form, ("own-test", "How the bars bend and ring"), &TEST, TESTED);
+    let sizes = bars(form, ("own-wood", say::OWN_BARS), &BAR, SIZES);
+    let tests = bars(form, ("own-test", say::OWN_TESTS), &TEST, TESTED);
     let add = move || {
         if form.now().woods.len() >= MOST_WOODS {
-            form.store.hint(&format!("A design has at most {MOST_WOODS} woods of its own."));
+            form.store.hint(&say::most_woods(&MOST_WOODS));
             return;
         }
         form.step(|geometry| {
@@ -268,14 +272,13 @@ pub(super) fn own_woods(form: Form) -> AnyView {
     };
     let each = move || (0..count.get()).map(|at| part(&at, move || own_wood(form, at))).collect();
     let any = move || count.get() > 0;
-    fieldset(
-        "Woods of your own",
+    fieldset(say::OWN_WOODS.said(),
         vec![
             while_so(any, move || vec![sizes.view(), tests.view()].into_any()),
             list(each),
-            view! { <div class="window-actions">{button("tool", "add-wood", "", "Add a wood", add)}</div> }
+            view! { <div class="window-actions">{button("tool", "add-wood", "", say::ADD_WOOD.said(), add)}</div> }
                 .into_any(),
-            hint("Cut a straight bar, grain along it. Weight over length times width times height is its density. Lay it on two supports, hang a load in the middle and see how far it falls: E = F l³/(4 b h³ w), with l the span and h the way it bends. Or let it ring: hold it 22 % from an end, tap the middle and give the tone; E = 0.9464 ρ f² L⁴/h² with a correction for shear. One plank tells of itself. Strength classes are those of EN 338 (from memory): they hold for planks with small knots, not for brash wood or slanting grain."),
+            hint(say::OWN_HINT),
         ],
     )
 }
@@ -292,7 +295,7 @@ fn own_wood(form: Form, at: usize) -> AnyView {
     };
     let name = form.of(move |geometry| of(geometry, at, |wood| wood.name.clone()));
     let rename = move |name: String| change(&|wood| wood.name.clone_from(&name));
-    let key = |yes: bool, all: &'static [(&str, &str); 2]| all[usize::from(yes)].0.to_owned();
+    let key = |yes: bool, all: &'static [(&str, Words); 2]| all[usize::from(yes)].0.to_owned();
     let kind = form.of(move |geometry| key(of(geometry, at, |wood| wood.softwood), &KINDS));
     let strengths =
         form.of(move |geometry| key(of(geometry, at, |wood| wood.by_class), &STRENGTHS));
@@ -305,13 +308,13 @@ fn own_wood(form: Form, at: usize) -> AnyView {
         });
     };
     view! {
-        <TextField label=format!("Name of wood {}", at + 1) value=name on_input=rename/>
-        <Choice label="It is a" choices=pairs(&KINDS) value=kind
+        <TextField label=say::name_of_wood(&(at + 1)) value=name on_input=rename/>
+        <Choice label=say::IT_IS.said() choices=pairs(&KINDS) value=kind
             on_change=move |key: String| change(&|wood| wood.softwood = key == "soft")/>
-        <Choice label="Its strengths" choices=pairs(&STRENGTHS) value=strengths
+        <Choice label=say::ITS_STRENGTHS.said() choices=pairs(&STRENGTHS) value=strengths
             on_change=move |key: String| change(&|wood| wood.by_class = key == "class")/>
         <p role="status">{words(move || told.get())}</p>
-        <div class="window-actions">{button("tool", "", "", "Remove this wood", remove)}</div>
+        <div class="window-actions">{button("tool", "", "", say::REMOVE_WOOD.said(), remove)}</div>
     }
     .into_any()
 }

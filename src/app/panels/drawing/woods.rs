@@ -17,31 +17,27 @@ use crate::app::widgets::number_table::NumberTable;
 use crate::design::document::{GeometrySpec, MOST_SECTIONS, NeckSpec, PLYWOOD, SectionSpec};
 use crate::design::settings::{NumberRow, SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS};
 use crate::design::wood_facts::{PLIES, plies_name, wood_facts};
+use crate::words::{Words, drawing as say};
 
 static SECTION: [NumberRow; 3] = [SECTION_AT, SECTION_THICKNESS, SECTION_DEPTH];
 
 /// A part of the harp, its wood and, where it may be plywood, its plies.
 #[derive(Clone, Copy)]
 struct Part {
-    label: &'static str,
+    label: Words,
     wood: fn(&mut GeometrySpec) -> &mut String,
     plies: Option<fn(&mut GeometrySpec) -> &mut u32>,
 }
 
-const NECK: Part = Part {
-    label: "Wood of the neck",
-    wood: |g| &mut g.neck.wood,
-    plies: Some(|g| &mut g.neck.plies),
-};
-const PILLAR: Part =
-    Part { label: "Wood of the pillar", wood: |g| &mut g.pillar.wood, plies: None };
+const NECK: Part =
+    Part { label: say::WOOD_NECK, wood: |g| &mut g.neck.wood, plies: Some(|g| &mut g.neck.plies) };
+const PILLAR: Part = Part { label: say::WOOD_PILLAR, wood: |g| &mut g.pillar.wood, plies: None };
 const BOARD: Part = Part {
-    label: "Wood of the soundboard",
+    label: say::WOOD_BOARD,
     wood: |g| &mut g.board.wood,
     plies: Some(|g| &mut g.board.plies),
 };
-const RIB: Part =
-    Part { label: "Wood of the string rib", wood: |g| &mut g.board.rib_wood, plies: None };
+const RIB: Part = Part { label: say::WOOD_RIB, wood: |g| &mut g.board.rib_wood, plies: None };
 
 impl Part {
     /// The wood and the plies of a shape.
@@ -75,7 +71,8 @@ impl Part {
             }
         };
         let value = Signal::derive(move || chosen.get().1.to_string());
-        view! { <Choice label="Plies" choices=choices value=value on_change=set/> }.into_any()
+        view! { <Choice label=say::PLIES.said() choices=choices value=value on_change=set/> }
+            .into_any()
     }
 }
 
@@ -90,7 +87,7 @@ fn figures(form: Form, chosen: Memo<(String, u32)>) -> AnyView {
             part(&fact.clone(), move || {
                 let source = (!fact.source.is_empty())
                     .then(|| view! { <span class="hint">{fact.source}</span> }.into_any());
-                view! { <tr><th scope="row">{fact.what}{source}</th><td>{fact.figure}</td></tr> }
+                view! { <tr><th scope="row">{fact.what.said()}{source}</th><td>{fact.figure}</td></tr> }
                     .into_any()
             })
         };
@@ -98,7 +95,7 @@ fn figures(form: Form, chosen: Memo<(String, u32)>) -> AnyView {
     };
     view! {
         <details class="wood-figures">
-            <summary>"Its figures and their sources"</summary>
+            <summary>{say::WOOD_FIGURES.said()}</summary>
             <p class="hint">{words(move || facts.get().about)}</p>
             <table class="sources"><tbody>{list(rows)}</tbody></table>
             <p class="hint">{words(move || facts.get().sources())}</p>
@@ -112,23 +109,23 @@ fn figures(form: Form, chosen: Memo<(String, u32)>) -> AnyView {
 pub fn Woods(store: Store) -> impl IntoView {
     let form = Form { store };
     // The wood comes first, then how thick it is.
-    let part =
-        |legend: &'static str, wood: Part, sizes: &'static [Entry], more: Option<AnyView>| {
-            let fields = iter::once(wood.view(form)).chain(entries(store, sizes)).chain(more);
-            fieldset(legend, fields.collect())
-        };
+    let part = |legend: Words, wood: Part, sizes: &'static [Entry], more: Option<AnyView>| {
+        let fields = iter::once(wood.view(form)).chain(entries(store, sizes)).chain(more);
+        fieldset(legend.said(), fields.collect())
+    };
     view! {
         <div class="form-stack woods" on:focusout=move |_| store.close_step()>
-            {part("Neck", NECK, &forms::NECK, Some(neck_made(form)))}
-            {part("Pillar", PILLAR, &forms::PILLAR, None)}
-            {part("Soundboard", BOARD, &forms::BOARD, None)}
-            {part("String rib", RIB, &forms::RIB, None)}
+            {part(say::NECK, NECK, &forms::NECK, Some(neck_made(form)))}
+            {part(say::PILLAR, PILLAR, &forms::PILLAR, None)}
+            {part(say::SOUNDBOARD, BOARD, &forms::BOARD, None)}
+            {part(say::STRING_RIB, RIB, &forms::RIB, None)}
             {metal(form)}
             {bars_form(form)}
             {joints_form(form)}
             {soundbox_form(form)}
             {own_woods(form)}
             {group(store, &forms::STANDS)}
+            {group(store, &forms::SIZES)}
         </div>
     }
 }
@@ -164,13 +161,13 @@ fn sections(form: Form) -> AnyView {
         if form.now().neck.sections.len() < MOST_SECTIONS {
             form.step(|geometry| geometry.neck.sections.push(next_section(&geometry.neck)));
         } else {
-            form.store.hint(&format!("A neck has at most {MOST_SECTIONS} sections."));
+            form.store.hint(&say::most_sections(&MOST_SECTIONS));
         }
     };
     let table = NumberTable {
         id: "section",
-        title: "Measured sections of the neck",
-        of: "No.",
+        title: say::SECTIONS.said(),
+        of: say::NUMBER.said(),
         columns: &SECTION,
         rows,
         names,
@@ -181,9 +178,9 @@ fn sections(form: Form) -> AnyView {
     let has_some = move || rows.with(|rows| !rows.is_empty());
     view! {
         {while_so(has_some, move || table.view())}
-        <div class="window-actions">{button("tool", "add-section", "", "Add a section", add)}</div>
+        <div class="window-actions">{button("tool", "add-section", "", say::ADD_SECTION.said(), add)}</div>
         <p class="hint">
-            "Measured sections, from the shoulder at 0 % to the pillar at 100 %. Without any, the depth is that of the drawing and the thickness the one above."
+            {say::SECTIONS_HINT.said()}
         </p>
     }
     .into_any()

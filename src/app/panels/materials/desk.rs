@@ -6,10 +6,11 @@ use crate::app::rows::sentence;
 use crate::app::store::{Outcome, Store};
 use crate::design::document::MaterialSpec;
 use crate::design::edit::Edit;
-use crate::design::letters::small;
 use crate::design::library::{built_in, find, is_own};
 use crate::design::material_edit::{free_name, is_built_in, uses};
-use crate::design::material_facts::{BY_HAND, FactError, Property};
+use crate::design::material_facts::{BY_HAND, FactError, Property, inside};
+use crate::engine::material::said;
+use crate::words::materials as say;
 
 /// A field: key of the material, property, and place in its row. Without a property: the name in
 /// place 0, the key in place 1.
@@ -85,24 +86,23 @@ impl Desk {
             store.design.with(|design| {
                 let own = design.materials.iter().map(|spec| {
                     let used = match uses(design, &spec.key) {
-                        0 => "not used".to_owned(),
-                        1 => "used by 1 string".to_owned(),
-                        count => format!("used by {count} strings"),
+                        0 => say::UNUSED.into(),
+                        count => say::used(&count),
                     };
-                    let whose = match (is_built_in(&spec.key), is_own(spec)) {
-                        (true, false) => "",
-                        (true, true) => ", changed",
-                        (false, _) => ", your own",
+                    let words = match (is_built_in(&spec.key), is_own(spec)) {
+                        (true, false) => used,
+                        (true, true) => say::listed_changed(&used),
+                        (false, _) => say::listed_own(&used),
                     };
-                    (spec, format!("{used}{whose}"))
+                    (spec, words)
                 });
                 let others = built_in().iter().filter(|spec| {
                     design.materials.iter().all(|own| !own.key.eq_ignore_ascii_case(&spec.key))
                 });
-                let others = others.map(|spec| (spec, "built in, not used".to_owned()));
+                let others = others.map(|spec| (spec, say::LISTED_BUILT_IN.into()));
                 let line = |(spec, words): (&MaterialSpec, String)| ListedMaterial {
                     key: spec.key.clone(),
-                    name: spec.name.clone(),
+                    name: said(&spec.name).to_owned(),
                     words,
                 };
                 own.chain(others).map(line).collect()
@@ -159,7 +159,9 @@ impl Desk {
                 return draft;
             }
             match place {
-                SOURCE => property.source(spec).map(|known| known.0.to_owned()).unwrap_or_default(),
+                SOURCE => {
+                    property.source(spec).map(|known| said(known.0).to_owned()).unwrap_or_default()
+                }
                 place => property.texts(spec).into_iter().nth(place).unwrap_or_default(),
             }
         })
@@ -209,9 +211,8 @@ impl Desk {
                 });
                 let taken = self.store.change(&Edit::Fact { material, property: Some(property) });
                 self.store.close_step();
-                let (label, unit) = (small(property.label()), property.unit());
-                let words = format!("Taken as the {label} of {}: {text} {unit}.", spec.name);
-                self.tell(taken, &words);
+                let label = inside(property.label());
+                self.tell(taken, &say::taken(&label, &said(&spec.name), &text, &property.unit()));
             }
             Err(error) => self.told.set(sentence(&error.to_string())),
         }
@@ -274,7 +275,7 @@ impl Desk {
             let mut left: Vec<String> =
                 fields.iter().filter_map(|field| self.open(field)).collect();
             if self.new.with(|new| new.iter().any(|text| !text.trim().is_empty())) {
-                left.push("a new material that was not added".to_owned());
+                left.push(say::LEFT_NEW.into());
             }
             left.dedup();
             left
@@ -287,21 +288,22 @@ impl Desk {
         let text = self.drafts.with(|drafts| drafts.get(field).cloned())?;
         self.store.design.with(|design| {
             let spec = design.materials.iter().chain(built_in()).find(|spec| spec.key == *key)?;
-            let what = match property {
+            let name = said(&spec.name);
+            match property {
                 Some(property) => {
                     let unusable = self.typed(spec, *property).is_err();
                     let idle = *place == SOURCE
                         && property.source(spec).is_none()
                         && !text.trim().is_empty()
-                        && text.trim() != BY_HAND;
-                    (unusable || idle).then(|| small(property.label()))?
+                        && text.trim() != BY_HAND.english();
+                    let left = || say::left_figure(&inside(property.label()), &name);
+                    (unusable || idle).then(left)
                 }
                 None if *place == 0 => {
-                    free_name(design, key, &text).is_err().then(|| "name".to_owned())?
+                    free_name(design, key, &text).is_err().then(|| say::left_name(&name))
                 }
-                None => (text.trim() != key).then(|| "new short name".to_owned())?,
-            };
-            Some(format!("{what} of {}", spec.name))
+                None => (text.trim() != key).then(|| say::left_key(&name)),
+            }
         })
     }
 }

@@ -6,13 +6,14 @@ use super::desk::{Desk, SOURCE};
 use crate::app::widgets::list::words;
 use crate::design::document::{LONGEST_TEXT, StandingSpec};
 use crate::design::material_facts::{Property, STEPS, Second, known};
+use crate::words::materials as say;
 
 /// How many letters of a source fit a line on a wide page.
 const SOURCE_WIDTH: usize = 68;
 
 /// The row of a property.
 pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
-    let label = property.label();
+    let label = property.label().said();
     let wrong = Memo::new(move |_| desk.wrong(property));
     let invalid = move || wrong.with(Option::is_some).then_some("true");
     let id = format!("fact-{property:?}-wrong");
@@ -31,8 +32,8 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
         }
     };
     let rows = Memo::new(move |_| desk.shown(property, 0).lines().count().clamp(1, 8));
-    let unit = property.unit();
-    let name = if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") };
+    let unit = property.unit().said();
+    let name = if unit.is_empty() { label.to_owned() } else { say::with_unit(&label, &unit) };
     let first = if property.is_table() {
         view! {
             <textarea
@@ -40,7 +41,7 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
                 aria-label=name
                 aria-invalid=invalid
                 aria-describedby=described
-                placeholder="not known"
+                placeholder=say::NOT_KNOWN.said()
                 prop:value=move || desk.shown(property, 0)
                 on:input=move |event| desk.input(property, 0, event_target_value(&event))
                 on:blur=move |_| desk.leave(property)
@@ -48,8 +49,7 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
         }
         .into_any()
     } else {
-        let hint = "not known";
-        line(0, name, hint)
+        line(0, name, say::NOT_KNOWN.said())
             .attr("aria-invalid", invalid)
             .attr("aria-describedby", described)
             .into_any()
@@ -58,8 +58,8 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
         Second::None => ().into_any(),
         Second::Rise => view! {
             <span class="unit">"+"</span>
-            {line(1, format!("{label}: rise with the stress"), "0")}
-            <span class="unit">"times the stress"</span>
+            {line(1, say::rise_of(&label), "0")}
+            <span class="unit">{say::TIMES_THE_STRESS.said()}</span>
         }
         .into_any(),
         Second::Between => {
@@ -70,13 +70,13 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
             };
             view! {
                 <select
-                    aria-label="Between the rows of the table"
+                    aria-label=say::BETWEEN.said()
                     class:off=move || rows.get() < 2
                     prop:value=move || if steps() { STEPS } else { "" }
                     on:change=set
                 >
-                    <option value="" selected=move || !steps()>"Straight lines between rows"</option>
-                    <option value=STEPS selected=steps>"Each row holds up to its diameter"</option>
+                    <option value="" selected=move || !steps()>{say::STRAIGHT.said()}</option>
+                    <option value=STEPS selected=steps>{say::STEPS.said()}</option>
                 </select>
             }
             .into_any()
@@ -84,10 +84,10 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
     };
     let standing = move || {
         let standing = desk.current.with(|spec| property.source(spec).map(|known| known.1));
-        let words = standing.map_or("not known", known);
+        let words = standing.map_or(say::NOT_KNOWN, known);
         // A source that was typed before its figure waits for it.
         let waits = standing.is_none() && !desk.shown(property, SOURCE).trim().is_empty();
-        if waits { "source without a figure" } else { words }
+        if waits { say::SOURCE_ALONE.said() } else { words.said() }
     };
     // As many lines as it takes on a wide page; the field can be drawn larger.
     let source_rows = Memo::new(move |_| {
@@ -110,8 +110,8 @@ pub(super) fn fact_row(desk: Desk, property: Property) -> AnyView {
             <textarea
                 rows=move || source_rows.get().to_string()
                 maxlength=LONGEST_TEXT.to_string()
-                aria-label=format!("Source of: {label}")
-                placeholder="source: where the figure comes from"
+                aria-label=say::source_of(&label)
+                placeholder=say::SOURCE_ASKED.said()
                 prop:value=move || desk.shown(property, SOURCE)
                 on:input=set_source
                 on:blur=move |_| desk.leave(property)

@@ -14,9 +14,11 @@ use crate::design::edit::Edit;
 use crate::design::material_edit::{copy, free_key, free_name, is_built_in};
 use crate::design::material_facts::{CLASSES, Property};
 use crate::design::trial::{Outcome, Trial};
+use crate::engine::material::said;
+use crate::words::materials as say;
 
 fn classes() -> Vec<(String, String)> {
-    CLASSES.map(|(_, key, words)| (key.to_owned(), words.to_owned())).to_vec()
+    CLASSES.map(|(_, key, words)| (key.to_owned(), words.into())).to_vec()
 }
 
 fn class_key(class: ClassSpec) -> String {
@@ -103,10 +105,7 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
                 desk.carry(&spec.key, &to);
                 desk.choose(to.clone());
             }
-            desk.tell(
-                renamed,
-                &format!("{} is now {to} in the chart; its strings follow.", spec.name),
-            );
+            desk.tell(renamed, &say::renamed(&to, &said(&spec.name)));
         });
     };
     let copy_it = move || {
@@ -117,7 +116,7 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
                 desk.set_naming(1, None);
                 desk.choose(to);
             }
-            desk.tell(added, &format!("A copy of {}, of this design.", spec.name));
+            desk.tell(added, &say::copied(&said(&spec.name)));
         });
     };
     Effect::new(move |_| {
@@ -130,20 +129,20 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
                 move || own.get(),
                 move || view! {
                     <div on:focusout=leave_name>
-                        <TextField label="Name" value=name on_input=set_name/>
+                        <TextField label=say::NAME.said() value=name on_input=set_name/>
                     </div>
-                    <Choice label="Kind" choices=classes() value=class on_change=set_class/>
+                    <Choice label=say::KIND.said() choices=classes() value=class on_change=set_class/>
                 }.into_any(),
             )}
             <div on:keydown=own_undo>
-                <TextField label="Short name (what a cell of the chart shows)" value=key on_input=set_key/>
+                <TextField label=say::SHORT_NAME.said() value=key on_input=set_key/>
             </div>
             <p class="window-actions">
                 {while_so(
                     move || own.get(),
-                    move || button("tool", "", "", "Rename", rename),
+                    move || button("tool", "", "", say::RENAME.said(), rename),
                 )}
-                {button("tool", "", "", "Copy under this short name", copy_it)}
+                {button("tool", "", "", say::COPY.said(), copy_it)}
             </p>
             <p class="wrong" role="alert">
                 {words(move || name_error.get().map(|error| sentence(&error.to_string())).unwrap_or_default())}
@@ -152,7 +151,7 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
         </div>
         {while_so(
             move || !own.get(),
-            || view! { <p class="hint">"A built-in material keeps its names and its kind. To have one of your own, write another short name and copy it."</p> }.into_any(),
+            || view! { <p class="hint">{say::NAMES_STAY.said()}</p> }.into_any(),
         )}
     }
 }
@@ -203,12 +202,12 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
                 weighed.set(None);
                 desk.choose(key);
             }
-            desk.tell(added, &format!("Added {name}."));
+            desk.tell(added, &say::added(&name));
         }
         Err(error) => wrong.set(sentence(&error)),
     };
     let weigh = Use {
-        words: "Use as its density".to_owned(),
+        words: say::USE_AS_DENSITY.into(),
         take: Callback::new(move |outcome: Outcome| {
             desk.new.update(|new| new[2].clone_from(&outcome.text));
             weighed.set(Some(outcome));
@@ -216,15 +215,15 @@ pub(super) fn NewMaterial(desk: Desk) -> impl IntoView {
     };
     view! {
         <details class="new-material">
-            <summary>"New material"</summary>
-            <fieldset aria-label="New material" on:keydown=own_undo>
-                {field(0, "Short name, for the chart", "horsehair")}
-                {field(1, "Full name", "")}
-                <Choice label="Kind" choices=classes() value=class on_change=move |key| class.set(key)/>
-                {field(2, "Density, kg/m³", "1320")}
+            <summary>{say::NEW.said()}</summary>
+            <fieldset aria-label=say::NEW.said() on:keydown=own_undo>
+                {field(0, say::NEW_SHORT.said(), say::NEW_SHORT_EXAMPLE.said())}
+                {field(1, say::NEW_FULL.said(), "")}
+                <Choice label=say::KIND.said() choices=classes() value=class on_change=move |key| class.set(key)/>
+                {field(2, say::NEW_DENSITY.said(), "1320")}
                 {trial_form(store, Trial::Weighing, vec![weigh])}
                 <p class="wrong" role="alert">{words(move || wrong.get())}</p>
-                {button("tool", "", "", "Add", add)}
+                {button("tool", "", "", say::ADD.said(), add)}
             </fieldset>
         </details>
     }

@@ -7,9 +7,9 @@ use super::naming::own_undo;
 use crate::app::rows::sentence;
 use crate::app::store::Store;
 use crate::app::widgets::fields::TextField;
-use crate::design::letters::small;
-use crate::design::material_facts::Property;
+use crate::design::material_facts::{Property, inside};
 use crate::design::trial::{Outcome, Trial};
+use crate::words::{Words, materials as say};
 
 /// What may be done with the outcome of a test.
 pub(super) struct Use {
@@ -31,7 +31,7 @@ pub(super) fn uses(desk: Desk, trial: Trial) -> Vec<Use> {
         })
     };
     let of = |property: &Property| Use {
-        words: format!("Use as {}", small(property.label())),
+        words: say::use_as(&inside(property.label())),
         take: take(*property),
     };
     trial.gives().iter().map(of).collect()
@@ -40,14 +40,15 @@ pub(super) fn uses(desk: Desk, trial: Trial) -> Vec<Use> {
 /// The form of a test.
 pub(super) fn trial_form(store: Store, trial: Trial, uses: Vec<Use>) -> AnyView {
     let asked = trial.asked();
-    let usual = |(label, example): &(&str, &str)| {
-        if label.starts_with('±') { (*example).to_owned() } else { String::new() }
+    let usual = |(label, example): &(Words, &str)| {
+        if label.said().starts_with('±') { (*example).to_owned() } else { String::new() }
     };
     let readings = RwSignal::new(asked.iter().map(usual).collect::<Vec<_>>());
     let outcome = Memo::new(move |_| {
         let units = store.design.with(|design| design.units);
         readings.with(|texts| {
-            let given = asked.iter().zip(texts).filter(|(asked, _)| !asked.0.starts_with('±'));
+            let given =
+                asked.iter().zip(texts).filter(|(asked, _)| !asked.0.said().starts_with('±'));
             let begun = given.into_iter().any(|(_, text)| !text.trim().is_empty());
             begun.then(|| trial.outcome(texts, &units))
         })
@@ -77,9 +78,9 @@ pub(super) fn trial_form(store: Store, trial: Trial, uses: Vec<Use>) -> AnyView 
     };
     view! {
         <details class="trial">
-            <summary>{trial.title()}</summary>
-            <fieldset aria-label=trial.title() on:keydown=own_undo>
-                <p class="caution">{trial.advice()}</p>
+            <summary>{trial.title().said()}</summary>
+            <fieldset aria-label=trial.title().said() on:keydown=own_undo>
+                <p class="caution">{trial.advice().said()}</p>
                 <div class="trial-fields">{fields}</div>
                 <p role="status" class:wrong=move || outcome.with(|o| matches!(o, Some(Err(_))))>{words}</p>
                 <p class="window-actions">{uses}</p>

@@ -7,7 +7,7 @@ use super::replace;
 use crate::app::browser;
 use crate::app::grid::Shown;
 use crate::app::panels::chart_acts::{go_to, select};
-use crate::app::panels::form::{mechanism_of, options};
+use crate::app::panels::form::{mechanism_key, mechanism_of, options};
 use crate::app::rows::{ASKS_B, gap_words, measured, preview, told, unit_question};
 use crate::app::store::{Pasted, Store, View, Window as Open};
 use crate::app::widgets::button::button;
@@ -15,7 +15,6 @@ use crate::app::widgets::fields::{Choice, TextField};
 use crate::app::widgets::list::{Part, either, list, part, while_so, words};
 use crate::app::widgets::window::Window;
 use crate::design::advice;
-use crate::design::display;
 use crate::design::document::Design;
 use crate::design::edit;
 use crate::design::heading::Size;
@@ -25,7 +24,9 @@ use crate::design::restring::{Measured, Reading, gaps};
 use crate::design::settings::OneOf;
 use crate::design::table::Field;
 use crate::design::table::hand::{Column, PlainB, Question};
+use crate::engine::material::said;
 use crate::engine::pitch::Note;
+use crate::words::{Words, naming, new_harp as say};
 
 /// What was read of the list, or why nothing was.
 type Found = Memo<Result<Measured, String>>;
@@ -42,7 +43,7 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
     };
     let start = move || match found.get_untracked() {
         Ok(read) if !read.hand.questions().is_empty() => {
-            wrong.set("Not started: answer the question beside the list first.".to_owned());
+            wrong.set(say::NOT_STARTED_ASKED.into());
         }
         Ok(read) => {
             let units = store.design.with_untracked(|design| design.units);
@@ -54,16 +55,17 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
                 store.window.set((!whole).then_some(Open::Missing));
             }
         }
-        Err(why) => wrong.set(format!("Not started: {why}")),
+        Err(why) => wrong.set(say::not_started(&why)),
     };
     let tunings = OPEN_TUNINGS
         .iter()
         .enumerate()
-        .map(|(place, open)| (place.to_string(), open.name.to_owned()))
+        .map(|(place, open)| (place.to_string(), open.name.into()))
         .collect();
-    let mut materials = vec![(String::new(), "not known".to_owned())];
-    materials
-        .extend(built_in().iter().map(|material| (material.key.clone(), material.name.clone())));
+    let mut materials = vec![(String::new(), say::NOT_KNOWN.into())];
+    materials.extend(
+        built_in().iter().map(|material| (material.key.clone(), said(&material.name).to_owned())),
+    );
     let kind = move || {
         let usual =
             || found.with(|found| found.as_ref().map(|read| read.mechanism).unwrap_or_default());
@@ -72,11 +74,11 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
     let is_empty = move || pasted.with(|pasted| pasted.text.trim().is_empty());
     view! {
         <fieldset>
-            <legend>"From measurements, to restring a harp"</legend>
+            <legend>{say::MEASURED.said()}</legend>
             <div class="measured">
                 <div class="form-stack">
                     <label class="field">
-                        <span>"A table from anywhere, or a line for each string: note, length and, if known, the old string. Its columns may stand in any order. A question mark is a length that was not measured."</span>
+                        <span>{say::TABLE_OF_STRINGS.said()}</span>
                         <textarea
                             id="measurements"
                             rows="7"
@@ -90,34 +92,34 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
                         ></textarea>
                     </label>
                     <Choice
-                        label="Strings of which the list says nothing are of"
+                        label=say::ELSE_MATERIAL.said()
                         choices=materials
                         value=Signal::derive(move || pasted.with(|pasted| pasted.material.clone()))
                         on_change=move |key: String| set(&|pasted| pasted.material.clone_from(&key))
                     />
                     <Choice
-                        label="Each string has"
+                        label=say::EACH_HAS.said()
                         choices=options(OneOf::Mechanism)
-                        value=Signal::derive(move || display::mechanism(kind()).to_owned())
-                        on_change=move |words: String| set(&|pasted| pasted.mechanism = mechanism_of(&words))
+                        value=Signal::derive(move || mechanism_key(kind()))
+                        on_change=move |key: String| set(&|pasted| pasted.mechanism = mechanism_of(&key))
                     />
-                    <p class="hint">"For a list without notes:"</p>
+                    <p class="hint">{say::WITHOUT_NOTES.said()}</p>
                     <div class="two-fields">
                         <TextField
-                            label="Highest string of the list"
+                            label=say::LIST_HIGHEST.said()
                             value=Signal::derive(move || pasted.with(|pasted| pasted.highest.clone()))
                             on_input=move |text: String| set(&|pasted| pasted.highest.clone_from(&text))
                             hint="C6"
                         />
                         <TextField
-                            label="Lowest string of the list"
+                            label=say::LIST_LOWEST.said()
                             value=Signal::derive(move || pasted.with(|pasted| pasted.lowest.clone()))
                             on_input=move |text: String| set(&|pasted| pasted.lowest.clone_from(&text))
                             hint="C2"
                         />
                     </div>
                     <Choice
-                        label="Open strings of the list"
+                        label=say::LIST_OPEN.said()
                         choices=tunings
                         value=Signal::derive(move || pasted.with(|pasted| pasted.tuning.to_string()))
                         on_change=move |key: String| set(&|pasted| pasted.tuning = key.parse().unwrap_or(0))
@@ -127,8 +129,8 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
             </div>
             <p class="wrong" id="measurements-wrong" role="alert">{words(move || wrong.get())}</p>
             <p>
-                {button("tool main", "start-measurements", "", "Start", start)}
-                {button("tool", "drop-measurements", "", "Throw the text away", move || pasted.set(Pasted::default()))}
+                {button("tool main", "start-measurements", "", say::START.said(), start)}
+                {button("tool", "drop-measurements", "", say::THROW_AWAY.said(), move || pasted.set(Pasted::default()))}
             </p>
         </fieldset>
     }
@@ -140,7 +142,7 @@ fn read(pasted: &Pasted) -> Result<Measured, String> {
         if text.trim().is_empty() {
             return Ok(None);
         }
-        let note = text.trim().parse::<Note>();
+        let note = Note::read(text, naming());
         note.map(Some)
             .map_err(|error| format!("{}.", crate::design::letters::capital(&error.to_string())))
     };
@@ -208,38 +210,35 @@ fn looked_at(store: Store, found: Found) -> AnyView {
     };
     let summary = move || {
         found.with(|found| match found {
-            Ok(read) => match read.table.strings.len() {
-                1 => "1 string.".to_owned(),
-                count => format!("{count} strings."),
-            },
+            Ok(read) => say::strings(&read.table.strings.len()),
             Err(why) => why.clone(),
         })
     };
     let has_columns =
         move || found.with(|found| found.as_ref().is_ok_and(|read| !read.hand.columns.is_empty()));
-    let heads = |names: &[&'static str]| -> Vec<AnyView> {
-        names.iter().map(|name| view! { <th scope="col">{*name}</th> }.into_any()).collect()
+    let heads = |names: &[Words]| -> Vec<AnyView> {
+        names.iter().map(|name| view! { <th scope="col">{name.said()}</th> }.into_any()).collect()
     };
     view! {
-        <ul class="stock-bad" id="measured-questions" aria-label="Questions">{list(questions)}</ul>
+        <ul class="stock-bad" id="measured-questions" aria-label=say::QUESTIONS.said()>{list(questions)}</ul>
         {while_so(has_columns, move || {
             view! {
-                <div class="stock-table" tabindex="0" role="region" aria-label="Which column is what">
+                <div class="stock-table" tabindex="0" role="region" aria-label=say::WHICH_COLUMN.said()>
                     <table class="number-table" id="measured-columns">
-                        <thead><tr>{heads(&["Heading", "First cell", "Is", "Bare numbers are in"])}</tr></thead>
+                        <thead><tr>{heads(&[say::HEAD_HEADING, say::HEAD_FIRST, say::HEAD_IS, say::HEAD_BARE])}</tr></thead>
                         <tbody>{list(columns)}</tbody>
                     </table>
                 </div>
             }.into_any()
         })}
         <p role="status" id="measured-summary">{words(summary)}</p>
-        <div class="stock-table" tabindex="0" role="region" aria-label="What each row becomes">
+        <div class="stock-table" tabindex="0" role="region" aria-label=say::EACH_ROW.said()>
             <table class="sources" id="measured-preview">
-                <thead><tr>{heads(&["No.", "Note", "Length", "Gauge", "Material", "Remark"])}</tr></thead>
+                <thead><tr>{heads(&[say::HEAD_NUMBER, say::HEAD_NOTE, say::HEAD_LENGTH, say::HEAD_GAUGE, say::HEAD_MATERIAL, say::HEAD_REMARK])}</tr></thead>
                 <tbody>{list(rows)}</tbody>
             </table>
         </div>
-        <ul class="stock-bad hint" id="measured-told" aria-label="What was taken for granted">{list(lines)}</ul>
+        <ul class="stock-bad hint" id="measured-told" aria-label=say::GRANTED.said()>{list(lines)}</ul>
     }
     .into_any()
 }
@@ -289,8 +288,9 @@ fn asked(store: Store, found: Found, heading: String, question: Question) -> Par
                         move || put(store, found, place, |column| column.plain_b = Some(is));
                     answer(words, Box::new(press))
                 };
-                let all = [("B flat", PlainB::Flat), ("B natural", PlainB::Natural)];
-                (ASKS_B.to_owned(), all.into_iter().map(of).collect())
+                let all =
+                    [(say::B_FLAT.said(), PlainB::Flat), (say::B_NATURAL.said(), PlainB::Natural)];
+                (ASKS_B.into(), all.into_iter().map(of).collect())
             }
         };
         view! { <li>{words}{answers}</li> }.into_any()
@@ -318,11 +318,11 @@ fn column_row(store: Store, found: Found, at: usize, column: Column) -> AnyView 
         }
     };
     let heading = match column.heading.trim() {
-        "" => format!("Column {}", at + 1),
+        "" => say::column(&(at + 1)),
         heading => heading.to_owned(),
     };
-    let label = format!("{heading} is");
-    let unit_label = format!("Unit of {heading}");
+    let label = say::column_is(&heading);
+    let unit_label = say::column_unit(&heading);
     let size = column.field.is_some_and(Field::is_size).then(|| {
         view! { <select id=format!("measured-unit-{at}") aria-label=unit_label on:change=set_unit>{units}</select> }
             .into_any()
@@ -333,7 +333,7 @@ fn column_row(store: Store, found: Found, at: usize, column: Column) -> AnyView 
             <td>{column.example}</td>
             <td>
                 <select id=format!("measured-column-{at}") aria-label=label on:change=set_field>
-                    <option value="" selected=column.field.is_none()>"left out"</option>
+                    <option value="" selected=column.field.is_none()>{say::LEFT_OUT.said()}</option>
                     {fields}
                 </select>
             </td>
@@ -359,23 +359,23 @@ pub fn MissingWindow(store: Store) -> impl IntoView {
     };
     let line = move |(text, row, column): (String, usize, edit::Column)| {
         part(&(text.clone(), row), move || {
-            let label = format!("Go there: {text}");
+            let label = say::go_there_to(&text);
             view! {
                 <li>
                     <span>{text}</span>
                     " "
-                    <button type="button" class="cure" aria-label=label on:click=move |_| go(row, column)>"Go there"</button>
+                    <button type="button" class="cure" aria-label=label on:click=move |_| go(row, column)>{say::GO_THERE.said()}</button>
                 </li>
             }
             .into_any()
         })
     };
     view! {
-        <Window title="First step: what is missing of this harp" wide=true on_close=move || store.window.set(None)>
+        <Window title=say::MISSING_TITLE.said() wide=true on_close=move || store.window.set(None)>
             {either(
                 move || found.with(Vec::is_empty),
-                || view! { <p>"Nothing is missing: every string has its note, its length and what it is made of."</p> }.into_any(),
-                || view! { <p>"Nothing was guessed. What was not measured, or cannot be read, is listed here; what can be worked out without it stands in the chart already. This list is kept under What is missing, beside the findings."</p> }.into_any(),
+                || view! { <p>{say::MISSING_NONE.said()}</p> }.into_any(),
+                || view! { <p>{say::MISSING_SOME.said()}</p> }.into_any(),
             )}
             <ol class="missing-list" id="missing-list">{list(move || found.get().into_iter().map(line).collect())}</ol>
             <p class="caution">{advice::caution()}</p>

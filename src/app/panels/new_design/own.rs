@@ -4,17 +4,17 @@ use leptos::prelude::*;
 
 use super::preview::Preview;
 use super::replace;
-use crate::app::panels::form::{mechanism_of, options};
+use crate::app::panels::form::{mechanism_key, mechanism_of, options};
 use crate::app::rows::{Typed, begun, count_of, ends_of, free_title, kind_of, wished};
 use crate::app::shelf;
 use crate::app::store::{NewHarp, Store, View};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
 use crate::app::widgets::list::{list, part, while_so};
-use crate::design::display;
-use crate::design::document::{Design, MechanismKind};
+use crate::design::document::Design;
 use crate::design::presets::{KINDS, Kind, OPEN_TUNINGS};
 use crate::design::settings::OneOf;
+use crate::words::{Words, new_harp as say};
 
 /// What the window begins with.
 const USUAL_COUNT: &str = "34";
@@ -65,11 +65,11 @@ pub fn OwnHarp(store: Store) -> impl IntoView {
     let kind = move || kind_of(&new.instrument.read(), &new.material.read());
     let material = move || {
         let instrument = new.instrument.get();
-        let of = KINDS.iter().filter(|kind| kind.instrument == instrument);
-        let choices: Vec<_> = of.map(|kind| same(kind.material)).collect();
+        let of = KINDS.iter().filter(|kind| kind.instrument.english() == instrument);
+        let choices: Vec<_> = of.map(|kind| choice(kind.material)).collect();
         let put = move |material: String| new.material.set(material);
         let make = move || {
-            view! { <Choice label="Main material" choices=choices value=new.material on_change=put/> }
+            view! { <Choice label=say::MATERIAL.said() choices=choices value=new.material on_change=put/> }
                 .into_any()
         };
         vec![part(&instrument, make)]
@@ -77,15 +77,15 @@ pub fn OwnHarp(store: Store) -> impl IntoView {
     let winding = move || {
         let put = move |text: String| new.wound_from.set(text);
         view! {
-            <TextField label="Winding starts at" value=new.wound_from on_input=put hint="where it suits"/>
-            <p class="hint">"The highest wound string, such as G3. Left empty, it is suggested."</p>
+            <TextField label=say::WINDING.said() value=new.wound_from on_input=put hint=say::WINDING_USUAL.said()/>
+            <p class="hint">{say::WINDING_HINT.said()}</p>
         }
         .into_any()
     };
     let tunings = OPEN_TUNINGS
         .iter()
         .enumerate()
-        .map(|(place, open)| (place.to_string(), open.name.to_owned()))
+        .map(|(place, open)| (place.to_string(), open.name.into()))
         .collect();
     let end = move |text: String, low: bool| {
         if low { new.low } else { new.high }.set(text);
@@ -100,24 +100,24 @@ pub fn OwnHarp(store: Store) -> impl IntoView {
     view! {
         <div class="new-harp">
             <fieldset>
-                <legend>"What is wanted"</legend>
-                <Choice label="Kind of harp" choices=instruments() value=new.instrument on_change=move |words: String| take_kind(new, &words)/>
+                <legend>{say::WANTED.said()}</legend>
+                <Choice label=say::KIND.said() choices=instruments() value=new.instrument on_change=move |words: String| take_kind(new, &words)/>
                 {list(material)}
-                <TextField label="Number of strings" value=new.count on_input=count/>
+                <TextField label=say::COUNT.said() value=new.count on_input=count/>
                 <div class="two-fields">
-                    <TextField label="Lowest string" value=new.low on_input=move |text| end(text, true)/>
-                    <TextField label="Highest string" value=new.high on_input=move |text| end(text, false)/>
+                    <TextField label=say::LOWEST.said() value=new.low on_input=move |text| end(text, true)/>
+                    <TextField label=say::HIGHEST.said() value=new.high on_input=move |text| end(text, false)/>
                 </div>
-                <p class="hint">"The ends follow the number, and the number follows the ends."</p>
+                <p class="hint">{say::ENDS_FOLLOW.said()}</p>
                 {while_so(move || kind().has_wound(), winding)}
                 <div class="two-fields">
-                    <Choice label="Each string has" choices=options(OneOf::Mechanism) value=new.mechanism on_change=move |words| new.mechanism.set(words)/>
-                    <Choice label="Open strings tuned to" choices=tunings value=new.tuning on_change=move |key| new.tuning.set(key)/>
+                    <Choice label=say::EACH_HAS.said() choices=options(OneOf::Mechanism) value=new.mechanism on_change=move |key| new.mechanism.set(key)/>
+                    <Choice label=say::OPEN_TO.said() choices=tunings value=new.tuning on_change=move |key| new.tuning.set(key)/>
                 </div>
                 <p class="window-actions">
-                    {button("tool main", "start-harp", "", "Start", start)}
-                    {button("tool", "start-notes", "The notes alone; lengths and strings stay empty", "Start with the notes only", notes_only)}
-                    {button("quiet", "", "", "Clear the fields", move || afresh(new))}
+                    {button("tool main", "start-harp", "", say::START.said(), start)}
+                    {button("tool", "start-notes", say::START_NOTES_HINT.said(), say::START_NOTES.said(), notes_only)}
+                    {button("quiet", "", "", say::CLEAR.said(), move || afresh(new))}
                 </p>
             </fieldset>
             <Preview store=store made=made/>
@@ -125,13 +125,14 @@ pub fn OwnHarp(store: Store) -> impl IntoView {
     }
 }
 
-fn same(words: &str) -> (String, String) {
-    (words.to_owned(), words.to_owned())
+/// A choice that goes by its English words in every language.
+fn choice(words: Words) -> (String, String) {
+    (words.english().to_owned(), words.into())
 }
 
 /// Each instrument once.
 fn instruments() -> Vec<(String, String)> {
-    let mut all: Vec<(String, String)> = KINDS.iter().map(|kind| same(kind.instrument)).collect();
+    let mut all: Vec<(String, String)> = KINDS.iter().map(|kind| choice(kind.instrument)).collect();
     all.dedup();
     all
 }
@@ -140,7 +141,7 @@ fn instruments() -> Vec<(String, String)> {
 fn afresh(new: NewHarp) {
     new.count.set(USUAL_COUNT.to_owned());
     new.wound_from.set(String::new());
-    take_kind(new, KINDS[0].instrument);
+    take_kind(new, KINDS[0].instrument.english());
 }
 
 /// Takes an instrument, with its first material and what is usual for it. As many strings as there were, or as near
@@ -148,16 +149,12 @@ fn afresh(new: NewHarp) {
 fn take_kind(new: NewHarp, instrument: &str) {
     let kind: &Kind = kind_of(instrument, "");
     let wanted: usize = new.count.read_untracked().trim().parse().unwrap_or(kind.fewest);
-    new.instrument.set(kind.instrument.to_owned());
-    new.material.set(kind.material.to_owned());
+    new.instrument.set(kind.instrument.english().to_owned());
+    new.material.set(kind.material.english().to_owned());
     new.tuning.set(kind.tuning.to_string());
-    new.mechanism.set(mechanism_words(kind.mechanism));
+    new.mechanism.set(mechanism_key(kind.mechanism));
     new.count.set(wanted.clamp(kind.fewest, kind.most()).to_string());
     follow_count(new);
-}
-
-fn mechanism_words(kind: MechanismKind) -> String {
-    display::mechanism(kind).to_owned()
 }
 
 /// The ends follow the number of strings, where the kind has so many.

@@ -15,6 +15,7 @@ use crate::charts::draw;
 use crate::charts::palette::Palette;
 use crate::charts::pen::{Medium, Style};
 use crate::charts::recorded::{Recorded, Recorder};
+use crate::words::new_harp as say;
 
 /// What will be made, or what is wrong with the fields.
 #[component]
@@ -61,7 +62,7 @@ pub fn Preview(store: Store, made: Memo<Result<Begun, String>>) -> impl IntoView
     let is_wrong = move || made.with(Result::is_err);
     view! {
         <fieldset class="new-preview">
-            <legend>"What will be made"</legend>
+            <legend>{say::WILL_BE.said()}</legend>
             <p class="wrong" id="new-wrong" role="alert">{words(wrong)}</p>
             <table class="pairs" id="new-facts"><tbody>{list(facts)}</tbody></table>
             <p id="new-findings" role="status">{words(findings)}</p>
@@ -69,10 +70,10 @@ pub fn Preview(store: Store, made: Memo<Result<Begun, String>>) -> impl IntoView
                 <canvas
                     node_ref=canvas
                     role="img"
-                    aria-label="Tension and feel across the compass, bass at the left. The lines above say how far they reach."
+                    aria-label=say::PREVIEW_LABEL.said()
                 ></canvas>
             </div>
-            <p class="hint">"Compass, lengths and gauges to start from are common practice, no source. The measures of the frame follow from an estimate that counts the string rib but no bars; it does not prove that a frame is safe."</p>
+            <p class="hint">{say::PREVIEW_SOURCES.said()}</p>
         </fieldset>
     }
 }

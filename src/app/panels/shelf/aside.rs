@@ -1,5 +1,8 @@
 //! Beside the list of designs: the bin, a backup of everything, and how much room is taken.
 
+use std::cell::Cell;
+use std::rc::Rc;
+
 use leptos::html;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -7,11 +10,45 @@ use leptos::task::spawn_local;
 use super::Desk;
 use crate::app::browser;
 use crate::app::shelf::{self, BIN_DAYS, Shelved};
+use crate::app::store::Store;
+use crate::app::tab::Heard;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{Part, list, part, while_so, words};
+use crate::words::designs as say;
 
 /// The share of what the browser allows from which on it is said that room runs out.
 const NEARLY_FULL: f64 = 0.8;
+
+/// After so many writings it is asked again whether room runs out.
+const ASK_AFTER: u32 = 20;
+
+/// Tells once that this browser's room runs out: now, or while designs are kept. Called once.
+pub fn watch_room(store: Store) {
+    let told = Rc::new(Cell::new(false));
+    let ask = move || {
+        let told = Rc::clone(&told);
+        spawn_local(async move {
+            if browser::room().await.is_some_and(runs_out) && !told.replace(true) {
+                store.complain(say::ROOM_RUNS_OUT.said());
+            }
+        });
+    };
+    ask();
+    let written = Cell::new(0);
+    browser::on_keeping(move |heard| {
+        if heard == Heard::Kept {
+            written.set((written.get() + 1) % ASK_AFTER);
+            if written.get() == 0 {
+                ask();
+            }
+        }
+    });
+}
+
+/// Whether of so many bytes that a browser allows so many are taken that room runs out.
+fn runs_out((used, most): (f64, f64)) -> bool {
+    used > NEARLY_FULL * most
+}
 
 /// What was taken off the shelf, for as long as it can be put back.
 pub fn bin(desk: Desk) -> AnyView {
@@ -19,8 +56,8 @@ pub fn bin(desk: Desk) -> AnyView {
     let any = move || !desk.binned.read().is_empty();
     while_so(any, move || {
         view! {
-            <h3>"Bin"</h3>
-            <p class="hint">{format!("A design stays here for {BIN_DAYS} days.")}</p>
+            <h3>{say::BIN.said()}</h3>
+            <p class="hint">{say::bin_days(&BIN_DAYS)}</p>
             <ul class="shelf" id="bin">{list(lines)}</ul>
         }
         .into_any()
@@ -29,11 +66,11 @@ pub fn bin(desk: Desk) -> AnyView {
 
 fn line(desk: Desk, one: Shelved) -> Part {
     part(&(one.id.clone(), "bin"), move || {
-        let Shelved { id, title, strings, changed, picture } = one;
+        let Shelved { id, title, strings, changed, picture, .. } = one;
         let (back, away) = (id.clone(), id);
         let put_back = move || desk.told(&shelf::put_back(&back).map(drop));
         let throw_away = move || {
-            if browser::confirmed("Delete this design for good?") {
+            if browser::confirmed(say::DELETE_FOR_GOOD_ASKED.said()) {
                 desk.told(&shelf::throw_away(&away).map(drop));
             }
         };
@@ -42,11 +79,11 @@ fn line(desk: Desk, one: Shelved) -> Part {
                 <span class="shelf-picture" inner_html=picture></span>
                 <span class="shelf-words">
                     <span>{title}</span>
-                    <span class="unit">{strings}", put here on "{changed}</span>
+                    <span class="unit">{say::put_here_on(&changed, &strings)}</span>
                 </span>
                 <span class="shelf-acts">
-                    {button("quiet", "", "", "Put back", put_back)}
-                    {button("quiet", "", "", "Delete for good", throw_away)}
+                    {button("quiet", "", "", say::PUT_BACK.said(), put_back)}
+                    {button("quiet", "", "", say::DELETE_FOR_GOOD.said(), throw_away)}
                 </span>
             </li>
         }
@@ -64,7 +101,7 @@ pub fn backup(desk: Desk) -> AnyView {
         spawn_local(async move {
             match browser::offer_file(&name, "application/json", &shelf::backup().await) {
                 Ok(handed) => told.set(handed.words()),
-                Err(why) => desk.wrong.set(format!("No backup was made: {why}.")),
+                Err(why) => desk.wrong.set(say::no_backup(&why)),
             }
         });
     };
@@ -87,20 +124,18 @@ pub fn backup(desk: Desk) -> AnyView {
                 Err(why) => Err(why),
             };
             match merged {
-                Ok((new, known)) => told.set(format!(
-                    "Taken in from the backup: {new} designs. {known} were here already."
-                )),
-                Err(why) => desk.wrong.set(format!("The backup was not taken in: {why}.")),
+                Ok((new, known)) => told.set(say::taken_in(&known, &new)),
+                Err(why) => desk.wrong.set(say::not_taken_in(&why)),
             }
             desk.look_again();
         });
     };
     view! {
-        <h3>"Backup"</h3>
-        <p>"One file with all designs and their earlier states, the bin and the stock lists. Taking one in changes nothing that is here: what differs is put beside it."</p>
+        <h3>{say::BACKUP.said()}</h3>
+        <p>{say::BACKUP_HINT.said()}</p>
         <p class="shelf-acts">
-            {button("tool", "backup", "", "Save a backup", save)}
-            {button("tool", "take-in", "", "Take in a backup", choose)}
+            {button("tool", "backup", "", say::SAVE_BACKUP.said(), save)}
+            {button("tool", "take-in", "", say::TAKE_IN.said(), choose)}
             <input node_ref=file id="backup-file" class="out-of-sight" type="file" tabindex="-1" aria-hidden="true" accept=".json,application/json" on:change=chosen/>
         </p>
         <p role="status">{words(move || told.get())}</p>
@@ -121,16 +156,11 @@ fn room() -> AnyView {
                     format!("{:.0}", bytes / 1e6)
                 }
             };
-            let warning = if used > NEARLY_FULL * most {
-                " Little is left: save a backup, and empty the bin."
-            } else {
-                ""
-            };
-            text.set(format!(
-                "Stringloft and what it keeps take {} MB of the {} MB that this browser allows.{warning}",
-                mb(used),
-                mb(most)
-            ));
+            let mut said = say::room(&mb(most), &mb(used));
+            if runs_out((used, most)) {
+                said = format!("{said} {}", say::LITTLE_ROOM);
+            }
+            text.set(said);
         }
     });
     words(move || text.get())

@@ -8,12 +8,14 @@ use crate::app::stock_shelf::{self, Shelved};
 use crate::app::store::Store;
 use crate::design::document::{MaterialSpec, StockItem};
 use crate::design::letters::capital;
+use crate::design::make_up_said::{kept, line_said};
 use crate::design::stock::{self, StockList};
+use crate::words::{Words, stock_page as say};
 
 /// Said when the browser does not keep the list.
-const NOT_KEPT: &str = "This browser does not keep the stock list. It stays in use until you leave the page: save it as a file.";
+const NOT_KEPT: Words = say::NOT_KEPT;
 /// Asked before a list is let go that the browser does not keep.
-const LEAVE: &str = "This browser does not keep the stock list, so its last changes will be gone. Go on all the same?";
+const LEAVE: Words = say::LEAVE;
 
 /// That the list in hand was changed as asked. Only this file makes one, and no words of success can be said
 /// without.
@@ -59,9 +61,9 @@ impl Desk {
         // What the browser did not keep is still in use.
         let is_kept = kept.as_ref().is_ok_and(|list| stock_shelf::filled(list) == shop);
         let wrong = match &kept {
-            Err(why) => format!("The stock list was not opened: {why}."),
+            Err(why) => say::list_not_opened(&why),
             Ok(_) if is_kept => String::new(),
-            Ok(_) => NOT_KEPT.to_owned(),
+            Ok(_) => NOT_KEPT.into(),
         };
         // What is not kept gets a place of its own, so that it is written over nothing.
         let unkept = kept.is_ok() && !is_kept;
@@ -105,7 +107,7 @@ impl Desk {
             let shop = store.shop.get();
             if desk.list.with_untracked(|list| stock_shelf::filled(list) != shop) {
                 desk.load(&stock_shelf::in_use());
-                desk.told.set("The stock was changed in another tab.".to_owned());
+                desk.told.set(say::CHANGED_ELSEWHERE.into());
             }
         });
         desk
@@ -145,13 +147,15 @@ impl Desk {
 
     /// Whether the list may be let go: it is kept or saved, or the user says so.
     pub fn may_leave(self) -> bool {
-        !self.unkept.get_untracked() || self.saved.get_untracked() || browser::confirmed(LEAVE)
+        !self.unkept.get_untracked()
+            || self.saved.get_untracked()
+            || browser::confirmed(LEAVE.said())
     }
 
     /// Says on the page that the list is not kept, if so.
     pub fn warn(self) {
         if self.unkept.get_untracked() && !self.saved.get_untracked() {
-            self.store.complain(NOT_KEPT);
+            self.store.complain(NOT_KEPT.said());
         }
     }
 
@@ -162,9 +166,7 @@ impl Desk {
         let list = match stock_shelf::take(id) {
             Ok(list) => list,
             Err(why) => {
-                self.wrong.set(format!(
-                    "The stock list was not opened: {why}. It stays as it is until you remove it."
-                ));
+                self.wrong.set(say::list_spoilt(&why));
                 StockList::default()
             }
         };
@@ -202,7 +204,7 @@ impl Desk {
         let name = list.name.clone();
         self.take(&id, list);
         self.tell_kept(kept);
-        self.tell(Changed(()), format!("\"{name}\" is now in use."));
+        self.tell(Changed(()), say::now_in_use(&name));
     }
 
     /// A list that was read of a table begins here, under a name that no other has; `None` when it cannot.
@@ -210,7 +212,7 @@ impl Desk {
     pub fn begin_read(self, mut list: StockList) -> Option<Changed> {
         stock::give_keys(&mut list.items);
         if let Err(error) = stock::check(&list) {
-            self.complain(format!("That was not taken: {error}."));
+            self.complain(say::refused(&error));
             return None;
         }
         if !self.may_leave() {
@@ -218,8 +220,8 @@ impl Desk {
         }
         let has = |name: &str| self.lists.with_untracked(|all| all.iter().any(|l| l.title == name));
         let name = |count: usize| match count {
-            1 => "Stock from a table".to_owned(),
-            count => format!("Stock from a table {count}"),
+            1 => say::FROM_TABLE.into(),
+            count => say::from_table_next(&count),
         };
         list.name = (1..).map(name).find(|name| !has(name)).unwrap_or_default();
         let (id, kept) = stock_shelf::begin(&list);
@@ -231,16 +233,14 @@ impl Desk {
     /// Asks, then removes the list in hand.
     pub fn remove_list(self) {
         let name = self.list.with_untracked(|list| list.name.clone());
-        let question = format!(
-            "Remove the stock list \"{name}\" from this browser for good? Designs keep the codes and prices that they hold."
-        );
+        let question = say::remove_asked(&name);
         if browser::confirmed(&question) {
             match stock_shelf::remove(&self.id.get_untracked()) {
                 Ok(_) => {
                     self.load(&stock_shelf::in_use());
-                    self.tell(Changed(()), format!("\"{name}\" was removed."));
+                    self.tell(Changed(()), say::list_removed(&name));
                 }
-                Err(why) => self.complain(format!("\"{name}\" was not removed: {why}.")),
+                Err(why) => self.complain(say::list_not_removed(&name, &why)),
             }
         }
     }
@@ -251,14 +251,14 @@ impl Desk {
     pub fn change(self, mut next: StockList) -> Option<Changed> {
         stock::give_keys(&mut next.items);
         if let Err(error) = stock::check(&next) {
-            self.complain(format!("That was not taken: {error}."));
+            self.complain(say::refused(&error));
             return None;
         }
         let id = self.id.get_untracked();
         if let Err(why) = stock_shelf::take(&id)
             && !self.unkept.get_untracked()
         {
-            self.complain(format!("That was not taken: {why}. Make a new list first."));
+            self.complain(say::refused_list(&why));
             return None;
         }
         let kept = stock_shelf::keep(&id, &next);
@@ -298,7 +298,12 @@ impl Desk {
     pub fn put(self, row: usize, cell: StockCell, typed: &str) -> Result<(), String> {
         let Some(before) = self.item(row) else { return Ok(()) };
         let mut item = before.clone();
-        put(&mut item, cell, typed)?;
+        // What names a string in the language of the page is kept as a list has it.
+        let typed = match cell {
+            StockCell::MakeUp => self.list.with_untracked(|list| kept(typed, &list.materials)),
+            _ => typed.to_owned(),
+        };
+        put(&mut item, cell, &typed)?;
         if item == before || self.change_item(row, |place| *place = item) {
             Ok(())
         } else {
@@ -327,7 +332,7 @@ impl Desk {
             let item = list.items.remove(row);
             if let Some(changed) = self.change(list) {
                 self.turn.update(|turn| *turn += 1);
-                self.tell(changed, format!("{} was removed.", item.make_up.text()));
+                self.tell(changed, say::item_removed(&line_said(&item.make_up)));
             }
         }
     }
@@ -350,16 +355,14 @@ impl Desk {
 }
 
 fn not_kept(why: StorageError) -> String {
-    format!(
-        "This browser does not keep the stock list: {why}. It stays in use until you leave the page: save it as a file."
-    )
+    say::not_kept_because(&why)
 }
 
 /// Every list on the shelf, and the one in hand, kept or not.
 fn listed(id: &str, list: &StockList) -> Vec<Shelved> {
     let mut lists = stock_shelf::all();
     if lists.iter().all(|shelved| shelved.id != id) {
-        lists.push(Shelved { id: id.to_owned(), title: format!("{} (not kept)", list.name) });
+        lists.push(Shelved { id: id.to_owned(), title: say::listed_not_kept(&list.name) });
     }
     lists
 }

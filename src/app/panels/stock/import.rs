@@ -8,10 +8,13 @@ use crate::app::widgets::fields::TextField;
 use crate::app::widgets::list::{either, list, part, words};
 use crate::design::cells::TableError;
 use crate::design::letters::capital;
+use crate::design::make_up_said::line_shown;
 use crate::design::order::{money_words, pack_words};
 use crate::design::stock::table::{Column, Columns, Field, Import, Size, import, propose};
 use crate::design::stock::{StockList, merge};
 use crate::design::table::some_of;
+use crate::engine::pitch::naming::shown;
+use crate::words::stock_page as say;
 
 /// How many of the good lines are shown.
 const PREVIEW: usize = 5;
@@ -39,7 +42,7 @@ pub fn view(desk: Desk) -> AnyView {
 fn paste(desk: Desk, read: Callback<()>) -> AnyView {
     view! {
         <label class="field">
-            <span>"A table with headings in its first line, copied from a spreadsheet or a price list"</span>
+            <span>{say::PASTE.said()}</span>
             <textarea
                 id="stock-table-text"
                 rows="10"
@@ -50,8 +53,8 @@ fn paste(desk: Desk, read: Callback<()>) -> AnyView {
             ></textarea>
         </label>
         <p class="window-actions">
-            {button("tool main", "stock-read", "", "Read the table", move || read.run(()))}
-            {button("tool", "", "", "Back to the list", move || desk.importing.set(false))}
+            {button("tool main", "stock-read", "", say::READ.said(), move || read.run(()))}
+            {button("tool", "", "", say::BACK.said(), move || desk.importing.set(false))}
         </p>
     }
     .into_any()
@@ -74,11 +77,11 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
                 let price = item.price.map(|price| money_words(price, &item.currency));
                 let notes = match (&*item.lowest, &*item.highest) {
                     ("", "") => String::new(),
-                    (low, high) => format!("{low} to {high}"),
+                    (low, high) => say::range(&shown(high), &shown(low)),
                 };
-                let had = if item.sold_out { "no" } else { "yes" }.to_owned();
+                let had = if item.sold_out { say::NO.said() } else { say::YES.said() }.to_owned();
                 let cells = [
-                    item.make_up.to_string(),
+                    line_shown(&item.make_up),
                     item.code.clone(),
                     item.supplier.clone(),
                     pack_words(item),
@@ -99,7 +102,7 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
     };
     let more = move || {
         let more = result.with(|result| result.items.len().saturating_sub(PREVIEW));
-        if more == 0 { String::new() } else { format!("And {more} more.") }
+        if more == 0 { String::new() } else { say::and_more(&more) }
     };
     let summary = move || format!("{}{}", result.with(summary), columns.with(left_out));
     let told = |errors: fn(&Import) -> &Vec<TableError>| {
@@ -116,9 +119,7 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
     let take = move |as_new: bool| {
         let import = result.get_untracked();
         if import.items.is_empty() {
-            desk.complain(
-                "No line of the table is good yet: look at which column is what.".to_owned(),
-            );
+            desk.complain(say::NO_GOOD_LINE.into());
             return;
         }
         let odd = odd_lines(&import).len();
@@ -127,19 +128,18 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
         let (changed, mut text) = if as_new {
             let count = given.items.len();
             let Some(changed) = desk.begin_read(given) else { return };
-            let items = if count == 1 { "1 item".to_owned() } else { format!("{count} items") };
-            (changed, format!("A new list with {items} from the table is now in use."))
+            (changed, say::new_list_from(&count))
         } else {
             let (merged, added, updated) = desk.list.with_untracked(|list| merge(list, &given));
             let Some(changed) = desk.change(merged) else { return };
             desk.turn.update(|turn| *turn += 1);
-            (changed, format!("Items from the table: {added} new, {updated} changed."))
+            (changed, say::added(&added, &updated))
         };
         if odd > 0 {
-            text.push_str(&format!(" Nothing can be worked out for {odd} of them."));
+            text = format!("{text} {}", say::odd_taken(&odd));
         }
         if !bad.is_empty() {
-            text.push_str(" These lines were left out:");
+            text = format!("{text} {}", say::LEFT_OUT_TOLD);
         }
         desk.left_out.set(bad.iter().map(sentence).collect());
         desk.importing.set(false);
@@ -149,14 +149,14 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
         desk.list.with_untracked(|list| (list.name.clone(), list.items.is_empty()));
     let ways: Vec<AnyView> = if is_empty {
         vec![
-            button("tool main", "stock-take", "", "Take the good lines", move || take(false))
+            button("tool main", "stock-take", "", say::TAKE_GOOD.said(), move || take(false))
                 .into_any(),
         ]
     } else {
-        let add = format!("Add to \"{name}\"");
-        let new = "A list of its own, which is then in use for choosing and ordering";
+        let add = say::add_to(&name);
+        let new = say::TAKE_NEW_HINT.said();
         vec![
-            button("tool main", "stock-take", new, "Take as a new list", move || take(true))
+            button("tool main", "stock-take", new, say::TAKE_NEW.said(), move || take(true))
                 .into_any(),
             view! {
                 <button type="button" class="tool" id="stock-add" on:click=move |_| take(false)>{add}</button>
@@ -165,45 +165,45 @@ fn matching(desk: Desk, columns: RwSignal<Columns>) -> AnyView {
         ]
     };
     view! {
-        <h3>"Which column is what"</h3>
-        <div class="stock-table" tabindex="0" role="region" aria-label="Columns of the table">
+        <h3>{say::WHICH_COLUMN.said()}</h3>
+        <div class="stock-table" tabindex="0" role="region" aria-label=say::COLUMNS_TABLE.said()>
             <table class="number-table">
                 <thead>
                     <tr>
-                        <th scope="col">"Heading"</th>
-                        <th scope="col">"First cell"</th>
-                        <th scope="col">"Is"</th>
-                        <th scope="col">"Bare numbers are in"</th>
+                        <th scope="col">{say::HEAD_HEADING.said()}</th>
+                        <th scope="col">{say::HEAD_FIRST.said()}</th>
+                        <th scope="col">{say::HEAD_IS.said()}</th>
+                        <th scope="col">{say::HEAD_BARE.said()}</th>
                     </tr>
                 </thead>
                 <tbody>{rows}</tbody>
             </table>
         </div>
-        <TextField label="Material of lines that name none" value=material on_input=move |text| material.set(text) hint="nylon"/>
-        <h3>"What is read"</h3>
+        <TextField label=say::ELSE_MATERIAL.said() value=material on_input=move |text| material.set(text) hint="nylon"/>
+        <h3>{say::WHAT_READ.said()}</h3>
         <p role="status" id="stock-summary">{words(summary)}</p>
-        <div class="stock-table" tabindex="0" role="region" aria-label="First good lines">
+        <div class="stock-table" tabindex="0" role="region" aria-label=say::FIRST_LINES.said()>
             <table class="sources">
                 <thead>
                     <tr>
-                        <th scope="col">"Make-up"</th>
-                        <th scope="col">"Order code"</th>
-                        <th scope="col">"Supplier"</th>
-                        <th scope="col">"Sold as"</th>
-                        <th scope="col">"Price"</th>
-                        <th scope="col">"In stock"</th>
-                        <th scope="col">"Notes"</th>
+                        <th scope="col">{say::MAKE_UP.said()}</th>
+                        <th scope="col">{say::CODE.said()}</th>
+                        <th scope="col">{say::SUPPLIER.said()}</th>
+                        <th scope="col">{say::SOLD_AS.said()}</th>
+                        <th scope="col">{say::PRICE.said()}</th>
+                        <th scope="col">{say::IN_STOCK.said()}</th>
+                        <th scope="col">{say::NOTES.said()}</th>
                     </tr>
                 </thead>
                 <tbody>{list(preview)}</tbody>
             </table>
         </div>
         <p class="hint">{words(more)}</p>
-        <ul class="stock-bad wrong" id="stock-bad" aria-label="Lines that are left out">{told(|import| &import.bad)}</ul>
-        <ul class="stock-bad" aria-label="Lines that are odd">{told(|import| &import.doubts)}</ul>
+        <ul class="stock-bad wrong" id="stock-bad" aria-label=say::BAD_LINES.said()>{told(|import| &import.bad)}</ul>
+        <ul class="stock-bad" aria-label=say::ODD_LINES.said()>{told(|import| &import.doubts)}</ul>
         <p class="window-actions">
             {ways}
-            {button("tool", "", "", "Back to the list", move || desk.importing.set(false))}
+            {button("tool", "", "", say::BACK.said(), move || desk.importing.set(false))}
         </p>
     }
     .into_any()
@@ -223,19 +223,15 @@ fn odd_lines(result: &Import) -> Vec<usize> {
 }
 
 fn summary(result: &Import) -> String {
-    let count = |count: usize, what: &str| match count {
-        1 => format!("1 {what} line"),
-        count => format!("{count} {what} lines"),
-    };
     let mut bad: Vec<usize> = result.bad.iter().map(|error| error.line).collect();
     bad.dedup();
     let odd = odd_lines(result).len();
-    let mut parts = vec![count(result.items.len().saturating_sub(odd), "good")];
+    let mut parts = vec![say::good(&result.items.len().saturating_sub(odd))];
     if odd > 0 {
-        parts.push(count(odd, "odd"));
+        parts.push(say::odd(&odd));
     }
     if !bad.is_empty() {
-        parts.push(format!("{} left out", count(bad.len(), "bad")));
+        parts.push(say::bad(&bad.len()));
     }
     format!("{}.", parts.join(", "))
 }
@@ -248,7 +244,7 @@ fn left_out(columns: &Columns) -> String {
     if names.is_empty() {
         String::new()
     } else {
-        format!(" Columns left out: {}.", some_of(&names))
+        format!(" {}", say::columns_left_out(&some_of(&names)))
     }
 }
 
@@ -301,18 +297,18 @@ fn column(at: usize, columns: RwSignal<Columns>) -> AnyView {
             .collect();
         let heading = columns.with_untracked(|columns| columns[at].heading.clone());
         view! {
-            <select aria-label=format!("Unit of column {heading}") on:change=set_unit>{units}</select>
+            <select aria-label=say::unit_of(&heading) on:change=set_unit>{units}</select>
         }
         .into_any()
     };
-    let label = format!("Column {heading} is");
+    let label = say::column_is(&heading);
     view! {
         <tr>
             <th scope="row">{heading}</th>
             <td>{example}</td>
             <td>
                 <select id=format!("stock-column-{at}") aria-label=label on:change=set_field>
-                    <option value="" prop:selected=move || field().is_none()>"left out"</option>
+                    <option value="" prop:selected=move || field().is_none()>{say::COLUMN_LEFT_OUT.said()}</option>
                     {fields}
                 </select>
             </td>

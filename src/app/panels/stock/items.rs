@@ -9,7 +9,9 @@ use crate::app::rows::{STOCK_CELLS, StockCell, is_wanted, stock_problem, stock_t
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{list, part, while_so, words};
 use crate::design::document::MaterialSpec;
+use crate::design::make_up_said::line_said;
 use crate::design::stock::bundle_of;
+use crate::words::{Words, stock_page as say};
 
 /// How many items are shown at first, and how many more each time.
 const SHOWN: usize = 60;
@@ -39,9 +41,9 @@ pub fn view(desk: Desk) -> AnyView {
     let count = move || {
         let (all, found) = (desk.list.with(|list| list.items.len()), wanted.with(Vec::len));
         match (all, found) {
-            (0, _) => "This list is empty: add an item, open a file or paste a table.".to_owned(),
-            (all, found) if all == found => format!("{all} items"),
-            (all, found) => format!("{found} of {all} items"),
+            (0, _) => say::EMPTY.into(),
+            (all, found) if all == found => say::items(&all),
+            (all, found) => say::items_of(&all, &found),
         }
     };
     let add = move || {
@@ -54,34 +56,34 @@ pub fn view(desk: Desk) -> AnyView {
         .iter()
         .map(|(cell, head)| {
             let (after, before) = extra_heads(*cell);
-            view! { {before.map(th)} {th(head)} {after.map(th)} }.into_any()
+            view! { {before.map(th)} {th(*head)} {after.map(th)} }.into_any()
         })
         .collect();
     view! {
         <div class="stock-tools">
             <label class="field">
-                <span>"Show only"</span>
+                <span>{say::SHOW_ONLY.said()}</span>
                 <input
                     type="text"
                     id="stock-filter"
                     autocomplete="off"
-                    placeholder="gut, or part of a code"
+                    placeholder=say::SHOW_ONLY_HINT.said()
                     prop:value=move || desk.filter.get()
                     on:input=move |event| desk.filter.set(event_target_value(&event))
                 />
             </label>
             <span class="hint" role="status">{words(count)}</span>
-            {button("tool", "stock-add", "", "Add an item", add)}
+            {button("tool", "stock-add", "", say::ADD_ITEM.said(), add)}
         </div>
-        <div class="stock-table" tabindex="0" role="region" aria-label="Items of the stock list">
+        <div class="stock-table" tabindex="0" role="region" aria-label=say::ITEMS_TABLE.said()>
             <table class="number-table">
-                <thead><tr>{heads}<th scope="col">"Item"</th></tr></thead>
+                <thead><tr>{heads}<th scope="col">{say::ITEM.said()}</th></tr></thead>
                 <tbody>{list(parts)}</tbody>
             </table>
         </div>
         {while_so(
             move || rows.with(|(_, wanted, room)| wanted.len() > SHOWN.max(*room)),
-            move || view! { <p>{button("tool", "stock-more", "", "Show more items", move || room.update(|room| *room += SHOWN))}</p> }.into_any(),
+            move || view! { <p>{button("tool", "stock-more", "", say::MORE_ITEMS.said(), move || room.update(|room| *room += SHOWN))}</p> }.into_any(),
         )}
     }
     .into_any()
@@ -98,15 +100,15 @@ fn grow(room: RwSignal<usize>) {
     });
 }
 
-fn th(head: &'static str) -> AnyView {
-    view! { <th scope="col">{head}</th> }.into_any()
+fn th(head: Words) -> AnyView {
+    view! { <th scope="col">{head.said()}</th> }.into_any()
 }
 
 /// Columns that are chosen and not typed: after which cell, and before which.
-const fn extra_heads(cell: StockCell) -> (Option<&'static str>, Option<&'static str>) {
+const fn extra_heads(cell: StockCell) -> (Option<Words>, Option<Words>) {
     match cell {
-        StockCell::PackLength => (None, Some("Sold as")),
-        StockCell::Currency => (Some("In stock"), None),
+        StockCell::PackLength => (None, Some(say::SOLD_AS)),
+        StockCell::Currency => (Some(say::IN_STOCK), None),
         _ => (None, None),
     }
 }
@@ -117,9 +119,9 @@ fn cell_id(row: usize, at: usize) -> String {
 
 /// What an item is called for those who do not see the table.
 fn called(desk: Desk, row: usize) -> String {
-    let make_up = desk.list.with(|list| list.items.get(row).map(|item| item.make_up.to_string()));
+    let make_up = desk.list.with(|list| list.items.get(row).map(|item| line_said(&item.make_up)));
     match make_up.unwrap_or_default() {
-        make_up if make_up.is_empty() => format!("item {}", row + 1),
+        make_up if make_up.is_empty() => say::item_called(&(row + 1)),
         make_up => make_up,
     }
 }
@@ -159,7 +161,7 @@ fn line(desk: Desk, row: usize, materials: Memo<Vec<MaterialSpec>>) -> AnyView {
         };
         said.push(view! { <span class="wrong">{words(sentence)}</span> }.into_any());
     }
-    let label = move || format!("Remove {}", called(desk, row));
+    let label = move || say::remove_item(&called(desk, row));
     let width = STOCK_CELLS.len() + 3;
     let remove = move |_| {
         desk.remove(row);
@@ -168,7 +170,7 @@ fn line(desk: Desk, row: usize, materials: Memo<Vec<MaterialSpec>>) -> AnyView {
     view! {
         <tr>
             {cells}
-            <td><button type="button" class="quiet" aria-label=label on:click=remove>"Remove"</button></td>
+            <td><button type="button" class="quiet" aria-label=label on:click=remove>{say::REMOVE.said()}</button></td>
         </tr>
         <tr class="said"><td colspan=width><span id=format!("stock-said-{row}")>{said}</span></td></tr>
     }
@@ -227,7 +229,7 @@ fn cell(desk: Desk, (row, at): (usize, usize), draft: Draft, problem: Memo<Strin
                 type="text"
                 autocomplete="off"
                 id=cell_id(row, at)
-                aria-label=move || format!("{head} of {}", called(desk, row))
+                aria-label=move || say::cell_of(&head, &called(desk, row))
                 aria-describedby=format!("stock-said-{row}")
                 aria-invalid=move || problem.with(|text| !text.is_empty()).then_some("true")
                 prop:value=value
@@ -255,13 +257,13 @@ fn sold_as(desk: Desk, row: usize) -> AnyView {
             item.bundle = if to == "bundle" { USUAL_BUNDLE } else { 0 };
         });
     };
-    let options: Vec<AnyView> = ["coil", "single", "bundle"]
-        .iter()
-        .map(|this| {
-            view! { <option value=*this prop:selected=move || kind.get() == *this>{*this}</option> }
+    let ways = [("coil", say::COIL), ("single", say::SINGLE), ("bundle", say::BUNDLE)];
+    let options: Vec<AnyView> = ways
+        .map(|(this, words)| {
+            view! { <option value=this prop:selected=move || kind.get() == this>{words.said()}</option> }
                 .into_any()
         })
-        .collect();
+        .into();
     let count = move || {
         let held = move || {
             desk.list.with(|list| list.items.get(row).map_or(0, |item| item.bundle).to_string())
@@ -280,7 +282,7 @@ fn sold_as(desk: Desk, row: usize) -> AnyView {
                 type="text"
                 inputmode="numeric"
                 class="bundle"
-                aria-label=move || format!("Strings in a bundle of {}", called(desk, row))
+                aria-label=move || say::bundle_of(&called(desk, row))
                 prop:value=held
                 on:change=set
             />
@@ -289,7 +291,7 @@ fn sold_as(desk: Desk, row: usize) -> AnyView {
     };
     view! {
         <td class="sold">
-            <select aria-label=move || format!("{} is sold as", called(desk, row)) on:change=set>{options}</select>
+            <select aria-label=move || say::item_sold_as(&called(desk, row)) on:change=set>{options}</select>
             {while_so(move || kind.get() == "bundle", count)}
         </td>
     }
@@ -305,7 +307,7 @@ fn in_stock(desk: Desk, row: usize) -> AnyView {
         <td class="mid">
             <input
                 type="checkbox"
-                aria-label=move || format!("{} can be had", called(desk, row))
+                aria-label=move || say::item_had(&called(desk, row))
                 prop:checked=has
                 on:change=turn
             />

@@ -15,6 +15,9 @@ use crate::app::store::{Store, Typing};
 /// Rows of a block, all but the last one; the style sheet knows it too.
 const BLOCK: usize = 16;
 
+/// The name of what holds the field where fingers type; the sheet comes with a part.
+pub const SHEET: &str = "sheet-field";
+
 /// What the field of a cell is taken away with.
 type Field = UnmountHandle<<AnyView as Render>::State>;
 
@@ -168,9 +171,10 @@ fn set(cell: &Element, name: &str, value: Option<&str>) {
     };
 }
 
-/// Puts a field into a cell.
+/// Puts a field into a cell, or into the sheet for fingers where there is one.
 fn put_field(store: Store, row: usize, column: usize, typing: Typing) -> Option<Field> {
-    let cell = cell(row, column)?.dyn_into().ok()?;
+    let sheet = document().get_element_by_id(SHEET);
+    let cell = sheet.or_else(|| cell(row, column))?.dyn_into().ok()?;
     let view = move || CellField(CellFieldProps { store, typing, column }).into_any();
     Some(mount_to(cell, view))
 }

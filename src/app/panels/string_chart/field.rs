@@ -5,16 +5,22 @@ use leptos::prelude::*;
 use web_sys::{KeyboardEvent, MouseEvent};
 
 use crate::app::browser;
-use crate::app::grid::Step;
+use crate::app::grid::{Shown, Step};
 use crate::app::panels::chart_acts::{act, finish, finish_rows};
 use crate::app::panels::chart_keys::Ask;
 use crate::app::store::{Part, Store, Typing};
+use crate::design::edit::Column;
+use crate::words::chart_page as say;
 
 /// The field that stands in a cell while it is typed into.
 #[component]
 pub fn CellField(store: Store, typing: Typing, column: usize) -> impl IntoView {
     let field = NodeRef::<html::Input>::new();
     let Typing { text, quick } = typing;
+    // A finger gets the keys of numbers, but for a size with a unit of its own.
+    let of_numbers =
+        matches!(store.column_at(column), Some(Shown::Typed(Column::Length | Column::Gauge)));
+    let digits = of_numbers && !text.contains(|sign: char| sign.is_ascii_alphabetic());
     field.on_load(move |input| {
         // It brings the list of what a string could be.
         store.ask(Part::Windows);
@@ -72,7 +78,8 @@ pub fn CellField(store: Store, typing: Typing, column: usize) -> impl IntoView {
             type="text"
             autocomplete="off"
             spellcheck="false"
-            aria-label="Cell"
+            inputmode=digits.then_some("decimal")
+            aria-label=say::CELL.said()
             prop:value=text
             on:keydown=on_keys
             on:blur=move |_| commit()

@@ -12,6 +12,7 @@ use crate::app::widgets::list::{Part, list, part, while_so, words};
 use crate::design::compare::{Comparison, Pair, columns, compare};
 use crate::design::document::{Design, VersionSpec};
 use crate::design::letters::capital;
+use crate::words::versions as say;
 
 /// A side of the comparison: a version by its place, or the design as it is now.
 type Side = Option<usize>;
@@ -71,7 +72,7 @@ pub fn Compared(
                 let choices = versions.with_untracked(|all| names(all));
                 view! { <Choice label=label choices=choices value=Signal::derive(value) on_change=set/> }
             };
-            view! { <div class="keep-line">{one("Before", true)}{one("After", false)}</div> }
+            view! { <div class="keep-line">{one(say::BEFORE.said(), true)}{one(say::AFTER.said(), false)}</div> }
                 .into_any()
         });
         vec![pair]
@@ -98,20 +99,16 @@ pub fn Compared(
         let shown =
             move || all.get() || found.read().comparison.strings.iter().any(|s| s.differs());
         view! {
-            <h3>"Compare"</h3>
+            <h3>{say::COMPARE.said()}</h3>
             {list(choices)}
             <p id="differing" role="status">{words(move || rows::differing(&found.read().comparison))}</p>
-            <table class="sources pairs" id="totals">
-                <caption>"Totals"</caption>
-                {pair_head()}
-                <tbody>{list(totals)}</tbody>
-            </table>
+            {pair_table("totals", say::TOTALS.said(), Box::new(totals))}
             {while_so(some, move || settings_table("settings", Box::new(settings)))}
             <label class="all-strings">
                 <input type="checkbox" id="all-strings" prop:checked=all on:change=move |event| all.set(event_target_checked(&event))/>
-                "Show every string, not only those that differ"
+                {say::EVERY_STRING.said()}
             </label>
-            {while_so(shown, move || strings_table(store, "strings-compared", "Strings, before → after", Box::new(strings)))}
+            {while_so(shown, move || strings_table(store, "strings-compared", say::STRINGS_BEFORE_AFTER.said(), Box::new(strings)))}
         }
         .into_any()
     };
@@ -135,7 +132,7 @@ fn names(versions: &[VersionSpec]) -> Vec<(String, String)> {
     let sides = std::iter::once(None).chain((0..versions.len()).map(Some));
     let words = |side: Side| match side {
         Some(_) => rows::side_words(versions, side),
-        None => "Now".to_owned(),
+        None => say::NOW.into(),
     };
     sides.map(|side| (key_of(side), words(side))).collect()
 }
@@ -145,12 +142,19 @@ type Lines = Box<dyn Fn() -> Vec<Part> + Send + Sync>;
 
 /// The settings that differ, made by [`pair`].
 pub(super) fn settings_table(id: &'static str, lines: Lines) -> AnyView {
+    pair_table(id, say::SETTINGS.said(), lines)
+}
+
+/// A table of what is on either side, which goes sideways by itself where it is wide.
+fn pair_table(id: &'static str, caption: &'static str, lines: Lines) -> AnyView {
     view! {
-        <table class="sources pairs" id=id>
-            <caption>"Settings that differ"</caption>
-            {pair_head()}
-            <tbody>{list(lines)}</tbody>
-        </table>
+        <div class="sheet" role="region" tabindex="0" aria-label=caption>
+            <table class="sources pairs" id=id>
+                <caption>{caption}</caption>
+                {pair_head()}
+                <tbody>{list(lines)}</tbody>
+            </table>
+        </div>
     }
     .into_any()
 }
@@ -173,7 +177,7 @@ pub(super) fn strings_table(
         <div class="sheet" role="region" tabindex="0" aria-label=caption>
             <table class="sources differ" id=id>
                 <caption>{caption}</caption>
-                <thead><tr><th scope="col">"String"</th>{list(heads)}</tr></thead>
+                <thead><tr><th scope="col">{say::STRING.said()}</th>{list(heads)}</tr></thead>
                 <tbody>{list(lines)}</tbody>
             </table>
         </div>
@@ -183,7 +187,7 @@ pub(super) fn strings_table(
 
 fn pair_head() -> AnyView {
     view! {
-        <thead><tr><th scope="col"><span class="out-of-sight">"What"</span></th><th scope="col">"Before"</th><th scope="col">"After"</th></tr></thead>
+        <thead><tr><th scope="col"><span class="out-of-sight">{say::WHAT.said()}</span></th><th scope="col">{say::BEFORE.said()}</th><th scope="col">{say::AFTER.said()}</th></tr></thead>
     }
     .into_any()
 }
@@ -210,18 +214,16 @@ pub(super) fn row(name: String, cells: Vec<Pair>, (came, went): (bool, bool)) ->
             _ => (format!("{} → {}", cell.before, cell.after), true),
         })
         .collect();
-    let sign = if came {
-        " (new)"
-    } else if went {
-        " (gone)"
-    } else {
-        ""
+    let name = match (came, went) {
+        (true, _) => say::came(&name),
+        (_, true) => say::went(&name),
+        _ => name,
     };
-    part(&(name.clone(), texts.clone(), sign), move || {
+    part(&(name.clone(), texts.clone()), move || {
         let cells: Vec<AnyView> = texts
             .into_iter()
             .map(|(text, differs)| view! { <td class:differs=differs>{text}</td> }.into_any())
             .collect();
-        view! { <tr><th scope="row">{name}{sign}</th>{cells}</tr> }.into_any()
+        view! { <tr><th scope="row">{name}</th>{cells}</tr> }.into_any()
     })
 }

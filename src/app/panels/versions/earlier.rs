@@ -16,6 +16,7 @@ use crate::design::document::Design;
 use crate::design::persist;
 use crate::design::resolve::resolve;
 use crate::engine::analysis::analyse;
+use crate::words::versions as say;
 
 /// A state that is looked at.
 #[derive(Clone, PartialEq)]
@@ -53,18 +54,18 @@ pub fn EarlierStates(store: Store) -> impl IntoView {
             store.ghost.set(Some(Ghost { words: rows::ghost_words(&when), analysis }));
             looked.set(Some(Looked { when, design: Arc::new(design) }));
         }
-        Err(error) => wrong.set(format!("That state cannot be read: {error}.")),
+        Err(error) => wrong.set(say::state_unread(&error)),
     };
     let line = move |state: Earlier| {
         part(&(state.ms, state.why), move || {
             let Earlier { day, time, why, .. } = state.clone();
             let when = format!("{day}, {time}");
-            let label = format!("Look at {when}");
+            let label = say::look_at(&when);
             view! {
                 <tr>
                     <td>{when}</td>
                     <td>{why}</td>
-                    <td><button type="button" class="tool look" aria-label=label on:click=move |_| look(&state)>"Look"</button></td>
+                    <td><button type="button" class="tool look" aria-label=label on:click=move |_| look(&state)>{say::LOOK.said()}</button></td>
                 </tr>
             }
             .into_any()
@@ -72,13 +73,13 @@ pub fn EarlierStates(store: Store) -> impl IntoView {
     };
     let table = move || {
         view! {
-            <div class="sheet" role="region" tabindex="0" aria-label="Earlier states">
+            <div class="sheet" role="region" tabindex="0" aria-label=say::EARLIER.said()>
                 <table class="sources kept" id="earlier-states">
                     <thead>
                         <tr>
-                            <th scope="col">"Date and time"</th>
-                            <th scope="col">"Why it was kept"</th>
-                            <th scope="col"><span class="out-of-sight">"What to do"</span></th>
+                            <th scope="col">{say::DATE_AND_TIME.said()}</th>
+                            <th scope="col">{say::WHY_KEPT.said()}</th>
+                            <th scope="col"><span class="out-of-sight">{say::WHAT_TO_DO.said()}</span></th>
                         </tr>
                     </thead>
                     <tbody>{list(move || states.get().into_iter().map(line).collect())}</tbody>
@@ -87,10 +88,10 @@ pub fn EarlierStates(store: Store) -> impl IntoView {
         }
         .into_any()
     };
-    let none = || view! { <p class="hint">"None yet."</p> }.into_any();
+    let none = || view! { <p class="hint">{say::NONE_YET.said()}</p> }.into_any();
     view! {
-        <h3>"Earlier states"</h3>
-        <p class="hint">"This browser keeps them on its own: how each session ended, every quarter of an hour while you work, and whenever you print, copy a link, or save an order list or a template. At most 20 stay, the older ones further apart."</p>
+        <h3>{say::EARLIER.said()}</h3>
+        <p class="hint">{say::EARLIER_HINT.said()}</p>
         <p class="wrong" role="alert">{words(move || wrong.get())}</p>
         {either(move || !states.with(Vec::is_empty), table, none)}
         {while_so(move || looked.with(Option::is_some), move || shown(store, looked))}
@@ -128,11 +129,9 @@ fn shown(store: Store, looked: RwSignal<Option<Looked>>) -> AnyView {
     };
     let open = move || {
         let Some(Looked { when, design }) = looked.get_untracked() else { return };
-        let title = format!("{} ({when})", design.title).trim().to_owned();
+        let title = say::titled_when(&design.title, &when).trim().to_owned();
         let begun = store.begin(Design { title, ..(*design).clone() });
-        let words = format!(
-            "Opened as it was on {when}, as a new design. The one that was open stays under Designs."
-        );
+        let words = say::opened_when(&when);
         store.tell(begun, &words);
     };
     let close = move || {
@@ -142,15 +141,15 @@ fn shown(store: Store, looked: RwSignal<Option<Looked>>) -> AnyView {
     let some_settings = is(|found| !found.settings.is_empty());
     let some_strings = is(|found| found.strings.iter().any(StringDiff::differs));
     view! {
-        <section class="versions" id="earlier-shown" aria-label="The state you look at">
-            <h4>{words(of(|_, when| format!("{when}, and now")))}</h4>
+        <section class="versions" id="earlier-shown" aria-label=say::STATE_SHOWN.said()>
+            <h4>{words(of(|_, when| say::and_now(&when)))}</h4>
             <p role="status">{words(of(|found, _| rows::differing(found)))}</p>
             <p class="tool-group">
-                {button("tool main", "open-earlier", "The design that is open now stays as it is", "Open as a new design", open)}
-                {button("tool", "", "", "Close", close)}
+                {button("tool main", "open-earlier", say::OPEN_EARLIER_HINT.said(), say::OPEN_EARLIER.said(), open)}
+                {button("tool", "", "", say::CLOSE.said(), close)}
             </p>
             {while_so(some_settings, move || settings_table("settings-earlier", Box::new(settings)))}
-            {while_so(some_strings, move || strings_table(store, "strings-earlier", "Strings, then → now", Box::new(strings)))}
+            {while_so(some_strings, move || strings_table(store, "strings-earlier", say::STRINGS_THEN_NOW.said(), Box::new(strings)))}
         </section>
     }
     .into_any()

@@ -12,6 +12,7 @@ use crate::app::widgets::list::{either, list, part, words};
 use crate::app::{browser, clock};
 use crate::design::document::VersionSpec;
 use crate::design::edit::Edit;
+use crate::words::versions as say;
 
 /// What is kept of the design, and a line to keep it as it is now.
 #[component]
@@ -25,15 +26,15 @@ pub fn Kept(store: Store, versions: Memo<Vec<VersionSpec>>, analyses: Analyses) 
     };
     let table = move || {
         view! {
-            <div class="sheet" role="region" tabindex="0" aria-label="Kept versions">
+            <div class="sheet" role="region" tabindex="0" aria-label=say::KEPT.said()>
                 <table class="sources kept">
                     <thead>
                         <tr>
-                            <th scope="col">"Name"</th>
-                            <th scope="col">"Date"</th>
-                            <th scope="col">"Strings"</th>
-                            <th scope="col">"Total tension"</th>
-                            <th scope="col"><span class="out-of-sight">"What to do"</span></th>
+                            <th scope="col">{say::NAME.said()}</th>
+                            <th scope="col">{say::DATE.said()}</th>
+                            <th scope="col">{say::STRINGS.said()}</th>
+                            <th scope="col">{say::TOTAL.said()}</th>
+                            <th scope="col"><span class="out-of-sight">{say::WHAT_TO_DO.said()}</span></th>
                         </tr>
                     </thead>
                     <tbody>{list(move || (0..told.with(Vec::len)).map(row).collect())}</tbody>
@@ -42,12 +43,9 @@ pub fn Kept(store: Store, versions: Memo<Vec<VersionSpec>>, analyses: Analyses) 
         }
         .into_any()
     };
-    let none = || {
-        view! { <p class="hint">"No version is kept yet. Keep one before you try something: it can be brought back and compared at any time."</p> }
-            .into_any()
-    };
+    let none = || view! { <p class="hint">{say::NONE_KEPT.said()}</p> }.into_any();
     view! {
-        <h2>"Versions"</h2>
+        <h2>{say::VERSIONS.said()}</h2>
         <KeepLine store=store/>
         {either(move || !told.with(Vec::is_empty), table, none)}
     }
@@ -57,17 +55,16 @@ pub fn Kept(store: Store, versions: Memo<Vec<VersionSpec>>, analyses: Analyses) 
 #[component]
 fn KeepLine(store: Store) -> impl IntoView {
     let name = RwSignal::new(String::new());
-    let (day, month, year) = clock::today();
-    let date = RwSignal::new(rows::day_words(day, month, year));
+    let date = RwSignal::new(clock::today_said());
     let keep = move || {
         let before = store.design.with_untracked(|design| design.versions.len());
         let given = name.get_untracked();
         let called = match given.trim() {
-            "" => format!("Version {}", before + 1),
+            "" => say::usual_name(&(before + 1)),
             given => given.to_owned(),
         };
         let edit = Edit::KeepVersion { name: called.clone(), date: date.get_untracked() };
-        if store.tell(store.change(&edit), &format!("Kept as \"{called}\", in this design.")) {
+        if store.tell(store.change(&edit), &say::kept_as(&called)) {
             name.set(String::new());
         }
     };
@@ -80,10 +77,10 @@ fn KeepLine(store: Store) -> impl IntoView {
     view! {
         <div class="keep-line">
             <div class="keep-line" on:keydown=on_keys>
-                <TextField label="Name of the version" value=name on_input=move |text| name.set(text) hint="such as: gut, spring"/>
-                <TextField label="Date" value=date on_input=move |text| date.set(text)/>
+                <TextField label=say::VERSION_NAME.said() value=name on_input=move |text| name.set(text) hint=say::VERSION_NAME_HINT.said()/>
+                <TextField label=say::DATE.said() value=date on_input=move |text| date.set(text)/>
             </div>
-            {button("tool main", "keep-version", "Keep the design as it is now", "Keep", keep)}
+            {button("tool main", "keep-version", say::KEEP_HINT.said(), say::KEEP.said(), keep)}
         </div>
     }
 }
@@ -105,27 +102,26 @@ fn line(
     };
     let called = move || versions.with_untracked(|all| rows::side_words(all, Some(index)));
     let restore = move || {
-        let words =
-            format!("The design is again as it was in \"{}\". Undo takes that back.", called());
+        let words = say::restored(&called());
         store.tell(store.change(&Edit::RestoreVersion { index }), &words);
         browser::focus_if_lost("versions");
     };
     let remove = move || {
-        let words = format!("\"{}\" was removed. Undo brings it back.", called());
+        let words = say::removed(&called());
         store.tell(store.change(&Edit::RemoveVersion { index }), &words);
         browser::focus_if_lost("versions");
     };
     let number = index + 1;
     view! {
         <tr>
-            <td><input type="text" autocomplete="off" aria-label=format!("Name of version {number}") prop:value=of(|line| &line.name) on:change=move |event| rename(Some(event_target_value(&event)), None)/></td>
-            <td><input type="text" autocomplete="off" aria-label=format!("Date of version {number}") prop:value=of(|line| &line.date) on:change=move |event| rename(None, Some(event_target_value(&event)))/></td>
+            <td><input type="text" autocomplete="off" aria-label=say::name_of(&number) prop:value=of(|line| &line.name) on:change=move |event| rename(Some(event_target_value(&event)), None)/></td>
+            <td><input type="text" autocomplete="off" aria-label=say::date_of(&number) prop:value=of(|line| &line.date) on:change=move |event| rename(None, Some(event_target_value(&event)))/></td>
             <td class="number">{words(of(|line| &line.strings))}</td>
             <td class="number">{words(of(|line| &line.pull))}</td>
             <td>
-                <span class="tool-group" role="group" aria-label=format!("Version {number}")>
-                    {button("tool restore", "", "The design becomes what it was in this version", "Restore", restore)}
-                    {button("tool remove", "", "Take this version out of the list", "Remove", remove)}
+                <span class="tool-group" role="group" aria-label=say::usual_name(&number)>
+                    {button("tool restore", "", say::RESTORE_HINT.said(), say::RESTORE.said(), restore)}
+                    {button("tool remove", "", say::REMOVE_HINT.said(), say::REMOVE.said(), remove)}
                 </span>
             </td>
         </tr>

@@ -4,6 +4,7 @@ use std::fmt::Write as _;
 
 use super::super::Piece;
 use crate::charts::overlay::PlaceMm;
+use crate::design::letters::escape;
 
 /// Height of letters, in pixels.
 pub(super) const LETTERS_PX: f64 = 11.0;
@@ -142,13 +143,7 @@ impl Writer {
         self.attribute("x", at.0);
         self.attribute("y", -at.1 + 0.36 * LETTERS_PX * self.px);
         self.out.push('>');
-        for sign in text.chars() {
-            match sign {
-                '<' => self.out.push_str("&lt;"),
-                '&' => self.out.push_str("&amp;"),
-                sign => self.out.push(sign),
-            }
-        }
+        self.out.push_str(&escape(text));
         self.out.push_str("</text>");
     }
 

@@ -5,6 +5,7 @@ use crate::design::document::{
     Design, LONGEST_TEXT, MaterialSpec, StockItem, StrengthSpec, StringSpec, ToleranceSpec,
 };
 use crate::design::library::sources_of;
+use crate::words::{Words, files as say};
 
 /// The most stock items that a design may hold: more than its strings can be of.
 pub const MOST_STOCK: usize = 400;
@@ -20,48 +21,51 @@ const PRICE: (f64, f64) = (0.0, 10_000_000.0);
 
 /// Whether stock and order settings keep within the limits of a document.
 pub(super) fn order(design: &Design) -> Result<(), CheckError> {
-    many("stock items", design.stock.len(), MOST_STOCK)?;
+    many(say::STOCK_ITEMS, design.stock.len(), MOST_STOCK)?;
     for (index, spec) in design.stock.iter().enumerate() {
-        item(spec, index + 1)?;
+        item(spec, Some(index + 1))?;
     }
-    fits(&design.order.remarks, LONGEST_TEXT, || "the remarks of the order".to_owned())
+    fits(&design.order.remarks, LONGEST_TEXT, || say::of_design(&say::ORDER_REMARKS))
 }
 
-/// Whether a stock item keeps within the limits; `number` says which it is.
+/// Whether a stock item keeps within the limits; `number` says which it is, where there is more than one.
 ///
 /// # Errors
 ///
 /// The first limit that is broken.
-pub fn item(spec: &StockItem, number: usize) -> Result<(), CheckError> {
-    let of = |field: &str| format!("the {field} of stock item {number}");
-    fits(&spec.make_up, LONGEST_TEXT, || of("make-up"))?;
+pub fn item(spec: &StockItem, number: Option<usize>) -> Result<(), CheckError> {
+    let of = |field: Words| match number {
+        Some(number) => say::of_item(&field, &number),
+        None => say::of_one_item(&field),
+    };
+    fits(&spec.make_up, LONGEST_TEXT, || of(say::MAKE_UP))?;
     for (name, text) in [
-        ("order code", &spec.code),
-        ("supplier", &spec.supplier),
-        ("currency", &spec.currency),
-        ("lowest note", &spec.lowest),
-        ("highest note", &spec.highest),
-        ("remark", &spec.remark),
+        (say::ORDER_CODE, &spec.code),
+        (say::SUPPLIER, &spec.supplier),
+        (say::CURRENCY, &spec.currency),
+        (say::LOWEST_NOTE, &spec.lowest),
+        (say::HIGHEST_NOTE, &spec.highest),
+        (say::REMARK, &spec.remark),
     ] {
         short(text, || of(name))?;
     }
-    let number_in = |name: &str, got: Option<f64>, range| match got {
+    let number_in = |name: Words, got: Option<f64>, range| match got {
         Some(got) => within(|| of(name), got, range),
         None => Ok(()),
     };
-    number_in("pack length in mm", spec.pack_mm, PACK_MM)?;
-    number_in("number of strings in a bundle", Some(f64::from(spec.bundle)), BUNDLE)?;
-    number_in("price", spec.price, PRICE)
+    number_in(say::PACK_LENGTH, spec.pack_mm, PACK_MM)?;
+    number_in(say::BUNDLE, Some(f64::from(spec.bundle)), BUNDLE)?;
+    number_in(say::PRICE, spec.price, PRICE)
 }
 
 /// Whether the versions keep within the limits, each as a design by itself.
 pub(super) fn versions(design: &Design) -> Result<(), CheckError> {
-    many("versions", design.versions.len(), MOST_VERSIONS)?;
+    many(say::VERSIONS, design.versions.len(), MOST_VERSIONS)?;
     let mut got = 0_usize;
     for (index, version) in design.versions.iter().enumerate() {
         let number = index + 1;
-        short(&version.name, || format!("the name of version {number}"))?;
-        short(&version.date, || format!("the date of version {number}"))?;
+        short(&version.name, || say::version_name(&number))?;
+        short(&version.date, || say::version_date(&number))?;
         if !version.design.versions.is_empty() {
             return Err(CheckError::Nested { number });
         }

@@ -2,6 +2,7 @@
 
 use super::{CheckError, many, short, tidy_text, within};
 use crate::design::document::{MOST_KINDS, MOST_POINTS, MOST_ZONES, TargetsSpec};
+use crate::words::files as say;
 
 /// Where a point may lie, in keys: a little beyond every note there is.
 const KEYS: (f64, f64) = (-24.0, 160.0);
@@ -10,23 +11,23 @@ const FORCE_N: (f64, f64) = (0.0, 1_000_000.0);
 /// Whether what is wanted keeps within the limits of a document.
 pub(super) fn targets(spec: &TargetsSpec) -> Result<(), CheckError> {
     for points in [&spec.points_n_per_mm, &spec.points_n] {
-        many("points of a wanted curve", points.len(), MOST_POINTS)?;
+        many(say::POINTS, points.len(), MOST_POINTS)?;
         for (key, value) in points {
-            within(|| "the place of a point of a wanted curve".to_owned(), *key, KEYS)?;
-            within(|| "a point of a wanted curve".to_owned(), *value, FORCE_N)?;
+            within(|| say::POINT_PLACE.into(), *key, KEYS)?;
+            within(|| say::POINT.into(), *value, FORCE_N)?;
         }
     }
-    many("zones of gauges", spec.zones.len(), MOST_ZONES)?;
+    many(say::GAUGE_ZONES, spec.zones.len(), MOST_ZONES)?;
     for zone in &spec.zones {
         for text in [&zone.lowest, &zone.highest, &zone.thinnest, &zone.thickest] {
-            short(text, || "a text of a zone of gauges".to_owned())?;
+            short(text, || say::ZONE_TEXT.into())?;
         }
     }
-    short(&spec.wound_from, || "the note from which strings are wound".to_owned())?;
-    many("kinds of string", spec.kinds.len(), MOST_KINDS)?;
+    short(&spec.wound_from, || say::WOUND_FROM.into())?;
+    many(say::KINDS_OF_STRING, spec.kinds.len(), MOST_KINDS)?;
     for kind in &spec.kinds {
         for text in [&kind.kind, &kind.lowest, &kind.highest] {
-            short(text, || "a text of a kind of string".to_owned())?;
+            short(text, || say::KIND_OF_STRING_TEXT.into())?;
         }
     }
     Ok(())

@@ -8,6 +8,7 @@ use crate::design::heading::{
 };
 use crate::design::letters::small;
 use crate::design::typed::cut;
+use crate::words::tables as say;
 
 /// The most columns that are looked at.
 const MOST_COLUMNS: usize = 100;
@@ -53,22 +54,23 @@ impl Field {
     ];
 
     /// As a list shows it.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::MakeUp => "whole make-up",
-            Self::Material => "material",
-            Self::Gauge => "gauge",
-            Self::Code => "order code",
-            Self::Supplier => "supplier",
-            Self::Pack => "coil or single",
-            Self::PackLength => "length of a pack",
-            Self::Price => "price of a pack",
-            Self::Currency => "currency",
-            Self::InStock => "in stock",
-            Self::Lowest => "lowest note",
-            Self::Highest => "highest note",
-            Self::Remark => "remark",
-        }
+    pub fn name(self) -> &'static str {
+        let words = match self {
+            Self::MakeUp => say::WHOLE_MAKE_UP,
+            Self::Material => say::MATERIAL,
+            Self::Gauge => say::GAUGE,
+            Self::Code => say::ORDER_CODE,
+            Self::Supplier => say::SUPPLIER,
+            Self::Pack => say::COIL_OR_SINGLE,
+            Self::PackLength => say::PACK_LENGTH,
+            Self::Price => say::PACK_PRICE,
+            Self::Currency => say::CURRENCY,
+            Self::InStock => say::IN_STOCK,
+            Self::Lowest => say::LOWEST_NOTE,
+            Self::Highest => say::HIGHEST_NOTE,
+            Self::Remark => say::REMARK,
+        };
+        words.said()
     }
 
     /// Whether its bare numbers need a unit.

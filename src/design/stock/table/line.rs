@@ -9,10 +9,11 @@ use crate::design::library::find;
 use crate::design::measure::{LENGTHS_MM, Measure};
 use crate::design::typed::{self, TypedError, cut};
 use crate::engine::pitch::Note;
+use crate::words::{Words, tables, typed as say};
 
 const PACK: Measure = Measure {
-    what: "length of a pack",
-    example: "5 m",
+    what: say::LENGTH_OF_PACK,
+    example: Words::plain("5 m"),
     limits: (1.0, 10_000_000.0),
     unit: "mm",
     units: LENGTHS_MM,
@@ -68,10 +69,7 @@ impl<'a> Line<'a> {
         let most = self.columns.len();
         let got = self.row.cells.len();
         if self.row.cells.iter().skip(most).any(|cell| !cell.trim().is_empty()) {
-            let message = format!(
-                "a line must have no more cells than there are headings, {most}, got {got} \
-                 (put quotes round a cell that holds a comma)"
-            );
+            let message = tables::cells_many(&got, &most);
             self.errors.push(TableError { line: self.row.line, column: String::new(), message });
             return None;
         }
@@ -119,9 +117,7 @@ impl<'a> Line<'a> {
         let text = self.cell(field);
         let got = text.chars().count();
         if got > LONGEST_CELL {
-            let message = format!(
-                "a cell must be at most {LONGEST_CELL} characters long, got {got} (shorten it)"
-            );
+            let message = tables::cell_long(&got, &LONGEST_CELL);
             self.wrong(field, message);
             return String::new();
         }
@@ -144,9 +140,7 @@ impl<'a> Line<'a> {
         let text = self.cell(field);
         let text = if text.is_empty() { material.trim() } else { text };
         if text.is_empty() {
-            let message =
-                "the material is missing (fill in this cell, or say what the whole list is of)";
-            self.wrong(Field::Material, message.to_owned());
+            self.wrong(Field::Material, tables::MATERIAL_MISSING.into());
             return None;
         }
         // A wound string may stand among the materials of plain ones; its own sizes say all.
@@ -191,10 +185,7 @@ impl<'a> Line<'a> {
         let layers = make_up.layers.iter().map(|layer| &layer.material);
         for text in [&make_up.material].into_iter().chain(layers) {
             if !text.trim().is_empty() && find(materials, text).is_none() {
-                let message = format!(
-                    "the material \"{}\" is not known here, so that nothing can be worked out for this item (add the material, or write a known one)",
-                    cut(text)
-                );
+                let message = tables::material_unknown(&cut(text));
                 self.doubts.push(self.error(field, message));
             }
         }
@@ -220,10 +211,7 @@ impl<'a> Line<'a> {
         let number = number.and_then(|digits| digits.parse::<u32>().ok());
         if has(&BUNDLE) {
             let Some(count) = number.filter(|count| *count <= MOST_IN_BUNDLE) else {
-                let message = format!(
-                    "a bundle must say how many strings it holds, at most {MOST_IN_BUNDLE}, got \"{}\" (write it like bundle of 12)",
-                    cut(&text)
-                );
+                let message = tables::bundle_count(&cut(&text), &MOST_IN_BUNDLE);
                 self.wrong(Field::Pack, message);
                 return (true, 0);
             };
@@ -239,10 +227,7 @@ impl<'a> Line<'a> {
                 number.filter(|count| (2..=MOST_IN_BUNDLE).contains(count)).unwrap_or(0),
             );
         }
-        let message = format!(
-            "a pack must be coil, single or bundle, got \"{}\" (write one, like bundle of 12)",
-            cut(&text)
-        );
+        let message = tables::pack_kind(&cut(&text));
         self.wrong(Field::Pack, message);
         (false, 0)
     }
@@ -255,10 +240,7 @@ impl<'a> Line<'a> {
             return (None, currency);
         }
         let Some((number, named)) = money(text) else {
-            let message = format!(
-                "a price must be a number that can be read in one way, got \"{}\" (write it like 12.50)",
-                cut(text)
-            );
+            let message = tables::price_number(&cut(text));
             self.wrong(Field::Price, message);
             return (None, currency);
         };

@@ -5,12 +5,13 @@ use crate::engine::structure::banded::Banded;
 use crate::engine::structure::duration::crept;
 use crate::engine::structure::liner::{Holds, Liner};
 use crate::engine::structure::plate::{
-    CrossFeels, Lift, MOST_PUSHED, Plate, PlateState, Push, Stiffness, Support,
+    CrossFeels, Lift, MOST_PUSHED, Plate, PlateState, Push, Stiffness, Support, left,
 };
+use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::verdict::{Aspect, Use, Verdict, simple};
-use crate::engine::units::{Length, Stress};
+use crate::engine::units::{Force, Length, Moment, Stress};
 
-/// After so many years bowing is looked at, and the power of time with which creep grows at most until then.
+/// After so many years buckling is looked at, and the power of time with which creep grows at most until then.
 const BOWS_AFTER_YEARS: f64 = 10.0;
 const CREEP_POWER: f64 = 0.2;
 /// Of the push that makes it bow, as much as counts for the rise of a board.
@@ -20,6 +21,8 @@ const MOST_OF_BOWING: f64 = 0.9;
 pub(super) struct Whole<'a> {
     pub(super) plate: &'a Plate,
     pub(super) parts: &'a BoardParts,
+    /// How wide the hole of each string is, and from string to string, in m.
+    pub(super) holes: Vec<Option<(f64, f64)>>,
     pub(super) liners: Option<[(Liner, Holds); 2]>,
     /// What the sides' wood may bear in tension across its grain.
     pub(super) side_peeled: Option<Stress>,
@@ -31,7 +34,7 @@ pub(super) struct Whole<'a> {
 /// The board at one end of the estimate: at each place at once and at each with its creep, its bars, and how it bows.
 pub(super) struct Borne {
     now: Vec<PlateState>,
-    crept: Option<Vec<PlateState>>,
+    crept: Option<Vec<Length>>,
     crosses: Vec<CrossFeels>,
     bows: Option<Use>,
 }
@@ -40,7 +43,7 @@ impl Whole<'_> {
     /// The board at an end of the estimate; `None` where it holds nothing.
     pub(super) fn borne(
         &self,
-        stiffness: &Stiffness<'_>,
+        stiffness: &Stiffness,
         lifts: &[Lift],
         support: Support,
         places: &[Length],
@@ -52,15 +55,14 @@ impl Whole<'_> {
         // One that bows under its push alone has no rise.
         let counts = self.pushed.filter(|_| times.is_some_and(|times| times > 1.0));
         let most = MOST_OF_BOWING * times.unwrap_or(MOST_PUSHED);
-        let mut hanging =
-            stiffness.hanging_pushed(lifts, support, counts.filter(|_| most > 1.0))?;
+        let mut hanging = stiffness.hanging(lifts, support, counts.filter(|_| most > 1.0))?;
         let (now, crosses) = hanging.under(1.0, 1.0, places)?;
         let creep = self.parts.creep_ratio.map(|creep| 1.0 + creep);
-        let crept = creep.and_then(|times| hanging.under(times, times.min(most), places));
-        Some(Borne { now, crept: crept.map(|of| of.0), crosses, bows: self.bows(times) })
+        let crept = creep.and_then(|times| hanging.rises(times, times.min(most), places));
+        Some(Borne { now, crept, crosses, bows: self.bows(times) })
     }
 
-    /// How far bowing is used up, where a push makes the board bow at so many times.
+    /// The share of buckling, where a push makes the board buckle at so many times.
     fn bows(&self, times: Option<f64>) -> Option<Use> {
         let (times, (along, ..)) = times.zip(self.parts.along)?;
         let most = self.push.iter().map(|push| push.1).fold(0.0, f64::max);
@@ -86,7 +88,12 @@ impl Whole<'_> {
             let (moment, pull) = (moment.abs(), pull.max(0.0));
             (6.0 * moment / (t * t) + pull / t, moment, pull)
         };
-        let middle = surface(state.middle_n_m_per_m, state.middle_pull_n_per_m, t);
+        let hole = self.holes.get(place).copied().flatten();
+        let mut middle = surface(state.middle_n_m_per_m, state.middle_pull_n_per_m, t);
+        // The holes of the strings lie in the middle. What a string rib holds across its grain is more than they take.
+        if let Some((hole, apart)) = hole.filter(|_| !parts.has_rib()) {
+            middle.0 /= left(hole, apart);
+        }
         let edge = surface(state.edge_n_m_per_m, state.edge_pull_n_per_m, edge_t);
         let (stress, moment_n_m_per_m, pull_n_per_m) =
             if edge.0 > middle.0 { edge } else { middle };
@@ -95,7 +102,7 @@ impl Whole<'_> {
         // What is glued on along the board is stretched or shortened with it.
         let strain = Push(self.push).most_at(share);
         if parts.has_rib() {
-            let section = plate.section(at);
+            let section = plate.rib_beside(at, hole.map_or(0.0, |(hole, _)| hole));
             let bend = state.rib_n_m.abs() / section.rigidity_n_m2 * section.outermost.to_m();
             let stress = Stress::from_pa(plate.rib.modulus.to_pa() * (bend + strain));
             uses.push(simple(Aspect::RibBent, stress, parts.rib_bending));
@@ -115,7 +122,7 @@ impl Whole<'_> {
             uses.push(simple(Aspect::EdgePeel, peel, limit));
         }
         uses.extend(of.bows);
-        let crept = of.crept.as_ref().and_then(|of| of.get(place)).map(|state| state.rise);
+        let crept = of.crept.as_ref().and_then(|of| of.get(place)).copied();
         Some(BoardState {
             moment_n_m_per_m,
             pull_n_per_m,
@@ -126,12 +133,25 @@ impl Whole<'_> {
         })
     }
 
+    /// What shear and twist together do in a bar: `1.5 V/A` of all the force, and Saint-Venant's stress of a rectangle that
+    /// turns as far as the board under it. More than it feels, as the board bears a part and its own twist holds it back.
+    fn sheared(&self, size: (Length, Length), force_n: f64, twist_rad_per_m: f64) -> f64 {
+        let Ok(bar) = Rectangle::new(size.0, size.1) else { return 0.0 };
+        let modulus = self.parts.bars_shear.map_or(0.0, |(_, modulus)| modulus.to_pa());
+        let torque = Moment::from_n_m(modulus * bar.torsion_m4() * twist_rad_per_m);
+        let shear = bar.shear_stress(Force::from_n(force_n));
+        shear.to_pa() + bar.torsion_stress(torque).to_pa()
+    }
+
     /// Bars along at a place, and the bars across that are nearest to it.
     fn bars(&self, at: Length, state: &PlateState, strain: f64, of: &Borne, uses: &mut Vec<Use>) {
         let (plate, parts) = (self.plate, self.parts);
         let modulus = plate.bars.modulus.to_pa();
         let (mut bent, mut rolled, mut sheared) = (0.0_f64, 0.0_f64, 0.0_f64);
+        let mut through = 0.0_f64;
         if plate.bars.pairs > 0 {
+            through =
+                self.sheared(plate.bars.pair_size, state.bar_shear_n, state.bar_twist_rad_per_m);
             let section = plate.pair_section_at(at);
             if section.rigidity_n_m2 > 0.0 {
                 let bend = state.bar_n_m / section.rigidity_n_m2 * section.outermost.to_m();
@@ -145,6 +165,8 @@ impl Whole<'_> {
         if let Some(bar) = nearest {
             bent = bent.max(bar.stress.to_pa());
             sheared = bar.glue.to_pa();
+            let own = self.sheared(plate.bars.cross_size, bar.shear_n, bar.twist_rad_per_m);
+            through = through.max(own);
         }
         if plate.bars.pairs + plate.bars.cross == 0 || modulus <= 0.0 {
             return;
@@ -158,5 +180,7 @@ impl Whole<'_> {
             _ => along.stress >= across.stress,
         };
         uses.push(if along_leads { along } else { across });
+        let limit = parts.bars_shear.map(|(shear, _)| shear);
+        uses.push(simple(Aspect::BarsSheared, Stress::from_pa(through), limit));
     }
 }

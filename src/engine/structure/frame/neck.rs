@@ -145,7 +145,7 @@ impl Neck {
         twist: HeldAgainstTwist,
     ) -> Result<Self, FrameError> {
         if !axis.iter().all(|point| point.at.is_finite()) {
-            return Err(FrameError::NotANumber { what: "line of the neck" });
+            return Err(FrameError::NotANumber { what: crate::words::structure::IN_LINE });
         }
         let mut axis = axis;
         axis.dedup_by(|next, last| next.at == last.at);

@@ -68,6 +68,14 @@ impl Rib {
     }
 }
 
+/// What holes leave at least, so that every stress stays a number.
+const LEAST_LEFT: f64 = 0.01;
+
+/// The share that a hole leaves of something so wide.
+pub fn left(hole_m: f64, wide_m: f64) -> f64 {
+    (1.0 - hole_m / wide_m).max(LEAST_LEFT)
+}
+
 /// Bars on the inside of the board, besides the string rib. Bars across it go from side to side, square to the middle;
 /// those along it come in pairs, each at the same share of the way from the middle to the side wherever it is. With nothing
 /// of either, there are none.
@@ -90,7 +98,7 @@ pub struct Bars {
     pub modulus: Stress,
 }
 
-/// The most bars that are reckoned with each way.
+/// The most bars that are counted each way.
 pub const MOST_BARS: usize = 40;
 
 /// What a bar across the board feels.
@@ -102,6 +110,10 @@ pub struct CrossFeels {
     pub stress: Stress,
     /// The greatest shear in its glue.
     pub glue: Stress,
+    /// Its greatest shear force, in N.
+    pub shear_n: f64,
+    /// How far the board twists it at most, in rad/m.
+    pub twist_rad_per_m: f64,
 }
 
 impl Bars {
@@ -134,6 +146,18 @@ impl Bars {
 }
 
 impl Plate {
+    /// String rib and strip with the board between them, at a place where a hole so wide goes through them.
+    pub fn rib_beside(&self, at: Length, hole_m: f64) -> RibSection {
+        let net = |(breadth, height): (Length, Length)| {
+            let wide = breadth.to_m();
+            let share = if wide > 0.0 { left(hole_m, wide) } else { 1.0 };
+            (Length::from_m(share * wide), height)
+        };
+        let (inside, outside) = (net(self.rib.inside), net(self.rib.outside));
+        let rib = Rib { inside, outside, ..self.rib };
+        rib.section(self.thickness_at(at), self.sheet.along)
+    }
+
     /// A bar across at a place `(ξ, y)`, which bends with the board over it.
     fn cross_section(&self, place: (f64, f64)) -> RibSection {
         let thickness = Length::from_m(self.thickness_of(place));
@@ -151,7 +175,8 @@ impl Plate {
         self.pair_section((0.0, at.to_m()))
     }
 
-    /// Adds what the bars on half of the board hold. Their twist is left out, which is the careful way.
+    /// Adds what the bars on half of the board hold. What they hold against twist is left out, which is the
+    /// careful way.
     pub(super) fn bend_bars(&self, grid: &Grid, matrix: &mut Banded) {
         for y in self.bars.crosses(grid.length_m) {
             let half = grid.half_at(y);
@@ -186,17 +211,21 @@ impl Plate {
         }
     }
 
-    /// The greatest moment and the greatest shear force of the bars along at a place, by their size.
-    pub(super) fn pairs_feel(&self, grid: &Grid, rises: &[f64], at: f64) -> (f64, f64) {
-        let mut most = (0.0_f64, 0.0_f64);
+    /// The greatest moment and the greatest shear force of the bars along at a place, and how far the board twists them
+    /// there, by their size.
+    pub(super) fn pairs_feel(&self, grid: &Grid, rises: &[f64], at: f64) -> [f64; 3] {
+        let mut most = [0.0_f64; 3];
         for x in self.bars.shares() {
             let moment = |y: f64| {
                 let parts = grid.parts(grid.beside(y, x), (x, y), (0, 2));
                 let bent = summed(grid, (x, y), &parts, rises);
                 -self.pair_section((x, y)).rigidity_n_m2 * bent
             };
-            most.0 = most.0.max(moment(at).abs());
-            most.1 = most.1.max(changes(grid.best(), at, moment).abs());
+            let shear = changes(grid.best(), at, moment);
+            for (most, one) in most.iter_mut().zip([moment(at), shear, twist(grid, (x, at), rises)])
+            {
+                *most = most.max(one.abs());
+            }
         }
         most
     }
@@ -209,26 +238,36 @@ impl Plate {
                 at: Length::from_m(y),
                 stress: Stress::from_pa(0.0),
                 glue: Stress::from_pa(0.0),
+                shear_n: 0.0,
+                twist_rad_per_m: 0.0,
             };
-            let mut before: Option<(f64, f64)> = None;
-            for x in grid.best_across() {
-                let section = self.cross_section((x, y));
+            let bent = |x: f64| {
                 let parts = grid.parts(grid.beside(y, x), (x, y), (2, 0));
-                let bent = summed(grid, (x, y), &parts, rises) / (half * half);
-                let stress = self.bars.modulus.to_pa() * section.outermost.to_m() * bent.abs();
-                most.stress = Stress::from_pa(most.stress.to_pa().max(stress));
-                let moment = section.rigidity_n_m2 * bent;
-                if let Some((at, was)) = before {
-                    let shear = (moment - was).abs() / ((x - at) * half);
-                    let glue = shear * section.glue_per_m2;
-                    most.glue = Stress::from_pa(most.glue.to_pa().max(glue));
-                }
-                before = Some((x, moment));
+                summed(grid, (x, y), &parts, rises) / (half * half)
+            };
+            let moment = |x: f64| self.cross_section((x, y)).rigidity_n_m2 * bent(x);
+            let larger = |one: Stress, other: f64| Stress::from_pa(one.to_pa().max(other));
+            for x in grid.best_across().chain([0.0, 1.0]) {
+                let section = self.cross_section((x, y));
+                let fibre = self.bars.modulus.to_pa() * section.outermost.to_m();
+                most.stress = larger(most.stress, fibre * bent(x).abs());
+                let shear = changes(grid.best_across(), x, moment).abs() / half;
+                most.glue = larger(most.glue, shear * section.glue_per_m2);
+                most.shear_n = most.shear_n.max(shear);
+                most.twist_rad_per_m = most.twist_rad_per_m.max(twist(grid, (x, y), rises).abs());
             }
             most
         };
         self.bars.crosses(grid.length_m).map(feels).collect()
     }
+}
+
+/// How far the board twists at a place, `w_xy` in rad/m: a bar that is glued on turns with it.
+fn twist(grid: &Grid, (x, y): (f64, f64), of: &[f64]) -> f64 {
+    let patch = grid.beside(y, x);
+    let parts = grid.bends(patch, (x, y));
+    let freedoms = Grid::freedoms(patch);
+    freedoms.iter().zip(parts).map(|(freedom, bends)| bends[2] * of[*freedom]).sum()
 }
 
 fn summed(grid: &Grid, (x, y): (f64, f64), parts: &[f64; 16], of: &[f64]) -> f64 {

@@ -6,10 +6,13 @@
 //! is sought among a few shapes: the first is that of the board without pull, each other is what bending alone makes of the
 //! forces that are still out of balance. Energies of a few shapes are polynomials, of which the least is found by Newton's way.
 
+use std::rc::Rc;
+
+use super::edged::{Edged, Flat};
 use super::few::{Few, dot};
 use super::patch::{BAND, FREEDOMS, Grid, POINTS, Pulled};
-use super::pushed::Push;
-use super::{Banded, CrossFeels, Edges, Lift, PlateState, Split, Stiffness, add, add_patch};
+use super::{Banded, CrossFeels, Edges, Lift, PlateState, Stiffness, add, add_patch, told};
+use crate::engine::structure::banded::Split;
 use crate::engine::units::Length;
 
 /// How the edges of a board hold it, against turning and in its plane.
@@ -43,99 +46,83 @@ const MOST_SHAPES: usize = 6;
 /// How far the energy of what is out of balance may be from that of the whole, as a root.
 const NEAR: f64 = 2e-3;
 
-/// One of the shapes of the rise: its unknowns, and its slopes at each place that is summed up.
+/// One of the shapes of the rise: its unknowns, its slopes at each place that is summed up, and what board and push do to
+/// it.
 struct Shape {
     rises: Vec<f64>,
     slopes: Vec<[f64; 2]>,
+    held_by: Vec<f64>,
+    pushed_by: Option<Vec<f64>>,
 }
 
-/// Two shapes together: how they stretch the board, and the stress function of that.
+/// Two shapes together: how they stretch the board, the stress function of that, and what they stretch it against that of
+/// each pair.
 struct Pair {
     of: (usize, usize),
     stretch: Vec<f64>,
     stress: Vec<f64>,
+    against: Vec<f64>,
 }
 
 /// A board under lifts, to be asked at several multiples of them.
 pub struct Hanging<'a> {
-    stiffness: &'a Stiffness<'a>,
+    stiffness: &'a Stiffness,
     load: Vec<f64>,
-    bent: Banded,
-    pushed: Option<Banded>,
-    /// The board with its push, split.
-    split: Split,
-    /// What the stress function costs, split; `None` where the board does not hold in its plane.
-    stretched: Option<Split>,
-    unpulled: Vec<usize>,
+    edged: Rc<Edged>,
+    flat: Rc<Flat>,
+    pushed: Option<&'a Banded>,
+    /// The board with its push, split; without a push it is as `edged` has it.
+    split: Option<Split>,
     shapes: Vec<Shape>,
     pairs: Vec<Pair>,
 }
 
-impl Stiffness<'_> {
-    /// The board under lifts on its middle line, with a push along it that grows as they do. `None` where it does not stand
-    /// under that push without hanging.
-    pub fn hanging(
-        &self,
+impl Stiffness {
+    /// The board under lifts on its middle line, with a push along it that grows as they do and of which is known what it
+    /// takes. `None` where it does not stand under that push without hanging.
+    pub fn hanging<'a>(
+        &'a self,
         lifts: &[Lift],
         support: Support,
-        push: Option<&Push<'_>>,
-    ) -> Option<Hanging<'_>> {
-        self.hanging_by(self.loads(lifts), support, push)
-    }
-
-    /// The same under a push of which is known what it takes.
-    pub fn hanging_pushed(
-        &self,
-        lifts: &[Lift],
-        support: Support,
-        pushed: Option<&Banded>,
-    ) -> Option<Hanging<'_>> {
-        self.hung(self.loads(lifts), support, pushed.cloned())
+        pushed: Option<&'a Banded>,
+    ) -> Option<Hanging<'a>> {
+        self.hanging_by(self.loads(lifts), support, pushed)
     }
 
     /// The same under forces on the unknowns of half of the board.
-    pub(super) fn hanging_by(
-        &self,
+    pub(super) fn hanging_by<'a>(
+        &'a self,
         load: Vec<f64>,
         support: Support,
-        push: Option<&Push<'_>>,
-    ) -> Option<Hanging<'_>> {
-        self.hung(load, support, push.map(|push| self.pushed(push)))
-    }
-
-    fn hung(
-        &self,
-        load: Vec<f64>,
-        support: Support,
-        pushed: Option<Banded>,
-    ) -> Option<Hanging<'_>> {
-        let mut bent = self.between(support.edges);
-        let mut both = bent.clone();
-        if let Some(pushed) = &pushed {
-            both.add_all(pushed, -1.0);
-        }
-        for matrix in [&mut bent, &mut both] {
-            Grid::held().for_each(|freedom| matrix.hold(freedom));
-        }
-        let unpulled: Vec<usize> = Grid::unpulled(support.sides, support.ends).collect();
+        pushed: Option<&'a Banded>,
+    ) -> Option<Hanging<'a>> {
+        let edged = self.edged(support.edges);
+        let split = match pushed {
+            None => None,
+            Some(pushed) => {
+                let mut both = edged.between.clone();
+                both.add_all(pushed, -1.0);
+                Grid::held().for_each(|freedom| both.hold(freedom));
+                Some(both.split()?)
+            }
+        };
         let mut hanging = Hanging {
             stiffness: self,
             load,
-            bent,
+            edged,
+            flat: self.flat(support),
             pushed,
-            split: both.split()?,
-            stretched: self.stretched(support, &unpulled),
-            unpulled,
+            split,
             shapes: Vec::new(),
             pairs: Vec::new(),
         };
         let mut first = hanging.load.clone();
-        hanging.split.solve(&mut first);
+        hanging.split()?.solve(&mut first);
         hanging.take(first).then_some(hanging)
     }
 
     /// What a stress function costs: `½ ∫ N S N`, and the draw of sides that give.
-    fn stretched(&self, support: Support, unpulled: &[usize]) -> Option<Split> {
+    pub(super) fn stretched(&self, support: Support, unpulled: &[usize]) -> Option<Split> {
         let (sheet, grid) = (&self.plate.sheet, &self.grid);
         let [across, along, shear] = [sheet.across, sheet.along, sheet.shear].map(|of| of.to_pa());
         if !(across > 0.0 && along > 0.0 && shear > 0.0) {
@@ -173,10 +160,14 @@ impl Stiffness<'_> {
 }
 
 impl Hanging<'_> {
+    fn split(&self) -> Option<&Split> {
+        self.split.as_ref().or_else(|| self.edged.even())
+    }
+
     /// Takes one more shape, scaled to what it holds; whether it is one.
     fn take(&mut self, mut rises: Vec<f64>) -> bool {
         Grid::held().for_each(|freedom| rises[freedom] = 0.0);
-        let holds = dot(&rises, &self.bent.times(&rises)).sqrt();
+        let holds = dot(&rises, &self.edged.held.times(&rises)).sqrt();
         if !(holds > 0.0 && holds.is_finite()) {
             // No load at all is a shape as well, and the only one.
             return self.shapes.is_empty() && rises.iter().all(|rise| rise.abs() < f64::EPSILON);
@@ -196,14 +187,27 @@ impl Hanging<'_> {
                 slopes.push(slope);
             }
         }
-        self.shapes.push(Shape { rises, slopes });
+        let held_by = self.edged.held.times(&rises);
+        let pushed_by = self.pushed.map(|pushed| pushed.times(&rises));
+        self.shapes.push(Shape { rises, slopes, held_by, pushed_by });
         let last = self.shapes.len() - 1;
-        if let Some(stretched) = &self.stretched {
+        let flat = Rc::clone(&self.flat);
+        if let Some(stretched) = &flat.stretched {
             for other in 0..=last {
                 let stretch = self.stretch(other, last);
                 let mut stress = stretch.clone();
                 stretched.solve(&mut stress);
-                self.pairs.push(Pair { of: (other, last), stretch, stress });
+                self.pairs.push(Pair { of: (other, last), stretch, stress, against: Vec::new() });
+            }
+            let pairs = std::mem::take(&mut self.pairs);
+            let against = |one: &Pair| -> Vec<f64> {
+                let new = pairs[one.against.len()..].iter();
+                new.map(|other| dot(&one.stretch, &other.stress)).collect()
+            };
+            let new: Vec<Vec<f64>> = pairs.iter().map(against).collect();
+            self.pairs = pairs;
+            for (pair, new) in self.pairs.iter_mut().zip(new) {
+                pair.against.extend(new);
             }
         }
         true
@@ -233,7 +237,7 @@ impl Hanging<'_> {
                 all[*freedom] += sum;
             }
         }
-        self.unpulled.iter().for_each(|freedom| all[*freedom] = 0.0);
+        self.flat.unpulled.iter().for_each(|freedom| all[*freedom] = 0.0);
         all
     }
 
@@ -265,24 +269,24 @@ impl Hanging<'_> {
 
     fn few(&self) -> Few {
         let count = self.shapes.len();
-        let table = |matrix: &Banded| -> Vec<f64> {
-            let times: Vec<Vec<f64>> =
-                self.shapes.iter().map(|shape| matrix.times(&shape.rises)).collect();
-            let row = |shape: &Shape| times.iter().map(|of| dot(&shape.rises, of)).collect();
-            self.shapes.iter().flat_map(|shape| -> Vec<f64> { row(shape) }).collect()
-        };
-        let stretched = self
-            .pairs
-            .iter()
-            .flat_map(|one| self.pairs.iter().map(|other| dot(&one.stretch, &other.stress)));
-        Few {
+        let mut few = Few {
             count,
-            bent: table(&self.bent),
-            pushed: self.pushed.as_ref().map_or_else(|| vec![0.0; count * count], table),
+            bent: vec![0.0; count * count],
+            pushed: vec![0.0; count * count],
             load: self.shapes.iter().map(|shape| dot(&shape.rises, &self.load)).collect(),
             pairs: self.pairs.iter().map(|pair| pair.of).collect(),
-            stretched: stretched.collect(),
+            stretched: self.pairs.iter().flat_map(|pair| pair.against.iter().copied()).collect(),
+        };
+        for (place, (row, column)) in self
+            .shapes
+            .iter()
+            .flat_map(|row| self.shapes.iter().map(move |column| (row, column)))
+            .enumerate()
+        {
+            few.bent[place] = dot(&row.rises, &column.held_by);
+            few.pushed[place] = column.pushed_by.as_ref().map_or(0.0, |by| dot(&row.rises, by));
         }
+        few
     }
 
     /// Where the board rests under so many times its lifts and its push: how much of each shape. `None` where it does not.
@@ -292,20 +296,20 @@ impl Hanging<'_> {
             shares.resize(self.shapes.len(), 0.0);
             shares = self.few().rests((times, pushed_times), shares)?;
             let (rises, stress) = self.sums(&shares);
-            if self.stretched.is_none() || self.shapes.len() == MOST_SHAPES {
+            if self.flat.stretched.is_none() || self.shapes.len() == MOST_SHAPES {
                 return Some(shares);
             }
             let slopes = self.slopes(&shares);
             let mut left = self.pulls_back(&stress, &slopes);
-            let held = self.bent.times(&rises);
-            let pushed = self.pushed.as_ref().map(|pushed| pushed.times(&rises));
+            let held = self.edged.held.times(&rises);
+            let pushed = self.pushed.map(|pushed| pushed.times(&rises));
             for (of, left) in left.iter_mut().enumerate() {
                 let pushed = pushed.as_ref().map_or(0.0, |pushed| pushed_times * pushed[of]);
                 *left = times * self.load[of] - held[of] + pushed - *left;
             }
             Grid::held().for_each(|freedom| left[freedom] = 0.0);
             let mut more = left.clone();
-            self.split.solve(&mut more);
+            self.split()?.solve(&mut more);
             let off = dot(&left, &more) / (times * dot(&self.load, &rises)).abs();
             if off.is_nan() || off <= NEAR * NEAR || !self.take(more) {
                 return Some(shares);
@@ -350,11 +354,31 @@ impl Hanging<'_> {
         pushed_times: f64,
         places: &[Length],
     ) -> Option<(Vec<PlateState>, Vec<CrossFeels>)> {
-        let shares = self.rests(times, pushed_times)?;
-        let (rises, stress) = self.sums(&shares);
+        let (rises, stress) = self.rested(times, pushed_times)?;
         let Stiffness { plate, grid, .. } = self.stiffness;
-        rises.iter().all(|rise| rise.is_finite()).then_some(())?;
         let state = |place: &Length| plate.state(grid, &rises, Some(&stress), place.to_m());
         Some((places.iter().map(state).collect(), plate.crosses_feel(grid, &rises)))
+    }
+
+    /// How far these places rise, as [`under`](Self::under) has it.
+    pub fn rises(
+        &mut self,
+        times: f64,
+        pushed_times: f64,
+        places: &[Length],
+    ) -> Option<Vec<Length>> {
+        let (rises, _) = self.rested(times, pushed_times)?;
+        let grid = &self.stiffness.grid;
+        let rise = |place: &Length| {
+            let at = place.to_m().clamp(0.0, grid.length_m);
+            Length::from_m(told(&grid.on_middle(at, 0), &rises))
+        };
+        Some(places.iter().map(rise).collect())
+    }
+
+    fn rested(&mut self, times: f64, pushed_times: f64) -> Option<(Vec<f64>, Vec<f64>)> {
+        let shares = self.rests(times, pushed_times)?;
+        let (rises, stress) = self.sums(&shares);
+        rises.iter().all(|rise| rise.is_finite()).then_some((rises, stress))
     }
 }

@@ -81,12 +81,12 @@ impl Grid {
         (1.0 / COUNT.0 as f64, self.length_m / COUNT.1 as f64)
     }
 
-    /// Every place that is reckoned with in the whole, with its weight in `ξ` and `y`: the corner of the patch comes first.
+    /// Every place that counts in the whole, with its weight in `ξ` and `y`: the corner of the patch comes first.
     pub fn patches(&self) -> impl Iterator<Item = (usize, usize)> {
         (0..COUNT.1).flat_map(|along| (0..COUNT.0).map(move |across| (across, along)))
     }
 
-    /// The places of a patch that are reckoned with, and their weights.
+    /// The places of a patch that count, and their weights.
     pub fn points(&self, patch: (usize, usize)) -> [((f64, f64), f64); 16] {
         let (dx, dy) = self.size();
         let mut all = [((0.0, 0.0), 0.0); 16];
@@ -219,7 +219,7 @@ impl Grid {
         }
     }
 
-    /// Places along the board that are reckoned with, as shares of it, with their weights as lengths.
+    /// Places along the board that count, as shares of it, with their weights as lengths.
     pub fn along(&self) -> impl Iterator<Item = (f64, f64)> {
         let size = self.size().1;
         let places = move |of: usize| {

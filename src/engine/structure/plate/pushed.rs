@@ -48,10 +48,10 @@ const NEAR: f64 = 0.01;
 const ROUNDS: usize = 12;
 const STEPS: usize = 8;
 
-impl Stiffness<'_> {
+impl Stiffness {
     /// What a push takes from the stiffness of half of the board: `∫ N w_y²`.
     pub fn pushed(&self, push: &Push<'_>) -> Banded {
-        let (plate, grid) = (self.plate, &self.grid);
+        let (plate, grid) = (&self.plate, &self.grid);
         let of = |y: f64| push.at(y / grid.length_m);
         let mut matrix = Banded::new(FREEDOMS, BAND);
         for (patch, spots) in grid.patches().zip(self.spots.chunks(POINTS.len() * POINTS.len())) {
@@ -92,7 +92,8 @@ impl Stiffness<'_> {
 
     /// The same under a push of which is known what it takes.
     pub fn bows_by(&self, edges: Edges, pushed: &Banded) -> Option<f64> {
-        let bent = self.between(edges);
+        let edged = self.edged(edges);
+        let bent = &edged.between;
         let mut least = MOST_PUSHED;
         for odd in [false, true] {
             let held: Vec<usize> =
@@ -103,7 +104,7 @@ impl Stiffness<'_> {
                 held.iter().for_each(|freedom| matrix.hold(*freedom));
                 matrix.split()
             };
-            let split = stands(0.0)?;
+            let split = if odd { edged.odd() } else { edged.even() }?;
             if stands(least).is_some() {
                 continue;
             }

@@ -39,7 +39,7 @@ fn middle(plate: &Plate, lifts: &[Lift], edges: Edges) -> PlateState {
 }
 
 /// The same pressure everywhere, as forces on the unknowns.
-fn pressure(stiffness: &Stiffness<'_>, pressure_pa: f64) -> Vec<f64> {
+fn pressure(stiffness: &Stiffness, pressure_pa: f64) -> Vec<f64> {
     let grid = &stiffness.grid;
     let mut forces = vec![0.0; FREEDOMS];
     for patch in grid.patches() {
@@ -58,7 +58,7 @@ fn pressure(stiffness: &Stiffness<'_>, pressure_pa: f64) -> Vec<f64> {
 fn pressed(plate: &Plate, pressure_pa: f64, edges: Edges) -> PlateState {
     let stiffness = plate.stiffness().unwrap();
     let mut rises = pressure(&stiffness, pressure_pa);
-    stiffness.braced(edges).unwrap().solve(&mut rises);
+    stiffness.edged(edges).even().unwrap().solve(&mut rises);
     plate.state(&stiffness.grid, &rises, None, 0.5 * plate.length.to_m())
 }
 
@@ -90,6 +90,31 @@ fn an_even_pressure_bends_a_plate_as_the_tables_say() {
         assert!((ours - rise).abs() < 1.1e-5, "clamped, {longer}: rise {ours}");
         assert!((bent - moment).abs() < -0.01 * moment, "clamped, {longer}: moment {bent}");
     }
+}
+
+/// The same book, table 8: the corner of a hinged plate is held down by `R = 2 (1 − ν) D w_xy`, for a square `0.065 q a²`. A
+/// bar of no stiffness near it is twisted as far, and one along the middle line not at all.
+#[test]
+fn a_bar_turns_as_far_as_the_board_twists() {
+    let (a, pressure_pa) = (0.3_f64, 1000.0);
+    let twisted = |share: f64, at_mm: f64| {
+        let bars = Bars {
+            pairs: 1,
+            pair_shares: (share, share),
+            pair_size: (Length::from_mm(8.0), Length::from_mm(10.0)),
+            ..Bars::default()
+        };
+        let stiffness = Plate { bars, ..even(300.0, 300.0, STEEL) }.stiffness().unwrap();
+        let mut rises = pressure(&stiffness, pressure_pa);
+        stiffness.edged(Edges::HINGED).even().unwrap().solve(&mut rises);
+        let state = stiffness.plate.state(&stiffness.grid, &rises, None, 1e-3 * at_mm);
+        state.bar_twist_rad_per_m
+    };
+    let held = 2.0 * (1.0 - 0.3) * STEEL.rigidity(0.004).across;
+    for end in [0.0, 300.0] {
+        assert_close(held * twisted(0.999, end), 0.065 * pressure_pa * a * a, 0.02, end);
+    }
+    assert!(held * twisted(0.5, 150.0) < 1e-6 * pressure_pa * a * a);
 }
 
 /// The same book, tables 23 and 37 (from memory): rise over `P a²/D` under a force at the middle.

@@ -5,15 +5,15 @@ use super::super::sourced;
 use super::{Basis, ElasticRatios, Wood, WoodKind};
 use crate::engine::material::{Sourced, Standing};
 use crate::engine::units::{Density, Stress};
+use crate::words::{Words, woods as say};
 
 const TABLE: &str =
     "Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, tables 5-3 and 5-5";
-const TABLE_COPY: &str =
-    "Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, tables 5-3 and 5-5, in copies";
+const TABLE_COPY: &str = say::FROM_COPIES.english();
 /// Of the maples of the table that have a figure for tension across the grain, silver maple has the least.
-const BOUND: &str = "not tabulated; that of silver maple, the lightest of the maples, as a lower bound: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, table 5-3";
+const BOUND: &str = say::FROM_BOUND.english();
 const RATIOS: &str = "Wood Handbook, USDA Forest Products Laboratory, table 5-1";
-const RATIOS_COPY: &str = "Wood Handbook, USDA Forest Products Laboratory, table 5-1, in a copy";
+const RATIOS_COPY: &str = say::FROM_COPY.english();
 const GRADED: &str = "EN 338, strength class C24";
 const SPRUCE: &str = "D. Keunecke, S. Hering and P. Niemz, 2008";
 
@@ -66,7 +66,9 @@ use Cell::{Blank, Bound, Memory, Read};
 /// Key, name and botanical name; specific gravity; strength in bending in MPa, modulus in GPa, compression along
 /// and across, shear, tension across, in MPa.
 struct WoodRow {
-    names: [&'static str; 3],
+    key: &'static str,
+    name: Words,
+    botanical: Words,
     kind: WoodKind,
     gravity: Cell,
     figures: [Cell; 6],
@@ -78,91 +80,117 @@ use WoodKind::{Hardwood, Softwood};
 
 const ROWS: [WoodRow; 13] = [
     WoodRow {
-        names: ["sitka-spruce", "Sitka spruce", "Picea sitchensis"],
+        key: "sitka-spruce",
+        name: say::SITKA_SPRUCE,
+        botanical: Words::plain("Picea sitchensis"),
         kind: Softwood,
         gravity: Memory(0.40),
         figures: [Memory(70.0), Memory(10.8), Memory(38.7), Memory(4.0), Memory(7.9), Memory(2.6)],
         ratios: Some(([0.043, 0.078, 0.064], Some(0.061), false)),
     },
     WoodRow {
-        names: ["engelmann-spruce", "Engelmann spruce", "Picea engelmannii"],
+        key: "engelmann-spruce",
+        name: say::ENGELMANN_SPRUCE,
+        botanical: Words::plain("Picea engelmannii"),
         kind: Softwood,
         gravity: Read(0.35),
         figures: [Read(64.0), Read(8.9), Memory(30.9), Memory(2.8), Memory(8.3), Memory(2.4)],
         ratios: Some(([0.059, 0.128, 0.124], Some(0.120), false)),
     },
     WoodRow {
-        names: ["sugar-maple", "sugar maple", "Acer saccharum"],
+        key: "sugar-maple",
+        name: say::SUGAR_MAPLE,
+        botanical: Words::plain("Acer saccharum"),
         kind: Hardwood,
         gravity: Read(0.63),
         figures: [Read(109.0), Read(12.6), Read(54.0), Read(10.1), Read(16.1), Bound(3.4)],
         ratios: Some(([0.065, 0.132, 0.111], Some(0.063), true)),
     },
     WoodRow {
-        names: ["red-maple", "red maple", "Acer rubrum"],
+        key: "red-maple",
+        name: say::RED_MAPLE,
+        botanical: Words::plain("Acer rubrum"),
         kind: Hardwood,
         gravity: Read(0.54),
         figures: [Read(92.0), Read(11.3), Memory(45.1), Memory(6.9), Memory(12.8), Bound(3.4)],
         ratios: Some(([0.067, 0.140, 0.133], Some(0.074), false)),
     },
     WoodRow {
-        names: ["black-walnut", "black walnut", "Juglans nigra"],
+        key: "black-walnut",
+        name: say::BLACK_WALNUT,
+        botanical: Words::plain("Juglans nigra"),
         kind: Hardwood,
         gravity: Read(0.55),
         figures: [Read(101.0), Read(11.6), Read(52.3), Memory(7.0), Memory(9.4), Read(4.8)],
         ratios: Some(([0.056, 0.106, 0.085], Some(0.062), false)),
     },
     WoodRow {
-        names: ["black-cherry", "black cherry", "Prunus serotina"],
+        key: "black-cherry",
+        name: say::BLACK_CHERRY,
+        botanical: Words::plain("Prunus serotina"),
         kind: Hardwood,
         gravity: Read(0.50),
         figures: [Read(85.0), Read(10.3), Read(49.0), Read(4.8), Read(11.7), Read(3.9)],
         ratios: Some(([0.086, 0.197, 0.147], Some(0.097), false)),
     },
     WoodRow {
-        names: ["yellow-poplar", "yellow-poplar", "Liriodendron tulipifera"],
+        key: "yellow-poplar",
+        name: say::YELLOW_POPLAR,
+        botanical: Words::plain("Liriodendron tulipifera"),
         kind: Hardwood,
         gravity: Read(0.42),
         figures: [Read(70.0), Read(10.9), Read(38.2), Memory(3.4), Memory(8.2), Read(3.7)],
         ratios: Some(([0.043, 0.092, 0.075], Some(0.069), false)),
     },
     WoodRow {
-        names: ["white-oak", "white oak", "Quercus alba"],
+        key: "white-oak",
+        name: say::WHITE_OAK,
+        botanical: Words::plain("Quercus alba"),
         kind: Hardwood,
         gravity: Read(0.68),
         figures: [Read(105.0), Read(12.3), Read(51.3), Memory(7.4), Memory(13.8), Read(5.5)],
         ratios: Some(([0.072, 0.163, 0.086], None, false)),
     },
     WoodRow {
-        names: ["yellow-birch", "yellow birch", "Betula alleghaniensis"],
+        key: "yellow-birch",
+        name: say::YELLOW_BIRCH,
+        botanical: Words::plain("Betula alleghaniensis"),
         kind: Hardwood,
         gravity: Read(0.62),
         figures: [Read(114.0), Read(13.9), Read(56.3), Read(6.7), Read(13.0), Read(6.3)],
         ratios: Some(([0.050, 0.078, 0.074], Some(0.068), false)),
     },
     WoodRow {
-        names: ["paper-birch", "paper birch", "Betula papyrifera"],
+        key: "paper-birch",
+        name: say::PAPER_BIRCH,
+        botanical: Words::plain("Betula papyrifera"),
         kind: Hardwood,
         gravity: Read(0.55),
         figures: [Read(85.0), Read(11.0), Read(39.2), Read(4.1), Read(8.3), Blank],
         ratios: None,
     },
     WoodRow {
-        names: ["sweet-birch", "sweet birch", "Betula lenta"],
+        key: "sweet-birch",
+        name: say::SWEET_BIRCH,
+        botanical: Words::plain("Betula lenta"),
         kind: Hardwood,
         gravity: Read(0.65),
         figures: [Read(117.0), Read(15.0), Read(58.9), Read(7.4), Read(15.4), Read(6.6)],
         ratios: None,
     },
     WoodRow {
-        names: ["american-beech", "American beech", "Fagus grandifolia"],
+        key: "american-beech",
+        name: say::AMERICAN_BEECH,
+        botanical: Words::plain("Fagus grandifolia"),
         kind: Hardwood,
         gravity: Read(0.64),
         figures: [Read(103.0), Read(11.9), Read(50.3), Read(7.0), Read(13.9), Read(7.0)],
         ratios: None,
     },
     WoodRow {
-        names: ["mahogany", "true mahogany", "Swietenia"],
+        key: "mahogany",
+        name: say::MAHOGANY,
+        botanical: Words::plain("Swietenia"),
         kind: Hardwood,
         gravity: Memory(0.45),
         figures: [Read(79.0), Read(10.3), Memory(46.7), Blank, Memory(8.5), Blank],
@@ -199,7 +227,7 @@ fn figure<T>(cell: Cell, to: impl Fn(f64) -> T) -> Option<Sourced<T>> {
 }
 
 fn wood(row: &WoodRow) -> Wood {
-    let [key, name, botanical] = row.names;
+    let (key, name, botanical) = (row.key, row.name, row.botanical);
     let [bending, modulus, along, across, shear, tension] = row.figures;
     let density =
         figure(row.gravity, |gravity| Density::from_kg_per_m3(KG_PER_M3_PER_GRAVITY * gravity));
@@ -243,8 +271,8 @@ fn european_spruce() -> Wood {
     let modulus = Stress::from_gpa(along / super::ALONG_OVER_BENDING);
     Wood {
         key: "european-spruce",
-        name: "European spruce, clear",
-        botanical: "Picea abies",
+        name: say::EUROPEAN_SPRUCE,
+        botanical: Words::plain("Picea abies"),
         kind: Softwood,
         basis: Basis::Clear,
         density: None,
@@ -262,8 +290,8 @@ fn graded_softwood() -> Wood {
     let mpa = |value| Some(sourced(Stress::from_mpa(value), GRADED, Standing::FromMemory));
     Wood {
         key: "c24",
-        name: "European softwood, grade C24",
-        botanical: "conifers",
+        name: say::C24,
+        botanical: say::CONIFERS,
         kind: Softwood,
         basis: Basis::Characteristic,
         density: Some(sourced(Density::from_kg_per_m3(420.0), GRADED, Standing::FromMemory)),

@@ -5,9 +5,10 @@ use super::super::sourced;
 use super::{ALONG_OVER_BENDING, Basis, ElasticRatios, Wood, WoodKind};
 use crate::engine::material::{Sourced, Standing};
 use crate::engine::units::{Density, Force, Frequency, Length, Mass, Stress};
+use crate::words::{Words, woods as say};
 
-const CLASSES: &str = "EN 338:2016, strength class that density and modulus reach";
-const MEASURED: &str = "Your own bar";
+const CLASSES: &str = say::FROM_CLASS.english();
+const MEASURED: &str = say::FROM_OWN_BAR.english();
 
 /// `48 π²/m⁴` with `m = 4.730`, the first root of `cos m cosh m = 1`.
 const FREE_BAR: f64 = 48.0 * std::f64::consts::PI * std::f64::consts::PI / 500.563_901_740_435;
@@ -173,8 +174,8 @@ pub fn wood(kind: WoodKind, density: Density, modulus: Stress, by_class: bool) -
     };
     Wood {
         key: "own",
-        name: "wood of your own",
-        botanical: "",
+        name: say::OWN,
+        botanical: Words::NONE,
         kind,
         basis: Basis::Characteristic,
         density: Some(sourced(density, MEASURED, Standing::Own)),
@@ -184,7 +185,7 @@ pub fn wood(kind: WoodKind, density: Density, modulus: Stress, by_class: bool) -
         compression_across: figure(3),
         shear: figure(4),
         tension_across: figure(1),
-        ratios: Some(sourced(usual_ratios(kind), "EN 338, usual shares", Standing::FromMemory)),
+        ratios: Some(sourced(usual_ratios(kind), say::FROM_SHARES.english(), Standing::FromMemory)),
     }
 }
 

@@ -1,4 +1,4 @@
-//! What drives: the lengths, or the drawn curve of the pins.
+//! What drives: the lengths, or the harmonic curve.
 
 use leptos::prelude::*;
 
@@ -9,11 +9,12 @@ use crate::app::widgets::number_table::NumberTable;
 use crate::design::document::{DrivesSpec, GeometrySpec, MOST_NODES};
 use crate::design::settings::{NODE_ACROSS, NODE_ALONG, NumberRow};
 use crate::design::shape::{one_more_node, to_curve, to_lengths};
+use crate::words::{Words, drawing as say};
 
 /// What may drive, with the words of a list.
-const DRIVES: [(DrivesSpec, &str, &str); 2] = [
-    (DrivesSpec::Lengths, "lengths", "The lengths: the pins follow"),
-    (DrivesSpec::NeckCurve, "curve", "A curve of the pins: the lengths follow"),
+const DRIVES: [(DrivesSpec, &str, Words); 2] = [
+    (DrivesSpec::Lengths, "lengths", say::LENGTHS_DRIVE),
+    (DrivesSpec::NeckCurve, "curve", say::PINS_DRIVE),
 ];
 
 static NODE: [NumberRow; 2] = [NODE_ACROSS, NODE_ALONG];
@@ -35,7 +36,7 @@ pub(super) fn Drives(form: Form) -> impl IntoView {
                 store.tell(store.change(&turned.edit), &turned.told);
             }
             Err(_) => {
-                store.complain("A curve needs at least two strings with lengths. Type some first.");
+                store.complain(say::NO_CURVE);
             }
         }
     };
@@ -43,8 +44,8 @@ pub(super) fn Drives(form: Form) -> impl IntoView {
         move || store.design.with(|design| design.geometry.drives == DrivesSpec::NeckCurve);
     view! {
         <fieldset class="drives">
-            <legend>"Start from"</legend>
-            {form.choice("Typed or drawn is", &DRIVES, |g| g.drives, set)}
+            <legend>{say::START_FROM.said()}</legend>
+            {form.choice(say::TYPED_OR_DRAWN, &DRIVES, |g| g.drives, set)}
             {while_so(is_drawn, move || nodes(form))}
         </fieldset>
     }
@@ -63,14 +64,12 @@ fn nodes(form: Form) -> AnyView {
     };
     let add = move || match one_more_node(&form.now()) {
         Some(nodes) => form.step(|geometry| geometry.nodes_mm = nodes),
-        None => form.store.hint(&format!(
-            "A node can be added where the curve can be drawn and has fewer than {MOST_NODES}."
-        )),
+        None => form.store.hint(&say::no_more_nodes(&MOST_NODES)),
     };
     let table = NumberTable {
         id: "node",
-        title: "Nodes of the curve of the pins",
-        of: "Node",
+        title: say::NODES.said(),
+        of: say::NODE_COLUMN.said(),
         columns: &NODE,
         rows,
         names,
@@ -80,9 +79,9 @@ fn nodes(form: Form) -> AnyView {
     };
     view! {
         {table.view()}
-        <div class="window-actions">{button("tool", "add-node", "", "Add a node", add)}</div>
+        <div class="window-actions">{button("tool", "add-node", "", say::ADD_NODE.said(), add)}</div>
         <p class="hint">
-            "Across is square to the strings from the lowest one, along is up from where it meets the board. The lengths typed in the chart wait until lengths drive again."
+            {say::NODES_HINT.said()}
         </p>
     }
     .into_any()

@@ -15,18 +15,19 @@ use crate::design::settings::{GAP, GAP_NUMBER, NumberRow, Setting};
 use crate::engine::geometry::loads;
 use crate::engine::order::sort;
 use crate::engine::units::Length;
+use crate::words::{Words, drawing as say, signed};
 
 /// The kinds of spacing, with the words of a list.
-const KINDS: [(GapsKind, &str, &str); 3] = [
-    (GapsKind::Uniform, "uniform", "All alike"),
-    (GapsKind::Zones, "zones", "By zones, even steps between"),
-    (GapsKind::Each, "each", "String by string"),
+const KINDS: [(GapsKind, &str, Words); 3] = [
+    (GapsKind::Uniform, "uniform", say::SPACING_ALIKE),
+    (GapsKind::Zones, "zones", say::SPACING_ZONES),
+    (GapsKind::Each, "each", say::SPACING_EACH),
 ];
 
 /// How the spacing may be measured.
-const MEASURED: [(MeasuredSpec, &str, &str); 2] = [
-    (MeasuredSpec::Square, "square", "Square to the strings"),
-    (MeasuredSpec::AlongBoard, "board", "Along the board"),
+const MEASURED: [(MeasuredSpec, &str, Words); 2] = [
+    (MeasuredSpec::Square, "square", say::MEASURED_SQUARE),
+    (MeasuredSpec::AlongBoard, "board", say::MEASURED_BOARD),
 ];
 
 static ZONE: [NumberRow; 2] = [GAP_NUMBER, GAP];
@@ -64,22 +65,21 @@ pub(super) fn Spacing(form: Form) -> impl IntoView {
                 let measured = geometry.spacing.measured;
                 geometry.spacing = measured_as(&spacing, measured, geometry.board_angle_deg);
             });
-            let words = "The numbers were converted: the strings stay where they were.";
-            form.store.tell(outcome, words);
+            form.store.tell(outcome, say::NUMBERS_CONVERTED.said());
         }
     };
     let offer = move || {
         view! {
-            <p class="hint">"The numbers stayed, so the harp has another width now."</p>
-            {button("tool", "convert-spacing", "", "Convert them, so that the harp stays", convert)}
+            <p class="hint">{say::NUMBERS_STAYED.said()}</p>
+            {button("tool", "convert-spacing", "", say::CONVERT.said(), convert)}
         }
         .into_any()
     };
     view! {
         <fieldset class="spacing">
-            <legend>"Spacing"</legend>
-            {form.choice("From string to string", &KINDS, |g| GapsKind::of(&g.spacing.gaps), set_kind)}
-            {form.choice("Measured", &MEASURED, |g| g.spacing.measured, set_measured)}
+            <legend>{say::SPACING.said()}</legend>
+            {form.choice(say::FROM_STRING_TO_STRING, &KINDS, |g| GapsKind::of(&g.spacing.gaps), set_kind)}
+            {form.choice(say::MEASURED, &MEASURED, |g| g.spacing.measured, set_measured)}
             {while_so(kept, offer)}
             {widths(form, here)}
             <p class="hint">{words(move || both(form, here.get()))}</p>
@@ -92,19 +92,14 @@ pub(super) fn Spacing(form: Form) -> impl IntoView {
 fn told(before: &GapsSpec, after: &GapsSpec, strings: usize) -> String {
     let moved = moved_mm(before, after, strings);
     let now = match after {
-        GapsSpec::UniformMm(width) => {
-            format!("All gaps are now {width} mm, the mean of what they were.")
-        }
-        GapsSpec::ZonesMm(zones) => format!("The spacing now has {} zones.", zones.len()),
-        GapsSpec::EachMm(widths) => {
-            format!("Each of the {} gaps now has a width of its own.", widths.len())
-        }
+        GapsSpec::UniformMm(width) => say::now_alike(&signed(&width.to_string())),
+        GapsSpec::ZonesMm(zones) => say::now_zones(&zones.len()),
+        GapsSpec::EachMm(widths) => say::now_each(&widths.len()),
     };
     if moved < 0.05 {
-        format!("{now} The strings stay where they were.")
+        say::strings_stay(&now)
     } else {
-        let moved = display::decimals(moved, 1);
-        format!("{now} The farthest string moves by {moved} mm.")
+        say::strings_move(&display::decimals(moved, 1), &now)
     }
 }
 
@@ -148,13 +143,13 @@ fn zones(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
             sort(&mut rows, |one, other| one[0] > other[0]);
             form.step(|geometry| geometry.spacing.gaps = GapsSpec::ZonesMm(as_zones(&rows)));
         } else {
-            form.store.hint("Every gap has a zone of its own already.");
+            form.store.hint(say::ALL_ZONED.said());
         }
     };
     let table = NumberTable {
         id: "zone",
-        title: "Zones of the spacing",
-        of: "Between",
+        title: say::ZONES.said(),
+        of: say::BETWEEN.said(),
         columns: &ZONE,
         rows,
         names,
@@ -164,8 +159,8 @@ fn zones(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
     };
     view! {
         {table.view()}
-        <div class="window-actions">{button("tool", "add-zone", "", "Add a zone", add)}</div>
-        <p class="hint">"Gap 1 lies between the lowest string and the next one. Between two zones the widths go in even steps."</p>
+        <div class="window-actions">{button("tool", "add-zone", "", say::ADD_ZONE.said(), add)}</div>
+        <p class="hint">{say::ZONES_HINT.said()}</p>
     }
     .into_any()
 }
@@ -187,8 +182,8 @@ fn each(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
     };
     let table = NumberTable {
         id: "gap",
-        title: "Widths of the gaps, from the bass",
-        of: "Gap",
+        title: say::WIDTHS.said(),
+        of: say::GAP.said(),
         columns: &EACH,
         rows,
         names,
@@ -198,7 +193,7 @@ fn each(form: Form, here: RwSignal<Option<usize>>) -> AnyView {
     };
     view! {
         <div class="long-table" tabindex="-1">{table.view()}</div>
-        <p class="hint">"From the bass up. A column copied from a spreadsheet can be pasted."</p>
+        <p class="hint">{say::WIDTHS_HINT.said()}</p>
     }
     .into_any()
 }
@@ -242,12 +237,12 @@ fn between(form: Form, gap: usize) -> String {
             Some(
                 figures
                     .note
-                    .map_or_else(|| format!("string {}", figures.number), |note| note.printed()),
+                    .map_or_else(|| say::string_number(&figures.number), |note| note.printed()),
             )
         };
         match (note(gap), note(gap + 1)) {
             (Some(low), Some(high)) => format!("{low}\u{2013}{high}"),
-            _ => "no strings".to_owned(),
+            _ => say::NO_STRINGS.into(),
         }
     })
 }
@@ -267,11 +262,7 @@ fn least_room(form: Form) -> String {
         }
     }
     let Some((mm, upper)) = least else { return String::new() };
-    format!(
-        "Least room between two strings that are both plucked: {} mm, strings {upper} and {}.",
-        display::decimals(mm, 1),
-        upper + 1
-    )
+    say::least_room(&upper, &display::decimals(mm, 1), &(upper + 1))
 }
 
 /// The gap above a string in both measures: of the row with the keyboard, or of the string under the cursor.
@@ -299,11 +290,7 @@ fn both(form: Form, row: Option<usize>) -> String {
     let name = display::string_name(figures);
     let mm = |length: Length| display::decimals(length.to_mm(), 1);
     match hole.gap {
-        Some(gap) => format!(
-            "{name}: {} mm to the next higher one square to the strings, {} mm along the board.",
-            mm(gap.square),
-            mm(gap.along_board)
-        ),
-        None => format!("{name} is the highest: no gap lies above it."),
+        Some(gap) => say::gap_above(&mm(gap.along_board), &mm(gap.square), &name),
+        None => say::is_highest(&name),
     }
 }

@@ -1,0 +1,168 @@
+//! The log of a new harp: how far off its strings were found and how they were left, as this browser keeps it beside the
+//! design. Plain data, no page.
+//!
+//! A line goes by the note of its string, as the ticks of [`strung`](super::strung) do.
+
+use super::strung::place;
+use crate::design::decimal::decimal;
+use crate::design::document::Design;
+use crate::engine::settling::creep::Entry;
+
+/// The most lines that are read, and kept.
+const MOST: usize = 20_000;
+/// What a line may hold: minutes since the year 1970, cents, degrees Celsius.
+const MINUTES: std::ops::RangeInclusive<f64> = 0.0..=1e9;
+pub const CENTS: std::ops::RangeInclusive<f64> = -2_400.0..=2_400.0;
+pub const CELSIUS: std::ops::RangeInclusive<f64> = -40.0..=60.0;
+/// The signs of a tuning and of what was only heard.
+const TUNED: &str = "t";
+const HEARD: &str = "h";
+
+/// A reading of one string.
+#[derive(Clone, Debug, PartialEq)]
+struct Line {
+    note: String,
+    /// Which of the strings of that note, from 0.
+    nth: usize,
+    entry: Entry,
+}
+
+/// The log of a harp.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Settled(Vec<Line>);
+
+impl Settled {
+    /// From the lines that [`write`](Self::write) gives; any other line is left out.
+    pub fn read(text: &str) -> Self {
+        Self(text.lines().filter_map(line).take(MOST).collect())
+    }
+
+    /// A line for each reading: minutes, which of the strings of a note, the note, whether it was tuned, cents, degrees.
+    pub fn write(&self) -> String {
+        let line = |Line { note, nth, entry }: &Line| {
+            let kind = if entry.is_tuning { TUNED } else { HEARD };
+            let celsius = entry.celsius.map(|celsius| format!("{celsius:.1}")).unwrap_or_default();
+            let Entry { minutes, cents, .. } = entry;
+            format!("{minutes:.1}\t{nth}\t{note}\t{kind}\t{cents:.2}\t{celsius}\n")
+        };
+        self.0.iter().map(line).collect()
+    }
+
+    /// The readings of each string of a design, in its order.
+    pub fn of(&self, design: &Design) -> Vec<Vec<Entry>> {
+        let rows = 0..design.strings.len();
+        rows.map(|row| {
+            let (note, nth) = place(design, row);
+            let own = self.0.iter().filter(|line| line.note == note && line.nth == nth);
+            own.map(|line| line.entry).collect()
+        })
+        .collect()
+    }
+
+    /// Notes a reading of a string. Whether there was room for it, and it can be one.
+    pub fn note(&mut self, design: &Design, row: usize, entry: Entry) -> bool {
+        if design.strings.get(row).is_none() || !is_usable(&entry) || self.0.len() >= MOST {
+            return false;
+        }
+        let (note, nth) = place(design, row);
+        self.0.push(Line { note, nth, entry });
+        true
+    }
+
+    /// Takes the line back that was noted last. Whether there was one.
+    pub fn take_back(&mut self) -> bool {
+        self.0.pop().is_some()
+    }
+}
+
+fn is_usable(entry: &Entry) -> bool {
+    MINUTES.contains(&entry.minutes)
+        && CENTS.contains(&entry.cents)
+        && entry.celsius.is_none_or(|celsius| CELSIUS.contains(&celsius))
+}
+
+fn line(text: &str) -> Option<Line> {
+    let mut parts = text.splitn(6, '\t');
+    let minutes = decimal(parts.next()?)?;
+    let nth = parts.next()?.parse().ok()?;
+    let note = parts.next()?.to_owned();
+    let is_tuning = match parts.next()? {
+        TUNED => true,
+        HEARD => false,
+        _ => return None,
+    };
+    let cents = decimal(parts.next()?)?;
+    let celsius = match parts.next().unwrap_or_default() {
+        "" => None,
+        text => Some(decimal(text)?),
+    };
+    let entry = Entry { minutes, cents, is_tuning, celsius };
+    is_usable(&entry).then_some(Line { note, nth, entry })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::document::StringSpec;
+    use crate::design::presets::SAMPLES;
+
+    fn entry(minutes: f64, cents: f64) -> Entry {
+        Entry { minutes, cents, is_tuning: cents == 0.0, celsius: (minutes > 1.0).then_some(19.5) }
+    }
+
+    #[test]
+    fn readings_come_back_as_they_were_noted_and_stay_with_their_note() {
+        let mut design = SAMPLES[0].design();
+        let mut log = Settled::default();
+        assert!(log.note(&design, 3, entry(1.0, 0.0)));
+        assert!(log.note(&design, 3, entry(61.5, -7.25)));
+        assert!(log.note(&design, 0, entry(62.0, 1.0)));
+        let again = Settled::read(&log.write());
+        assert_eq!(again, log);
+        design.strings.insert(0, StringSpec { note: "D9".to_owned(), ..StringSpec::default() });
+        let all = again.of(&design);
+        assert_eq!(all[4], [entry(1.0, 0.0), entry(61.5, -7.25)]);
+        assert_eq!((all[0].len(), all[1].len()), (0, 1));
+    }
+
+    #[test]
+    fn the_last_line_is_taken_back() {
+        let design = SAMPLES[0].design();
+        let mut log = Settled::default();
+        assert!(!log.take_back());
+        log.note(&design, 1, entry(5.0, -1.0));
+        assert!(log.take_back());
+        assert_eq!(log, Settled::default());
+    }
+
+    #[test]
+    fn what_is_no_reading_is_neither_noted_nor_read() {
+        let design = SAMPLES[0].design();
+        let mut log = Settled::default();
+        for (minutes, cents) in [(f64::NAN, 0.0), (1.0, f64::INFINITY), (-1.0, 0.0), (1.0, 9e9)] {
+            assert!(!log.note(&design, 0, entry(minutes, cents)), "{minutes} {cents}");
+        }
+        assert!(!log.note(&design, 99_999, entry(1.0, 0.0)));
+        for text in [
+            "",
+            "nonsense",
+            "1\t0\tC4",
+            "1\t0\tC4\tx\t3\t",
+            "1\t-1\tC4\th\t3\t",
+            "NaN\t0\tC4\th\t3\t",
+            "1\t0\tC4\th\t1e9\t",
+            "1\t0\tC4\th\t3\t900",
+            "1\t0\tC4\th\t3\twarm",
+        ] {
+            assert_eq!(Settled::read(text), Settled::default(), "{text}");
+        }
+        let one = Settled::read("junk\n1\t0\tC4\th\t3\t\n\0\t\t\t\t\t\n");
+        assert_eq!(one.write(), "1.0\t0\tC4\th\t3.00\t\n");
+    }
+
+    #[test]
+    fn no_more_lines_are_read_than_are_kept() {
+        let text = "1\t0\tC4\th\t3\t\n".repeat(MOST + 5);
+        assert_eq!(Settled::read(&text).0.len(), MOST);
+    }
+}

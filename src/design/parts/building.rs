@@ -1,0 +1,297 @@
+//! The order of building: what is cut, glued and drilled when, what to check at each step, and what to beware of.
+//!
+//! Every dimension is taken from the parts themselves. Order and cautions are common practice, no source.
+
+use super::Parts;
+use crate::design::display::decimals;
+use crate::design::document::Design;
+use crate::engine::geometry::Placed;
+use crate::engine::parts::cutting::Counts;
+use crate::engine::parts::{Hand, HoleKind, Kind, Part, Spot, shoulder_of};
+use crate::engine::units::Length;
+use crate::words::{Words, building as say};
+
+/// Something to check, and what it should be.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Check {
+    /// What is measured.
+    pub what: String,
+    /// What it should be.
+    pub size: Length,
+}
+
+/// A step of the work.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// What it is about.
+    pub title: Words,
+    /// What is done, a sentence for each.
+    pub does: Vec<String>,
+    /// What to check then.
+    pub checks: Vec<Check>,
+    /// What to beware of.
+    pub cautions: Vec<Words>,
+}
+
+/// All steps, in their order.
+pub fn steps(design: &Design, parts: &Parts) -> Vec<Step> {
+    let model = Model { design, parts };
+    vec![
+        step(say::WOOD, vec![say::WOOD_RESTS.into(), say::WOOD_PRINT.into()], vec![]),
+        model.neck().wary(&[say::DRILLS, say::SAWS, say::DUST]),
+        model.pillar().wary(&[say::PLANERS]),
+        model.sides(),
+        model.blocks(),
+        model.frame().wary(&[say::GLUE, say::CLAMPS]),
+        model.liners(),
+        model.back(),
+        model.soundboard().wary(&[say::PLANERS]),
+        step(say::CLOSING, vec![say::CLOSING_GLUE.into()], model.of_front()),
+        model.base(),
+        step(say::TRIAL, vec![say::TRIAL_BUILD.into()], model.standing()),
+        model.shoulder().wary(&[say::DRILLS, say::CLAMPS]),
+        model.finish().wary(&[say::RAGS]),
+        step(say::STRINGING, vec![say::STRINGING_UP.into()], vec![]),
+    ]
+}
+
+fn step(title: Words, does: Vec<String>, checks: Vec<Check>) -> Step {
+    Step { title, does, checks, cautions: Vec::new() }
+}
+
+impl Step {
+    fn wary(mut self, of: &[Words]) -> Self {
+        self.cautions.extend(of);
+        self
+    }
+}
+
+fn check(what: Words, size_m: f64) -> Check {
+    Check { what: what.into(), size: Length::from_m(size_m) }
+}
+
+fn mm(size_m: f64) -> String {
+    decimals(1e3 * size_m, 1)
+}
+
+fn apart(one: Spot, other: Spot) -> f64 {
+    let off = [0, 1, 2].map(|axis| one[axis] - other[axis]);
+    off.iter().map(|part| part * part).sum::<f64>().sqrt()
+}
+
+/// A design and its parts.
+struct Model<'a> {
+    design: &'a Design,
+    parts: &'a Parts,
+}
+
+impl Model<'_> {
+    fn count(&self, kind: Kind) -> usize {
+        self.parts.whole.of(kind).count()
+    }
+
+    fn part(&self, kind: Kind) -> Option<&Part> {
+        let mut all = self.parts.whole.of(kind);
+        all.find(|part| part.name.hand != Some(Hand::Other))
+    }
+
+    /// The corners of the outside of a part that has four.
+    fn corners(&self, kind: Kind) -> Option<[Spot; 4]> {
+        self.part(kind)?.cells.first()?.near.as_slice().try_into().ok()
+    }
+
+    /// How thick a part is at most.
+    fn thick(&self, kind: Kind) -> f64 {
+        self.part(kind).map_or(0.0, Part::thick_m)
+    }
+
+    /// How high a place is above the upper face of the base.
+    fn above_base(&self, at: Spot) -> f64 {
+        let base = self.part(Kind::Base).and_then(|base| base.cells.first()?.near.first().copied());
+        at[1] - base.map_or(0.0, |base| base[1])
+    }
+
+    /// From the hole of the lowest string to that of the highest.
+    fn across_holes(&self, kind: Kind, hole: HoleKind) -> Option<f64> {
+        let part = self.part(kind)?;
+        let own = || part.holes.iter().filter(|own| own.kind == hole);
+        let highest = own().min_by_key(|hole| hole.string)?;
+        let lowest = own().max_by_key(|hole| hole.string)?;
+        Some(apart(lowest.at, highest.at))
+    }
+
+    fn neck(&self) -> Step {
+        let thick = mm(self.thick(Kind::Neck));
+        let layers = self.parts.blanks.iter().filter(|blank| blank.name.kind == Kind::Neck).count();
+        let Counts { tuning_pins, bridge_pins, levers, discs, .. } = self.parts.counts;
+        let mut does = vec![if layers > 1 {
+            say::neck_layers(&layers, &thick)
+        } else {
+            say::neck_piece(&thick)
+        }];
+        does.push(say::neck_drill(&bridge_pins, &tuning_pins));
+        if levers + discs > 0 {
+            does.push(say::neck_mechanism(&(levers + discs)));
+        }
+        does.push(say::neck_outline(&mm(self.parts.whole.heel_m)));
+        let mut checks = Vec::new();
+        for (what, kind) in
+            [(say::CHECK_BRIDGE, HoleKind::BridgePin), (say::CHECK_TUNING, HoleKind::TuningPin)]
+        {
+            checks.extend(self.across_holes(Kind::Neck, kind).map(|m| check(what, m)));
+        }
+        checks.extend(self.longest(Kind::Neck).map(|m| check(say::CHECK_NECK_LONG, m)));
+        step(say::NECK, does, checks)
+    }
+
+    /// The length of a part along its first axis, without tenons.
+    fn longest(&self, kind: Kind) -> Option<f64> {
+        let part = self.part(kind)?;
+        let own = part.cells.first()?.corners().map(|at| part.face.own(at)[0]);
+        let (low, high) = own.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| {
+            (low.min(at), high.max(at))
+        });
+        Some(high - low)
+    }
+
+    fn pillar(&self) -> Step {
+        let size = &self.design.geometry.pillar;
+        let [wide, deep] = [size.width_mm, size.depth_mm].map(|size| decimals(size, 1));
+        let mut does = vec![say::pillar_cut(&deep, &wide)];
+        let tenons = self.part(Kind::Pillar).map_or(0, |pillar| pillar.cells.len() - 1);
+        if tenons > 0 {
+            does.push(say::pillar_tenons(&tenons));
+        }
+        let long = self.longest(Kind::Pillar).map(|m| check(say::CHECK_PILLAR_LONG, m));
+        step(say::PILLAR, does, long.into_iter().collect())
+    }
+
+    fn sides(&self) -> Step {
+        let does = vec![say::sides_cut(&mm(self.thick(Kind::Side)))];
+        // Round it: lower front, upper front, upper back, lower back.
+        let checks = self.corners(Kind::Side).map(|at| {
+            vec![
+                check(say::CHECK_SIDE_ONE, apart(at[0], at[2])),
+                check(say::CHECK_SIDE_OTHER, apart(at[1], at[3])),
+            ]
+        });
+        step(say::SIDES, does, checks.unwrap_or_default())
+    }
+
+    fn blocks(&self) -> Step {
+        let mut does = vec![say::BLOCKS_CUT.into()];
+        if self.part(Kind::KneeBlock).is_some_and(|block| !block.cuts.is_empty()) {
+            does.push(say::BLOCKS_MORTISE.into());
+        }
+        step(say::BLOCKS, does, Vec::new())
+    }
+
+    /// Both diagonals of the front and its widths, as the edges of sides and soundboard have them.
+    fn of_front(&self) -> Vec<Check> {
+        let checks = self.corners(Kind::Board).map(|at| {
+            vec![
+                check(say::CHECK_FRONT, apart(at[0], at[2])),
+                check(say::CHECK_LOW, apart(at[0], at[3])),
+                check(say::CHECK_HIGH, apart(at[1], at[2])),
+            ]
+        });
+        checks.unwrap_or_default()
+    }
+
+    fn frame(&self) -> Step {
+        step(say::FRAME, vec![say::FRAME_GLUE.into()], self.of_front())
+    }
+
+    fn liners(&self) -> Step {
+        let liners = self.count(Kind::FrontLiner) + self.count(Kind::BackLiner);
+        let braces = self.count(Kind::SideBrace) + self.count(Kind::BackBrace);
+        step(say::LINERS, vec![say::liners_glue(&braces, &liners)], Vec::new())
+    }
+
+    fn back(&self) -> Step {
+        let holes = self.part(Kind::Back).map_or(0, |back| back.openings.len());
+        let diagonal = self.corners(Kind::Back).map(|at| apart(at[0], at[2]));
+        let checks = diagonal.map(|m| check(say::CHECK_BACK, m));
+        step(say::BACK, vec![say::back_cut(&holes)], checks.into_iter().collect())
+    }
+
+    fn soundboard(&self) -> Step {
+        let board = &self.design.geometry.board;
+        let [bass, treble] = self.part(Kind::Board).map_or([0.0; 2], |part| {
+            // The near face ends at the lower end of the board, where it is thickest as a rule.
+            let cell = part.cells.first();
+            let deep = |at: usize| {
+                cell.and_then(|cell| cell.far.get(at)).map_or(0.0, |at| part.face.own(*at)[2])
+            };
+            [deep(0), deep(1)]
+        });
+        let mut does = vec![say::soundboard_plane(&mm(bass), &mm(treble))];
+        let bars = self.count(Kind::CrossBar) + self.count(Kind::LongBar);
+        if bars > 0 {
+            does.push(say::soundboard_bars(&bars));
+        }
+        if self.count(Kind::Rib) > 0 {
+            does.push(say::SOUNDBOARD_RIB.into());
+        }
+        let holes = self.parts.counts.string_holes;
+        if holes > 0 {
+            let angle = decimals(self.design.geometry.board_angle_deg, 1);
+            does.push(say::soundboard_drill(&angle, &holes));
+        }
+        let mut checks = vec![check(say::CHECK_LOWEST_HOLE, 1e-3 * board.below_mm)];
+        let across = self.across_holes(Kind::Board, HoleKind::String);
+        checks.extend(across.map(|m| check(say::CHECK_HOLES, m)));
+        step(say::SOUNDBOARD, does, checks)
+    }
+
+    fn base(&self) -> Step {
+        let (front, back) = self.parts.whole.feet_m;
+        let checks = vec![check(say::CHECK_BASE, back - front)];
+        step(say::BASE, vec![say::BASE_CUT.into()], checks)
+    }
+
+    /// The harp as it stands: the shoulder, the seat of the pillar, and three strings.
+    fn standing(&self) -> Vec<Check> {
+        let mut checks = Vec::new();
+        if let Some(at) = self.corners(Kind::Side) {
+            checks.push(check(say::CHECK_SHOULDER_FRONT, self.above_base(at[1])));
+            checks.push(check(say::CHECK_SHOULDER_BACK, self.above_base(at[2])));
+        }
+        let high = self.part(Kind::Pillar).and_then(|pillar| {
+            let corners = pillar.cells.first()?.corners().map(|at| self.above_base(at));
+            corners.reduce(f64::max)
+        });
+        checks.extend(high.map(|m| check(say::CHECK_SEAT, m)));
+        let strings: Vec<&Placed> = self.parts.band.strings.iter().flatten().collect();
+        let long = |placed: &Placed| {
+            let (from, to) = (placed.hole.start, placed.bridge);
+            (to.x.to_m() - from.x.to_m()).hypot(to.y.to_m() - from.y.to_m())
+        };
+        if let [highest, .., lowest] = strings[..] {
+            let middle = strings[strings.len() / 2];
+            checks.push(check(say::CHECK_LOWEST_STRING, long(lowest)));
+            let what = say::check_middle_string(&middle.number);
+            checks.push(Check { what, size: Length::from_m(long(middle)) });
+            checks.push(check(say::CHECK_HIGHEST_STRING, long(highest)));
+        }
+        checks
+    }
+
+    fn shoulder(&self) -> Step {
+        let mut does = Vec::new();
+        let block = self.part(Kind::KneeBlock);
+        if let Some(hole) = block.and_then(|block| block.holes.first()) {
+            let wide = decimals(hole.diameter.to_mm(), 1);
+            does.push(say::shoulder_drill(&self.parts.counts.fasteners, &wide));
+        }
+        does.push(say::SHOULDER_GLUE.into());
+        step(say::SHOULDER, does, self.standing())
+    }
+
+    fn finish(&self) -> Step {
+        let mass = decimals(self.parts.weight.mass.to_kg(), 1);
+        let high = shoulder_of(&self.parts.whole)[1] - self.parts.whole.floor_m;
+        let checks = vec![check(say::CHECK_SHOULDER_FLOOR, high)];
+        step(say::FINISH, vec![say::finish_coat(&mass)], checks)
+    }
+}

@@ -1,0 +1,83 @@
+//! What is worth saying of the parts, in sentences.
+
+use super::Parts;
+use crate::design::display::decimals;
+use crate::design::letters::capital;
+use crate::engine::parts::HoleKind;
+use crate::engine::parts::NoRoom;
+use crate::engine::parts::findings::{Finding, HAND_M, Tip};
+use crate::engine::units::Length;
+use crate::words::{Words, parts as say};
+
+/// A length to a tenth of a millimetre, with the decimal sign of the language.
+fn mm(length: Length) -> String {
+    decimals(length.to_mm(), 1)
+}
+
+fn whole(length: Length) -> String {
+    decimals(length.to_mm(), 0)
+}
+
+const fn pin(kind: HoleKind) -> Words {
+    match kind {
+        HoleKind::TuningPin => say::TUNING_PIN,
+        _ => say::BRIDGE_PIN,
+    }
+}
+
+/// A finding as a sentence.
+pub fn sentence(finding: &Finding) -> String {
+    match finding {
+        Finding::StringsAtNeck { gap } => say::strings_at_neck(&mm(*gap)),
+        Finding::StringAtPin { string, other, kind, gap } => {
+            say::string_at_pin(&mm(*gap), other, &pin(*kind), string)
+        }
+        Finding::LeversClose { string, other, gap } => say::levers_close(&mm(*gap), string, other),
+        Finding::PinAtEdge { string, kind, off, asked } => {
+            say::pin_at_edge(&mm(*asked), &mm(*off), &pin(*kind), string)
+        }
+        Finding::HoleOnBrace { hole, brace } => say::hole_on_brace(brace, hole),
+        Finding::HoleNarrowed { hole, from, to } => {
+            say::hole_narrowed(&whole(*from), hole, &whole(*to))
+        }
+        Finding::HandTooWide { length, width } => {
+            let of = |m: f64| whole(Length::from_m(m));
+            say::hand_too_wide(&of(HAND_M.0), &of(HAND_M.1), &whole(*length), &whole(*width))
+        }
+        Finding::OutOfReach { count, first, last, far, reach } => {
+            say::out_of_reach(count, &whole(*far), first, last, &whole(*reach))
+        }
+        Finding::NeckBeside { by, wanted } => say::neck_beside(&mm(*by), &whole(*wanted)),
+        Finding::RibNarrowed { from, to } => say::rib_narrowed(&mm(*from), &mm(*to)),
+        Finding::BarAtRib { pair } => say::bar_at_rib(pair),
+        Finding::NeckInBox { kind, deep } => say::neck_in_box(&mm(*deep), &kind.said()),
+        Finding::LeftOut(what) => String::from(match what {
+            NoRoom::ShoulderTenon => say::NO_SHOULDER_TENON,
+            NoRoom::ShoulderFastener => say::NO_SHOULDER_FASTENER,
+            NoRoom::NeckFastener => say::NO_NECK_FASTENER,
+            NoRoom::HeadTenon => say::NO_HEAD_TENON,
+            NoRoom::FootTenon => say::NO_FOOT_TENON,
+        }),
+        Finding::Tips { tip, angle_rad } => {
+            let way = match tip {
+                Tip::Front => say::TO_FRONT,
+                Tip::Back => say::TO_PLAYER,
+                Tip::Aside => say::ASIDE,
+            };
+            if *angle_rad > 0.0 {
+                say::tips(&decimals(angle_rad.to_degrees(), 1), &way)
+            } else {
+                say::falls(&way)
+            }
+        }
+    }
+}
+
+/// All that is said of the parts, and last what they do not tell.
+pub fn told(parts: &Parts) -> Vec<String> {
+    let mut all: Vec<String> =
+        parts.wrong.iter().map(|wrong| format!("{}.", capital(wrong))).collect();
+    all.extend(parts.findings.iter().map(sentence));
+    all.push(say::NOT_JUDGED.into());
+    all
+}

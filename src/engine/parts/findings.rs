@@ -1,0 +1,296 @@
+//! What is worth saying of the parts: what comes too near to something else, what a hand cannot reach, what found no room,
+//! and how the harp stands.
+
+use kurbo::{ParamCurveNearest, Shape as _};
+
+use super::fits::clashes_of;
+use super::part::{Hand, HoleKind, Kind, Part};
+use super::solid::{Plane, Spot, meet, minus, size};
+use super::walls::{ASIDE, Walls, spot};
+use super::{Making, NoRoom, Whole, balance, weight};
+use crate::engine::geometry::{Contact, Placed};
+use crate::engine::units::Length;
+
+/// What a string keeps from a pin beside it, and from the face of the neck. Common practice, no source.
+const STRING_ROOM_M: f64 = 0.001;
+const NECK_ROOM_M: f64 = 0.003;
+/// How wide a lever is across its string, how long along it, and the room between two. Common practice, no source.
+const LEVER_M: (f64, f64) = (0.011, 0.030);
+const LEVER_ROOM_M: f64 = 0.001;
+/// From a pin to the edge to which it is pulled, and to the other, over its diameter. Source: EN 1995-1-1, table 8.4, for
+/// dowels (from memory).
+const PULLED_EDGE: f64 = 4.0;
+const OTHER_EDGE: f64 = 3.0;
+/// Wood left between a sound hole and a brace. Common practice, no source.
+const HOLE_ROOM_M: f64 = 0.002;
+/// An opening through which a flat hand goes, long and wide. Source: MIL-STD-1472, access openings for a bare flat hand
+/// (from memory).
+pub const HAND_M: (f64, f64) = (0.100, 0.055);
+/// How far one reaches with the hand through a hole, and with the fingers alone. Common practice, no source.
+pub const REACH_M: (f64, f64) = (0.300, 0.080);
+/// A harp that tips at less is said to. Common practice, no source.
+pub const LEAST_TIP_RAD: f64 = 0.14;
+
+/// Which way a harp tips.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Tip {
+    /// Away from the player.
+    Front,
+    /// To the player.
+    Back,
+    /// To a side.
+    Aside,
+}
+
+/// What is worth saying.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Finding {
+    /// The strings come so near to the face of the neck; below 0 they would lie in it.
+    StringsAtNeck { gap: Length },
+    /// A string comes so near to a pin of another.
+    StringAtPin { string: usize, other: usize, kind: HoleKind, gap: Length },
+    /// The levers of two strings leave so little between them.
+    LeversClose { string: usize, other: usize, gap: Length },
+    /// A pin stands so far from the edge of the neck, and should stand so far.
+    PinAtEdge { string: usize, kind: HoleKind, off: Length, asked: Length },
+    /// A sound hole lies over a brace.
+    HoleOnBrace { hole: usize, brace: usize },
+    /// A sound hole is cut from one width to the other, as the liners leave no more.
+    HoleNarrowed { hole: usize, from: Length, to: Length },
+    /// No flat hand goes through a sound hole of this size.
+    HandTooWide { length: Length, width: Length },
+    /// So many knots lie out of reach, from a string to another; the farthest so far from the nearest hole.
+    OutOfReach { count: usize, first: usize, last: usize, far: Length, reach: Length },
+    /// The neck stands so far over the side of the soundbox, whose board would carry it if it were so wide there.
+    NeckBeside { by: Length, wanted: Length },
+    /// A pair of bars along the board runs into the string rib.
+    BarAtRib { pair: usize },
+    /// The string rib is cut from one width to the other, as the liners leave no more.
+    RibNarrowed { from: Length, to: Length },
+    /// The neck reaches so far into a part of the soundbox.
+    NeckInBox { kind: Kind, deep: Length },
+    /// Something that found no room.
+    LeftOut(NoRoom),
+    /// The harp tips at such an angle; below 0 it does not stand.
+    Tips { tip: Tip, angle_rad: f64 },
+}
+
+/// All of it, the strings first.
+pub fn findings(making: &Making<'_>, whole: &Whole) -> Vec<Finding> {
+    let mut all = at_strings(making);
+    all.extend(at_pins(making));
+    if let Some(shape) = &making.band.neck
+        && let Ok(walls) = Walls::new(making, shape)
+    {
+        all.extend(at_box(making, whole, &walls));
+    }
+    for clash in clashes_of(whole, |kind| kind == Kind::Neck) {
+        let deep = Length::from_m(clash.deep_m);
+        all.push(Finding::NeckInBox { kind: clash.other.kind, deep });
+    }
+    all.extend(whole.left_out.iter().map(|what| Finding::LeftOut(*what)));
+    let stands = balance(whole, &weight(whole), [0.0; 3]);
+    for (tip, angle_rad) in [Tip::Front, Tip::Back, Tip::Aside].into_iter().zip(stands.tips_rad) {
+        if angle_rad < LEAST_TIP_RAD {
+            all.push(Finding::Tips { tip, angle_rad });
+        }
+    }
+    all
+}
+
+fn off_line(at: Spot, from: Spot, to: Spot) -> f64 {
+    let way = minus(to, from);
+    let share = super::solid::dot(minus(at, from), way) / super::solid::dot(way, way);
+    size(minus(at, super::solid::plus(from, super::solid::times(share.clamp(0.0, 1.0), way))))
+}
+
+/// Strings beside the neck, beside the pins of others, and levers beside each other.
+fn at_strings(making: &Making<'_>) -> Vec<Finding> {
+    let mut all = Vec::new();
+    let drilled = &making.build.neck.drilled;
+    let half = |wide: Option<(Length, Option<Length>)>| wide.map_or(0.0, |of| 0.5 * of.0.to_m());
+    let pins = (half(drilled.bridge), half(drilled.tuning));
+    let strings: Vec<&Placed> = making.band.strings.iter().flatten().collect();
+    let thick = |placed: &Placed| {
+        let wide = making.string_drills.get(placed.number.wrapping_sub(1)).copied().flatten();
+        0.5 * wide.map_or(0.0, Length::to_m)
+    };
+    let most = strings.iter().map(|placed| thick(placed)).fold(0.0, f64::max);
+    let off = making.geometry.strings_from_neck.to_m();
+    let gap = off - 0.5 * making.build.neck.thickness.to_m() - most;
+    if gap < NECK_ROOM_M && !strings.is_empty() {
+        all.push(Finding::StringsAtNeck { gap: Length::from_m(gap) });
+    }
+    for one in &strings {
+        let line = [one.hole.board, one.bridge, one.tuning].map(spot);
+        let mut worst: Option<(f64, usize, HoleKind)> = None;
+        for other in strings.iter().filter(|other| other.number != one.number) {
+            let beside = [
+                (other.bridge, pins.0, HoleKind::BridgePin),
+                (other.tuning, pins.1, HoleKind::TuningPin),
+            ];
+            for (at, radius, kind) in beside {
+                let off = line.windows(2).map(|pair| off_line(spot(at), pair[0], pair[1]));
+                let gap = off.fold(f64::INFINITY, f64::min) - radius - thick(one);
+                if gap < STRING_ROOM_M && worst.is_none_or(|worst| gap < worst.0) {
+                    worst = Some((gap, other.number, kind));
+                }
+            }
+        }
+        if let Some((gap, other, kind)) = worst {
+            let gap = Length::from_m(gap);
+            all.push(Finding::StringAtPin { string: one.number, other, kind, gap });
+        }
+    }
+    for pair in strings.windows(2) {
+        let lever = |placed: &Placed| {
+            let own = placed.contacts.iter().find(|(kind, _)| *kind == Contact::Lever);
+            own.map(|(_, at)| making.band.across_along(*at))
+        };
+        if let (Some(one), Some(other)) = (lever(pair[0]), lever(pair[1])) {
+            let beside = (one.0.to_m() - other.0.to_m()).abs() - LEVER_M.0;
+            let along = (one.1.to_m() - other.1.to_m()).abs();
+            if beside < LEVER_ROOM_M && along < LEVER_M.1 {
+                let gap = Length::from_m(beside);
+                let (string, other) = (pair[0].number, pair[1].number);
+                all.push(Finding::LeversClose { string, other, gap });
+            }
+        }
+    }
+    all
+}
+
+/// Pins beside the edges of the neck: the nearest of each kind to each edge.
+fn at_pins(making: &Making<'_>) -> Vec<Finding> {
+    let Some(shape) = &making.band.neck else { return Vec::new() };
+    let drilled = &making.build.neck.drilled;
+    let mut all = Vec::new();
+    let kinds = [(HoleKind::TuningPin, drilled.tuning), (HoleKind::BridgePin, drilled.bridge)];
+    for (kind, wide) in kinds {
+        let Some((wide, _)) = wide else { continue };
+        for (edge, ratio) in [(&shape.lower, PULLED_EDGE), (&shape.upper, OTHER_EDGE)] {
+            let asked_m = ratio * wide.to_m();
+            let off = |placed: &Placed| {
+                let at = if kind == HoleKind::TuningPin { placed.tuning } else { placed.bridge };
+                let at = kurbo::Point::new(at.x.to_m(), at.y.to_m());
+                let all = edge.segments().map(|piece| piece.nearest(at, 1e-6).distance_sq);
+                (all.fold(f64::INFINITY, f64::min).sqrt(), placed.number)
+            };
+            let nearest = making.band.strings.iter().flatten().map(off);
+            let worst =
+                nearest.fold(
+                    (f64::INFINITY, 0),
+                    |worst, next| {
+                        if next.0 < worst.0 { next } else { worst }
+                    },
+                );
+            if worst.0 < asked_m - 1e-4 {
+                let (off, asked) = (Length::from_m(worst.0), Length::from_m(asked_m));
+                all.push(Finding::PinAtEdge { string: worst.1, kind, off, asked });
+            }
+        }
+    }
+    all
+}
+
+/// What there is to say of the soundbox.
+fn at_box(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>) -> Vec<Finding> {
+    let mut all = Vec::new();
+    let half = meet(walls.high, walls.board.0, walls.side(1.0)).map_or(0.0, |at| at[2]);
+    let out = making.geometry.strings_from_neck.to_m() + 0.5 * making.build.neck.thickness.to_m();
+    if out > half + 1e-6 {
+        let (by, wanted) = (Length::from_m(out - half), Length::from_m(2.0 * out));
+        all.push(Finding::NeckBeside { by, wanted });
+    }
+    if let Some(rib) = whole.of(Kind::Rib).next() {
+        let from = making.build.board.rib.inside.0;
+        let top =
+            rib.cells.iter().flat_map(|cell| &cell.near).map(|at| (walls.along_m(*at), at[2]));
+        let last = top.fold((f64::NEG_INFINITY, 0.0), |last: (f64, f64), next| {
+            if next.0 > last.0 + 1e-9 || (next.0 > last.0 - 1e-9 && next.1 > last.1) {
+                next
+            } else {
+                last
+            }
+        });
+        let to = Length::from_m(2.0 * last.1);
+        if to.to_m() < from.to_m() - 1e-6 {
+            all.push(Finding::RibNarrowed { from, to });
+        }
+    }
+    let half = 0.5 * making.build.board.rib.inside.0.to_m();
+    for bar in whole.of(Kind::LongBar).filter(|bar| bar.name.hand == Some(Hand::Strings)) {
+        let near = bar.cells.iter().flat_map(|cell| &cell.near).map(|at| at[2]);
+        if near.fold(f64::INFINITY, f64::min) < half - 1e-4 {
+            all.push(Finding::BarAtRib { pair: bar.name.number });
+        }
+    }
+    if let Some(back) = whole.of(Kind::Back).next() {
+        all.extend(at_holes(making, whole, walls, back));
+    }
+    all
+}
+
+fn at_holes(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>, back: &Part) -> Vec<Finding> {
+    let mut all = Vec::new();
+    let boxes: Vec<kurbo::Rect> = back.openings.iter().map(|hole| hole.bounding_box()).collect();
+    for (at, hole) in boxes.iter().enumerate() {
+        for brace in whole.of(Kind::BackBrace) {
+            let own =
+                brace.cells.iter().flat_map(|cell| &cell.near).map(|at| back.face.own(*at)[0]);
+            let (low, high) = own.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| {
+                (low.min(at), high.max(at))
+            });
+            if hole.x0 < high + HOLE_ROOM_M && hole.x1 > low - HOLE_ROOM_M {
+                all.push(Finding::HoleOnBrace { hole: at + 1, brace: brace.name.number });
+            }
+        }
+        let from = walls.sizes.holes.2;
+        if hole.height() < from.to_m() - 1e-6 {
+            let to = Length::from_m(hole.height());
+            all.push(Finding::HoleNarrowed { hole: at + 1, from, to });
+        }
+    }
+    let goes = |hole: &kurbo::Rect| {
+        let (long, wide) = (hole.width().max(hole.height()), hole.width().min(hole.height()));
+        long >= HAND_M.0 - 1e-9 && wide >= HAND_M.1 - 1e-9
+    };
+    let reach = if boxes.iter().any(goes) { REACH_M.0 } else { REACH_M.1 };
+    if let Some(hole) = boxes.first().filter(|_| !boxes.iter().any(goes)) {
+        let (length, width) = (Length::from_m(hole.width()), Length::from_m(hole.height()));
+        all.push(Finding::HandTooWide { length, width });
+    }
+    let (mut out, mut far_m) = (Vec::new(), 0.0_f64);
+    for (at, hole) in making.band.holes.iter().enumerate() {
+        let Some(knot) = knot(making, walls, spot(hole.board)) else { continue };
+        let off = |hole: &kurbo::Rect| {
+            let own = back.face.own(knot);
+            let at = [own[0].clamp(hole.x0, hole.x1), own[1].clamp(hole.y0, hole.y1), 0.0];
+            size(minus(knot, back.face.place(at)))
+        };
+        let nearest = boxes.iter().filter(|hole| reach < REACH_M.0 || goes(hole)).map(off);
+        let nearest = nearest.fold(f64::INFINITY, f64::min);
+        if nearest > reach {
+            out.push(at + 1);
+            far_m = far_m.max(nearest);
+        }
+    }
+    if let (Some(first), Some(last), true) = (out.first(), out.last(), far_m.is_finite()) {
+        all.push(Finding::OutOfReach {
+            count: out.len(),
+            first: *first,
+            last: *last,
+            far: Length::from_m(far_m),
+            reach: Length::from_m(reach),
+        });
+    }
+    all
+}
+
+/// Where the knot of a string lies in the box: under the rib.
+fn knot(making: &Making<'_>, walls: &Walls<'_>, hole: Spot) -> Option<Spot> {
+    let (sin, cos) = making.geometry.lean_rad.sin_cos();
+    let under: Plane = walls.board.1.moved(making.build.board.rib.inside.1.to_m());
+    debug_assert!(under.square[2].abs() < 1e-9, "the board lies across {ASIDE:?}");
+    under.met(hole, [-sin, -cos, 0.0])
+}

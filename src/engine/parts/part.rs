@@ -1,0 +1,416 @@
+//! A part: what it is, its plane with outline and holes, and its solid.
+
+use std::fmt;
+
+use kurbo::{Affine, BezPath, Shape as _};
+
+use super::outline::{area, closed, flat};
+use super::solid::{Cell, Spot, cross, dot, minus, plus, size, times, turn, unit};
+use crate::engine::units::{Density, Length};
+use crate::words::{Words, parts as say};
+
+/// What a part is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Kind {
+    /// The neck.
+    Neck,
+    /// The pillar.
+    Pillar,
+    /// The base, on which pillar and soundbox stand.
+    Base,
+    /// The foot below the pillar, from side to side.
+    FrontFoot,
+    /// The foot below the back.
+    RearFoot,
+    /// The soundboard.
+    Board,
+    /// The strip outside, over the string rib.
+    Strip,
+    /// The string rib.
+    Rib,
+    /// A piece of a bar across the board.
+    CrossBar,
+    /// A bar along the board.
+    LongBar,
+    /// A side of the soundbox.
+    Side,
+    /// Its back.
+    Back,
+    /// A liner between board and side.
+    FrontLiner,
+    /// A liner between back and side.
+    BackLiner,
+    /// A brace on a side.
+    SideBrace,
+    /// A brace on the back.
+    BackBrace,
+    /// The block at the lower end of the soundbox.
+    FootBlock,
+    /// The block on which the neck stands.
+    KneeBlock,
+}
+
+impl Kind {
+    /// All of them.
+    pub const ALL: [Self; 18] = [
+        Self::Neck,
+        Self::Pillar,
+        Self::Base,
+        Self::FrontFoot,
+        Self::RearFoot,
+        Self::Board,
+        Self::Strip,
+        Self::Rib,
+        Self::CrossBar,
+        Self::LongBar,
+        Self::Side,
+        Self::Back,
+        Self::FrontLiner,
+        Self::BackLiner,
+        Self::SideBrace,
+        Self::BackBrace,
+        Self::FootBlock,
+        Self::KneeBlock,
+    ];
+
+    /// As it stands in tables, the same in every language.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Neck => "neck",
+            Self::Pillar => "pillar",
+            Self::Base => "base",
+            Self::FrontFoot => "front_foot",
+            Self::RearFoot => "rear_foot",
+            Self::Board => "soundboard",
+            Self::Strip => "strip",
+            Self::Rib => "string_rib",
+            Self::CrossBar => "cross_bar",
+            Self::LongBar => "long_bar",
+            Self::Side => "side",
+            Self::Back => "back",
+            Self::FrontLiner => "front_liner",
+            Self::BackLiner => "back_liner",
+            Self::SideBrace => "side_brace",
+            Self::BackBrace => "back_brace",
+            Self::FootBlock => "foot_block",
+            Self::KneeBlock => "knee_block",
+        }
+    }
+
+    /// What it is called.
+    pub const fn said(self) -> Words {
+        match self {
+            Self::Neck => say::NECK,
+            Self::Pillar => say::PILLAR,
+            Self::Base => say::BASE,
+            Self::FrontFoot => say::FRONT_FOOT,
+            Self::RearFoot => say::REAR_FOOT,
+            Self::Board => say::SOUNDBOARD,
+            Self::Strip => say::STRIP,
+            Self::Rib => say::STRING_RIB,
+            Self::CrossBar => say::CROSS_BAR,
+            Self::LongBar => say::LONG_BAR,
+            Self::Side => say::SIDE,
+            Self::Back => say::BACK,
+            Self::FrontLiner => say::FRONT_LINER,
+            Self::BackLiner => say::BACK_LINER,
+            Self::SideBrace => say::SIDE_BRACE,
+            Self::BackBrace => say::BACK_BRACE,
+            Self::FootBlock => say::FOOT_BLOCK,
+            Self::KneeBlock => say::KNEE_BLOCK,
+        }
+    }
+}
+
+/// Which side of the harp.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Hand {
+    /// Where the strings hang beside the neck.
+    Strings,
+    /// The other.
+    Other,
+}
+
+impl Hand {
+    /// Above 0 on the strings' side.
+    pub(super) const fn sign(self) -> f64 {
+        match self {
+            Self::Strings => 1.0,
+            Self::Other => -1.0,
+        }
+    }
+}
+
+/// Which of the parts it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Name {
+    /// What it is.
+    pub kind: Kind,
+    /// Which side of the harp it belongs to, where there is one for each.
+    pub hand: Option<Hand>,
+    /// Counted from the lower end, and from the middle outward, where there are several; else 0.
+    pub number: usize,
+}
+
+impl fmt::Display for Name {
+    /// As it stands in tables.
+    fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
+        to.write_str(self.kind.key())?;
+        match self.hand {
+            Some(Hand::Strings) => to.write_str("_strings")?,
+            Some(Hand::Other) => to.write_str("_other")?,
+            None => {}
+        }
+        if self.number > 0 { write!(to, "_{}", self.number) } else { Ok(()) }
+    }
+}
+
+/// A wood or a plywood.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Stuff {
+    /// Its key.
+    pub key: String,
+    /// Mass over volume, where it is known.
+    pub density: Option<Density>,
+    /// Whether it comes in sheets.
+    pub is_sheet: bool,
+}
+
+/// The plane of a part: its near face, as it is seen from outside, with the grain along the first axis unless the part says
+/// otherwise.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Face {
+    /// Where the axes begin.
+    pub origin: Spot,
+    /// To the right.
+    pub u: Spot,
+    /// Upward.
+    pub v: Spot,
+    /// Into the wood.
+    pub w: Spot,
+}
+
+impl Face {
+    /// Into the wood along `into`, with the first axis as near to `along` as it can be.
+    pub(super) fn new(origin: Spot, into: Spot, along: Spot) -> Self {
+        let w = unit(into);
+        let u = unit(minus(along, times(dot(along, w), w)));
+        Self { origin, u, v: cross(u, w), w }
+    }
+
+    /// A place in its axes.
+    pub fn own(&self, at: Spot) -> Spot {
+        let from = minus(at, self.origin);
+        [dot(from, self.u), dot(from, self.v), dot(from, self.w)]
+    }
+
+    /// The place that has such distances along its axes.
+    pub fn place(&self, own: Spot) -> Spot {
+        let sum = plus(times(own[0], self.u), times(own[1], self.v));
+        plus(self.origin, plus(sum, times(own[2], self.w)))
+    }
+}
+
+/// What a hole is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum HoleKind {
+    /// A tuning pin.
+    TuningPin,
+    /// A bridge pin.
+    BridgePin,
+    /// The screw of a lever or the axle of a disc.
+    Mechanism,
+    /// A string.
+    String,
+    /// What holds the joint of neck and soundbox.
+    Fastener,
+}
+
+/// A round hole.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Hole {
+    /// What it is for.
+    pub kind: HoleKind,
+    /// The number of its string, from the top; 0 where it has none.
+    pub string: usize,
+    /// Where it begins.
+    pub at: Spot,
+    /// The way of the drill, as long as 1.
+    pub way: Spot,
+    /// How wide.
+    pub diameter: Length,
+    /// How far it goes through wood.
+    pub deep: Length,
+    /// Whether it comes out again.
+    pub through: bool,
+}
+
+impl Hole {
+    /// What it takes away.
+    pub fn volume_m3(&self) -> f64 {
+        0.25 * std::f64::consts::PI * self.diameter.to_m().powi(2) * self.deep.to_m()
+    }
+
+    /// Its middle.
+    pub(super) fn middle(&self) -> Spot {
+        plus(self.at, times(0.5 * self.deep.to_m(), self.way))
+    }
+}
+
+/// A part of the harp.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Part {
+    /// Which it is.
+    pub name: Name,
+    /// What it is of.
+    pub stuff: Stuff,
+    /// Its plane.
+    pub face: Face,
+    /// The outline of its near face, in metres.
+    pub outline: BezPath,
+    /// That of its far face seen through the wood, where it is another one.
+    pub far: Option<BezPath>,
+    /// From the first axis to the grain, in its plane.
+    pub grain_rad: f64,
+    /// Its wood, without what is taken away; the first is the part itself, the others are tenons.
+    pub cells: Vec<Cell>,
+    /// Mortises.
+    pub cuts: Vec<Cell>,
+    /// What is planed off its near face, towards its edges; the outline stays.
+    pub planed: Vec<Cell>,
+    /// Round holes.
+    pub holes: Vec<Hole>,
+    /// Sound holes, in its plane.
+    pub openings: Vec<BezPath>,
+}
+
+impl Part {
+    /// What lies between two faces, with the first axis of its plane along a way.
+    pub(super) fn of(name: Name, stuff: &Stuff, cell: Cell, along: Spot) -> Self {
+        let square = turn(&cell.near);
+        let far = minus(cell.far[0], cell.near[0]);
+        let into = if dot(square, far) > 0.0 { square } else { times(-1.0, square) };
+        let face = Face::new(cell.near[0], into, along);
+        let round = |corners: &[Spot]| {
+            let own: Vec<(f64, f64)> =
+                corners.iter().map(|at| face.own(*at)).map(|at| (at[0], at[1])).collect();
+            own
+        };
+        let (near, behind) = (round(&cell.near), round(&cell.far));
+        let differs = |(one, other): (&(f64, f64), &(f64, f64))| {
+            (one.0 - other.0).hypot(one.1 - other.1) > 1e-7
+        };
+        let far = near.iter().zip(&behind).any(differs).then(|| closed(&behind));
+        Self::new(name, stuff, face, (closed(&near), far), cell)
+    }
+
+    /// A plank of one thickness within an outline in a plane.
+    pub(super) fn plank(
+        name: Name,
+        stuff: &Stuff,
+        face: Face,
+        outline: BezPath,
+        thickness: Length,
+    ) -> Option<Self> {
+        let near = flat(&outline).into_iter().map(|(u, v)| face.place([u, v, 0.0])).collect();
+        let cell = Cell::raised(near, times(thickness.to_m(), face.w))?;
+        Some(Self::new(name, stuff, face, (outline, None), cell))
+    }
+
+    fn new(
+        name: Name,
+        stuff: &Stuff,
+        face: Face,
+        (outline, far): (BezPath, Option<BezPath>),
+        cell: Cell,
+    ) -> Self {
+        Self {
+            name,
+            stuff: stuff.clone(),
+            face,
+            outline,
+            far,
+            grain_rad: 0.0,
+            cells: vec![cell],
+            cuts: Vec::new(),
+            planed: Vec::new(),
+            holes: Vec::new(),
+            openings: Vec::new(),
+        }
+    }
+
+    /// Volume without holes, mortises, openings and what is planed off, and the middle of it.
+    ///
+    /// What an opening takes away is as thick as the part is behind its middle.
+    pub fn volume(&self) -> (f64, Spot) {
+        let (mut volume, mut middle) = (0.0, [0.0; 3]);
+        let mut add = |share: f64, (part, at): (f64, Spot)| {
+            volume += share * part;
+            middle = plus(middle, times(share, at));
+        };
+        self.cells.iter().for_each(|cell| add(1.0, cell.moments()));
+        self.cuts.iter().chain(&self.planed).for_each(|cell| add(-1.0, cell.moments()));
+        for hole in &self.holes {
+            add(-hole.volume_m3(), (1.0, hole.middle()));
+        }
+        for opening in &self.openings {
+            let at = opening.bounding_box().center();
+            let thick = self.thick_m();
+            let middle = self.face.place([at.x, at.y, 0.5 * thick]);
+            add(-area(opening) * thick, (1.0, middle));
+        }
+        (volume, times(1.0 / volume, middle))
+    }
+
+    /// How thick it is where it is thickest, without tenons.
+    pub fn thick_m(&self) -> f64 {
+        let cell = self.cells.first();
+        let deep = cell.iter().flat_map(|cell| cell.corners()).map(|at| self.face.own(at)[2]);
+        deep.fold(0.0, f64::max)
+    }
+
+    /// How thick it is where it is thinnest.
+    pub fn thin_m(&self) -> f64 {
+        let cell = self.cells.first();
+        let deep = cell.iter().flat_map(|cell| &cell.far).map(|at| self.face.own(*at)[2]);
+        deep.fold(f64::INFINITY, f64::min)
+    }
+
+    /// The least box that holds it, tenons too: along the grain, across it in its plane, and square to that.
+    pub fn sizes_m(&self) -> [f64; 3] {
+        let turned = Affine::rotate(-self.grain_rad);
+        let mut low = [f64::INFINITY; 3];
+        let mut high = [f64::NEG_INFINITY; 3];
+        for at in self.cells.iter().flat_map(Cell::corners) {
+            let own = self.face.own(at);
+            let flat = turned * kurbo::Point::new(own[0], own[1]);
+            for (axis, part) in [flat.x, flat.y, own[2]].into_iter().enumerate() {
+                low[axis] = low[axis].min(part);
+                high[axis] = high[axis].max(part);
+            }
+        }
+        [0, 1, 2].map(|axis| high[axis] - low[axis])
+    }
+
+    /// Whether a place of its near face lies within the outline.
+    pub(super) fn holds(&self, at: Spot) -> bool {
+        let own = self.face.own(at);
+        self.outline.contains((own[0], own[1]).into())
+    }
+
+    /// Drills a hole from a place on the near face as far as the plane of the far face, if it lies within the outline.
+    pub(super) fn drill(
+        &mut self,
+        (kind, string): (HoleKind, usize),
+        (at, way): (Spot, Spot),
+        diameter: Option<Length>,
+        deep_m: f64,
+    ) {
+        let Some(diameter) = diameter else { return };
+        if self.holds(at) && deep_m > 0.0 && size(way) > 0.0 {
+            let deep = Length::from_m(deep_m);
+            let way = unit(way);
+            self.holes.push(Hole { kind, string, at, way, diameter, deep, through: true });
+        }
+    }
+}

@@ -1,0 +1,117 @@
+# Die Reihenfolge des Baus als Blatt: was wann geschnitten, geleimt und gebohrt wird, was zu prüfen und wovor sich zu hüten ist.
+
+## Das Blatt
+
+building = Reihenfolge des Baus
+running = Reihenfolge des Baus von { $harp }
+steps = Schritte
+head-check = Prüfen
+head-should-be = Soll, mm
+head-found = Gefunden
+step = { $number }. { $title }
+practice = Die Reihenfolge und die Warnungen sind Werkstattbrauch, ohne Quelle. Alle Maße sind die der fertigen Teile, nach dem Entwurf, wie er jetzt ist.
+how-to-check = Auf beiden Seiten von denselben Ecken messen. Zwei Diagonalen, die gleich sein sollen, sagen mehr als jeder Winkel.
+
+## Die Schritte
+
+wood = Das Holz
+wood-rests = Das Holz in dem Raum liegen lassen, in dem geleimt wird, bis es nicht mehr schwerer oder leichter wird.
+wood-print = Die Schablonen in voller Größe drucken und auf jeder die Prüfstrecke nachmessen. Auf jedes Stück den Namen seines Teils schreiben und die Außenseite anzeichnen.
+neck = Der Hals
+neck-piece = Den Hals auf { $thick } mm hobeln.
+neck-layers = Den Hals aus { $count } Lagen auf { $thick } mm verleimen und eben unter Zwingen liegen lassen.
+neck-drill = Von der Saitenseite bohren, senkrecht zur Fläche, ehe der Umriss gesägt wird: { $tuning } Löcher für Stimmwirbel und { $bridge } für Stegstifte.
+neck-mechanism = Die { $count } Stellen der Halbtonklappen oder Scheiben anzeichnen und bohren, wie deren Hersteller es sagt.
+neck-outline = Den Umriss sägen und die Auflage der Säule rechtwinklig zu ihr schneiden; der Hals reicht dort als Ferse { $heel } mm hinab.
+pillar = Die Säule
+pillar-cut = Die Säule auf { $wide } mm mal { $deep } mm hobeln und beide Enden rechtwinklig schneiden, wo sie auf etwas stehen.
+pillar-tenons = { $count ->
+    [one] Ihren Zapfen
+   *[other] Ihre { $count } Zapfen
+} schneiden und anpassen, ehe etwas geleimt wird.
+sides = Die Zargen
+sides-cut = Zwei Zargen von { $thick } mm sägen, die eine das Spiegelbild der anderen. Ihre Kanten sind schräg: die Schablone zeigt die hintere Kante gestrichelt.
+blocks = Die Klötze
+blocks-cut = Fußklotz und Knieklotz sägen, die Faser, wie die Schablonen sie zeigen.
+blocks-mortise = Das Zapfenloch des Halses jetzt in den Knieklotz stemmen, solange er sich spannen lässt.
+frame = Der Rahmen des Korpus
+frame-glue = Die Zargen auf einem ebenen Brett an beide Klötze leimen, nach einer Probe ohne Leim, und prüfen, ehe der Leim anzieht.
+liners = Reifchen und Streben
+liners-glue = { $liners } Reifchen einleimen, dann { $braces } Streben an Zargen und Boden. Abhobeln, was übersteht.
+back = Der Boden
+back-cut = Den Boden mit { $count ->
+    [one] seinem Schallloch
+   *[other] seinen { $count } Schalllöchern
+} sägen, die Ränder für die Hand runden, und ihn aufleimen.
+soundboard = Die Decke
+soundboard-plane = Die Decke fügen und hobeln, von { $bass } mm am unteren Ende auf { $treble } mm am oberen.
+soundboard-bars = { $count } Stücke der Balken aufleimen.
+soundboard-rib = Die Saitenleiste innen zwischen die Klötze leimen und die Außenleiste darüber.
+soundboard-drill = { $count } Saitenlöcher mit { $angle }° zur Fläche bohren, den Saiten nach, die Lochreihe in der Ebene der Saiten.
+closing = Die Decke auf den Korpus
+closing-glue = Innen unterschreiben, Leim entfernen, dann die Decke aufleimen, die Zwingen von der Mitte jedes Randes nach außen.
+base = Sockel und Füße
+base-cut = Den Sockel und beide Füße sägen, das Zapfenloch der Säule durch alles stemmen, was der Zapfen trifft, und die Füße anleimen.
+trial = Probe ohne Leim
+trial-build = Korpus, Säule und Hals ohne Leim zusammensetzen. Von jedem Saitenloch einen Faden zu seinem Stegstift spannen und am Hals entlang sehen: kein Faden berührt einen Wirbel oder Stift einer anderen Saite.
+shoulder = Die Schulter
+shoulder-drill = Für { $count } Schrauben oder Dübel von { $wide } mm durch die Schulter bohren, während alles steht wie bei der Probe.
+shoulder-glue = Korpus, Säule und Hals verleimen oder verschrauben und wie bei der Probe prüfen, ehe der Leim anzieht.
+finish = Oberfläche
+finish-coat = Das Holz behandeln, ehe Wirbel und Klappen hineinkommen. Das Holz wiegt nach den Dichten der Tabellen { $mass } kg; viel mehr oder weniger deutet auf ein anderes Holz.
+stringing = Beziehen
+stringing-up = Wirbel, Mechanik und Saiten einsetzen und die Harfe über einige Tage hochstimmen, in der Reihenfolge des Beziehens. Jeden Tag Hals und Verbindungen ansehen.
+
+## Was zu prüfen ist
+
+check-bridge = Tiefster bis höchster Stegstift, von Mitte zu Mitte
+check-tuning = Tiefster bis höchster Stimmwirbel, von Mitte zu Mitte
+check-neck-long = Hals, längstes Maß längs der Faser
+check-pillar-long = Säule, längstes Maß, ohne Zapfen
+check-side-one = Zarge, untere vordere Ecke bis obere hintere Ecke
+check-side-other = Zarge, obere vordere Ecke bis untere hintere Ecke
+check-front = Diagonalen der Vorderseite, beide
+check-low = Breite der Vorderseite am unteren Ende
+check-high = Breite der Vorderseite am oberen Ende
+check-back = Diagonalen des Bodens, beide
+check-lowest-hole = Unteres Ende der Decke bis zum tiefsten Saitenloch
+check-holes = Tiefstes bis höchstes Saitenloch
+check-shoulder-front = Schulter vorn über dem Sockel, beide Seiten
+check-shoulder-back = Schulter hinten über dem Sockel, beide Seiten
+check-seat = Auflage der Säule über dem Sockel
+check-lowest-string = Tiefste Saite, von der Decke bis zum Stegstift
+check-middle-string = Saite { $number }, von der Decke bis zum Stegstift
+check-highest-string = Höchste Saite, von der Decke bis zum Stegstift
+check-base = Sockel, von vorn nach hinten
+check-shoulder-floor = Oberes Ende des Bodens über dem Fußboden
+
+## Wovor man sich hütet
+
+saws = Sägen: Schutzhaube und Spaltkeil, ein Schiebestock nahe am Blatt, Hände nicht in seiner Linie, keine Handschuhe, Augen und Ohren geschützt. Nie über ein Blatt greifen, das noch läuft.
+drills = Bohrmaschine: das Stück spannen, keine Handschuhe oder losen Ärmel, Haare zusammen, Abfallholz hinter dem Loch.
+planers = Hobel und Fräse: keine kurzen oder dünnen Stücke ohne Träger, wenig Span, gegen den Fräser führen, beide Hände fern.
+dust = Staub von Laubholz schadet Lunge und Haut: Absaugung an der Maschine und eine Maske.
+glue = Leim: Handschuhe, frische Luft und die Zeiten und Temperaturen seines Herstellers. Heißer Leim verbrüht; Epoxid und sein Härter schaden der Haut. Erst die Probe: eine Verbindung, die unter den Zwingen rutscht, ist verloren.
+clamps = Zwingen speichern Kraft: Finger fernhalten und langsam lösen.
+rags = Lappen mit Öl können sich selbst entzünden: im Freien ausgebreitet trocknen oder unter Wasser in einer Dose mit Deckel aufbewahren.
+
+## Bohrhilfen, und alle Teile auf einer Seite
+
+jig = { $harp }: Bohrhilfen, { $part }
+jig-note = Seitenansichten von Klötzen aus Hartholz, { $high } mm hoch, in voller Größe. Einen Klotz auf die Fläche spannen, die Seite in der Lochreihe, und durch ihn bohren.
+jig-origin = linke untere Ecke des ersten Klotzes
+jig-square = { $what } { $wide } mm, senkrecht
+jig-slanting = { $what }, { $angle }° zur Fläche
+jig-stop = Anschlag { $stop } mm hinter der Bohrerspitze
+jig-through = durch, mit Abfallholz dahinter
+string-hole = Saitenloch
+overview = { $harp }: alle Teile, 1:{ $scale }
+overview-note = Jedes Teil steht mit seiner Länge längs der Faser, seiner Breite und seiner Dicke in mm. Von einem Paar ist nur eines gezeichnet.
+
+## Ein gebogener Boden
+
+bent = { $harp }: { $part }, abgewickelt
+bent-origin = Mitte des unteren Endes
+bent-radius = Der Boden steigt { $rise } mm über sein unteres Ende. Außen ist er dort auf einen Radius von { $low } mm gebogen, am oberen Ende auf { $high } mm.
+bent-sheet = Die flache Platte der Außenseite. Ihre Enden sind gekrümmt und werden gerade, wenn sie gebogen ist. Zargen, Streben und Klötze sind für einen flachen Boden gezeichnet: ihre Kanten auf den Bogen hobeln.
+bent-notches = Ein Reifchen am unteren Ende bekommt { $count } Kerben, { $wide } mm breit und { $deep } mm tief, eine alle { $apart } mm; sie schließen sich beim Biegen.

@@ -1,0 +1,36 @@
+# Die Zahlen, erklärt: Saiten wählen, bessere Längen.
+
+letter-sum = was beim besten Satz am niedrigsten ist: wie weit er vom Soll entfernt ist
+letter-to-target = Gewicht des Solls
+letter-feel = Zupfhärte, oder die Zugkraft, wo sie das Soll ist
+letter-wanted = Soll dafür
+letter-to-steps = Gewicht gleichmäßiger Schritte, größer, wo das Material wechselt
+letter-next = Zupfhärte oder Zugkraft der nächsten Saite
+letter-next-wanted = Soll für die nächste Saite
+letter-to-changes = Gewicht eines Materialwechsels
+letter-changes = Materialwechsel
+letter-to-items = Gewicht eines Artikels
+letter-items = verschiedene Artikel weniger einem
+letter-to-price = Gewicht des Preises
+letter-price = Preis geteilt durch einen üblichen
+letter-moved = was bei besseren Längen am niedrigsten ist
+letter-share = 2, wo das Soll eine Zugkraft ist, 1 bei der Zupfhärte
+letter-smooth = Gewicht einer glatten Kurve, aus der Welle, die halbiert wird
+letter-third = dritte Differenz von ln L entlang der Saiten
+choosing-lead = Der beste Satz wird für alle Saiten zugleich gefunden, nicht Saite für Saite: von allen Sätzen, die ein Lager erlaubt, der mit der niedrigsten Summe. Das ist keine Schätzung; wo es sich nicht beweisen ließ, sagt es das Programm.
+formula-all-sets-keep-limits = von allen Sätzen innerhalb der Grenzen der mit dem kleinsten Wert
+choosing-each-deviation-counts-square = Jede Abweichung zählt mit dem Quadrat ihres Logarithmus: halb so viel und doppelt so viel wiegen gleich, und eine große mehr als zwei kleine.
+choosing-limits-never-broken-load = Grenzen werden nie überschritten: Auslastung, Stärken eines Bereichs, wo ein Material stehen darf, Reihenfolge der Materialien, keine dünnere Saite unter einer dickeren aus demselben Material, Gesamtzug, Zahl der Artikel.
+choosing-string-locked-stays-costs = Eine gesperrte Saite bleibt und kostet nichts, aber ihre Nachbarn rechnen mit ihr.
+choosing-strings-make-up-item = Saiten mit gleichem Aufbau sind ein Artikel, sooft ein Lager sie auch führt: jede Saite bekommt den billigsten, der für ihren Ton verkauft wird.
+choosing-weights-ours-yours-change = Die Gewichte sind hier gewählt und lassen sich ändern; nichts sagt, was eine Stufe im Spielgefühl gegen eine weitere Stärke wert ist.
+choosing-sets-good-each-other = Von gleich guten Sätzen gilt der mit dem früheren Artikel der Liste bei der höchsten Saite, und dass es einen anderen gab, wird gesagt.
+choosing-limit-total-pull-together = Eine Grenze für den Gesamtzug zusammen mit einer für die Artikel kann länger dauern als erlaubt; dann wird die Summe genannt und dazu die niedrigste, die ein Satz haben könnte.
+choosing-where-no-set-keeps = Hält kein Satz die Grenzen ein, werden die genannt, die einander widersprechen, und der Satz, der sie am wenigsten überschreitet.
+lengths-lead = Für gegebene Saiten Längen, die dem Soll nahekommen und noch auf einer glatten Harfenkurve liegen.
+formula-all-lengths-within-their = von allen Längen innerhalb ihrer Grenzen die mit dem kleinsten Wert
+lengths-straight-lines-parabolas-logarithm = Geraden und Parabeln im Logarithmus der Länge gehen frei durch: geglättet wird nur, was sich stärker biegt als eine gute Kurve.
+lengths-bounds-hold-far-pin = Die Grenzen gelten: wie weit ein Stift wandern darf, die Auslastungen, die kürzeste und die längste Saite, gesperrte Saiten.
+lengths-tension-stiffness-those-stiff = Zugkraft und Zupfhärte sind die der steifen Saite, bei jedem Schritt neu gerechnet.
+lengths-stops-where-no-small = Es endet, wo keine kleine Änderung die Summe mehr senkt. Dass es nicht weit entfernt noch eine bessere gibt, ist nicht bewiesen; gesehen wurde das bei keiner Harfe, die probiert wurde.
+lengths-beyond-last-string-something = Über die letzte Saite mit einem Soll hinaus läuft die Kurve von selbst weiter; weit sollte man ihr da nicht trauen.

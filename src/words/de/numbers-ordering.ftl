@@ -1,0 +1,34 @@
+# Die Zahlen, erklärt: was gemessen, gekauft und geschnitten wird.
+
+length-lead = Der Teil der Saite, der klingt, von Decke oder Saitenleiste bis zum Stegstift. Sie wird eingegeben oder folgt aus der Harfenkurve, wo ein Entwurf eine hat.
+formula-length-tension-reached-findings = die Länge, bei der eine Zugkraft erreicht wird, wie Befunde sie vorschlagen
+length-measured-harp-under-tension = Gemessen an der gespannten Harfe: Decke und Hals geben nach und verkürzen die Saiten.
+length-inch-exactly-mm = Ein Zoll ist genau 25,4 mm.
+length-lengths = Längen von { $lengths }.
+gauge-lead = Wie dick die ganze Saite ist: bei blanken Saiten eingegeben, bei umsponnenen aus dem Aufbau.
+gauge-each-layer-adds-full = Jede Lage kommt mit ihrer vollen Dicke auf beiden Seiten dazu. Seide setzt sich unter einer Umspinnung; anzugeben ist ihre Dicke im umsponnenen Zustand.
+gauge-weighed-string-gauge-was = Bei einer gewogenen Saite gilt die gemessene Stärke.
+gauge-diameters = Durchmesser von { $diameters }.
+gauge-nylon-gut-grow-thinner = Nylon und Darm werden unter Zug dünner. Die Stärke ist die der Saite, wie man sie kauft.
+core-lead = Wie dick der Teil ist, der die Zugkraft trägt: bei einer umsponnenen Saite der Kern, bei einer blanken die ganze. Sie wird eingegeben, nie gerechnet.
+formula-core-tension-puts-under = der Kern, den eine Zugkraft unter eine Spannung setzt
+core-core-round-hexagonal-core = Der Kern ist rund. Ein Sechskantkern hat mehr Querschnitt als ein runder seiner Breite.
+core-windings-carry-none-tension = Umspinnungen tragen nichts von der Zugkraft.
+core-gauge-more-than-times = Eine Stärke von mehr als dem { $thin }-Fachen des Kerns ist ein Befund. Übliche Praxis, ohne Quelle.
+linear-density-lead = Was ein Meter der Saite wiegt. Mit Länge und Ton bestimmt das die Zugkraft.
+formula-section-round-wire = Querschnitt von Runddraht
+formula-section-ribbon = Querschnitt von Flachdraht
+formula-pitch-round-wire = Steigung von Runddraht
+formula-pitch-ribbon = Steigung von Flachdraht
+linear-density-each-layer-exact-helix = Jede Lage ist die genaue Schraubenlinie ihres Drahts: eine Windung ist die Diagonale aus mittlerem Umfang und Steigung.
+linear-density-ribbon-lies-flat-keeps = Flachdraht liegt flach auf und behält seinen Querschnitt. Eine Seidenunterlage ist eine Lage wie jede andere, mit dem Anteil der Steigung, den sie bedeckt.
+linear-density-mass-per-metre-wound = Die Masse je Meter ist die des umsponnenen Teils. Freie Enden sind leichter: das wird hier nicht abgezogen, zählt aber bei Inharmonizität und Teiltönen.
+linear-density-weighed-string-mass-was = Bei einer gewogenen Saite gilt die eingegebene Masse, wie sie ist.
+linear-density-diameters-turns-cover-string = Durchmesser von { $diameters }, Windungen, die { $packings } der Saite bedecken, gewogene Saiten von { $masses }.
+linear-density-wire-flattens-or-bites = Ein Draht, der sich beim Spinnen abflacht oder in den Kern drückt, wiegt etwas weniger, als seine Stärke sagt. Wenn es darauf ankommt: eine Saite wiegen.
+linear-density-nylon-gut-lose-stretched = Nylon und Darm verlieren beim Dehnen 1 bis 4 %; das bleibt außer Betracht.
+cut-length-lead = Wie viel Saite abzuschneiden ist: was klingt, und alles, was darüber hinausgeht.
+cut-length-unless-you-set-others = Wenn nichts anderes eingestellt ist: { $after } mm bis zum Stimmwirbel, { $turns } Umdrehungen auf einem Wirbel von { $pin } mm, { $knot } mm für Decke, Saitenleiste und Knoten, { $tail } mm Ende. Alles übliche Praxis, ohne Quelle.
+cut-length-turns-lie-side-side = Die Umdrehungen liegen in einer Lage nebeneinander.
+cut-length-take-up-not-added = Die Dehnung kommt nicht dazu: die Umdrehungen sind die auf Stimmung, und was gedehnt wird, endet auf dem Wirbel.
+cut-length-good-allowances-cut-string = So gut wie die Zugaben. Eine Saite zuschneiden und aufziehen, bevor ein ganzer Satz geschnitten wird.

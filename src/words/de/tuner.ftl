@@ -1,0 +1,63 @@
+# Das Stimmgerät: was es zeigt und was es nicht lesen kann.
+
+title = Stimmgerät
+hint = Stimmen Sie die Harfe mit dem Mikrofon dieses Geräts.
+private = Nach dem Mikrofon wird gefragt, wenn Sie Zuhören drücken; Anhalten oder Schließen gibt es wieder frei. Nichts wird aufgenommen, nichts wird gesendet.
+listen = Zuhören
+stop = Anhalten
+recording = Aufnahme anhören…
+
+## How the harp is gone through
+
+order = Reihenfolge
+any = Beliebige Saite
+one = Eine nach der anderen
+back = Zurück
+next = Weiter
+lever = Klappen
+open = Offen
+raised = Geschlossen
+discs = Pedale
+discs-flat = Oben
+discs-natural = Mitte
+discs-sharp = Unten
+tone = Vergleichston
+
+## What is heard
+
+off = Hört nicht zu
+asking = Wartet auf das Mikrofon
+listening = Hört zu
+reading = Hört die Aufnahme
+heard-all = Die Aufnahme ist zu Ende: { $count ->
+    [one] ein Ton gehört
+   *[other] { $count } Töne gehört
+}.
+pluck-any = Eine Saite zupfen
+pluck-one = { $string } zupfen
+unknown = Keine Saite dieser Harfe
+cents = { $cents } Cent
+flat = Zu tief
+sharp = Zu hoch
+in-tune = Stimmt
+tighten = Spannen: Wirbel um { $degrees }° drehen
+let-down = Nachlassen: Wirbel um { $degrees }° drehen
+target = Soll { $hz } Hz
+fit = Erster Teilton nach allen Teiltönen: { $hz } Hz
+first = Erster Teilton für sich: { $hz } Hz
+first-weak = Erster Teilton für sich: zu leise
+strings = Alle Saiten
+not-heard = noch nicht gehört
+of-string = { $string }: { $cents }
+heard-in-tune = stimmt ({ $cents } Cent)
+meaning = Die Cent zählen ab der Saite, wie der Entwurf sie hat: Ton, Temperatur, Klappen. Wie weit der Wirbel zu drehen ist, folgt aus dem Entwurf, für eine Saite, die sich gesetzt hat. Innerhalb von { $cents } Cent gilt eine Saite als gestimmt.
+
+## What goes wrong
+
+refused = Das Mikrofon wurde nicht erlaubt. Im Browser für diese Seite erlauben oder eine Aufnahme anhören.
+no-microphone = Kein Mikrofon zu hören. Eines anschließen oder eine Aufnahme anhören.
+unread = { $name } lässt sich nicht anhören: dieser Browser liest die Datei nicht. Als WAV speichern.
+no-strings = keine Saite hat einen Ton, auf den sie gestimmt werden kann (den Saiten ihre Töne geben)
+no-wav = das ist keine WAV-Aufnahme (die Aufnahme als WAV mit 16 oder 24 Bit speichern oder exportieren)
+wav-form = eine WAV-Aufnahme muss ganze Zahlen mit 8 bis 32 Bit oder Gleitkommazahlen enthalten, hier sind es { $bits } Bit in anderer Form (als WAV mit 16 Bit exportieren)
+rate = eine Aufnahme muss { $least } bis { $most } Abtastwerte je Sekunde haben, hier sind es { $got } (mit 44100 oder 48000 exportieren)

@@ -1,0 +1,120 @@
+# The order of building as a sheet: what is cut, glued and drilled when, what to check, and what to beware of.
+
+## The sheet
+
+building = Order of building
+running = Order of building of { $harp }
+steps = Steps
+head-check = Check
+head-should-be = Should be, mm
+head-found = Found
+step = { $number }. { $title }
+practice = The order of the work and its cautions are common practice, no source. All dimensions are those of the finished parts, from the design as it is now.
+how-to-check = Measure from the same corners on both sides. Two diagonals that should be equal tell more than any square.
+
+## The steps
+
+wood = The wood
+wood-rests = Let the wood lie in the room where it is glued until it no longer gains or loses weight.
+wood-print = Print the templates at full size and measure the check bar on each. Write the name of its part on every piece, and mark its outside.
+neck = The neck
+neck-piece = Plane the neck to { $thick } mm.
+neck-layers = Glue the neck up of { $count } layers to { $thick } mm, and let it lie flat under clamps.
+neck-drill = Drill from the strings’ side, square to the face, before the outline is sawn: { $tuning } holes for tuning pins and { $bridge } for bridge pins.
+neck-mechanism = Mark the { $count } places of levers or discs, and drill them as their maker says.
+neck-outline = Saw the outline and cut the seat of the pillar square to it; the neck reaches { $heel } mm down there as a heel.
+pillar = The pillar
+pillar-cut = Plane the pillar to { $wide } mm by { $deep } mm and cut both ends square to it where they stand on something.
+pillar-tenons = Cut { $count ->
+    [one] its tenon
+   *[other] its { $count } tenons
+} and fit { $count ->
+    [one] it
+   *[other] them
+} before anything is glued.
+sides = The sides
+sides-cut = Saw two sides, { $thick } mm thick, as mirror images. Their edges are bevelled: the template shows the far edge dashed.
+blocks = The blocks
+blocks-cut = Saw foot block and knee block, with the grain as the templates show it.
+blocks-mortise = Cut the mortise for the tenon of the neck into the knee block now, while it can be clamped.
+frame = The frame of the soundbox
+frame-glue = Glue the sides to both blocks on a flat bench, after a trial without glue, and check before the glue sets.
+liners = Liners and braces
+liners-glue = Glue in { $liners } liners, then { $braces } braces on sides and back. Plane what stands proud.
+back = The back
+back-cut = Saw the back with { $count ->
+    [one] its sound hole
+   *[other] its { $count } sound holes
+}, round its edges for the hand, and glue it on.
+soundboard = The soundboard
+soundboard-plane = Join the soundboard and plane it, from { $bass } mm at its lower end to { $treble } mm at its upper one.
+soundboard-bars = Glue on { $count } pieces of bars.
+soundboard-rib = Glue the string rib inside, between the blocks, and the strip outside over it.
+soundboard-drill = Drill { $count } string holes at { $angle }° to the face, along the strings, with the line of holes in the plane of the strings.
+closing = Soundboard on the soundbox
+closing-glue = Sign the inside, clean it of glue, then glue the soundboard on, with the clamps from the middle of each edge outward.
+base = Base and feet
+base-cut = Saw the base and both feet, cut the mortise for the pillar through what the tenon meets, and glue the feet on.
+trial = Trial without glue
+trial-build = Put soundbox, pillar and neck together without glue. Stretch a thread from each string hole below to its bridge pin and sight along the neck: no thread touches a pin of another string.
+shoulder = The shoulder
+shoulder-drill = Drill for { $count } fasteners of { $wide } mm through the shoulder while everything stands as in the trial.
+shoulder-glue = Glue or bolt soundbox, pillar and neck together, and check as in the trial before the glue sets.
+finish = Finish
+finish-coat = Finish the wood before pins and levers go in. The wood weighs { $mass } kg by the densities of the tables; much more or less tells of another wood.
+stringing = Stringing
+stringing-up = Put pins, mechanism and strings in and bring the harp up over some days, by the order of stringing. Look at neck and joints each day.
+
+## What to check
+
+check-bridge = Lowest to highest bridge pin, from middle to middle
+check-tuning = Lowest to highest tuning pin, from middle to middle
+check-neck-long = Neck, longest along the grain
+check-pillar-long = Pillar, longest, without tenons
+check-side-one = Side, lower front corner to upper back corner
+check-side-other = Side, upper front corner to lower back corner
+check-front = Diagonals of the front, both
+check-low = Width of the front at the lower end
+check-high = Width of the front at the upper end
+check-back = Diagonals of the back, both
+check-lowest-hole = Lower end of the soundboard to the lowest string hole
+check-holes = Lowest to highest string hole
+check-shoulder-front = Front of the shoulder above the base, both sides
+check-shoulder-back = Back of the shoulder above the base, both sides
+check-seat = Seat of the pillar above the base
+check-lowest-string = Lowest string, from soundboard to bridge pin
+check-middle-string = String { $number }, from soundboard to bridge pin
+check-highest-string = Highest string, from soundboard to bridge pin
+check-base = Base, from front to back
+check-shoulder-floor = Upper end of the back above the floor
+
+## What to beware of
+
+saws = Saws: guard on, riving knife in, a push stick near the blade, hands out of its line, no gloves, eyes and ears protected. Never reach over a blade that still turns.
+drills = Drill press: clamp the piece, no gloves or loose sleeves, hair tied back, scrap wood behind the hole.
+planers = Planer and router: no short or thin pieces without a carrier, small cuts, feed against the cutter, both hands clear.
+dust = Dust of hardwoods harms lungs and skin: extraction at the machine and a mask.
+glue = Glue: gloves, fresh air, and the times and temperatures of its maker. Hot glue scalds; epoxy and its hardener harm the skin. Trial first: a joint that slips under clamps is lost.
+clamps = Clamps store force: keep fingers out of their way, and loosen them slowly.
+rags = Rags with oil can catch fire by themselves: spread them out to dry in the open, or keep them under water in a closed tin.
+
+## Guides for the drill, and all parts on one page
+
+jig = { $harp }: drill guides, { $part }
+jig-note = Side views of blocks of hardwood { $high } mm high, at full size. Clamp a block to the face, its side in the line of the holes, and drill through it.
+jig-origin = lower left corner of the first block
+jig-square = { $what } { $wide } mm, square
+jig-slanting = { $what }, { $angle }° to the face
+jig-stop = stop the drill { $stop } mm from its tip
+jig-through = through, with scrap wood behind
+string-hole = string hole
+overview = { $harp }: all parts, 1:{ $scale }
+overview-note = Each part is named with its length along the grain, its width and its thickness in mm. Of a pair only one is drawn.
+
+## A bent back
+
+bent = { $harp }: { $part }, unrolled
+bent-origin = middle of the lower end
+bent-radius = The back rises { $rise } mm over its lower end. Its outside is bent to a radius of { $low } mm there and of { $high } mm at its upper end.
+bent-sheet = The flat sheet of the outside. Its ends are curved and become straight when it is bent. Sides, braces and blocks are drawn for a flat back: plane their edges to the arc.
+bent-notches = A liner along the lower end takes { $count } notches, { $wide } mm wide and { $deep } mm deep, one every { $apart } mm; they close when it is bent.

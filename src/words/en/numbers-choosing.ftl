@@ -1,0 +1,36 @@
+# The numbers, explained: choosing strings, better lengths.
+
+letter-sum = what is lowest for the best set: how far it is from the target
+letter-to-target = weight of the target
+letter-feel = pluck stiffness, or the tension where that is the target
+letter-wanted = target for it
+letter-to-steps = weight of even steps, more where the material changes
+letter-next = pluck stiffness or tension of the next string
+letter-next-wanted = target for the next string
+letter-to-changes = weight of a change of material
+letter-changes = changes of material
+letter-to-items = weight of an item
+letter-items = different items but one
+letter-to-price = weight of the price
+letter-price = price over a usual one
+letter-moved = what is lowest for better lengths
+letter-share = 2 where the target is tension, 1 for pluck stiffness
+letter-smooth = weight of a smooth curve, from the wave that is halved
+letter-third = third difference of ln L along the strings
+choosing-lead = The best set is found for all strings at once, not string by string: of every set that a stock allows, the one with the lowest sum. It is no estimate; the program says where it could not prove it.
+formula-all-sets-keep-limits = of all sets that keep the limits, the one with the lowest
+choosing-each-deviation-counts-square = Each deviation counts by the square of its logarithm: half as much and twice as much weigh the same, and a large one more than two small ones.
+choosing-limits-never-broken-load = Limits are never broken: load share, gauges of a zone, where a material may be used, the order of materials, no thinner string below a thicker one of its material, total tension, number of items.
+choosing-string-locked-stays-costs = A locked string stays and costs nothing, but its neighbours take it into account.
+choosing-strings-make-up-item = Strings of one make-up are one item, however often a stock lists them: each string gets the cheapest that is sold for its note.
+choosing-weights-ours-yours-change = The weights are a choice made here, and yours to change; nothing says what a step in feel is worth against a new gauge.
+choosing-sets-good-each-other = Of equally good sets, the one with the earlier item of the list at the highest string is taken, and you are told that there was another.
+choosing-limit-total-pull-together = A limit on total tension together with one on items may take longer than the time allowed; then the sum is shown with the lowest that any set could have.
+choosing-where-no-set-keeps = Where no set keeps the limits, you see which limits contradict each other, and the set that breaks them least.
+lengths-lead = For given strings, lengths that come near the target and still lie on a smooth harmonic curve.
+formula-all-lengths-within-their = of all lengths within their bounds, those with the lowest
+lengths-straight-lines-parabolas-logarithm = Straight lines and parabolas in the logarithm of the length pass freely: only what bends more than a good curve is drawn smooth.
+lengths-bounds-hold-far-pin = Bounds hold: how far a pin may move, the load shares, the shortest and the longest string, locked strings.
+lengths-tension-stiffness-those-stiff = Tension and stiffness are those of the stiff string, worked out again at every step.
+lengths-stops-where-no-small = It stops where no small change makes the sum lower. That there is no better one far away is not proved, and was not seen in any harp that was tried.
+lengths-beyond-last-string-something = Beyond the last string with a target the curve runs on by itself, and should not be trusted far.

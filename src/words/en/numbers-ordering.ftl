@@ -1,0 +1,34 @@
+# The numbers, explained: what is measured, bought and cut.
+
+length-lead = The part of the string that sounds, from the soundboard or string rib to the bridge pin. You type it, or it follows from the harmonic curve where a design has one.
+formula-length-tension-reached-findings = the length at which a tension is reached, as findings propose it
+length-measured-harp-under-tension = Measure with the harp under tension: soundboard and neck give and shorten the strings.
+length-inch-exactly-mm = An inch is exactly 25.4 mm.
+length-lengths = Lengths of { $lengths }.
+gauge-lead = How thick the string is overall: typed for a plain string, from the make-up for a wound one.
+gauge-each-layer-adds-full = Each layer adds its full thickness on both sides. Silk beds down under a winding, so give its thickness as it is when wound over.
+gauge-weighed-string-gauge-was = For a weighed string the measured gauge is used.
+gauge-diameters = Diameters of { $diameters }.
+gauge-nylon-gut-grow-thinner = Nylon and gut grow thinner under tension. The gauge is that of the string as you buy it.
+core-lead = How thick the part is that carries the tension: the core of a wound string, the whole of a plain one. It is typed, never computed.
+formula-core-tension-puts-under = the core that a tension puts under a stress
+core-core-round-hexagonal-core = The core is round. A hexagonal core has more section than a round one of its width.
+core-windings-carry-none-tension = Windings carry none of the tension.
+core-gauge-more-than-times = A gauge of more than { $thin } times the core is a finding. Common practice, no source.
+linear-density-lead = What a metre of the string weighs. With length and pitch it decides the tension.
+formula-section-round-wire = section of round wire
+formula-section-ribbon = section of ribbon
+formula-pitch-round-wire = pitch of round wire
+formula-pitch-ribbon = pitch of ribbon
+linear-density-each-layer-exact-helix = Each layer is the exact helix of its wire: one turn is the diagonal of the mean circumference and the pitch.
+linear-density-ribbon-lies-flat-keeps = Ribbon lies flat and keeps its section. Silk bedding is a layer like any other, with the share of its pitch that it covers.
+linear-density-mass-per-metre-wound = The mass per metre is that of the wound part. Bare ends are lighter: that is not taken off here, but it counts in the inharmonicity and the partials.
+linear-density-weighed-string-mass-was = For a weighed string the mass that was typed is used as it is.
+linear-density-diameters-turns-cover-string = Diameters of { $diameters }, turns that cover { $packings } of the string, weighed strings of { $masses }.
+linear-density-wire-flattens-or-bites = A wire that flattens or bites into the core as it is wound weighs a little less for its gauge. Weigh a string if it matters.
+linear-density-nylon-gut-lose-stretched = Nylon and gut lose 1 to 4 % as they are stretched, which is left out.
+cut-length-lead = How much string to cut: the sounding length, and all that lies beyond it.
+cut-length-unless-you-set-others = Unless you set others: { $after } mm to the tuning pin, { $turns } turns on a pin of { $pin } mm, { $knot } mm for soundboard, string rib and knot, { $tail } mm of tail. All common practice, no source.
+cut-length-turns-lie-side-side = The turns lie side by side in one layer.
+cut-length-take-up-not-added = The stretch is not added: the turns are those at pitch, and the stretch ends up on the pin.
+cut-length-good-allowances-cut-string = As good as the allowances. Cut one string and put it on before you cut a set.

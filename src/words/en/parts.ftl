@@ -1,0 +1,130 @@
+# The parts of the harp for the saw: what each is called, and what is worth saying of them.
+
+## What each is
+
+neck = neck
+pillar = pillar
+base = base
+front-foot = front foot
+rear-foot = rear foot
+soundboard = soundboard
+strip = strip outside
+string-rib = string rib
+cross-bar = bar across
+long-bar = bar along
+side = side
+back = back
+front-liner = liner at the soundboard
+back-liner = liner at the back
+side-brace = brace on a side
+back-brace = brace on the back
+foot-block = foot block
+knee-block = knee block
+
+## Why there are none
+
+no-neck = without a neck there are no parts (give at least three strings a length)
+no-box = the soundbox has no sizes yet (give depth, sides and back theirs, among the parts of the drawing)
+too-flat = the soundboard lies too flat for a harp that stands on the lower end of its soundbox (let it stand steeper)
+crossed = the faces of a part cross: { $part } (look at the sizes of pillar, soundboard and soundbox)
+
+## What is worth saying of them
+
+tuning-pin = tuning pin
+bridge-pin = bridge pin
+strings-at-neck = The strings come within { $gap } mm of the face of the neck. Take them farther from its middle, or make it thinner.
+string-at-pin = String { $string } comes within { $gap } mm of the { $pin } of string { $other }. Move the pins farther aside, or take thinner ones.
+levers-close = The levers of strings { $one } and { $other } leave { $gap } mm between them, for levers 11 mm wide. Take narrower levers, or a wider gap.
+pin-at-edge = String { $string }: its { $pin } stands { $off } mm from the edge of the neck; { $asked } mm are sound for its diameter. The wood may split there.
+hole-on-brace = Sound hole { $hole } lies over brace { $brace } of the back. Make it shorter, or take braces farther apart.
+hole-narrowed = Sound hole { $hole } is cut { $to } mm wide and not { $from } mm, as the liners leave no more.
+hand-too-wide = The sound holes are { $length } mm by { $width } mm. A large flat hand wants { $hand-long } mm by { $hand-wide } mm.
+out-of-reach = { $count ->
+    [one] The knot of string { $first } lies
+   *[other] { $count } knots, of strings { $first } to { $last }, lie
+} up to { $far } mm from the nearest sound hole; one reaches { $reach } mm. Take more or larger holes.
+neck-beside = The neck stands { $by } mm over the side of the soundbox. A soundboard { $wanted } mm wide at its upper end would carry it whole.
+rib-narrowed = The string rib is cut from { $from } mm down to { $to } mm towards the treble, as the liners leave no more. The strength of the soundboard is worked out for the full width.
+bar-at-rib = Pair { $pair } of the bars along runs into the string rib. Move it outward, or take a narrower rib.
+neck-in-box = The neck reaches { $deep } mm into another part: { $part }. Cut it back there, or change the shape of the shoulder.
+no-shoulder-tenon = The tenon of the neck finds no room in the knee block and is not drawn.
+no-shoulder-fastener = Not every fastener of the shoulder lies within the knee block; those that would come out of it are not drawn.
+no-neck-fastener = Not every fastener of the shoulder stays within the neck, which bends away there; those that would come out of it, or near its edge, are not drawn.
+no-head-tenon = The tenon at the top of the pillar would come through the neck, or near it, and is not drawn.
+no-foot-tenon = The foot of the pillar leaves no room for its tenon, which is not drawn.
+to-front = to the front
+to-player = to the player
+aside = to a side
+tips = The harp tips { $way } when it is tilted by { $angle }°. Make its feet longer or lower its weight.
+falls = The harp does not stand: it falls { $way }. Make its feet longer that way.
+not-judged = Not looked at: strings in motion, the play of pins and levers, and how the parts are clamped and glued. Metal, strings, glue and finish are not weighed. Measure before you saw, and try the fit of each part on the part beside it.
+
+## Their templates
+
+title = { $harp }: { $part }
+numbered = { $part } { $number }
+of-side = { $part }, { $side }
+of-side-numbered = { $part } { $number }, { $side }
+strings-side = strings’ side
+other-side = other side
+corner = lower left corner of the box round the part
+sizes = Finished: { $long } mm along the grain, { $wide } mm across it, { $thick } mm thick.
+wood-is = Wood: { $wood }. The arrow shows the grain.
+seen-from-outside = Seen from outside the harp; the other of a pair is its mirror.
+far-edge-is = Dashed: the edge of the far face, where the edges are bevelled.
+planed = Thinner towards its sides: plane its outside from the middle line outward, by up to { $deep } mm at the edges. Its inside stays flat.
+tapers = It tapers from { $thick } mm to { $thin } mm.
+mechanism = lever or disc
+fastener = joint of neck and box
+drill-through = { $what }: drill { $wide } mm through, square to the face.
+drill-deep = { $what }: drill { $wide } mm, { $deep } mm deep, square to the face.
+drill-slanting = String holes: drill at { $angle }° to the face, along the string, with the line of holes in the plane of the strings.
+
+## The views
+
+from-side = From the side
+from-front = From the front
+from-above = From above
+view = { $wide } mm wide, { $high } mm high
+
+## The cutting list on paper
+
+cutting-list = Cutting list
+running = Cutting list of { $harp }
+parts = Parts
+parts-to-saw = Parts: along the grain × across it × thick, in mm
+boards-and-sheets = Planks and sheets
+counted = Counted
+stands = Weight of the wood, and how the harp stands
+worth-saying = What is worth saying
+head-part = Part and wood
+head-finished = Finished
+head-rough = Rough
+head-wood = Wood
+head-boards = Planks
+head-waste = Left over
+head-what = What
+head-count = How many
+head-size = Size
+part-of-wood = { $part } ({ $wood })
+glued-up = { $size }, of { $strips } strips
+wood-so-thick = { $wood }, { $thick } mm
+board-size = { $long } × { $wide } mm
+boards-at-least = { $count } of { $size }; at least { $least }
+percent = { $number } %
+degrees = { $number }°
+kilograms = { $number } kg
+millimetres = { $number } mm
+item-strings = Strings
+item-tuning-pins = Tuning pins
+item-bridge-pins = Bridge pins
+item-levers = Levers
+item-discs = Discs
+item-fasteners = Fasteners of the joint of neck and box
+mass = Weight of the wood
+tips-front = May be tilted to the front by
+tips-player = May be tilted to the player by
+tips-aside = May be tilted to a side by
+shoulder-high = Upper end of the back above the floor, balanced on the rear foot
+not-weighed = Parts whose wood has no known density
+how-laid = The pieces are laid the widest first, each on the first plank or sheet with room, in strips along it; no way of laying them needs fewer than the number that stands as least. Rough sizes have { $length } mm more in length, { $width } mm in width and, for planks, { $thickness } mm in thickness; the saw takes { $kerf } mm.

@@ -1,0 +1,117 @@
+# L’ordre de la construction en une feuille : ce qui est taillé, collé et percé, quand, ce qu’il faut vérifier et à quoi prendre garde.
+
+## La feuille
+
+building = Ordre de construction
+running = Ordre de construction de { $harp }
+steps = Étapes
+head-check = À vérifier
+head-should-be = Prévu, mm
+head-found = Trouvé
+step = { $number }. { $title }
+practice = L’ordre du travail et les mises en garde sont d’usage courant, sans source. Toutes les mesures sont celles des pièces finies, d’après le projet tel qu’il est.
+how-to-check = Mesurez des mêmes coins des deux côtés. Deux diagonales qui doivent être égales en disent plus que toute équerre.
+
+## Les étapes
+
+wood = Le bois
+wood-rests = Laissez le bois dans la pièce où il sera collé, jusqu’à ce que son poids ne change plus.
+wood-print = Imprimez les gabarits en grandeur réelle et mesurez l’échelle de contrôle de chacun. Écrivez sur chaque morceau le nom de sa pièce et marquez sa face extérieure.
+neck = La console
+neck-piece = Rabotez la console à { $thick } mm.
+neck-layers = Collez la console en { $count } plis, { $thick } mm en tout, et laissez-la à plat sous les serre-joints.
+neck-drill = Percez du côté des cordes, d’équerre à la face, avant de scier le contour : { $tuning } trous de chevilles et { $bridge } de pointes de sillet.
+neck-mechanism = Tracez les { $count } places des leviers ou des disques, et percez comme le dit leur fabricant.
+neck-outline = Sciez le contour et coupez le siège de la colonne d’équerre à elle ; la console y descend de { $heel } mm en talon.
+pillar = La colonne
+pillar-cut = Rabotez la colonne à { $wide } mm sur { $deep } mm et coupez d’équerre les bouts qui portent.
+pillar-tenons = { $count ->
+    [one] Taillez son tenon et ajustez-le
+   *[other] Taillez ses { $count } tenons et ajustez-les
+} avant tout collage.
+sides = Les éclisses
+sides-cut = Sciez deux éclisses de { $thick } mm, en miroir. Leurs chants sont en biais : le gabarit montre l’arête arrière en tirets.
+blocks = Les tasseaux
+blocks-cut = Sciez le tasseau du bas et le talon, le fil comme le montrent les gabarits.
+blocks-mortise = Taillez maintenant dans le talon la mortaise du tenon de la console, tant qu’on peut le serrer.
+frame = Le cadre de la caisse
+frame-glue = Collez les éclisses aux deux blocs sur un établi plan, après un essai sans colle, et vérifiez avant que la colle prenne.
+liners = Contre-éclisses et traverses
+liners-glue = Collez { $liners } contre-éclisses, puis { $braces } traverses sur les éclisses et le fond. Rabotez ce qui dépasse.
+back = Le fond
+back-cut = Sciez le fond avec { $count ->
+    [one] son ouïe
+   *[other] ses { $count } ouïes
+}, arrondissez leurs bords pour la main, et collez-le.
+soundboard = La table
+soundboard-plane = Joignez la table et rabotez-la, de { $bass } mm en bas à { $treble } mm en haut.
+soundboard-bars = Collez { $count } morceaux de barres.
+soundboard-rib = Collez le filet de table à l’intérieur, entre les blocs, et le filet extérieur par-dessus.
+soundboard-drill = Percez { $count } trous de cordes à { $angle }° de la face, dans le sens des cordes, la rangée dans le plan des cordes.
+closing = La table sur la caisse
+closing-glue = Signez l’intérieur, ôtez la colle, puis collez la table, les serre-joints du milieu de chaque bord vers les bouts.
+base = Socle et pieds
+base-cut = Sciez le socle et les deux pieds, taillez la mortaise de la colonne dans tout ce que le tenon rencontre, et collez les pieds.
+trial = Essai sans colle
+trial-build = Assemblez la caisse, la colonne et la console sans colle. Tendez un fil de chaque trou de corde à sa pointe de sillet et regardez le long de la console : aucun fil ne touche la cheville ou la pointe d’une autre corde.
+shoulder = L’épaule
+shoulder-drill = Percez pour { $count } fixations de { $wide } mm à travers l’épaule, pendant que tout tient comme à l’essai.
+shoulder-glue = Collez ou boulonnez la caisse, la colonne et la console, et vérifiez comme à l’essai avant que la colle prenne.
+finish = Finition
+finish-coat = Faites la finition avant de poser chevilles et leviers. D’après les densités des tables le bois pèse { $mass } kg ; bien plus ou bien moins annonce un autre bois.
+stringing = Pose des cordes
+stringing-up = Posez les chevilles, le mécanisme et les cordes et montez la harpe en quelques jours, dans l’ordre de pose. Regardez chaque jour la console et les assemblages.
+
+## Ce qu’il faut vérifier
+
+check-bridge = De la pointe de sillet la plus grave à la plus aiguë, d’axe en axe
+check-tuning = De la cheville la plus grave à la plus aiguë, d’axe en axe
+check-neck-long = Console, au plus long dans le fil
+check-pillar-long = Colonne, au plus long, sans tenons
+check-side-one = Éclisse, coin avant bas au coin arrière haut
+check-side-other = Éclisse, coin avant haut au coin arrière bas
+check-front = Diagonales de la face avant, les deux
+check-low = Largeur de la face avant en bas
+check-high = Largeur de la face avant en haut
+check-back = Diagonales du fond, les deux
+check-lowest-hole = Du bas de la table au trou de corde le plus grave
+check-holes = Du trou de corde le plus grave au plus aigu
+check-shoulder-front = Avant de l’épaule au-dessus du socle, des deux côtés
+check-shoulder-back = Arrière de l’épaule au-dessus du socle, des deux côtés
+check-seat = Siège de la colonne au-dessus du socle
+check-lowest-string = Corde la plus grave, de la table à la pointe de sillet
+check-middle-string = Corde { $number }, de la table à la pointe de sillet
+check-highest-string = Corde la plus aiguë, de la table à la pointe de sillet
+check-base = Socle, d’avant en arrière
+check-shoulder-floor = Haut du fond au-dessus du sol
+
+## À quoi prendre garde
+
+saws = Scies : protecteur et couteau diviseur en place, un poussoir près de la lame, les mains hors de sa ligne, pas de gants, yeux et oreilles protégés. N’étendez jamais la main au-dessus d’une lame qui tourne encore.
+drills = Perceuse à colonne : serrez la pièce, ni gants ni manches larges, cheveux attachés, un martyr derrière le trou.
+planers = Raboteuse et défonceuse : pas de pièces courtes ou minces sans support, peu de passe, avancez contre la fraise, les deux mains à distance.
+dust = La poussière des bois feuillus nuit aux poumons et à la peau : aspiration à la machine et masque.
+glue = Colle : gants, air frais, les temps et températures de son fabricant. La colle chaude brûle ; l’époxy et son durcisseur nuisent à la peau. Essayez d’abord : un assemblage qui glisse sous les serre-joints est perdu.
+clamps = Les serre-joints gardent de la force : les doigts à l’écart, et desserrez lentement.
+rags = Les chiffons huilés peuvent s’enflammer tout seuls : séchez-les étalés dehors, ou gardez-les sous l’eau dans une boîte fermée.
+
+## Guides de perçage, et toutes les pièces sur une page
+
+jig = { $harp } : guides de perçage, { $part }
+jig-note = Vues de côté de blocs de bois dur hauts de { $high } mm, en grandeur réelle. Serrez un bloc sur la face, son côté dans la ligne des trous, et percez à travers.
+jig-origin = coin inférieur gauche du premier bloc
+jig-square = { $what } { $wide } mm, d’équerre
+jig-slanting = { $what }, { $angle }° de la face
+jig-stop = butée à { $stop } mm de la pointe du foret
+jig-through = de part en part, avec un martyr derrière
+string-hole = trou de corde
+overview = { $harp } : toutes les pièces, 1:{ $scale }
+overview-note = Chaque pièce porte sa longueur dans le fil, sa largeur et son épaisseur en mm. D’une paire une seule est dessinée.
+
+## Un fond cintré
+
+bent = { $harp } : { $part }, développé
+bent-origin = milieu du bas
+bent-radius = Le fond monte de { $rise } mm au-dessus de son bas. À l’extérieur il y est cintré à un rayon de { $low } mm, et de { $high } mm en haut.
+bent-sheet = La feuille plate de l’extérieur. Ses bouts sont courbes et deviennent droits quand elle est cintrée. Éclisses, traverses et blocs sont dessinés pour un fond plat : rabotez leurs chants à l’arc.
+bent-notches = Une contre-éclisse le long du bas prend { $count } entailles larges de { $wide } mm et profondes de { $deep } mm, une tous les { $apart } mm ; elles se ferment au cintrage.

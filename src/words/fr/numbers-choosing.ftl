@@ -1,0 +1,36 @@
+# Les nombres, expliqués : choisir les cordes, de meilleures longueurs.
+
+letter-sum = ce qui est le plus bas pour le meilleur jeu : son écart à la visée
+letter-to-target = poids de la visée
+letter-feel = raideur au pincement, ou tension là où elle est visée
+letter-wanted = sa visée
+letter-to-steps = poids des pas réguliers, plus grand là où le matériau change
+letter-next = raideur au pincement ou tension de la corde suivante
+letter-next-wanted = visée de la corde suivante
+letter-to-changes = poids d’un changement de matériau
+letter-changes = changements de matériau
+letter-to-items = poids d’un article
+letter-items = articles différents moins un
+letter-to-price = poids du prix
+letter-price = prix rapporté à un prix usuel
+letter-moved = ce qui est le plus bas pour de meilleures longueurs
+letter-share = 2 si l’on vise la tension, 1 pour la raideur au pincement
+letter-smooth = poids d’une courbe lisse, d’après l’onde réduite de moitié
+letter-third = différence troisième de ln L le long des cordes
+choosing-lead = Le meilleur jeu est trouvé pour toutes les cordes à la fois, non corde par corde : de tous les jeux que permet un stock, celui dont une somme est la plus basse. Ce n’est pas une estimation ; le programme dit où il n’a pas pu le prouver.
+formula-all-sets-keep-limits = de tous les jeux dans les limites, celui qui a le plus petit
+choosing-each-deviation-counts-square = Chaque écart compte par le carré de son logarithme : la moitié et le double pèsent pareil, et un grand écart plus que deux petits.
+choosing-limits-never-broken-load = Les limites ne sont jamais franchies : taux de charge, diamètres d’une zone, place permise à un matériau, ordre des matériaux, pas de corde plus mince sous une plus grosse du même matériau, tension totale, nombre d’articles.
+choosing-string-locked-stays-costs = Une corde verrouillée reste et ne coûte rien, mais ses voisines en tiennent compte.
+choosing-strings-make-up-item = Les cordes d’une même composition sont un seul article, si souvent qu’un stock les cite : chaque corde reçoit le moins cher qui se vend pour sa note.
+choosing-weights-ours-yours-change = Les poids sont choisis ici, et vous pouvez les changer ; rien ne dit ce que vaut un pas de toucher face à un diamètre de plus.
+choosing-sets-good-each-other = De jeux aussi bons l’un que l’autre, on prend celui qui a, à la corde la plus aiguë, l’article le plus haut dans la liste, et l’on dit qu’il y en avait un autre.
+choosing-limit-total-pull-together = Une limite de tension totale jointe à une limite d’articles peut prendre plus de temps qu’accordé ; la somme est alors donnée avec la plus basse qu’un jeu pourrait avoir.
+choosing-where-no-set-keeps = Si aucun jeu ne respecte les limites, celles qui se contredisent sont nommées, ainsi que le jeu qui les franchit le moins.
+lengths-lead = Pour des cordes données, des longueurs proches de la visée et qui restent sur une courbe harmonique lisse.
+formula-all-lengths-within-their = de toutes les longueurs dans leurs bornes, celles qui ont le plus petit
+lengths-straight-lines-parabolas-logarithm = Droites et paraboles dans le logarithme de la longueur passent librement : seul est lissé ce qui se courbe plus qu’une bonne courbe.
+lengths-bounds-hold-far-pin = Les bornes tiennent : de combien un sillet peut bouger, les taux de charge, la corde la plus courte et la plus longue, les cordes verrouillées.
+lengths-tension-stiffness-those-stiff = Tension et raideur sont celles de la corde raide, recalculées à chaque pas.
+lengths-stops-where-no-small = On s’arrête quand aucun petit changement ne réduit plus la somme. Qu’il n’y en ait pas de meilleure au loin n’est pas prouvé ; cela ne s’est vu sur aucune harpe essayée.
+lengths-beyond-last-string-something = Au-delà de la dernière corde qui a une visée, la courbe continue d’elle-même ; ne vous y fiez pas loin.

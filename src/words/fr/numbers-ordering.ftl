@@ -1,0 +1,34 @@
+# Les nombres, expliqués : ce que l’on mesure, achète et coupe.
+
+length-lead = La partie de la corde qui sonne, de la table ou du filet de table jusqu’à la pointe de sillet. Elle est saisie, ou suit la courbe harmonique quand un projet en a une.
+formula-length-tension-reached-findings = la longueur où une tension est atteinte, telle que les constats la proposent
+length-measured-harp-under-tension = À mesurer harpe sous tension : table et console cèdent et raccourcissent les cordes.
+length-inch-exactly-mm = Un pouce vaut exactement 25,4 mm.
+length-lengths = Longueurs de { $lengths }.
+gauge-lead = L’épaisseur totale de la corde : saisie pour une corde nue, tirée de la composition pour une corde filée.
+gauge-each-layer-adds-full = Chaque couche ajoute toute son épaisseur des deux côtés. La soie se tasse sous un filage : donnez son épaisseur une fois recouverte.
+gauge-weighed-string-gauge-was = Pour une corde pesée, on prend le diamètre mesuré.
+gauge-diameters = Diamètres de { $diameters }.
+gauge-nylon-gut-grow-thinner = Le nylon et le boyau s’amincissent sous tension. Le diamètre est celui de la corde telle qu’on l’achète.
+core-lead = L’épaisseur de la partie qui porte la tension : l’âme d’une corde filée, toute la corde si elle est nue. Elle est saisie, jamais calculée.
+formula-core-tension-puts-under = l’âme qu’une tension met sous une contrainte
+core-core-round-hexagonal-core = L’âme est ronde. Une âme hexagonale a plus de section qu’une ronde de même largeur.
+core-windings-carry-none-tension = Le filage ne porte rien de la tension.
+core-gauge-more-than-times = Un diamètre de plus de { $thin } fois l’âme est un constat. Usage courant, sans source.
+linear-density-lead = Ce que pèse un mètre de corde. Avec la longueur et la hauteur, cela décide de la tension.
+formula-section-round-wire = section d’un fil rond
+formula-section-ribbon = section d’un fil plat
+formula-pitch-round-wire = pas d’un fil rond
+formula-pitch-ribbon = pas d’un fil plat
+linear-density-each-layer-exact-helix = Chaque couche est l’hélice exacte de son fil : un tour est la diagonale de la circonférence moyenne et du pas.
+linear-density-ribbon-lies-flat-keeps = Le fil plat est posé à plat et garde sa section. Une garniture de soie est une couche comme une autre, avec la part du pas qu’elle couvre.
+linear-density-mass-per-metre-wound = La masse par mètre est celle de la partie filée. Les bouts nus sont plus légers : ce n’est pas déduit ici, mais cela compte dans l’inharmonicité et les partiels.
+linear-density-weighed-string-mass-was = Pour une corde pesée, la masse saisie est prise telle quelle.
+linear-density-diameters-turns-cover-string = Diamètres de { $diameters }, spires couvrant { $packings } de la corde, cordes pesées de { $masses }.
+linear-density-wire-flattens-or-bites = Un fil qui s’aplatit ou mord dans l’âme au filage pèse un peu moins que ne le dit son diamètre. Pesez une corde si cela compte.
+linear-density-nylon-gut-lose-stretched = Le nylon et le boyau perdent 1 à 4 % en s’étirant, ce qui est négligé.
+cut-length-lead = Combien de corde couper : ce qui sonne, et tout ce qui dépasse.
+cut-length-unless-you-set-others = Sauf autre réglage : { $after } mm jusqu’à la cheville d’accord, { $turns } tours sur une cheville de { $pin } mm, { $knot } mm pour table, filet de table et nœud, { $tail } mm de bout. Le tout usage courant, sans source.
+cut-length-turns-lie-side-side = Les tours sont côte à côte en une seule couche.
+cut-length-take-up-not-added = L’allongement n’est pas ajouté : les tours sont ceux à la hauteur, et ce qui s’allonge finit sur la cheville.
+cut-length-good-allowances-cut-string = Aussi bon que les marges de coupe. Coupez une corde et montez-la avant de couper tout un jeu.

@@ -1,0 +1,130 @@
+# Les pièces de la harpe pour la scie : le nom de chacune, et ce qu’il y a à en dire.
+
+## Ce que chacune est
+
+neck = console
+pillar = colonne
+base = socle
+front-foot = pied avant
+rear-foot = pied arrière
+soundboard = table
+strip = filet extérieur
+string-rib = filet de table
+cross-bar = barre en travers
+long-bar = barre en long
+side = éclisse
+back = fond
+front-liner = contre-éclisse de la table
+back-liner = contre-éclisse du fond
+side-brace = traverse d’éclisse
+back-brace = traverse du fond
+foot-block = tasseau du bas
+knee-block = talon
+
+## Pourquoi il n’y en a pas
+
+no-neck = sans console il n’y a pas de pièces (donnez une longueur à trois cordes au moins)
+no-box = la caisse n’a pas encore de mesures (donnez les leurs à la profondeur, aux éclisses et au fond, parmi les pièces du dessin)
+too-flat = la table est trop couchée pour une harpe qui tient sur le bas de sa caisse (dressez-la davantage)
+crossed = les faces d’une pièce se croisent : { $part } (voyez les mesures de la colonne, de la table et de la caisse)
+
+## Ce qu’il y a à en dire
+
+tuning-pin = cheville
+bridge-pin = pointe de sillet
+strings-at-neck = Les cordes passent à { $gap } mm de la face de la console. Éloignez-les de son milieu, ou amincissez-la.
+string-at-pin = La corde { $string } passe à { $gap } mm de la corde { $other }, à sa { $pin }. Écartez les chevilles, ou prenez-en de plus fines.
+levers-close = Les leviers des cordes { $one } et { $other } laissent { $gap } mm entre elles, pour 11 mm de large. Prenez des leviers plus étroits, ou un plus grand écart.
+pin-at-edge = Corde { $string }, { $pin } : { $off } mm du bord de la console ; { $asked } mm sont sains pour ce diamètre. Le bois peut fendre à cet endroit.
+hole-on-brace = L’ouïe { $hole } tombe sur la traverse { $brace } du fond. Raccourcissez-la, ou écartez les traverses.
+hole-narrowed = L’ouïe { $hole } est taillée à { $to } mm de large et non à { $from } mm, car les contre-éclisses n’en laissent pas plus.
+hand-too-wide = Les ouïes font { $length } mm sur { $width } mm. Une grande main à plat demande { $hand-long } mm sur { $hand-wide } mm.
+out-of-reach = { $count ->
+    [one] Le nœud de la corde { $first } est
+   *[other] { $count } nœuds, des cordes { $first } à { $last }, sont
+} jusqu’à { $far } mm de l’ouïe la plus proche ; on atteint { $reach } mm. Faites des ouïes plus nombreuses ou plus grandes.
+neck-beside = La console dépasse de { $by } mm le côté de la caisse. Une table large de { $wanted } mm en haut la porterait en entier.
+rib-narrowed = Le filet de table passe de { $from } mm à { $to } mm vers l’aigu, car les contre-éclisses n’en laissent pas plus. La résistance de la table est calculée avec la pleine largeur.
+bar-at-rib = La paire { $pair } des barres en long rencontre le filet de table. Éloignez-la, ou prenez un filet plus étroit.
+neck-in-box = La console entre de { $deep } mm dans une autre pièce : { $part }. Recoupez-la à cet endroit, ou changez la forme de l’épaule.
+no-shoulder-tenon = Le tenon de la console ne trouve pas de place dans le talon et n’est pas dessiné.
+no-shoulder-fastener = Toutes les fixations de l’épaule ne tiennent pas dans le talon ; celles qui en sortiraient ne sont pas dessinées.
+no-neck-fastener = Toutes les fixations de l’épaule ne restent pas dans la console, qui s’y détourne ; celles qui en sortiraient, ou presque, ne sont pas dessinées.
+no-head-tenon = Le tenon du haut de la colonne traverserait la console, ou presque, et n’est pas dessiné.
+no-foot-tenon = Le pied de la colonne ne laisse pas de place à son tenon, qui n’est pas dessiné.
+to-front = vers l’avant
+to-player = vers le musicien
+aside = de côté
+tips = La harpe bascule { $way } quand on la penche de { $angle }°. Allongez ses pieds ou abaissez son poids.
+falls = La harpe ne tient pas debout : elle tombe { $way }. Allongez ses pieds de ce côté.
+not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles et des leviers, et le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
+
+## Leurs gabarits
+
+title = { $harp } : { $part }
+numbered = { $part } { $number }
+of-side = { $part }, { $side }
+of-side-numbered = { $part } { $number }, { $side }
+strings-side = côté cordes
+other-side = autre côté
+corner = coin inférieur gauche du rectangle autour de la pièce
+sizes = Finie : { $long } mm dans le fil, { $wide } mm en travers, { $thick } mm d’épaisseur.
+wood-is = Bois : { $wood }. La flèche montre le fil.
+seen-from-outside = Vue de l’extérieur de la harpe ; l’autre pièce d’une paire en est le miroir.
+far-edge-is = En tirets : l’arête de la face arrière, là où les chants sont en biais.
+planed = Plus mince vers les côtés : rabotez l’extérieur du milieu vers les bords, jusqu’à { $deep } mm aux bords. L’intérieur reste plan.
+tapers = Elle s’amincit de { $thick } mm à { $thin } mm.
+mechanism = levier ou disque
+fastener = assemblage de console et caisse
+drill-through = { $what } : percer à { $wide } mm de part en part, d’équerre à la face.
+drill-deep = { $what } : percer à { $wide } mm, sur { $deep } mm de profondeur, d’équerre à la face.
+drill-slanting = Trous des cordes : percer à { $angle }° de la face, dans le sens de la corde, la rangée de trous dans le plan des cordes.
+
+## Les vues
+
+from-side = De côté
+from-front = De face
+from-above = De dessus
+view = { $wide } mm de large, { $high } mm de haut
+
+## La liste de débit sur papier
+
+cutting-list = Liste de débit
+running = Liste de débit de { $harp }
+parts = Pièces
+parts-to-saw = Pièces : dans le fil × en travers × épaisseur, en mm
+boards-and-sheets = Planches et panneaux
+counted = Compté
+stands = Poids du bois, et comment la harpe tient
+worth-saying = Ce qu’il y a à en dire
+head-part = Pièce et bois
+head-finished = Finie
+head-rough = Brute
+head-wood = Bois
+head-boards = Planches
+head-waste = Chutes
+head-what = Quoi
+head-count = Combien
+head-size = Mesure
+part-of-wood = { $part } ({ $wood })
+glued-up = { $size }, en { $strips } lames
+wood-so-thick = { $wood }, { $thick } mm
+board-size = { $long } × { $wide } mm
+boards-at-least = { $count } de { $size } ; au moins { $least }
+percent = { $number } %
+degrees = { $number }°
+kilograms = { $number } kg
+millimetres = { $number } mm
+item-strings = Cordes
+item-tuning-pins = Chevilles
+item-bridge-pins = Pointes de sillet
+item-levers = Leviers
+item-discs = Disques
+item-fasteners = Fixations de la console sur la caisse
+mass = Poids du bois
+tips-front = Se penche vers l’avant, avant de basculer, de
+tips-player = Se penche vers le musicien, avant de basculer, de
+tips-aside = Se penche de côté, avant de basculer, de
+shoulder-high = Haut du fond au-dessus du sol, en équilibre sur le pied arrière
+not-weighed = Pièces dont le bois n’a pas de densité connue
+how-laid = Les morceaux sont placés les plus larges d’abord, chacun sur la première planche qui a de la place, en bandes dans la longueur ; aucune façon de les placer ne demande moins de planches que le nombre donné comme minimum. Les mesures brutes ont { $length } mm de plus en longueur, { $width } mm en largeur et, pour les planches, { $thickness } mm en épaisseur ; la scie prend { $kerf } mm.

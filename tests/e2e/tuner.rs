@@ -1,0 +1,188 @@
+//! The tuner hears strings: from a file in place of the microphone, and from a recording that is chosen.
+#![allow(
+    clippy::cast_possible_truncation,
+    reason = "places and samples of sounds are cut off on purpose"
+)]
+
+use std::f64::consts::TAU;
+use std::path::PathBuf;
+
+use stringloft::design::listening::{Aim, sought};
+use stringloft::design::persist;
+use stringloft::design::presets::SAMPLES;
+use stringloft::design::resolve::resolve;
+use stringloft::engine::analysis::analyse;
+
+use crate::browser::{Browser, Screen};
+use crate::server::Site;
+
+const RATE: u32 = 44_100;
+const SHOWN: &str = "return document.querySelector('#tuner-shown').textContent";
+const SIDEWAYS: &str = "const [window] = document.querySelectorAll('dialog[open]'); return window.scrollWidth - window.clientWidth";
+const SAID: &str = "return document.querySelector('#tuner-said').textContent";
+const STATE: &str = "return document.querySelector('#tuner-state').textContent";
+/// Whether a microphone is in use: the tracks that the page asked for, kept by the test.
+const KEEP_TRACKS: &str = "
+    const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+    globalThis.asked = [];
+    navigator.mediaDevices.getUserMedia = async (what) => {
+      const stream = await ask(what);
+      globalThis.asked.push([what, ...stream.getTracks()]);
+      return stream;
+    };";
+
+/// Strings of the sample with which the page begins, plucked one after another, as a WAV file: which, and how far off.
+fn recording(name: &str, plucked: &[(usize, f64)]) -> PathBuf {
+    let design = persist::read(
+        SAMPLES.iter().find(|sample| sample.key == "floor-36").expect("a sample").json,
+    )
+    .expect("a design");
+    let resolved = resolve(&design);
+    let strings = sought(&design, &resolved, &analyse(&resolved.harp), &Aim::default());
+    let mut samples: Vec<f64> = vec![0.0; RATE as usize / 2];
+    for (number, cents) in plucked {
+        let string = strings.iter().find(|string| string.number == *number).expect("a string");
+        let (hz, b) = (
+            string.target.to_hz() * (cents / 1200.0).exp2(),
+            string.inharmonicity_b.expect("a make-up"),
+        );
+        samples.extend((0..2 * RATE).map(|i| {
+            let t = f64::from(i) / f64::from(RATE);
+            let partial = |n: u32| {
+                let order = f64::from(n);
+                let own = order * hz * ((1.0 + b * order * order) / (1.0 + b)).sqrt();
+                0.3 * (0.8 * order).sin() / order
+                    * (-(1.5 + 0.02 * order * order) * t).exp()
+                    * (TAU * own * t).sin()
+            };
+            (1.0 - (-t / 0.002).exp()) * (1..=12).map(partial).sum::<f64>()
+        }));
+    }
+    let data: Vec<u8> =
+        samples.iter().flat_map(|x| ((x * 32_767.0) as i16).to_le_bytes()).collect();
+    let mut file = b"RIFF".to_vec();
+    let size = |bytes: usize| u32::try_from(bytes).expect("short").to_le_bytes();
+    file.extend(size(36 + data.len()));
+    file.extend(b"WAVEfmt \x10\0\0\0\x01\0\x01\0");
+    file.extend([RATE.to_le_bytes(), (2 * RATE).to_le_bytes()].concat());
+    file.extend(b"\x02\0\x10\0data");
+    file.extend(size(data.len()));
+    file.extend(data);
+    let path = std::env::temp_dir().join(format!("stringloft-{}-{name}.wav", std::process::id()));
+    std::fs::write(&path, file).expect("a temporary file");
+    path
+}
+
+/// Seconds in which the page was at work.
+async fn busy_s(browser: &Browser) -> f64 {
+    browser.devtools("Performance.enable", serde_json::json!({})).await;
+    let metrics = browser.devtools("Performance.getMetrics", serde_json::json!({})).await;
+    let all = metrics["metrics"].as_array().expect("metrics");
+    let task = all.iter().find(|metric| metric["name"] == "TaskDuration").expect("a duration");
+    task["value"].as_f64().expect("seconds")
+}
+
+async fn open(browser: &Browser, site: &Site) {
+    browser.open_app(&site.url()).await;
+    browser.click("#tuner").await;
+    let _ = browser.find("dialog #tuner-shown .needle").await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn the_microphone_is_asked_for_on_use_heard_and_let_go() {
+    // The browser plays the file over and over in place of a microphone.
+    let file = recording("microphone", &[(20, -14.0)]);
+    let args = [
+        "--use-fake-ui-for-media-stream".to_owned(),
+        "--use-fake-device-for-media-stream".to_owned(),
+        format!("--use-file-for-fake-audio-capture={}", file.display()),
+    ];
+    let site = Site::of_build("/");
+    let browser = Browser::open_with(Screen::PHONE.in_the_dark(), args).await;
+    open(&browser, &site).await;
+    browser.ask(KEEP_TRACKS).await;
+    assert_eq!(browser.ask(STATE).await, "Not listening");
+    assert_eq!(browser.ask("return asked.length").await, 0);
+    browser.click("#tuner-listen").await;
+    browser.until(&format!("{STATE} === 'Listening'"), "the microphone").await;
+    browser.until(&format!("{SHOWN}.includes('Too low')"), "a string that is heard").await;
+    browser.until(&format!("{SHOWN}.match(/−1[34]\\.\\d/) !== null"), "its cents").await;
+    let shown = browser.ask(SHOWN).await.as_str().unwrap().to_owned();
+    assert!(shown.starts_with("20, ") && shown.contains("turn the pin"), "{shown}");
+    let asked = browser.ask("const { audio } = asked[0][0]; return [audio.echoCancellation, audio.noiseSuppression, audio.autoGainControl, asked[0][1].readyState]").await;
+    assert_eq!(asked, serde_json::json!([false, false, false, "live"]));
+    let busy = busy_s(&browser).await;
+    tokio::time::sleep(std::time::Duration::from_secs(3)).await;
+    let share = (busy_s(&browser).await - busy) / 3.0;
+    eprintln!("tuning takes {:.0} % of the page's core", 100.0 * share);
+    assert!(share < 0.6, "the page is hardly free: {share}");
+    browser.screenshot("tuner-390-dark").await;
+    assert_eq!(browser.ask(SIDEWAYS).await, 0, "everything has room");
+    browser.check_barriers().await;
+    browser.click("#tuner-listen").await;
+    browser.until(&format!("{STATE} === 'Not listening'"), "it stopped").await;
+    assert_eq!(browser.ask("return asked[0][1].readyState").await, "ended");
+    // Again, and the window closed while it listens.
+    browser.click("#tuner-listen").await;
+    browser.until(&format!("{STATE} === 'Listening'"), "the microphone").await;
+    browser.click(".window-head button").await;
+    browser
+        .until("return asked.length === 2 && asked[1][1].readyState === 'ended'", "let go")
+        .await;
+    browser.check_console().await;
+    let _ = std::fs::remove_file(file);
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_recording_is_heard_in_place_of_the_microphone() {
+    let file = recording("chosen", &[(10, 6.0), (18, 0.5), (30, -22.0)]);
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    open(&browser, &site).await;
+    let input = browser.client.find(fantoccini::Locator::Css("#tuner-input")).await.unwrap();
+    input.send_keys(&file.display().to_string()).await.unwrap();
+    browser.until(&format!("{SAID}.startsWith('The recording is over: 3 notes')"), "its end").await;
+    browser.click("#tuner-strings summary").await;
+    let list = browser.text(".tuner-strings").await;
+    for part in ["+6.0 cents", "in tune (+0.5 cents)", "−22.0 cents", "not heard yet"] {
+        assert!(list.contains(part), "{part}: {list}");
+    }
+    let shown = browser.ask(SHOWN).await.as_str().unwrap().to_owned();
+    assert!(
+        shown.starts_with("30, ") && shown.contains("−22"),
+        "what was heard last stays: {shown}"
+    );
+    browser.screenshot("tuner-1366").await;
+    browser.check_barriers().await;
+    // The string is gone to, and its tone sounds until it is pressed again.
+    browser.press(&fantoccini::key::Key::Right.to_string()).await;
+    browser.click("#tuner-tone").await;
+    browser
+        .until("return document.querySelector('#tuner-tone').ariaPressed === 'true'", "the tone")
+        .await;
+    browser.click("#tuner-tone").await;
+    // What is no recording says so.
+    browser.give_file("#tuner-input", "no.wav", "RIFF or not").await;
+    browser.until(&format!("{SAID}.startsWith('no.wav cannot be heard')"), "the complaint").await;
+    browser.check_console().await;
+    let _ = std::fs::remove_file(file);
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_microphone_that_is_refused_is_told() {
+    let site = Site::of_build("/");
+    let browser =
+        Browser::open_with(Screen::LAPTOP, ["--deny-permission-prompts".to_owned()]).await;
+    open(&browser, &site).await;
+    browser.click("#tuner-listen").await;
+    browser
+        .until(
+            &format!("{SAID}.match(/^(The microphone was not allowed|No microphone)/) !== null"),
+            "why not",
+        )
+        .await;
+    assert_eq!(browser.ask(STATE).await, "Not listening");
+}
