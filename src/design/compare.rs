@@ -3,7 +3,7 @@
 use super::display::{self, figure, total_with_unit};
 use super::document::{
     Design, DrivesSpec, FastenerSpec, GapsSpec, JointSpec, KindSpec, MetalSpec, NeckLayerSpec,
-    OwnWoodSpec, SectionSpec, SparesSpec, Units, ZoneSpec,
+    OwnWoodSpec, SectionSpec, SparesSpec, StringSpec, Units, ZoneSpec,
 };
 use super::make_up_said;
 use super::order::money_words;
@@ -270,13 +270,13 @@ const WORDS: [InWords; 36] = [
     (say::PLATES, |d| {
         let plates = &d.geometry.neck.plates;
         let side = if plates.one_side { say::ONE_SIDE } else { Words::NONE };
-        with(sizes_words(&plates.numbers()), &[side, metal_words(plates.metal)])
+        with(listed(&plates.numbers()), &[side, metal_words(plates.metal)])
     }),
     (say::OWN_WOODS, |d| {
         let wood = |of: &OwnWoodSpec| {
             let kind = if of.softwood { say::SOFTWOOD } else { say::HARDWOOD };
             let class = if of.by_class { say::BY_CLASS } else { Words::NONE };
-            format!("{}: {}", with(of.name.clone(), &[kind, class]), sizes_words(&of.numbers()))
+            format!("{}: {}", with(of.name.clone(), &[kind, class]), listed(&of.numbers()))
         };
         d.geometry.woods.iter().map(wood).collect::<Vec<_>>().join(semicolon())
     }),
@@ -286,13 +286,13 @@ const WORDS: [InWords; 36] = [
     (say::JOINTS, |d| d.geometry.joints.all().map(joint_words).join(semicolon())),
     (say::SOUNDBOX, |d| {
         let soundbox = &d.geometry.soundbox;
-        let sizes = sizes_words(&soundbox.numbers());
+        let sizes = listed(&soundbox.numbers());
         let slot = if soundbox.slotted { say::OPEN_BACK } else { Words::NONE };
         with(format!("{sizes}, {}, {}", soundbox.side_wood, soundbox.back_wood), &[slot])
     }),
     (say::BARS, |d| {
         let bars = &d.geometry.bars;
-        format!("{}, {}", sizes_words(&bars.numbers()), bars.wood)
+        format!("{}, {}", listed(&bars.numbers()), bars.wood)
     }),
     (say::PART_SIZES, |d| d.geometry.parts.clone()),
     (say::SERVICE, |d| OneOf::Service.of(d).into()),
@@ -305,15 +305,12 @@ const WORDS: [InWords; 36] = [
     (say::SPARES, |d| spares_words(d)),
     (say::MATERIALS, |d| materials_words(d)),
     (say::CODES, |d| {
-        let coded = d.strings.iter().map(|string| string.order_code.trim());
-        coded.filter(|code| !code.is_empty()).collect::<Vec<_>>().join(", ")
+        let coded = d.strings.iter().filter(|string| !string.order_code.trim().is_empty());
+        let code =
+            |string: &StringSpec| format!("{} {}", shown(&string.note), string.order_code.trim());
+        coded.map(code).collect::<Vec<_>>().join(semicolon())
     }),
 ];
-
-/// Sizes in mm, in the order of the document.
-fn sizes_words(numbers: &[f64]) -> String {
-    listed(numbers)
-}
 
 /// Numbers one after the other, parted so that a decimal comma is not taken for another number.
 fn listed(numbers: &[f64]) -> String {
@@ -345,7 +342,7 @@ fn joint_words(joint: &JointSpec) -> String {
         FastenerSpec::Bolts => say::BOLTS,
         FastenerSpec::Screws => say::SCREWS,
     };
-    with(sizes_words(&joint.numbers()), &[fasteners, metal_words(joint.metal)])
+    with(listed(&joint.numbers()), &[fasteners, metal_words(joint.metal)])
 }
 
 /// The numbers that [`WORDS`] has already.
@@ -354,10 +351,15 @@ const IN_WORDS: [Setting; 4] =
 
 /// The settings that differ: what is no plain number, then the numbers.
 fn settings(before: &Design, after: &Design) -> Vec<Pair> {
-    let words = WORDS.iter().map(|(name, words)| Pair {
-        name: (*name).into(),
-        before: words(before),
-        after: words(after),
+    let words = WORDS.iter().map(|(name, words)| {
+        let (before, after) = match (words(before), words(after)) {
+            // Long lists of which mostly one thing differs.
+            (before, after) if [say::MATERIALS, say::CODES].contains(name) => {
+                (others(&before, &after), others(&after, &before))
+            }
+            both => both,
+        };
+        Pair { name: (*name).into(), before, after }
     });
     let number = |setting: Setting, design: &Design| {
         setting.of(design).map_or_else(|| display::NONE.to_owned(), numeral)
@@ -373,6 +375,14 @@ fn settings(before: &Design, after: &Design) -> Vec<Pair> {
         }
     });
     words.chain(numbers).filter(Pair::differs).collect()
+}
+
+/// What of a list is not in the other one.
+fn others(list: &str, other: &str) -> String {
+    let known: Vec<&str> = other.split(semicolon()).collect();
+    let others = list.split(semicolon()).filter(|item| !known.contains(item));
+    let others = others.collect::<Vec<_>>().join(semicolon());
+    if others.is_empty() && !list.is_empty() { display::NONE.to_owned() } else { others }
 }
 
 fn gaps_words(gaps: &GapsSpec) -> String {

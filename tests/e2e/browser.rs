@@ -16,7 +16,9 @@ use crate::driver::Driver;
 use crate::paper::Pdf;
 
 /// How long the page may take for anything that is waited for.
-const PATIENCE: Duration = Duration::from_secs(15);
+const PATIENCE: Duration = Duration::from_secs(30);
+/// And for all parts of the app, which another engine on a busy machine takes seconds each to compile.
+const PATIENCE_WITH_PARTS: Duration = Duration::from_secs(120);
 
 /// Runs axe on the page and gives a few lines for each thing found.
 const AXE_RUN: &str = r"
@@ -69,6 +71,21 @@ const PARTS_HAVE_COME: &str = r"
     const parts = ['drawing', 'windows', 'files', 'choosing', 'stock', 'papers', 'numbers', 'help'];
     const fetched = performance.getEntriesByType('resource').filter((entry) => entry.responseEnd > 0);
     return parts.every((part) => fetched.some((entry) => entry.name.includes(`/${part}-`)));
+";
+
+/// What a page that does not come to what is waited for tells of itself.
+const SITUATION: &str = r"
+    const { serviceWorker } = navigator;
+    const registration = await serviceWorker?.getRegistration().catch(String);
+    const workers = ['installing', 'waiting', 'active'].map((name) => `${name}: ${registration?.[name]?.state}`);
+    return {
+        text: document.body.innerText.slice(0, 300),
+        since: performance.now(),
+        seen: document.visibilityState,
+        worker: [...workers, `in charge: ${serviceWorker?.controller?.state}`],
+        fetched: performance.getEntriesByType('resource').map((entry) =>
+          `${entry.name.split('/').pop()} ${Math.round(entry.startTime)} to ${Math.round(entry.responseEnd)}`),
+    };
 ";
 
 impl Browser {
@@ -134,7 +151,8 @@ impl Browser {
     pub async fn open_app(&self, url: &str) {
         self.open_first_screen(url).await;
         let on = "document.querySelector('#client-open')?.click();";
-        self.until(&format!("{on}{PARTS_HAVE_COME}"), "the parts of the app").await;
+        let come = format!("{on}{PARTS_HAVE_COME}");
+        self.until_within(PATIENCE_WITH_PARTS, &come, "the parts of the app").await;
     }
 
     /// Opens an address and waits until the app has taken the place of the shell.
@@ -238,16 +256,20 @@ impl Browser {
 
     /// Waits until a script that ends with a `return` says true. `what` is for the message if it never does.
     pub async fn until(&self, script: &str, what: &str) {
+        self.until_within(PATIENCE, script, what).await;
+    }
+
+    async fn until_within(&self, patience: Duration, script: &str, what: &str) {
         let begun = Instant::now();
         loop {
             // A page that is just being left has no answer.
             if matches!(self.client.execute(script, Vec::new()).await, Ok(Value::Bool(true))) {
                 return;
             }
-            if begun.elapsed() > PATIENCE {
-                let body = self.ask("return document.body.innerText.slice(0, 300)").await;
+            if begun.elapsed() > patience {
+                let body = self.ask(SITUATION).await;
                 panic!(
-                    "waited in vain for {what}; the page says {body}; console: {:#?}",
+                    "waited in vain for {what}; the page says {body:#}; console: {:#?}",
                     self.log("browser").await
                 );
             }

@@ -1,13 +1,32 @@
 //! The shape of the harp by keyboard alone: spacing by zones, wrong numbers, undo, and what drives.
 
 use fantoccini::key::Key;
-use serde_json::json;
+use serde_json::{Value, json};
 
 use crate::browser::{Browser, Screen};
 use crate::server::Site;
 
 /// The picture of the harp.
 const PICTURE: &str = "return document.querySelector('#loft svg').innerHTML";
+
+/// The picture of the harp once it is another than `before` and stays so for a third of a second: it is drawn in steps,
+/// and fits itself to its room anew where the fields beside it made that another.
+async fn drawn_anew(browser: &Browser, before: &Value) -> Value {
+    let script = format!(
+        "return new Promise((then) => {{
+          let [last, same] = [null, 0];
+          const look = () => {{
+            const now = document.querySelector('#loft svg').innerHTML;
+            same = now === last ? same + 1 : 0;
+            last = now;
+            if (now !== {before} && same >= 10) then(now);
+            else setTimeout(look, 33);
+          }};
+          look();
+        }})"
+    );
+    browser.ask(&script).await
+}
 
 /// What is said in the fieldset with the keyboard.
 const SAID: &str = "return document.activeElement.closest('fieldset').innerText";
@@ -58,12 +77,11 @@ async fn the_spacing_is_changed_and_undone_by_keyboard() {
     browser.open_app(&site.url()).await;
     open_shape(&browser).await;
     // The sample has zones. All alike: the drawing follows.
-    let sample = browser.ask(PICTURE).await;
+    let sample = drawn_anew(&browser, &Value::Null).await;
     tab_to(&browser, ".spacing select").await;
     browser.press("A").await;
     browser.until("return !document.querySelector('#zone-0-1')", "the uniform spacing").await;
-    browser.until(&format!("{PICTURE} !== {sample}"), "the drawing to follow").await;
-    let uniform = browser.ask(PICTURE).await;
+    let uniform = drawn_anew(&browser, &sample).await;
 
     // By zones: nothing moves, and it is told. An arrow, as letters typed in a row make a word.
     browser.press(&Key::Down.to_string()).await;
@@ -73,13 +91,12 @@ async fn the_spacing_is_changed_and_undone_by_keyboard() {
         "{}",
         said(&browser, TOLD).await
     );
-    assert_eq!(browser.ask(PICTURE).await, uniform);
+    browser.until(&format!("{PICTURE} === {uniform}"), "the drawing as it was").await;
 
     // A wider gap in the bass: the drawing follows.
     tab_to(&browser, "#zone-0-1").await;
     type_over(&browser, "18").await;
-    browser.until(&format!("{PICTURE} !== {uniform}"), "the drawing to follow").await;
-    let graded = browser.ask(PICTURE).await;
+    let graded = drawn_anew(&browser, &uniform).await;
 
     // What is no number of the field stays typed, with a sentence, and changes nothing.
     for wrong in ["abc", "0", "5000"] {
@@ -108,7 +125,7 @@ async fn the_spacing_is_changed_and_undone_by_keyboard() {
     assert_eq!(browser.ask("return document.activeElement.id").await, json!("zone-1-1"));
     browser.press(&Key::Up.to_string()).await;
     type_over(&browser, "18").await;
-    assert_eq!(browser.ask(PICTURE).await, graded);
+    browser.until(&format!("{PICTURE} === {graded}"), "the drawing as it was").await;
 
     // Undo brings back the widths, then the kind.
     let undo = Key::Control + "z";

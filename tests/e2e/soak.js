@@ -60,8 +60,11 @@ window.robot = (() => {
     };
   }
 
-  const VIEWS = ["chart-view", "drawing", "choose-view", "order-view", "versions-view"];
-  const WINDOWS = ["new", "restring", "shelf", "instrument", "materials", "stock", "card", "report", "numbers", "keys", "link"];
+  const VIEWS = ["chart-view", "drawing", "parts-view", "choose-view", "order-view", "versions-view"];
+  const WINDOWS = [
+    "new", "restring", "shelf", "instrument", "materials", "stock", "card", "report", "numbers", "keys", "link",
+    "sound", "tuner", "settling", "tuning-sheet",
+  ];
   const KEYS = [
     ["ArrowDown"], ["ArrowUp"], ["ArrowLeft"], ["ArrowRight"], ["PageDown"], ["Home"], ["End"], ["F6"], ["F2"], ["Escape"],
     ["Insert"], ["Delete"], ["Backspace"], ["ArrowUp", { altKey: true }], ["ArrowDown", { altKey: true }],
@@ -206,6 +209,24 @@ window.robot = (() => {
         void then;
       }
       return typical(times);
+    },
+    /** What stands beside the curves, each either shown or not: `wanted`, or as it is. */
+    async curves(wanted) {
+      const menu = document.getElementById("which-curves").parentElement;
+      menu.open = true;
+      while (!menu.querySelector("input")) await frame();
+      const boxes = () => [document.getElementById("tolerances"), ...menu.querySelectorAll("input")];
+      // First what goes: only so many have room.
+      for (const on of wanted ? [false, true] : []) {
+        for (let place = 0; place < wanted.length; place++) {
+          const box = boxes()[place];
+          if (wanted[place] === on && box.checked !== on) box.click();
+          await turn();
+        }
+      }
+      const shown = boxes().map((box) => box.checked);
+      menu.open = false;
+      return shown;
     },
     memory: () => Math.max(0, ...(window.memories ?? []).map(({ buffer }) => buffer.byteLength)),
     /** How many different things were done. */

@@ -1,7 +1,7 @@
 //! Tests of the comparison of two designs.
 
 use super::*;
-use crate::design::document::{LengthUnit, NeckLayerSpec, OrderSpec, OwnWoodSpec, StringSpec};
+use crate::design::document::{LengthUnit, NeckLayerSpec, OrderSpec, OwnWoodSpec};
 use crate::design::edit::{Column, Edit};
 use crate::design::presets::SAMPLES;
 
@@ -145,4 +145,31 @@ fn no_words_are_left_out() {
         missing,
         ["levers or discs of single strings", "figures of materials", "order codes"]
     );
+}
+
+#[test]
+fn of_long_lists_only_what_differs_is_told() {
+    let mut before = SAMPLES[0].design();
+    for (place, string) in before.strings.iter_mut().enumerate() {
+        string.order_code = format!("ZW-{place}");
+    }
+    let mut after = before.clone();
+    after.strings[3].order_code = "ZW-99".to_owned();
+    after.strings[7].order_code.clear();
+    let note = |place: usize| shown(&before.strings[place].note);
+    assert_eq!(
+        told(&compare(&before, &after).settings),
+        [format!("order codes: {} ZW-3; {} ZW-7 / {} ZW-99", note(3), note(7), note(3))]
+    );
+    let mut first = before.clone();
+    first.strings[7].order_code.clear();
+    assert_eq!(
+        told(&compare(&before, &first).settings),
+        [format!("order codes: {} ZW-7 / {}", note(7), display::NONE)]
+    );
+    after = before.clone();
+    after.materials[1].density_kg_per_m3.value += 1.0;
+    let told = told(&compare(&before, &after).settings);
+    assert_eq!(told.len(), 1);
+    assert_eq!(told[0].matches("GPa").count(), 2, "{told:?}");
 }
