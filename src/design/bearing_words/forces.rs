@@ -38,9 +38,10 @@ pub fn forces(bearing: &Bearing, units: Units) -> Vec<(&'static str, String)> {
             (say::FORCE_NECK_SHEAR.said(), newtons(neck.greatest(|cut| cut.shear_n))),
             (say::FORCE_NECK_ALONG.said(), newtons(neck.greatest(|cut| cut.axial_n))),
         ]);
-        let degrees = |rad: f64| display::decimals(rad.to_degrees().abs(), 1);
+        let degrees = |rad: f64| display::decimals(rad.to_degrees(), 1);
         if let Some((held, alone)) = neck.twist_rad {
-            let text = say::from_to_degrees(&degrees(alone), &degrees(held));
+            let (held, alone) = (held.abs(), alone.abs());
+            let text = say::from_to_degrees(&degrees(held.min(alone)), &degrees(held.max(alone)));
             lines.push((say::FORCE_NECK_TWIST.said(), text));
         }
         let bent = |at| moment(pillar_at_most(frame, at));
