@@ -6,7 +6,7 @@ use crate::design::targets::Point;
 /// Room for the numbers at the left and for the notes below, and a margin, in pixels.
 const LEFT: f64 = 40.0;
 const BELOW: f64 = 18.0;
-const MARGIN: f64 = 9.0;
+const MARGIN: f64 = 13.0;
 /// Values beyond the curve and the strings that are in sight, as a logarithm.
 const ROOM: f64 = 0.18;
 /// The marks of an axis in a decade, wide apart and ever closer, and how many there should be.

@@ -35,6 +35,16 @@ const AXE: &str = "
       found.nodes.filter((node) => !/partially obscured/.test(node.failureSummary)).map((node) => `axe ${found.id}: ${node.target} ${node.any.concat(node.all, node.none).map((check) => check.message).join(' ').slice(0, 200)}`)));
 ";
 
+/// Waits until another theme is there and no colour is on its way any more.
+const STILL: &str = "
+    const frame = () => new Promise((then) => requestAnimationFrame(then));
+    await frame();
+    await frame();
+    const ends = (one) => one.effect.getComputedTiming().endTime < Infinity;
+    await Promise.allSettled(document.getAnimations().filter(ends).map((one) => one.finished));
+    return true;
+";
+
 /// What was found: each complaint with where it was met first, and how often.
 #[derive(Default)]
 struct Found(BTreeMap<String, (String, usize)>);
@@ -124,6 +134,7 @@ async fn no_barrier(language: usize) {
         for (size, dark) in drawn(place, language) {
             browser.look_with(screen(size, dark)).await;
             found.add(row.name, go(&browser, row).await.err());
+            browser.ask(STILL).await;
             let at =
                 format!("{}, {code}, {} px{}", row.name, size.0, if dark { ", dark" } else { "" });
             if axe_looks(place, language) {
