@@ -39,13 +39,7 @@ impl Settled {
 
     /// A line for each reading: minutes, which of the strings of a note, the note, whether it was tuned, cents, degrees.
     pub fn write(&self) -> String {
-        let line = |Line { note, nth, entry }: &Line| {
-            let kind = if entry.is_tuning { TUNED } else { HEARD };
-            let celsius = entry.celsius.map(|celsius| format!("{celsius:.1}")).unwrap_or_default();
-            let Entry { minutes, cents, .. } = entry;
-            format!("{minutes:.1}\t{nth}\t{note}\t{kind}\t{cents:.2}\t{celsius}\n")
-        };
-        self.0.iter().map(line).collect()
+        self.0.iter().map(written).collect()
     }
 
     /// The readings of each string of a design, in its order.
@@ -69,6 +63,24 @@ impl Settled {
         true
     }
 
+    /// Notes a reading of a string in place of the one before it, where that is the last line. Whether there was room
+    /// for it, and it can be one.
+    pub fn note_again(
+        &mut self,
+        design: &Design,
+        row: usize,
+        before: &Entry,
+        entry: Entry,
+    ) -> bool {
+        if design.strings.get(row).is_some() && is_usable(&entry) {
+            let (note, nth) = place(design, row);
+            let before = written(&Line { note, nth, entry: *before });
+            // Lines are kept to so many digits.
+            self.0.pop_if(|last| written(last) == before);
+        }
+        self.note(design, row, entry)
+    }
+
     /// Takes the line back that was noted last. Whether there was one.
     pub fn take_back(&mut self) -> bool {
         self.0.pop().is_some()
@@ -79,6 +91,13 @@ fn is_usable(entry: &Entry) -> bool {
     MINUTES.contains(&entry.minutes)
         && CENTS.contains(&entry.cents)
         && entry.celsius.is_none_or(|celsius| CELSIUS.contains(&celsius))
+}
+
+fn written(Line { note, nth, entry }: &Line) -> String {
+    let kind = if entry.is_tuning { TUNED } else { HEARD };
+    let celsius = entry.celsius.map(|celsius| format!("{celsius:.1}")).unwrap_or_default();
+    let Entry { minutes, cents, .. } = entry;
+    format!("{minutes:.1}\t{nth}\t{note}\t{kind}\t{cents:.2}\t{celsius}\n")
 }
 
 fn line(text: &str) -> Option<Line> {
@@ -133,6 +152,27 @@ mod tests {
         log.note(&design, 1, entry(5.0, -1.0));
         assert!(log.take_back());
         assert_eq!(log, Settled::default());
+    }
+
+    #[test]
+    fn a_string_that_is_plucked_again_takes_the_place_of_its_last_line_alone() {
+        let design = SAMPLES[0].design();
+        let mut log = Settled::default();
+        let first = entry(10.04, -9.0);
+        assert!(log.note_again(&design, 3, &first, first), "there was none before");
+        // As another page finds it.
+        let mut log = Settled::read(&log.write());
+        assert!(log.note_again(&design, 3, &first, entry(10.5, -3.0)));
+        assert_eq!(log.of(&design)[3], [entry(10.5, -3.0)]);
+        // Neither another string's nor one that stands further up.
+        assert!(log.note_again(&design, 4, &entry(10.5, -3.0), entry(11.0, 1.0)));
+        assert!(log.note_again(&design, 3, &entry(10.5, -3.0), entry(12.0, -2.0)));
+        let all = log.of(&design);
+        assert_eq!((all[3].len(), all[4].len()), (2, 1));
+        // What cannot be noted takes nothing away.
+        assert!(!log.note_again(&design, 3, &entry(12.0, -2.0), entry(13.0, f64::NAN)));
+        assert_eq!(log.of(&design)[3].len(), 2);
+        assert!(!log.note_again(&design, 99_999, &first, first));
     }
 
     #[test]

@@ -172,6 +172,53 @@ async fn a_recording_is_heard_in_place_of_the_microphone() {
 
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
+async fn what_is_heard_goes_into_the_log_where_that_is_wished() {
+    // The tenth is plucked twice, flat and then in tune: its last reading stays.
+    let file = recording("noted", &[(10, -9.0), (10, 0.4), (30, -22.0)]);
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    open(&browser, &site).await;
+    let input = browser.client.find(fantoccini::Locator::Css("#tuner-input")).await.unwrap();
+    let over = format!("{SAID}.startsWith('The recording is over: 3 notes')");
+    // Nothing is noted unasked.
+    input.send_keys(&file.display().to_string()).await.unwrap();
+    browser.until(&over, "its end").await;
+    assert_eq!(browser.text("#tuner-noted").await, "");
+    browser.click("#tuner-note").await;
+    let warm = "const field = document.querySelector('.tuner-noting input[type=text]');
+         field.value = '19,5'; field.dispatchEvent(new Event('input', { bubbles: true }));
+         document.querySelector('#tuner-said').textContent = ''";
+    browser.ask(warm).await;
+    input.send_keys(&file.display().to_string()).await.unwrap();
+    browser.until(&over, "its end").await;
+    let noted = "return document.querySelector('#tuner-noted').textContent";
+    browser.until(&format!("{noted}.startsWith('Noted: 30, ')"), "the last line").await;
+    browser.screenshot("tuner-noted-1366").await;
+    browser.check_barriers().await;
+    // As it is kept: which string, that it was tuned, how far off, how warm.
+    let lines = "return [...keeping.keys()].filter((key) => /settled/.test(key))
+        .map((key) => keeping.get(key)).join('')";
+    let kept = browser.ask(lines).await.as_str().expect("a text").to_owned();
+    let cells: Vec<Vec<&str>> = kept.lines().map(|line| line.split('\t').collect()).collect();
+    assert_eq!(cells.len(), 2, "{kept}");
+    for (line, cents) in cells.iter().zip([0.4, -22.0]) {
+        assert_eq!((line[3], line[5]), ("t", "19.5"), "{kept}");
+        let off: f64 = line[4].parse().expect("cents");
+        assert!((off - cents).abs() < 0.3, "{kept}");
+    }
+    // The last one is taken back, here; the other stands in the log of settling.
+    browser.click("#tuner-unnote").await;
+    browser.until(&format!("{noted} === 'The last line is taken back.'"), "its word").await;
+    browser.click(".window-head button").await;
+    browser.click("#settling").await;
+    let rows = "return document.querySelectorAll('#settling-lines tr').length === 1";
+    browser.until(rows, "the line").await;
+    browser.check_console().await;
+    let _ = std::fs::remove_file(file);
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
 async fn a_microphone_that_is_refused_is_told() {
     let site = Site::of_build("/");
     let browser =

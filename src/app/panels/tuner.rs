@@ -1,12 +1,14 @@
 //! The tuner: large letters and a needle for two metres away, large buttons for dirty hands.
 
 mod bench;
+mod noting;
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use leptos::{ev, html};
 
 use self::bench::{Bench, OFF, STATES, begin, end, found};
+use self::noting::noting;
 use crate::app::browser;
 use crate::app::rows::heard::told;
 use crate::app::store::Store;
@@ -46,6 +48,7 @@ pub fn TunerWindow(store: Store) -> impl IntoView {
                 <div id="tuner-shown" inner_html=move || bench.shown.get()></div>
                 <p class="out-of-sight" role="status">{words(move || bench.steady.get())}</p>
                 {acts(bench)}
+                {noting(bench)}
                 {every(bench)}
                 <p class="hint">{words(move || say::meaning(&display::decimals(bench.room_cents(), 1)))}</p>
                 <p class="hint" id="tuner-private">{say::PRIVATE.said()}</p>

@@ -22,6 +22,8 @@ discs-flat = Oben
 discs-natural = Mitte
 discs-sharp = Unten
 tone = Vergleichston
+note-each = Jede gehörte Saite eintragen
+note-hint = Eingetragen wird in die Aufzeichnung unter „Einstimmen“; sie bleibt mit dem Entwurf in diesem Browser. Wird eine Saite mehrmals nacheinander gezupft, bleibt nur ihr letzter Wert.
 
 ## What is heard
 

@@ -22,6 +22,8 @@ discs-flat = Bémol
 discs-natural = Bécarre
 discs-sharp = Dièse
 tone = Son de référence
+note-each = Noter chaque corde entendue
+note-hint = Les relevés se trouvent sous « Mise en accord » et restent dans ce navigateur avec le projet. D’une corde pincée plusieurs fois de suite, seul le dernier relevé est gardé.
 
 ## What is heard
 

@@ -74,16 +74,62 @@ fn change(store: Store, change: impl FnOnce(&mut Settled) -> bool) -> Result<boo
     Ok(true)
 }
 
-/// Notes a reading of a string of the open design, now. Whether there was room for it.
+/// Notes a reading of a string of the open design, now; in place of the one before it, where that is given and nothing
+/// was noted since. What was noted, if there was room for it.
 ///
 /// # Errors
 ///
 /// Why the browser does not keep it, as a sentence.
-pub fn note_reading(store: Store, reading: Reading) -> Result<bool, String> {
+pub fn note_reading(
+    store: Store,
+    reading: Reading,
+    before: Option<Entry>,
+) -> Result<Option<Entry>, String> {
     let Reading { row, cents, is_tuning, celsius } = reading;
     let entry = Entry { minutes: now_min(), cents, is_tuning, celsius };
-    change(store, |log| log.note(&store.design.get_untracked(), row, entry))
+    let design = store.design.get_untracked();
+    let is_noted = change(store, |log| match &before {
+        Some(before) => log.note_again(&design, row, before, entry),
+        None => log.note(&design, row, entry),
+    })?;
+    Ok(is_noted.then_some(entry))
 }
+
+/// Takes the last line of the log back. Whether there was one.
+///
+/// # Errors
+///
+/// Why the browser does not keep the rest, as a sentence.
+pub fn take_back(store: Store) -> Result<bool, String> {
+    change(store, Settled::take_back)
+}
+
+/// The temperature that a text is, if one was written.
+///
+/// # Errors
+///
+/// What to write instead.
+pub fn celsius_of(text: &str) -> Result<Option<f64>, String> {
+    if text.trim().is_empty() {
+        return Ok(None);
+    }
+    let known = number(text).filter(|celsius| CELSIUS.contains(celsius));
+    Ok(Some(known.ok_or_else(|| String::from(say::BAD_CELSIUS))?))
+}
+
+fn number(text: &str) -> Option<f64> {
+    decimal(&text.trim().replace(',', ".").replace('−', "-"))
+}
+
+/// What was done with a string whose reading is noted: it was heard, or tuned.
+pub fn kinds() -> Vec<(String, String)> {
+    let kinds = [(TUNED, say::TUNED), (HEARD, say::HEARD)];
+    kinds.map(|(key, words)| (key.to_owned(), words.said().to_owned())).to_vec()
+}
+
+/// The keys of [`kinds`].
+pub const TUNED: &str = "tuned";
+pub const HEARD: &str = "heard";
 
 /// The day of a moment.
 fn day(minutes: f64) -> String {
@@ -175,7 +221,6 @@ fn entry(store: Store, noted: RwSignal<u32>) -> AnyView {
     let cents = RwSignal::new("0".to_owned());
     let celsius = RwSignal::new(String::new());
     let outcome = RwSignal::new(Ok::<String, String>(String::new()));
-    let number = |text: &str| decimal(&text.trim().replace(',', ".").replace('−', "-"));
     let name = move |row: usize| {
         store.analysis.with_untracked(|analysis| {
             analysis.strings.get(row).map(display::string_number).unwrap_or_default()
@@ -184,19 +229,13 @@ fn entry(store: Store, noted: RwSignal<u32>) -> AnyView {
     let read = move || -> Result<Reading, String> {
         let cents = cents.with_untracked(|text| number(text)).filter(|cents| CENTS.contains(cents));
         let cents = cents.ok_or_else(|| String::from(say::BAD_CENTS))?;
-        let celsius = match celsius.get_untracked().trim() {
-            "" => None,
-            text => {
-                let known = number(text).filter(|celsius| CELSIUS.contains(celsius));
-                Some(known.ok_or_else(|| String::from(say::BAD_CELSIUS))?)
-            }
-        };
+        let celsius = celsius.with_untracked(|text| celsius_of(text))?;
         let (row, is_tuning) = (row.get_untracked(), is_tuning.get_untracked());
         Ok(Reading { row, cents, is_tuning, celsius })
     };
     let note = move || {
         let done = read().and_then(|reading| {
-            if note_reading(store, reading)? {
+            if note_reading(store, reading, None)?.is_some() {
                 Ok(say::noted(&display::cents(reading.cents), &name(reading.row)))
             } else {
                 Err(say::LOG_FULL.into())
@@ -205,8 +244,8 @@ fn entry(store: Store, noted: RwSignal<u32>) -> AnyView {
         noted.update(|count| *count += 1);
         outcome.set(done);
     };
-    let take_back = move || {
-        let done = change(store, Settled::take_back);
+    let back = move || {
+        let done = take_back(store);
         noted.update(|count| *count += 1);
         let words = |back| if back { say::TAKEN_BACK } else { say::NOTHING_TAKEN };
         outcome.set(done.map(|back| words(back).into()));
@@ -221,9 +260,7 @@ fn entry(store: Store, noted: RwSignal<u32>) -> AnyView {
         let all = analysis.strings.iter().enumerate();
         all.map(|(at, figures)| option(at, display::string_number(figures))).collect()
     };
-    let kinds = [("tuned", say::TUNED), ("heard", say::HEARD)];
-    let kinds = kinds.map(|(key, words)| (key.to_owned(), words.said().to_owned())).to_vec();
-    let kind = move || if is_tuning.get() { "tuned" } else { "heard" }.to_owned();
+    let kind = move || if is_tuning.get() { TUNED } else { HEARD }.to_owned();
     let said = move || outcome.get().unwrap_or_else(|wrong| wrong);
     view! {
         <fieldset class="trial-fields" aria-label=say::LOG.said()>
@@ -238,15 +275,15 @@ fn entry(store: Store, noted: RwSignal<u32>) -> AnyView {
             </label>
             <Choice
                 label=say::KIND.said()
-                choices=kinds
+                choices=kinds()
                 value=Signal::derive(kind)
-                on_change=move |key: String| is_tuning.set(key == "tuned")
+                on_change=move |key: String| is_tuning.set(key == TUNED)
             />
             <TextField label=say::CENTS.said() value=cents on_input=move |text| cents.set(text)/>
             <TextField label=say::CELSIUS.said() value=celsius on_input=move |text| celsius.set(text)/>
             <p class="window-actions">
                 {button("tool main", "settling-note", "", say::NOTE.said(), note)}
-                {button("tool", "settling-back", "", say::TAKE_BACK.said(), take_back)}
+                {button("tool", "settling-back", "", say::TAKE_BACK.said(), back)}
             </p>
             <p role="status" id="settling-noted" class:wrong=move || outcome.with(Result::is_err)>
                 {words(said)}

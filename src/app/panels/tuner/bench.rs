@@ -7,6 +7,7 @@ use leptos::task::spawn_local;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, KeyboardEvent};
 
+use super::noting::Noting;
 use crate::app::browser::{self, Unheard};
 use crate::app::rows::heard::Sounds;
 use crate::app::store::Store;
@@ -62,6 +63,8 @@ pub(super) struct Bench {
     pub said: RwSignal<String>,
     /// 1 where that is what went wrong.
     pub failed: RwSignal<usize>,
+    /// Whether what is heard goes into the log.
+    pub noting: Noting,
 }
 
 impl Bench {
@@ -72,7 +75,21 @@ impl Bench {
         let (one_by_one, raised, row, state, tone, count) =
             (number(), number(), number(), number(), number(), number());
         let (shown, steady, said, failed) = (text(), text(), text(), number());
-        Self { store, one_by_one, raised, row, state, tone, count, shown, steady, said, failed }
+        let noting = Noting::new(store);
+        Self {
+            store,
+            one_by_one,
+            raised,
+            row,
+            state,
+            tone,
+            count,
+            shown,
+            steady,
+            said,
+            failed,
+            noting,
+        }
     }
 
     /// Within so many cents a string is in tune, as the design allows.
@@ -203,8 +220,12 @@ impl Bench {
             return;
         }
         let room_cents = self.room_cents();
-        let row = EAR.with_borrow_mut(|ear| ear.take_notes(notes, room_cents));
+        let found = EAR.with_borrow_mut(|ear| ear.take_notes(notes, room_cents));
         self.count.update(|count| *count += 1);
+        for (row, cents) in &found {
+            self.noting.note(*row, *cents);
+        }
+        let row = found.last().map(|(row, _)| *row);
         if let Some(row) = row.filter(|_| self.one_by_one.get_untracked() == 0) {
             self.row.set(row);
         }
@@ -260,9 +281,9 @@ impl Ear {
         }
     }
 
-    /// Notes what was found; the row of the last one.
-    fn take_notes(&mut self, notes: &[NoteFound], room_cents: f64) -> Option<usize> {
-        let mut last = None;
+    /// Keeps what was found: each row, and how far off it was.
+    fn take_notes(&mut self, notes: &[NoteFound], room_cents: f64) -> Vec<(usize, f64)> {
+        let mut all = Vec::new();
         self.notes += notes.len();
         for note in notes {
             let row = note.string.and_then(|place| self.rows.get(place).copied());
@@ -270,11 +291,11 @@ impl Ear {
                 && let Some(found) = self.found.get_mut(row)
             {
                 *found = Some(cents);
-                last = Some(row);
+                all.push((row, cents));
             }
         }
         self.mark_those_in_tune(room_cents);
-        last
+        all
     }
 }
 
