@@ -27,6 +27,8 @@ pub struct Aim {
     pub raised: Vec<u8>,
     /// By how much each octave is wider than 1200 cents, counted from A4 up and down: up to [`MOST_WIDER_CENTS`].
     pub wider_cents: f64,
+    /// How far from its pitch each string is tuned for now, in cents, in the design's order: while a harp is brought up.
+    pub off_cents: Vec<f64>,
 }
 
 /// What each string that has a pitch should sound, and what the design says of it; `number` tells which string it is.
@@ -44,11 +46,12 @@ pub fn sought(design: &Design, resolved: &Resolved, analysis: &Analysis, aim: &A
         let Ok(open) = figures.frequency else { continue };
         let raised = aim.raised.get(place).copied().unwrap_or(0).min(reach(string.mechanism));
         let hz = raised_hz(string.note, open, raised, tuning);
+        let off = aim.off_cents.get(place).copied().filter(|off| off.is_finite()).unwrap_or(0.0);
         let octaves = cents(hz / Setting::A4.number(design)) / 1200.0;
         let shorter = ratio(100.0 * f64::from(raised)).powi(2);
         list.push(Sought {
             number: figures.number,
-            target: Frequency::from_hz(hz * ratio(wider * octaves)),
+            target: Frequency::from_hz(hz * ratio(wider * octaves + off)),
             inharmonicity_b: figures.inharmonicity_b.ok().map(|b| b * shorter),
             cents_per_degree: figures.cents_per_pin_degree.ok(),
             is_in_tune: false,

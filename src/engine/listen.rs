@@ -179,8 +179,12 @@ impl Listener {
         })
     }
 
-    /// Changes what is listened for; what sounds goes on. With `led`, a place in the list, only that string is meant.
+    /// Changes what is listened for; what sounds goes on, but where another string is led: it would be taken for that.
+    /// With `led`, a place in the list, only that string is meant.
     pub fn listen_for(&mut self, strings: Vec<Sought>, led: Option<usize>) {
+        if led.is_some() && led != self.strings.led {
+            self.end();
+        }
         self.strings = Strings { all: strings, led };
     }
 

@@ -3,11 +3,13 @@
 
 mod ear;
 pub(super) mod log;
+pub(super) mod way;
 
 use leptos::prelude::*;
 
 use self::ear::Ear;
 use self::log::Log;
+use self::way::Way;
 use crate::app::frame::Frame;
 use crate::app::store::{Store, Window as Shown};
 use crate::app::widgets::button::button;
@@ -16,10 +18,7 @@ use crate::app::widgets::list::{either, list, part};
 use crate::app::widgets::window::Window;
 use crate::design::advice;
 use crate::design::bearing_words::order_name;
-use crate::design::giving::gives_of;
-use crate::design::settling::{
-    BEGINS, HEADS, easiest, load_of, load_told, plan_of, round_name, row, told,
-};
+use crate::design::settling::{BEGINS, HEADS, easiest, load_told, row, told};
 use crate::engine::bearing::Order;
 use crate::words::{settling as say, stringing};
 
@@ -50,33 +49,11 @@ pub fn SettlingWindow(store: Store) -> impl IntoView {
 /// The plan, a round at a time.
 #[component]
 fn Bringing(store: Store) -> impl IntoView {
-    let Frame { band, borne } = Frame::here();
-    let gives = Memo::new(move |_| {
-        let (borne, resolved) = (borne.read(), store.resolved.read());
-        gives_of(&band.read(), &borne.loads, &store.analysis.read(), &resolved)
-    });
-    let loads = Memo::new(move |_| {
-        let (borne, resolved, analysis) =
-            (borne.read(), store.resolved.read(), store.analysis.read());
-        let band = band.read();
-        Order::ALL.map(|order| load_of((&band, &borne.loads), &resolved, &analysis, order))
-    });
-    // What is easiest on the frame, until another order is chosen.
-    let chosen = RwSignal::new(None::<usize>);
-    let order = move || match chosen.get() {
-        Some(at) => Order::ALL.get(at).copied().unwrap_or_default(),
-        None => loads.with(|loads| easiest(loads)),
-    };
-    let begins = RwSignal::new(0_usize);
-    let round = RwSignal::new(0_usize);
-    let plan = Memo::new(move |_| {
-        let (gives, resolved) = (gives.read(), store.resolved.read());
-        plan_of(gives.as_ref(), &resolved, &store.analysis.read(), order(), begins.get())
-    });
-    let here = move || round.get().min(plan.with(|plan| plan.passes.len()).saturating_sub(1));
+    let way = Way::new(store);
+    let Way { chosen, begins, loads, plan, .. } = way;
     let line = |text: String| part(&text.clone(), move || view! { <li>{text}</li> }.into_any());
     let said = move || {
-        let order = order();
+        let order = way.order();
         let mut all = plan.with(|plan| told(plan, &store.analysis.read()));
         let at = Order::ALL.iter().position(|other| *other == order);
         let load = loads.with(|loads| at.and_then(|at| loads[at]));
@@ -86,7 +63,7 @@ fn Bringing(store: Store) -> impl IntoView {
     let rows = move || {
         let (resolved, analysis) = (store.resolved.read(), store.analysis.read());
         let units = store.design.with(|design| design.units);
-        let number = here();
+        let number = way.here();
         plan.with(|plan| {
             let steps = plan.passes.get(number).map_or(&[][..], |pass| &pass.steps);
             steps
@@ -108,20 +85,8 @@ fn Bringing(store: Store) -> impl IntoView {
     let orders = digits(Order::ALL.len(), &|at| order_name(Order::ALL[at]).to_owned());
     let ways = digits(BEGINS.len(), &|at| BEGINS[at].1.said().to_owned());
     let at_order = move || {
-        let order = order();
+        let order = way.order();
         Order::ALL.iter().position(|other| *other == order).unwrap_or(0).to_string()
-    };
-    let rounds = move || {
-        let option = |at: usize, name: String| {
-            part(&(at, name.clone()), move || {
-                view! { <option value=at.to_string() selected=move || here() == at>{name}</option> }
-                    .into_any()
-            })
-        };
-        plan.with(|plan| {
-            let all = plan.passes.iter().enumerate();
-            all.map(|(at, pass)| option(at, round_name(pass, at + 1))).collect()
-        })
     };
     let heads = HEADS.map(|head| view! { <th scope="col">{head.said()}</th> });
     view! {
@@ -140,15 +105,7 @@ fn Bringing(store: Store) -> impl IntoView {
                     value=Signal::derive(move || begins.get().to_string())
                     on_change=move |digit: String| begins.set(digit.parse().unwrap_or(0))
                 />
-                <label class="field">
-                    <span>{say::ROUND.said()}</span>
-                    <select
-                        id="settling-round"
-                        on:change=move |event| round.set(event_target_value(&event).parse().unwrap_or(0))
-                    >
-                        {list(rounds)}
-                    </select>
-                </label>
+                {way.field("settling-round")}
             </div>
             <ul class="granted" id="settling-told">{list(said)}</ul>
             <div class="sheet" role="region" tabindex="0" aria-label=say::TABLE.said()>

@@ -1,15 +1,18 @@
 //! The tuner: large letters and a needle for two metres away, large buttons for dirty hands.
 
 mod bench;
+mod ear;
 mod noting;
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use leptos::{ev, html};
 
-use self::bench::{Bench, OFF, STATES, begin, end, found};
+use self::bench::{AS_PLANNED, Bench, OFF, ONE, ORDERS, STATES};
+use self::ear::{begin, end, found};
 use self::noting::noting;
 use crate::app::browser;
+use crate::app::frame::Frame;
 use crate::app::rows::heard::told;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
@@ -28,6 +31,7 @@ const PEDALS: [Words; 3] = [say::DISCS_FLAT, say::DISCS_NATURAL, say::DISCS_SHAR
 /// The tuner.
 #[component]
 pub fn TunerWindow(store: Store) -> impl IntoView {
+    Frame::provide(store);
     let bench = Bench::new(store);
     begin(bench);
     Effect::new(move |_| bench.listen_for());
@@ -51,6 +55,7 @@ pub fn TunerWindow(store: Store) -> impl IntoView {
                 {noting(bench)}
                 {every(bench)}
                 <p class="hint">{words(move || say::meaning(&display::decimals(bench.room_cents(), 1)))}</p>
+                {while_so(move || bench.order.get() == AS_PLANNED, || view! { <p class="hint">{say::PLAN_HINT.said()}</p> }.into_any())}
                 <p class="hint" id="tuner-private">{say::PRIVATE.said()}</p>
                 <p class="caution">{caution()}</p>
             </div>
@@ -107,7 +112,8 @@ fn begun(bench: Bench) -> AnyView {
                 accept="audio/*,.wav"
                 on:change=chosen
             />
-            {chooser(say::ORDER, "tuner-order", bench.one_by_one, &[say::ANY, say::ONE])}
+            {chooser(say::ORDER, "tuner-order", bench.order, &ORDERS)}
+            {while_so(move || bench.order.get() == AS_PLANNED, move || bench.way.field("tuner-round"))}
             {levers}
             <p id="tuner-state" role="status">{words(state)}</p>
         </div>
@@ -176,7 +182,8 @@ fn every(bench: Bench) -> AnyView {
             part(&key, move || {
                 let go = move |_| {
                     bench.row.set(row);
-                    bench.one_by_one.set(1);
+                    // Whoever chooses a string is not led to another, but by the plan.
+                    bench.order.update(|order| *order = (*order).max(ONE));
                 };
                 view! { <button type="button" class="quiet" on:click=go>{text}</button> }.into_any()
             })

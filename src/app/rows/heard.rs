@@ -4,12 +4,15 @@ use crate::design::display;
 use crate::design::letters::escape;
 use crate::engine::analysis::{Analysis, StringFigures};
 use crate::engine::listen::{Heard, Sought};
+use crate::engine::units::Frequency;
 use crate::words::{Words, tuner as say};
 
 /// The needle goes so far to either side, in cents.
 const NEEDLE_CENTS: f64 = 50.0;
 /// Marks of the scale, in cents.
 const MARKS: [i32; 11] = [-50, -40, -30, -20, -10, 0, 10, 20, 30, 40, 50];
+/// What is nearer to pitch is at pitch, in cents.
+const LEAST_OFF_CENTS: f64 = 0.5;
 /// From here on, degrees are told whole.
 const WHOLE_DEGREES: f64 = 10.0;
 
@@ -25,6 +28,8 @@ pub struct Sounds<'a> {
     pub is_past: bool,
     /// The row that is to be plucked, if the maker goes one by one.
     pub led: Option<usize>,
+    /// How far from its pitch that string is tuned for now, in cents.
+    pub off_cents: f64,
     /// Within so many cents a string is in tune.
     pub room_cents: f64,
 }
@@ -46,6 +51,22 @@ impl Sounds<'_> {
             Some(figures) => say::pluck_one(&display::string_name(figures)),
             None => say::PLUCK_ANY.into(),
         }
+    }
+
+    /// The number of the string that is to be plucked.
+    fn number(&self) -> Option<usize> {
+        Some(self.led? + 1)
+    }
+
+    /// What the round asks of the string that is to be plucked, as markup; nothing where that is its pitch.
+    fn for_now(&self) -> String {
+        if self.led.is_none() || self.off_cents.abs() < LEAST_OFF_CENTS {
+            return String::new();
+        }
+        let cents = display::decimals(self.off_cents.abs(), 0);
+        let said =
+            if self.off_cents > 0.0 { say::now_sharp(&cents) } else { say::now_flat(&cents) };
+        format!("<p class=\"heard-pin\">{}</p>", escape(&said))
     }
 
     /// The words for how it stands: too low, too high or in tune.
@@ -72,8 +93,16 @@ impl Sounds<'_> {
     /// All of it as markup.
     pub fn markup(&self) -> String {
         let title = escape(&self.title());
+        let hz = |frequency: Frequency| display::decimals(frequency.to_hz(), 2);
+        let for_now = self.for_now();
         let Some(heard) = self.heard else {
-            return format!("<p class=\"heard-name\">{title}</p>{}", needle(None));
+            let led = self.strings.iter().find(|string| Some(string.number) == self.number());
+            let target = led.map(|string| say::target(&hz(string.target))).unwrap_or_default();
+            return format!(
+                "<p class=\"heard-name\">{title}</p>{for_now}{}<p class=\"hint\">{}</p>",
+                needle(None),
+                escape(&target)
+            );
         };
         let target = heard.string.and_then(|place| self.strings.get(place));
         let (cents, verdict) = match heard.needle_cents {
@@ -87,13 +116,11 @@ impl Sounds<'_> {
             (_, true) => " true",
             _ => "",
         };
-        let hz =
-            |frequency: crate::engine::units::Frequency| display::decimals(frequency.to_hz(), 2);
         let first =
             heard.first.map_or_else(|| say::FIRST_WEAK.into(), |first| say::first(&hz(first)));
         let target = target.map(|string| say::target(&hz(string.target))).unwrap_or_default();
         format!(
-            "<div class=\"heard{class}\"><p class=\"heard-name\">{title}</p>\
+            "<div class=\"heard{class}\"><p class=\"heard-name\">{title}</p>{for_now}\
              <p class=\"heard-cents\">{cents} <span>{}</span></p>{}\
              <p class=\"heard-pin\">{}</p>\
              <p class=\"hint\">{} · {} · {}</p></div>",
@@ -156,7 +183,6 @@ mod tests {
     use crate::design::presets::SAMPLES;
     use crate::design::resolve::resolve;
     use crate::engine::analysis::analyse;
-    use crate::engine::units::Frequency;
 
     #[test]
     fn a_string_is_shown_with_its_cents_and_what_its_pin_must_do() {
@@ -189,6 +215,7 @@ mod tests {
                 heard,
                 is_past: false,
                 led,
+                off_cents: 0.0,
                 room_cents: 2.0,
             };
             (sounds.markup(), sounds.steady())
@@ -212,6 +239,22 @@ mod tests {
         assert!(markup.contains("Pluck String 1") || markup.contains("Pluck string 1"), "{markup}");
         assert_eq!(steady, "");
         assert!(of(None, None).0.contains("Pluck a string"));
+        let for_now = |off_cents: f64| {
+            let (analysis, strings) = (&analysis, &strings);
+            let sounds = Sounds {
+                strings,
+                analysis,
+                heard: None,
+                is_past: false,
+                led: Some(2),
+                off_cents,
+                room_cents: 2.0,
+            };
+            sounds.markup()
+        };
+        assert!(for_now(12.4).contains("12 cents above pitch"), "{}", for_now(12.4));
+        assert!(for_now(-100.0).contains("100 cents below pitch"));
+        assert!(for_now(0.3).contains("440.00") && !for_now(0.3).contains("pitch"));
         let other = Heard { string: None, needle_cents: None, pin_degrees: None, ..heard };
         assert!(of(Some(&other), None).0.contains("No string of the harp"));
         assert_eq!(told(None, 2.0), "not heard yet");

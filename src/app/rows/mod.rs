@@ -7,6 +7,7 @@ mod client;
 mod details;
 mod exchanged;
 pub mod heard;
+pub mod led;
 mod licences;
 mod markup;
 mod measured;

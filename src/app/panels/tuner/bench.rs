@@ -1,18 +1,21 @@
 //! What the tuner listens with, and what was chosen.
 
-use std::cell::RefCell;
-
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, KeyboardEvent};
 
+use super::ear::{EAR, took};
 use super::noting::Noting;
 use crate::app::browser::{self, Unheard};
+use crate::app::panels::settling::way::Way;
 use crate::app::rows::heard::Sounds;
+use crate::app::rows::led::{self, Stay};
 use crate::app::store::Store;
+use crate::design::letters::capital;
 use crate::design::listening::{Aim, sought};
-use crate::engine::listen::{Heard, Listener, NoteFound, Sought};
+use crate::engine::listen::{NoteFound, Reading};
+use crate::engine::settling::plan::Pass;
 use crate::words::{Words, tuner as say};
 
 /// Whether the tuner listens, by places: [`Bench::state`].
@@ -22,31 +25,18 @@ const ASKING: usize = 1;
 const LISTENING: usize = 2;
 const READING: usize = 3;
 
-/// What is listened with. It does not go through signals, as it changes twenty times a second.
-#[derive(Default)]
-struct Ear {
-    bench: Option<Bench>,
-    listener: Option<(f64, Listener)>,
-    strings: Vec<Sought>,
-    /// The row of each of them.
-    rows: Vec<usize>,
-    /// How far off each row was when it was heard last, in cents.
-    found: Vec<Option<f64>>,
-    notes: usize,
-    heard: Option<Heard>,
-    is_past: bool,
-}
-
-thread_local! {
-    static EAR: RefCell<Ear> = RefCell::default();
-}
+/// How the strings are gone through, by places: [`Bench::order`].
+pub(super) const ORDERS: [Words; 3] = [say::ANY, say::ONE, say::AS_PLANNED];
+const ANY: usize = 0;
+pub(super) const ONE: usize = 1;
+pub(super) const AS_PLANNED: usize = 2;
 
 /// What was chosen and what is shown. Few kinds of signals, as each takes a kilobyte.
 #[derive(Clone, Copy)]
 pub(super) struct Bench {
     pub store: Store,
-    /// 1 where the strings are gone through one by one.
-    pub one_by_one: RwSignal<usize>,
+    /// How the strings are gone through: as they sound, one by one, or as the plan goes.
+    pub order: RwSignal<usize>,
     /// By how many semitones the strings are raised.
     pub raised: RwSignal<usize>,
     pub row: RwSignal<usize>,
@@ -65,6 +55,8 @@ pub(super) struct Bench {
     pub failed: RwSignal<usize>,
     /// Whether what is heard goes into the log.
     pub noting: Noting,
+    /// The plan by which the harp is brought up.
+    pub way: Way,
 }
 
 impl Bench {
@@ -72,13 +64,13 @@ impl Bench {
     pub fn new(store: Store) -> Self {
         let number = || RwSignal::new(0);
         let text = || RwSignal::new(String::new());
-        let (one_by_one, raised, row, state, tone, count) =
+        let (order, raised, row, state, tone, count) =
             (number(), number(), number(), number(), number(), number());
         let (shown, steady, said, failed) = (text(), text(), text(), number());
-        let noting = Noting::new(store);
+        let (noting, way) = (Noting::new(store), Way::new(store));
         Self {
             store,
-            one_by_one,
+            order,
             raised,
             row,
             state,
@@ -89,22 +81,58 @@ impl Bench {
             said,
             failed,
             noting,
+            way,
         }
     }
 
-    /// Within so many cents a string is in tune, as the design allows.
+    /// Within so many cents a string is in tune, as the design allows, or the round.
     pub fn room_cents(self) -> f64 {
-        self.store.resolved.read_untracked().harp.conditions.tolerances.pitch_cents
+        let cents = self.store.resolved.read_untracked().harp.conditions.tolerances.pitch_cents;
+        untrack(|| self.of_round(|pass| led::room_cents(pass, cents))).unwrap_or(cents)
+    }
+
+    /// Something of the round that is gone through; nothing where none is.
+    fn of_round<T>(self, read: impl FnOnce(&Pass) -> T) -> Option<T> {
+        if self.order.get() != AS_PLANNED {
+            return None;
+        }
+        let here = self.way.here();
+        self.way.plan.with(|plan| plan.passes.get(here).map(read))
+    }
+
+    /// Begins a round with its first string.
+    fn begin_round(self) {
+        let round = (self.order.get() == AS_PLANNED).then(|| self.way.here());
+        if EAR.with_borrow_mut(|ear| std::mem::replace(&mut ear.round, round)) == round {
+            return;
+        }
+        // What was found was found beside other targets.
+        EAR.with_borrow_mut(|ear| ear.found.fill(None));
+        self.count.update(|count| *count += 1);
+        let first = self.of_round(|pass| pass.steps.first().map(|step| step.place));
+        self.said.set(match first {
+            Some(None) => capital(say::NO_STRINGS.said()),
+            _ => String::new(),
+        });
+        self.failed.set(0);
+        if let Some(row) = first.flatten() {
+            self.row.set(row);
+        }
     }
 
     /// What the strings should sound, after the design or what was chosen changed.
     pub fn listen_for(self) {
-        let is_led = self.one_by_one.get() == 1;
+        self.begin_round();
+        let is_led = self.order.get() != ANY;
         // Else the row follows what is heard.
-        let row = if is_led { self.row.get() } else { self.row.get_untracked() };
+        if is_led {
+            self.row.track();
+        }
         let count = self.store.count();
         let raised = u8::try_from(self.raised.get()).unwrap_or(0);
-        let aim = Aim { raised: vec![raised; count], ..Aim::default() };
+        let off_cents = self.of_round(|pass| led::off_cents(pass, count)).unwrap_or_default();
+        let aim =
+            Aim { raised: vec![raised; count], off_cents: off_cents.clone(), ..Aim::default() };
         let strings = {
             let (design, resolved) = (self.store.design.read(), self.store.resolved.read());
             sought(&design, &resolved, &self.store.analysis.read(), &aim)
@@ -112,10 +140,12 @@ impl Bench {
         EAR.with_borrow_mut(|ear| {
             ear.rows = strings.iter().map(|string| string.number.saturating_sub(1)).collect();
             ear.strings = strings;
+            ear.off_cents = off_cents;
+            ear.stay = Stay::default();
             ear.found.resize(count, None);
             ear.mark_those_in_tune(self.room_cents());
             ear.heard = None;
-            let led = is_led.then(|| ear.rows.iter().position(|own| *own == row)).flatten();
+            let led = self.led(&ear.rows);
             let strings = ear.strings.clone();
             if let Some((_, listener)) = &mut ear.listener {
                 listener.listen_for(strings, led);
@@ -127,7 +157,7 @@ impl Bench {
     /// Shows what was heard last.
     fn show(self) {
         let analysis = self.store.analysis.read_untracked();
-        let led = (self.one_by_one.get_untracked() == 1).then(|| self.row.get_untracked());
+        let led = (self.order.get_untracked() != ANY).then(|| self.row.get_untracked());
         let room_cents = self.room_cents();
         let (markup, steady) = EAR.with_borrow(|ear| {
             let sounds = Sounds {
@@ -136,6 +166,7 @@ impl Bench {
                 heard: ear.heard.as_ref(),
                 is_past: ear.is_past,
                 led,
+                off_cents: ear.off_of(led),
                 room_cents,
             };
             (sounds.markup(), sounds.steady())
@@ -223,19 +254,53 @@ impl Bench {
         let found = EAR.with_borrow_mut(|ear| ear.take_notes(notes, room_cents));
         self.count.update(|count| *count += 1);
         for (row, cents) in &found {
-            self.noting.note(*row, *cents);
+            // The log knows of no rounds: how far off its pitch.
+            let off = EAR.with_borrow(|ear| ear.off_of(Some(*row)));
+            self.noting.note(*row, *cents + off);
         }
         let row = found.last().map(|(row, _)| *row);
-        if let Some(row) = row.filter(|_| self.one_by_one.get_untracked() == 0) {
+        if let Some(row) = row.filter(|_| self.order.get_untracked() == ANY) {
             self.row.set(row);
+        }
+    }
+
+    /// The place of the string that is led, among those that are listened for.
+    pub fn led(self, rows: &[usize]) -> Option<usize> {
+        let row = self.row.get_untracked();
+        let is_led = self.order.get_untracked() != ANY;
+        is_led.then(|| rows.iter().position(|own| *own == row)).flatten()
+    }
+
+    /// Takes what was made of a piece that was heard.
+    pub fn heard(self, readings: &[Reading], notes: &[NoteFound]) {
+        self.take_notes(notes);
+        let room_cents = self.room_cents();
+        let (is_new, is_there) = EAR.with_borrow_mut(|ear| ear.take_readings(readings, room_cents));
+        if is_new {
+            self.show();
+        }
+        if is_there && self.order.get_untracked() == AS_PLANNED {
+            // What sounds is of the string that is left now.
+            let notes = EAR.with_borrow_mut(|ear| ear.end());
+            self.take_notes(&notes);
+            self.go(true);
+            untrack(|| self.listen_for());
         }
     }
 
     /// To the next string or back.
     pub fn go(self, forward: bool) {
+        let row = self.row.get_untracked();
+        let beside = untrack(|| self.of_round(|pass| led::beside(pass, row, forward)));
         let count = self.store.design.read_untracked().strings.len().max(1);
         let step = if forward { 1 } else { count - 1 };
-        self.row.update(|row| *row = (*row + step) % count);
+        match beside {
+            None => self.row.set((row + step) % count),
+            Some(Some(row)) => self.row.set(row),
+            // The round has an end.
+            Some(None) if forward => self.said.set(say::ROUND_DONE.into()),
+            Some(None) => {}
+        }
         if self.tone.get_untracked() == 1 {
             self.sound(1);
         }
@@ -271,81 +336,4 @@ impl Bench {
         }
         event.prevent_default();
     }
-}
-
-impl Ear {
-    fn mark_those_in_tune(&mut self, room_cents: f64) {
-        for (string, row) in self.strings.iter_mut().zip(&self.rows) {
-            let found = self.found.get(*row).copied().flatten();
-            string.is_in_tune = found.is_some_and(|cents| cents.abs() <= room_cents);
-        }
-    }
-
-    /// Keeps what was found: each row, and how far off it was.
-    fn take_notes(&mut self, notes: &[NoteFound], room_cents: f64) -> Vec<(usize, f64)> {
-        let mut all = Vec::new();
-        self.notes += notes.len();
-        for note in notes {
-            let row = note.string.and_then(|place| self.rows.get(place).copied());
-            if let (Some(row), Some(cents)) = (row, note.cents)
-                && let Some(found) = self.found.get_mut(row)
-            {
-                *found = Some(cents);
-                all.push((row, cents));
-            }
-        }
-        self.mark_those_in_tune(room_cents);
-        all
-    }
-}
-
-/// Takes every piece that was heard.
-pub(super) fn took() {
-    let Some(bench) = EAR.with_borrow(|ear| ear.bench) else { return };
-    let mut is_new = false;
-    let mut notes = Vec::new();
-    while let Some((rate_hz, samples)) = browser::take_heard() {
-        let row = bench.row.get_untracked();
-        let is_led = bench.one_by_one.get_untracked() == 1;
-        EAR.with_borrow_mut(|ear| {
-            if ear.listener.as_ref().is_none_or(|(rate, _)| (rate - rate_hz).abs() > 0.5) {
-                let made = Listener::new(rate_hz, ear.strings.clone()).ok();
-                ear.listener = made.map(|made| (rate_hz, made));
-                let led = is_led.then(|| ear.rows.iter().position(|own| *own == row)).flatten();
-                let strings = ear.strings.clone();
-                if let Some((_, listener)) = &mut ear.listener {
-                    listener.listen_for(strings, led);
-                }
-            }
-            let Some((_, listener)) = &mut ear.listener else { return };
-            let readings = listener.feed(&samples);
-            notes.extend(listener.notes_found());
-            if let Some(last) = readings.last() {
-                is_new |= last.heard.is_some() || !ear.is_past;
-                ear.is_past = last.heard.is_none();
-                ear.heard = last.heard.or(ear.heard);
-            }
-        });
-    }
-    if is_new {
-        bench.show();
-    }
-    bench.take_notes(&notes);
-}
-
-/// Begins with nothing heard.
-pub(super) fn begin(bench: Bench) {
-    EAR.set(Ear { bench: Some(bench), ..Ear::default() });
-}
-
-/// Lets microphone and tone go, and forgets what was heard.
-pub(super) fn end() {
-    browser::hear_no_more();
-    spawn_local(browser::sound_tone(0.0, took));
-    EAR.take();
-}
-
-/// How far off each row was when it was heard last, in cents.
-pub(super) fn found() -> Vec<Option<f64>> {
-    EAR.with_borrow(|ear| ear.found.clone())
 }
