@@ -43,7 +43,7 @@ for (const [bytes, name] of names.map((name) => [packed(name), name]).sort((a, b
   console.log(`${String(plain).padStart(10)} ${String(bytes).padStart(10)}  ${name}`);
   all += bytes;
   const isPart = /\.(wasms?|js|css|txt)$/.test(name) && nameOf(name) in sums;
-  const part = name.endsWith(".png") ? "icons" : name === "ear.js" ? "hearing" : isPart ? nameOf(name) : "first screen";
+  const part = name.endsWith(".png") ? "icons" : nameOf(name) === "ear" ? "hearing" : isPart ? nameOf(name) : "first screen";
   sums[part] += bytes;
 }
 

@@ -157,10 +157,8 @@ fn rates_from_a_telephone_to_a_studio_give_the_same_pitch() {
         assert!((notes[0].inharmonicity_b - 2e-5).abs() < 1e-6, "{}", notes[0].inharmonicity_b);
     }
     for rate_hz in [7_999.0, 0.0, -44_100.0, f64::NAN, f64::INFINITY] {
-        assert!(Listener::new(rate_hz, Vec::new()).is_err(), "{rate_hz}");
+        assert!(Listener::new(rate_hz, Vec::new()).is_none(), "{rate_hz}");
     }
-    let told = Listener::new(4_000.0, Vec::new()).unwrap_err().to_string();
-    assert!(told.contains("4000"), "{told}");
 }
 
 #[test]

@@ -21,14 +21,14 @@ mod kept;
 mod sound;
 mod tongue;
 
-pub use self::ear::{Unheard, hear, hear_file, hear_no_more, sound_tone, take_heard};
+pub use self::ear::{Unheard, hear, hear_file, hear_no_more, listen_for, sound_tone, take_heard};
 pub use self::earlier::{forget_states, note_state, states, take_states};
 pub use self::hand::{may_sleep, on_fingers, points_with_fingers, show_on_small, stay_awake};
 pub use self::kept::{
     StorageError, failing, forget, keep, keep_design, kept, kept_keys, last_open, leave_what_waits,
     next_state, note_open, on_keeping, opens_with_nothing, read_backup, room, steps, waits,
 };
-pub use self::sound::{bring_sound, play_sound, sound_file, stop_sound};
+pub use self::sound::{bring_sound, play_sound, render_ahead, rest_sound, sound_file, stop_sound};
 
 #[allow(unused_imports, reason = "as it says there")]
 pub use self::tongue::fetch_language;

@@ -29,6 +29,8 @@ mod parts;
 #[cfg(feature = "web")]
 mod pixels;
 #[cfg(feature = "web")]
+mod proposed;
+#[cfg(feature = "web")]
 mod shelf;
 #[cfg(feature = "web")]
 mod stock_shelf;

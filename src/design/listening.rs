@@ -11,10 +11,10 @@ use super::settings::Setting;
 use super::table::report;
 use crate::engine::analysis::{Analysis, analyse};
 use crate::engine::keys::reach;
-use crate::engine::listen::{Listener, Sought};
+use crate::engine::listen::{Listener, RATES_HZ, Sought};
 use crate::engine::pitch::{Note, Tuning, cents, ratio};
 use crate::engine::units::Frequency;
-use crate::words::tuner as say;
+use crate::words::{numeral, tuner as say};
 
 /// The widest octave that may be asked for, in cents beyond 1200. Common practice, no source.
 pub const MOST_WIDER_CENTS: f64 = 20.0;
@@ -96,8 +96,10 @@ pub fn csv(text: &str, likely: bool, recording: &Recording) -> Result<String, Ve
         let note = number.and_then(|number| analysis.strings.get(number - 1)?.note);
         (text_of(number), text_of(note))
     };
-    let mut listener = Listener::new(recording.rate_hz, strings.clone())
-        .map_err(|error| vec![error.to_string()])?;
+    let (least, most) = RATES_HZ;
+    let mut listener = Listener::new(recording.rate_hz, strings.clone()).ok_or_else(|| {
+        vec![say::rate(&numeral(recording.rate_hz), &numeral(least), &numeral(most))]
+    })?;
     let mut readings = listener.feed(&recording.samples);
     // The last reading waits for the moment that follows.
     readings.extend(listener.feed(&[0.0; AFTER]));

@@ -10,6 +10,7 @@ use super::resolve::Resolved;
 use super::typed::{self, TypedError};
 use crate::engine::analysis::{Analysis, Harp};
 use crate::engine::bearing::{Gives, Order, Stage, some_stages};
+use crate::engine::figure::Figure;
 use crate::engine::geometry::{Band, Loads};
 use crate::engine::limit::is_above;
 use crate::engine::measured::Reading;
@@ -20,6 +21,7 @@ use crate::engine::settling::plan::{
     Asked, BEFORE_PITCH_CENTS, Pass, Plan, Reach, Step, WITHIN_CENTS, plan,
 };
 use crate::engine::settling::unlike::{Unlike, Watched, unlike};
+use crate::engine::tolerance::spreads;
 use crate::engine::units::{Force, Frequency, Length};
 use crate::words::{Words, settling as say};
 
@@ -365,9 +367,9 @@ pub fn by_ear(readings: &[String], units: &Units) -> Result<Option<String>, Type
     Ok(Some(told.join(" ")))
 }
 
-/// What partials say of a string, beside the inharmonicity of the chart. The text has the partials in hertz from the first
-/// up, between semicolons or blanks, with a dash for one that was not heard.
-pub fn partials_told(text: &str, chart_b: Option<f64>) -> Option<String> {
+/// What typed partials say of a string, beside the inharmonicity of the chart. The text has the partials in hertz from the
+/// first up, between semicolons or blanks, with a dash for one that was not heard.
+pub fn partials_told(text: &str, chart: Option<Reading<f64>>) -> Option<String> {
     let cells = text.split([';', ' ', '\n', '\t']).filter(|cell| !cell.is_empty());
     let partials: Vec<(u32, Frequency)> = (1_u32..)
         .zip(cells)
@@ -379,16 +381,38 @@ pub fn partials_told(text: &str, chart_b: Option<f64>) -> Option<String> {
     if partials.is_empty() {
         return None;
     }
-    let Some(heard) = by_ear::inharmonicity(&partials) else {
-        return Some(say::few_partials(&LEAST_PARTIALS));
-    };
+    Some(compared(&partials, chart).unwrap_or_else(|| say::few_partials(&LEAST_PARTIALS)))
+}
+
+/// What partials with their numbers say of a string, beside the inharmonicity of the chart; nothing where they are too
+/// few.
+pub fn compared(partials: &[(u32, Frequency)], chart: Option<Reading<f64>>) -> Option<String> {
+    let heard = by_ear::inharmonicity(partials)?;
     let b = |of: f64| display::significant(1e6 * of, 3);
+    let doubt = |error: f64| if error.is_finite() { b(error) } else { display::NONE.to_owned() };
     let Reading { value, error } = heard.inharmonicity_b;
-    let error = if error.is_finite() { b(error) } else { display::NONE.to_owned() };
     let first = display::frequency(heard.first);
-    let mut told = vec![say::partials_say(&b(value), &error, &first)];
-    told.extend(chart_b.map(|chart| say::chart_says(&b(chart))));
+    let mut told = vec![say::partials_say(&b(value), &doubt(error), &first)];
+    if let Some(chart) = chart {
+        told.push(say::chart_says(&b(chart.value), &doubt(chart.error)));
+        let apart = value - chart.value;
+        told.push(if apart.abs() <= error + chart.error {
+            say::CHART_AGREES.into()
+        } else if apart > 0.0 {
+            say::CHART_SOFTER.into()
+        } else {
+            say::CHART_STIFFER.into()
+        });
+    }
     Some(told.join(" "))
+}
+
+/// The inharmonicity of a string in the chart, and how far it may be off by all tolerances at once; the modulus has
+/// none.
+pub fn chart_b(harp: &Harp, analysis: &Analysis, row: usize) -> Option<Reading<f64>> {
+    let value = analysis.strings.get(row)?.inharmonicity_b.ok()?;
+    let spread = spreads(harp.strings.get(row)?, harp).of(Figure::Inharmonicity);
+    Some(Reading { value, error: spread.map_or(f64::INFINITY, |spread| spread.worst) })
 }
 
 #[cfg(test)]
@@ -485,10 +509,32 @@ mod tests {
     fn partials_are_told_beside_the_chart() {
         let sound = |n: f64| (n * 100.0 * (1.0 + 1e-4 * n * n).sqrt()).to_string();
         let text = format!("{}; {}; -; {}; {}", sound(1.0), sound(2.0), sound(4.0), sound(5.0));
-        let said = partials_told(&text, Some(2e-4)).unwrap();
+        let chart = |value: f64, error: f64| Some(Reading { value, error });
+        let said = partials_told(&text, chart(2e-4, 1e-5)).unwrap();
         assert!(said.contains("100") && said.contains("200"), "{said}");
+        let verdict = |chart| partials_told(&text, chart).unwrap();
+        assert!(said.ends_with(say::CHART_STIFFER.said()), "{said}");
+        assert!(verdict(chart(2e-5, 1e-5)).ends_with(say::CHART_SOFTER.said()));
+        assert!(verdict(chart(1.1e-4, 1.1e-5)).ends_with(say::CHART_AGREES.said()));
+        assert!(verdict(chart(9e-4, f64::INFINITY)).ends_with(say::CHART_AGREES.said()));
         assert!(partials_told("220; 441", None).unwrap().contains('3'));
         assert_eq!(partials_told(" ", None), None);
+    }
+
+    /// Of a plain string `B = π³ E d⁴/(64 T L²)` at a given tension, and at a given pitch `T` goes with `d²`: `B` with
+    /// `d²`. So a gauge that is off by 1 % means 2 %.
+    #[test]
+    fn the_chart_has_its_inharmonicity_with_tolerances() {
+        let resolved = resolve(&SAMPLES[0].design());
+        let analysis = analyse(&resolved.harp);
+        let chart = chart_b(&resolved.harp, &analysis, 3).unwrap();
+        assert_eq!(Ok(chart.value), analysis.strings[3].inharmonicity_b);
+        let spread = spreads(&resolved.harp.strings[3], &resolved.harp);
+        let gauge =
+            spread.of(Figure::Gauge).unwrap().worst / analysis.strings[3].gauge.unwrap().to_mm();
+        assert!(gauge > 0.0 && chart.error >= 1.9 * gauge * chart.value, "{gauge}, {chart:?}");
+        assert!(chart.error < chart.value, "{chart:?}");
+        assert_eq!(chart_b(&resolved.harp, &analysis, 9_999), None);
     }
 
     #[test]

@@ -16,8 +16,9 @@ mod note;
 mod rate;
 mod spectrum;
 mod strings;
+pub mod wire;
 
-use self::comb::{Likely, follow, guess};
+use self::comb::{HIGHEST, Likely, follow, guess};
 use self::fit::Partial;
 use self::level::{BLOCK_S, Levels, SILENCE_DB};
 use self::note::Sounding;
@@ -26,7 +27,6 @@ use self::spectrum::{Analyser, Peak};
 pub use self::strings::Sought;
 use self::strings::Strings;
 use super::units::Frequency;
-use crate::words::{numeral, tuner as say};
 
 /// There is a reading after each of these stretches, in seconds.
 pub const READING_S: f64 = 0.05;
@@ -100,6 +100,9 @@ pub struct Reading {
     pub heard: Option<Heard>,
 }
 
+/// Partials from the first up, in hertz; 0 for one that is not heard.
+pub type PartialsHz = [f64; HIGHEST as usize];
+
 /// A string that was struck and heard.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct NoteFound {
@@ -119,17 +122,10 @@ pub struct NoteFound {
     pub scatter_cents: f64,
     /// How many readings it is the mean of.
     pub readings: usize,
+    /// Its partials from the first up, in hertz; 0 where one was not heard.
+    pub partials_hz: PartialsHz,
     /// How far to turn the pin, in degrees: above 0 tightens the string.
     pub pin_degrees: Option<f64>,
-}
-
-/// Why there is nothing to listen with.
-#[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
-#[non_exhaustive]
-pub enum ListenError {
-    /// The rate of the samples is out of reach.
-    #[error("{}", say::rate(&numeral(*.got_hz), &numeral(RATES_HZ.0), &numeral(RATES_HZ.1)))]
-    Rate { got_hz: f64 },
 }
 
 /// Listens to strings.
@@ -153,18 +149,14 @@ pub struct Listener {
 }
 
 impl Listener {
-    /// Listens for some strings at a rate of samples.
-    ///
-    /// # Errors
-    ///
-    /// When the rate is outside [`RATES_HZ`].
-    pub fn new(rate_hz: f64, strings: Vec<Sought>) -> Result<Self, ListenError> {
+    /// Listens for some strings at a rate of samples; `None` when the rate is outside [`RATES_HZ`].
+    pub fn new(rate_hz: f64, strings: Vec<Sought>) -> Option<Self> {
         if !(RATES_HZ.0..=RATES_HZ.1).contains(&rate_hz) {
-            return Err(ListenError::Rate { got_hz: rate_hz });
+            return None;
         }
         let thinner = Thinner::new(rate_hz);
         let rate_hz = rate_hz / thinner.step() as f64;
-        Ok(Self {
+        Some(Self {
             strings: Strings { all: strings, led: None },
             thinner,
             rate_hz,
@@ -241,8 +233,9 @@ impl Listener {
             self.still = self.peaks(STILL_S);
         }
         let heard = if level_db > SILENCE_DB { self.heard() } else { None };
-        let heard =
-            heard.and_then(|heard| Some(self.sounding.as_mut()?.take(time_s, level_db, heard)));
+        let heard = heard.and_then(|(heard, partials_hz)| {
+            Some(self.sounding.as_mut()?.take((time_s, level_db), heard, partials_hz))
+        });
         if self.sounding.as_ref().is_some_and(|sounding| sounding.lasts(time_s, level_db)) {
             self.sounding = None;
         }
@@ -263,8 +256,8 @@ impl Listener {
         self.analyser.peaks(&self.held[from..], self.rate_hz, (FIRST_HZ.0, highest_hz))
     }
 
-    /// What sounds now, of what was struck.
-    fn heard(&mut self) -> Option<Heard> {
+    /// What sounds now, of what was struck, and its partials.
+    fn heard(&mut self) -> Option<(Heard, PartialsHz)> {
         let sounding = self.sounding.as_ref()?;
         let agreed_hz = sounding.agreed_hz();
         let most_s = match sounding.last_hz() {
@@ -306,7 +299,11 @@ impl Listener {
         let first = |partials: &[Partial]| {
             partials.first().filter(|partial| partial.n == 1).map(|p| Frequency::from_hz(p.hz))
         };
-        Some(Heard {
+        let mut partials_hz = [0.0; HIGHEST as usize];
+        for (place, own_hz) in (1..).zip(&mut partials_hz) {
+            *own_hz = partials.iter().find(|one| one.n == place).map_or(0.0, |one| one.hz);
+        }
+        let heard = Heard {
             string,
             fit: Frequency::from_hz(hz),
             first: first(&partials),
@@ -317,7 +314,8 @@ impl Listener {
             needle_cents: off,
             is_steady: false,
             pin_degrees: string.and_then(|place| strings.pin_degrees(place, off?)),
-        })
+        };
+        Some((heard, partials_hz))
     }
 }
 

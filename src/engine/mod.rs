@@ -1,6 +1,6 @@
 //! The physics: pure functions and plain data. No input or output, no clock, no global, no web.
 //!
-//! In order, each using those before it: `units`, `limit`, `pitch`, `material`, `construction`,
+//! In order, each using those before it: `units`, `limit`, `interval`, `pitch`, `material`, `construction`,
 //! `mechanics`, `stepped`, `lever`, `pluck`, `take_up`, `cut`, then `findings` and `analysis`, which
 //! know each other, then `figure`, the list of what they give, and `tolerance`, how far off it may be.
 //! `structure`, what the frame of a harp bears, uses only `units` and `material`; `measured`, what a
@@ -10,7 +10,7 @@
 //! what the frame of a design bears, uses most of these, and `giving`, what the strings lose of their pitch as it gives,
 //! and `years`, what becomes of it, use `bearing`, as does `parts`, the wood of the harp for the saw; `settling`, the days in
 //! which it is brought up and watched, uses `giving`. `listen`, which hears strings and says how far off they are, uses
-//! only `pitch` and `units`; `sound`, what a plucked string sounds like, uses `analysis`.
+//! only `interval` and `units`, as the worker of the page has no more; `sound`, what a plucked string sounds like, uses `analysis`.
 
 pub mod analysis;
 pub mod bearing;
@@ -21,6 +21,7 @@ pub mod figure;
 pub mod findings;
 pub mod geometry;
 pub mod giving;
+pub mod interval;
 pub mod keys;
 pub mod lengths;
 pub mod lever;

@@ -12,6 +12,7 @@ use std::str::FromStr;
 use thiserror::Error;
 
 pub use self::temperament::{A4_HZ, Temperament, Tuning, TuningError};
+pub use super::interval::{cents, ratio};
 use crate::words::engine as say;
 
 /// The lowest and highest octave number a note may have.
@@ -214,18 +215,6 @@ impl FromStr for Note {
         let small = i8::try_from(octave).map_err(|_| NoteError::Range { octave, least, most })?;
         Self::new(letter, alter, small)
     }
-}
-
-/// Cents of a frequency ratio.
-pub fn cents(ratio: f64) -> f64 {
-    1200.0 * ratio.log2()
-}
-
-/// The ratio of an interval in cents.
-pub fn ratio(cents: f64) -> f64 {
-    // By `pow`, which the page has anyway; `exp2` would bring a table of 4 kB. The 2 is hidden from the
-    // compiler, which makes `exp2` of a power of 2.
-    std::hint::black_box(2.0_f64).powf(cents / 1200.0)
 }
 
 #[cfg(test)]

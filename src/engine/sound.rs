@@ -7,8 +7,10 @@
 //! figures of the usual size that say so.
 
 pub mod air;
+pub mod mix;
 pub mod pattern;
 pub mod render;
+pub mod ringing;
 mod shape;
 pub mod voice;
 pub mod wav;

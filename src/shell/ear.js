@@ -1,9 +1,9 @@
 // What the tuner hears: the microphone, or a recording. And its reference tone. Fetched when one of them is used first.
-// The same file runs where the browser works on sound, and hands the samples over from there. Nothing is kept of them,
-// and nothing is sent.
+// The same file runs where the browser works on sound, and hands the samples over from there; the worker of hearing.js
+// listens to them. Nothing is kept of them, and nothing is sent.
 
 /** Samples that are handed over at once. */
-const PIECE = 1024;
+const PIECE = 2048;
 
 if (globalThis.registerProcessor) {
   const gather = class extends AudioWorkletProcessor {
@@ -22,19 +22,16 @@ if (globalThis.registerProcessor) {
   registerProcessor("gather", gather);
 }
 
-/** Called when there is a piece to take. */
-let told = () => {};
-let pieces = [];
 let context;
 /** What is heard now: a number for each asking, and what ends it. */
 let turn = 0;
 let end = () => {};
 let sounding;
 
+/** Has the worker listen to some samples; one that stopped is told of by whoever asks it next. */
 const hand = (samples) => {
   if (sounding) return; // its own tone is no string
-  pieces.push(samples);
-  told();
+  return globalThis.hearing.listen(samples, context.sampleRate).catch(() => {});
 };
 
 const desk = () => (context ??= new AudioContext());
@@ -44,19 +41,6 @@ async function awake() {
   await desk().resume();
   return context;
 }
-
-export function tell(to) {
-  told = to;
-}
-
-/** The oldest piece as bytes; nothing when there is none. */
-export const take = () => {
-  const samples = pieces.shift();
-  return samples && new Uint8Array(samples.buffer.slice(samples.byteOffset, samples.byteOffset + samples.byteLength));
-};
-
-/** Samples in a second. */
-export const rate = () => context?.sampleRate;
 
 /** Asks for the microphone, untouched by what makes speech clearer, and hears it until it is told to stop. */
 export async function hear() {
@@ -93,9 +77,8 @@ export async function read(file) {
   for (let from = 0; from < sound.length && own === turn; from += PIECE) {
     const piece = all[0].slice(from, from + PIECE);
     for (const other of all.slice(1)) for (let i = 0; i < piece.length; i++) piece[i] += other[from + i];
-    hand(piece.map((sample) => sample / all.length));
-    // The page draws between them.
-    if (from % (16 * PIECE) === 0) await new Promise((then) => setTimeout(then));
+    // What is listened for may change with what was heard.
+    await hand(piece.map((sample) => sample / all.length));
   }
   return own === turn;
 }
@@ -105,7 +88,6 @@ export function stop() {
   turn++;
   end();
   end = () => {};
-  pieces = [];
 }
 
 /** A tone of so many hertz in place of the one before; of 0, none. */

@@ -208,13 +208,14 @@ async fn what_is_heard_goes_into_the_log_where_that_is_wished() {
     assert_eq!(browser.text("#tuner-noted").await, "");
     browser.click("#tuner-note").await;
     let warm = "const field = document.querySelector('.tuner-noting input[type=text]');
-         field.value = '19,5'; field.dispatchEvent(new Event('input', { bubbles: true }));
-         document.querySelector('#tuner-said').textContent = ''";
+         field.value = '19,5'; field.dispatchEvent(new Event('input', { bubbles: true }))";
     browser.ask(warm).await;
     input.send_keys(&file.display().to_string()).await.unwrap();
-    browser.until(&over, "its end").await;
     let noted = "return document.querySelector('#tuner-noted').textContent";
     browser.until(&format!("{noted}.startsWith('Noted: 30, ')"), "the last line").await;
+    // Its partials stand beside the chart.
+    let partials = browser.text("#tuner-partials").await;
+    assert!(partials.starts_with("30, ") && partials.contains("They agree."), "{partials}");
     browser.screenshot("tuner-noted-1366").await;
     browser.check_barriers().await;
     // As it is kept: which string, that it was tuned, how far off, how warm.

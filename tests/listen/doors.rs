@@ -35,6 +35,26 @@ fn strings_are_listened_for_as_the_design_has_them() {
     }
 }
 
+#[test]
+fn a_string_that_is_tuned_off_its_pitch_for_now_is_listened_for_there() {
+    let design = sample("floor-36");
+    let aim = Aim { off_cents: vec![-500.0, 12.5, f64::NAN], ..Aim::default() };
+    let strings = listened_for(&design, &Aim::default());
+    for (place, string) in listened_for(&design, &aim).into_iter().enumerate() {
+        let off = cents(string.target.to_hz() / strings[place].target.to_hz());
+        let expected = [-500.0, 12.5].get(place).copied().unwrap_or(0.0);
+        assert!((off - expected).abs() < 1e-9, "{place}: {off}");
+    }
+}
+
+#[test]
+fn a_recording_out_of_reach_is_told() {
+    let recording = Recording { rate_hz: 4_000.0, samples: vec![0.0; 4_000] };
+    let design = SAMPLES.iter().find(|sample| sample.key == "floor-36").expect("a sample");
+    let told = csv(design.json, false, &recording).unwrap_err();
+    assert!(told.len() == 1 && told[0].contains("4000"), "{told:?}");
+}
+
 /// By hand: a semitone is 100 cents in twelve equal steps; in quarter-comma meantone the step from a flat to its natural
 /// is 76.0 cents (`7 · 696.578 − 4 · 1200`); a pedal raises by up to two steps, a lever by one.
 #[test]

@@ -13,7 +13,6 @@ use crate::{Failure, licences, module};
 const KEEP: &str = "src/shell/keep.js";
 const BOOT: &str = "src/shell/boot.js";
 const KEEP_MORE: &str = "src/shell/keep-more.js";
-/// It is fetched by this name when the microphone is first used.
 const EAR: &str = "src/shell/ear.js";
 const OFFLINE: &str = "src/shell/offline.js";
 const FAULT: &str = "src/shell/fault.js";
@@ -89,6 +88,9 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
     let hearing = binding + "\n" + &read(HEARING)?.replace(HEARING_MODULE, &format!("./{name}"));
     let name = out.put_later("hearing", "js", lean(hearing, debug).as_bytes())?;
     packs.push(format!("hearing=./{name}"));
+    // What hears the microphone.
+    let name = out.put_later("ear", "js", lean(read(EAR)?, debug).as_bytes())?;
+    packs.push(format!("ear=./{name}"));
     let packs = packs.join(" ");
     // Where the messages of the scripts stand in a pack, behind its first line.
     let told = 1 + catalogue::place_of(&english, "shell");
@@ -114,10 +116,6 @@ pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
             }
             // They have got names of their own above.
             "copy-file" if [BOOT, FAULT, KEEP_MORE].contains(&link.file) => String::new(),
-            "copy-file" if link.file == EAR => {
-                out.put_as("ear.js", lean(read(EAR)?, debug).as_bytes())?;
-                String::new()
-            }
             "copy-file" => {
                 out.copy(link.file)?;
                 String::new()
@@ -195,13 +193,6 @@ impl Out {
         let name = self.write(stem, extension, bytes)?;
         self.later.push((name.clone(), sum(bytes)));
         Ok(name)
-    }
-
-    /// Writes a file of a part under its own name.
-    fn put_as(&mut self, name: &str, bytes: &[u8]) -> Result<(), Failure> {
-        fs::write(self.folder.join(name), bytes)?;
-        self.later.push((name.to_owned(), sum(bytes)));
-        Ok(())
     }
 
     fn write(&self, stem: &str, extension: &str, bytes: &[u8]) -> Result<String, Failure> {

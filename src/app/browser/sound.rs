@@ -10,7 +10,7 @@ use web_sys::Blob;
 const FILE: &str = "hearing=";
 
 /// The script, once it is here.
-fn hearing() -> Option<JsValue> {
+pub(super) fn hearing() -> Option<JsValue> {
     Reflect::get(&global(), &"hearing".into()).ok().filter(|value| !value.is_undefined())
 }
 
@@ -22,13 +22,18 @@ pub async fn bring_sound() -> bool {
     answer("warm", &JsValue::UNDEFINED).await.is_some()
 }
 
+/// The address of a script, as the build named it beside the languages.
+pub(super) fn file_named(name: &str) -> Option<String> {
+    let files =
+        document().query_selector("script[data-words]").ok()??.get_attribute("data-words")?;
+    files.split(' ').find_map(|file| file.strip_prefix(name)).map(str::to_owned)
+}
+
 /// Puts the script into the page and waits until it has run.
 async fn load() -> Option<()> {
     let page = document();
-    let files = page.query_selector("script[data-words]").ok()??.get_attribute("data-words")?;
-    let address = files.split(' ').find_map(|file| file.strip_prefix(FILE))?;
     let script = page.create_element("script").ok()?;
-    script.set_attribute("src", address).ok()?;
+    script.set_attribute("src", &file_named(FILE)?).ok()?;
     let ran = Promise::new(&mut |done, failed| {
         let _ = script.add_event_listener_with_callback("load", &done);
         let _ = script.add_event_listener_with_callback("error", &failed);
@@ -49,7 +54,7 @@ async fn answer(name: &str, with: &JsValue) -> Option<JsValue> {
 }
 
 /// A request as the script takes it: the bytes of its numbers.
-fn bytes(request: &[f64]) -> JsValue {
+pub(super) fn bytes(request: &[f64]) -> JsValue {
     let bytes: Vec<u8> = request.iter().flat_map(|number| number.to_le_bytes()).collect();
     Uint8Array::from(bytes.as_slice()).into()
 }
@@ -60,6 +65,11 @@ pub async fn play_sound(request: &[f64]) -> Option<bool> {
     answer("play", &bytes(request)).await?.as_bool()
 }
 
+/// Has the beginning of a string rendered before it is asked for; false where nothing renders.
+pub async fn render_ahead(voice: &[f64]) -> bool {
+    answer("ahead", &bytes(voice)).await.is_some()
+}
+
 /// The file of a sound; `None` where it cannot be made.
 pub async fn sound_file(request: &[f64]) -> Option<Blob> {
     answer("file", &bytes(request)).await?.dyn_into().ok()
@@ -68,4 +78,9 @@ pub async fn sound_file(request: &[f64]) -> Option<Blob> {
 /// Stops what is playing.
 pub fn stop_sound() {
     let _ = call("stop", &JsValue::UNDEFINED);
+}
+
+/// Stops what is playing, as nothing will for a while.
+pub fn rest_sound() {
+    let _ = call("rest", &JsValue::UNDEFINED);
 }

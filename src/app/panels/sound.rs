@@ -9,7 +9,6 @@ use wasm_bindgen::JsCast;
 use web_sys::{Element, KeyboardEvent};
 
 use self::room::{Against, FIELDS, PATTERNS, Room};
-use crate::app::browser;
 use crate::app::rows;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
@@ -17,6 +16,7 @@ use crate::app::widgets::fields::{Choice, number_field};
 use crate::app::widgets::list::{list, part, while_so, words};
 use crate::app::widgets::menu::{arrow_keys, came_to, one_stop};
 use crate::app::widgets::window::Window;
+use crate::app::{browser, proposed};
 use crate::design::display;
 use crate::words::sound as say;
 
@@ -30,7 +30,7 @@ pub fn SoundWindow(store: Store) -> impl IntoView {
     let keys = window_event_listener(ev::keydown, move |event| on_keys(room, &event));
     on_cleanup(move || {
         keys.remove();
-        browser::stop_sound();
+        browser::rest_sound();
     });
     room.bring();
     view! {
@@ -152,6 +152,9 @@ fn choices(room: Room) -> AnyView {
         (Against::Nothing.key(), say::NOTHING.said().into()),
         (Against::Thickest.key(), say::THICKEST.said().into()),
     ];
+    if proposed::now(room.store).is_some() {
+        against.push((Against::Proposed.key(), say::PROPOSED.said().into()));
+    }
     let versions = untrack(|| room.store.design.with(|design| design.versions.clone()));
     for at in 0..versions.len() {
         against.push((Against::Version(at).key(), rows::side_words(&versions, Some(at))));

@@ -9,7 +9,7 @@ use leptos::task::spawn_local;
 use leptos::{ev, html};
 
 use self::bench::{AS_PLANNED, Bench, OFF, ONE, ORDERS, STATES};
-use self::ear::{begin, end, found};
+use self::ear::{begin, compared_with_chart, end, found};
 use self::noting::noting;
 use crate::app::browser;
 use crate::app::frame::Frame;
@@ -51,6 +51,10 @@ pub fn TunerWindow(store: Store) -> impl IntoView {
                 <p class:wrong=move || bench.failed.get() == 1 id="tuner-said" role="status">{words(move || bench.said.get())}</p>
                 <div id="tuner-shown" inner_html=move || bench.shown.get()></div>
                 <p class="out-of-sight" role="status">{words(move || bench.steady.get())}</p>
+                <p class="hint" id="tuner-partials">{words(move || {
+                    bench.count.track();
+                    compared_with_chart(store)
+                })}</p>
                 {acts(bench)}
                 {noting(bench)}
                 {every(bench)}

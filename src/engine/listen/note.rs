@@ -1,7 +1,7 @@
 //! A string from when it was struck until it is heard no more.
 
-use super::{Heard, LASTS_DB, LASTS_S, NoteFound};
-use crate::engine::pitch::cents;
+use super::{HIGHEST, Heard, LASTS_DB, LASTS_S, NoteFound, PartialsHz};
+use crate::engine::interval::{cents, ratio};
 use crate::engine::units::Frequency;
 
 /// Readings that make a note.
@@ -21,7 +21,7 @@ const LEAST_OFF_CENTS: f64 = 0.02;
 #[derive(Clone, Debug)]
 pub(super) struct Sounding {
     struck_s: f64,
-    readings: Vec<(f64, Heard)>,
+    readings: Vec<(f64, Heard, PartialsHz)>,
     needle: Option<(usize, f64)>,
     first_db: Option<f64>,
 }
@@ -39,19 +39,21 @@ impl Sounding {
 
     /// When it was last heard.
     pub fn last_s(&self) -> Option<f64> {
-        self.readings.last().map(|(time, _)| *time)
+        self.readings.last().map(|(time, ..)| *time)
     }
 
     /// The pitch last heard.
     pub fn last_hz(&self) -> Option<f64> {
-        self.readings.last().map(|(_, heard)| heard.fit.to_hz())
+        self.readings.last().map(|(_, heard, _)| heard.fit.to_hz())
     }
 
     /// The pitch last heard, where the last readings agree on one string.
     pub fn agreed_hz(&self) -> Option<f64> {
         let from = self.readings.len().checked_sub(LEAST_READINGS)?;
         let hz = self.last_hz()?;
-        let is_near = |(_, heard): &(f64, Heard)| cents(heard.fit.to_hz() / hz).abs() < ONE_CENTS;
+        let is_near = |(_, heard, _): &(f64, Heard, PartialsHz)| {
+            cents(heard.fit.to_hz() / hz).abs() < ONE_CENTS
+        };
         self.readings[from..].iter().all(is_near).then_some(hz)
     }
 
@@ -62,7 +64,12 @@ impl Sounding {
     }
 
     /// Takes a reading, and gives it back with what the needle shows.
-    pub fn take(&mut self, time_s: f64, level_db: f64, mut heard: Heard) -> Heard {
+    pub fn take(
+        &mut self,
+        (time_s, level_db): (f64, f64),
+        mut heard: Heard,
+        partials_hz: PartialsHz,
+    ) -> Heard {
         self.first_db.get_or_insert(level_db);
         if let (Some(place), Some(now)) = (heard.string, heard.cents) {
             let before =
@@ -71,10 +78,11 @@ impl Sounding {
             self.needle = Some((place, shown));
             heard.needle_cents = Some(shown);
         }
-        self.readings.push((time_s, heard));
+        self.readings.push((time_s, heard, partials_hz));
         let from = self.readings.len().checked_sub(STEADY_READINGS);
         let last = from.map(|from| &self.readings[from..]);
-        let off = |(_, other): &(f64, Heard)| cents(other.fit.to_hz() / heard.fit.to_hz());
+        let off =
+            |(_, other, _): &(f64, Heard, PartialsHz)| cents(other.fit.to_hz() / heard.fit.to_hz());
         let within = last.map(|last| {
             let (low, high) = last
                 .iter()
@@ -92,21 +100,22 @@ impl Sounding {
         let off = |one: &Heard, other: &Heard| cents(one.fit.to_hz() / other.fit.to_hz());
         let weight = |heard: &Heard| 1.0 / heard.off_cents.max(LEAST_OFF_CENTS).powi(2);
         let agree = |with: &Heard| {
-            let near = self.readings.iter().filter(|(_, other)| off(other, with).abs() < ONE_CENTS);
+            let near =
+                self.readings.iter().filter(|(_, other, _)| off(other, with).abs() < ONE_CENTS);
             near.count()
         };
-        let (_, middle) = self.readings.iter().max_by_key(|(_, heard)| agree(heard))?;
-        let own: Vec<&(f64, Heard)> = self
+        let (_, middle, _) = self.readings.iter().max_by_key(|(_, heard, _)| agree(heard))?;
+        let own: Vec<&(f64, Heard, PartialsHz)> = self
             .readings
             .iter()
-            .filter(|(_, other)| off(other, middle).abs() < ONE_CENTS)
+            .filter(|(_, other, _)| off(other, middle).abs() < ONE_CENTS)
             .collect();
         if own.len() < LEAST_READINGS {
             return None;
         }
         let mean = |of: &dyn Fn(&Heard) -> f64, trusted: &dyn Fn(&Heard) -> f64| {
-            let weights: f64 = own.iter().map(|(_, heard)| trusted(heard)).sum();
-            own.iter().map(|(_, heard)| trusted(heard) * of(heard)).sum::<f64>() / weights
+            let weights: f64 = own.iter().map(|(_, heard, _)| trusted(heard)).sum();
+            own.iter().map(|(_, heard, _)| trusted(heard) * of(heard)).sum::<f64>() / weights
         };
         let from_middle = |heard: &Heard| off(heard, middle);
         let mut off_cents = mean(&from_middle, &weight);
@@ -119,7 +128,7 @@ impl Sounding {
             off_cents = mean(&from_middle, &trusted);
         }
         let scatter = mean(&|heard| (off(heard, middle) - off_cents).powi(2), &weight).sqrt();
-        let hz = middle.fit.to_hz() * crate::engine::pitch::ratio(off_cents);
+        let hz = middle.fit.to_hz() * ratio(off_cents);
         Some(NoteFound {
             struck_s: self.struck_s,
             until_s: self.last_s().unwrap_or(self.struck_s),
@@ -130,6 +139,22 @@ impl Sounding {
             scatter_cents: scatter,
             pin_degrees: None,
             readings: own.len(),
+            partials_hz: means(&own).map(|over_first| over_first * hz),
         })
     }
+}
+
+/// How far each partial lies above the first in the mean, so that it does not tell that those which die away soon were
+/// heard while the string was still sharp; 0 for one that was not heard in half of the readings.
+fn means(readings: &[&(f64, Heard, PartialsHz)]) -> PartialsHz {
+    let mut means = [0.0; HIGHEST as usize];
+    for (place, mean) in means.iter_mut().enumerate() {
+        let heard = readings.iter().filter(|(_, _, partials)| partials[place] > 0.0);
+        let over_first = heard.map(|(_, heard, partials)| partials[place] / heard.fit.to_hz());
+        let (count, sum) = over_first.fold((0_usize, 0.0), |(n, sum), ratio| (n + 1, sum + ratio));
+        if 2 * count > readings.len() {
+            *mean = sum / count as f64;
+        }
+    }
+    means
 }

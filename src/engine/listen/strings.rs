@@ -2,7 +2,7 @@
 
 use super::CENTS_PER_RATIO;
 use super::fit::Known;
-use crate::engine::pitch::cents;
+use crate::engine::interval::cents;
 use crate::engine::units::Frequency;
 
 /// A string that is to be tuned.

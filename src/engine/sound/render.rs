@@ -1,133 +1,25 @@
-//! Samples of ringing strings: a swing for each partial, without a jump anywhere, and levels that can be compared.
-//!
-//! Each partial is a rotation that is carried from sample to sample by `y₂ = 2 d cos θ · y₁ − d² · y₀`; every few
-//! milliseconds it begins anew from its phase and its height, which are known, so that no error grows and the pitch can
-//! glide.
+//! Samples of ringing strings: sounds as a whole, and levels that can be compared.
 
-use std::f64::consts::{LN_2, PI, TAU};
-
-use super::voice::{Partial, Voice};
+use super::ringing::Ringing;
+use super::voice::Voice;
 
 /// The highest peak of anything that is played: 6 dB below the most that a file can hold.
 pub const PEAK: f32 = 0.501_187_2;
 /// Rise at the beginning and fall at the end, in seconds, so that neither clicks.
 pub const RAMP_S: f64 = 5e-3;
-/// Fall at the end of what is cut off while it rings, in seconds.
-const CUT_S: f64 = 0.5;
 /// Loudness is compared over this time, in seconds.
-const COMPARED_S: f64 = 1.0;
-/// Samples from one fresh beginning of the partials to the next.
-const BLOCK: usize = 256;
-/// Partials that are worked out side by side.
-const LANES: usize = 4;
-/// What is smaller than this share of the loudest partial's beginning is left out: 100 dB below.
-const SILENT: f64 = 1e-5;
-/// A glide of fewer cents is none.
-const STILL_CENTS: f64 = 1e-3;
-/// Partials above this share of the sample rate are left out.
-const HIGHEST_RATIO: f64 = 0.45;
+pub(super) const COMPARED_S: f64 = 1.0;
 
 /// A plucked string as samples in newtons, until it has died away or for `most_s` seconds, from the moment when the
 /// finger lets go.
 pub fn ring(voice: &Voice, rate_hz: f64, most_s: f64) -> Vec<f32> {
-    let whole_s = voice.rings_s(most_s);
-    let count = samples(whole_s, rate_hz);
-    let mut sum = vec![0.0_f64; count.next_multiple_of(BLOCK)];
-    let loudest = voice.partials.iter().map(|one| one.force_n.abs()).fold(0.0, f64::max);
-    let heard: Vec<&Partial> =
-        voice.partials.iter().filter(|one| one.hz < HIGHEST_RATIO * rate_hz).collect();
-    for few in heard.chunks(LANES) {
-        let mut lanes = Lanes::new(few, voice.glide_fall_s, rate_hz);
-        for block in sum.chunks_exact_mut(BLOCK) {
-            if lanes.height() < SILENT * loudest {
-                break;
-            }
-            lanes.add(block);
-        }
-    }
-    sum.truncate(count);
-    let cut = whole_s >= most_s;
-    fade(&mut sum, rate_hz, if cut { CUT_S.min(0.5 * whole_s) } else { RAMP_S });
-    #[allow(clippy::cast_possible_truncation, reason = "samples are kept to seven digits")]
-    let kept = sum.into_iter().map(|value| value as f32);
-    kept.collect()
-}
-
-/// A few partials at the beginning of a block.
-struct Lanes {
-    /// Angle from sample to sample once the string has settled.
-    step: [f64; LANES],
-    /// What is left after a sample.
-    kept: [f64; LANES],
-    phase: [f64; LANES],
-    height: [f64; LANES],
-    glide_cents: [f64; LANES],
-    /// What is left of a glide after a block, and after half a block.
-    fall: (f64, f64),
-}
-
-impl Lanes {
-    fn new(few: &[&Partial], glide_fall_s: f64, rate_hz: f64) -> Self {
-        let of = |pick: fn(&Partial) -> f64, none: f64| {
-            let mut list = [none; LANES];
-            list.iter_mut().zip(few).for_each(|(place, partial)| *place = pick(partial));
-            list
-        };
-        #[allow(clippy::cast_precision_loss, reason = "a small number")]
-        let block_s = BLOCK as f64 / rate_hz;
-        let left = |time_s: f64| {
-            if glide_fall_s > 0.0 { (-time_s / glide_fall_s).exp() } else { 0.0 }
-        };
-        Self {
-            step: of(|one| one.hz, 0.0).map(|hz| TAU * hz / rate_hz),
-            kept: of(|one| one.decay_s, 1.0).map(|decay_s| (-1.0 / (decay_s * rate_hz)).exp()),
-            phase: [0.0; LANES],
-            height: of(|one| one.force_n, 0.0),
-            glide_cents: of(|one| one.glide_cents, 0.0).map(|cents| cents * left(0.5 * block_s)),
-            fall: (left(block_s), left(0.5 * block_s)),
-        }
-    }
-
-    /// The highest of them.
-    fn height(&self) -> f64 {
-        self.height.iter().fold(0.0, |most, height| most.max(height.abs()))
-    }
-
-    /// Adds a block of all of them, and goes on to the next.
-    fn add(&mut self, block: &mut [f64]) {
-        let (mut y0, mut y1) = ([0.0; LANES], [0.0; LANES]);
-        let (mut turn, mut shrink) = ([0.0; LANES], [0.0; LANES]);
-        for lane in 0..LANES {
-            let kept = self.kept[lane];
-            let angle = self.step[lane] * glide_ratio(self.glide_cents[lane]);
-            y0[lane] = self.height[lane] * self.phase[lane].cos();
-            y1[lane] = self.height[lane] * kept * (self.phase[lane] + angle).cos();
-            turn[lane] = 2.0 * kept * angle.cos();
-            shrink[lane] = kept * kept;
-            #[allow(clippy::cast_precision_loss, reason = "a small number")]
-            let long = block.len() as f64;
-            self.phase[lane] = (self.phase[lane] + long * angle) % TAU;
-            self.height[lane] *= kept.powf(long);
-            self.glide_cents[lane] *= self.fall.0;
-        }
-        for sample in block {
-            // Two and two, as a machine adds them side by side.
-            *sample += (y0[0] + y0[2]) + (y0[1] + y0[3]);
-            for lane in 0..LANES {
-                let y2 = turn[lane] * y1[lane] - shrink[lane] * y0[lane];
-                (y0[lane], y1[lane]) = (y1[lane], y2);
-            }
-        }
-    }
-}
-
-/// The ratio of a few cents.
-fn glide_ratio(cents: f64) -> f64 {
-    if cents.abs() < STILL_CENTS { 1.0 } else { (cents * LN_2 / 1200.0).exp() }
+    let mut ringing = Ringing::new(voice, rate_hz, most_s);
+    ringing.to(usize::MAX);
+    ringing.samples().to_vec()
 }
 
 /// Samples in a time.
-fn samples(time_s: f64, rate_hz: f64) -> usize {
+pub(super) fn samples(time_s: f64, rate_hz: f64) -> usize {
     #[allow(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,
@@ -135,17 +27,6 @@ fn samples(time_s: f64, rate_hz: f64) -> usize {
     )]
     let count = (time_s * rate_hz).round() as usize;
     count
-}
-
-/// Lets a sound rise from nothing in [`RAMP_S`] and fall to nothing in the last `end_s` seconds, as half a cosine.
-fn fade(sound: &mut [f64], rate_hz: f64, end_s: f64) {
-    let ramp = |count: usize| {
-        #[allow(clippy::cast_precision_loss, reason = "a small number")]
-        (0..count).map(move |place| 0.5 - 0.5 * (PI * place as f64 / count as f64).cos())
-    };
-    let (begin, end) = (samples(RAMP_S, rate_hz), samples(end_s, rate_hz));
-    sound.iter_mut().zip(ramp(begin)).for_each(|(sample, share)| *sample *= share);
-    sound.iter_mut().rev().zip(ramp(end)).for_each(|(sample, share)| *sample *= share);
 }
 
 /// Several sounds as one, each from its time on.
@@ -194,7 +75,10 @@ pub fn peak(sound: &[f32]) -> f32 {
 
 #[cfg(test)]
 mod tests {
+    use std::f64::consts::{LN_2, PI, TAU};
+
     use super::*;
+    use crate::engine::sound::voice::Partial;
     use crate::testing::assert_close;
 
     const RATE: f64 = 48_000.0;

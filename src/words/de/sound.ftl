@@ -28,6 +28,7 @@ raised-twice = Um zwei Halbtöne erhöht
 compare = Vergleichen mit
 nothing = Nichts
 thickest = Saiten so dick, wie ihre Toleranz erlaubt
+proposed = Der Vorschlag von „Saiten wählen“
 plucked = Wie gezupft wird
 at = Gezupft bei
 at-unit = % der Länge

@@ -63,6 +63,7 @@ meaning = Die Cent zählen ab der Saite, wie der Entwurf sie hat: Ton, Temperatu
 
 refused = Das Mikrofon wurde nicht erlaubt. Im Browser für diese Seite erlauben oder eine Aufnahme anhören.
 no-microphone = Kein Mikrofon zu hören. Eines anschließen oder eine Aufnahme anhören.
+not-here = Was zuhört, ist nicht angekommen. Die Verbindung prüfen, dann noch einmal Zuhören drücken.
 unread = { $name } lässt sich nicht anhören: dieser Browser liest die Datei nicht. Als WAV speichern.
 no-strings = keine Saite hat einen Ton, auf den sie gestimmt werden kann (den Saiten ihre Töne geben)
 no-wav = das ist keine WAV-Aufnahme (die Aufnahme als WAV mit 16 oder 24 Bit speichern oder exportieren)

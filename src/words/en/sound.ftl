@@ -28,6 +28,7 @@ raised-twice = Raised by two semitones
 compare = Compare with
 nothing = Nothing
 thickest = Strings as thick as their tolerance allows
+proposed = The proposal of Choose strings
 plucked = How it is plucked
 at = Plucked at
 at-unit = % of the length

@@ -63,6 +63,7 @@ meaning = Cents are from the string as the design has it: its note, the temperam
 
 refused = The microphone was not allowed. Allow it for this page in the browser, or hear a recording instead.
 no-microphone = No microphone can be heard. Connect one, or hear a recording instead.
+not-here = What listens did not come. Check the connection, then press Listen again.
 unread = { $name } cannot be heard: this browser does not read it. Save it as WAV.
 no-strings = no string has a pitch to tune to (give the strings their notes)
 no-wav = this is no WAV recording (save or export the recording as WAV, 16 or 24 bits)

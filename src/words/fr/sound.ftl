@@ -28,6 +28,7 @@ raised-twice = Haussées de deux demi-tons
 compare = Comparer avec
 nothing = Rien
 thickest = Des cordes aussi grosses que leur tolérance le permet
+proposed = La proposition de « Choisir les cordes »
 plucked = Comment on pince
 at = Pincée à
 at-unit = % de la longueur

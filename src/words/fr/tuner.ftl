@@ -63,6 +63,7 @@ meaning = Les cents se comptent à partir de la corde telle que le projet la don
 
 refused = Le micro n’a pas été autorisé. Autorisez-le pour cette page dans le navigateur, ou écoutez un enregistrement.
 no-microphone = Aucun micro ne s’entend. Branchez-en un, ou écoutez un enregistrement.
+not-here = Ce qui écoute n’est pas arrivé. Vérifiez la connexion, puis appuyez de nouveau sur Écouter.
 unread = { $name } ne peut être écouté : ce navigateur ne le lit pas. Enregistrez-le en WAV.
 no-strings = aucune corde n’a de hauteur sur laquelle l’accorder (donnez leur note aux cordes)
 no-wav = ce n’est pas un enregistrement WAV (enregistrez-le ou exportez-le en WAV, 16 ou 24 bits)

@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use crate::app::browser;
 use crate::app::frame::beside;
+use crate::app::proposed;
 use crate::app::rows::{Choosable, Marks, Proposal, allowed, choosables};
 use crate::app::store::{Ghost, Store};
 use crate::design::choose::both::Both;
@@ -320,6 +321,7 @@ impl Desk {
         let analysis = proposal.as_ref().and_then(|proposal| proposal.analysis.clone());
         let ghost = analysis.map(|analysis| Ghost { words: say::GHOST.into(), analysis });
         self.store.ghost.set(ghost);
+        proposed::keep(proposal.as_ref().and_then(|proposal| proposal.preview().cloned()));
         let proposal = proposal.map(Arc::new);
         self.proposal.set(proposal.clone());
         if let Some(proposal) = proposal.filter(|proposal| !proposal.rows.is_empty()) {

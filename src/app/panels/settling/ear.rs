@@ -7,7 +7,7 @@ use crate::app::store::Store;
 use crate::app::widgets::fields::TextField;
 use crate::app::widgets::list::{list, part, words};
 use crate::design::display;
-use crate::design::settling::{BY_EAR, by_ear, partials_told};
+use crate::design::settling::{BY_EAR, by_ear, chart_b, partials_told};
 use crate::words::settling as say;
 
 /// Readings go in, and what they say comes out below.
@@ -31,9 +31,7 @@ pub fn Ear(store: Store) -> impl IntoView {
     };
     let (row, partials) = (RwSignal::new(0_usize), RwSignal::new(String::new()));
     let compared = move || {
-        let analysis = store.analysis.read();
-        let chart = analysis.strings.get(row.get());
-        let chart = chart.and_then(|figures| figures.inharmonicity_b.ok());
+        let chart = chart_b(&store.resolved.read().harp, &store.analysis.read(), row.get());
         partials.with(|text| partials_told(text, chart)).unwrap_or_default()
     };
     let strings = move || {

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::app::browser;
 use crate::app::panels::header::file_name;
 use crate::app::rows;
 use crate::app::store::Store;
+use crate::app::{browser, proposed};
 use crate::design::letters::capital;
 use crate::design::resolve::resolve;
 use crate::design::settings::{NumberRow, Setting};
@@ -34,6 +34,10 @@ pub const FIELDS: [NumberRow; 4] = [
     NumberRow::new(say::BOARD, say::BOARD_UNIT, (0.0, 100.0)),
 ];
 
+/// What stands for it in a list of choices.
+const THICKEST: &str = "thickest";
+const PROPOSED: &str = "proposed";
+
 /// What the harp is compared with.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Against {
@@ -41,6 +45,8 @@ pub enum Against {
     Nothing,
     /// Strings as thick as their tolerance allows.
     Thickest,
+    /// What is proposed for the design.
+    Proposed,
     /// A version of the design, by its place.
     Version(usize),
 }
@@ -50,7 +56,8 @@ impl Against {
     pub fn key(self) -> String {
         match self {
             Self::Nothing => String::new(),
-            Self::Thickest => "thickest".into(),
+            Self::Thickest => THICKEST.into(),
+            Self::Proposed => PROPOSED.into(),
             Self::Version(place) => place.to_string(),
         }
     }
@@ -59,8 +66,9 @@ impl Against {
     pub fn of_key(key: &str) -> Self {
         match key.parse() {
             Ok(place) => Self::Version(place),
-            Err(_) if key.is_empty() => Self::Nothing,
-            Err(_) => Self::Thickest,
+            Err(_) if key == THICKEST => Self::Thickest,
+            Err(_) if key == PROPOSED => Self::Proposed,
+            Err(_) => Self::Nothing,
         }
     }
 }
@@ -81,6 +89,10 @@ pub struct Room {
     /// As in [`FIELDS`].
     pub numbers: RwSignal<[f64; 4]>,
     pub told: RwSignal<String>,
+    /// Whether what plays is here.
+    is_here: RwSignal<bool>,
+    /// Counts the runs in which strings are rendered ahead.
+    run: StoredValue<usize>,
     /// What it is compared with, worked out once.
     harp: Memo<Option<Harp>>,
 }
@@ -92,6 +104,7 @@ impl Room {
         let harp = Memo::new(move |_| match against.get() {
             Against::Nothing => None,
             Against::Thickest => Some(thickest(&store.resolved.read().harp)),
+            Against::Proposed => proposed::now(store).map(|design| resolve(&design).harp),
             Against::Version(place) => store
                 .design
                 .with(|design| design.versions.get(place).map(|one| resolve(&one.design).harp)),
@@ -112,17 +125,62 @@ impl Room {
             is_other: RwSignal::new(false),
             numbers: RwSignal::new(numbers),
             told: RwSignal::new(String::new()),
+            is_here: RwSignal::new(false),
+            run: StoredValue::new(0),
             harp,
         }
     }
 
-    /// Fetches what plays, so that the first key need not wait for it.
+    /// Fetches what plays, so that the first key need not wait for it; then the beginning of every string is rendered,
+    /// and again whenever it is plucked otherwise.
     pub fn bring(self) {
         spawn_local(async move {
-            if !browser::bring_sound().await {
+            if browser::bring_sound().await {
+                self.is_here.try_set(true);
+            } else {
                 self.told.try_set(say::NOT_HERE.into());
             }
         });
+        Effect::new(move |run: Option<usize>| {
+            self.is_here.track();
+            self.raised.track();
+            self.numbers.track();
+            self.harp.track();
+            let run = run.unwrap_or_default() + 1;
+            self.run.set_value(run);
+            if self.is_here.get_untracked() {
+                spawn_local(self.render_ahead(run));
+            }
+            run
+        });
+    }
+
+    /// Renders the beginnings of the strings while nothing else is to do, those near the chosen one first, until that is
+    /// asked for anew or the window is closed.
+    async fn render_ahead(self, run: usize) {
+        let count = self.store.count_now();
+        let middle = self.string.get_untracked();
+        let mut rows: Vec<usize> = (0..count).collect();
+        rows.sort_unstable_by_key(|row| row.abs_diff(middle));
+        for row in rows {
+            browser::idle().await;
+            if self.run.try_get_value() != Some(run) {
+                return;
+            }
+            let voices = untrack(|| {
+                let resolved = self.store.resolved.read();
+                let here = &resolved.harp;
+                let ask = self.ask(here);
+                let other = self.harp.get();
+                let other = other.iter().map(|other| voice(other, same(here, other, row), &ask));
+                [voice(here, row, &ask)].into_iter().chain(other).collect::<Vec<_>>()
+            });
+            for voice in voices.into_iter().flatten() {
+                if !browser::render_ahead(&voice.numbers()).await {
+                    return;
+                }
+            }
+        }
     }
 
     /// Whether there are two sounds.
@@ -135,6 +193,7 @@ impl Room {
         match self.against.get() {
             Against::Nothing => String::new(),
             Against::Thickest => say::THICKEST.into(),
+            Against::Proposed => say::PROPOSED.into(),
             Against::Version(place) => {
                 self.store.design.with(|design| rows::side_words(&design.versions, Some(place)))
             }

@@ -145,11 +145,7 @@ impl Bench {
             ear.found.resize(count, None);
             ear.mark_those_in_tune(self.room_cents());
             ear.heard = None;
-            let led = self.led(&ear.rows);
-            let strings = ear.strings.clone();
-            if let Some((_, listener)) = &mut ear.listener {
-                listener.listen_for(strings, led);
-            }
+            ear.listen_for(self.led(&ear.rows));
         });
         self.show();
     }
@@ -184,6 +180,7 @@ impl Bench {
             Unheard::Refused => say::REFUSED.into(),
             Unheard::Nothing if name.is_empty() => say::NO_MICROPHONE.into(),
             Unheard::Nothing => say::unread(&name),
+            Unheard::NotHere => say::NOT_HERE.into(),
         });
     }
 
@@ -215,10 +212,11 @@ impl Bench {
                 Err(why) => self.complain(why, &name),
                 Ok(false) => {}
                 Ok(true) => {
-                    took();
-                    self.stop();
+                    self.state.set(OFF);
+                    browser::hear_no_more().await;
+                    self.is_over();
                     let count = EAR.with_borrow(|ear| ear.notes);
-                    self.said.set(say::heard_all(&count));
+                    self.said.try_set(say::heard_all(&count));
                 }
             }
         });
@@ -228,22 +226,28 @@ impl Bench {
         self.said.set(String::new());
         self.failed.set(0);
         self.sound(0);
-        EAR.with_borrow_mut(|ear| (ear.listener, ear.notes, ear.heard) = (None, 0, None));
+        EAR.with_borrow_mut(|ear| (ear.notes, ear.heard) = (0, None));
         self.state.set(state);
         self.show();
     }
 
     fn stop(self) {
-        browser::hear_no_more();
         self.state.set(OFF);
-        let notes = EAR.with_borrow_mut(|ear| {
-            ear.is_past = true;
-            let (_, mut listener) = ear.listener.take()?;
-            listener.end();
-            Some(listener.notes_found())
+        spawn_local(async move {
+            browser::hear_no_more().await;
+            self.is_over();
         });
-        self.take_notes(&notes.unwrap_or_default());
-        self.show();
+    }
+
+    /// Nothing sounds any more, unless it is listened to again.
+    fn is_over(self) {
+        let is_here = EAR.with_borrow_mut(|ear| {
+            ear.is_past = true;
+            ear.bench.is_some()
+        });
+        if is_here {
+            self.show();
+        }
     }
 
     fn take_notes(self, notes: &[NoteFound]) {
@@ -280,9 +284,7 @@ impl Bench {
             self.show();
         }
         if is_there && self.order.get_untracked() == AS_PLANNED {
-            // What sounds is of the string that is left now.
-            let notes = EAR.with_borrow_mut(|ear| ear.end());
-            self.take_notes(&notes);
+            // Before another piece is heard. What sounds is of the string that is left now.
             self.go(true);
             untrack(|| self.listen_for());
         }
@@ -318,7 +320,7 @@ impl Bench {
             Some(ear.strings.get(place)?.target.to_hz())
         });
         let hz = if on == 1 { target.unwrap_or(0.0) } else { 0.0 };
-        spawn_local(browser::sound_tone(hz, took));
+        spawn_local(browser::sound_tone(hz));
     }
 
     /// What the keys do wherever the focus is, but in a list.

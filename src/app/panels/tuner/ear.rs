@@ -1,19 +1,26 @@
-//! What the tuner listens with, and what it made of what was heard.
+//! What is listened for, and what the worker made of what was heard.
 
 use std::cell::RefCell;
 
+use leptos::prelude::Read;
 use leptos::task::spawn_local;
 
 use super::bench::Bench;
 use crate::app::browser;
 use crate::app::rows::led::Stay;
-use crate::engine::listen::{Heard, Listener, NoteFound, Reading, Sought};
+use crate::app::store::Store;
+use crate::design::display;
+use crate::design::settling::{chart_b, compared};
+use crate::engine::listen::wire::{Told, Wanted};
+use crate::engine::listen::{Heard, NoteFound, Reading, Sought};
+use crate::engine::measured::Reading as Measured;
+use crate::engine::units::Frequency;
+use crate::words::tuner as say;
 
-/// What is listened with. It does not go through signals, as it changes twenty times a second.
+/// What is listened for, and what was heard. It does not go through signals, as it changes twenty times a second.
 #[derive(Default)]
 pub(super) struct Ear {
-    bench: Option<Bench>,
-    pub listener: Option<(f64, Listener)>,
+    pub bench: Option<Bench>,
     pub strings: Vec<Sought>,
     /// The row of each of them.
     pub rows: Vec<usize>,
@@ -25,6 +32,8 @@ pub(super) struct Ear {
     /// How far off each row was when it was heard last, in cents.
     pub found: Vec<Option<f64>>,
     pub notes: usize,
+    /// The last note: its row, and its partials by their numbers.
+    pub partials: Option<(usize, Vec<(u32, Frequency)>)>,
     pub heard: Option<Heard>,
     pub is_past: bool,
 }
@@ -56,6 +65,9 @@ impl Ear {
                 && let Some(found) = self.found.get_mut(row)
             {
                 *found = Some(cents);
+                let partials = (1..).zip(note.partials_hz).filter(|(_, hz)| *hz > 0.0);
+                let partials = partials.map(|(n, hz)| (n, Frequency::from_hz(hz)));
+                self.partials = Some((row, partials.collect()));
                 all.push((row, cents));
             }
         }
@@ -63,30 +75,10 @@ impl Ear {
         all
     }
 
-    /// Hears a piece, with the string that is led.
-    fn feed(
-        &mut self,
-        rate_hz: f64,
-        samples: &[f32],
-        led: Option<usize>,
-    ) -> (Vec<Reading>, Vec<NoteFound>) {
-        if self.listener.as_ref().is_none_or(|(rate, _)| (rate - rate_hz).abs() > 0.5) {
-            let made = Listener::new(rate_hz, self.strings.clone()).ok();
-            self.listener = made.map(|made| (rate_hz, made));
-            if let Some((_, listener)) = &mut self.listener {
-                listener.listen_for(self.strings.clone(), led);
-            }
-        }
-        let Some((_, listener)) = &mut self.listener else { return Default::default() };
-        let readings = listener.feed(samples);
-        (readings, listener.notes_found())
-    }
-
-    /// Ends what sounds, and gives the notes of it.
-    pub fn end(&mut self) -> Vec<NoteFound> {
-        let Some((_, listener)) = &mut self.listener else { return Vec::new() };
-        listener.end();
-        listener.notes_found()
+    /// Has the worker listen for the strings, or for one that is led.
+    pub fn listen_for(&self, led: Option<usize>) {
+        let wanted = Wanted { strings: self.strings.clone(), led };
+        browser::listen_for(wanted.numbers());
     }
 
     /// Takes some readings: whether there is anything new to show, and whether the string has just stayed within so many
@@ -105,31 +97,50 @@ impl Ear {
     }
 }
 
-/// Takes every piece that was heard.
+/// Takes what was heard.
 pub(super) fn took() {
-    let Some(bench) = EAR.with_borrow(|ear| ear.bench) else { return };
-    while let Some((rate_hz, samples)) = browser::take_heard() {
-        let (readings, notes) = EAR.with_borrow_mut(|ear| {
-            let led = bench.led(&ear.rows);
-            ear.feed(rate_hz, &samples, led)
-        });
+    while let Some(numbers) = browser::take_heard() {
+        // The window may be closed by now.
+        let Some(bench) = EAR.with_borrow(|ear| ear.bench) else { continue };
+        let Told { readings, notes } = Told::of_numbers(&numbers);
         bench.heard(&readings, &notes);
     }
 }
 
 /// Begins with nothing heard.
 pub(super) fn begin(bench: Bench) {
-    EAR.set(Ear { bench: Some(bench), ..Ear::default() });
+    EAR.set(Ear { is_past: true, bench: Some(bench), ..Ear::default() });
 }
 
 /// Lets microphone and tone go, and forgets what was heard.
 pub(super) fn end() {
-    browser::hear_no_more();
-    spawn_local(browser::sound_tone(0.0, took));
     EAR.take();
+    spawn_local(async {
+        browser::sound_tone(0.0).await;
+        browser::hear_no_more().await;
+    });
 }
 
 /// How far off each row was when it was heard last, in cents.
 pub(super) fn found() -> Vec<Option<f64>> {
     EAR.with_borrow(|ear| ear.found.clone())
+}
+
+/// What the partials of the string that was heard last say of its stiffness, beside the chart.
+pub(super) fn compared_with_chart(store: Store) -> String {
+    let last = EAR.with_borrow(|ear| {
+        let (row, partials) = ear.partials.clone()?;
+        let place = ear.rows.iter().position(|own| *own == row)?;
+        Some((row, partials, ear.strings.get(place)?.inharmonicity_b))
+    });
+    let Some((row, partials, b)) = last else { return String::new() };
+    let (resolved, analysis) = (store.resolved.read(), store.analysis.read());
+    // A lever makes a string stiffer, and its tolerances with it.
+    let chart = chart_b(&resolved.harp, &analysis, row).zip(b).map(|(chart, b)| {
+        let stiffer = b / chart.value;
+        Measured { value: b, error: stiffer * chart.error }
+    });
+    let name = analysis.strings.get(row).map(display::string_number).unwrap_or_default();
+    let told = compared(&partials, chart);
+    told.map(|told| say::of_string(&told, &name)).unwrap_or_default()
 }
