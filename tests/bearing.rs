@@ -187,10 +187,11 @@ fn all_strings_do_what_each_does_added_up() {
         let whole = harp.bear();
         let whole = whole.frame.as_ref().expect("a sample has a frame");
         let supports = harp.band.supports().expect("a sample has a neck");
-        let push: f64 = (harp.loads.pulls.iter())
+        let pins: f64 = (harp.loads.pulls.iter())
             .map(|pull| reactions(supports, &[*pull]).expect("a frame").pillar.to_n())
             .sum();
-        assert!((push - whole.reactions.pillar.to_n()).abs() < TIGHT * push, "{}", harp.key);
+        assert!((pins - whole.reactions.pillar.to_n()).abs() < TIGHT * pins, "{}", harp.key);
+        let push = whole.pillar.push.to_n();
         // Half of the strings and the other half, each in its own order, make the stage with all.
         let last = |order| {
             let Harp { resolved, analysis, band, loads, .. } = &harp;
@@ -263,23 +264,19 @@ fn more_wood_is_never_used_up_farther() {
     }
 }
 
-/// Frames of the samples are meant to be sound, with a pillar that holds the neck against twist, and boards whose edges
-/// are held.
+/// Frames of the samples are sound, whatever their joints and the edges of their boards do within what their sizes say.
 #[test]
 fn the_frames_of_the_samples_bear_their_strings() {
     for harp in samples() {
         let bearing = harp.bear();
         let frame = bearing.frame.as_ref().expect("a sample has a frame");
         for part in Part::ALL {
-            // Joints that bending would open are not judged.
-            let joint = matches!(part, Part::Shoulder | Part::Head);
-            let used = frame.used(part);
-            assert!(used.is_some() || joint, "{} {part:?}", harp.key);
-            assert!(used.is_none_or(|(least, _)| least < 1.0), "{} {part:?}: {used:?}", harp.key);
+            let used = frame.used(part).expect("a limit");
+            assert!(used.1 <= 1.0, "{} {part:?}: {used:?}", harp.key);
         }
         let (_, board) = bearing.board_worst().expect("a board");
-        let (fixed, _) = board.used().expect("a limit");
-        assert!(fixed < 1.05, "{} board: {fixed}", harp.key);
+        let used = board.used().expect("a limit");
+        assert!(used.1 <= 1.0, "{} board: {used:?}", harp.key);
         assert_eq!(bearing.left_out, 0);
     }
 }

@@ -7,7 +7,7 @@ use crate::design::bearing_words::{moment_with_unit, percents};
 use crate::design::display;
 use crate::design::document::Units;
 use crate::design::letters::capital;
-use crate::engine::bearing::{Bearing, Cut, FrameBearing};
+use crate::engine::bearing::{Bearing, Case, Cut, FrameBearing};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::{Point, Pull};
 use crate::engine::units::{Force, Length, Moment};
@@ -104,7 +104,7 @@ pub fn overlay(kind: LoadKind, band: &Band, bearing: &Bearing, units: Units) -> 
     };
     match kind {
         LoadKind::Forces => Overlay {
-            caption: kind.caption().into(),
+            caption: format!("{} {}", kind.caption().said(), forces_in(frame).said()),
             ..forces(frame, height_mm(band, frame), units)
         },
         _ => diagram(kind, band, frame, units),
@@ -136,14 +136,13 @@ fn upward(band: &Band) -> PlaceMm {
 fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> Overlay {
     let height = height_mm(band, frame);
     let of = |cuts: &[Cut]| cuts.iter().map(|cut| kind.value(cut)).collect::<Vec<f64>>();
-    let line: Vec<PlaceMm> = frame.neck.cuts.iter().map(|cut| place(cut.station.at)).collect();
-    let values = of(&frame.neck.cuts);
-    let two = matches!(kind, LoadKind::Twist | LoadKind::Use);
-    let held = if two { of(&frame.neck.held) } else { Vec::new() };
+    let neck = &frame.neck;
+    let line: Vec<PlaceMm> = neck.cuts.iter().map(|cut| place(cut.station.at)).collect();
+    let (values, held) = (of(neck.of(neck.softest())), of(&neck.held));
     let size = |values: &[f64]| values.iter().map(|value| value.abs()).fold(0.0, f64::max);
     let greatest = size(&values).max(size(&held));
+    let caption = format!("{} {}", kind.caption().said(), which(frame).said());
     if !(greatest > 0.0 && greatest.is_finite()) {
-        let caption = kind.caption().into();
         return Overlay { caption, lines: vec![line], ..Overlay::default() };
     }
     let (scale, up) = (TALLEST * height / greatest, upward(band));
@@ -151,7 +150,9 @@ fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> O
         let tip = |(at, value): (&PlaceMm, &f64)| along(*at, up, scale * value);
         line.iter().zip(values).map(tip).collect()
     };
-    let mut over = Overlay { caption: kind.caption().into(), ..Overlay::default() };
+    // In the caption, as both peaks may be at one place.
+    let caption = say::then_at_most(&caption, &kind.words(size(&held), units));
+    let mut over = Overlay { caption, ..Overlay::default() };
     let tips = stands(&values);
     let mut area = line.clone();
     area.extend(tips.iter().rev());
@@ -161,11 +162,7 @@ fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> O
         let beyond = along(tips[peak], up, 0.025 * height * values[peak].signum());
         over.labels.push(Label::new(beyond, kind.words(values[peak], units)));
     }
-    if two {
-        over.dashed.push(stands(&held));
-        // In the caption, as both peaks may be at one place.
-        over.caption = say::then_at_most(&kind.caption(), &kind.words(size(&held), units));
-    }
+    over.dashed.push(stands(&held));
     over.lines = vec![line.clone(), tips];
     if kind == LoadKind::Use && greatest >= 0.5 {
         let all = stands(&vec![1.0; line.len()]);
@@ -176,8 +173,24 @@ fn diagram(kind: LoadKind, band: &Band, frame: &FrameBearing, units: Units) -> O
     over
 }
 
+/// Which case is the area, which the dashed line.
+fn which(frame: &FrameBearing) -> Words {
+    match frame.neck.softest() {
+        Case::PillarPushes => say::AREA_PUSHES,
+        _ => say::AREA_JOINTS,
+    }
+}
+
+/// In which case the arrows stand.
+fn forces_in(frame: &FrameBearing) -> Words {
+    match frame.neck.softest() {
+        Case::PillarPushes => say::FORCES_PUSHES,
+        _ => say::FORCES_JOINTS,
+    }
+}
+
 fn forces(frame: &FrameBearing, height: f64, units: Units) -> Overlay {
-    let held = frame.reactions;
+    let held = frame.holds;
     let size = |pull: &Pull| pull.x.to_n().hypot(pull.y.to_n());
     let all = frame.all.size().to_n();
     let greatest = [size(&held.pillar_pull), size(&held.shoulder_pull), all];
@@ -258,7 +271,8 @@ mod tests {
                 assert_eq!(over.areas[0].len(), 2 * line.len(), "{kind:?}");
                 let mut tallest = 0.0_f64;
                 let held = over.dashed.first().map_or(&[][..], Vec::as_slice);
-                let both = line.iter().zip(tips).zip(&frame.neck.cuts);
+                let soft = frame.neck.of(frame.neck.softest());
+                let both = line.iter().zip(tips).zip(soft);
                 let both = both.chain(line.iter().zip(held).zip(&frame.neck.held));
                 for ((at, tip), cut) in both {
                     let off = tip.1 - at.1;
@@ -277,7 +291,9 @@ mod tests {
 
     #[test]
     fn a_neck_under_strings_is_stretched_below_and_ends_without_moment() {
-        let (band, bearing) = of(&SAMPLES[2].design());
+        let mut design = SAMPLES[2].design();
+        design.geometry.joints = Design::default().geometry.joints;
+        let (band, bearing) = of(&design);
         let over = overlay(LoadKind::Moment, &band, &bearing, Units::default());
         let (line, tips) = (&over.lines[0], &over.lines[1]);
         let middle = line.len() / 2;

@@ -22,7 +22,7 @@ use super::display;
 use super::document::{ForceUnit, Units};
 use super::letters::capital;
 use crate::engine::analysis::{Analysis, StringFigures};
-use crate::engine::bearing::{Bearing, Build, Case, Cut, FrameBearing, Order, Part, Stage};
+use crate::engine::bearing::{Bearing, Build, Case, FrameBearing, NeckBearing, Order, Part, Stage};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::Point;
 use crate::engine::structure::verdict::{Aspect, Use};
@@ -257,7 +257,7 @@ fn neck(
     }
     let leads = cut.verdict.governing().map(|used| used.aspect);
     text += &neck::others(frame, leads);
-    if let Some(across) = unjudged(&frame.neck.cuts) {
+    if let Some(across) = unjudged(&frame.neck) {
         text += &format!(" {}", say::neck_across(&mpa(across)));
     }
     text
@@ -273,9 +273,9 @@ const fn case(case: Case) -> Words {
     }
 }
 
-/// The greatest tension across the grain that has no limit.
-fn unjudged(cuts: &[Cut]) -> Option<Stress> {
-    let uses = cuts.iter().flat_map(|cut| &cut.verdict.uses);
+/// The greatest tension across the grain that has no limit, in the cases that count.
+fn unjudged(neck: &NeckBearing) -> Option<Stress> {
+    let uses = neck.counted().flat_map(|cut| &cut.verdict.uses);
     let across = uses.filter(|used| used.aspect == Aspect::AcrossTheCurve && used.limit.is_none());
     let greatest = across.map(|used| used.stress.to_pa()).fold(0.0, f64::max);
     (greatest > 0.0).then(|| Stress::from_pa(greatest))
@@ -339,7 +339,7 @@ fn pillar(frame: &FrameBearing, units: Units) -> String {
 
 /// The greatest of a force or moment in the pillar, by size, if no joint gives.
 fn pillar_at_most(frame: &FrameBearing, at: usize) -> f64 {
-    let cuts = frame.stiff.iter().flat_map(|stiff| &stiff.pillar);
+    let cuts = frame.firm().iter().flat_map(|stiff| &stiff.pillar);
     cuts.map(|cut| cut[at].abs()).fold(0.0, f64::max)
 }
 
@@ -487,7 +487,7 @@ mod tests {
         let (bearing, _) = told(&design);
         let neck = &bearing.frame.as_ref().expect("a frame").neck;
         let state = verdict(&bearing);
-        let unknown = unjudged(&neck.cuts).is_some();
+        let unknown = unjudged(neck).is_some();
         assert_eq!(
             state.full.contains("tension across the grain of the neck"),
             unknown,

@@ -11,6 +11,7 @@ mod joints;
 mod line;
 mod neck;
 mod part;
+mod pillar;
 mod soundbox;
 mod space;
 mod stages;
@@ -24,16 +25,17 @@ use self::joints::At;
 pub use self::joints::JointParts;
 pub use self::neck::{Case, Cut, Drilled, Layered, NeckBearing, NeckParts, NeckPlates};
 pub use self::part::Part;
+pub use self::pillar::PillarBearing;
+use self::pillar::Pushed;
 pub use self::soundbox::{BoxBearing, BoxCut, BoxParts};
 pub use self::space::Stiff;
 pub use self::stages::{Order, Stage, some_stages, stages};
 use super::analysis::{Analysis, Harp, Known};
 use super::geometry::{Band, Geometry, Loads, loads, pulls};
-use super::structure::column::{Ends, Strut};
 use super::structure::frame::{FrameError, Point, Pull, Reactions, Resultant, resultant};
 use super::structure::joint::JointWood;
-use super::structure::section::{Rectangle, SectionError};
-use super::structure::verdict::{Aspect, Pillar, Use, Verdict, pillar, pillar_bent};
+use super::structure::section::SectionError;
+use super::structure::verdict::{Aspect, Use, Verdict};
 use super::structure::wood::Allowable;
 use super::units::{Force, Length, Stress};
 use crate::words::engine as say;
@@ -174,21 +176,6 @@ pub struct JointBearing {
     pub judged: Judged,
 }
 
-/// The pillar.
-#[derive(Clone, Debug, PartialEq)]
-pub struct PillarBearing {
-    /// Push along it, if it only pushes.
-    pub push: Force,
-    /// From foot to top.
-    pub length: Length,
-    /// Length over radius of gyration, in the plane of the strings and square to it.
-    pub slenderness: Option<(f64, f64)>,
-    /// The load at which a perfect pillar gives way, in the plane of the strings and square to it.
-    pub gives_way: Option<(Force, Force)>,
-    /// How far it is loaded.
-    pub judged: Judged,
-}
-
 /// Neck, pillar and joints under the pull of strings.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FrameBearing {
@@ -196,6 +183,8 @@ pub struct FrameBearing {
     pub all: Resultant,
     /// What holds the neck if the pillar only pushes.
     pub reactions: Reactions,
+    /// What holds it in the plane of the strings in the case that counts in which the joints give most.
+    pub holds: Reactions,
     /// The neck.
     pub neck: NeckBearing,
     /// The pillar.
@@ -378,10 +367,21 @@ fn frame(
     let shoulder = joint(At::Shoulder, supports.shoulder);
     let head = joint(At::Head, supports.pillar_top);
     let foot = joint(At::Foot, supports.pillar_foot);
-    let pillar = PillarBearing::new(push, length, ends.iter().chain(&sprung), &build.pillar);
+    let softest = match &sprung {
+        Some(sprung) => Pushed::by(sprung),
+        None => Pushed { push, ends: None },
+    };
+    let cases = std::iter::once(softest).chain(ends.iter().map(Pushed::by));
+    let pillar = PillarBearing::new(length, cases, &build.pillar);
+    let all = resultant(pulls);
+    let holds = match &sprung {
+        Some(sprung) => sprung.holds(all, (supports.shoulder, supports.pillar_top)),
+        None => reactions,
+    };
     Ok(FrameBearing {
-        all: resultant(pulls),
+        all,
         reactions,
+        holds,
         neck,
         pillar,
         shoulder,
@@ -396,49 +396,4 @@ fn frame(
 fn between(from: Point, to: Point) -> Length {
     let (x, y) = (to.x.to_m() - from.x.to_m(), to.y.to_m() - from.y.to_m());
     Length::from_m(x.hypot(y))
-}
-
-fn stands(free_length: Length, parts: &PillarParts) -> Option<Pillar> {
-    let section = Rectangle::new(parts.depth, parts.width).ok()?;
-    Some(Pillar { section, free_length, eccentricity: parts.beside })
-}
-
-impl PillarBearing {
-    /// How it stands.
-    pub fn stands(&self, parts: &PillarParts) -> Option<Pillar> {
-        stands(self.length, parts)
-    }
-
-    fn new<'a>(
-        push: Force,
-        length: Length,
-        stiff: impl Iterator<Item = &'a Stiff>,
-        parts: &PillarParts,
-    ) -> Self {
-        let sections = [(parts.depth, parts.width), (parts.width, parts.depth)];
-        // The depth of the first section lies in the plane of the strings.
-        let sections = sections.map(|(breadth, depth)| Rectangle::new(breadth, depth).ok());
-        let strut = |section: Rectangle, modulus: Stress| {
-            let edge = Length::from_m(0.5 * section.depth().to_m());
-            let free = Length::from_m(Ends::Pinned.length_ratio() * length.to_m());
-            Strut::new(section.area_m2(), section.inertia_m4(), edge, free, modulus).ok()
-        };
-        let both = |section: Option<Rectangle>| strut(section?, parts.allowable.least_modulus?);
-        let struts = both(sections[0]).zip(both(sections[1]));
-        let mut judged = Judged::default();
-        if let Some(stands) = stands(length, parts) {
-            judged.ends.extend(pillar(push, stands, &parts.allowable));
-            let cuts = stiff.flat_map(|end| end.pillar);
-            judged.ends.extend(cuts.filter_map(|cut| pillar_bent(cut, stands, &parts.allowable)));
-        }
-        Self {
-            push,
-            length,
-            slenderness: struts.map(|(in_plane, square)| {
-                (in_plane.slenderness_ratio(), square.slenderness_ratio())
-            }),
-            gives_way: struts.map(|(in_plane, square)| (in_plane.euler(), square.euler())),
-            judged,
-        }
-    }
 }

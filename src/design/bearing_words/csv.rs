@@ -11,12 +11,12 @@ use crate::engine::bearing::{Case, Cut, FrameBearing, Judged, Part, Stiff, bear}
 use crate::engine::geometry::{lay_out, loads};
 use crate::engine::structure::frame::{Point, Station};
 use crate::engine::structure::space::Cut as Forces;
-use crate::engine::structure::verdict::{Use, Verdict, pillar_bent};
+use crate::engine::structure::verdict::{Use, Verdict, pillar as judge_push, pillar_bent};
 use crate::engine::units::Length;
 
 const CUTS: &str = "part,joints,along_mm,x_mm,y_mm,z_mm,breadth_mm,depth_mm,axial_n,shear_in_plane_n,\
      shear_sideways_n,torque_n_m,bending_sideways_n_m,bending_in_plane_n_m,leading,stress_mpa,limit_mpa,\
-     share_least_percent,share_most_percent\n";
+     share_least_percent,share_most_percent,counts\n";
 
 const MOVES: &str =
     "\nplace,joints,right_mm,up_mm,to_the_strings_side_mm,turn_x_deg,turn_y_deg,turn_z_deg\n";
@@ -26,8 +26,8 @@ const BOARD: &str = "\nboard at string,edges,looked at,stress_mpa,limit_mpa,shar
 /// Three tables: the forces and the leading stress at every cut of neck, pillar and soundbox and in the joints, with the
 /// shares of each part as a whole at the end; and how the top of the pillar moves, at once and with the mean modulus. Forces are
 /// those that the part beyond a cut gives, seen from the shoulder, the top of the pillar and the foot of the soundbox. The
-/// third has all that is looked at in the board at every string, at both ends of what holds its edges, and its rise at once
-/// and with its creep.
+/// last column says whether the verdicts count the case of a row. The third has all that is looked at in the board at every
+/// string, at both ends of what holds its edges, and its rise at once and with its creep.
 ///
 /// # Errors
 ///
@@ -46,18 +46,28 @@ pub fn frame(design: &Design) -> Result<String, String> {
     let (top, foot) = (frame.head.at, band.pillar.0);
     let low = band.board.0;
     for case in CASES {
+        let counts = neck.counts(case);
         let joints = super::case(case).english();
         for Cut { station, verdict, .. } in neck.of(case) {
             let section = station.section;
             let place = (station.s_m, station.at);
             let sides = Some((section.breadth(), section.depth()));
-            row(&mut csv, ("neck", joints), place, sides, (&station.forces(), Some(verdict)));
+            row(
+                &mut csv,
+                ("neck", joints, counts),
+                place,
+                sides,
+                (&station.forces(), Some(verdict)),
+            );
         }
         let Some(stiff) = frame_of(frame, case) else {
             if case == Case::PillarPushes {
-                let push = [-frame.pillar.push.to_n(), 0.0, 0.0, 0.0, 0.0, 0.0];
-                let judged = frame.pillar.judged.ends.first();
-                row(&mut csv, ("pillar", joints), (0.0, top), sides, (&push, judged));
+                let push = [-frame.reactions.pillar.to_n(), 0.0, 0.0, 0.0, 0.0, 0.0];
+                let stands = frame.pillar.stands(pillar);
+                let pushed = frame.reactions.pillar;
+                let judged = stands.and_then(|of| judge_push(pushed, of, &pillar.allowable));
+                let of = ("pillar", joints, counts);
+                row(&mut csv, of, (0.0, top), sides, (&push, judged.as_ref()));
             }
             continue;
         };
@@ -65,7 +75,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
         for (end, place) in [(0, (0.0, top)), (1, (frame.pillar.length.to_m(), foot))] {
             let cut = stiff.pillar[end];
             let judged = stands.and_then(|stands| pillar_bent(cut, stands, &pillar.allowable));
-            row(&mut csv, ("pillar", joints), place, sides, (&cut, judged.as_ref()));
+            row(&mut csv, ("pillar", joints, counts), place, sides, (&cut, judged.as_ref()));
         }
         // The soundbox is judged if no joint gives, and then as the joints give.
         let judged = frame
@@ -75,7 +85,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
         for (at, (place, cut)) in stiff.soundbox.iter().enumerate() {
             let along = (place.x.to_m() - low.x.to_m()).hypot(place.y.to_m() - low.y.to_m());
             let verdict = judged.and_then(|cuts| Some(&cuts.get(at)?.verdict));
-            row(&mut csv, ("soundbox", joints), (along, *place), None, (cut, verdict));
+            row(&mut csv, ("soundbox", joints, counts), (along, *place), None, (cut, verdict));
         }
         let ends = [
             ("shoulder", frame.shoulder.at, stiff.neck.first().map(Station::forces)),
@@ -84,7 +94,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
         ];
         for (name, at, cut) in ends {
             if let Some(cut) = cut {
-                row(&mut csv, (name, joints), (0.0, at), None, (&cut, None));
+                row(&mut csv, (name, joints, counts), (0.0, at), None, (&cut, None));
             }
         }
     }
@@ -140,7 +150,7 @@ type Sides = Option<(Length, Length)>;
 
 fn row(
     csv: &mut String,
-    (part, joints): (&str, &str),
+    (part, joints, counts): (&str, &str, bool),
     (along_m, at): (f64, Point),
     sides: Sides,
     (forces, verdict): (&Forces, Option<&Verdict>),
@@ -157,13 +167,14 @@ fn row(
         // No minus before a zero.
         let _ = write!(csv, ",{:.3}", force + 0.0);
     }
+    let counts = if counts { "yes" } else { "no" };
     let Some(used) = verdict.and_then(Verdict::governing) else {
-        csv.push_str(",,,,,\n");
+        let _ = writeln!(csv, ",,,,,,{counts}");
         return;
     };
     let _ = write!(csv, ",\"{}\",{:.4}", aspect_words(used.aspect).english(), used.stress.to_mpa());
     let (limit, share) = (limit(used), share(used));
-    let _ = writeln!(csv, ",{limit},{share},{share}");
+    let _ = writeln!(csv, ",{limit},{share},{share},{counts}");
 }
 
 /// Joints and parts as a whole.
@@ -186,7 +197,7 @@ fn shares(csv: &mut String, frame: &FrameBearing) {
             (Some(opening), None) => {
                 let _ = writeln!(
                     csv,
-                    "bending that opens an edge of the joint,{:.4},,,",
+                    "bending that opens an edge of the joint,{:.4},,,,yes",
                     opening.to_mpa()
                 );
             }
@@ -196,9 +207,9 @@ fn shares(csv: &mut String, frame: &FrameBearing) {
                 let stress = used.map_or(0.0, |used| used.stress.to_mpa());
                 let limit = used.map_or_else(String::new, limit);
                 let (least, most) = (100.0 * least, 100.0 * most);
-                let _ = writeln!(csv, "\"{leading}\",{stress:.4},{limit},{least:.2},{most:.2}");
+                let _ = writeln!(csv, "\"{leading}\",{stress:.4},{limit},{least:.2},{most:.2},yes");
             }
-            _ => csv.push_str(",,,,\n"),
+            _ => csv.push_str(",,,,,yes\n"),
         }
     }
 }
@@ -223,7 +234,7 @@ mod tests {
                 assert!(board.contains(what), "{what}");
             }
             for line in cuts.lines() {
-                assert_eq!(line.matches(',').count(), 18, "{line}");
+                assert_eq!(line.matches(',').count(), 19, "{line}");
             }
             for line in moves.lines() {
                 assert_eq!(line.matches(',').count(), 7, "{line}");

@@ -26,7 +26,7 @@ pub fn forces(bearing: &Bearing, units: Units) -> Vec<(&'static str, String)> {
         lines.push((say::FORCE_ALONG_RIB.said(), along_rib(along, along, units)));
     }
     if let Ok(frame) = &bearing.frame {
-        let (held, neck) = (frame.reactions, &frame.neck);
+        let (held, neck) = (frame.holds, &frame.neck);
         let shoulder = held.shoulder_pull.x.to_n().hypot(held.shoulder_pull.y.to_n());
         lines.extend([
             (say::FORCE_NECK.said(), force(frame.all.size())),
@@ -45,7 +45,7 @@ pub fn forces(bearing: &Bearing, units: Units) -> Vec<(&'static str, String)> {
             lines.push((say::FORCE_NECK_TWIST.said(), text));
         }
         let bent = |at| moment(pillar_at_most(frame, at));
-        let sway = frame.stiff.iter().map(|stiff| stiff.top[2].abs()).fold(0.0, f64::max);
+        let sway = frame.firm().iter().map(|stiff| stiff.top[2].abs()).fold(0.0, f64::max);
         lines.extend([
             (say::FORCE_PILLAR_PLANE.said(), bent(5)),
             (say::FORCE_PILLAR_SIDEWAYS.said(), bent(4)),

@@ -60,7 +60,7 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
     let mut all: Vec<String> =
         parts.iter().filter(|(_, share)| share.is_none()).map(|(name, _)| name.clone()).collect();
     if let Ok(frame) = &bearing.frame {
-        if frame.used(Part::Neck).is_some() && unjudged(&frame.neck.cuts).is_some() {
+        if frame.used(Part::Neck).is_some() && unjudged(&frame.neck).is_some() {
             all.push(say::ACROSS_NECK.into());
         }
         if frame.used(Part::Neck).is_some() {

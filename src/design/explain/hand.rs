@@ -108,7 +108,7 @@ fn worked() -> Option<Hand> {
         offset: shape.strings_from_neck,
         board,
         pillar: (
-            frame.pillar.push,
+            frame.reactions.pillar,
             frame.pillar.length,
             build.pillar.allowable.least_modulus?,
             Force::from_n(least),

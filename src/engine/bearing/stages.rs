@@ -67,7 +67,7 @@ pub struct Stage {
     pub pull: Force,
     /// Sum of the lifts on the board.
     pub lift: Force,
-    /// Push in the pillar; below 0 it is pulled.
+    /// Push in the pillar where the joints give most; below 0 it is pulled.
     pub pillar: Force,
     /// Greatest bending moment in the neck, by size.
     pub moment: Moment,
@@ -133,7 +133,7 @@ pub fn some_stages(
         }
         if !hung.is_empty() {
             let Ok(held) = frame(&prepared, &hung, build) else { return Vec::new() };
-            stage.pillar = held.reactions.pillar;
+            stage.pillar = held.pillar.push;
             let greatest =
                 |of: fn(&Station) -> f64| Moment::from_n_m(f64::abs(held.neck.greatest(of)));
             stage.moment = greatest(|cut| cut.moment_n_m);
