@@ -26,7 +26,6 @@ use crate::engine::bearing::{Bearing, Build, Case, FrameBearing, NeckBearing, Or
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::Point;
 use crate::engine::structure::verdict::{Aspect, Use};
-use crate::engine::structure::wood::Margin;
 use crate::engine::units::{Force, Length, Moment, Stress};
 use crate::words::{Words, choose, frame as say};
 
@@ -131,8 +130,8 @@ pub fn verdicts(
     build: &Build,
     units: Units,
 ) -> Vec<PartWords> {
-    let with_reserve = |mut why: String, used: Option<(f64, f64)>, margin: Option<Margin>| {
-        if let Some(words) = used.zip(margin).and_then(|(used, of)| reserve::words(used.1, of)) {
+    let with_reserve = |mut why: String, words: Option<String>| {
+        if let Some(words) = words {
             why += " ";
             why += &words;
         }
@@ -154,8 +153,11 @@ pub fn verdicts(
                 Part::Foot => joint(&frame.foot.judged, say::joint_on_pillar),
                 Part::Soundbox => soundbox(frame.soundbox.as_ref(), band, analysis),
             };
-            let margin = governing.and_then(|used| reserve::margin(build, part, used));
-            let why = with_reserve(why, ratio, margin);
+            let reserve = governing.filter(|_| ratio.is_some()).and_then(|leads| {
+                let uses = reserve::uses(frame, part);
+                reserve::words(leads, &uses, |aspect| build.reserve(part, aspect))
+            });
+            let why = with_reserve(why, reserve);
             judged(part_name(part), ratio, why, governing.map(|used| mend(part, used.aspect)))
         }));
     }
@@ -163,8 +165,12 @@ pub fn verdicts(
     if let Some((place, cut)) = board {
         let why = board::board(cut, analysis.strings.get(place), units);
         let leads = cut.governing().map(|used| used.aspect);
-        let margin = build.board.margin.filter(|_| leads == Some(Aspect::BoardBent));
-        let why = with_reserve(why, cut.used(), margin);
+        let reserve = cut.governing().filter(|_| cut.used().is_some()).and_then(|leads| {
+            let uses: Vec<&Use> =
+                [&cut.firm, &cut.soft].iter().flat_map(|state| &state.verdict.uses).collect();
+            reserve::words(leads, &uses, |aspect| build.board_reserve(aspect))
+        });
+        let why = with_reserve(why, reserve);
         let mend = mend_board(leads.unwrap_or(Aspect::BoardBent));
         all.push(judged(board_name(cut), cut.used(), why, Some(mend)));
     }
@@ -419,6 +425,11 @@ mod tests {
                 let joint = part.name == "Shoulder" || part.name.ends_with("joint");
                 assert!(!joint || part.why.to_lowercase().contains("held by"), "{}", part.why);
                 assert_eq!(part.mend, None, "{}", part.name);
+                // How far it is from breaking is told, or that it is not judged.
+                let loaded = part.ratio.is_some_and(|(_, most)| most >= 0.3);
+                let told = part.why.contains("At the highest figure")
+                    || part.why.contains("is from breaking is not judged");
+                assert_eq!(told, loaded, "{}: {}", part.name, part.why);
             }
             let unknown = told(&without_making(sample.design())).1;
             for part in &unknown {

@@ -12,6 +12,7 @@ mod line;
 mod neck;
 mod part;
 mod pillar;
+mod reserve;
 mod soundbox;
 mod space;
 mod stages;
@@ -19,7 +20,7 @@ mod stages;
 use thiserror::Error;
 
 use self::board::BoardKept;
-pub use self::board::{BoardCut, BoardParts, BoardState, StringHoles};
+pub use self::board::{BoardCut, BoardMargins, BoardParts, BoardState, StringHoles};
 pub use self::gives::{Gives, Nearer, gives, nearer};
 use self::joints::At;
 pub use self::joints::JointParts;

@@ -21,6 +21,7 @@ pub mod liner;
 pub mod plate;
 pub mod plated;
 pub mod plywood;
+pub mod reserve;
 pub mod section;
 pub mod soundbox;
 pub mod space;

@@ -109,6 +109,7 @@ pub fn scatter_grain_and_divisors_are_the_printed_ones() {
         (SCATTER.bending, 0.16),
         (SCATTER.modulus, 0.22),
         (SCATTER.compression_along, 0.18),
+        (SCATTER.compression_across, 0.28),
         (SCATTER.shear, 0.14),
         (SCATTER.tension_across, 0.25),
         (SCATTER.density, 0.10),

@@ -1,14 +1,17 @@
 //! What neck, pillar and board are made of, as the engine takes it.
 
+mod board;
+
+use self::board::board;
 use super::timber::{Made, allowable_metal, laminate, layered, made, plates, solid_rim};
 use crate::design::document::{
-    BarSpec, BarsSpec, Design, FastenerSpec, GeometrySpec, JointSpec, NeckLayerSpec, OwnWoodSpec,
-    PLYWOOD, SectionSpec, ServiceSpec,
+    Design, FastenerSpec, GeometrySpec, JointSpec, NeckLayerSpec, OwnWoodSpec, PLYWOOD,
+    SectionSpec, ServiceSpec,
 };
 use crate::design::settings::{SECTION_AT, SECTION_DEPTH, SECTION_THICKNESS, Setting};
 use crate::design::typed::cut;
 use crate::engine::bearing::{
-    BoardParts, BoxParts, Build, Drilled, JointParts, Layered, NeckParts, PillarParts, StringHoles,
+    BoardParts, BoxParts, Build, Drilled, JointParts, Layered, NeckParts, PillarParts,
 };
 use crate::engine::structure::duration::{
     LoadTime, Service, Timber, creep_ratio, damp_ratio, material_divisor, permanent_ratio,
@@ -16,11 +19,10 @@ use crate::engine::structure::duration::{
 use crate::engine::structure::holes;
 use crate::engine::structure::joint::{Fastener, Fasteners, JointWood, Plates};
 use crate::engine::structure::laminate::Rolling;
-use crate::engine::structure::plate::{Bars, MOST_BARS, Rib};
 use crate::engine::structure::plywood::{Way, check_birch};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::soundbox::Wall;
-use crate::engine::structure::wood::{Allowable, KEYS, Margins, POISSON, WoodKind};
+use crate::engine::structure::wood::{Allowable, KEYS, POISSON, WoodKind};
 use crate::engine::units::{Length, Stress};
 use crate::words::{Words, typed as say};
 
@@ -321,128 +323,6 @@ fn drilled(design: &Design) -> Drilled {
         bridge: of(Setting::BridgePin).map(|wide| (wide, of(Setting::BridgePinDepth))),
         mechanism: of(Setting::MechanismDrill),
     }
-}
-
-type Pair = (Length, Length);
-
-fn board(design: &Design, usual: &GeometrySpec, (width, thickness): (Pair, Pair)) -> BoardParts {
-    let (board, of) = (&design.geometry.board, &usual.board);
-    let service = service(&design.geometry);
-    let creep = |timber| creep_ratio(timber, service).map(|sourced| sourced.value);
-    let own = &design.geometry.woods;
-    let wood = made(&board.wood, Some(board.plies), own);
-    let made = wood.or_else(|| made(&of.wood, Some(of.plies), own));
-    // Of plywood nothing is known that holds its plies together where they are pulled apart.
-    let glue = joint_wood(&board.wood, board.plies, own);
-    let peeled = glue.allowable.tension_across.filter(|_| board.wood != PLYWOOD);
-    let (bending, margin, modulus, along, least_ratio, creep_ratio) = match made {
-        // The grain runs from edge to edge, and the rings stand upright.
-        Some(Made::Solid(wood)) => {
-            let allowable = wood.allowable(LoadTime::Permanent);
-            let along = wood.ratios.as_ref().zip(wood.modulus_along()).map(|(ratios, modulus)| {
-                let of = |ratio: f64| Stress::from_pa(ratio * modulus.to_pa());
-                (of(ratios.value.radial), of(ratios.value.shear_radial), POISSON)
-            });
-            let both = allowable.least_modulus.zip(allowable.modulus);
-            let least = both.map(|(least, mean)| least.to_pa() / mean.to_pa());
-            let margin = allowable.margins.bending;
-            let creep = creep(Timber::Solid);
-            (allowable.bending, margin, allowable.modulus, along, least, creep)
-        }
-        // The grain of the faces runs from edge to edge, as that of a solid board.
-        Some(Made::Plywood(panel)) => {
-            let flat = panel.flatwise(Way::Along);
-            let divisor = material_divisor(Timber::Plywood).value;
-            let factor = permanent_ratio().value / divisor;
-            let bending = Stress::from_pa(factor * flat.bending.to_pa());
-            let along = panel
-                .shear_modulus
-                .as_ref()
-                .map(|shear| (panel.flatwise(Way::Across).modulus, shear.value, 0.0));
-            let margin = Margins::of_characteristic(factor).bending;
-            let (least, creep) = (Some(1.0 / divisor), creep(Timber::Plywood));
-            (Some(bending), margin, Some(flat.modulus), along, least, creep)
-        }
-        None => Default::default(),
-    };
-    let (rib, rib_bending) = rib(design);
-    let (bars, bars_bending, bars_shear) = bars(design);
-    let bars_given = &design.geometry.bars;
-    BoardParts {
-        bending,
-        margin,
-        modulus,
-        along,
-        least_ratio,
-        creep_ratio,
-        sheared: glue.allowable.shear,
-        rolled: glue.rolling,
-        peeled,
-        width,
-        thickness,
-        side_ratio: match bars_given.side_percent / 100.0 {
-            ratio if ratio > 0.0 => ratio.clamp(LEAST_SIDE, MOST_SIDE),
-            _ => 1.0,
-        },
-        rib,
-        rib_bending,
-        bars,
-        bars_bending,
-        bars_shear,
-        cross_shares: shares(&bars_given.cross),
-        string_holes: StringHoles {
-            eyelet: size(Setting::Eyelet.number(design)),
-            clearance: Length::from_mm(Setting::StringClearance.number(design)),
-        },
-    }
-}
-
-/// How thin and how thick a board may be at its sides, over its thickness in the middle.
-const LEAST_SIDE: f64 = 0.2;
-const MOST_SIDE: f64 = 3.0;
-
-/// Where the first and the last of bars lie, as shares; `None` where they lie evenly.
-fn shares(bars: &BarSpec) -> Option<(f64, f64)> {
-    let (first, last) = (bars.at_percent / 100.0, bars.to_percent / 100.0);
-    (first > 0.0 && last >= first && last <= 1.0).then_some((first, last))
-}
-
-/// The bars of the board, with what their wood may bear.
-fn bars(design: &Design) -> (Bars, Option<Stress>, Option<(Stress, Stress)>) {
-    let given = &design.geometry.bars;
-    let own = &design.geometry.woods;
-    let wood = made(&given.wood, None, own);
-    let wood = wood.or_else(|| made(&BarsSpec::default().wood, None, own));
-    let Some(Made::Solid(wood)) = wood else { return Default::default() };
-    let allowable = wood.allowable(LoadTime::Permanent);
-    let sized = |bars: &BarSpec| {
-        let size = size(bars.width_mm).zip(size(bars.height_mm))?;
-        (bars.count > 0).then_some((count(bars.count).min(MOST_BARS), size))
-    };
-    let (mut bars, none) = (Bars::default(), (0, Default::default()));
-    bars.modulus = allowable.modulus.unwrap_or_default();
-    (bars.cross, bars.cross_size) = sized(&given.cross).unwrap_or(none);
-    (bars.pairs, bars.pair_size) = sized(&given.along).unwrap_or(none);
-    let even = 1.0 / (bars.pairs + 1) as f64;
-    bars.pair_shares = shares(&given.along).unwrap_or((even, 1.0 - even));
-    (bars, allowable.bending, allowable.shear.zip(wood.torsion_modulus()))
-}
-
-/// String rib and strip outside, with what their wood may bear.
-fn rib(design: &Design) -> (Rib, Option<Stress>) {
-    let mm = |setting: Setting| Length::from_mm(setting.number(design));
-    let usual = GeometrySpec::default().board.rib_wood;
-    let own = &design.geometry.woods;
-    let wood = made(&design.geometry.board.rib_wood, None, own);
-    let wood = wood.or_else(|| made(&usual, None, own));
-    let Some(Made::Solid(wood)) = wood else { return Default::default() };
-    let allowable = wood.allowable(LoadTime::Permanent);
-    let rib = Rib {
-        inside: (mm(Setting::RibWidth), mm(Setting::RibHeight)),
-        outside: (mm(Setting::StripWidth), mm(Setting::StripHeight)),
-        modulus: allowable.modulus.unwrap_or_default(),
-    };
-    (rib, allowable.bending)
 }
 
 pub(super) fn count(plies: u32) -> usize {

@@ -10,6 +10,7 @@ use crate::engine::structure::joint::{Fastener, Fasteners, JointWood};
 use crate::engine::structure::laminate::{Laminate, Layer};
 use crate::engine::structure::plated::{Held, Plates, Slip};
 use crate::engine::structure::plywood::Panel;
+use crate::engine::structure::reserve::METAL;
 use crate::engine::structure::wood::own::{Bar, bending_of_along, usual_ratios, wood};
 use crate::engine::structure::wood::{Allowable, POISSON, Wood, WoodKind, woods};
 use crate::engine::units::{Density, Force, Frequency, Length, Mass, Stress};
@@ -114,9 +115,9 @@ const fn moduli(metal: MetalSpec) -> (Stress, Stress) {
 /// 125 MPa soft to 550 MPa hard (read).
 pub(super) const fn allowable_metal(metal: MetalSpec) -> Stress {
     match metal {
-        MetalSpec::Aluminium => Stress::from_mpa(250.0 / 1.5),
-        MetalSpec::Steel => Stress::from_mpa(235.0 / 1.5),
-        MetalSpec::Brass => Stress::from_mpa(150.0 / 1.5),
+        MetalSpec::Aluminium => Stress::from_mpa(250.0 / METAL),
+        MetalSpec::Steel => Stress::from_mpa(235.0 / METAL),
+        MetalSpec::Brass => Stress::from_mpa(150.0 / METAL),
     }
 }
 

@@ -2,6 +2,7 @@
 
 mod whole;
 
+pub(super) use self::whole::crept_when_it_bows;
 use self::whole::{Borne, Whole};
 use super::BoxBearing;
 use super::soundbox::BoxParts;
@@ -13,7 +14,7 @@ use crate::engine::structure::plate::{
 };
 use crate::engine::structure::strip::BoardLoad;
 use crate::engine::structure::verdict::{Aspect, Use, Verdict};
-use crate::engine::structure::wood::Margin;
+use crate::engine::structure::wood::Margins;
 use crate::engine::units::{Force, Length, Stress};
 
 /// What a board is made of. Width and thickness go evenly from the lowest string to the highest, and on to the ends.
@@ -21,8 +22,8 @@ use crate::engine::units::{Force, Length, Stress};
 pub struct BoardParts {
     /// What it may bear for good in bending from edge to edge, where that is known.
     pub bending: Option<Stress>,
-    /// How far breaking lies above that, where it is known.
-    pub margin: Option<Margin>,
+    /// How far breaking lies above what may be allowed.
+    pub margins: BoardMargins,
     /// Modulus of that bending, where it is known.
     pub modulus: Option<Stress>,
     /// Modulus of bending along the board, shear modulus and Poisson's number, where they are known; else each strip
@@ -59,6 +60,17 @@ pub struct BoardParts {
     pub bars_shear: Option<(Stress, Stress)>,
     /// The holes of the strings.
     pub string_holes: StringHoles,
+}
+
+/// How far breaking lies above what may be allowed of the woods of a board.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct BoardMargins {
+    /// Of the board, and so of the glue on it.
+    pub board: Margins,
+    /// Of string rib and strip.
+    pub rib: Margins,
+    /// Of the bars.
+    pub bars: Margins,
 }
 
 /// The holes of the strings through board and string rib.

@@ -9,10 +9,11 @@ mod fasteners;
 mod tests;
 
 pub use self::fasteners::{Fastener, Fasteners};
+use super::reserve::{Ending, Reserve};
 use super::section::Rectangle;
 use super::space::{Cut, Six};
 use super::verdict::{Aspect, Carrier, Use, Verdict, simple};
-use super::wood::Allowable;
+use super::wood::{Allowable, Margins};
 use crate::engine::units::{Density, Length, Moment, Stress};
 
 /// How far from the middle of the faces, over their size, the push may move when they begin to gape: half of the faces
@@ -62,6 +63,34 @@ pub struct Plates {
     pub width: Length,
     /// What the metal may bear for good.
     pub allowable: Stress,
+}
+
+impl Carrier {
+    /// How far breaking lies above what is allowed of what carries opening or sliding in a joint, of a wood with such
+    /// margins. Of several that may break first it is the nearest. `None` for glue on end grain, of which nothing is known.
+    pub fn reserve(self, opens: bool, wood: &Margins) -> Option<Reserve> {
+        let (by_wood, steel) = fasteners::margins();
+        let steel = Reserve { now: steel, later: steel, ending: Ending::Breaks };
+        let by_wood = Reserve::of_wood(by_wood)?;
+        let glued = || Reserve::of_wood(wood.tension_across?.or(wood.shear?).or(wood.bending?));
+        match self {
+            Self::Glue => None,
+            Self::Tenon => glued(),
+            Self::Dowels if opens => glued(),
+            Self::Dowels => Some(by_wood.or(Reserve::of_wood(wood.shear?)?)),
+            Self::Bolts if opens => Some(steel),
+            Self::Screws if opens => Some(steel.or(by_wood)),
+            Self::Bolts | Self::Screws => Some(by_wood),
+            Self::Plates => Some(Reserve::of_metal().or(by_wood)),
+        }
+    }
+}
+
+impl Reserve {
+    /// Of what wood bears of a fastener that presses, pulls or splits it.
+    pub fn of_fastened() -> Option<Self> {
+        Self::of_wood(fasteners::margins().0)
+    }
 }
 
 /// A joint.

@@ -398,15 +398,12 @@ impl Laminate {
         let least = |of: fn(&Margins) -> Option<Margin>| {
             let mut all = self.layers.iter().map(|layer| of(&layer.allowable.margins));
             let first = all.next()??;
-            all.try_fold(first, |least, next| {
-                let next = next?;
-                let mean = least.mean.zip(next.mean).map(|(one, other)| one.min(other));
-                Some(Margin { mean, weak: least.weak.min(next.weak) })
-            })
+            all.try_fold(first, |least, next| Some(least.or(next?)))
         };
         Margins {
             bending: least(|of| of.bending),
             compression_along: least(|of| of.compression_along),
+            compression_across: least(|of| of.compression_across),
             shear: least(|of| of.shear),
             tension_across: least(|of| of.tension_across),
             buckling: least(|of| of.buckling),

@@ -136,20 +136,30 @@ impl Margin {
     }
 }
 
-/// The margins of the stresses of [`Allowable`], where these are known. Wood that is pressed across its grain is
-/// crushed and does not break.
+/// The margins of the stresses of [`Allowable`], where these are known.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Margins {
     /// Bending.
     pub bending: Option<Margin>,
     /// Compression along the grain.
     pub compression_along: Option<Margin>,
+    /// Compression across the grain, which crushes the wood and does not break it.
+    pub compression_across: Option<Margin>,
     /// Shear along the grain.
     pub shear: Option<Margin>,
     /// Tension across the grain.
     pub tension_across: Option<Margin>,
     /// Buckling, by the modulus.
     pub buckling: Option<Margin>,
+}
+
+impl Margin {
+    /// Of two that may break first the nearer to it.
+    #[must_use]
+    pub fn or(self, other: Self) -> Self {
+        let mean = self.mean.zip(other.mean).map(|(one, other)| one.min(other));
+        Self { mean, weak: self.weak.min(other.weak) }
+    }
 }
 
 impl Margins {
@@ -159,6 +169,7 @@ impl Margins {
         Self {
             bending: all,
             compression_along: all,
+            compression_across: all,
             shear: all,
             tension_across: all,
             buckling: None,
@@ -220,6 +231,10 @@ impl Wood {
                 let margins = Margins {
                     bending: clear(factors.bending, SCATTER.bending),
                     compression_along: clear(factors.compression_along, SCATTER.compression_along),
+                    compression_across: clear(
+                        factors.compression_across,
+                        SCATTER.compression_across,
+                    ),
                     shear: clear(factors.shear, SCATTER.shear),
                     tension_across: clear(factors.tension_across, SCATTER.tension_across),
                     buckling: clear(BUCKLING_OF_MEAN, SCATTER.modulus),

@@ -191,6 +191,14 @@ force-left-out = Saiten weggelassen, da etwas unbekannt ist
 
 reserve = Bei der höchsten Zahl bricht ein Stück mittlerer Festigkeit unter etwa dem { $mean }-fachen dieser Last sofort und dem { $mean-later }-fachen in zehn Jahren, das schwächste von zwanzig unter dem { $weak }- und { $weak-later }-fachen.
 reserve-weak = Bei der höchsten Zahl bricht das schwächste von zwanzig Stücken unter etwa dem { $weak }-fachen dieser Last sofort und dem { $weak-later }-fachen in zehn Jahren.
+reserve-buckles = Bei der höchsten Zahl knickt eines mittlerer Steife unter etwa dem { $mean }-fachen dieser Last sofort und dem { $mean-later }-fachen in zehn Jahren, das weichste von zwanzig unter dem { $weak }- und { $weak-later }-fachen.
+reserve-buckles-weak = Bei der höchsten Zahl knickt das weichste von zwanzig unter etwa dem { $weak }-fachen dieser Last sofort und dem { $weak-later }-fachen in zehn Jahren.
+reserve-yields = Bei der höchsten Zahl verbiegt sich das Metall bleibend unter etwa dem { $times }-fachen dieser Last, sofort wie in zehn Jahren.
+reserve-crushed = Bei der höchsten Zahl wird ein Stück mittlerer Festigkeit unter etwa dem { $mean }-fachen dieser Last bleibend gequetscht, das schwächste von zwanzig unter dem { $weak }-fachen, wie lange sie auch dauert. Das drückt das Holz ein und bricht nichts.
+reserve-crushed-weak = Bei der höchsten Zahl wird das schwächste von zwanzig Stücken unter etwa dem { $weak }-fachen dieser Last bleibend gequetscht, wie lange sie auch dauert. Das drückt das Holz ein und bricht nichts.
+reserve-unjudged = Wie weit das vom Bruch entfernt ist, ist nicht beurteilt.
+reserve-nearer = Näher am Bruch ist dies: { $what }.
+reserve-glue = Das ist das Holz neben dem Leim; wie lange der Leim selbst hält, ist nicht beurteilt.
 
 ## Stringing
 
@@ -206,7 +214,7 @@ stringing-care = Schutzbrille tragen und das Gesicht aus der Ebene der Saiten ha
 
 ## The verdict
 
-never-judged = die Enden von Saitenleiste und Balken
+never-judged = die Enden von Saitenleiste und Balken, wie lange Leim selbst hält
 meaning = 100 % ist das Zulässige, nicht der Bruch: die Festigkeit, die 95 von 100 Stücken des Holzes haben, abzüglich dessen, was dauernde Last und Sicherheit davon nehmen. Bei Vollholz ist das etwa ein Drittel der mittleren Festigkeit kleiner, gesunder Stücke. Daneben steht, wann ein Teil voraussichtlich bricht, für gerade Faser und ohne Bohrungen, nach einer Kurve der Ermüdung von Holz, die aus zweiter Hand gelesen ist.
 not-given = nicht beurteilt: seine Maße fehlen
 not-given-full = Der Rahmen wird nicht beurteilt: Maße und Hölzer von Hals, Säule und Decke sind noch nicht angegeben. Sie in der Zeichnung unter „Hölzer“ angeben.

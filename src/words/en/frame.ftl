@@ -191,6 +191,14 @@ force-left-out = Strings left out: something is unknown
 
 reserve = At the highest figure, a piece of average strength breaks under about { $mean } times this load at once and { $mean-later } times over ten years, the weakest of twenty under { $weak } and { $weak-later }.
 reserve-weak = At the highest figure, the weakest of twenty pieces breaks under about { $weak } times this load at once and { $weak-later } times over ten years.
+reserve-buckles = At the highest figure, one of average stiffness buckles under about { $mean } times this load at once and { $mean-later } times over ten years, the least stiff of twenty under { $weak } and { $weak-later }.
+reserve-buckles-weak = At the highest figure, the least stiff of twenty buckles under about { $weak } times this load at once and { $weak-later } times over ten years.
+reserve-yields = At the highest figure, the metal bends for good under about { $times } times this load, at once or over ten years.
+reserve-crushed = At the highest figure, a piece of average strength starts to be crushed for good under about { $mean } times this load, the weakest of twenty under { $weak }, however long it lasts. That dents the wood and breaks nothing.
+reserve-crushed-weak = At the highest figure, the weakest of twenty pieces starts to be crushed for good under about { $weak } times this load, however long it lasts. That dents the wood and breaks nothing.
+reserve-unjudged = How far that is from breaking is not judged.
+reserve-nearer = Nearer to breaking is this: { $what }.
+reserve-glue = That is the wood beside the glue; how long the glue itself holds is not judged.
 
 ## Stringing
 
@@ -206,7 +214,7 @@ stringing-care = Wear eye protection and keep your face out of the plane of the 
 
 ## The verdict
 
-never-judged = the ends of string rib and bars
+never-judged = the ends of string rib and bars, how long glue itself holds
 meaning = 100 % is the design allowance, not breaking: the strength that 95 of 100 pieces of the wood have, less what a lasting load and safety take off. For solid wood that is about a third of the mean strength of small, sound pieces. What is expected to break a part is shown beside it, for straight grain and without drilled holes, from a curve of how wood tires that was read second-hand.
 not-given = not judged: its sizes are not given
 not-given-full = The frame is not judged: no sizes and woods are given yet for neck, pillar and soundboard. Give them in Drawing, under Woods.

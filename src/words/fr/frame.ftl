@@ -191,6 +191,14 @@ force-left-out = Cordes laissées de côté, faute d’une donnée
 
 reserve = Au chiffre le plus haut, une pièce de résistance moyenne rompt sous environ { $mean } fois cette charge aussitôt et { $mean-later } fois en dix ans, la plus faible de vingt sous { $weak } et { $weak-later }.
 reserve-weak = Au chiffre le plus haut, la plus faible de vingt pièces rompt sous environ { $weak } fois cette charge aussitôt et { $weak-later } fois en dix ans.
+reserve-buckles = Au chiffre le plus haut, une pièce de raideur moyenne flambe sous environ { $mean } fois cette charge aussitôt et { $mean-later } fois en dix ans, la moins raide de vingt sous { $weak } et { $weak-later }.
+reserve-buckles-weak = Au chiffre le plus haut, la moins raide de vingt pièces flambe sous environ { $weak } fois cette charge aussitôt et { $weak-later } fois en dix ans.
+reserve-yields = Au chiffre le plus haut, le métal se plie pour de bon sous environ { $times } fois cette charge, aussitôt comme en dix ans.
+reserve-crushed = Au chiffre le plus haut, une pièce de résistance moyenne commence à s’écraser pour de bon sous environ { $mean } fois cette charge, la plus faible de vingt sous { $weak }, quelle que soit la durée. Cela marque le bois et ne rompt rien.
+reserve-crushed-weak = Au chiffre le plus haut, la plus faible de vingt pièces commence à s’écraser pour de bon sous environ { $weak } fois cette charge, quelle que soit la durée. Cela marque le bois et ne rompt rien.
+reserve-unjudged = La distance à la rupture n’est pas jugée.
+reserve-nearer = Plus près de la rupture : { $what }.
+reserve-glue = C’est le bois à côté de la colle ; combien de temps la colle elle-même tient n’est pas jugé.
 
 ## Stringing
 
@@ -206,7 +214,7 @@ stringing-care = Portez des lunettes de protection et gardez le visage hors du p
 
 ## The verdict
 
-never-judged = les bouts du filet et des barres
+never-judged = les bouts du filet et des barres, combien de temps la colle elle-même tient
 meaning = 100 % est l’admissible, non la rupture : la résistance qu’ont 95 pièces de bois sur 100, moins ce qu’en prennent charge durable et sécurité. Pour le bois massif, c’est environ un tiers de la résistance moyenne de petites pièces saines. Ce qui devrait rompre une pièce est indiqué à côté, pour un fil droit et sans perçage, selon une courbe de fatigue du bois lue de seconde main.
 not-given = non jugé : ses mesures ne sont pas données
 not-given-full = Le cadre n’est pas jugé : les mesures et les bois de la console, de la colonne et de la table ne sont pas encore donnés. Donnez-les dans Dessin, sous Bois.

@@ -17,6 +17,12 @@ const CREEP_POWER: f64 = 0.2;
 /// Of the push that makes it bow, as much as counts for the rise of a board.
 const MOST_OF_BOWING: f64 = 0.9;
 
+/// By how much a board has crept when its buckling is looked at, over what it gives at once; `None` where its creep is not
+/// known.
+pub(in crate::engine::bearing) fn crept_when_it_bows(parts: &BoardParts) -> Option<f64> {
+    Some(1.0 + crept(parts.creep_ratio?, BOWS_AFTER_YEARS, CREEP_POWER))
+}
+
 /// All that is the same for every string.
 pub(super) struct Whole<'a> {
     pub(super) plate: &'a Plate,
@@ -67,8 +73,7 @@ impl Whole<'_> {
         let (times, (along, ..)) = times.zip(self.parts.along)?;
         let most = self.push.iter().map(|push| push.1).fold(0.0, f64::max);
         let stress = Stress::from_pa(along.to_pa() * most);
-        let creep = self.parts.creep_ratio?;
-        let left = self.parts.least_ratio? / (1.0 + crept(creep, BOWS_AFTER_YEARS, CREEP_POWER));
+        let left = self.parts.least_ratio? / crept_when_it_bows(self.parts)?;
         let limit = Stress::from_pa(stress.to_pa() * times * left);
         Some(if times.is_finite() {
             simple(Aspect::BoardBows, stress, Some(limit))

@@ -5,7 +5,7 @@ use super::JointWood;
 use crate::engine::structure::duration::{Timber, material_divisor, permanent_ratio};
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::verdict::{Aspect, Carrier, Use};
-use crate::engine::structure::wood::{SCATTER, fifth_percentile_ratio};
+use crate::engine::structure::wood::{Margin, SCATTER, fifth_percentile_ratio};
 use crate::engine::units::{Length, Stress};
 
 /// What goes through a joint.
@@ -51,7 +51,8 @@ pub struct Fasteners {
 const STEEL_MPA: f64 = 400.0;
 /// Divisor of steel that is pulled, and how much of its area is left in the thread. Source: EN 1993-1-8 (from memory);
 /// with the load's own factor of 1.35.
-const STEEL_DIVISOR: f64 = 1.25 * 1.35 / 0.9;
+const STEEL_DIVISOR: f64 = STEEL_SAFETY / 0.9;
+const STEEL_SAFETY: f64 = 1.25 * 1.35;
 const THREAD: f64 = 0.7;
 /// What is left in end grain of a push across a fastener. Source: *National Design Specification*, end grain factor (from
 /// memory).
@@ -66,6 +67,13 @@ const WASHER: f64 = 3.0;
 /// What of a characteristic strength counts under a load that stays.
 fn lasting() -> f64 {
     permanent_ratio().value / material_divisor(Timber::Solid).value
+}
+
+/// How far the weakest of twenty lie above what is allowed: of what is held by wood, and of the steel of bolts and screws,
+/// which does not tire under a load that rests.
+pub(super) fn margins() -> (Margin, Margin) {
+    let weak = |weak: f64| Margin { mean: None, weak };
+    (weak(1.0 / lasting()), weak(STEEL_SAFETY))
 }
 
 impl Fasteners {

@@ -29,6 +29,8 @@ pub struct Scatter {
     pub modulus: f64,
     /// Strength in compression along the grain.
     pub compression_along: f64,
+    /// Stress in compression across the grain at the proportional limit.
+    pub compression_across: f64,
     /// Strength in shear.
     pub shear: f64,
     /// Strength in tension across the grain.
@@ -44,6 +46,7 @@ pub const SCATTER: Scatter = Scatter {
     bending: 0.16,
     modulus: 0.22,
     compression_along: 0.18,
+    compression_across: 0.28,
     shear: 0.14,
     tension_across: 0.25,
     density: 0.10,
