@@ -21,15 +21,7 @@ const PATIENCE: Duration = Duration::from_secs(30);
 const PATIENCE_WITH_PARTS: Duration = Duration::from_secs(120);
 
 /// Runs axe on the page and gives a few lines for each thing found.
-const AXE_RUN: &str = r"
-    return axe.run(document).then((result) => ({
-      passes: result.passes.length,
-      found: result.violations.map((found) => [
-        `${found.impact}, ${found.id}: ${found.help}`,
-        ...found.nodes.map((node) => `    ${node.target}: ${node.failureSummary.replaceAll('\n', ' ')}`),
-      ].join('\n')),
-    }));
-";
+const AXE_RUN: &str = include_str!("axe.js");
 
 /// What the page is looked at with.
 #[derive(Clone, Copy, Debug)]
@@ -67,26 +59,10 @@ pub struct Browser {
 }
 
 /// Whether the module of every part was fetched.
-const PARTS_HAVE_COME: &str = r"
-    const parts = ['drawing', 'windows', 'files', 'choosing', 'stock', 'papers', 'numbers', 'help'];
-    const fetched = performance.getEntriesByType('resource').filter((entry) => entry.responseEnd > 0);
-    return parts.every((part) => fetched.some((entry) => entry.name.includes(`/${part}-`)));
-";
+const PARTS_HAVE_COME: &str = include_str!("come.js");
 
 /// What a page that does not come to what is waited for tells of itself.
-const SITUATION: &str = r"
-    const { serviceWorker } = navigator;
-    const registration = await serviceWorker?.getRegistration().catch(String);
-    const workers = ['installing', 'waiting', 'active'].map((name) => `${name}: ${registration?.[name]?.state}`);
-    return {
-        text: document.body.innerText.slice(0, 300),
-        since: performance.now(),
-        seen: document.visibilityState,
-        worker: [...workers, `in charge: ${serviceWorker?.controller?.state}`],
-        fetched: performance.getEntriesByType('resource').map((entry) =>
-          `${entry.name.split('/').pop()} ${Math.round(entry.startTime)} to ${Math.round(entry.responseEnd)}`),
-    };
-";
+const SITUATION: &str = include_str!("situation.js");
 
 impl Browser {
     /// A new browser that has never been anywhere.
@@ -165,7 +141,7 @@ impl Browser {
         .await;
     }
 
-    /// Opens an address and waits for its load event.
+    /// Waits for the load event too.
     pub async fn goto(&self, url: &str) {
         self.client.goto(url).await.unwrap_or_else(|e| panic!("{url}: {e}"));
     }
