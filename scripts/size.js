@@ -17,7 +17,7 @@ const CEILINGS = {
   papers: 122_500, // the harp strung one string at a time; the tuning sheet with its keys
   files: 27_000, // what the menus hold, what changes the chart, pasting
   wood: 100_000, // the harp part by part: drawn, in space, listed, with sizes and prices; templates, guides for the drill, cutting list and order of building
-  hearing: 86_000, // sound, tuner, settling; 33 of it the module that renders sound in a worker, with its script
+  hearing: 118_000, // sound, tuner, settling; 50 of it the module that renders sound and listens in a worker, built to be quick, with its scripts; the tuner leads by the plan, notes into the log, and has single levers
   help: 20_000, // the questions beside findings and below the chart; About, with the list of licences
   "words-de": 90_000, // all sentences, fetched by whoever reads them in this language
   "words-fr": 90_000,

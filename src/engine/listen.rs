@@ -234,7 +234,7 @@ impl Listener {
         }
         let heard = if level_db > SILENCE_DB { self.heard() } else { None };
         let heard = heard.and_then(|(heard, partials_hz)| {
-            Some(self.sounding.as_mut()?.take((time_s, level_db), heard, partials_hz))
+            self.sounding.as_mut()?.take((time_s, level_db), heard, partials_hz)
         });
         if self.sounding.as_ref().is_some_and(|sounding| sounding.lasts(time_s, level_db)) {
             self.sounding = None;

@@ -48,7 +48,7 @@ function work() {
       }
       const mix = renderer.mix();
       const next = () => {
-        const all = mix.next();
+        const all = mix.piece();
         let from = data.sets.length;
         const pieces = all.length ? data.sets.map((_, place) => all.slice(from, (from += all[place]))) : undefined;
         if (!pieces) mix.free();
@@ -264,8 +264,10 @@ function play() {
   }
 
   const hearing = (globalThis.hearing = {
-    /** For whoever measures: milliseconds from the request to the start of the last sound, and all its samples. */
+    /** For whoever measures: milliseconds from the request to the start of the last sound and to its end being rendered,
+     * and all its samples. */
     took: undefined,
+    whole: undefined,
     heard: undefined,
     /** Fetches module and worker, so that the first key need not wait for them. Nothing is played. */
     warm: () => ask({ ask: "render", rate: RATE, most: MOST_S, sets: [] }, [], () => {}).then(() => true),
@@ -288,7 +290,14 @@ function play() {
       if (!take.sounds[which]?.length) return false;
       start(take, which, request.goOn && playing ? Math.max(0, context.currentTime + LEAD_S - playing.began) : 0);
       hearing.took = performance.now() - asked + 1000 * LEAD_S;
-      take.whole.then(() => mine === wish && (hearing.heard = take.sounds[which]), () => {});
+      take.whole.then(
+        () => {
+          if (mine !== wish) return;
+          hearing.whole = performance.now() - asked;
+          hearing.heard = take.sounds[which];
+        },
+        () => {},
+      );
       return true;
     },
     stop() {

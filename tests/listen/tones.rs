@@ -94,15 +94,19 @@ impl Tone<'_> {
 
     fn add_hum(&self, samples: &mut [f64]) {
         let (rate, hz) = (self.number("rate"), self.number("hum_hz"));
-        if hz == 0.0 {
-            return;
+        if hz > 0.0 {
+            add_hum(samples, rate, hz, self.number("hum_db"));
         }
-        let size = (0.5 * HUM.iter().map(|(_, a)| a * a).sum::<f64>()).sqrt();
-        let scale = LOUDNESS * 10_f64.powf(self.number("hum_db") / 20.0) / size;
-        for (i, x) in samples.iter_mut().enumerate() {
-            let turn = TAU * hz * i as f64 / rate;
-            *x += scale * HUM.iter().map(|(n, a)| a * (n * turn + n).sin()).sum::<f64>();
-        }
+    }
+}
+
+/// Adds hum of the mains that is there from the first sample.
+pub fn add_hum(samples: &mut [f64], rate: f64, hz: f64, hum_db: f64) {
+    let size = (0.5 * HUM.iter().map(|(_, a)| a * a).sum::<f64>()).sqrt();
+    let scale = LOUDNESS * 10_f64.powf(hum_db / 20.0) / size;
+    for (i, x) in samples.iter_mut().enumerate() {
+        let turn = TAU * hz * i as f64 / rate;
+        *x += scale * HUM.iter().map(|(n, a)| a * (n * turn + n).sin()).sum::<f64>();
     }
 }
 

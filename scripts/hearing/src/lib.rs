@@ -117,7 +117,7 @@ impl Sounds {
     }
 
     /// The next piece of each: how long it is of each, then the samples. Nothing when they are over.
-    pub fn next(&mut self) -> Vec<f32> {
+    pub fn piece(&mut self) -> Vec<f32> {
         let Some(pieces) = self.0.next() else { return Vec::new() };
         #[allow(clippy::cast_precision_loss, reason = "a piece has fewer samples than 2 to the 24")]
         let mut all: Vec<f32> = pieces.iter().map(|piece| piece.len() as f32).collect();

@@ -20,6 +20,7 @@ pub(super) mod header;
 pub(super) mod help;
 pub(super) mod instrument;
 pub(super) mod keys;
+pub(super) mod levers;
 pub(super) mod link;
 mod looks;
 pub(super) mod make_up;

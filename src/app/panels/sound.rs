@@ -44,6 +44,7 @@ pub fn SoundWindow(store: Store) -> impl IntoView {
                     {choices(room)}
                     {plucked(room)}
                 </div>
+                {while_so(move || !room.levers.words().is_empty(), move || room.levers.each("sound-each"))}
                 <p class="hint">{say::STAND_INS.said()}</p>
             </div>
         </Window>
@@ -172,8 +173,8 @@ fn choices(room: Room) -> AnyView {
             <Choice
                 label=say::LEVERS.said()
                 choices=raised.collect()
-                value=Signal::derive(move || room.raised.get().to_string())
-                on_change=move |key: String| room.raised.set(number(key))
+                value=Signal::derive(move || room.levers.all.get().to_string())
+                on_change=move |key: String| room.levers.all.set(number(key))
             />
             <Choice
                 label=say::COMPARE.said()

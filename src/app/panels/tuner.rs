@@ -20,13 +20,8 @@ use crate::app::widgets::list::{list, part, while_so, words};
 use crate::app::widgets::window::Window;
 use crate::design::advice::caution;
 use crate::design::display;
-use crate::design::document::MechanismKind;
 use crate::design::letters::capital;
 use crate::words::{Words, tuner as say};
-
-/// How the levers or the pedals stand.
-const LEVERS: [Words; 2] = [say::OPEN, say::RAISED];
-const PEDALS: [Words; 3] = [say::DISCS_FLAT, say::DISCS_NATURAL, say::DISCS_SHARP];
 
 /// The tuner.
 #[component]
@@ -57,6 +52,7 @@ pub fn TunerWindow(store: Store) -> impl IntoView {
                 })}</p>
                 {acts(bench)}
                 {noting(bench)}
+                {while_so(move || !bench.levers.words().is_empty(), move || bench.levers.each("tuner-each"))}
                 {every(bench)}
                 <p class="hint">{words(move || say::meaning(&display::decimals(bench.room_cents(), 1)))}</p>
                 {while_so(move || bench.order.get() == AS_PLANNED, || view! { <p class="hint">{say::PLAN_HINT.said()}</p> }.into_any())}
@@ -85,14 +81,13 @@ fn begun(bench: Bench) -> AnyView {
     let is_on = move || bench.state.get() != OFF;
     let state =
         move || STATES.get(bench.state.get()).map(|words| words.to_string()).unwrap_or_default();
-    let kind = move || bench.store.design.read().mechanism.kind;
-    let levers = move || match kind() {
-        MechanismKind::None => ().into_any(),
-        MechanismKind::DoubleDisc => chooser(say::DISCS, "tuner-levers", bench.raised, &PEDALS),
-        MechanismKind::SingleDisc => {
-            chooser(say::DISCS, "tuner-levers", bench.raised, &PEDALS[..2])
+    let levers = move || {
+        let choices = bench.levers.words();
+        let label = if choices.first() == Some(&say::OPEN) { say::LEVER } else { say::DISCS };
+        match choices {
+            [] => ().into_any(),
+            choices => chooser(label, "tuner-levers", bench.levers.all, choices),
         }
-        MechanismKind::Lever => chooser(say::LEVER, "tuner-levers", bench.raised, &LEVERS),
     };
     view! {
         <div class="tuner-head">

@@ -17,6 +17,23 @@ const STEADY_READINGS: usize = 5;
 /// A reading counts no more than one of this doubt, in cents.
 const LEAST_OFF_CENTS: f64 = 0.02;
 
+/// The mains, in hertz; up to this multiple of them hum is strong enough to be taken for a string, and so many cents off
+/// it may be found.
+const MAINS_HZ: [f64; 2] = [50.0, 60.0];
+const MAINS_MULTIPLE: f64 = 8.0;
+const MAINS_CENTS: f64 = 15.0;
+/// What lies at the mains is a string when it has fallen by so many decibels.
+const FALLEN_DB: f64 = 1.0;
+
+/// Whether a pitch is that of the mains or of one of its multiples.
+fn is_of_mains(hz: f64) -> bool {
+    MAINS_HZ.iter().any(|mains| {
+        let multiple = (hz / mains).round();
+        (1.0..=MAINS_MULTIPLE).contains(&multiple)
+            && cents(hz / (multiple * mains)).abs() < MAINS_CENTS
+    })
+}
+
 /// What was read of a string since it was struck.
 #[derive(Clone, Debug)]
 pub(super) struct Sounding {
@@ -63,14 +80,19 @@ impl Sounding {
         is_loud && now_s - self.struck_s > LASTS_S
     }
 
-    /// Takes a reading, and gives it back with what the needle shows.
+    /// Takes a reading, and gives it back with what the needle shows. What lies at the mains is hum, and no reading, until
+    /// it has fallen as hum does not.
     pub fn take(
         &mut self,
         (time_s, level_db): (f64, f64),
         mut heard: Heard,
         partials_hz: PartialsHz,
-    ) -> Heard {
-        self.first_db.get_or_insert(level_db);
+    ) -> Option<Heard> {
+        let first_db = *self.first_db.get_or_insert(level_db);
+        let is_new = self.readings.is_empty();
+        if is_new && is_of_mains(heard.fit.to_hz()) && level_db > first_db - FALLEN_DB {
+            return None;
+        }
         if let (Some(place), Some(now)) = (heard.string, heard.cents) {
             let before =
                 self.needle.filter(|(of, was)| *of == place && (now - was).abs() < ONE_CENTS);
@@ -91,7 +113,7 @@ impl Sounding {
             high - low <= STEADY_CENTS
         });
         heard.is_steady = within.unwrap_or(false);
-        heard
+        Some(heard)
     }
 
     /// The note, if it was heard long enough: the mean of the readings that agree with most others, the surer ones

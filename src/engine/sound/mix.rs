@@ -97,29 +97,6 @@ impl Mix {
         self.sets.iter().map(|set| set.iter().map(of).max().unwrap_or(0)).collect()
     }
 
-    /// The next piece of each sound; of one that is over, nothing. `None` when all are.
-    pub fn next(&mut self) -> Option<Vec<Vec<f32>>> {
-        if self.held.iter().all(Vec::is_empty) {
-            return None;
-        }
-        let following = self.piece();
-        let following = self.scaled(following);
-        let highest = following.iter().map(|piece| peak(piece)).fold(0.0, f64::max);
-        let to = self.gain.min(f64::from(PEAK) / highest.max(f64::MIN_POSITIVE));
-        let mut given = std::mem::replace(&mut self.held, following);
-        let long = given.iter().map(Vec::len).max().unwrap_or(0);
-        for piece in &mut given {
-            for (place, sample) in piece.iter_mut().enumerate() {
-                let share = (place + 1) as f64 / long as f64;
-                let gain = self.gain + (to - self.gain) * share;
-                // The last digit must not pass the limit.
-                *sample = narrow(f64::from(*sample) * gain).clamp(-PEAK, PEAK);
-            }
-        }
-        self.gain = to;
-        Some(given)
-    }
-
     /// The piece after what is rendered, in newtons.
     fn piece(&mut self) -> Vec<Vec<f32>> {
         let long = PIECES[self.pieces.min(PIECES.len() - 1)];
@@ -147,6 +124,33 @@ impl Mix {
             sound.iter_mut().for_each(|sample| *sample = narrow(f64::from(*sample) * factor));
         }
         piece
+    }
+}
+
+impl Iterator for Mix {
+    type Item = Vec<Vec<f32>>;
+
+    /// The next piece of each sound; of one that is over, nothing. `None` when all are.
+    fn next(&mut self) -> Option<Vec<Vec<f32>>> {
+        if self.held.iter().all(Vec::is_empty) {
+            return None;
+        }
+        let following = self.piece();
+        let following = self.scaled(following);
+        let highest = following.iter().map(|piece| peak(piece)).fold(0.0, f64::max);
+        let to = self.gain.min(f64::from(PEAK) / highest.max(f64::MIN_POSITIVE));
+        let mut given = std::mem::replace(&mut self.held, following);
+        let long = given.iter().map(Vec::len).max().unwrap_or(0);
+        for piece in &mut given {
+            for (place, sample) in piece.iter_mut().enumerate() {
+                let share = (place + 1) as f64 / long as f64;
+                let gain = self.gain + (to - self.gain) * share;
+                // The last digit must not pass the limit.
+                *sample = narrow(f64::from(*sample) * gain).clamp(-PEAK, PEAK);
+            }
+        }
+        self.gain = to;
+        Some(given)
     }
 }
 
@@ -265,7 +269,7 @@ mod tests {
     /// All pieces of each sound, one after another.
     fn all(mix: &mut Mix) -> Vec<Vec<f32>> {
         let mut sounds = vec![Vec::new(); mix.counts().len()];
-        while let Some(piece) = mix.next() {
+        for piece in mix.by_ref() {
             sounds.iter_mut().zip(piece).for_each(|(sound, piece)| sound.extend(piece));
         }
         sounds

@@ -26,6 +26,7 @@ discs = Pedale
 discs-flat = Oben
 discs-natural = Mitte
 discs-sharp = Unten
+each = Klappen oder Pedale, Saite für Saite
 tone = Vergleichston
 note-each = Jede gehörte Saite eintragen
 note-hint = Eingetragen wird in die Aufzeichnung unter „Einstimmen“; sie bleibt mit dem Entwurf in diesem Browser. Wird eine Saite mehrmals nacheinander gezupft, bleibt nur ihr letzter Wert.

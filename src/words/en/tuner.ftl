@@ -26,6 +26,7 @@ discs = Pedals
 discs-flat = Flat
 discs-natural = Natural
 discs-sharp = Sharp
+each = Levers or pedals, string by string
 tone = Reference tone
 note-each = Note each string in the log
 note-hint = The log is under Settling, and stays in this browser with the design. Of a string plucked several times in a row, only the last reading is kept.

@@ -26,6 +26,7 @@ discs = Pédales
 discs-flat = Bémol
 discs-natural = Bécarre
 discs-sharp = Dièse
+each = Leviers ou pédales, corde par corde
 tone = Son de référence
 note-each = Noter chaque corde entendue
 note-hint = Les relevés se trouvent sous « Mise en accord » et restent dans ce navigateur avec le projet. D’une corde pincée plusieurs fois de suite, seul le dernier relevé est gardé.

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::app::panels::header::file_name;
+use crate::app::panels::levers::Levers;
 use crate::app::rows;
 use crate::app::store::Store;
 use crate::app::{browser, proposed};
@@ -82,7 +83,7 @@ pub struct Room {
     /// The place of what is played in [`PATTERNS`].
     pub pattern: RwSignal<usize>,
     /// Semitones by which the strings are raised.
-    pub raised: RwSignal<usize>,
+    pub levers: Levers,
     pub against: RwSignal<Against>,
     /// Whether the other sound is the one that is heard.
     pub is_other: RwSignal<bool>,
@@ -120,7 +121,7 @@ impl Room {
             store,
             string: RwSignal::new(middle),
             pattern: RwSignal::new(0),
-            raised: RwSignal::new(0),
+            levers: Levers::new(store),
             against,
             is_other: RwSignal::new(false),
             numbers: RwSignal::new(numbers),
@@ -143,7 +144,7 @@ impl Room {
         });
         Effect::new(move |run: Option<usize>| {
             self.is_here.track();
-            self.raised.track();
+            self.levers.track();
             self.numbers.track();
             self.harp.track();
             let run = run.unwrap_or_default() + 1;
@@ -170,7 +171,7 @@ impl Room {
             let voices = untrack(|| {
                 let resolved = self.store.resolved.read();
                 let here = &resolved.harp;
-                let ask = self.ask(here);
+                let ask = self.ask(here, row);
                 let other = self.harp.get();
                 let other = other.iter().map(|other| voice(other, same(here, other, row), &ask));
                 [voice(here, row, &ask)].into_iter().chain(other).collect::<Vec<_>>()
@@ -254,18 +255,21 @@ impl Room {
             let here = &resolved.harp;
             let pattern = PATTERNS.get(self.pattern.get()).map_or(Pattern::One, |row| row.0);
             let strings = pattern.strings(self.string.get(), here.strings.len());
-            let ask = self.ask(here);
+            let strings: Vec<(usize, f64, Ask)> = strings
+                .into_iter()
+                .map(|(index, start_s)| (index, start_s, self.ask(here, index)))
+                .collect();
             let other = self.harp.get();
             let count = if other.is_some() { 2.0 } else { 1.0 };
             let flag = |is: bool| if is { 1.0 } else { 0.0 };
             let mut list = vec![flag(self.is_other.get()), flag(goes_on), count];
-            let told = heard(here, &strings, &ask, &mut list);
+            let told = heard(here, &strings, &mut list);
             if let Some(other) = &other {
-                let strings: Vec<(usize, f64)> = strings
+                let strings: Vec<(usize, f64, Ask)> = strings
                     .iter()
-                    .map(|(index, start_s)| (same(here, other, *index), *start_s))
+                    .map(|(index, start_s, ask)| (same(here, other, *index), *start_s, *ask))
                     .collect();
-                let _ = heard(other, &strings, &ask, &mut list);
+                let _ = heard(other, &strings, &mut list);
             }
             // Lists of voices alone are no sound.
             let silent = told.len() == strings.len();
@@ -274,10 +278,10 @@ impl Room {
         })
     }
 
-    fn ask(self, harp: &Harp) -> Ask {
+    fn ask(self, harp: &Harp, row: usize) -> Ask {
         let [percent, aside, finger, board] = self.numbers.get();
         Ask {
-            raised: u32::try_from(self.raised.get()).unwrap_or(0),
+            raised: u32::try_from(self.levers.of(row)).unwrap_or(0),
             pluck_ratio: percent / 100.0,
             pluck: Length::from_mm(aside),
             finger: Length::from_mm(finger),
@@ -288,9 +292,9 @@ impl Room {
 }
 
 /// Adds the strings of a harp to a request; a sentence for each that has no sound.
-fn heard(harp: &Harp, strings: &[(usize, f64)], ask: &Ask, list: &mut Vec<f64>) -> Vec<String> {
+fn heard(harp: &Harp, strings: &[(usize, f64, Ask)], list: &mut Vec<f64>) -> Vec<String> {
     let (mut told, mut sets) = (Vec::new(), Vec::new());
-    for (index, start_s) in strings {
+    for (index, start_s, ask) in strings {
         match voice(harp, *index, ask) {
             Ok(voice) => sets.push((voice.numbers(), *start_s)),
             Err(why) => told.push(format!("{}.", capital(&no_sound(*index, why)))),

@@ -8,6 +8,7 @@ use web_sys::{Element, KeyboardEvent};
 use super::ear::{EAR, took};
 use super::noting::Noting;
 use crate::app::browser::{self, Unheard};
+use crate::app::panels::levers::Levers;
 use crate::app::panels::settling::way::Way;
 use crate::app::rows::heard::Sounds;
 use crate::app::rows::led::{self, Stay};
@@ -38,7 +39,7 @@ pub(super) struct Bench {
     /// How the strings are gone through: as they sound, one by one, or as the plan goes.
     pub order: RwSignal<usize>,
     /// By how many semitones the strings are raised.
-    pub raised: RwSignal<usize>,
+    pub levers: Levers,
     pub row: RwSignal<usize>,
     pub state: RwSignal<usize>,
     /// 1 while the reference tone sounds.
@@ -64,14 +65,14 @@ impl Bench {
     pub fn new(store: Store) -> Self {
         let number = || RwSignal::new(0);
         let text = || RwSignal::new(String::new());
-        let (order, raised, row, state, tone, count) =
-            (number(), number(), number(), number(), number(), number());
+        let (order, row, state, tone, count) = (number(), number(), number(), number(), number());
+        let levers = Levers::new(store);
         let (shown, steady, said, failed) = (text(), text(), text(), number());
         let (noting, way) = (Noting::new(store), Way::new(store));
         Self {
             store,
             order,
-            raised,
+            levers,
             row,
             state,
             tone,
@@ -129,10 +130,13 @@ impl Bench {
             self.row.track();
         }
         let count = self.store.count();
-        let raised = u8::try_from(self.raised.get()).unwrap_or(0);
+        let raised = |row: usize| u8::try_from(self.levers.of(row)).unwrap_or(0);
         let off_cents = self.of_round(|pass| led::off_cents(pass, count)).unwrap_or_default();
-        let aim =
-            Aim { raised: vec![raised; count], off_cents: off_cents.clone(), ..Aim::default() };
+        let aim = Aim {
+            raised: (0..count).map(raised).collect(),
+            off_cents: off_cents.clone(),
+            ..Aim::default()
+        };
         let strings = {
             let (design, resolved) = (self.store.design.read(), self.store.resolved.read());
             sought(&design, &resolved, &self.store.analysis.read(), &aim)
