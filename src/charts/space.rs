@@ -3,6 +3,7 @@
 //!
 //! The order comes from a tree of planes (`tree`), which is made once and gone through anew from each place of the eye.
 
+mod faces;
 mod tree;
 
 use std::f64::consts::PI;
@@ -10,11 +11,12 @@ use std::fmt::Write as _;
 
 use plotters::style::RGBColor;
 
-use self::tree::{Flat, Stick, Tree};
+use self::faces::part_flats;
+use self::tree::{Stick, Tree};
 use super::palette::Palette;
 use crate::design::letters::escape;
 use crate::engine::geometry::Band;
-use crate::engine::parts::{Cell, HoleKind, Kind, Part, Plane, Spot, Whole, flat};
+use crate::engine::parts::{Cell, HoleKind, Kind, Part, Spot, Whole};
 use crate::engine::pitch::Letter;
 
 /// From the middle of the harp to the eye, as times of the harp's reach: near enough that what is near looks larger.
@@ -25,8 +27,6 @@ const MOST_UP_RAD: f64 = 0.49 * PI;
 const ROOM: f64 = 0.015;
 /// Places on each rim of the cylinder round the harp that are looked at for its size.
 const RIM: u8 = 24;
-/// Two faces whose squares differ by less than this have no edge between them, as the cosine: some 20°.
-const SMOOTH: f64 = 0.94;
 /// How far a tuning or bridge pin stands out beyond the strings.
 const PIN_OUT_M: f64 = 0.006;
 /// Lines are at least so wide.
@@ -244,83 +244,6 @@ impl Camera {
 
 fn times_plus(ratio: f64, way: Spot, from: Spot) -> Spot {
     [0, 1, 2].map(|axis| ratio * way[axis] + from[axis])
-}
-
-/// The faces of a part, with its sound holes and their walls.
-fn part_flats(at: usize, part: &Part, flats: &mut Vec<Flat>) {
-    let of = Of::Part(at, part.name.kind);
-    for (place, cell) in part.cells.iter().enumerate() {
-        let faces = cell.faces();
-        let planes: Vec<Plane> = faces.iter().map(|face| Plane::of(face)).collect();
-        let first = flats.len();
-        for (face, plane) in faces.iter().zip(&planes) {
-            flats.push(Flat {
-                of,
-                plane: *plane,
-                rings: vec![face.clone()],
-                edges: Vec::new(),
-                seams: Vec::new(),
-            });
-        }
-        let count = cell.near.len();
-        for side in 0..count {
-            let (next, before) = ((side + 1) % count, (side + count - 1) % count);
-            let (one, two) = (2 + side, 2 + before);
-            for (face, ends, other) in [
-                (0, [cell.near[side], cell.near[next]], one),
-                (1, [cell.far[side], cell.far[next]], one),
-                (one, [cell.near[side], cell.far[side]], two),
-            ] {
-                if is_edge(planes[face], planes[other]) {
-                    flats[first + face].edges.push(ends);
-                    flats[first + other].edges.push(ends);
-                }
-            }
-        }
-        if place > 0 {
-            continue;
-        }
-        for opening in &part.openings {
-            let near: Vec<Spot> =
-                flat(opening).iter().map(|(u, v)| part.face.place([*u, *v, 0.0])).collect();
-            let onto = |face: usize| -> Option<Vec<Spot>> {
-                near.iter().map(|at| planes[face].met(*at, part.face.w)).collect()
-            };
-            let (Some(near), Some(far)) = (onto(0), onto(1)) else { continue };
-            for (face, ring) in [(0, &near), (1, &far)] {
-                let round = ring.iter().zip(ring.iter().cycle().skip(1));
-                flats[first + face].edges.extend(round.map(|(one, other)| [*one, *other]));
-                flats[first + face].rings.push(ring.clone());
-            }
-            flats.extend(walls(of, &near, &far));
-        }
-    }
-}
-
-/// The walls of a hole between two faces, seen from within it.
-fn walls(of: Of, near: &[Spot], far: &[Spot]) -> Vec<Flat> {
-    let count = near.len();
-    let all = near
-        .iter()
-        .chain(far)
-        .fold([0.0; 4], |sum, at| [sum[0] + at[0], sum[1] + at[1], sum[2] + at[2], sum[3] + 1.0]);
-    let middle = [0, 1, 2].map(|axis| all[axis] / all[3]);
-    let wall = |at: usize| {
-        let next = (at + 1) % count;
-        let mut ring = vec![near[at], near[next], far[next], far[at]];
-        let mut plane = Plane::of(&ring);
-        if plane.off(middle) < 0.0 {
-            ring.reverse();
-            plane = Plane::of(&ring);
-        }
-        Flat { of, plane, rings: vec![ring], edges: Vec::new(), seams: Vec::new() }
-    };
-    (0..count).map(wall).collect()
-}
-
-fn is_edge(one: Plane, other: Plane) -> bool {
-    let cos: f64 = (0..3).map(|axis| one.square[axis] * other.square[axis]).sum();
-    cos < SMOOTH
 }
 
 /// The pins of the neck, from its face outward.

@@ -10,7 +10,8 @@ use kurbo::BezPath;
 use self::order::{Body, farthest_first};
 use crate::design::letters::escape;
 use crate::engine::geometry::Band;
-use crate::engine::parts::{Kind, Part, Spot, Whole, flat, hull};
+use crate::engine::parts::grips::Pull;
+use crate::engine::parts::{Cell, Kind, Part, Spot, Whole, flat, hull};
 use crate::engine::pitch::Letter;
 use crate::engine::structure::frame::Point;
 use crate::words::{Words, parts as say};
@@ -20,6 +21,8 @@ pub const SCALE: f64 = 10.0;
 /// White round the views and between them, and height of the letters, on paper.
 const ROOM_MM: f64 = 8.0;
 const LETTER_MM: f64 = 3.2;
+/// The sheet is at least so wide, for its title.
+const LEAST_SHEET_MM: f64 = 90.0;
 /// A view takes at least so much, for the words below it.
 const LEAST_WIDE_MM: f64 = 45.0;
 /// Widths of lines on paper.
@@ -87,7 +90,8 @@ fn shadows(whole: &Whole, view: View) -> Vec<Shadow> {
     let mut bodies = Vec::new();
     for part in &whole.parts {
         let Some(cell) = part.cells.first() else { continue };
-        let around = hull(cell.corners().map(|at| view.seen(at)).map(|at| (at.0, at.1)).collect());
+        let corners = part.body().iter().flat_map(Cell::corners).map(|at| view.seen(at));
+        let around = hull(corners.map(|at| (at.0, at.1)).collect());
         let (kind, key) = (part.name.kind, part.name.kind.key());
         if is_inside(kind) {
             inside.push(Shadow { points: around, is_inside: true, key });
@@ -100,7 +104,8 @@ fn shadows(whole: &Whole, view: View) -> Vec<Shadow> {
             around.clone()
         };
         let face = |face: Vec<Spot>| face.into_iter().map(|at| view.seen(at)).collect();
-        bodies.push(Body { around, faces: cell.faces().into_iter().map(face).collect() });
+        let faces = part.body().iter().flat_map(Cell::faces).map(face).collect();
+        bodies.push(Body { around, faces });
         seen.push(Some(Shadow { points, is_inside: false, key }));
     }
     let order = farthest_first(&bodies);
@@ -108,7 +113,7 @@ fn shadows(whole: &Whole, view: View) -> Vec<Shadow> {
 }
 
 /// The bounds of all parts in a view: left, low, right, high.
-fn bounds(whole: &Whole, view: View) -> (f64, f64, f64, f64) {
+fn bounds(whole: &Whole, view: View) -> Bounds {
     let none = (f64::INFINITY, f64::INFINITY, f64::NEG_INFINITY, f64::NEG_INFINITY);
     let corners = whole.parts.iter().flat_map(|part| &part.cells).flat_map(|cell| cell.corners());
     corners
@@ -116,21 +121,69 @@ fn bounds(whole: &Whole, view: View) -> (f64, f64, f64, f64) {
         .fold(none, |all, at| (all.0.min(at.0), all.1.min(at.1), all.2.max(at.0), all.3.max(at.1)))
 }
 
-/// The three views on one sheet: the side, the front beside it, and the plan below.
+/// The left, low, right and high bounds of a view.
+type Bounds = (f64, f64, f64, f64);
+
+/// Where the views lie on their sheet, in mm: the side, the front beside it, and the plan below.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sheet {
+    /// Width and height.
+    pub size_mm: (f64, f64),
+    views: [(View, Bounds, (f64, f64)); 3],
+}
+
+impl Sheet {
+    /// Of a harp.
+    pub fn of(whole: &Whole) -> Self {
+        let of = [View::Side, View::Front, View::Plan].map(|view| (view, bounds(whole, view)));
+        let (side, front, plan) = (of[0].1, of[1].1, of[2].1);
+        let wide = |b: Bounds| b.2 - b.0;
+        let high = |b: Bounds| b.3 - b.1;
+        let head = ROOM_MM + 3.0 * LETTER_MM;
+        let line = 4.0 * LETTER_MM;
+        let all_wide = 3.0 * ROOM_MM + wide(side) + wide(front).max(LEAST_WIDE_MM);
+        let all_high = head + high(side) + line + ROOM_MM + high(plan) + line + ROOM_MM;
+        let level = head + high(side);
+        let origins = [
+            (ROOM_MM - side.0, level + side.1),
+            (2.0 * ROOM_MM + wide(side) - front.0, level + front.1),
+            (ROOM_MM - plan.0, level + line + ROOM_MM + high(plan) + plan.1),
+        ];
+        let [one, two, three] = of;
+        let views = [
+            (one.0, one.1, origins[0]),
+            (two.0, two.1, origins[1]),
+            (three.0, three.1, origins[2]),
+        ];
+        Self { size_mm: (all_wide.max(LEAST_SHEET_MM), all_high), views }
+    }
+
+    /// Where a place of the harp is seen in a view, from the upper left corner.
+    pub fn place(&self, view: View, at: Spot) -> (f64, f64) {
+        let (right, down, _) = view.seen(at);
+        let own = self.views.iter().find(|own| own.0 == view);
+        let origin = own.map(|own| own.2).unwrap_or_default();
+        (origin.0 + right, origin.1 - down)
+    }
+}
+
+/// The view in which a size is pulled.
+pub const fn view_of(pull: Pull) -> View {
+    match pull {
+        Pull::PillarDepth | Pull::BoardLow | Pull::BoardHigh | Pull::HoleWidth => View::Front,
+        Pull::NeckThickness | Pull::BaseBehind => View::Plan,
+        _ => View::Side,
+    }
+}
+
+/// The three views on one sheet.
 pub fn svg(whole: &Whole, band: &Band, letters: &[Option<Letter>], title: &str) -> String {
-    let of = [View::Side, View::Front, View::Plan].map(|view| (view, bounds(whole, view)));
-    let (side, front, plan) = (of[0].1, of[1].1, of[2].1);
-    let wide = |b: (f64, f64, f64, f64)| b.2 - b.0;
-    let high = |b: (f64, f64, f64, f64)| b.3 - b.1;
-    let head = ROOM_MM + 3.0 * LETTER_MM;
-    let line = 4.0 * LETTER_MM;
-    let all_wide = 3.0 * ROOM_MM + wide(side) + wide(front).max(LEAST_WIDE_MM);
-    let all_high = head + high(side) + line + ROOM_MM + high(plan) + line + ROOM_MM;
+    let sheet = Sheet::of(whole);
+    let (all_wide, all_high) = sheet.size_mm;
     let mut out = format!(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{0:.2}mm\" height=\"{1:.2}mm\" \
          viewBox=\"0 0 {0:.2} {1:.2}\" font-family=\"sans-serif\" font-size=\"{LETTER_MM}\">\n",
-        all_wide.max(90.0),
-        all_high
+        all_wide, all_high
     );
     let name = escape(title);
     let _ = writeln!(out, "<title>{name}</title>");
@@ -140,13 +193,7 @@ pub fn svg(whole: &Whole, band: &Band, letters: &[Option<Letter>], title: &str) 
         "<text x=\"{ROOM_MM}\" y=\"{:.2}\">{name}; 1:{SCALE:.0}</text>",
         ROOM_MM + LETTER_MM
     );
-    let level = head + high(side);
-    let places = [
-        (of[0], (ROOM_MM - side.0, level + side.1)),
-        (of[1], (2.0 * ROOM_MM + wide(side) - front.0, level + front.1)),
-        (of[2], (ROOM_MM - plan.0, level + line + ROOM_MM + high(plan) + plan.1)),
-    ];
-    for ((view, bounds), origin) in places {
+    for (view, bounds, origin) in sheet.views {
         draw(&mut out, whole, band, letters, (view, bounds), origin);
     }
     out.push_str("</svg>\n");
@@ -159,7 +206,7 @@ fn draw(
     whole: &Whole,
     band: &Band,
     letters: &[Option<Letter>],
-    (view, bounds): (View, (f64, f64, f64, f64)),
+    (view, bounds): (View, Bounds),
     (right, down): (f64, f64),
 ) {
     let at = |(u, v): (f64, f64)| format!("{:.2},{:.2}", right + u, down - v);
@@ -227,6 +274,6 @@ fn draw(
 
 /// An opening as it is seen.
 fn round(part: &Part, opening: &BezPath, view: View) -> Vec<(f64, f64)> {
-    let corners = flat(opening).into_iter().map(|(u, v)| view.seen(part.face.place([u, v, 0.0])));
+    let corners = flat(opening).into_iter().map(|at| view.seen(part.place(at, 0.0)));
     corners.map(|at| (at.0, at.1)).collect()
 }

@@ -1,6 +1,7 @@
 //! The parts of a design for the saw: the cutting list as CSV, and what is worth saying of the parts.
 
 pub mod building;
+pub mod pulls;
 pub mod sizes;
 pub mod words;
 
@@ -13,6 +14,7 @@ use crate::engine::analysis::{StringFigures, analyse};
 use crate::engine::geometry::{Band, lay_out};
 use crate::engine::parts::cutting::{Blank, Counts, Nest, blanks, counts, nests};
 use crate::engine::parts::findings::{Finding, findings};
+use crate::engine::parts::grips::{Grip, grips};
 use crate::engine::parts::{
     Balance, Making, PartsError, Weight, Whole, balance, shoulder_of, weight, whole,
 };
@@ -42,6 +44,8 @@ pub struct Parts {
     pub counts: Counts,
     /// The note of each string as it is named, from the highest down; empty where there is none.
     pub notes: Vec<String>,
+    /// Where sizes can be pulled.
+    pub grips: Vec<Grip>,
     /// Sizes that make no sense, and what is taken for them.
     pub wrong: Vec<String>,
 }
@@ -73,10 +77,58 @@ pub fn parts(design: &Design) -> Result<Parts, PartsError> {
     let nests = nests(&blanks, &stock);
     let costs = nests.iter().map(|nest| cost(design, nest)).collect();
     let wrong = PartSize::ALL.into_iter().filter_map(|size| size.wrong(&design.geometry)).collect();
+    let grips = grips(&making, &whole);
     let note = |string: &StringFigures| string.note.map(Note::printed).unwrap_or_default();
     let notes = analysis.strings.iter().map(note).collect();
     let band = band.clone();
-    Ok(Parts { band, whole, findings, weight, balance, blanks, nests, costs, counts, notes, wrong })
+    Ok(Parts {
+        band,
+        whole,
+        findings,
+        weight,
+        balance,
+        blanks,
+        nests,
+        costs,
+        counts,
+        notes,
+        grips,
+        wrong,
+    })
+}
+
+/// What is drawn of a design while something is pulled: no more than that.
+#[derive(Clone, Debug)]
+pub struct Sketch {
+    /// Where everything stands.
+    pub band: Band,
+    /// The parts.
+    pub whole: Whole,
+    /// Where sizes can be pulled.
+    pub grips: Vec<Grip>,
+}
+
+/// The parts of a design as far as they are drawn.
+///
+/// # Errors
+///
+/// Why there are none.
+pub fn sketch(design: &Design) -> Result<Sketch, PartsError> {
+    let resolved = resolve(design);
+    let analysis = analyse(&resolved.harp);
+    let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+    let (build, woods) = (resolved.build(), resolved.woods());
+    let making = Making {
+        band: &band,
+        geometry: &resolved.geometry,
+        build: &build,
+        woods: &woods,
+        string_drills: &resolved.string_drills(&analysis),
+        proportions: &sizes::proportions(&design.geometry),
+    };
+    let whole = whole(&making)?;
+    let grips = grips(&making, &whole);
+    Ok(Sketch { band, whole, grips })
 }
 
 /// What the boards or sheets of a nest cost: whole ones are bought.

@@ -5,14 +5,16 @@
 //! strings and the middle of the board lie at 0, the neck and the pillar beside them on the side that is below 0, as the
 //! frame is reckoned. The strings' side is above 0.
 //!
-//! In order, each using those before it: `solid`, `outline`, `part`, `walls`, `soundbox`, `neck`, `base`, then `weight`,
-//! `fits`, `findings` and `cutting`, which look at all of it.
+//! In order, each using those before it: `name`, `solid`, `outline`, `bent`, `part`, `walls`, `soundbox`, `neck`, `base`, then `weight`,
+//! `fits`, `findings`, `grips` and `cutting`, which look at all of it.
 
 mod base;
 pub mod bent;
 pub mod cutting;
 pub mod findings;
 pub mod fits;
+pub mod grips;
+mod name;
 mod neck;
 mod outline;
 mod part;
@@ -23,9 +25,11 @@ mod weight;
 
 use thiserror::Error;
 
+pub use self::bent::Sheet;
+pub use self::name::{Hand, Kind, Name};
 pub use self::neck::layers;
 pub use self::outline::{FLATNESS_M, area, flat, hull};
-pub use self::part::{Face, Hand, Hole, HoleKind, Kind, Name, Part, Stuff};
+pub use self::part::{Face, Hole, HoleKind, Part, Stuff};
 pub use self::solid::{Cell, Plane, Spot};
 use self::walls::Walls;
 pub use self::weight::{Balance, Weight, balance, shoulder_of, weight};
@@ -56,6 +60,8 @@ pub struct Proportions {
     pub brace: Length,
     /// Room for glue round a tenon and before its end.
     pub glue_room: Length,
+    /// How far a bent back rises at its lower end; 0 for a flat one.
+    pub back_rise: Length,
 }
 
 impl Default for Proportions {
@@ -72,6 +78,7 @@ impl Default for Proportions {
             knee_block: mm(45.0),
             brace: mm(10.0),
             glue_room: mm(0.0),
+            back_rise: mm(0.0),
         }
     }
 }

@@ -1,7 +1,14 @@
 //! Designs as their parts.
 
+use stringloft::design::document::Design;
+use stringloft::design::parts::sizes::PartSize;
 use stringloft::design::parts::{Parts, parts};
 use stringloft::design::presets::SAMPLES;
+
+/// A sample whose back rises so far.
+pub fn bent(design: &Design, rise_mm: f64) -> Design {
+    PartSize::BackRise.edit(design, Some(rise_mm)).apply(design)
+}
 
 pub fn samples() -> impl Iterator<Item = (&'static str, Parts)> {
     SAMPLES.iter().map(|sample| {

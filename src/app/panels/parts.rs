@@ -3,6 +3,7 @@
 
 mod files;
 mod list;
+mod sides;
 mod sizes;
 mod space;
 
@@ -10,6 +11,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use self::sides::Sides;
 use self::space::InSpace;
 use super::card::{PRINT_ROOT, chosen_language, usual_paper};
 use crate::app::browser;
@@ -23,6 +25,7 @@ use crate::engine::pitch::Letter;
 use crate::papers::building::building;
 use crate::papers::cutting::cutting;
 use crate::papers::html::html;
+use crate::papers::template::bent::template_of;
 use crate::papers::template::{part as template, svg};
 use crate::words::{Words, in_language, page, parts as said, parts_page as say};
 
@@ -48,6 +51,8 @@ const ALL: [(Shown, &str, Words, Words); 4] = [
 struct Bench {
     store: Store,
     made: Memo<Kept>,
+    /// Whether a size is being pulled: then the parts stay as they were until it is let go.
+    held: RwSignal<bool>,
     shown: RwSignal<Shown>,
     /// The place of the part in the list of parts.
     chosen: RwSignal<Option<usize>>,
@@ -104,9 +109,18 @@ const GROUPS: [Group; 4] = [
 /// The parts of the harp, drawn and listed.
 #[component]
 pub fn Parts(store: Store) -> impl IntoView {
-    let made = Memo::new(move |_| Kept(Arc::new(store.design.with(|design| parts(design)))));
-    let bench =
-        Bench { store, made, shown: RwSignal::new(Shown::Space), chosen: RwSignal::new(None) };
+    let held = RwSignal::new(false);
+    let made = Memo::new(move |before: Option<&Kept>| match before {
+        Some(before) if held.get() => before.clone(),
+        _ => Kept(Arc::new(store.design.with(|design| parts(design)))),
+    });
+    let bench = Bench {
+        store,
+        made,
+        held,
+        shown: RwSignal::new(Shown::Space),
+        chosen: RwSignal::new(None),
+    };
     let is_there = move || made.with(|made| made.0.is_ok());
     let open = RwSignal::new(GROUPS[0].0);
     let why = move || match made.get().0.as_ref() {
@@ -178,7 +192,14 @@ fn picture(bench: Bench) -> AnyView {
             {either(
                 move || shown.get() == Shown::Space,
                 move || view! { <InSpace bench=bench/> }.into_any(),
-                move || on_paper(bench),
+                move || {
+                    either(
+                        move || shown.get() == Shown::Sides,
+                        move || view! { <Sides bench=bench/> }.into_any(),
+                        move || on_paper(bench),
+                    )
+                    .into_any()
+                },
             )}
             <p class="readout" id="parts-readout"><span>{words(readout)}</span></p>
             <p class="hint" id="parts-hint">{words(hint)}</p>
@@ -190,14 +211,13 @@ fn picture(bench: Bench) -> AnyView {
 /// A picture that is drawn as on white paper.
 fn on_paper(bench: Bench) -> AnyView {
     let text = move || match bench.shown.get() {
-        Shown::Sides => sides(bench),
         Shown::Planks => bench.with(|made| {
             planks::svg(&made.blanks, &made.nests, |blank| template::named(blank.name))
         }),
         Shown::Template => {
             bench.with_chosen(|part| svg::write(&of_part(bench, part)).unwrap_or_default())
         }
-        Shown::Space => String::new(),
+        Shown::Space | Shown::Sides => String::new(),
     };
     let is_empty = move || bench.shown.get() == Shown::Template && bench.chosen.get().is_none();
     view! {
@@ -226,8 +246,8 @@ fn sides(bench: Bench) -> String {
 
 /// The template of a part of the open design.
 fn of_part(bench: Bench, part: &Part) -> crate::papers::template::model::Template {
-    let notes = bench.with(|made| made.notes.clone());
-    bench.store.design.with(|design| template::template_with(part, &design.title, &notes))
+    let of = |made: &Made| bench.store.design.with(|design| Some(template_of(design, made, part)));
+    bench.with(of).unwrap_or_else(|| template::template(part, ""))
 }
 
 /// Puts the cutting list and the order of building on paper, for the browser to print, in the language that was chosen last

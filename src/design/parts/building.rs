@@ -7,7 +7,7 @@ use crate::design::display::decimals;
 use crate::design::document::Design;
 use crate::engine::geometry::Placed;
 use crate::engine::parts::cutting::Counts;
-use crate::engine::parts::{Hand, HoleKind, Kind, Part, Spot, shoulder_of};
+use crate::engine::parts::{Hand, HoleKind, Kind, Part, Sheet, Spot, shoulder_of};
 use crate::engine::units::Length;
 use crate::words::{Words, building as say};
 
@@ -100,6 +100,11 @@ impl Model<'_> {
         self.part(kind)?.cells.first()?.near.as_slice().try_into().ok()
     }
 
+    /// The sheet of a back that is bent.
+    fn sheet(&self) -> Option<&Sheet> {
+        self.part(Kind::Back)?.sheet.as_ref()
+    }
+
     /// How thick a part is at most.
     fn thick(&self, kind: Kind) -> f64 {
         self.part(kind).map_or(0.0, Part::thick_m)
@@ -158,7 +163,7 @@ impl Model<'_> {
         let size = &self.design.geometry.pillar;
         let [wide, deep] = [size.width_mm, size.depth_mm].map(|size| decimals(size, 1));
         let mut does = vec![say::pillar_cut(&deep, &wide)];
-        let tenons = self.part(Kind::Pillar).map_or(0, |pillar| pillar.cells.len() - 1);
+        let tenons = self.part(Kind::Pillar).map_or(0, |pillar| pillar.tenons().len());
         if tenons > 0 {
             does.push(say::pillar_tenons(&tenons));
         }
@@ -205,14 +210,29 @@ impl Model<'_> {
     fn liners(&self) -> Step {
         let liners = self.count(Kind::FrontLiner) + self.count(Kind::BackLiner);
         let braces = self.count(Kind::SideBrace) + self.count(Kind::BackBrace);
-        step(say::LINERS, vec![say::liners_glue(&braces, &liners)], Vec::new())
+        let mut does = Vec::new();
+        if self.sheet().is_some() {
+            does.push(say::BACK_ARCHED.into());
+        }
+        does.push(say::liners_glue(&braces, &liners));
+        step(say::LINERS, does, Vec::new())
     }
 
     fn back(&self) -> Step {
         let holes = self.part(Kind::Back).map_or(0, |back| back.openings.len());
-        let diagonal = self.corners(Kind::Back).map(|at| apart(at[0], at[2]));
+        let mut does = vec![say::back_cut(&holes)];
+        let Some(sheet) = self.sheet() else {
+            let diagonal = self.corners(Kind::Back).map(|at| apart(at[0], at[2]));
+            let checks = diagonal.map(|m| check(say::CHECK_BACK, m));
+            return step(say::BACK, does, checks.into_iter().collect());
+        };
+        let (low, high) = sheet.radius_m;
+        does.push(say::back_bend(&mm(high), &mm(low)));
+        let flat = sheet.corners();
+        let diagonal = flat.map(|at| (at[2].0 - at[0].0).hypot(at[2].1 - at[0].1));
         let checks = diagonal.map(|m| check(say::CHECK_BACK, m));
-        step(say::BACK, vec![say::back_cut(&holes)], checks.into_iter().collect())
+        let rise = check(say::CHECK_RISE, sheet.rise_m);
+        step(say::BACK, does, checks.into_iter().chain([rise]).collect()).wary(&[say::BENDING])
     }
 
     fn soundboard(&self) -> Step {

@@ -158,6 +158,7 @@ pub fn proportions(geometry: &GeometrySpec) -> Proportions {
         knee_block: mm(PartSize::KneeBlock),
         brace: mm(PartSize::Brace),
         glue_room: mm(PartSize::GlueRoom),
+        back_rise: mm(PartSize::BackRise),
     }
 }
 

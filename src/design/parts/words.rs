@@ -3,9 +3,8 @@
 use super::Parts;
 use crate::design::display::decimals;
 use crate::design::letters::capital;
-use crate::engine::parts::HoleKind;
-use crate::engine::parts::NoRoom;
 use crate::engine::parts::findings::{Finding, HAND_M, Tip};
+use crate::engine::parts::{HoleKind, Kind, NoRoom};
 use crate::engine::units::Length;
 use crate::words::{Words, parts as say};
 
@@ -37,6 +36,7 @@ pub fn sentence(finding: &Finding) -> String {
             say::pin_at_edge(&mm(*asked), &mm(*off), &pin(*kind), string)
         }
         Finding::HoleOnBrace { hole, brace } => say::hole_on_brace(brace, hole),
+        Finding::BackLower { from, to } => say::back_lower(&mm(*from), &mm(*to)),
         Finding::HoleNarrowed { hole, from, to } => {
             say::hole_narrowed(&whole(*from), hole, &whole(*to))
         }
@@ -78,6 +78,9 @@ pub fn told(parts: &Parts) -> Vec<String> {
     let mut all: Vec<String> =
         parts.wrong.iter().map(|wrong| format!("{}.", capital(wrong))).collect();
     all.extend(parts.findings.iter().map(sentence));
+    if parts.whole.of(Kind::Back).any(|back| back.sheet.is_some()) {
+        all.push(say::BENT_NOT_JUDGED.into());
+    }
     all.push(say::NOT_JUDGED.into());
     all
 }

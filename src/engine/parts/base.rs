@@ -1,7 +1,8 @@
 //! The base with its feet, on which pillar and soundbox stand.
 
+use super::name::{Kind, Name};
 use super::neck::Stands;
-use super::part::{Kind, Name, Part};
+use super::part::Part;
 use super::solid::{Cell, Plane};
 use super::walls::{ASIDE, Walls};
 use super::{Making, PartsError};
@@ -27,7 +28,7 @@ pub(super) fn base(
     let beyond = of.base_beyond.to_m();
     let crossed = PartsError::Crossed(Kind::Base);
     let corner = |plane: Plane| Walls::corner(walls.low, plane).ok_or(crossed);
-    let (front, back) = (corner(stands.front)?[0], corner(walls.back.1)?[0]);
+    let (front, back) = (corner(stands.front)?[0], corner(walls.crown().1)?[0]);
     let (from, to) = (front - beyond, back + beyond + of.base_behind.to_m());
     let pillar_half = stands.sides.0.at.abs().max(stands.sides.1.at.abs());
     let at_low = super::solid::meet(walls.low, walls.board.0, walls.side(1.0)).ok_or(crossed)?[2];

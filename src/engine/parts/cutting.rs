@@ -1,7 +1,8 @@
 //! The list of what is sawn: each part rough and finished, and how the pieces lie on boards and sheets.
 
+use super::name::{Kind, Name};
 use super::neck::layers;
-use super::part::{Kind, Name, Part};
+use super::part::Part;
 use super::{Whole, Woods};
 use crate::engine::order::sort;
 use crate::engine::units::{Length, Mass};

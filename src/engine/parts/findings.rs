@@ -4,8 +4,9 @@
 use kurbo::{ParamCurveNearest, Shape as _};
 
 use super::fits::clashes_of;
-use super::part::{Hand, HoleKind, Kind, Part};
-use super::solid::{Plane, Spot, meet, minus, size};
+use super::name::{Hand, Kind};
+use super::part::{HoleKind, Part};
+use super::solid::{Cell, Plane, Spot, meet, minus, size};
 use super::walls::{ASIDE, Walls, spot};
 use super::{Making, NoRoom, Whole, balance, weight};
 use crate::engine::geometry::{Contact, Placed};
@@ -55,6 +56,8 @@ pub enum Finding {
     PinAtEdge { string: usize, kind: HoleKind, off: Length, asked: Length },
     /// A sound hole lies over a brace.
     HoleOnBrace { hole: usize, brace: usize },
+    /// The back rises so far and not as asked, as it would be too steep at its sides.
+    BackLower { from: Length, to: Length },
     /// A sound hole is cut from one width to the other, as the liners leave no more.
     HoleNarrowed { hole: usize, from: Length, to: Length },
     /// No flat hand goes through a sound hole of this size.
@@ -225,6 +228,12 @@ fn at_box(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>) -> Vec<Finding>
             all.push(Finding::BarAtRib { pair: bar.name.number });
         }
     }
+    if let Some(bow) = &walls.bow {
+        let (from, to) = (making.proportions.back_rise, Length::from_m(bow.rise_m));
+        if to.to_m() < from.to_m() - 1e-6 {
+            all.push(Finding::BackLower { from, to });
+        }
+    }
     if let Some(back) = whole.of(Kind::Back).next() {
         all.extend(at_holes(making, whole, walls, back));
     }
@@ -234,14 +243,20 @@ fn at_box(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>) -> Vec<Finding>
 fn at_holes(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>, back: &Part) -> Vec<Finding> {
     let mut all = Vec::new();
     let boxes: Vec<kurbo::Rect> = back.openings.iter().map(|hole| hole.bounding_box()).collect();
+    // From where to where along the board.
+    let along = |places: &mut dyn Iterator<Item = Spot>| {
+        places
+            .map(|at| walls.along_m(at))
+            .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| (low.min(at), high.max(at)))
+    };
     for (at, hole) in boxes.iter().enumerate() {
+        let ends = [hole.x0, hole.x1].map(|u| (u, hole.center().y));
+        let deep = [0.0, back.thick_m()];
+        let (from, to) =
+            along(&mut ends.iter().flat_map(|end| deep.map(|deep_m| back.place(*end, deep_m))));
         for brace in whole.of(Kind::BackBrace) {
-            let own =
-                brace.cells.iter().flat_map(|cell| &cell.near).map(|at| back.face.own(*at)[0]);
-            let (low, high) = own.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| {
-                (low.min(at), high.max(at))
-            });
-            if hole.x0 < high + HOLE_ROOM_M && hole.x1 > low - HOLE_ROOM_M {
+            let (low, high) = along(&mut brace.cells.iter().flat_map(Cell::corners));
+            if from < high + HOLE_ROOM_M && to > low - HOLE_ROOM_M {
                 all.push(Finding::HoleOnBrace { hole: at + 1, brace: brace.name.number });
             }
         }
@@ -264,9 +279,10 @@ fn at_holes(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>, back: &Part) 
     for (at, hole) in making.band.holes.iter().enumerate() {
         let Some(knot) = knot(making, walls, spot(hole.board)) else { continue };
         let off = |hole: &kurbo::Rect| {
-            let own = back.face.own(knot);
-            let at = [own[0].clamp(hole.x0, hole.x1), own[1].clamp(hole.y0, hole.y1), 0.0];
-            size(minus(knot, back.face.place(at)))
+            // Of a bent back the place square over the knot is hardly nearer than any other.
+            let own = back.flat_of(knot);
+            let at = (own.0.clamp(hole.x0, hole.x1), own.1.clamp(hole.y0, hole.y1));
+            size(minus(knot, back.place(at, 0.0)))
         };
         let nearest = boxes.iter().filter(|hole| reach < REACH_M.0 || goes(hole)).map(off);
         let nearest = nearest.fold(f64::INFINITY, f64::min);

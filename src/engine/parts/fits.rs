@@ -1,7 +1,8 @@
 //! Whether the parts fit: faces that must meet do, and nothing lies where something else is.
 
 use super::Whole;
-use super::part::{Kind, Name, Part};
+use super::name::{Kind, Name};
+use super::part::Part;
 use super::solid::{Cell, SAME_M, Spot, cross, dot, minus, plus, size, times, turn, unit};
 
 /// How far apart faces may lie that meet, and how deep parts may lie in each other. A choice of this program: what glue
@@ -91,7 +92,8 @@ pub fn fits(whole: &Whole) -> (Vec<Fit>, Vec<(Name, Kind)>) {
 
 /// Where the faces of two parts meet most.
 fn met(one: &Part, other: &Part) -> Option<Fit> {
-    let faces = |part: &Part| part.cells.first().map(Cell::faces).unwrap_or_default();
+    let faces =
+        |part: &Part| -> Vec<Vec<Spot>> { part.body().iter().flat_map(Cell::faces).collect() };
     let (mut best, beside) = (None, faces(other));
     for face in faces(one) {
         let square = unit(turn(&face));

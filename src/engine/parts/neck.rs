@@ -3,8 +3,9 @@
 
 use kurbo::{BezPath, Point as Node};
 
+use super::name::{Kind, Name};
 use super::outline::{end, join, until};
-use super::part::{Face, Hole, HoleKind, Kind, Name, Part};
+use super::part::{Face, Hole, HoleKind, Part};
 use super::solid::{Cell, Plane, SAME_M, Spot, dot, minus, plus, times, unit};
 use super::walls::{ASIDE, Walls, spot};
 use super::{Making, NoRoom, PartsError};

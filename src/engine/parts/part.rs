@@ -1,169 +1,12 @@
-//! A part: what it is, its plane with outline and holes, and its solid.
-
-use std::fmt;
+//! A part: its plane with outline and holes, and its solid.
 
 use kurbo::{Affine, BezPath, Shape as _};
 
-use super::outline::{area, closed, flat};
+use super::bent::Sheet;
+use super::name::Name;
+use super::outline::{area, closed, flat, hull};
 use super::solid::{Cell, Spot, cross, dot, minus, plus, size, times, turn, unit};
 use crate::engine::units::{Density, Length};
-use crate::words::{Words, parts as say};
-
-/// What a part is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Kind {
-    /// The neck.
-    Neck,
-    /// The pillar.
-    Pillar,
-    /// The base, on which pillar and soundbox stand.
-    Base,
-    /// The foot below the pillar, from side to side.
-    FrontFoot,
-    /// The foot below the back.
-    RearFoot,
-    /// The soundboard.
-    Board,
-    /// The strip outside, over the string rib.
-    Strip,
-    /// The string rib.
-    Rib,
-    /// A piece of a bar across the board.
-    CrossBar,
-    /// A bar along the board.
-    LongBar,
-    /// A side of the soundbox.
-    Side,
-    /// Its back.
-    Back,
-    /// A liner between board and side.
-    FrontLiner,
-    /// A liner between back and side.
-    BackLiner,
-    /// A brace on a side.
-    SideBrace,
-    /// A brace on the back.
-    BackBrace,
-    /// The block at the lower end of the soundbox.
-    FootBlock,
-    /// The block on which the neck stands.
-    KneeBlock,
-}
-
-impl Kind {
-    /// All of them.
-    pub const ALL: [Self; 18] = [
-        Self::Neck,
-        Self::Pillar,
-        Self::Base,
-        Self::FrontFoot,
-        Self::RearFoot,
-        Self::Board,
-        Self::Strip,
-        Self::Rib,
-        Self::CrossBar,
-        Self::LongBar,
-        Self::Side,
-        Self::Back,
-        Self::FrontLiner,
-        Self::BackLiner,
-        Self::SideBrace,
-        Self::BackBrace,
-        Self::FootBlock,
-        Self::KneeBlock,
-    ];
-
-    /// As it stands in tables, the same in every language.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Neck => "neck",
-            Self::Pillar => "pillar",
-            Self::Base => "base",
-            Self::FrontFoot => "front_foot",
-            Self::RearFoot => "rear_foot",
-            Self::Board => "soundboard",
-            Self::Strip => "strip",
-            Self::Rib => "string_rib",
-            Self::CrossBar => "cross_bar",
-            Self::LongBar => "long_bar",
-            Self::Side => "side",
-            Self::Back => "back",
-            Self::FrontLiner => "front_liner",
-            Self::BackLiner => "back_liner",
-            Self::SideBrace => "side_brace",
-            Self::BackBrace => "back_brace",
-            Self::FootBlock => "foot_block",
-            Self::KneeBlock => "knee_block",
-        }
-    }
-
-    /// What it is called.
-    pub const fn said(self) -> Words {
-        match self {
-            Self::Neck => say::NECK,
-            Self::Pillar => say::PILLAR,
-            Self::Base => say::BASE,
-            Self::FrontFoot => say::FRONT_FOOT,
-            Self::RearFoot => say::REAR_FOOT,
-            Self::Board => say::SOUNDBOARD,
-            Self::Strip => say::STRIP,
-            Self::Rib => say::STRING_RIB,
-            Self::CrossBar => say::CROSS_BAR,
-            Self::LongBar => say::LONG_BAR,
-            Self::Side => say::SIDE,
-            Self::Back => say::BACK,
-            Self::FrontLiner => say::FRONT_LINER,
-            Self::BackLiner => say::BACK_LINER,
-            Self::SideBrace => say::SIDE_BRACE,
-            Self::BackBrace => say::BACK_BRACE,
-            Self::FootBlock => say::FOOT_BLOCK,
-            Self::KneeBlock => say::KNEE_BLOCK,
-        }
-    }
-}
-
-/// Which side of the harp.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Hand {
-    /// Where the strings hang beside the neck.
-    Strings,
-    /// The other.
-    Other,
-}
-
-impl Hand {
-    /// Above 0 on the strings' side.
-    pub(super) const fn sign(self) -> f64 {
-        match self {
-            Self::Strings => 1.0,
-            Self::Other => -1.0,
-        }
-    }
-}
-
-/// Which of the parts it is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub struct Name {
-    /// What it is.
-    pub kind: Kind,
-    /// Which side of the harp it belongs to, where there is one for each.
-    pub hand: Option<Hand>,
-    /// Counted from the lower end, and from the middle outward, where there are several; else 0.
-    pub number: usize,
-}
-
-impl fmt::Display for Name {
-    /// As it stands in tables.
-    fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
-        to.write_str(self.kind.key())?;
-        match self.hand {
-            Some(Hand::Strings) => to.write_str("_strings")?,
-            Some(Hand::Other) => to.write_str("_other")?,
-            None => {}
-        }
-        if self.number > 0 { write!(to, "_{}", self.number) } else { Ok(()) }
-    }
-}
 
 /// A wood or a plywood.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -272,8 +115,12 @@ pub struct Part {
     pub far: Option<BezPath>,
     /// From the first axis to the grain, in its plane.
     pub grain_rad: f64,
-    /// Its wood, without what is taken away; the first is the part itself, the others are tenons.
+    /// Its wood, without what is taken away: first the part itself, then its tenons.
     pub cells: Vec<Cell>,
+    /// How many of these are the part itself.
+    pub body: usize,
+    /// The flat sheet of a part that is bent; outline and openings are then those of the sheet.
+    pub sheet: Option<Sheet>,
     /// Mortises.
     pub cuts: Vec<Cell>,
     /// What is planed off its near face, towards its edges; the outline stays.
@@ -332,6 +179,8 @@ impl Part {
             far,
             grain_rad: 0.0,
             cells: vec![cell],
+            body: 1,
+            sheet: None,
             cuts: Vec::new(),
             planed: Vec::new(),
             holes: Vec::new(),
@@ -341,7 +190,7 @@ impl Part {
 
     /// Volume without holes, mortises, openings and what is planed off, and the middle of it.
     ///
-    /// What an opening takes away is as thick as the part is behind its middle.
+    /// What an opening takes away is as thick as the part is behind its middle; in one that is bent it gets narrower inward.
     pub fn volume(&self) -> (f64, Spot) {
         let (mut volume, mut middle) = (0.0, [0.0; 3]);
         let mut add = |share: f64, (part, at): (f64, Spot)| {
@@ -356,14 +205,61 @@ impl Part {
         for opening in &self.openings {
             let at = opening.bounding_box().center();
             let thick = self.thick_m();
-            let middle = self.face.place([at.x, at.y, 0.5 * thick]);
-            add(-area(opening) * thick, (1.0, middle));
+            let middle = self.place((at.x, at.y), 0.5 * thick);
+            let narrows = self.sheet.as_ref().map_or(1.0, |sheet| sheet.narrows(at.x));
+            add(-narrows * area(opening) * thick, (1.0, middle));
         }
         (volume, times(1.0 / volume, middle))
     }
 
+    /// The part itself, without its tenons.
+    pub fn body(&self) -> &[Cell] {
+        self.cells.get(..self.body).unwrap_or_default()
+    }
+
+    /// Its tenons.
+    pub fn tenons(&self) -> &[Cell] {
+        self.cells.get(self.body..).unwrap_or_default()
+    }
+
+    /// Where a place of its outline lies in space, so deep in the wood.
+    pub fn place(&self, (u, v): (f64, f64), deep_m: f64) -> Spot {
+        match &self.sheet {
+            Some(sheet) => sheet.place((u, v), deep_m),
+            None => self.face.place([u, v, deep_m]),
+        }
+    }
+
+    /// The place of its outline that lies square over a place in space.
+    pub fn flat_of(&self, at: Spot) -> (f64, f64) {
+        match &self.sheet {
+            Some(sheet) => sheet.flat_of(at),
+            None => {
+                let own = self.face.own(at);
+                (own[0], own[1])
+            }
+        }
+    }
+
+    /// Adds a piece over one of its faces.
+    pub(super) fn crown(&mut self, above: Cell) {
+        self.cells.insert(self.body, above);
+        self.body += 1;
+        let own = self.body().iter().flat_map(Cell::corners).map(|at| self.flat_of(at));
+        self.outline = closed(&hull(own.collect()));
+    }
+
+    /// Bends a part: its strips, and the sheet that they are cut from.
+    pub(super) fn bend(&mut self, cells: Vec<Cell>, sheet: Sheet) {
+        self.outline = sheet.outline();
+        (self.far, self.body, self.cells, self.sheet) = (None, cells.len(), cells, Some(sheet));
+    }
+
     /// How thick it is where it is thickest, without tenons.
     pub fn thick_m(&self) -> f64 {
+        if let Some(sheet) = &self.sheet {
+            return sheet.thick_m;
+        }
         let cell = self.cells.first();
         let deep = cell.iter().flat_map(|cell| cell.corners()).map(|at| self.face.own(at)[2]);
         deep.fold(0.0, f64::max)
@@ -371,13 +267,21 @@ impl Part {
 
     /// How thick it is where it is thinnest.
     pub fn thin_m(&self) -> f64 {
+        if let Some(sheet) = &self.sheet {
+            return sheet.thick_m;
+        }
         let cell = self.cells.first();
         let deep = cell.iter().flat_map(|cell| &cell.far).map(|at| self.face.own(*at)[2]);
         deep.fold(f64::INFINITY, f64::min)
     }
 
-    /// The least box that holds it, tenons too: along the grain, across it in its plane, and square to that.
+    /// The least box that holds it, tenons too: along the grain, across it in its plane, and square to that. Of a part that is
+    /// bent the box round its sheet.
     pub fn sizes_m(&self) -> [f64; 3] {
+        if let Some(sheet) = &self.sheet {
+            let around = self.outline.bounding_box();
+            return [around.width(), around.height(), sheet.thick_m];
+        }
         let turned = Affine::rotate(-self.grain_rad);
         let mut low = [f64::INFINITY; 3];
         let mut high = [f64::NEG_INFINITY; 3];

@@ -1,10 +1,12 @@
 //! The soundbox: board with rib, strip and bars, sides, back with its sound holes, liners, braces and blocks.
 
 mod bars;
+mod holes;
 
+use super::bent::Sheet;
+use super::name::{Hand, Kind, Name};
 use super::neck::{BEYOND_TENON_M, Stands, in_neck};
-use super::outline::slot;
-use super::part::{Hand, Hole, HoleKind, Kind, Name, Part};
+use super::part::{Hole, HoleKind, Part};
 use super::solid::{Cell, Plane, Spot, dot, meet, minus, plus, size, times, unit};
 use super::walls::{ASIDE, UP, Walls, spot};
 use super::{Making, NoRoom, PartsError, Stuff};
@@ -15,12 +17,8 @@ use crate::engine::units::Length;
 const MOST_FOOT_BLOCK: f64 = 0.5;
 /// A tenon of the neck narrower than this is none. A choice of this program.
 const LEAST_TENON_M: f64 = 0.015;
-/// Wood left between a sound hole and the liners. Common practice, no source.
-const HOLE_BESIDE_M: f64 = 0.003;
 /// So many places to each side of the middle are tried for the fasteners of the shoulder.
 const FASTENER_STEPS: u32 = 40;
-/// No back has more sound holes.
-const MOST_HOLES: usize = 40;
 /// Wood left before the far end of a blind hole. Common practice, no source.
 const BEFORE_END_M: f64 = 0.008;
 
@@ -76,7 +74,7 @@ impl<'a> Maker<'a> {
         let tenon = joint.tenon.map_or(0.0, |(_, deep)| deep.to_m() + of.under_tenon.to_m());
         let shoulder = walls.high.moved(-of.knee_block.to_m().max(tenon));
         let block_top = walls.along_m(corner(block, walls.board.1)?);
-        let back_low = walls.along_m(back);
+        let back_low = walls.along_m(corner(walls.low, walls.crown().0)?);
         let high = walls.along_m(corner(shoulder, walls.board.1)?);
         let free_m = (block_top.max(back_low), high);
         if free_m.1 <= free_m.0 {
@@ -193,20 +191,27 @@ impl<'a> Maker<'a> {
         for hand in HANDS {
             let sign = hand.sign();
             let name = Name { kind: Kind::Side, hand: Some(hand), number: 0 };
-            let ring = [walls.low, walls.board.1, walls.high, walls.back.0];
+            let ring = [walls.low, walls.board.1, walls.high, walls.back_at(sign)];
             let faces = (walls.side(sign), walls.side_in(sign));
             self.add(name, &making.woods.sides, faces, &ring, walls.along)?;
         }
         let ring = [walls.low, walls.side(1.0), walls.high, walls.side(-1.0)];
         let faces = (walls.back.1, walls.back.0);
-        self.add(alone(Kind::Back), &making.woods.back, faces, &ring, walls.along)?;
+        let back = self.add(alone(Kind::Back), &making.woods.back, faces, &ring, walls.along)?;
+        if let Some(bow) = &walls.bow {
+            let thick_m = walls.sizes.back.0.to_m();
+            let cells = bow.cells((walls.low, walls.high), thick_m);
+            let sheet = cells.as_ref().and_then(|cells| Sheet::of(cells, bow, thick_m));
+            let (cells, sheet) = cells.zip(sheet).ok_or(PartsError::Crossed(Kind::Back))?;
+            back.bend(cells, sheet);
+        }
         Ok(())
     }
 
     fn liners(&mut self) -> Result<(), PartsError> {
         let (making, walls) = (self.making, self.walls);
-        let (wide, high) = (walls.sizes.liner.0.to_m(), walls.sizes.liner.1.to_m());
-        if !(wide > 0.0 && high > 0.0) {
+        let high = walls.sizes.liner.1.to_m();
+        if !walls.has_liners() {
             return Ok(());
         }
         let (board, back) = (walls.board.1, walls.back.0);
@@ -217,7 +222,7 @@ impl<'a> Maker<'a> {
             let front = [self.block, board, self.shoulder, board.moved(high)];
             let stuff = &making.woods.sides;
             self.add(name(Kind::FrontLiner), stuff, faces, &front, walls.along)?;
-            let behind = [walls.low, back, self.shoulder, back.moved(-high)];
+            let behind = [walls.low, walls.back_at(sign), self.shoulder, back.moved(-high)];
             self.add(name(Kind::BackLiner), stuff, faces, &behind, walls.along)?;
         }
         Ok(())
@@ -227,7 +232,7 @@ impl<'a> Maker<'a> {
         let (making, walls) = (self.making, self.walls);
         let of = making.proportions.brace.to_m();
         let (wide, high) = (walls.sizes.liner.0.to_m(), walls.sizes.liner.1.to_m());
-        let has_liners = wide > 0.0 && high > 0.0;
+        let has_liners = walls.has_liners();
         let off = if has_liners { (wide, high) } else { (of, of) };
         let (board, back) = (walls.board.1, walls.back.0);
         let between = if has_liners {
@@ -247,9 +252,18 @@ impl<'a> Maker<'a> {
                 self.add(name(Kind::SideBrace, Some(hand)), stuff, faces, &ring, walls.out)?;
             }
             let edge = |sign: f64| if has_liners { inside(sign) } else { walls.side_in(sign) };
+            let under = back.moved(-off.1);
+            let name = name(Kind::BackBrace, None);
+            if let Some(arched) = walls.arched() {
+                // Its upper edge is that of the back.
+                let mut ring = vec![edge(1.0)];
+                ring.extend(arched);
+                ring.extend([edge(-1.0), under]);
+                self.add(name, stuff, (low, up), &ring, ASIDE)?;
+                continue;
+            }
             let ring = [low, edge(1.0), up, edge(-1.0)];
-            let faces = (back, back.moved(-off.1));
-            self.add(name(Kind::BackBrace, None), stuff, faces, &ring, ASIDE)?;
+            self.add(name, stuff, (back, under), &ring, ASIDE)?;
         }
         Ok(())
     }
@@ -274,7 +288,16 @@ impl<'a> Maker<'a> {
             left_out.push(NoRoom::ShoulderTenon);
         }
         let wanted = joint.fasteners.map_or(0, |fasteners| fasteners.count);
+        let shoulder = self.shoulder;
         let block = self.add(alone(Kind::KneeBlock), stuff, faces, &ring, walls.along)?;
+        if let Some(arched) = walls.arched() {
+            // What rises over the flat back.
+            let mut ring = vec![faces.0, walls.back_at(1.0)];
+            ring.extend(arched);
+            ring.extend([walls.back_at(-1.0), faces.1, walls.back.0]);
+            let above = Cell::between(walls.high, shoulder, &ring);
+            block.crown(above.ok_or(PartsError::Crossed(Kind::KneeBlock))?);
+        }
         block.cuts.extend(tenon);
         block.holes = holes;
         if block.holes.len() < wanted {
@@ -374,53 +397,5 @@ impl<'a> Maker<'a> {
             let deep = [-walls.board.1.off(spot), walls.back.0.off(spot)];
             sides.into_iter().chain(deep).all(|off| off < -room)
         })
-    }
-
-    /// The sound holes in the back, each in the middle of a bay between braces, or one that is open all along.
-    fn sound_holes(&mut self) {
-        let walls = self.walls;
-        let (count, long, wide) = walls.sizes.holes;
-        let count = count.min(MOST_HOLES);
-        let mut edges = vec![self.free_m.0];
-        edges.extend(&self.braces_m);
-        edges.push(self.free_m.1);
-        let bays = edges.len() - 1;
-        let Some(back) = self.parts.iter_mut().find(|part| part.name.kind == Kind::Back) else {
-            return;
-        };
-        let at = |s: f64| -> Option<(f64, f64)> {
-            let place = meet(walls.back.1, walls.cut(s), Plane::new(ASIDE, 0.0))?;
-            let own = back.face.own(place);
-            Some((own[0], own[1]))
-        };
-        let (long, wide) = (long.to_m(), wide.to_m());
-        let holes: Vec<(f64, f64)> = if walls.sizes.is_slotted {
-            let (low, high) = self.free_m;
-            vec![(0.5 * (low + high), high - low - 2.0 * BEFORE_END_M)]
-        } else {
-            let bay_of = |hole: usize| (2 * hole + 1) * bays / (2 * count);
-            let place = |hole: usize| {
-                let bay = bay_of(hole);
-                // Of several in a bay, each has its share of it.
-                let mates: Vec<usize> = (0..count).filter(|of| bay_of(*of) == bay).collect();
-                let rank = mates.iter().position(|of| *of == hole).unwrap_or(0);
-                let share = (rank as f64 + 0.5) / mates.len() as f64;
-                edges[bay] + share * (edges[bay + 1] - edges[bay])
-            };
-            (0..count).map(|hole| (place(hole), long)).collect()
-        };
-        if wide > 0.0 {
-            // Where the liners leave no more room, a hole is narrower.
-            let room = |s: f64| {
-                let at = meet(walls.back.0, walls.cut(s), walls.liner_in(1.0))?;
-                Some(2.0 * (at[2] - HOLE_BESIDE_M))
-            };
-            let slots = holes.into_iter().filter(|(_, long)| *long > 0.0);
-            let cut = slots.filter_map(|(s, long)| {
-                let wide = wide.min(room(s + 0.5 * long)?).min(room(s - 0.5 * long)?);
-                (wide > 0.0).then_some(slot(at(s)?, long, wide))
-            });
-            back.openings = cut.collect();
-        }
     }
 }

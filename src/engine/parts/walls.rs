@@ -1,5 +1,7 @@
 //! The planes of the soundbox: its board, sides and back, each with two faces, and its ends.
 
+use super::bent::{Around, Bow};
+use super::name::Kind;
 use super::solid::{Plane, Spot, dot, meet, minus, plus, times, unit};
 use super::{Making, PartsError};
 use crate::engine::bearing::BoxParts;
@@ -44,6 +46,8 @@ pub(super) struct Walls<'a> {
     pub(super) along: Spot,
     /// Square to it, to the strings.
     pub(super) out: Spot,
+    /// How far along the board the lowest and the highest string are.
+    pub(super) strings_m: (f64, f64),
     /// Half the width of the board.
     pub(super) half: Even,
     /// Outer and inner face of the board; the inner points into the box.
@@ -54,6 +58,8 @@ pub(super) struct Walls<'a> {
     pub(super) low: Plane,
     /// The upper end, on which the neck stands.
     pub(super) high: Plane,
+    /// The inside of a back that is bent; `back` is then the flat one in its place.
+    pub(super) bow: Option<Bow>,
 }
 
 pub(super) fn spot(at: Point) -> Spot {
@@ -94,17 +100,57 @@ impl<'a> Walls<'a> {
             _ => return Err(PartsError::NoNeck),
         };
         let face = unit(minus(far, joint));
-        Ok(Self {
+        let mut walls = Self {
             sizes,
             start,
             along,
             out,
+            strings_m: strings,
             half,
             board: (behind(none), behind(thick)),
             back: (back, back.moved(sizes.back.0.to_m())),
             low: Plane::through(ends.0, times(-1.0, UP)),
             high: Plane::through(joint, [-face[1], face[0], 0.0]),
-        })
+            bow: None,
+        };
+        let rise_m = making.proportions.back_rise.to_m();
+        if rise_m > 0.0 {
+            let around = Around {
+                back,
+                low: walls.low,
+                high: walls.high,
+                side: walls.side(1.0),
+                rests: if walls.has_liners() { walls.liner_in(1.0) } else { walls.side_in(1.0) },
+                along,
+            };
+            let bow = Bow::new(&around, rise_m).ok_or(PartsError::Crossed(Kind::Back))?;
+            walls.bow = Some(bow);
+        }
+        Ok(walls)
+    }
+
+    /// Whether there are liners.
+    pub(super) fn has_liners(&self) -> bool {
+        self.sizes.liner.0.to_m() > 0.0 && self.sizes.liner.1.to_m() > 0.0
+    }
+
+    /// The inside of the back over a side; points out of the box.
+    pub(super) fn back_at(&self, sign: f64) -> Plane {
+        let ends =
+            self.bow.as_ref().and_then(|bow| Some((bow.strips.last()?, bow.strips.first()?)));
+        ends.map_or(self.back.0, |(last, first)| if sign > 0.0 { *last } else { *first })
+    }
+
+    /// Inside and outside of the back in its middle; both point out of the box.
+    pub(super) fn crown(&self) -> (Plane, Plane) {
+        let thick_m = self.sizes.back.0.to_m();
+        self.bow.as_ref().map_or(self.back, |bow| (bow.crown(), bow.crown().moved(thick_m)))
+    }
+
+    /// The inside of a bent back between the liners, from the strings' side to the other.
+    pub(super) fn arched(&self) -> Option<Vec<Plane>> {
+        let bow = self.bow.as_ref()?;
+        Some(bow.strips.get(1..bow.strips.len() - 1)?.iter().rev().copied().collect())
     }
 
     /// The outer face of a side, pointing outward; `sign` is that of its hand.

@@ -11,7 +11,7 @@ use crate::design::display::decimals;
 use crate::design::wood_facts::wood_name;
 use crate::engine::parts::{Cell, Hand, Hole, HoleKind, Name, Part, hull};
 use crate::papers::measure::wrap;
-use crate::words::{Words, parts as say};
+use crate::words::{Words, building, parts as say};
 
 /// Arms of the cross at a hole.
 const ARM_MM: f64 = 2.5;
@@ -36,9 +36,13 @@ struct Paper<'a> {
 
 impl<'a> Paper<'a> {
     fn new(part: &'a Part) -> Self {
-        let all = part.cells.iter().flat_map(Cell::corners).map(|at| part.face.own(at));
-        let low = all
-            .fold((f64::INFINITY, f64::INFINITY), |low, at| (low.0.min(at[0]), low.1.min(at[1])));
+        let low = if part.sheet.is_some() {
+            let around = part.outline.bounding_box();
+            (around.x0, around.y0)
+        } else {
+            let all = part.cells.iter().flat_map(Cell::corners).map(|at| part.face.own(at));
+            all.fold((f64::INFINITY, f64::INFINITY), |low, at| (low.0.min(at[0]), low.1.min(at[1])))
+        };
         Self { part, turn: Affine::scale(1e3) * Affine::translate((-low.0, -low.1)) }
     }
 
@@ -113,8 +117,18 @@ pub fn template(part: &Part, harp: &str) -> Template {
 
 /// The same with the note of each string beside its number, from the highest down.
 pub fn template_with(part: &Part, harp: &str, notes_of: &[String]) -> Template {
+    noted(part, harp, notes_of, None)
+}
+
+/// The same with a note more.
+pub(super) fn noted(
+    part: &Part,
+    harp: &str,
+    notes_of: &[String],
+    more: Option<String>,
+) -> Template {
     let paper = Paper::new(part);
-    let tenons = part.cells.iter().skip(1).filter_map(|cell| paper.shadow(cell));
+    let tenons = part.tenons().iter().filter_map(|cell| paper.shadow(cell));
     let outline: Vec<Shape> = paper.outline(&part.outline).into_iter().chain(tenons).collect();
     let sizes = part.sizes_m().map(|m| decimals(1e3 * m, 1));
     let harp =
@@ -142,6 +156,13 @@ pub fn template_with(part: &Part, harp: &str, notes_of: &[String]) -> Template {
     if deep > 0.0 {
         notes.push(say::planed(&decimals(1e3 * deep, 1)));
     }
+    if let Some(sheet) = &part.sheet {
+        let of = |m: f64| decimals(1e3 * m, 1);
+        let (low, high) = sheet.radius_m;
+        notes.push(building::bent_radius(&of(high), &of(low), &of(sheet.rise_m)));
+        notes.push(building::BENT_SHEET.into());
+    }
+    notes.extend(more);
     notes.extend(drills(part));
     let round = |hole: &Hole| {
         let (centre, radius_mm) = (paper.at(hole.at), 0.5 * hole.diameter.to_mm());
@@ -151,8 +172,10 @@ pub fn template_with(part: &Part, harp: &str, notes_of: &[String]) -> Template {
         let own = part.holes.iter().filter(move |hole| wanted(hole.kind) && enters(part, hole));
         own.flat_map(round).collect()
     };
+    let title =
+        if part.sheet.is_some() { building::bent(&harp, &name) } else { say::title(&harp, &name) };
     let mut template = Template {
-        title: say::title(&harp, &name).chars().take(MOST_TITLE).collect(),
+        title: title.chars().take(MOST_TITLE).collect(),
         notes,
         origin: say::CORNER.into(),
         layers: vec![

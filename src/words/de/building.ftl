@@ -43,6 +43,8 @@ back-cut = Den Boden mit { $count ->
     [one] seinem Schallloch
    *[other] seinen { $count } Schalllöchern
 } sägen, die Ränder für die Hand runden, und ihn aufleimen.
+back-bend = Ihn vor dem Leimen über seinen Streben oder über einer Form biegen: innen am unteren Ende auf einen Radius von { $low } mm, am oberen auf { $high } mm, und dort gespannt trocknen lassen.
+back-arched = Die Streben des Bodens haben seinen Bogen an der Kante, auf der er liegt: nach ihren Schablonen sägen. Den Knieklotz auf denselben Bogen hobeln, und Zargen und Reifchen dazu passend abschrägen.
 soundboard = Die Decke
 soundboard-plane = Die Decke fügen und hobeln, von { $bass } mm am unteren Ende auf { $treble } mm am oberen.
 soundboard-bars = { $count } Stücke der Balken aufleimen.
@@ -74,6 +76,7 @@ check-front = Diagonalen der Vorderseite, beide
 check-low = Breite der Vorderseite am unteren Ende
 check-high = Breite der Vorderseite am oberen Ende
 check-back = Diagonalen des Bodens, beide
+check-rise = Wölbung des Bodens am unteren Ende, innen, unter einem Lineal über seinen Kanten
 check-lowest-hole = Unteres Ende der Decke bis zum tiefsten Saitenloch
 check-holes = Tiefstes bis höchstes Saitenloch
 check-shoulder-front = Schulter vorn über dem Sockel, beide Seiten
@@ -93,6 +96,7 @@ planers = Hobel und Fräse: keine kurzen oder dünnen Stücke ohne Träger, weni
 dust = Staub von Laubholz schadet Lunge und Haut: Absaugung an der Maschine und eine Maske.
 glue = Leim: Handschuhe, frische Luft und die Zeiten und Temperaturen seines Herstellers. Heißer Leim verbrüht; Epoxid und sein Härter schaden der Haut. Erst die Probe: eine Verbindung, die unter den Zwingen rutscht, ist verloren.
 clamps = Zwingen speichern Kraft: Finger fernhalten und langsam lösen.
+bending = Biegen: Dampf, heißes Wasser und heiße Eisen verbrühen. Handschuhe und lange Ärmel; neben einem gespannten Stück stehen, denn es kann brechen. Zuerst an einem Rest versuchen.
 rags = Lappen mit Öl können sich selbst entzünden: im Freien ausgebreitet trocknen oder unter Wasser in einer Dose mit Deckel aufbewahren.
 
 ## Bohrhilfen, und alle Teile auf einer Seite
@@ -111,7 +115,6 @@ overview-note = Jedes Teil steht mit seiner Länge längs der Faser, seiner Brei
 ## Ein gebogener Boden
 
 bent = { $harp }: { $part }, abgewickelt
-bent-origin = Mitte des unteren Endes
-bent-radius = Der Boden steigt { $rise } mm über sein unteres Ende. Außen ist er dort auf einen Radius von { $low } mm gebogen, am oberen Ende auf { $high } mm.
-bent-sheet = Die flache Platte der Außenseite. Ihre Enden sind gekrümmt und werden gerade, wenn sie gebogen ist. Zargen, Streben und Klötze sind für einen flachen Boden gezeichnet: ihre Kanten auf den Bogen hobeln.
-bent-notches = Ein Reifchen am unteren Ende bekommt { $count } Kerben, { $wide } mm breit und { $deep } mm tief, eine alle { $apart } mm; sie schließen sich beim Biegen.
+bent-radius = Innen steigt er am unteren Ende { $rise } mm. Über Zargen und Reifchen geht er eben schräg hinauf; dazwischen ist er innen am unteren Ende auf einen Radius von { $low } mm gebogen, am oberen auf { $high } mm, rechtwinklig zur Linie seiner Kanten.
+bent-sheet = Die flache Platte der Außenseite, die größer ist als die Innenseite. Ihre Enden sind gekrümmt; auf Sockel und Schulter liegen sie eben auf, wenn sie gebogen ist. Einige Millimeter zu groß schneiden und nach dem Leimen bündig machen.
+bent-notches = Ein Reifchen, das am unteren Ende entlang gebogen wird, bekommt { $count } Kerben, { $wide } mm breit und { $deep } mm tief, eine alle { $apart } mm; sie schließen sich beim Biegen.

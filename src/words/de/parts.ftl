@@ -38,6 +38,7 @@ levers-close = Die Halbtonklappen der Saiten { $one } und { $other } lassen { $g
 pin-at-edge = Saite { $string }, { $pin }: { $off } mm von der Kante des Halses; { $asked } mm sind für den Durchmesser gesund. Das Holz kann dort reißen.
 hole-on-brace = Schallloch { $hole } liegt über Strebe { $brace } des Bodens. Es kürzer machen, oder die Streben weiter auseinander setzen.
 hole-narrowed = Schallloch { $hole } wird { $to } mm breit geschnitten und nicht { $from } mm, weil die Reifchen nicht mehr lassen.
+back-lower = Der Boden steigt am unteren Ende { $to } mm und nicht { $from } mm: über einem so schmalen Korpus wäre er an den Kanten zu steil.
 hand-too-wide = Die Schalllöcher messen { $length } mm mal { $width } mm. Eine große flache Hand braucht { $hand-long } mm mal { $hand-wide } mm.
 out-of-reach = { $count ->
     [one] Der Knoten der Saite { $first } liegt
@@ -58,6 +59,7 @@ aside = zur Seite
 tips = Die Harfe kippt { $way }, wenn man sie um { $angle }° neigt. Die Füße länger machen, oder das Gewicht tiefer legen.
 falls = Die Harfe steht nicht: sie fällt { $way }. Die Füße dorthin länger machen.
 not-judged = Nicht betrachtet: schwingende Saiten, das Spiel von Wirbeln und Halbtonklappen, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht gewogen. Vor dem Sägen nachmessen und jedes Teil an dem daneben anpassen.
+bent-not-judged = Nicht beurteilt: ob sich der Boden so weit biegen lässt, ohne zu brechen, und was sein Bogen zur Festigkeit des Korpus tut, die mit einem flachen Boden gerechnet ist.
 
 ## Ihre Schablonen
 

@@ -46,6 +46,8 @@ back-cut = Saw the back with { $count ->
     [one] its sound hole
    *[other] its { $count } sound holes
 }, round its edges for the hand, and glue it on.
+back-bend = Before it is glued, bend it over its braces or over a form to a radius of { $low } mm inside at its lower end and of { $high } mm at its upper one, and let it dry clamped there.
+back-arched = The braces of the back have its arch on the edge on which it rests: saw them by their templates. Plane the knee block to the same arch, and bevel sides and liners in line with it.
 soundboard = The soundboard
 soundboard-plane = Join the soundboard and plane it, from { $bass } mm at its lower end to { $treble } mm at its upper one.
 soundboard-bars = Glue on { $count } pieces of bars.
@@ -77,6 +79,7 @@ check-front = Diagonals of the front, both
 check-low = Width of the front at the lower end
 check-high = Width of the front at the upper end
 check-back = Diagonals of the back, both
+check-rise = Rise of the back at its lower end, inside, below a straightedge over its edges
 check-lowest-hole = Lower end of the soundboard to the lowest string hole
 check-holes = Lowest to highest string hole
 check-shoulder-front = Front of the shoulder above the base, both sides
@@ -96,6 +99,7 @@ planers = Planer and router: no short or thin pieces without a carrier, small cu
 dust = Dust of hardwoods harms lungs and skin: extraction at the machine and a mask.
 glue = Glue: gloves, fresh air, and the times and temperatures of its maker. Hot glue scalds; epoxy and its hardener harm the skin. Trial first: a joint that slips under clamps is lost.
 clamps = Clamps store force: keep fingers out of their way, and loosen them slowly.
+bending = Bending: steam, hot water and hot irons scald. Gloves and long sleeves; stand beside a piece under tension, as it may break. Try an offcut first.
 rags = Rags with oil can catch fire by themselves: spread them out to dry in the open, or keep them under water in a closed tin.
 
 ## Guides for the drill, and all parts on one page
@@ -114,7 +118,6 @@ overview-note = Each part is named with its length along the grain, its width an
 ## A bent back
 
 bent = { $harp }: { $part }, unrolled
-bent-origin = middle of the lower end
-bent-radius = The back rises { $rise } mm over its lower end. Its outside is bent to a radius of { $low } mm there and of { $high } mm at its upper end.
-bent-sheet = The flat sheet of the outside. Its ends are curved and become straight when it is bent. Sides, braces and blocks are drawn for a flat back: plane their edges to the arc.
-bent-notches = A liner along the lower end takes { $count } notches, { $wide } mm wide and { $deep } mm deep, one every { $apart } mm; they close when it is bent.
+bent-radius = Its inside rises { $rise } mm at its lower end. Over sides and liners it slopes up flat; between them its inside is bent to a radius of { $low } mm at the lower end and of { $high } mm at the upper one, square to the line of its edges.
+bent-sheet = The flat sheet of the outside, which is larger than its inside. Its ends are curved; on base and shoulder they lie flat once it is bent. Cut it a few millimetres too large and trim it when it is glued.
+bent-notches = A liner bent along its lower end takes { $count } notches, { $wide } mm wide and { $deep } mm deep, one every { $apart } mm; they close when it is bent.

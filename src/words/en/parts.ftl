@@ -38,6 +38,7 @@ levers-close = The levers of strings { $one } and { $other } leave { $gap } mm b
 pin-at-edge = String { $string }: its { $pin } stands { $off } mm from the edge of the neck; { $asked } mm are sound for its diameter. The wood may split there.
 hole-on-brace = Sound hole { $hole } lies over brace { $brace } of the back. Make it shorter, or take braces farther apart.
 hole-narrowed = Sound hole { $hole } is cut { $to } mm wide and not { $from } mm, as the liners leave no more.
+back-lower = The back rises { $to } mm at its lower end and not { $from } mm: over so narrow a box it would be too steep at its edges.
 hand-too-wide = The sound holes are { $length } mm by { $width } mm. A large flat hand wants { $hand-long } mm by { $hand-wide } mm.
 out-of-reach = { $count ->
     [one] The knot of string { $first } lies
@@ -58,6 +59,7 @@ aside = to a side
 tips = The harp tips { $way } when it is tilted by { $angle }°. Make its feet longer or lower its weight.
 falls = The harp does not stand: it falls { $way }. Make its feet longer that way.
 not-judged = Not looked at: strings in motion, the play of pins and levers, and how the parts are clamped and glued. Metal, strings, glue and finish are not weighed. Measure before you saw, and try the fit of each part on the part beside it.
+bent-not-judged = Not judged: whether the back can be bent so far without breaking, and what its bend does for the strength of the soundbox, which is worked out with a flat back.
 
 ## Their templates
 

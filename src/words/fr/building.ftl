@@ -43,6 +43,8 @@ back-cut = Sciez le fond avec { $count ->
     [one] son ouïe
    *[other] ses { $count } ouïes
 }, arrondissez leurs bords pour la main, et collez-le.
+back-bend = Avant de le coller, cintrez-le sur ses traverses ou sur une forme, à l’intérieur à un rayon de { $low } mm en bas et de { $high } mm en haut, et laissez-le sécher serré ainsi.
+back-arched = Les traverses du fond ont son arc sur le chant qui le porte : sciez-les d’après leurs gabarits. Rabotez le talon au même arc, et biseautez éclisses et contre-éclisses dans son prolongement.
 soundboard = La table
 soundboard-plane = Joignez la table et rabotez-la, de { $bass } mm en bas à { $treble } mm en haut.
 soundboard-bars = Collez { $count } morceaux de barres.
@@ -74,6 +76,7 @@ check-front = Diagonales de la face avant, les deux
 check-low = Largeur de la face avant en bas
 check-high = Largeur de la face avant en haut
 check-back = Diagonales du fond, les deux
+check-rise = Flèche du fond en bas, à l’intérieur, sous une règle posée sur ses bords
 check-lowest-hole = Du bas de la table au trou de corde le plus grave
 check-holes = Du trou de corde le plus grave au plus aigu
 check-shoulder-front = Avant de l’épaule au-dessus du socle, des deux côtés
@@ -93,6 +96,7 @@ planers = Raboteuse et défonceuse : pas de pièces courtes ou minces sans suppo
 dust = La poussière des bois feuillus nuit aux poumons et à la peau : aspiration à la machine et masque.
 glue = Colle : gants, air frais, les temps et températures de son fabricant. La colle chaude brûle ; l’époxy et son durcisseur nuisent à la peau. Essayez d’abord : un assemblage qui glisse sous les serre-joints est perdu.
 clamps = Les serre-joints gardent de la force : les doigts à l’écart, et desserrez lentement.
+bending = Cintrage : vapeur, eau bouillante et fers chauds brûlent. Gants et manches longues ; tenez-vous à côté d’une pièce tendue, elle peut rompre. Essayez d’abord sur une chute.
 rags = Les chiffons huilés peuvent s’enflammer tout seuls : séchez-les étalés dehors, ou gardez-les sous l’eau dans une boîte fermée.
 
 ## Guides de perçage, et toutes les pièces sur une page
@@ -111,7 +115,6 @@ overview-note = Chaque pièce porte sa longueur dans le fil, sa largeur et son �
 ## Un fond cintré
 
 bent = { $harp } : { $part }, développé
-bent-origin = milieu du bas
-bent-radius = Le fond monte de { $rise } mm au-dessus de son bas. À l’extérieur il y est cintré à un rayon de { $low } mm, et de { $high } mm en haut.
-bent-sheet = La feuille plate de l’extérieur. Ses bouts sont courbes et deviennent droits quand elle est cintrée. Éclisses, traverses et blocs sont dessinés pour un fond plat : rabotez leurs chants à l’arc.
-bent-notches = Une contre-éclisse le long du bas prend { $count } entailles larges de { $wide } mm et profondes de { $deep } mm, une tous les { $apart } mm ; elles se ferment au cintrage.
+bent-radius = À l’intérieur il monte de { $rise } mm en bas. Sur éclisses et contre-éclisses il monte droit en biais ; entre elles, son intérieur est cintré à un rayon de { $low } mm en bas et de { $high } mm en haut, d’équerre à la ligne de ses bords.
+bent-sheet = La feuille plate de l’extérieur, plus grande que l’intérieur. Ses bouts sont courbes ; sur le socle et l’épaule ils portent à plat une fois la feuille cintrée. Coupez-la quelques millimètres trop grande et affleurez-la après collage.
+bent-notches = Une contre-éclisse cintrée le long du bas prend { $count } entailles larges de { $wide } mm et profondes de { $deep } mm, une tous les { $apart } mm ; elles se ferment au cintrage.

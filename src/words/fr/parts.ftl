@@ -38,6 +38,7 @@ levers-close = Les leviers des cordes { $one } et { $other } laissent { $gap } m
 pin-at-edge = Corde { $string }, { $pin } : { $off } mm du bord de la console ; { $asked } mm sont sains pour ce diamètre. Le bois peut fendre à cet endroit.
 hole-on-brace = L’ouïe { $hole } tombe sur la traverse { $brace } du fond. Raccourcissez-la, ou écartez les traverses.
 hole-narrowed = L’ouïe { $hole } est taillée à { $to } mm de large et non à { $from } mm, car les contre-éclisses n’en laissent pas plus.
+back-lower = Le fond monte de { $to } mm en bas et non de { $from } mm : sur une caisse si étroite, il serait trop raide à ses bords.
 hand-too-wide = Les ouïes font { $length } mm sur { $width } mm. Une grande main à plat demande { $hand-long } mm sur { $hand-wide } mm.
 out-of-reach = { $count ->
     [one] Le nœud de la corde { $first } est
@@ -58,6 +59,7 @@ aside = de côté
 tips = La harpe bascule { $way } quand on la penche de { $angle }°. Allongez ses pieds ou abaissez son poids.
 falls = La harpe ne tient pas debout : elle tombe { $way }. Allongez ses pieds de ce côté.
 not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles et des leviers, et le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
+bent-not-judged = Non jugé : si le fond peut être cintré à ce point sans rompre, et ce que son arc apporte à la résistance de la caisse, qui est calculée avec un fond plat.
 
 ## Leurs gabarits
 

@@ -53,6 +53,8 @@ def drill(hole):
 
 
 def opening(corners, into):
+    if isinstance(corners, dict):
+        return solid(corners)
     corners, into = np.array(corners), np.array(into)
     return solid({"near": corners - AIR / MM * into, "far": corners + 2 * AIR / MM * into})
 

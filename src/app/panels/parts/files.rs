@@ -10,11 +10,11 @@ use crate::app::widgets::list::{while_so, words};
 use crate::app::{browser, earlier};
 use crate::design::document::Design;
 use crate::design::parts::{Parts as Made, csv};
-use crate::papers::template::bent::bent;
+use crate::papers::template::bent::template_of;
 use crate::papers::template::jig::jig;
 use crate::papers::template::model::{Template, TemplateError};
 use crate::papers::template::overview::overview;
-use crate::papers::template::part::{named, template_with, worth};
+use crate::papers::template::part::{named, worth};
 use crate::papers::template::tiling::{TilePaper, Tiling};
 use crate::papers::template::{dxf, pdf, svg};
 use crate::words::drawing::not_drawn;
@@ -31,14 +31,11 @@ fn tiled(template: Template, paper: TilePaper) -> Result<Vec<u8>, TemplateError>
     Ok(sheets.file())
 }
 
-/// The templates of all parts, the overview first, each on sheets of its own; a back that is bent as the flat sheet it is cut
-/// from.
+/// The templates of all parts, the overview first, each on sheets of its own.
 fn all(design: &Design, made: &Made, paper: TilePaper) -> Result<Vec<u8>, TemplateError> {
     let harp = &*design.title;
-    let of_parts: Vec<Template> = worth(&made.whole.parts)
-        .map(|part| template_with(part, harp, &made.notes))
-        .chain(bent(design, made))
-        .collect();
+    let of_parts: Vec<Template> =
+        worth(&made.whole.parts).map(|part| template_of(design, made, part)).collect();
     let first = overview(&made.whole.parts, harp)?;
     pdf::together(&first, &of_parts, Tiling { paper, ..Tiling::default() })
 }

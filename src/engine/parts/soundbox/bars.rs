@@ -1,7 +1,7 @@
 //! The bars of the board: along it from block to block, and across it in pieces between these.
 
 use super::super::PartsError;
-use super::super::part::{Kind, Name};
+use super::super::name::{Kind, Name};
 use super::super::solid::{Plane, Spot, meet, minus, size};
 use super::super::walls::{ASIDE, Walls, spot};
 use super::{HANDS, Maker};
