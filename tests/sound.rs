@@ -267,3 +267,43 @@ fn what_is_played_stays_six_decibels_below_full_and_has_no_jump() {
         }
     }
 }
+
+/// What is heard while the rest is rendered is as loud as foreseen: hardly let down on its way, and no more than 6 dB
+/// below the limit; and what is compared is equally loud, though neither sound was known as a whole.
+#[test]
+fn what_is_played_piece_by_piece_is_as_loud_as_foreseen() {
+    use std::cell::RefCell;
+    use std::rc::Rc;
+
+    use stringloft::design::presets::SAMPLES;
+    use stringloft::engine::sound::mix::{Mix, Strung};
+    use stringloft::engine::sound::render::energy;
+    use stringloft::engine::sound::ringing::Ringing;
+    use stringloft::engine::sound::thickest;
+
+    let rate_hz = 22_050.0;
+    for key in ["floor-36", "pedal-47"] {
+        let sample = SAMPLES.iter().find(|sample| sample.key == key).expect("a sample");
+        let harp = resolve(&sample.design()).harp;
+        let thick = thickest(&harp);
+        for pattern in Pattern::ALL {
+            let set = |harp: &Harp| -> Vec<Strung> {
+                let strings = pattern.strings(20, harp.strings.len());
+                let strung = |(index, start_s): (usize, f64)| {
+                    let voice = voice(harp, index, &Ask::of(harp)).ok()?;
+                    let string = Rc::new(RefCell::new(Ringing::new(&voice, rate_hz, 1.5)));
+                    Some(Strung { string, voice: Rc::new(voice), start_s })
+                };
+                strings.into_iter().filter_map(strung).collect()
+            };
+            let mut sounds = [Vec::new(), Vec::new()];
+            for pieces in Mix::new(vec![set(&harp), set(&thick)], rate_hz) {
+                sounds.iter_mut().zip(pieces).for_each(|(sound, piece)| sound.extend(piece));
+            }
+            let highest = peak(&sounds[0]).max(peak(&sounds[1]));
+            assert!(highest <= PEAK && highest >= 0.5 * PEAK, "{key}, {pattern:?}: {highest}");
+            let apart = 10.0 * (energy(&sounds[1], rate_hz) / energy(&sounds[0], rate_hz)).log10();
+            assert!(apart.abs() < 0.3, "{key}, {pattern:?}: {apart} dB");
+        }
+    }
+}

@@ -13,8 +13,11 @@ use super::render::{COMPARED_S, PEAK, RAMP_S, samples};
 use super::ringing::Ringing;
 use super::voice::{Partial, Voice};
 
-/// Samples of the first pieces; all others have as many as the last.
-const PIECES: [usize; 5] = [2_048, 2_048, 4_096, 8_192, 16_384];
+/// Samples of the first pieces; after each few they are twice as long, so many times. So what is rendered stays ahead of
+/// what is heard, while the first is heard soon.
+const FIRST: usize = 1_024;
+const FEW: usize = 4;
+const DOUBLINGS: usize = 4;
 /// Partials that lie nearer to each other than this beat slowly enough to tell on the loudness, in hertz.
 const BEAT_HZ: f64 = 20.0;
 /// A rise takes as much of the energy as silence over this share of it: `1 − ∫ (½ − ½ cos πx)² dx = 5/8`.
@@ -99,7 +102,7 @@ impl Mix {
 
     /// The piece after what is rendered, in newtons.
     fn piece(&mut self) -> Vec<Vec<f32>> {
-        let long = PIECES[self.pieces.min(PIECES.len() - 1)];
+        let long = FIRST << (self.pieces / FEW).min(DOUBLINGS);
         let (from, to) = (self.rendered, self.rendered + long);
         let counts = self.counts();
         self.rendered = to;

@@ -177,7 +177,15 @@ impl Bench {
         }
     }
 
+    /// Whether its window is still open: what was asked for may take its time.
+    fn is_open(self) -> bool {
+        self.state.try_get_untracked().is_some()
+    }
+
     fn complain(self, why: Unheard, name: &str) {
+        if !self.is_open() {
+            return;
+        }
         self.state.set(OFF);
         self.failed.set(1);
         self.said.set(match why {
@@ -199,7 +207,7 @@ impl Bench {
                 Err(why) => self.complain(why, ""),
                 Ok(()) => {
                     // It may have been told to stop meanwhile.
-                    if self.state.get_untracked() == ASKING {
+                    if self.state.try_get_untracked() == Some(ASKING) {
                         self.state.set(LISTENING);
                     }
                 }
@@ -215,13 +223,14 @@ impl Bench {
             match browser::hear_file(file, took).await {
                 Err(why) => self.complain(why, &name),
                 Ok(false) => {}
-                Ok(true) => {
+                Ok(true) if self.is_open() => {
                     self.state.set(OFF);
                     browser::hear_no_more().await;
                     self.is_over();
                     let count = EAR.with_borrow(|ear| ear.notes);
                     self.said.try_set(say::heard_all(&count));
                 }
+                Ok(true) => {}
             }
         });
     }
@@ -245,11 +254,8 @@ impl Bench {
 
     /// Nothing sounds any more, unless it is listened to again.
     fn is_over(self) {
-        let is_here = EAR.with_borrow_mut(|ear| {
-            ear.is_past = true;
-            ear.bench.is_some()
-        });
-        if is_here {
+        if self.is_open() {
+            EAR.with_borrow_mut(|ear| ear.is_past = true);
             self.show();
         }
     }
