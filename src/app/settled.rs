@@ -17,6 +17,10 @@ pub const CELSIUS: std::ops::RangeInclusive<f64> = -40.0..=60.0;
 /// The signs of a tuning and of what was only heard.
 const TUNED: &str = "t";
 const HEARD: &str = "h";
+/// What the line begins with that says how far the harp was brought up.
+const COME: &str = "come";
+/// More places no list has.
+const PLACES: usize = 100;
 
 /// A reading of one string.
 #[derive(Clone, Debug, PartialEq)]
@@ -27,19 +31,39 @@ struct Line {
     entry: Entry,
 }
 
-/// The log of a harp.
+/// How the harp is brought up: the place of the order, if one was chosen, of the first rounds, and of the round it has come
+/// to.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Come {
+    pub order: Option<usize>,
+    pub begins: usize,
+    pub round: usize,
+}
+
+/// The log of a harp, and how far it was brought up.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Settled(Vec<Line>);
+pub struct Settled {
+    lines: Vec<Line>,
+    /// How far it was brought up, where that was ever chosen.
+    pub come: Option<Come>,
+}
 
 impl Settled {
     /// From the lines that [`write`](Self::write) gives; any other line is left out.
     pub fn read(text: &str) -> Self {
-        Self(text.lines().filter_map(line).take(MOST).collect())
+        Self {
+            lines: text.lines().filter_map(line).take(MOST).collect(),
+            come: text.lines().find_map(come),
+        }
     }
 
-    /// A line for each reading: minutes, which of the strings of a note, the note, whether it was tuned, cents, degrees.
+    /// A line for how far it was brought up, and one for each reading: minutes, which of the strings of a note, the note, whether it was tuned, cents, degrees.
     pub fn write(&self) -> String {
-        self.0.iter().map(written).collect()
+        let come = self.come.map(|Come { order, begins, round }| {
+            let order = order.map(|at| at.to_string()).unwrap_or_default();
+            format!("{COME}\t{order}\t{begins}\t{round}\n")
+        });
+        come.into_iter().chain(self.lines.iter().map(written)).collect()
     }
 
     /// The readings of each string of a design, in its order.
@@ -47,7 +71,7 @@ impl Settled {
         let rows = 0..design.strings.len();
         rows.map(|row| {
             let (note, nth) = place(design, row);
-            let own = self.0.iter().filter(|line| line.note == note && line.nth == nth);
+            let own = self.lines.iter().filter(|line| line.note == note && line.nth == nth);
             own.map(|line| line.entry).collect()
         })
         .collect()
@@ -55,11 +79,11 @@ impl Settled {
 
     /// Notes a reading of a string. Whether there was room for it, and it can be one.
     pub fn note(&mut self, design: &Design, row: usize, entry: Entry) -> bool {
-        if design.strings.get(row).is_none() || !is_usable(&entry) || self.0.len() >= MOST {
+        if design.strings.get(row).is_none() || !is_usable(&entry) || self.lines.len() >= MOST {
             return false;
         }
         let (note, nth) = place(design, row);
-        self.0.push(Line { note, nth, entry });
+        self.lines.push(Line { note, nth, entry });
         true
     }
 
@@ -76,14 +100,14 @@ impl Settled {
             let (note, nth) = place(design, row);
             let before = written(&Line { note, nth, entry: *before });
             // Lines are kept to so many digits.
-            self.0.pop_if(|last| written(last) == before);
+            self.lines.pop_if(|last| written(last) == before);
         }
         self.note(design, row, entry)
     }
 
     /// Takes the line back that was noted last. Whether there was one.
     pub fn take_back(&mut self) -> bool {
-        self.0.pop().is_some()
+        self.lines.pop().is_some()
     }
 }
 
@@ -91,6 +115,16 @@ fn is_usable(entry: &Entry) -> bool {
     MINUTES.contains(&entry.minutes)
         && CENTS.contains(&entry.cents)
         && entry.celsius.is_none_or(|celsius| CELSIUS.contains(&celsius))
+}
+
+fn come(text: &str) -> Option<Come> {
+    let mut parts = text.strip_prefix(COME)?.strip_prefix('\t')?.split('\t');
+    let place = |text: &str| text.parse().ok().filter(|place| *place < PLACES);
+    let order = match parts.next()? {
+        "" => None,
+        text => Some(place(text)?),
+    };
+    Some(Come { order, begins: place(parts.next()?)?, round: place(parts.next()?)? })
 }
 
 fn written(Line { note, nth, entry }: &Line) -> String {
@@ -176,6 +210,21 @@ mod tests {
     }
 
     #[test]
+    fn how_far_the_harp_has_come_stays_beside_its_readings() {
+        let design = SAMPLES[0].design();
+        for order in [None, Some(2)] {
+            let come = Some(Come { order, begins: 1, round: 4 });
+            let mut log = Settled { come, ..Settled::default() };
+            log.note(&design, 1, entry(5.0, -1.0));
+            assert_eq!(Settled::read(&log.write()), log);
+            assert!(log.take_back() && log.come == come);
+        }
+        for text in ["come", "come\t\t1", "come\tx\t0\t0", "come\t\t0\t-1", "come\t\t0\t1000"] {
+            assert_eq!(Settled::read(text), Settled::default(), "{text}");
+        }
+    }
+
+    #[test]
     fn what_is_no_reading_is_neither_noted_nor_read() {
         let design = SAMPLES[0].design();
         let mut log = Settled::default();
@@ -203,6 +252,6 @@ mod tests {
     #[test]
     fn no_more_lines_are_read_than_are_kept() {
         let text = "1\t0\tC4\th\t3\t\n".repeat(MOST + 5);
-        assert_eq!(Settled::read(&text).0.len(), MOST);
+        assert_eq!(Settled::read(&text).lines.len(), MOST);
     }
 }

@@ -156,6 +156,7 @@ pub const PLACES: &[Place] = &[
     place("help", &[Press("#help-open"), WINDOW]),
     place("client's page", &[Press("#as-client"), WINDOW]),
     place("tuner", &[Press("#tuner"), WINDOW]),
+    place("tuner, single levers", &[Press("#tuner"), WINDOW, Open("#tuner-each summary")]),
     place("stringing card", &[Press("#card"), PAPER]),
     place("tuning sheet", &[Press("#tuning-sheet"), PAPER]),
     place("design report", &[Press("#report"), PAPER]),

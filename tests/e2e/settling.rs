@@ -71,6 +71,13 @@ async fn a_harp_is_planned_and_its_log_stays_with_it() {
         browser.click("#settling-back").await;
         let none = "return document.querySelectorAll('#settling-lines tr').length === 0";
         browser.until(none, "taken back").await;
+        // The round to which the harp has come stays with it too.
+        let second = "const list = document.querySelector('#settling-round'); list.value = '1';
+            list.dispatchEvent(new Event('change', { bubbles: true })); return true";
+        browser.ask(second).await;
+        open(&browser, &site).await;
+        let round = "return document.querySelector('#settling-round').value === '1'";
+        browser.until(round, "the round again").await;
         browser.check_console().await;
     }
 }

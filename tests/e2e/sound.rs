@@ -150,6 +150,55 @@ async fn one_key_goes_over_to_the_other_sound_which_is_as_loud() {
 
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
+async fn what_is_proposed_is_heard_beside_the_design_and_single_levers_raise() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    let choices = "return [...document.querySelectorAll('#sound-window fieldset select')].at(2).options.length";
+    open(&browser).await;
+    let few = browser.ask(choices).await.as_i64().expect("a number");
+    browser.click(".window-head button").await;
+    browser.click("#choose-view").await;
+    browser.click("#find-set").await;
+    let proposed =
+        "return /^The best set/.test(document.querySelector('#choose-title')?.textContent)";
+    browser.until(proposed, "a proposal").await;
+    open(&browser).await;
+    assert_eq!(browser.ask(choices).await.as_i64(), Some(few + 1), "the proposal can be chosen");
+    let compare = "const list = document.querySelectorAll('#sound-window fieldset select')[2]; list.value = 'proposed';
+        list.dispatchEvent(new Event('change', { bubbles: true }))";
+    browser.ask(compare).await;
+    assert_eq!(browser.text("#sound-b").await, "B: The proposal of Choose strings");
+    let here = heard(&browser, "document.querySelector('#sound-a').click()").await;
+    let there = heard(&browser, "document.querySelector('#sound-b').click()").await;
+    assert!((there[5] / here[5] - 1.0).abs() < 0.05, "energy {} and {}", here[5], there[5]);
+
+    // One lever alone: its string sounds another pitch, the one beside it the same.
+    let string = |place: usize| {
+        format!("document.querySelectorAll('#sound-strings button')[{place}].click()")
+    };
+    let samples = "return Array.from(hearing.heard.slice(2000, 2400))";
+    let mut before = Vec::new();
+    for place in [19, 20] {
+        heard(&browser, &string(place)).await;
+        before.push(browser.ask(samples).await);
+    }
+    browser.ask("document.querySelector('#sound-each').open = true").await;
+    let lever = "return document.querySelectorAll('#sound-each button')[19].textContent";
+    assert!(browser.ask(lever).await.as_str().unwrap().ends_with(": Open"));
+    browser.ask("document.querySelectorAll('#sound-each button')[19].click()").await;
+    browser.until(&format!("{lever}.endsWith(': Raised')"), "the lever").await;
+    heard(&browser, &string(19)).await;
+    assert_ne!(browser.ask(samples).await, before[0]);
+    heard(&browser, &string(20)).await;
+    assert_eq!(browser.ask(samples).await, before[1]);
+    browser.screenshot("sound-levers-1366").await;
+    browser.check_barriers().await;
+    browser.check_console().await;
+}
+
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
 async fn the_window_of_sound_fits_every_screen() {
     let site = Site::of_build("/");
     for screen in [Screen::PHONE, Screen::LAPTOP] {

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::settled::{CELSIUS, CENTS, Settled};
+use crate::app::settled::{CELSIUS, CENTS, Come, Settled};
 use crate::app::store::{Origin, Store};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::{Choice, TextField};
@@ -93,6 +93,19 @@ pub fn note_reading(
         None => log.note(&design, row, entry),
     })?;
     Ok(is_noted.then_some(entry))
+}
+
+/// How far the open design was brought up, where it is kept.
+pub fn come(store: Store) -> Option<Come> {
+    key(store).map(|_| kept(store).come.unwrap_or_default())
+}
+
+/// Keeps how far the open design was brought up, if it is kept itself. It is no reading, so that nothing is lost where the
+/// browser does not keep it.
+pub fn keep_come(store: Store, come: Come) {
+    if key(store).is_some() {
+        let _ = change(store, |log| log.come.replace(come) != Some(come));
+    }
 }
 
 /// Takes the last line of the log back. Whether there was one.

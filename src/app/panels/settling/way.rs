@@ -5,7 +5,9 @@ use std::cell::Cell;
 
 use leptos::prelude::*;
 
+use super::log::{come, keep_come};
 use crate::app::frame::Frame;
+use crate::app::settled::Come;
 use crate::app::store::Store;
 use crate::app::widgets::list::{list, part};
 use crate::design::giving::gives_of;
@@ -15,8 +17,8 @@ use crate::engine::settling::plan::Plan;
 use crate::words::settling as say;
 
 thread_local! {
-    /// What was chosen last, as long as the page is open.
-    static CHOSEN: Cell<(Option<usize>, usize, usize)> = const { Cell::new((None, 0, 0)) };
+    /// What was chosen last of a design that the browser does not keep, as long as the page is open.
+    static CHOSEN: Cell<Come> = const { Cell::new(Come { order: None, begins: 0, round: 0 }) };
 }
 
 /// The highest share of its limit that the frame comes to in each order, and with all strings up.
@@ -40,9 +42,9 @@ impl Way {
     /// As it was chosen last; the frame of the window must have been provided.
     pub fn new(store: Store) -> Self {
         let Frame { band, borne } = Frame::here();
-        let (chosen, begins, round) = CHOSEN.get();
+        let Come { order, begins, round } = come(store).unwrap_or_else(|| CHOSEN.get());
         let (chosen, begins, round) =
-            (RwSignal::new(chosen), RwSignal::new(begins), RwSignal::new(round));
+            (RwSignal::new(order), RwSignal::new(begins), RwSignal::new(round));
         let gives = Memo::new(move |_| {
             let (borne, resolved) = (borne.read(), store.resolved.read());
             gives_of(&band.read(), &borne.loads, &store.analysis.read(), &resolved)
@@ -58,7 +60,14 @@ impl Way {
             let order = ordered(chosen.get(), loads);
             plan_of(gives.as_ref(), &resolved, &store.analysis.read(), order, begins.get())
         });
-        Effect::new(move |_| CHOSEN.set((chosen.get(), begins.get(), round.get())));
+        Effect::new(move |before: Option<Come>| {
+            let come = Come { order: chosen.get(), begins: begins.get(), round: round.get() };
+            if before.is_some_and(|before| before != come) {
+                CHOSEN.set(come);
+                keep_come(store, come);
+            }
+            come
+        });
         Self { chosen, begins, round, loads, plan }
     }
 
