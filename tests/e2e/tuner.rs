@@ -167,7 +167,7 @@ async fn a_recording_is_heard_in_place_of_the_microphone() {
     input.send_keys(&file.display().to_string()).await.unwrap();
     browser.until(&format!("{SAID}.startsWith('The recording is over: 3 notes')"), "its end").await;
     browser.click("#tuner-strings summary").await;
-    let list = browser.text(".tuner-strings").await;
+    let list = browser.text("#tuner-strings .tuner-strings").await;
     for part in ["+6.0 cents", "in tune (+0.5 cents)", "−22.0 cents", "not heard yet"] {
         assert!(list.contains(part), "{part}: {list}");
     }
