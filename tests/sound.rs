@@ -301,7 +301,7 @@ fn what_is_played_piece_by_piece_is_as_loud_as_foreseen() {
                 sounds.iter_mut().zip(pieces).for_each(|(sound, piece)| sound.extend(piece));
             }
             let highest = peak(&sounds[0]).max(peak(&sounds[1]));
-            assert!(highest <= PEAK && highest >= 0.5 * PEAK, "{key}, {pattern:?}: {highest}");
+            assert!((0.5 * PEAK..=PEAK).contains(&highest), "{key}, {pattern:?}: {highest}");
             let apart = 10.0 * (energy(&sounds[1], rate_hz) / energy(&sounds[0], rate_hz)).log10();
             assert!(apart.abs() < 0.3, "{key}, {pattern:?}: {apart} dB");
         }

@@ -242,6 +242,8 @@ fn later(set: &[Strung]) -> f64 {
 
 #[cfg(test)]
 mod tests {
+    use std::f64::consts::PI;
+
     use super::*;
     use crate::engine::sound::render::{self, level, mixed, ring};
     use crate::testing::assert_close;
@@ -251,7 +253,7 @@ mod tests {
     fn voice(hz: f64, force_n: f64, decay_s: f64) -> Voice {
         let partial = |n: u32| {
             let order = f64::from(n);
-            let own = force_n * (0.4 * 3.14 * order).sin() / order;
+            let own = force_n * (0.4 * PI * order).sin() / order;
             Partial { hz: order * hz, force_n: own, decay_s: decay_s / order, glide_cents: 0.0 }
         };
         let first: Vec<Partial> = (1..=20).map(partial).collect();

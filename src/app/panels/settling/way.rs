@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use super::log::{come, keep_come};
 use crate::app::frame::Frame;
 use crate::app::settled::Come;
-use crate::app::store::Store;
+use crate::app::store::{Origin, Store};
 use crate::app::widgets::list::{list, part};
 use crate::design::giving::gives_of;
 use crate::design::settling::{easiest, load_of, plan_of, round_name};
@@ -60,13 +60,15 @@ impl Way {
             let order = ordered(chosen.get(), loads);
             plan_of(gives.as_ref(), &resolved, &store.analysis.read(), order, begins.get())
         });
-        Effect::new(move |before: Option<Come>| {
+        Effect::new(move |before: Option<(Come, bool)>| {
             let come = Come { order: chosen.get(), begins: begins.get(), round: round.get() };
-            if before.is_some_and(|before| before != come) {
+            // With the first reading the design itself is kept.
+            let now = (come, store.origin.with(|origin| matches!(origin, Origin::Kept(_))));
+            if before.is_some_and(|before| before != now) {
                 CHOSEN.set(come);
                 keep_come(store, come);
             }
-            come
+            now
         });
         Self { chosen, begins, round, loads, plan }
     }
