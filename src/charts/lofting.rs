@@ -18,6 +18,7 @@ use super::band::is_wound;
 use super::overlay::PlaceMm;
 use crate::design::document::Design;
 use crate::design::resolve::Resolved;
+use crate::design::thickness_map;
 use crate::engine::analysis::Analysis;
 use crate::engine::geometry::{Band, Contact};
 use crate::engine::pitch::{Letter, Note};
@@ -209,6 +210,16 @@ fn board(band: &Band, design: &Design) -> Vec<PlaceMm> {
     let behind = (way.1, -way.0);
     let spec = &design.geometry.board;
     let thick = |mm: f64| if mm.is_finite() { mm.clamp(0.0, 100.0) } else { 0.0 };
+    if let Some(map) = thickness_map::thick(&design.geometry.bars.thickness_map) {
+        // Its middle, from row to row.
+        let rows = map.rows().iter().map(|row| row.0).filter(|share| *share > 0.0 && *share < 1.0);
+        let shares = std::iter::once(0.0).chain(rows).chain([1.0]);
+        let inside = shares.map(|share| {
+            let at = (low.0 + share * (high.0 - low.0), low.1 + share * (high.1 - low.1));
+            along(at, behind, map.at(share, 0.0).to_mm())
+        });
+        return [low, high].into_iter().chain(inside.rev()).collect();
+    }
     vec![
         low,
         high,

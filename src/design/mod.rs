@@ -53,6 +53,7 @@ pub mod stock;
 pub mod sum;
 pub mod table;
 pub mod targets;
+pub mod thickness_map;
 pub mod trial;
 pub mod typed;
 mod unusable;

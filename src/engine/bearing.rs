@@ -20,7 +20,7 @@ mod stages;
 use thiserror::Error;
 
 use self::board::BoardKept;
-pub use self::board::{BoardCut, BoardMargins, BoardParts, BoardState, StringHoles};
+pub use self::board::{BoardCut, BoardParts, BoardState, StringHoles};
 pub use self::gives::{Gives, Nearer, gives, nearer};
 use self::joints::At;
 pub use self::joints::JointParts;
@@ -28,6 +28,7 @@ pub use self::neck::{Case, Cut, Drilled, Layered, NeckBearing, NeckParts, NeckPl
 pub use self::part::Part;
 pub use self::pillar::PillarBearing;
 use self::pillar::Pushed;
+pub use self::reserve::BoardMargins;
 pub use self::soundbox::{BoxBearing, BoxCut, BoxParts};
 pub use self::space::Stiff;
 pub use self::stages::{Order, Stage, some_stages, stages};

@@ -18,6 +18,7 @@ mod name;
 mod neck;
 mod outline;
 mod part;
+mod planed;
 mod solid;
 mod soundbox;
 mod walls;

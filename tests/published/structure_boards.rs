@@ -84,6 +84,7 @@ impl Board {
                 poisson: self.poisson,
             },
             side_ratio: 1.0,
+            thick: None,
             rib: if with_rib { rib } else { Rib::default() },
             bars: Bars::default(),
         }

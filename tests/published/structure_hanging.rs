@@ -79,6 +79,7 @@ impl Board {
             width: pair(self.width_mm),
             thickness: pair(self.thickness_mm),
             side_ratio: self.side_ratio,
+            thick: None,
             sheet: Sheet {
                 across: mpa(self.across_mpa),
                 along: mpa(self.along_mpa),

@@ -153,6 +153,7 @@ pub fn a_strip_of_the_board_stays_as_worked_out() {
         sheet: Sheet { across: Stress::from_mpa(10_800.0), along: none, shear: none, poisson: 0.0 },
         rib: Rib::default(),
         side_ratio: 1.0,
+        thick: None,
         bars: Bars::default(),
     };
     let middle = Length::from_mm(500.0);

@@ -243,13 +243,16 @@ fn geometry() -> BoxedStrategy<GeometrySpec> {
         select(vec![SizesSpec::Own, SizesSpec::Proposed]),
     );
     let nodes = vec((number(NODE_ACROSS.held), number(NODE_ALONG.held)), 0..9);
-    (words, gaps, nodes, vec(section, 0..9), [text(), text(), text(), text()])
+    (words, gaps, nodes, vec(section, 0..9), [text(), text(), text(), text(), text()])
         .prop_map(|((measured, drives, service, sizes), gaps, nodes_mm, sections, woods)| {
             let usual = GeometrySpec::default();
             let mut shape = GeometrySpec { drives, nodes_mm, service, sizes, ..usual };
             (shape.spacing.measured, shape.spacing.gaps) = (measured, gaps);
             shape.neck.sections = sections;
-            [shape.neck.wood, shape.pillar.wood, shape.board.wood, shape.board.rib_wood] = woods;
+            let map;
+            [shape.neck.wood, shape.pillar.wood, shape.board.wood, shape.board.rib_wood, map] =
+                woods;
+            shape.bars.thickness_map = map;
             shape
         })
         .boxed()

@@ -12,6 +12,7 @@ mod nodes;
 mod picture;
 mod shape;
 mod stringing;
+mod thicknesses;
 mod timber;
 mod woods;
 mod years;

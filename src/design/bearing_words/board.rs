@@ -42,7 +42,11 @@ pub(super) fn board(cut: &BoardCut, figures: Option<&StringFigures>, units: Unit
         None => say::BOARD_BOWING_UNJUDGED.into(),
     };
     text += &format!(" {rises} {edges} {bows}");
-    text.trim_end().to_owned()
+    let mut text = text.trim_end().to_owned();
+    if cut.has_ends() {
+        text += &format!(" {}", say::BOARD_ENDS);
+    }
+    text
 }
 
 /// What was looked at, at both ends: `bending of its string rib: 5.1 to 7.9 of 21.0 MPa, 24 to 38 %`.

@@ -7,12 +7,13 @@ use crate::design::document::Design;
 use crate::design::letters::small;
 use crate::design::resolve::resolve;
 use crate::engine::analysis::analyse;
-use crate::engine::bearing::{Case, Cut, FrameBearing, Judged, Part, Stiff, bear};
+use crate::engine::bearing::{BoardCut, Case, Cut, FrameBearing, Judged, Part, Stiff, bear};
 use crate::engine::geometry::{lay_out, loads};
 use crate::engine::structure::frame::{Point, Station};
 use crate::engine::structure::space::Cut as Forces;
 use crate::engine::structure::verdict::{Use, Verdict, pillar as judge_push, pillar_bent};
 use crate::engine::units::Length;
+use crate::words::frame as say;
 
 const CUTS: &str = "part,joints,along_mm,x_mm,y_mm,z_mm,breadth_mm,depth_mm,axial_n,shear_in_plane_n,\
      shear_sideways_n,torque_n_m,bending_sideways_n_m,bending_in_plane_n_m,leading,stress_mpa,limit_mpa,\
@@ -120,6 +121,10 @@ pub fn frame(design: &Design) -> Result<String, String> {
                 let _ = writeln!(csv, ",{},{},{rise:.3},{crept:.3}", limit(used), share(used));
             }
         }
+    }
+    if bearing.board.iter().flatten().any(BoardCut::has_ends) {
+        let what = say::ENDS_OF_BARS.english();
+        let _ = writeln!(csv, "all,both,\"{what}: {}\",,,,,", say::NOT_JUDGED.english());
     }
     Ok(csv)
 }

@@ -5,6 +5,8 @@ use crate::design::document::{
 };
 use crate::design::letters::within;
 use crate::design::resolve::timber::laminate;
+use crate::design::thickness_map;
+use crate::design::typed::cut;
 use crate::design::wood_facts::{choices, own_name, own_words};
 use crate::design::{display, explain};
 use crate::engine::material::Standing;
@@ -40,6 +42,12 @@ pub fn assumptions(design: &Design) -> Vec<String> {
     let even = shape.neck.sections.is_empty();
     lines.push(if even { say::ONE_THICKNESS } else { say::SECTIONS }.into());
     lines.push(say::BOARD_PLATE.into());
+    let map = &shape.bars.thickness_map;
+    match thickness_map::read(map) {
+        Some(rows) if rows.is_empty() => {}
+        Some(_) => lines.push(say::BOARD_MAP.into()),
+        None => lines.push(say::board_map_unusable(&cut(map))),
+    }
     lines.push(say::STRING_HOLES.into());
     let board = &shape.board;
     let area =

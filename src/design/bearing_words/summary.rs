@@ -103,6 +103,9 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
         if cut.bows_at.is_none() {
             add(say::BOARD_BOWING.said());
         }
+        if cut.has_ends() {
+            add(say::ENDS_OF_BARS.said());
+        }
     }
     all.push(say::NEVER_JUDGED.into());
     all.join(", ")

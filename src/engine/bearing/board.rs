@@ -4,17 +4,16 @@ mod whole;
 
 pub(super) use self::whole::crept_when_it_bows;
 use self::whole::{Borne, Whole};
-use super::BoxBearing;
 use super::soundbox::BoxParts;
+use super::{BoardMargins, BoxBearing};
 use crate::engine::analysis::{Analysis, Known, Unknown};
 use crate::engine::geometry::{Band, BoardPull, Geometry, Hole, Loads};
 use crate::engine::structure::liner::{Holds, Liner};
 use crate::engine::structure::plate::{
-    Bars, Edges, Lift, Plate, Pulled, Push, Rib, Sheet, Stiffness, Support,
+    Bars, Edges, Lift, Plate, Pulled, Push, Rib, Sheet, Stiffness, Support, Thick,
 };
 use crate::engine::structure::strip::BoardLoad;
 use crate::engine::structure::verdict::{Aspect, Use, Verdict};
-use crate::engine::structure::wood::Margins;
 use crate::engine::units::{Force, Length, Stress};
 
 /// What a board is made of. Width and thickness go evenly from the lowest string to the highest, and on to the ends.
@@ -45,6 +44,8 @@ pub struct BoardParts {
     pub thickness: (Length, Length),
     /// Thickness at the sides over that in the middle.
     pub side_ratio: f64,
+    /// How thick it is from place to place, from its lower end to its upper, where that is given.
+    pub thick: Option<Thick>,
     /// String rib and strip outside; without any, both are nothing.
     pub rib: Rib,
     /// What they may bear for good in bending, where that is known.
@@ -60,17 +61,6 @@ pub struct BoardParts {
     pub bars_shear: Option<(Stress, Stress)>,
     /// The holes of the strings.
     pub string_holes: StringHoles,
-}
-
-/// How far breaking lies above what may be allowed of the woods of a board.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct BoardMargins {
-    /// Of the board, and so of the glue on it.
-    pub board: Margins,
-    /// Of string rib and strip.
-    pub rib: Margins,
-    /// Of the bars.
-    pub bars: Margins,
 }
 
 /// The holes of the strings through board and string rib.
@@ -179,6 +169,11 @@ impl BoardCut {
         }
     }
 
+    /// Whether string rib or bars end somewhere on it, where nothing is judged.
+    pub fn has_ends(&self) -> bool {
+        self.has_rib || self.firm.used(Aspect::BarsBent).is_some()
+    }
+
     /// What has no limit that is known.
     pub fn unjudged(&self) -> impl Iterator<Item = &Use> {
         let uses = self.firm.verdict.uses.iter().chain(&self.soft.verdict.uses);
@@ -207,7 +202,10 @@ fn plate(band: &Band, parts: &BoardParts, geometry: &Geometry) -> (Plate, f64) {
     let slope = |(low, high): (Length, Length)| {
         if whole_m > 0.0 { (high.to_m() - low.to_m()) / whole_m } else { 0.0 }
     };
-    let (wide, thick) = (slope(parts.width), slope(parts.thickness));
+    let (wide, mut thick) = (slope(parts.width), slope(parts.thickness));
+    if parts.thick.is_some() {
+        thick = 0.0;
+    }
     let below = reach(geometry.board_below, [(parts.width.0, wide), (parts.thickness.0, thick)]);
     let above = reach(geometry.board_above, [(parts.width.1, -wide), (parts.thickness.1, -thick)]);
     let ends = |(low, high): (Length, Length), slope: f64| {
@@ -222,6 +220,7 @@ fn plate(band: &Band, parts: &BoardParts, geometry: &Geometry) -> (Plate, f64) {
         thickness: ends(parts.thickness, thick),
         sheet: Sheet { across, along, shear, poisson },
         side_ratio: parts.side_ratio,
+        thick: parts.thick,
         rib: parts.rib,
         bars: placed(parts, below + whole_m + above),
     };

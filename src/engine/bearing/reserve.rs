@@ -6,6 +6,17 @@ use crate::engine::structure::reserve::Reserve;
 use crate::engine::structure::verdict::Aspect;
 use crate::engine::structure::wood::{Margin, Margins};
 
+/// How far breaking lies above what may be allowed of the woods of a board.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct BoardMargins {
+    /// Of the board, and so of the glue on it.
+    pub board: Margins,
+    /// Of string rib and strip.
+    pub rib: Margins,
+    /// Of the bars.
+    pub bars: Margins,
+}
+
 impl Build {
     /// How far what is allowed of an aspect of a part lies from breaking; `None` where that is not known. What two things
     /// hold breaks with the first.

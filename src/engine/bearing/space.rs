@@ -95,7 +95,10 @@ impl Base {
             base.sections = std::array::from_fn(|at| {
                 let up = base.up((at as f64 + 0.5) / BOX_BARS as f64);
                 let even = |(low, high): (f64, f64)| low + up * (high - low);
-                Some(parts.section(up, (even(width_m), even(thickness_m)), length_m))
+                let share = (at as f64 + 0.5) / BOX_BARS as f64;
+                let mapped = board.thick.map(|thick| thick.mean(share).to_m());
+                let thick = mapped.unwrap_or(even(thickness_m));
+                Some(parts.section(up, (even(width_m), thick), length_m))
             });
         }
         base

@@ -9,7 +9,7 @@ use super::neck::{BEYOND_TENON_M, Stands, in_neck};
 use super::part::{Hole, HoleKind, Part};
 use super::solid::{Cell, Plane, Spot, dot, meet, minus, plus, size, times, unit};
 use super::walls::{ASIDE, UP, Walls, spot};
-use super::{Making, NoRoom, PartsError, Stuff};
+use super::{Making, NoRoom, PartsError, Stuff, planed};
 use crate::engine::structure::joint::Fastener;
 use crate::engine::units::Length;
 
@@ -140,9 +140,16 @@ impl<'a> Maker<'a> {
         let (making, walls) = (self.making, self.walls);
         let (out, inner) = walls.board;
         let ring = [walls.low, walls.side(1.0), walls.high, walls.side(-1.0)];
-        let planed = HANDS.map(|hand| self.planed(hand.sign()));
+        let planed = match making.build.board.thick {
+            Some(thick) => {
+                let (low, high) = making.band.board;
+                let length_m = size(minus(spot(high), spot(low)));
+                HANDS.map(|hand| planed::to(walls, &thick, length_m, hand.sign())).concat()
+            }
+            None => HANDS.map(|hand| self.planed(hand.sign())).into_iter().flatten().collect(),
+        };
         let part = self.add(alone(Kind::Board), &making.woods.board, (out, inner), &ring, ASIDE)?;
-        part.planed = planed.into_iter().flatten().collect();
+        part.planed = planed;
         Self::drill_strings(making, part, (out, inner));
         let rib = &making.build.board.rib;
         let aside = |at: f64| Plane::new(ASIDE, at);

@@ -2,7 +2,7 @@
 
 use super::bent::{Around, Bow};
 use super::name::Kind;
-use super::solid::{Plane, Spot, dot, meet, minus, plus, times, unit};
+use super::solid::{Plane, Spot, dot, meet, minus, plus, size, times, unit};
 use super::{Making, PartsError};
 use crate::engine::bearing::BoxParts;
 use crate::engine::geometry::NeckShape;
@@ -20,7 +20,7 @@ const LEAST_RISE: f64 = 0.4;
 #[derive(Clone, Copy)]
 pub(super) struct Even {
     pub(super) start: f64,
-    grows: f64,
+    pub(super) grows: f64,
 }
 
 impl Even {
@@ -86,7 +86,15 @@ impl<'a> Walls<'a> {
         let even = |(low, high): (f64, f64)| Even::through(strings, (low, high));
         let board = &build.board;
         let half = even((0.5 * board.width.0.to_m(), 0.5 * board.width.1.to_m()));
-        let thick = even((board.thickness.0.to_m(), board.thickness.1.to_m()));
+        let thick = match &board.thick {
+            // As thick as its thickest places; the rest is planed off its outside.
+            Some(of) => {
+                let (low, high) = of.within();
+                let length = size(minus(ends.1, ends.0));
+                Even::through((0.0, length), (low.to_m(), high.to_m()))
+            }
+            None => even((board.thickness.0.to_m(), board.thickness.1.to_m())),
+        };
         let depth = even((sizes.depth.0.to_m(), sizes.depth.1.to_m()));
         // Behind the board by an even size: `q = f(s)`, with `q` against the way out.
         let behind = |size: Even| {

@@ -10,6 +10,7 @@ mod patch;
 mod pushed;
 #[cfg(test)]
 mod tests;
+mod thick;
 
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -20,6 +21,7 @@ pub use self::membrane::{Hanging, Support};
 pub use self::patch::Pulled;
 use self::patch::{BAND, FREEDOMS, Grid, POINTS, Sum};
 pub use self::pushed::{MOST_PUSHED, Push};
+pub use self::thick::{MOST_ROWS, Thick, Within};
 use super::banded::Banded;
 use crate::engine::units::{Force, Length, Stress};
 
@@ -76,6 +78,8 @@ pub struct Plate {
     pub thickness: (Length, Length),
     /// Thickness at the sides over that in the middle, with an even taper between.
     pub side_ratio: f64,
+    /// How thick it is from place to place, where that is given; then no other thickness counts.
+    pub thick: Option<Thick>,
     /// Its wood.
     pub sheet: Sheet,
     /// What is glued on along the middle.
@@ -109,6 +113,8 @@ pub struct PlateState {
     pub bar_shear_n: f64,
     /// How far the board twists one at most, in rad/m.
     pub bar_twist_rad_per_m: f64,
+    /// Where the thickness is given from place to place: what is stressed most between middle and edge.
+    pub within: Option<Within>,
 }
 
 /// Gauss' two places of the first patch and one of the next, in patches, and what the bend at each counts at the edge of
@@ -236,33 +242,13 @@ impl Plate {
         }
     }
 
-    /// At a place `(ξ, y)`.
-    fn thickness_of(&self, (x, y): (f64, f64)) -> f64 {
-        between(self.thickness, y / self.length.to_m()) * (1.0 - x * (1.0 - self.side_ratio))
-    }
-
-    fn rigidity_at(&self, place: (f64, f64)) -> Rigidity {
-        self.sheet.rigidity(self.thickness_of(place))
-    }
-
-    /// From side to side at a place of the middle line, from the lower end.
-    pub fn width_at(&self, at: Length) -> Length {
-        Length::from_m(between(self.width, at.to_m() / self.length.to_m()))
-    }
-
-    /// How thick the board is at a place.
-    pub fn thickness_at(&self, at: Length) -> Length {
-        Length::from_m(between(self.thickness, at.to_m() / self.length.to_m()))
-    }
-
     /// Rib and strip at a place of the middle line, from the lower end.
     pub fn section(&self, at: Length) -> RibSection {
         self.section_at(at.to_m())
     }
 
     fn section_at(&self, y: f64) -> RibSection {
-        let thickness = between(self.thickness, y / self.length.to_m());
-        self.rib.section(Length::from_m(thickness), self.sheet.along)
+        self.rib.section(self.thickness_at(Length::from_m(y)), self.sheet.along)
     }
 
     fn state(&self, grid: &Grid, rises: &[f64], pulls: Option<&[f64]>, at: f64) -> PlateState {
@@ -295,6 +281,7 @@ impl Plate {
             along_n_m_per_m: -(stiff.along * middle[1] + stiff.both * middle[0]),
             rib_n_m: -self.section_at(at).rigidity_n_m2 * middle[1],
             rib_shear_n: self.rib_shear(grid, rises, at),
+            within: self.within(grid, (rises, pulls), at),
             middle_pull_n_per_m: pull(false),
             edge_pull_n_per_m: pull(true),
             bar_n_m,

@@ -118,6 +118,16 @@ board-sides = Dicke der Decke an ihren Seiten
 of-the-middle = Anteil der Mitte
 at-the-sides = An den Seiten
 bars-hint = 0 heißt keine. An den Seiten ist die Decke so dick wie in der Mitte, oder dieser Anteil davon. Querbalken liegen von Seite zu Seite: der erste und der letzte in Prozent der Länge der Decke von ihrem unteren Ende. Längsbalken liegen beiderseits der Saitenleiste: das erste und das letzte Paar in Prozent des Wegs von der Mitte zur Seite. Mit 0 für beides sind sie gleichmäßig verteilt.
+board-map = Dicke der Decke von Ort zu Ort
+map-row = Zeile
+map-middle = Mitte
+map-half = Halbwegs zu den Seiten
+map-side = Seiten
+map-at = Entlang
+add-map-row = Zeile hinzufügen
+most-map-rows = Eine Decke hat höchstens { $most } Zeilen von Dicken.
+map-hint = Jede Zeile geht quer über die Decke, so weit an ihr entlang in Prozent von ihrem unteren Ende. Sobald es eine Zeile gibt, zählen nur diese Dicken, mit gleichmäßigen Übergängen. Auf Papier und bei den Teilen ist das Holz außen abgehobelt.
+map-unusable = Diese Dicken lassen sich nicht lesen: { $text }. Eine neue Zeile ersetzt sie.
 
 ## Verbindungen
 

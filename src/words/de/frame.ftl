@@ -164,6 +164,7 @@ board-edges = Das eine Ende der Spanne gilt für Ränder, die sich weder drehen 
 board-bows-at = Nach zehn Jahren Kriechen, mit dem Modul für das Knicken, würde sie beim { $times }-fachen des Drucks längs ausbeulen.
 board-no-bowing = Der Korpus streckt sie längs, so dass sie nicht ausbeult.
 board-bowing-unjudged = Ausbeulen unter dem Druck längs wird nicht beurteilt: dazu braucht es die Maße des Korpus und das Kriechen des Holzes.
+board-ends = Nicht beurteilt ist, wo Saitenleiste und Balken enden: stumpf in voller Höhe abgeschnitten geht ihr Leim dort zuerst auf, deshalb zu den Enden hin auslaufen lassen (übliche Praxis, ohne Quelle).
 
 ## Forces
 
@@ -214,7 +215,8 @@ stringing-care = Schutzbrille tragen und das Gesicht aus der Ebene der Saiten ha
 
 ## The verdict
 
-never-judged = die Enden von Saitenleiste und Balken, wie lange Leim selbst hält
+never-judged = wie lange Leim selbst hält
+ends-of-bars = die Enden von Saitenleiste und Balken
 meaning = 100 % ist das Zulässige, nicht der Bruch: die Festigkeit, die 95 von 100 Stücken des Holzes haben, abzüglich dessen, was dauernde Last und Sicherheit davon nehmen. Bei Vollholz ist das etwa ein Drittel der mittleren Festigkeit kleiner, gesunder Stücke. Daneben steht, wann ein Teil voraussichtlich bricht, für gerade Faser und ohne Bohrungen, nach einer Kurve der Ermüdung von Holz, die aus zweiter Hand gelesen ist.
 not-given = nicht beurteilt: seine Maße fehlen
 not-given-full = Der Rahmen wird nicht beurteilt: Maße und Hölzer von Hals, Säule und Decke sind noch nicht angegeben. Sie in der Zeichnung unter „Hölzer“ angeben.

@@ -56,6 +56,8 @@ holes = Löcher im Hals sind gerechnet: { $holes }. Biegung, Druck, Schub und Ve
 ## The board
 
 board-plate = Die Decke ist eine Platte mit querlaufender Faser und stehenden Jahrringen. Breite und Dicke gehen gleichmäßig von Saite zu Saite, und gleichmäßig von der Mitte zu den Seiten, wo diese eigene haben. Hebt sie sich, hängt sie auch zwischen ihren Rändern.
+board-map = Die Decke hat die Dicken, die Sie von Ort zu Ort angegeben haben, mit gleichmäßigen Übergängen. Ihre höchste Spannung wird von der Mitte bis zu den Rändern gesucht.
+board-map-unusable = Die Dicken von Ort zu Ort lassen sich nicht verwenden, so hat die Decke die bei der längsten und der kürzesten Saite: { $text }. Jede Zeile braucht einen Ort in Prozent und drei Dicken.
 string-holes = Die Saitenlöcher sind von Saitenleiste und Deckleiste abgezogen, oder von einer Decke ohne sie; was sich an ihren Rändern sammelt, bleibt außer Betracht.
 rib-as-one = Saitenleiste, Decke und Deckleiste sind in der Mitte verleimt und biegen sich wie eins.
 bars-as-one = Balken sind auf ganzer Länge angeleimt und biegen sich wie eins mit der Decke darunter, zwischen Zargen und Enden, die sie halten wie die Decke. Sie drehen sich mit der Decke und werden auf Schub und Verdrehung beurteilt; Lasten neben ihrer Mitte bleiben außer Acht. Ihre Enden werden nicht beurteilt: stumpf in voller Höhe abgeschnitten geht der Leim dort zuerst auf, deshalb zu den Enden hin auslaufen lassen (übliche Praxis, ohne Quelle).

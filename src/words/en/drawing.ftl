@@ -118,6 +118,16 @@ board-sides = Thickness of the soundboard at its sides
 of-the-middle = Share of the middle
 at-the-sides = At the sides
 bars-hint = 0 means none. At its sides the soundboard is as thick as in the middle, or this share of that. Bars across run from side to side: give first and last in per cent of the soundboard's length from its lower end. Bars along run on both sides of the string rib: give first and last pair in per cent of the way from the middle to the side. With 0 for both they are spaced evenly.
+board-map = Thickness of the soundboard from place to place
+map-row = Row
+map-middle = Middle
+map-half = Halfway to the sides
+map-side = Sides
+map-at = Along
+add-map-row = Add a row
+most-map-rows = A soundboard has at most { $most } rows of thicknesses.
+map-hint = Each row goes across the soundboard, so far along it in per cent from its lower end. With any row given, these thicknesses count alone, with even steps between. On paper and among the parts the wood is planed off the outside.
+map-unusable = These thicknesses cannot be read: { $text }. A new row replaces them.
 
 ## Joints
 

@@ -164,6 +164,7 @@ board-edges = One end of the range is for edges that neither turn nor move, the 
 board-bows-at = After ten years of creep, with the modulus for buckling, it would buckle at { $times } times the push along it.
 board-no-bowing = The soundbox stretches it lengthwise, so it does not buckle.
 board-bowing-unjudged = Buckling under the push along it is not judged: that needs the sizes of the soundbox and the creep of the wood.
+board-ends = Not judged is where string rib and bars end: cut square at their full height, their glue opens there first, so thin them out towards their ends (common practice, no source).
 
 ## Forces
 
@@ -214,7 +215,8 @@ stringing-care = Wear eye protection and keep your face out of the plane of the 
 
 ## The verdict
 
-never-judged = the ends of string rib and bars, how long glue itself holds
+never-judged = how long glue itself holds
+ends-of-bars = the ends of string rib and bars
 meaning = 100 % is the design allowance, not breaking: the strength that 95 of 100 pieces of the wood have, less what a lasting load and safety take off. For solid wood that is about a third of the mean strength of small, sound pieces. What is expected to break a part is shown beside it, for straight grain and without drilled holes, from a curve of how wood tires that was read second-hand.
 not-given = not judged: its sizes are not given
 not-given-full = The frame is not judged: no sizes and woods are given yet for neck, pillar and soundboard. Give them in Drawing, under Woods.

@@ -118,6 +118,16 @@ board-sides = Épaisseur de la table sur ses côtés
 of-the-middle = Part du milieu
 at-the-sides = Sur les côtés
 bars-hint = 0 : il n’y en a pas. Sur ses côtés, la table est aussi épaisse qu’au milieu, ou cette part du milieu. Les barres en travers vont d’un côté à l’autre : donnez la première et la dernière en pour cent de la longueur de la table depuis son bas. Les barres en long sont de part et d’autre du filet de table : donnez la première et la dernière paire en pour cent du chemin du milieu au côté. Avec 0 pour les deux, elles sont réparties également.
+board-map = Épaisseur de la table d’un endroit à l’autre
+map-row = Ligne
+map-middle = Milieu
+map-half = À mi-chemin des côtés
+map-side = Côtés
+map-at = Le long
+add-map-row = Ajouter une ligne
+most-map-rows = Une table a au plus { $most } lignes d’épaisseurs.
+map-hint = Chaque ligne traverse la table, à tant pour cent de sa longueur depuis son bout inférieur. Dès qu’il y a une ligne, seules ces épaisseurs comptent, avec des passages réguliers. Sur le papier et parmi les pièces, le bois est raboté à l’extérieur.
+map-unusable = Ces épaisseurs sont illisibles : { $text }. Une nouvelle ligne les remplace.
 
 ## Assemblages
 

@@ -164,6 +164,7 @@ board-edges = Une borne vaut pour des bords qui ne tournent ni ne bougent, l’a
 board-bows-at = Après dix ans de fluage, avec le module de flambement, elle voilerait à { $times } fois la poussée en long.
 board-no-bowing = La caisse l’étire en long, si bien qu’elle ne voile pas.
 board-bowing-unjudged = Le voilement sous la poussée en long n’est pas jugé : il y faudrait les mesures de la caisse et le fluage du bois.
+board-ends = N’est pas jugé l’endroit où filet et barres finissent : coupés droit à pleine hauteur, leur colle s’ouvre là d’abord, amincissez-les donc vers leurs bouts (usage courant, sans source).
 
 ## Forces
 
@@ -214,7 +215,8 @@ stringing-care = Portez des lunettes de protection et gardez le visage hors du p
 
 ## The verdict
 
-never-judged = les bouts du filet et des barres, combien de temps la colle elle-même tient
+never-judged = combien de temps la colle elle-même tient
+ends-of-bars = les bouts du filet et des barres
 meaning = 100 % est l’admissible, non la rupture : la résistance qu’ont 95 pièces de bois sur 100, moins ce qu’en prennent charge durable et sécurité. Pour le bois massif, c’est environ un tiers de la résistance moyenne de petites pièces saines. Ce qui devrait rompre une pièce est indiqué à côté, pour un fil droit et sans perçage, selon une courbe de fatigue du bois lue de seconde main.
 not-given = non jugé : ses mesures ne sont pas données
 not-given-full = Le cadre n’est pas jugé : les mesures et les bois de la console, de la colonne et de la table ne sont pas encore donnés. Donnez-les dans Dessin, sous Bois.

@@ -56,6 +56,8 @@ holes = Les trous de la console sont comptés : { $holes }. Flexion, poussée, c
 ## The board
 
 board-plate = La table est une plaque au fil en travers et aux cernes debout. Largeur et épaisseur changent régulièrement d’une corde à l’autre, et du milieu vers les côtés là où ceux-ci ont les leurs. En se soulevant, elle est aussi suspendue entre ses bords.
+board-map = La table a les épaisseurs que vous avez données d’un endroit à l’autre, avec des passages réguliers. Sa plus forte contrainte est cherchée du milieu aux bords.
+board-map-unusable = Les épaisseurs données d’un endroit à l’autre sont inutilisables, la table a donc celles de la corde la plus longue et de la plus courte : { $text }. Chaque ligne demande un endroit en pour cent et trois épaisseurs.
 string-holes = Les trous de corde sont retirés du filet de table et de la baguette, ou d’une table sans eux ; ce qui se concentre à leurs bords est négligé.
 rib-as-one = Filet de table, table et baguette extérieure sont collés au milieu et fléchissent comme un tout.
 bars-as-one = Les barres sont collées sur toute leur longueur et fléchissent comme un tout avec la table sous elles, entre éclisses et bouts qui les tiennent comme ils tiennent la table. Elles tournent avec la table et sont jugées en cisaillement et en torsion ; des charges à côté de leur milieu sont laissées de côté. Leurs bouts ne sont pas jugés : coupés d’équerre sur toute leur hauteur, c’est là que la colle s’ouvre d’abord, amincissez-les donc vers les bouts (usage courant, sans source).

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::shape::Form;
+use super::thicknesses::thicknesses;
 use super::timber::wood_choice;
 use crate::app::asked::Question;
 use crate::app::panels::asked::asked_in_words;
@@ -238,6 +239,7 @@ pub(super) fn bars_form(form: Form) -> AnyView {
         say::BARS.said(),
         vec![
             table(form, &SIDES_OF),
+            thicknesses(form),
             table(form, &BARS_OF),
             wood_choice(form, say::WOOD_BARS, false, |geometry| &mut geometry.bars.wood),
             hint(say::BARS_HINT),

@@ -5,6 +5,7 @@ use crate::design::document::{BarSpec, BarsSpec, Design, GeometrySpec, PLYWOOD};
 use crate::design::resolve::build::{count, size};
 use crate::design::resolve::timber::{Made, made};
 use crate::design::settings::Setting;
+use crate::design::thickness_map::thick;
 use crate::engine::bearing::{BoardMargins, BoardParts, StringHoles};
 use crate::engine::structure::duration::{
     LoadTime, Timber, creep_ratio, material_divisor, permanent_ratio,
@@ -78,6 +79,7 @@ pub(super) fn board(
             ratio if ratio > 0.0 => ratio.clamp(LEAST_SIDE, MOST_SIDE),
             _ => 1.0,
         },
+        thick: thick(&bars_given.thickness_map),
         rib,
         rib_bending: of_rib.bending,
         bars,

@@ -87,8 +87,7 @@ impl Whole<'_> {
         let (plate, parts) = (self.plate, self.parts);
         let state = of.now.get(place)?;
         let share = at.to_m() / plate.length.to_m();
-        let (t, edge_t) =
-            (plate.thickness_at(at).to_m(), plate.side_ratio * plate.thickness_at(at).to_m());
+        let (t, edge_t) = (plate.thickness_at(at).to_m(), plate.edge_thickness_at(at).to_m());
         let surface = |moment: f64, pull: f64, t: f64| {
             let (moment, pull) = (moment.abs(), pull.max(0.0));
             (6.0 * moment / (t * t) + pull / t, moment, pull)
@@ -100,8 +99,11 @@ impl Whole<'_> {
             middle.0 /= left(hole, apart);
         }
         let edge = surface(state.edge_n_m_per_m, state.edge_pull_n_per_m, edge_t);
-        let (stress, moment_n_m_per_m, pull_n_per_m) =
-            if edge.0 > middle.0 { edge } else { middle };
+        let mut most = if edge.0 > middle.0 { edge } else { middle };
+        if let Some(within) = state.within.filter(|within| within.stress().to_pa() > most.0) {
+            most = surface(within.moment_n_m_per_m, within.pull_n_per_m, within.thickness.to_m());
+        }
+        let (stress, moment_n_m_per_m, pull_n_per_m) = most;
         let stress = Stress::from_pa(stress);
         let mut uses = vec![simple(Aspect::BoardBent, stress, parts.bending)];
         // What is glued on along the board is stretched or shortened with it.

@@ -154,3 +154,57 @@ fn a_board_of_strips_thinner_at_its_sides_is_a_tapered_beam() {
     assert_close(state.rise.to_m(), rise, 2e-3, "rise");
     assert_close(plate.thickness_of((1.0, 0.3)), 0.002, 1e-12, "side");
 }
+
+fn map(rows: &[(f64, [f64; 3])]) -> Option<Thick> {
+    let rows: Vec<_> = rows.iter().map(|(at, row)| (*at, row.map(Length::from_mm))).collect();
+    Thick::new(&rows)
+}
+
+/// A map that says what even tapers say changes no figure.
+#[test]
+fn a_map_of_an_even_board_is_that_board() {
+    let tapered = Plate {
+        thickness: (Length::from_mm(8.0), Length::from_mm(4.0)),
+        side_ratio: 0.5,
+        ..even(300.0, 1200.0, SPRUCE)
+    };
+    let thick = map(&[(0.0, [8.0, 6.0, 4.0]), (1.0, [4.0, 3.0, 2.0])]);
+    assert!(thick.is_some());
+    // Its other thicknesses do not count.
+    let mapped = Plate {
+        thick,
+        side_ratio: 1.0,
+        thickness: (Length::from_mm(1.0), Length::from_mm(9.0)),
+        ..tapered
+    };
+    for edges in [Edges::HINGED, Edges::CLAMPED] {
+        let [one, other] = [tapered, mapped].map(|of| middle(&of, &along_all(500.0, &of), edges));
+        assert_close(other.rise.to_m(), one.rise.to_m(), 1e-9, "rise");
+        assert_close(other.middle_n_m_per_m, one.middle_n_m_per_m, 1e-9, "middle");
+        assert_close(other.edge_n_m_per_m, one.edge_n_m_per_m, 1e-9, "edge");
+        assert!(one.within.is_none() && other.within.is_some());
+    }
+}
+
+/// A strip on hinges that is thin halfway to its sides: its rise by a unit load, and its stress by its moment `q s/2` at
+/// `s` from the side, both summed up here. The greatest is halfway, where neither middle nor edge is.
+#[test]
+fn a_board_of_strips_thin_halfway_is_a_beam_of_that_thickness() {
+    let thick = map(&[(0.5, [6.0, 2.0, 6.0])]);
+    let plate = Plate { thick, ..even(300.0, 1200.0, STRIPS) };
+    let state = middle(&plate, &along_all(1000.0, &plate), Edges::HINGED);
+    let (parts, half) = (4000, 0.15);
+    let thickness = |s: f64| 0.002 + 0.004 * (2.0 * s / half - 1.0).abs();
+    let steps = (0..parts).map(|of| half * (f64::from(of) + 0.5) / f64::from(parts));
+    let rise: f64 = (steps.clone())
+        .map(|s| 500.0 * s * s / STRIPS.rigidity(thickness(s)).across * half / f64::from(parts))
+        .sum();
+    // Cubics between a kink of the thickness come near to it.
+    assert_close(state.rise.to_m(), rise, 0.03, "rise");
+    let stress = steps.map(|s| 6.0 * 500.0 * s / thickness(s).powi(2)).fold(0.0, f64::max);
+    let within = state.within.expect("a map");
+    let beside = 6.0 * state.middle_n_m_per_m / 0.006_f64.powi(2);
+    assert!(within.stress().to_pa() > 3.0 * beside, "{within:?} {beside}");
+    let ratio = within.stress().to_pa() / stress;
+    assert!((1.0..1.08).contains(&ratio), "{ratio}: on the safe side");
+}
