@@ -5,6 +5,8 @@
 mod bent;
 #[path = "parts/building.rs"]
 mod building;
+#[path = "parts/grips.rs"]
+mod grips;
 #[path = "parts/list.rs"]
 mod list;
 #[path = "parts/made.rs"]
@@ -22,7 +24,7 @@ mod templates;
 #[path = "parts/views.rs"]
 mod views;
 
-use stringloft::design::document::{BarSpec, Design};
+use stringloft::design::document::{BarSpec, Design, GapsSpec};
 use stringloft::design::parts::{Parts, parts};
 use stringloft::design::presets::SAMPLES;
 use stringloft::engine::parts::findings::{Finding, LEAST_TIP_RAD};
@@ -206,7 +208,7 @@ fn findings_say_what_is_wrong_and_only_then() {
     };
     let plain = found(|_| ());
     let has = |found: &[Finding], wanted: fn(&Finding) -> bool| found.iter().any(wanted);
-    let pairs: [(Change, Is); 7] = [
+    let pairs: [(Change, Is); 13] = [
         (
             |design| design.geometry.strings_from_neck_mm = 25.0,
             |finding| matches!(finding, Finding::StringsAtNeck { .. }),
@@ -234,6 +236,41 @@ fn findings_say_what_is_wrong_and_only_then() {
         (
             |design| design.geometry.joints.head.tenon_depth_mm = 400.0,
             |finding| matches!(finding, Finding::LeftOut(_)),
+        ),
+        (
+            |design| design.geometry.spacing.gaps = GapsSpec::UniformMm(11.5),
+            |finding| matches!(finding, Finding::LeversClose { gap, .. } if gap.to_mm() < 1.0),
+        ),
+        (
+            |design| design.geometry.soundbox.hole_width_mm = 150.0,
+            |finding| matches!(finding, Finding::HoleNarrowed { .. }),
+        ),
+        (
+            |design| design.geometry.strings_from_neck_mm = 60.0,
+            |finding| matches!(finding, Finding::NeckBeside { .. }),
+        ),
+        (
+            |design| design.geometry.board.rib_width_mm = 90.0,
+            |finding| matches!(finding, Finding::RibNarrowed { .. }),
+        ),
+        (
+            |design| {
+                design.geometry.bars.along = BarSpec {
+                    count: 1,
+                    width_mm: 7.0,
+                    height_mm: 8.0,
+                    at_percent: 6.0,
+                    to_percent: 6.0,
+                };
+            },
+            |finding| matches!(finding, Finding::BarAtRib { pair: 1 }),
+        ),
+        (
+            |design| {
+                design.geometry.board.bass_width_mm = 140.0;
+                design.geometry.parts = "base_beyond=0".to_owned();
+            },
+            |finding| matches!(finding, Finding::Tips { .. }),
         ),
     ];
     for (at, (change, is)) in pairs.into_iter().enumerate() {

@@ -20,11 +20,11 @@ use crate::words::{Words, parts as say};
 pub const SCALE: f64 = 10.0;
 /// White round the views and between them, and height of the letters, on paper.
 const ROOM_MM: f64 = 8.0;
-const LETTER_MM: f64 = 3.2;
+const LETTER_MM: f64 = 4.2;
 /// The sheet is at least so wide, for its title.
-const LEAST_SHEET_MM: f64 = 90.0;
+const LEAST_SHEET_MM: f64 = 110.0;
 /// A view takes at least so much, for the words below it.
-const LEAST_WIDE_MM: f64 = 45.0;
+const LEAST_WIDE_MM: f64 = 58.0;
 /// Widths of lines on paper.
 const SEEN_MM: f64 = 0.25;
 const HIDDEN_MM: f64 = 0.13;
@@ -170,7 +170,12 @@ impl Sheet {
 /// The view in which a size is pulled.
 pub const fn view_of(pull: Pull) -> View {
     match pull {
-        Pull::PillarDepth | Pull::BoardLow | Pull::BoardHigh | Pull::HoleWidth => View::Front,
+        Pull::PillarDepth
+        | Pull::BoardLow
+        | Pull::BoardHigh
+        | Pull::HoleWidth
+        | Pull::Base
+        | Pull::Feet => View::Front,
         Pull::NeckThickness | Pull::BaseBehind => View::Plan,
         _ => View::Side,
     }

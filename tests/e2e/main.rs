@@ -32,6 +32,7 @@ mod maker;
 mod opening;
 mod parts;
 mod printing;
+mod pulling;
 mod screens;
 mod settling;
 mod shape;

@@ -8,13 +8,25 @@ use stringloft::charts::space::{Eye, Mark, Of, Space, svg};
 use stringloft::engine::parts::{Cell, Plane, Spot, Whole};
 use stringloft::engine::pitch::Letter;
 
-use crate::made::samples;
+use stringloft::design::parts::{Parts, parts};
+use stringloft::design::presets::SAMPLES;
+
+use crate::made::{bent, samples};
 
 /// Places that are looked at from each eye.
 const PLACES: usize = 80;
 const SIZE: (f64, f64) = (600.0, 800.0);
 /// A place this near to an edge of a face may show either side of it, in pixels.
 const NEAR_PX: f64 = 0.75;
+
+/// The samples, and two of them with a back that is bent.
+fn with_bent() -> impl Iterator<Item = (String, Parts)> {
+    let round = SAMPLES[1..3].iter().map(|sample| {
+        let made = parts(&bent(&sample.design(), 25.0)).expect("parts");
+        (format!("{}-bent", sample.key), made)
+    });
+    samples().map(|(key, made)| (key.to_owned(), made)).chain(round)
+}
 
 fn eyes() -> impl Iterator<Item = Eye> {
     let turns = (0..6_u8).map(|at| (f64::from(at) * 1.1 - 1.0, f64::from(at % 5) * 0.5 - 1.0));
@@ -66,7 +78,7 @@ fn spot((step, face): (usize, &Face)) -> Spot {
 #[test]
 fn what_is_nearer_hides_what_lies_behind_it() {
     let (mut seen, mut wrong, mut unsure) = (0_u32, Vec::new(), 0_u32);
-    for (key, made) in samples() {
+    for (key, made) in with_bent() {
         let none: Vec<Option<Letter>> = made.band.strings.iter().map(|_| None).collect();
         // Sound holes show what lies behind them; here all faces are whole.
         let mut whole = made.whole.clone();
@@ -130,7 +142,7 @@ fn met(face: &Face, from: Spot, way: Spot) -> Option<f64> {
 fn the_picture_stands_alone_and_is_the_same_for_the_same_eye() {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("parts-views");
     fs::create_dir_all(&folder).expect("a folder for what is written");
-    for (key, made) in samples() {
+    for (key, made) in with_bent() {
         let none: Vec<Option<Letter>> = made.band.strings.iter().map(|_| Some(Letter::C)).collect();
         let space = Space::new(&made.whole, &made.band, &none);
         let drawn = svg(&space, Eye::default(), SIZE, "A <harp>");

@@ -6,16 +6,17 @@ use std::fs;
 use std::path::Path;
 
 use serde_json::Value;
-use stringloft::design::parts::parts;
+use stringloft::design::parts::{Parts, parts};
 use stringloft::design::presets::SAMPLES;
 use stringloft::engine::parts::{Kind, Part, area};
 use stringloft::engine::pitch::Note;
-use stringloft::papers::template::model::{LayerKind, Shape, Template};
+use stringloft::papers::template::bent::template_of;
+use stringloft::papers::template::model::{LayerKind, PointMm, Shape, Template};
 use stringloft::papers::template::tiling::Tiling;
 use stringloft::papers::template::{dxf, jig, overview, part, pdf, svg};
 use stringloft::words::{Language, in_language};
 
-use crate::made::samples;
+use crate::made::{bent, samples};
 
 fn of_kind(template: &Template, kind: LayerKind) -> Vec<&Shape> {
     let own = template.layers.iter().filter(|layer| layer.kind == kind);
@@ -37,6 +38,47 @@ fn schedule(part: &Part, template: &Template) -> String {
             if let Shape::Circle { centre, radius_mm } = shape {
                 let (name, x, y) = (kind.name(), centre.x_mm, centre.y_mm);
                 let _ = writeln!(out, "{name} {x:?} {y:?} {radius_mm:?}");
+            }
+        }
+    }
+    out
+}
+
+/// What a reader must find where many outlines stand on one page: the area of each, circles, and the ends of the lines of
+/// bores.
+fn lines(template: &Template) -> String {
+    let mut out = String::new();
+    for shape in of_kind(template, LayerKind::Outline) {
+        let points: Vec<(f64, f64)> = match shape {
+            Shape::Polyline { points, .. } => points.iter().map(|at| (at.x_mm, at.y_mm)).collect(),
+            Shape::Bezier { start, curves } => {
+                let mut path = kurbo::BezPath::new();
+                let point = |at: &PointMm| kurbo::Point::new(at.x_mm, at.y_mm);
+                path.move_to(point(start));
+                for [one, two, to] in curves {
+                    path.curve_to(point(one), point(two), point(to));
+                }
+                let _ = writeln!(out, "outline {:?}", area(&path));
+                continue;
+            }
+            _ => continue,
+        };
+        let pairs = points.iter().zip(points.iter().cycle().skip(1));
+        let twice: f64 = pairs.map(|(one, two)| one.0 * two.1 - two.0 * one.1).sum();
+        let _ = writeln!(out, "outline {:?}", 0.5 * twice.abs());
+    }
+    for kind in [LayerKind::Pins, LayerKind::Holes, LayerKind::Levers] {
+        for shape in of_kind(template, kind) {
+            match shape {
+                Shape::Circle { centre: PointMm { x_mm, y_mm }, radius_mm } => {
+                    let _ = writeln!(out, "{} {x_mm:?} {y_mm:?} {radius_mm:?}", kind.name());
+                }
+                Shape::Line(from, to) => {
+                    let (a, b) = ((from.x_mm, from.y_mm), (to.x_mm, to.y_mm));
+                    let _ =
+                        writeln!(out, "{} {:?} {:?} {:?} {:?}", kind.name(), a.0, a.1, b.0, b.1);
+                }
+                _ => {}
             }
         }
     }
@@ -69,6 +111,36 @@ fn every_part_has_its_template_and_ezdxf_read_them_as_they_are() {
                 let _ = writeln!(sums, "{name}");
             }
             assert!(svg::write(&template).is_ok(), "{name}");
+        }
+    }
+    // The overview, the guides of board and neck, and a bent back with one of its braces.
+    for sample in &SAMPLES {
+        let (flat, round) = (sample.design(), bent(&sample.design(), 30.0));
+        let (made, arched) = (parts(&flat).expect("parts"), parts(&round).expect("parts"));
+        let part = |made: &Parts, kind| made.whole.of(kind).next().expect("a part").clone();
+        let page = overview::overview(&made.whole.parts, sample.key).expect("an overview");
+        let mut all = vec![("overview", page, None)];
+        for (name, kind) in [("guides_board", Kind::Board), ("guides_neck", Kind::Neck)] {
+            all.push((name, jig::jig(&part(&made, kind), sample.key).expect("a guide"), None));
+        }
+        for (name, kind) in [("bent_back", Kind::Back), ("bent_brace", Kind::BackBrace)] {
+            let own = part(&arched, kind);
+            all.push((name, template_of(&round, &arched, &own), Some(own)));
+        }
+        for (name, template, own) in all {
+            let drawn = dxf::write(&template).expect("a file");
+            let name = format!("{}-{name}", sample.key);
+            let schedule = match own {
+                Some(part) => schedule(&part, &template),
+                None => lines(&template),
+            };
+            fs::write(folder.join(format!("{name}.dxf")), &drawn).expect("a file can be written");
+            fs::write(folder.join(format!("{name}.txt")), schedule).expect("a file can be written");
+            count += 1;
+            let sum = format!("{:08x}", crc32fast::hash(drawn.as_bytes()));
+            if kept["files"][&name].as_str() != Some(&sum) {
+                let _ = writeln!(sums, "{name}");
+            }
         }
     }
     let run = format!("run tests/parts/scripts/drawn.py on {}:\n{sums}", folder.display());

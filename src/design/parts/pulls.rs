@@ -1,10 +1,11 @@
 //! Sizes that are pulled in the drawing of the whole harp: what each is called, and the edit that gives it another number.
 
 use super::sizes::PartSize;
+use super::sketch;
 use crate::design::document::{Design, GeometrySpec};
 use crate::design::edit::Edit;
 use crate::design::settings::Setting;
-use crate::engine::parts::grips::Pull;
+use crate::engine::parts::grips::{Grip, Pull};
 use crate::words::{Words, parts_pulls as say, parts_sizes as said};
 
 /// What makes sense of the soundbox, in mm; a hole, or what is deep, is there.
@@ -80,6 +81,20 @@ pub fn number_mm(pull: Pull, design: &Design) -> f64 {
         Some(size) => size.number(&design.geometry),
         None => in_frame().unwrap_or_default(),
     }
+}
+
+/// How much a size grows when its grip goes on by 1: measured on a harp in which it is somewhat larger.
+pub fn rate(grip: &Grip, design: &Design) -> f64 {
+    let by_mm = 0.5;
+    let next = edit(grip.pull, design, grip.size.to_mm() + by_mm).apply(design);
+    let grips = sketch(&next).map(|sketch| sketch.grips).unwrap_or_default();
+    let own = grips.iter().find(|own| own.pull == grip.pull);
+    own.and_then(|own| {
+        let went: f64 = (0..3).map(|axis| (own.at[axis] - grip.at[axis]) * grip.way[axis]).sum();
+        let grew = own.size.to_m() - grip.size.to_m();
+        (went > 0.1 * grew && grew > 0.0).then_some(grew / went)
+    })
+    .unwrap_or(grip.rate)
 }
 
 /// The edit that gives it another number, as near to it as makes sense. A run of such edits is one step.

@@ -135,8 +135,12 @@ pub fn blanks(whole: &Whole, woods: &Woods, stock: &Stock) -> Vec<Blank> {
 }
 
 fn blank(part: &Part, stock: &Stock) -> Blank {
-    let finished = part.sizes_m();
+    let mut finished = part.sizes_m();
     let is_sheet = part.stuff.is_sheet;
+    // A block is sawn with its least side as the thickness, whichever way it stands in the harp.
+    if !is_sheet && finished[2] > finished[1] {
+        finished.swap(1, 2);
+    }
     let on = [
         stock.on_length.to_m(),
         stock.on_width.to_m(),

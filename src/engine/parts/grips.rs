@@ -46,8 +46,6 @@ impl Pull {
         Self::DepthHigh,
         Self::BackRise,
         Self::HoleLength,
-        Self::Base,
-        Self::Feet,
         Self::BaseBeyond,
         Self::FootBlock,
         Self::KneeBlock,
@@ -55,6 +53,8 @@ impl Pull {
         Self::BoardLow,
         Self::BoardHigh,
         Self::HoleWidth,
+        Self::Base,
+        Self::Feet,
         Self::NeckThickness,
         Self::BaseBehind,
     ];
@@ -69,11 +69,14 @@ pub struct Grip {
     pub at: Spot,
     /// The way in which the size grows, as long as 1.
     pub way: Spot,
-    /// How much it grows when pulled by 1 along it.
+    /// How much it grows about when pulled by 1 along it; the rest of the harp may give way.
     pub rate: f64,
     /// How large it is drawn now, which may be more or less than was asked.
     pub size: Length,
 }
+
+/// Grips at base and feet stand beside the middle, so that each is free: so much of half their width.
+const ASIDE_OF_FEET: f64 = 0.6;
 
 /// A place, a way, a rate and a size.
 type Found = (Spot, Spot, f64, f64);
@@ -142,22 +145,23 @@ impl Of<'_> {
             }
             Pull::HoleLength | Pull::HoleWidth => self.hole(pull),
             Pull::Base => {
-                let at = 0.5 * (self.whole.feet_m.0 + self.whole.feet_m.1);
                 let high = self.under_base()?;
-                Some(([at, high, 0.0], times(-1.0, UP), 1.0, of.base.to_m()))
+                let at = [self.whole.feet_m.0, high, ASIDE_OF_FEET * self.whole.feet_half_m];
+                Some((at, times(-1.0, UP), 1.0, of.base.to_m()))
             }
             Pull::Feet => {
                 let floor_m = self.whole.floor_m;
                 let high = self.under_base()?;
-                let at = centre_x(self.part(Kind::RearFoot)?);
-                Some(([at, floor_m, 0.0], times(-1.0, UP), 1.0, high - floor_m))
+                let at = [self.whole.feet_m.0, floor_m, -ASIDE_OF_FEET * self.whole.feet_half_m];
+                Some((at, times(-1.0, UP), 1.0, high - floor_m))
             }
             Pull::BaseBeyond => {
                 let at = [self.whole.feet_m.0, -walls.low.at, 0.0];
                 Some((at, [-1.0, 0.0, 0.0], 1.0, of.base_beyond.to_m()))
             }
             Pull::BaseBehind => {
-                let at = [self.whole.feet_m.1, -walls.low.at, 0.0];
+                let at =
+                    [self.whole.feet_m.1, -walls.low.at, ASIDE_OF_FEET * self.whole.feet_half_m];
                 Some((at, [1.0, 0.0, 0.0], 1.0, of.base_behind.to_m()))
             }
             Pull::FootBlock => {
@@ -169,8 +173,9 @@ impl Of<'_> {
             }
             Pull::KneeBlock => {
                 let block = self.part(Kind::KneeBlock)?;
+                // Its lower corner at the board, where no other grip is near.
                 let low = farthest(&block.body()[..1], |at| -walls.high.off(at));
-                let at = average(&low)?;
+                let at = average(&farthest_of(low, |at| -at[0]))?;
                 let deep_m = -walls.high.off(at);
                 Some(([at[0], at[1], 0.0], times(-1.0, walls.high.square), 1.0, deep_m))
             }
@@ -228,14 +233,12 @@ fn centre(part: &Part) -> (f64, f64) {
     (around.x, around.y)
 }
 
-fn centre_x(part: &Part) -> f64 {
-    let all: Vec<Spot> = part.body().iter().flat_map(Cell::corners).collect();
-    average(&all).map_or(0.0, |at| at[0])
-}
-
 /// The corners that lie farthest by a measure.
 fn farthest(cells: &[Cell], by: impl Fn(Spot) -> f64) -> Vec<Spot> {
-    let all: Vec<Spot> = cells.iter().flat_map(Cell::corners).collect();
+    farthest_of(cells.iter().flat_map(Cell::corners).collect(), by)
+}
+
+fn farthest_of(all: Vec<Spot>, by: impl Fn(Spot) -> f64) -> Vec<Spot> {
     let most = all.iter().map(|at| by(*at)).fold(f64::NEG_INFINITY, f64::max);
     all.into_iter().filter(|at| by(*at) > most - 1e-9).collect()
 }

@@ -7,7 +7,7 @@ use super::bent::Sheet;
 use super::name::{Hand, Kind, Name};
 use super::neck::{BEYOND_TENON_M, Stands, in_neck};
 use super::part::{Hole, HoleKind, Part};
-use super::solid::{Cell, Plane, Spot, dot, meet, minus, plus, size, times, unit};
+use super::solid::{Cell, Plane, Spot, cross, dot, meet, minus, plus, size, times, unit};
 use super::walls::{ASIDE, UP, Walls, spot};
 use super::{Making, NoRoom, PartsError, Stuff, planed};
 use crate::engine::structure::joint::Fastener;
@@ -222,6 +222,8 @@ impl<'a> Maker<'a> {
             return Ok(());
         }
         let (board, back) = (walls.board.1, walls.back.0);
+        // The back goes another way than the board where the box tapers.
+        let along_back = cross(ASIDE, back.square);
         for hand in HANDS {
             let sign = hand.sign();
             let faces = (walls.side_in(sign), walls.liner_in(sign));
@@ -230,7 +232,7 @@ impl<'a> Maker<'a> {
             let stuff = &making.woods.sides;
             self.add(name(Kind::FrontLiner), stuff, faces, &front, walls.along)?;
             let behind = [walls.low, walls.back_at(sign), self.shoulder, back.moved(-high)];
-            self.add(name(Kind::BackLiner), stuff, faces, &behind, walls.along)?;
+            self.add(name(Kind::BackLiner), stuff, faces, &behind, along_back)?;
         }
         Ok(())
     }

@@ -198,8 +198,10 @@ impl Pulling {
         let Some(sketch) = self.sketch.get() else { return say::HINT.into() };
         let held = self.press.with_value(|press| press.map(|press| press.grip.pull));
         let own = sketch.grips.iter().find(|grip| Some(grip.pull) == held);
-        own.map(|grip| say::size(&decimals(grip.size.to_mm(), 1), &pulls::named(grip.pull)))
-            .unwrap_or_else(|| say::HINT.into())
+        own.map_or_else(
+            || say::HINT.into(),
+            |grip| say::size(&decimals(grip.size.to_mm(), 1), &pulls::named(grip.pull)),
+        )
     }
 
     fn down(self, event: &PointerEvent, drawn: Memo<Drawn>) {
@@ -220,14 +222,16 @@ impl Pulling {
                 };
                 let near = grips.iter().filter(|grip| far(grip) <= reach);
                 let grip = near.min_by(|one, other| far(one).total_cmp(&far(other)))?;
-                Some((*grip, self.grows(sheet, grip)))
+                let rate = self.bench.store.design.with(|design| pulls::rate(grip, design));
+                let grip = Grip { rate, ..*grip };
+                Some((grip, self.grows(sheet, &grip)))
             })
         });
         let Some((grip, grows)) = found else { return };
         event.prevent_default();
         // Without it the drag ends at the edge of the paper.
         let _ = paper.set_pointer_capture(event.pointer_id());
-        let own = format!("[data-pull={:?}]", format!("{:?}", grip.pull));
+        let own = format!("[data-pull={:?}]", grip.pull);
         if let Ok(Some(knob)) = paper.query_selector(&own)
             && let Ok(knob) = knob.dyn_into::<web_sys::HtmlElement>()
         {
