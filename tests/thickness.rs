@@ -24,7 +24,7 @@ fn borne(design: &Design) -> (Band, Vec<BoardCut>) {
 
 fn mapped(design: &Design, text: &str) -> Design {
     let mut design = design.clone();
-    design.geometry.bars.thickness_map = text.to_owned();
+    design.geometry.parts = format!("thick={text}");
     design
 }
 
@@ -35,7 +35,7 @@ fn same(design: &Design, band: &Band) -> String {
     let (low, high) = (board.bass_thickness_mm, board.treble_thickness_mm);
     let at = |mm: f64| low + (high - low) * mm / whole;
     let (low, high) = (at(-board.below_mm), at(whole + board.above_mm));
-    format!("0 {low} {low} {low}; 100 {high} {high} {high}")
+    format!("0 {low} {low} {low}, 100 {high} {high} {high}")
 }
 
 /// Beyond the outermost strings the soundbox of a map has a wall that goes on to taper, which moves its push by a little.
@@ -63,14 +63,14 @@ fn a_board_thinned_halfway_rises_more_and_is_judged_there() {
     let (band, plain) = borne(&design);
     let thin = same(&design, &band);
     let thin: Vec<String> = thin
-        .split("; ")
+        .split(", ")
         .map(|row| {
             let cells: Vec<&str> = row.split(' ').collect();
             let half: f64 = cells[1].parse().expect("a number");
             format!("{} {} {} {}", cells[0], cells[1], 0.4 * half, cells[3])
         })
         .collect();
-    let (_, thinned) = borne(&mapped(&design, &thin.join("; ")));
+    let (_, thinned) = borne(&mapped(&design, &thin.join(", ")));
     for (one, other) in plain.iter().zip(&thinned) {
         assert_eq!(one.width, other.width);
         assert!(other.soft.rise > one.soft.rise);
@@ -95,7 +95,7 @@ fn a_map_that_cannot_be_used_is_told_and_does_not_count() {
 /// glued to it still meets it, as the wood is planed off outside.
 #[test]
 fn the_board_weighs_what_its_map_holds() {
-    let text = "0 10 7 5; 40 9 8 3; 100 4 3 2";
+    let text = "0 10 7 5, 40 9 8 3, 100 4 3 2";
     for sample in SAMPLES {
         let design = mapped(&sample.design(), text);
         let made = parts(&design).expect("parts");
@@ -103,7 +103,7 @@ fn the_board_weighs_what_its_map_holds() {
         let board = board.expect("a board");
         let planed: f64 = board.planed.iter().map(|cell| cell.moments().0).sum();
         let blank: f64 = board.cells.iter().map(|cell| cell.moments().0).sum();
-        let thick = thick(text).expect("a map");
+        let thick = thick(&mapped(&design, text).geometry).expect("a map");
         let (band, _) = borne(&design);
         let (low, high) = (band.board.0, band.board.1);
         let mm = |of: (f64, f64)| of.0.hypot(of.1);

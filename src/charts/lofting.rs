@@ -210,7 +210,7 @@ fn board(band: &Band, design: &Design) -> Vec<PlaceMm> {
     let behind = (way.1, -way.0);
     let spec = &design.geometry.board;
     let thick = |mm: f64| if mm.is_finite() { mm.clamp(0.0, 100.0) } else { 0.0 };
-    if let Some(map) = thickness_map::thick(&design.geometry.bars.thickness_map) {
+    if let Some(map) = thickness_map::thick(&design.geometry) {
         // Its middle, from row to row.
         let rows = map.rows().iter().map(|row| row.0).filter(|share| *share > 0.0 && *share < 1.0);
         let shares = std::iter::once(0.0).chain(rows).chain([1.0]);

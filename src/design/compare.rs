@@ -292,7 +292,7 @@ const WORDS: [InWords; 36] = [
     }),
     (say::BARS, |d| {
         let bars = &d.geometry.bars;
-        format!("{}, {} {}", listed(&bars.numbers()), bars.wood, bars.thickness_map)
+        format!("{}, {}", listed(&bars.numbers()), bars.wood)
     }),
     (say::PART_SIZES, |d| d.geometry.parts.clone()),
     (say::SERVICE, |d| OneOf::Service.of(d).into()),

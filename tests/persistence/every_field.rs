@@ -321,10 +321,9 @@ fn shape() -> GeometrySpec {
             },
             side_percent: 80.0,
             wood: text("european-spruce"),
-            thickness_map: text("0 8 6.5 4; 100 3.5 3 2.5"),
         },
         sizes: SizesSpec::Proposed,
-        parts: text("base=22; kerf=2.8; price sugar-maple=1900"),
+        parts: text("base=22; kerf=2.8; price sugar-maple=1900; thick=0 8 6.5 4, 100 3.5 3 2.5"),
     }
 }
 

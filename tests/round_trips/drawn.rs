@@ -249,10 +249,10 @@ fn geometry() -> BoxedStrategy<GeometrySpec> {
             let mut shape = GeometrySpec { drives, nodes_mm, service, sizes, ..usual };
             (shape.spacing.measured, shape.spacing.gaps) = (measured, gaps);
             shape.neck.sections = sections;
-            let map;
-            [shape.neck.wood, shape.pillar.wood, shape.board.wood, shape.board.rib_wood, map] =
+            let parts;
+            [shape.neck.wood, shape.pillar.wood, shape.board.wood, shape.board.rib_wood, parts] =
                 woods;
-            shape.bars.thickness_map = map;
+            shape.parts = parts;
             shape
         })
         .boxed()

@@ -42,7 +42,7 @@ pub fn assumptions(design: &Design) -> Vec<String> {
     let even = shape.neck.sections.is_empty();
     lines.push(if even { say::ONE_THICKNESS } else { say::SECTIONS }.into());
     lines.push(say::BOARD_PLATE.into());
-    let map = &shape.bars.thickness_map;
+    let map = thickness_map::text(shape);
     match thickness_map::read(map) {
         Some(rows) if rows.is_empty() => {}
         Some(_) => lines.push(say::BOARD_MAP.into()),

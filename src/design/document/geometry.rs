@@ -9,6 +9,7 @@ use serde_json::Value;
 use super::making::{BarsSpec, JointsSpec, SoundboxSpec, is_none};
 use super::timber::{LayerSpec, NeckMetalSpec, OwnWoodSpec};
 use crate::design::reading::{Json, Wrong, fields, held, tagged, words};
+use crate::design::thickness_map;
 use crate::design::writing::give_tagged;
 pub use crate::engine::geometry::MOST_NODES;
 
@@ -58,7 +59,8 @@ pub struct GeometrySpec {
     /// Whose the sizes of its parts are.
     #[serde(skip_serializing_if = "SizesSpec::are_own")]
     pub sizes: SizesSpec,
-    /// Sizes for the saw that are not the usual ones, and prices of woods: `design/parts/sizes.rs` reads them.
+    /// Sizes for the saw that are not the usual ones, prices of woods and the thickness of the board from place to place:
+    /// `design/parts/sizes.rs` and `design/thickness_map.rs` read them.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub parts: String,
 }
@@ -90,7 +92,8 @@ impl GeometrySpec {
     pub fn is_sized_as(&self, other: &Self) -> bool {
         let parts = |of: &Self| (of.neck.clone(), of.pillar.clone(), of.board.clone());
         let made = |of: &Self| (of.joints, of.soundbox.clone(), of.bars.clone());
-        parts(self) == parts(other) && made(self) == made(other)
+        let same = parts(self) == parts(other) && made(self) == made(other);
+        same && thickness_map::text(self) == thickness_map::text(other)
     }
 }
 

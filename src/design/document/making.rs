@@ -222,9 +222,6 @@ pub struct BarsSpec {
     pub side_percent: f64,
     /// Key of the wood of the bars.
     pub wood: String,
-    /// Thickness of the board from place to place, which then counts alone: `design/thickness_map.rs` reads it.
-    #[serde(skip_serializing_if = "String::is_empty")]
-    pub thickness_map: String,
 }
 
 fields!(BarsSpec {
@@ -232,7 +229,6 @@ fields!(BarsSpec {
     along unless along.is_none(),
     side_percent unless is_none(side_percent),
     wood,
-    thickness_map unless thickness_map.is_empty(),
 });
 
 impl Default for BarsSpec {
@@ -242,7 +238,6 @@ impl Default for BarsSpec {
             along: BarSpec::default(),
             side_percent: 0.0,
             wood: "sitka-spruce".to_owned(),
-            thickness_map: String::new(),
         }
     }
 }

@@ -17,7 +17,7 @@ const REVISION: &str = "library";
 const FIRST_COLUMN: &str = "note";
 
 /// Field names and what stands for them. Never change a pair: links are out in the world.
-const SHORT: [(&str, &str); 146] = [
+const SHORT: [(&str, &str); 145] = [
     ("stringloft", "v"),
     ("library", "r"),
     ("title", "t"),
@@ -163,7 +163,6 @@ const SHORT: [(&str, &str); 146] = [
     ("side_percent", "Sp"),
     ("sizes", "Sz"),
     ("parts", "Pa"),
-    ("thickness_map", "Tm"),
 ];
 
 /// The materials of a link in their order, each with whether it is a built-in one that is only

@@ -129,18 +129,27 @@ fn typed(geometry: &GeometrySpec, key: &str) -> Option<f64> {
     own.find_map(|(_, value)| decimal(value))
 }
 
-/// The design's text with another number under a name, or without one. A text that would grow longer than a design may
-/// hold stays as it is.
-fn put(design: &Design, key: &str, number: Option<f64>) -> Edit {
+/// What stands under a name.
+pub fn entry<'a>(geometry: &'a GeometrySpec, key: &str) -> Option<&'a str> {
+    entries(&geometry.parts).find(|(name, _)| *name == key).map(|(_, value)| value)
+}
+
+/// Puts something else under a name, or nothing. A text that would grow longer than a design may hold stays as it is.
+pub fn with_entry(geometry: &mut GeometrySpec, key: &str, value: Option<String>) {
     let mut all: Vec<String> = Vec::new();
-    let others = entries(&design.geometry.parts).filter(|(name, _)| *name != key);
+    let others = entries(&geometry.parts).filter(|(name, _)| *name != key);
     all.extend(others.map(|(name, value)| format!("{name}{IS}{value}")));
-    all.extend(number.map(|number| format!("{key}{IS}{number}")));
-    let mut geometry = design.geometry.clone();
+    all.extend(value.map(|value| format!("{key}{IS}{value}")));
     let text = all.join("; ");
     if text.chars().count() <= LONGEST_TEXT {
         geometry.parts = text;
     }
+}
+
+/// The edit that puts another number under a name, or none.
+fn put(design: &Design, key: &str, number: Option<f64>) -> Edit {
+    let mut geometry = design.geometry.clone();
+    with_entry(&mut geometry, key, number.map(|number| number.to_string()));
     Edit::Geometry(Box::new(geometry))
 }
 

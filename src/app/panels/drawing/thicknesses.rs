@@ -9,7 +9,7 @@ use crate::app::widgets::list::{while_so, words};
 use crate::app::widgets::number_table::NumberTable;
 use crate::design::document::GeometrySpec;
 use crate::design::settings::NumberRow;
-use crate::design::thickness_map::{MM, PERCENT, Row, read, written};
+use crate::design::thickness_map::{self, MM, PERCENT, Row, put, read};
 use crate::design::typed::cut;
 use crate::engine::structure::plate::MOST_ROWS;
 use crate::words::{Words, drawing as say};
@@ -22,12 +22,12 @@ static COLUMNS: [NumberRow; 4] =
     [percent(say::MAP_AT, PERCENT), mm(say::MAP_MIDDLE), mm(say::MAP_HALF), mm(say::MAP_SIDE)];
 
 fn rows_of(geometry: &GeometrySpec) -> Vec<Row> {
-    read(&geometry.bars.thickness_map).unwrap_or_default()
+    read(thickness_map::text(geometry)).unwrap_or_default()
 }
 
 /// The rows, and what is typed that cannot be used.
 pub(super) fn thicknesses(form: Form) -> AnyView {
-    let text = form.of(|geometry| geometry.bars.thickness_map.clone());
+    let text = form.of(|geometry| thickness_map::text(geometry).to_owned());
     let rows = Signal::derive(move || {
         let rows = text.with(|text: &String| read(text).unwrap_or_default());
         rows.iter().map(|row| row.to_vec()).collect::<Vec<_>>()
@@ -35,9 +35,6 @@ pub(super) fn thicknesses(form: Form) -> AnyView {
     let names = Signal::derive(move || {
         rows.with(|rows| (1..=rows.len()).map(|row| row.to_string()).collect())
     });
-    let put = |geometry: &mut GeometrySpec, rows: &[Row]| {
-        geometry.bars.thickness_map = written(rows);
-    };
     let set = move |rows: Vec<Vec<f64>>| {
         let rows: Vec<Row> = rows.iter().filter_map(|row| row.as_slice().try_into().ok()).collect();
         form.change(|geometry| put(geometry, &rows));

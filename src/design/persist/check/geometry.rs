@@ -42,7 +42,6 @@ pub(super) fn geometry(spec: &GeometrySpec) -> Result<(), CheckError> {
     }
     sizes(&spec.bars.numbers(), say::BARS_SIZE)?;
     fits(&spec.parts, LONGEST_TEXT, || say::PART_SIZES.into())?;
-    fits(&spec.bars.thickness_map, LONGEST_TEXT, || say::BARS_SIZE.into())?;
     let (neck, pillar, board) = (&spec.neck, &spec.pillar, &spec.board);
     let woods = [
         (say::WOOD_OF_NECK, &neck.wood),

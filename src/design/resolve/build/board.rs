@@ -79,7 +79,7 @@ pub(super) fn board(
             ratio if ratio > 0.0 => ratio.clamp(LEAST_SIDE, MOST_SIDE),
             _ => 1.0,
         },
-        thick: thick(&bars_given.thickness_map),
+        thick: thick(&design.geometry),
         rib,
         rib_bending: of_rib.bending,
         bars,
