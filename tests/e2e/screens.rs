@@ -44,6 +44,8 @@ const fn place(name: &'static str, steps: &'static [Step]) -> Place {
 
 const DRAWING: Step = Press("#drawing");
 const DRAWN: Step = Await("#loft .string");
+const PARTS: Step = Press("#parts-view");
+const SIDES: Step = Await("#parts-paper svg");
 const WINDOW: Step = Await("dialog[open] .window-body > *");
 const PAPER: Step = Await("#print-root .paper");
 const DETAILS: &str = "#tools .tool-group:nth-of-type(3) button:nth-of-type(4)";
@@ -79,6 +81,21 @@ pub const PLACES: &[Place] = &[
     place("drawing, keys", &[DRAWING, DRAWN, Choose("#over", "load-use"), Open("#group-keys")]),
     place("drawing, drills", &[DRAWING, DRAWN, Choose("#over", "bend"), Open("#group-drills")]),
     place("drawing, files", &[DRAWING, DRAWN, Choose("#over", "none"), Open("#group-files")]),
+    place("parts in space", &[PARTS, Await("#space"), Open("#parts-list")]),
+    place("parts, three sides", &[PARTS, Press("#parts-sides"), SIDES, Open("#parts-sizes")]),
+    place("parts, worth a look", &[PARTS, Press("#parts-sides"), SIDES, Open("#parts-worth")]),
+    place(
+        "parts, a template",
+        &[
+            PARTS,
+            Open("#parts-list"),
+            Press(".parts-table tbody tr:nth-child(2) button"),
+            Press("#parts-template"),
+            SIDES,
+        ],
+    ),
+    place("parts, planks", &[PARTS, Press("#parts-planks"), SIDES, Open("#parts-list")]),
+    place("parts, files", &[PARTS, Press("#parts-space"), Await("#space"), Open("#parts-files")]),
     place("choosing, family", &[Press("#choose-view"), Open("#choose-family")]),
     place("choosing, points", &[Press("#choose-view"), Open("#choose-points")]),
     place("choosing, weights", &[Press("#choose-view"), Open("#choose-weights")]),
