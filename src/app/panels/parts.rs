@@ -220,8 +220,11 @@ fn on_paper(bench: Bench) -> AnyView {
         Shown::Space | Shown::Sides => String::new(),
     };
     let is_empty = move || bench.shown.get() == Shown::Template && bench.chosen.get().is_none();
+    let is_long = move || bench.shown.get() == Shown::Planks;
+    // What scrolls is scrolled by keys too.
+    let stop = move || is_long().then_some("0");
     view! {
-        <div class="parts-paper" class:long=move || bench.shown.get() == Shown::Planks id="parts-paper" role="img" aria-label=move || bench_title(bench) inner_html=text></div>
+        <div class="parts-paper" class:long=is_long tabindex=stop id="parts-paper" role="img" aria-label=move || bench_title(bench) inner_html=text></div>
         {while_so(is_empty, || view! { <p class="chart-empty">{say::NOTHING_CHOSEN.said()}</p> }.into_any())}
     }
     .into_any()

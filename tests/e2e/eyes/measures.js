@@ -261,8 +261,8 @@ globalThis.measures = (() => {
     }
     for (const one of all()) {
       if (!scrolls(getComputedStyle(one).overflowX) || one.scrollWidth <= one.clientWidth + 1 || !visible(one)) continue;
-      // A table is read across and down, and so are chart and drawing. Papers have the size of paper.
-      if (one.matches("#chart-scroll, .chart-scroll, #print-root, textarea, select") || one.querySelector("table")) continue;
+      // A table is read across and down, and so are chart and drawing, and planks to scale. Papers have the size of paper.
+      if (one.matches("#chart-scroll, .chart-scroll, .parts-paper.long, #print-root, textarea, select") || one.querySelector("table")) continue;
       if (rows && one.matches(rows)) continue;
       found.push(`${name(one)} goes ${one.scrollWidth - one.clientWidth} px sideways`);
     }
