@@ -9,8 +9,7 @@ use serde_json::Value;
 use super::making::{BarsSpec, JointsSpec, SoundboxSpec, is_none};
 use super::timber::{LayerSpec, NeckMetalSpec, OwnWoodSpec};
 use crate::design::reading::{Json, Wrong, fields, held, tagged, words};
-use crate::design::thickness_map;
-use crate::design::writing::give_tagged;
+use crate::design::{thickness_map::text as thickness, writing::give_tagged};
 pub use crate::engine::geometry::MOST_NODES;
 
 /// The shape of the harp.
@@ -59,8 +58,7 @@ pub struct GeometrySpec {
     /// Whose the sizes of its parts are.
     #[serde(skip_serializing_if = "SizesSpec::are_own")]
     pub sizes: SizesSpec,
-    /// Sizes for the saw that are not the usual ones, prices of woods and the thickness of the board from place to place:
-    /// `design/parts/sizes.rs` and `design/thickness_map.rs` read them.
+    /// Sizes that parts and board have beyond the usual, and prices: `design/parts/sizes.rs`, `design/thickness_map.rs`.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub parts: String,
 }
@@ -90,10 +88,9 @@ fields!(GeometrySpec {
 impl GeometrySpec {
     /// Whether the parts have the sizes and woods of another: wherever the strings stand.
     pub fn is_sized_as(&self, other: &Self) -> bool {
-        let parts = |of: &Self| (of.neck.clone(), of.pillar.clone(), of.board.clone());
-        let made = |of: &Self| (of.joints, of.soundbox.clone(), of.bars.clone());
-        let same = parts(self) == parts(other) && made(self) == made(other);
-        same && thickness_map::text(self) == thickness_map::text(other)
+        let frame = |of: &Self| (of.neck.clone(), of.pillar.clone(), of.board.clone(), of.joints);
+        let made = |of: &Self| (of.soundbox.clone(), of.bars.clone(), thickness(of).to_owned());
+        frame(self) == frame(other) && made(self) == made(other)
     }
 }
 
