@@ -384,6 +384,9 @@ pub fn partials_told(text: &str, chart: Option<Reading<f64>>) -> Option<String> 
     Some(compared(&partials, chart).unwrap_or_else(|| say::few_partials(&LEAST_PARTIALS)))
 }
 
+/// How far off an inharmonicity may be at least, as a share of it. Common practice, no source.
+const LEAST_DOUBT: f64 = 0.01;
+
 /// What partials with their numbers say of a string, beside the inharmonicity of the chart; nothing where they are too
 /// few.
 pub fn compared(partials: &[(u32, Frequency)], chart: Option<Reading<f64>>) -> Option<String> {
@@ -391,6 +394,8 @@ pub fn compared(partials: &[(u32, Frequency)], chart: Option<Reading<f64>>) -> O
     let b = |of: f64| display::significant(1e6 * of, 3);
     let doubt = |error: f64| if error.is_finite() { b(error) } else { display::NONE.to_owned() };
     let Reading { value, error } = heard.inharmonicity_b;
+    // The scatter of the fit alone: no string is as even as a clean recording of it.
+    let error = error.max(LEAST_DOUBT * value.abs());
     let first = display::frequency(heard.first);
     let mut told = vec![say::partials_say(&b(value), &doubt(error), &first)];
     if let Some(chart) = chart {

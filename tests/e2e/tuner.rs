@@ -268,7 +268,7 @@ async fn the_plan_leads_from_string_to_string() {
         let _ = browser.find("#tuner-round").await;
         browser.ask(&choose("tuner-round", number - 1)).await;
         let name = "return document.querySelector('.heard-name').textContent";
-        let is = |(number, _): (usize, f64)| format!("{name}.startsWith('Pluck String {number},')");
+        let is = |(number, _): (usize, f64)| format!("{name}.startsWith('Pluck string {number},')");
         browser.until(&is(steps[0]), "the first string of the round").await;
         let asked = if number == 1 { "below pitch" } else { "Target" };
         assert!(browser.ask(SHOWN).await.as_str().unwrap().contains(asked));

@@ -48,7 +48,7 @@ impl Sounds<'_> {
             return figures.map_or_else(|| say::UNKNOWN.into(), display::string_number);
         }
         match self.led.and_then(|row| self.analysis.strings.get(row)) {
-            Some(figures) => say::pluck_one(&display::string_name(figures)),
+            Some(figures) => say::pluck_one(&display::string_number(figures)),
             None => say::PLUCK_ANY.into(),
         }
     }

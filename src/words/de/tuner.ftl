@@ -42,7 +42,7 @@ heard-all = Die Aufnahme ist zu Ende: { $count ->
    *[other] { $count } Töne gehört
 }.
 pluck-any = Eine Saite zupfen
-pluck-one = { $string } zupfen
+pluck-one = Saite { $string } zupfen
 unknown = Keine Saite dieser Harfe
 cents = { $cents } Cent
 flat = Zu tief

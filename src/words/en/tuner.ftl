@@ -42,7 +42,7 @@ heard-all = The recording is over: { $count ->
    *[other] { $count } notes heard
 }.
 pluck-any = Pluck a string
-pluck-one = Pluck { $string }
+pluck-one = Pluck string { $string }
 unknown = No string of the harp
 cents = { $cents } cents
 flat = Too low

@@ -42,7 +42,7 @@ heard-all = L’enregistrement est fini : { $count ->
    *[other] { $count } notes entendues
 }.
 pluck-any = Pincez une corde
-pluck-one = Pincez { $string }
+pluck-one = Pincez la corde { $string }
 unknown = Aucune corde de cette harpe
 cents = { $cents } cents
 flat = Trop bas
