@@ -1,6 +1,7 @@
 // A robot that works in the page for `soak.rs`: clicks, keys, sense and nonsense typed, dragging, always in the order
-// that the seed gives. It must not leave the page, so dialogs, downloads and printing are answered here, and another language,
-// which loads the page anew, is not chosen; nor is sound asked for, which a browser gives to a hand alone.
+// that the seed gives. It must not leave the page, so dialogs, downloads and printing are answered here, and another
+// language or other names of notes, which load the page anew, are not chosen; nor is sound asked for, which a browser
+// gives to a hand alone.
 
 window.robot = (() => {
   let state;
@@ -112,7 +113,7 @@ window.robot = (() => {
       return [`fill ${field.id || field.getAttribute("aria-label") || field.closest("label")?.innerText}`];
     }],
     [6, () => {
-      const list = one(seen("select"));
+      const list = one(seen("select:not(#note-names)"));
       if (!list) return;
       set(list, one([...list.options]).value);
       return [`choose ${list.id || list.closest("label")?.innerText.slice(0, 30)}`];
@@ -172,6 +173,8 @@ window.robot = (() => {
     return middle.reduce((sum, time) => sum + time, 0) / middle.length;
   }
   const done = [];
+  // If it leaves the page after all, this says how.
+  addEventListener("pagehide", () => sessionStorage.setItem("robot-left", JSON.stringify(done.slice(-12))));
 
   async function act() {
     let at = draw(WEIGHT);

@@ -102,7 +102,10 @@ pub async fn soak(browser: &Browser, usual: usize) {
     assert!(begun_mb > 1.0 || !browser.is_chromium, "the program's memory was not found");
     while times.len() < actions {
         let round = ROUND.min(actions - times.len());
-        let found = browser.ask(&format!("return robot.run({round})")).await;
+        let run = format!(
+            "return window.robot ? robot.run({round}) : {{ stopped: ['it left the page', sessionStorage.getItem('robot-left')] }}"
+        );
+        let found = browser.ask(&run).await;
         let stopped = &found["stopped"];
         assert!(stopped.is_null(), "after {} actions it stopped: {stopped:#}", times.len());
         let more: Vec<f64> = serde_json::from_value(found["times"].clone()).expect("times");
