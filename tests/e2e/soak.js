@@ -195,7 +195,8 @@ window.robot = (() => {
       const times = [];
       for (let turns = 0; turns < count; turns++) {
         times.push(await act());
-        if (document.getElementById("fault")) return { stopped: done.slice(-12) };
+        const fault = document.getElementById("fault");
+        if (fault) return { stopped: [...done.slice(-12), fault.textContent.slice(0, 1500)] };
       }
       return { times };
     },

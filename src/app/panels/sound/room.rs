@@ -159,8 +159,9 @@ impl Room {
     /// Renders the beginnings of the strings while nothing else is to do, those near the chosen one first, until that is
     /// asked for anew or the window is closed.
     async fn render_ahead(self, run: usize) {
+        // The window may be closed by now.
+        let Some(middle) = self.string.try_get_untracked() else { return };
         let count = self.store.count_now();
-        let middle = self.string.get_untracked();
         let mut rows: Vec<usize> = (0..count).collect();
         rows.sort_unstable_by_key(|row| row.abs_diff(middle));
         for row in rows {
