@@ -93,6 +93,7 @@ window.robot = (() => {
     }],
     [6, () => {
       const id = one(WINDOWS);
+      document.activeElement?.blur(); // as a hand does that presses something else
       document.getElementById(id)?.click();
       return [`window ${id}`];
     }],
