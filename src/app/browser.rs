@@ -374,6 +374,16 @@ pub fn focus_if_lost(id: &'static str) {
     });
 }
 
+/// Takes the keyboard from the field of a window that has it, so that what was typed there is taken in.
+pub fn leave_window_field() {
+    if let Some(field) = document().active_element()
+        && matches!(field.closest("dialog.window"), Ok(Some(_)))
+        && let Ok(field) = field.dyn_into::<HtmlElement>()
+    {
+        if_it_can(field.blur());
+    }
+}
+
 /// Gives the keyboard to an element.
 pub fn focus(id: &str) {
     let element = document().get_element_by_id(id);

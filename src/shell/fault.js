@@ -78,7 +78,8 @@ export function tell(error, build) {
   label.append(withDesign, " " + told(18, "with the design in the report"));
   const buttons = make("p", "");
   buttons.append(again, file, copy, nothing);
-  const box = make("dialog", "", { id: "fault" });
+  // The report is there for whoever looks into the page, as tests do.
+  const box = make("dialog", "", { id: "fault", report: report(error, build) });
   box.setAttribute("aria-labelledby", "fault-head");
   box.append(
     make("h2", told(19, "Stringloft has stopped"), { id: "fault-head" }),

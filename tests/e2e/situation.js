@@ -3,6 +3,7 @@ const { serviceWorker } = navigator;
 const registration = await serviceWorker?.getRegistration().catch(String);
 const workers = ['installing', 'waiting', 'active'].map((name) => `${name}: ${registration?.[name]?.state}`);
 return {
+    stopped: document.getElementById('fault')?.report,
     text: document.body.innerText.slice(0, 300),
     since: performance.now(),
     seen: document.visibilityState,

@@ -93,7 +93,6 @@ window.robot = (() => {
     }],
     [6, () => {
       const id = one(WINDOWS);
-      document.activeElement?.blur(); // as a hand does that presses something else
       document.getElementById(id)?.click();
       return [`window ${id}`];
     }],
@@ -197,7 +196,7 @@ window.robot = (() => {
       for (let turns = 0; turns < count; turns++) {
         times.push(await act());
         const fault = document.getElementById("fault");
-        if (fault) return { stopped: [...done.slice(-12), fault.textContent.slice(0, 1500)] };
+        if (fault) return { stopped: [...done.slice(-12), fault.report] };
       }
       return { times };
     },

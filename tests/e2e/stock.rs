@@ -60,6 +60,31 @@ async fn measured(browser: &Browser, list: &str) {
 const CELLS: &str = "return [0, 1].map((row) => [0, 1, 2, 4].map((at) =>
     document.querySelector(`#stock-${row}-${at}`)?.value).join('|')).join('; ')";
 
+/// A window may take the place of another without a press on it, as when the address changes.
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn what_is_typed_in_a_row_stays_when_another_window_comes() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.click("#stock").await;
+    browser.click("#stock-new").await;
+    browser.click("#stock-add").await;
+    browser.until("return document.activeElement.id === 'stock-0-0'", "the new row").await;
+    browser.press("nylon 0.81").await;
+    for other in ["materials", "numbers", "sound", "keys"] {
+        browser.ask(&format!("document.getElementById('{other}').click(); return true")).await;
+        browser.until("return !document.querySelector('.stock-table')", "the stock gone").await;
+        assert_eq!(browser.count("#fault").await, 0, "stopped by {other}");
+        browser.ask("document.getElementById('stock').click(); return true").await;
+        browser.until("return !!document.querySelector('#stock-0-1')", "the stock").await;
+        let held = browser.ask("return document.querySelector('#stock-0-0').value").await;
+        assert_eq!(held, "nylon 0.81", "after {other}");
+        browser.ask("document.querySelector('#stock-0-1').focus(); return true").await;
+    }
+    browser.check_console().await;
+}
+
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn a_table_becomes_stock_and_a_reload_keeps_it() {

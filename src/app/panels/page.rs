@@ -161,8 +161,15 @@ fn Page(store: Store) -> impl IntoView {
 /// Whatever lies over the page.
 #[component]
 fn Windows(store: Store) -> impl IntoView {
+    // Before another window takes the place of one, the field in it is left while what listens to it still lives.
+    let shown = RwSignal::new(None);
+    Effect::new(move |_| {
+        let window = store.window.get();
+        untrack(browser::leave_window_field);
+        shown.set(window);
+    });
     move || {
-        store.window.get().map(|window| {
+        shown.get().map(|window| {
             window_of(store, Part::of_window(window), |progress| match progress {
                 Progress::Here(brought) => brought.window(window),
                 _ => None,

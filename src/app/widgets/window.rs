@@ -1,6 +1,7 @@
 //! A panel over the page: a modal dialog that gives the keyboard back when it closes.
 
 use super::list::words;
+use crate::app::browser;
 use crate::words::page as say;
 use leptos::html;
 use leptos::prelude::*;
@@ -66,9 +67,7 @@ pub fn Window(
             aria-labelledby="window-title"
             on:close=move |_| {
                 // The field is left while what listens to it still lives.
-                if let Some(field) = document().active_element().and_then(|field| field.dyn_into::<HtmlElement>().ok()) {
-                    let _ = field.blur();
-                }
+                browser::leave_window_field();
                 on_close.run(());
             }
             on:keydown=on_keys

@@ -188,7 +188,8 @@ impl Desk {
     /// A row is left: what is in the design is shown as the design has it.
     pub(super) fn leave(self, property: Property) {
         self.store.close_step();
-        let spec = self.current.get_untracked();
+        // A field that goes with the keyboard in it is left when it is gone.
+        let Some(spec) = self.current.try_get_untracked() else { return };
         if untrack(|| self.typed(&spec, property)).is_err() {
             return;
         }

@@ -66,7 +66,8 @@ pub(super) fn Naming(desk: Desk) -> impl IntoView {
     };
     let leave_name = move |_| {
         store.close_step();
-        if name_error.with_untracked(Option::is_none) {
+        // A field that goes with the keyboard in it is left when it is gone.
+        if name_error.try_with_untracked(Option::is_none) == Some(true) {
             desk.set_naming(0, None);
         }
     };

@@ -297,7 +297,9 @@ impl Pulling {
 
     /// What was pulled stays, and the next change is a step of its own.
     fn rest(self) {
-        if self.press.with_value(Option::is_some) || self.sketch.with_untracked(Option::is_none) {
+        // A grip that goes with the keyboard on it is left when it is gone.
+        let is_let_go = self.press.try_with_value(Option::is_none) == Some(true);
+        if !is_let_go || self.sketch.try_with_untracked(Option::is_some) != Some(true) {
             return;
         }
         let store = self.bench.store;

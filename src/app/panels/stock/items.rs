@@ -192,7 +192,8 @@ fn cell(desk: Desk, (row, at): (usize, usize), draft: Draft, problem: Memo<Strin
     };
     let value = move || draft.typed.get().unwrap_or_else(held);
     let keep = move || {
-        let Some(typed) = draft.typed.get_untracked() else { return };
+        // A row that goes with the keyboard in it is left when it is gone.
+        let Some(Some(typed)) = draft.typed.try_get_untracked() else { return };
         match desk.put(row, kind, &typed) {
             Ok(()) => {
                 draft.why.set(String::new());

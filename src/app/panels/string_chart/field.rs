@@ -32,7 +32,7 @@ pub fn CellField(store: Store, typing: Typing, column: usize) -> impl IntoView {
     let commit = move || {
         // A field that is taken away loses the keyboard too: then there is nothing left to do.
         if store.typing.with_untracked(Option::is_some)
-            && let Some(input) = field.get_untracked()
+            && let Some(Some(input)) = field.try_get_untracked()
         {
             finish(store, column, &input.value());
         }
