@@ -126,10 +126,19 @@ impl Browser {
     /// Opens the app and waits until its parts have come too, so that no test meets one on its way.
     /// Whoever comes with a link sees the harp as its client first, and goes on from there.
     pub async fn open_app(&self, url: &str) {
+        let stopped = self.open_or_stop(url).await;
+        assert!(stopped.is_none(), "the program stopped: {}", stopped.unwrap_or_default());
+    }
+
+    /// The same; the report of the program, if it stopped instead.
+    pub async fn open_or_stop(&self, url: &str) -> Option<String> {
         self.open_first_screen(url).await;
         let on = "document.querySelector('#client-open')?.click();";
-        let come = format!("{on}{PARTS_HAVE_COME}");
+        let stopped = "const fault = document.getElementById('fault'); if (fault) return true;";
+        let come = format!("{on}{stopped}{PARTS_HAVE_COME}");
         self.until_within(PATIENCE_WITH_PARTS, &come, "the parts of the app").await;
+        let report = self.ask("return document.getElementById('fault')?.report ?? null").await;
+        report.as_str().map(str::to_owned)
     }
 
     /// Opens an address and waits until the app has taken the place of the shell.
