@@ -2,6 +2,8 @@
 
 #[path = "words/glossary.rs"]
 mod glossary;
+#[path = "words/placed.rs"]
+mod placed;
 #[path = "words/prose.rs"]
 mod prose;
 
@@ -45,6 +47,26 @@ fn every_message_is_said_somewhere() {
         }
     }
     assert!(idle.is_empty(), "said nowhere:\n{}", idle.join("\n"));
+}
+
+/// The functions take what fills a message in the order of the alphabet, which nothing else holds a caller to.
+#[test]
+fn what_fills_a_message_stands_at_its_place() {
+    let all = catalogue("en");
+    let mut places = placed::Places::new();
+    for area in &all {
+        for message in &area.messages {
+            let key = (area.name.replace('-', "_"), message.name.replace('-', "_"));
+            let names = message.text.arguments.iter().map(|name| &**name).collect();
+            places.insert(key, names);
+        }
+    }
+    let mut found = Vec::new();
+    for (path, text) in sources(&root().join("src")) {
+        let file = path.strip_prefix(root()).unwrap().display();
+        found.extend(placed::misplaced(&text, &places).iter().map(|what| format!("{file}: {what}")));
+    }
+    assert!(found.is_empty(), "{}", found.join("\n"));
 }
 
 /// The English beside each message of the scripts is that of the catalogue, and at its place.

@@ -118,7 +118,7 @@ fn boards(parts: &Parts) -> Vec<[String; 3]> {
         let thick = decimals(nest.thickness.to_mm(), 1);
         let size = say::board_size(&whole(nest.size.0), &whole(nest.size.1));
         let what = say::wood_so_thick(&thick, &clean(&wood_name(&nest.wood, &[])));
-        let count = say::boards_at_least(&nest.at_least, &nest.boards.len(), &size);
+        let count = say::boards_at_least(&nest.boards.len(), &nest.at_least, &size);
         [what, count, say::percent(&decimals(100.0 * nest.waste_ratio(), 0))]
     });
     nests.collect()

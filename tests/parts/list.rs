@@ -168,3 +168,19 @@ fn the_command_line_cuts_a_design_and_says_why_it_cannot_cut_a_table() {
     let why = cut("note,length_mm\nC4,400\nD4,350\nE4,310\nF4,290\n", false);
     assert_eq!(why.map_err(|why| why.len()), Err(1));
 }
+
+#[test]
+fn braces_are_named_by_their_numbers_and_planks_counted_before_their_bound() {
+    let design = SAMPLES[2].design();
+    let mut made = parts(&design).expect("parts");
+    let nest = &mut made.nests[0];
+    // Another number than that of the planks, so that each is told by its place.
+    nest.at_least = 0;
+    let (count, long, wide) = (nest.boards.len(), nest.size.0.to_mm(), nest.size.1.to_mm());
+    let page = html(&cutting(&design, &made, Paper::A4));
+    let told = format!("{count} of {long:.0} × {wide:.0} mm; at least 0");
+    assert!(page.contains(&told), "{told}");
+    for name in ["side brace 1, strings’ side (", "side brace 2, other side (", "back brace 1 ("] {
+        assert!(page.contains(name), "{name}");
+    }
+}

@@ -222,9 +222,9 @@ pub fn named(name: Name) -> String {
     });
     match (side, name.number) {
         (None, 0) => kind.said().to_owned(),
-        (None, number) => say::numbered(&kind, &number),
+        (None, number) => say::numbered(&number, &kind),
         (Some(side), 0) => say::of_side(&kind, &side),
-        (Some(side), number) => say::of_side_numbered(&kind, &number, &side),
+        (Some(side), number) => say::of_side_numbered(&number, &kind, &side),
     }
 }
 

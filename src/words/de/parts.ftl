@@ -16,15 +16,15 @@ side = Zarge
 back = Boden
 front-liner = Reifchen an der Decke
 back-liner = Reifchen am Boden
-side-brace = Strebe an der Zarge
-back-brace = Strebe am Boden
+side-brace = Zargenstrebe
+back-brace = Bodenstrebe
 foot-block = Fußklotz
 knee-block = Knieklotz
 
 ## Warum es keine gibt
 
 no-neck = ohne Hals gibt es keine Teile (mindestens drei Saiten eine Länge geben)
-no-box = der Korpus hat noch keine Maße (Tiefe, Zargen und Boden ihre geben, bei den Teilen der Zeichnung)
+no-box = der Korpus hat noch keine Maße (Tiefe, Zargen und Boden in der Zeichnung unter Hölzer angeben)
 too-flat = die Decke liegt zu flach für eine Harfe, die auf dem unteren Ende ihres Korpus steht (sie steiler stellen)
 crossed = die Flächen eines Teils überkreuzen sich: { $part } (die Maße von Säule, Decke und Korpus ansehen)
 

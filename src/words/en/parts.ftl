@@ -16,15 +16,15 @@ side = side
 back = back
 front-liner = liner at the soundboard
 back-liner = liner at the back
-side-brace = brace on a side
-back-brace = brace on the back
+side-brace = side brace
+back-brace = back brace
 foot-block = foot block
 knee-block = knee block
 
 ## Why there are none
 
 no-neck = without a neck there are no parts (give at least three strings a length)
-no-box = the soundbox has no sizes yet (give depth, sides and back theirs, among the parts of the drawing)
+no-box = the soundbox has no sizes yet (give its depth, its sides and its back in the drawing, under Woods)
 too-flat = the soundboard lies too flat for a harp that stands on the lower end of its soundbox (let it stand steeper)
 crossed = the faces of a part cross: { $part } (look at the sizes of pillar, soundboard and soundbox)
 

@@ -24,7 +24,7 @@ knee-block = talon
 ## Pourquoi il n’y en a pas
 
 no-neck = sans console il n’y a pas de pièces (donnez une longueur à trois cordes au moins)
-no-box = la caisse n’a pas encore de mesures (donnez les leurs à la profondeur, aux éclisses et au fond, parmi les pièces du dessin)
+no-box = la caisse n’a pas encore de mesures (donnez sa profondeur, ses éclisses et son fond dans le dessin, sous Bois)
 too-flat = la table est trop couchée pour une harpe qui tient sur le bas de sa caisse (dressez-la davantage)
 crossed = les faces d’une pièce se croisent : { $part } (voyez les mesures de la colonne, de la table et de la caisse)
 
