@@ -405,6 +405,46 @@ mod tests {
         (bearing, words)
     }
 
+    /// The line of the forces that tells the twist of the neck.
+    fn twist(bearing: &Bearing) -> Option<String> {
+        let lines = forces(bearing, Units::default());
+        lines.into_iter().find(|(what, _)| *what == say::FORCE_NECK_TWIST.said()).map(|line| line.1)
+    }
+
+    #[test]
+    fn the_neck_twists_from_the_least_to_the_most() {
+        for sample in SAMPLES {
+            let (bearing, _) = told(&sample.design());
+            let text = twist(&bearing).expect("a frame with sizes twists");
+            let ends: Vec<f64> =
+                text.trim_end_matches('°').split(" to ").map(|end| end.parse().unwrap()).collect();
+            assert!(ends.is_sorted_by(|one, next| one < next), "{}: {text}", sample.key);
+        }
+    }
+
+    #[test]
+    fn nothing_is_judged_of_a_frame_whose_sizes_nobody_gave() {
+        let mut design = SAMPLES[2].design();
+        design.geometry = Design::default().geometry;
+        let (bearing, words) = told(&design);
+        assert!(words.is_empty() && !bearing.is_given);
+        assert_eq!(twist(&bearing), None);
+        let resolved = resolve(&design);
+        let (analysis, build) = (analyse(&resolved.harp), resolved.build());
+        let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+        let loads = loads(&band, &resolved.harp, &analysis, &resolved.geometry);
+        let all = crate::engine::bearing::stages(
+            &band,
+            &loads,
+            &analysis,
+            &resolved.geometry,
+            &build,
+            Order::default(),
+        );
+        assert!(all.len() > 2 && all.iter().all(|stage| stage.used_ratio.is_none()));
+        assert_eq!(crate::design::bearing_words::stage(&all[1], design.units)[4], display::NONE);
+    }
+
     /// A design of which joints and soundbox have no sizes.
     fn without_making(mut design: Design) -> Design {
         let none = Design::default().geometry;

@@ -47,14 +47,18 @@ fn cents(both: (f64, f64)) -> String {
     range(both, if both.1 < 100.0 { 1 } else { 0 })
 }
 
-/// How a design gives; `None` where nothing can be said.
+/// How a design gives; `None` where nothing can be said, as where its frame has no sizes of its own.
 pub fn gives_of(
     band: &Band,
     loads: &Loads,
     analysis: &Analysis,
     resolved: &Resolved,
 ) -> Option<Gives> {
-    gives(band, loads, analysis, &resolved.geometry, &resolved.build())
+    let build = resolved.build();
+    if !build.is_given {
+        return None;
+    }
+    gives(band, loads, analysis, &resolved.geometry, &build)
 }
 
 /// How far each string falls, in an order of stringing.
@@ -216,5 +220,16 @@ mod tests {
     #[test]
     fn without_a_frame_there_is_the_reason() {
         assert_eq!(csv(&Design::default()).unwrap_err(), say::NOTHING.said());
+    }
+
+    #[test]
+    fn of_a_frame_whose_sizes_nobody_gave_nothing_is_foretold() {
+        for sample in SAMPLES {
+            let mut design = sample.design();
+            design.geometry = Design::default().geometry;
+            assert_eq!(csv(&design).unwrap_err(), say::NOTHING.said(), "{}", sample.key);
+            let years = crate::design::years::csv(&design).unwrap_err();
+            assert_eq!(years, crate::words::years::NOTHING.said(), "{}", sample.key);
+        }
     }
 }

@@ -72,6 +72,9 @@ pub fn years_of(
     (band, borne): (&Band, &Borne),
     nearer: Option<&Nearer>,
 ) -> Option<Years> {
+    if !borne.bearing.is_given {
+        return None;
+    }
     let years = years(nearer?, &resolved.harp, analysis, band, &borne.bearing, &climate(design)?);
     (!years.strings.is_empty()).then_some(years)
 }
@@ -98,6 +101,11 @@ pub fn nearer_by(gives: &Gives, analysis: &Analysis, resolved: &Resolved) -> Nea
 fn range((least, most): Range, places: usize) -> String {
     let [least, most] = [least, most].map(|number| display::decimals(number, places));
     if least == most { most } else { giving::range(&least, &most) }
+}
+
+/// Cents in words: to a tenth, from ten of them on to a whole one.
+fn cents(both: Range) -> String {
+    range(both, if both.1 < 10.0 { 1 } else { 0 })
 }
 
 /// Metres in words: to a tenth of a millimetre, or to a hundredth of an inch.
@@ -155,11 +163,11 @@ pub fn told(years: Option<&Years>, design: &Design, analysis: &Analysis) -> Told
     if let Some(most) = farthest(&years.strings, |string| Some(contact(string)?[1]))
         && let Some(cents) = contact(most)
     {
-        row(say::contact(&named(most.place)), cents.map(|both| say::cents(&range(both, 1))));
+        row(say::contact(&named(most.place)), cents.map(|both| say::cents(&self::cents(both))));
     }
     let mut sentences = Vec::new();
     if let Some(most) = farthest(&years.strings, |string| Some(string.month_cents[0])) {
-        let [first, later] = most.month_cents.map(|both| range(both, 1));
+        let [first, later] = most.month_cents.map(cents);
         sentences.push(say::months(&first, &later, &named(most.place)));
     }
     let (dry, damp) = moisture_percent(design.geometry.service);
@@ -170,7 +178,7 @@ pub fn told(years: Option<&Years>, design: &Design, analysis: &Analysis) -> Told
         && let Some(cents) = season(most)
     {
         sentences.push(say::seasons(
-            &range(cents, 1),
+            &self::cents(cents),
             &damp,
             &dry,
             &long(pins, units),

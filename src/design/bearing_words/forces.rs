@@ -38,15 +38,22 @@ pub fn forces(bearing: &Bearing, units: Units) -> Vec<(&'static str, String)> {
             (say::FORCE_NECK_SHEAR.said(), newtons(neck.greatest(|cut| cut.shear_n))),
             (say::FORCE_NECK_ALONG.said(), newtons(neck.greatest(|cut| cut.axial_n))),
         ]);
+        // How far neck and pillar bend and turn follows from their sizes and woods.
+        let is_sized = bearing.is_given;
         let degrees = |rad: f64| display::decimals(rad.to_degrees(), 1);
-        if let Some((held, alone)) = neck.twist_rad {
+        if let Some((held, alone)) = neck.twist_rad.filter(|_| is_sized) {
             let (held, alone) = (held.abs(), alone.abs());
-            let text = say::from_to_degrees(&degrees(held.min(alone)), &degrees(held.max(alone)));
+            let (least, most) = (degrees(held.min(alone)), degrees(held.max(alone)));
+            let text = if least == most {
+                format!("{most}°")
+            } else {
+                say::from_to_degrees(&most, &least)
+            };
             lines.push((say::FORCE_NECK_TWIST.said(), text));
         }
         let bent = |at| moment(pillar_at_most(frame, at));
         let sway = frame.firm().iter().map(|stiff| stiff.top[2].abs()).fold(0.0, f64::max);
-        lines.extend([
+        let bends = [
             (say::FORCE_PILLAR_PLANE.said(), bent(5)),
             (say::FORCE_PILLAR_SIDEWAYS.said(), bent(4)),
             (say::FORCE_PILLAR_TORQUE.said(), bent(3)),
@@ -57,7 +64,8 @@ pub fn forces(bearing: &Bearing, units: Units) -> Vec<(&'static str, String)> {
                     units.length,
                 ),
             ),
-        ]);
+        ];
+        lines.extend(bends.into_iter().filter(|_| is_sized));
     }
     if bearing.left_out > 0 {
         let count = bearing.left_out.to_string();

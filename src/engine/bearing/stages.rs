@@ -114,7 +114,7 @@ pub fn some_stages(
         pillar: Force::from_n(0.0),
         moment: Moment::from_n_m(0.0),
         torque: Moment::from_n_m(0.0),
-        used_ratio: Some((0.0, 0.0)),
+        used_ratio: build.is_given.then_some((0.0, 0.0)),
         leads: None,
     };
     let mut places = order.places(pulls.len()).into_iter();
@@ -138,7 +138,8 @@ pub fn some_stages(
                 |of: fn(&Station) -> f64| Moment::from_n_m(f64::abs(held.neck.greatest(of)));
             stage.moment = greatest(|cut| cut.moment_n_m);
             stage.torque = greatest(|cut| cut.torque_n_m);
-            (stage.leads, stage.used_ratio) = held.most_used().unzip();
+            let used = held.most_used().filter(|_| build.is_given);
+            (stage.leads, stage.used_ratio) = used.unzip();
         }
         all.push(stage);
     }

@@ -253,6 +253,7 @@ no-frame = Es fehlen Maße des Rahmens.
 some-up = { $up } von { $count } Saiten aufgezogen
 some-up-last = { $up } von { $count } Saiten aufgezogen, zuletzt { $string }
 stage = { $strings }: Zugkraft { $tension }, Druck in der Säule { $pillar }, Biegung { $bending }, Drehmoment { $torque }, { $used }, der zulässigen Last; ohne die Decke.
+stage-unjudged = { $strings }: Zugkraft { $tension }, Druck in der Säule { $pillar }, Biegung { $bending }, Drehmoment { $torque }. Wie viel der zulässigen Last das ist, wird nicht beurteilt.
 stages-hint = Jede aufgezogene Saite ist auf Tonhöhe. Die Decke bleibt hier außen vor: jeder Teil von ihr trägt nur die Saiten in seiner Nähe.
 
 ## Nachgeben und Jahre

@@ -1,6 +1,6 @@
 # Wie weit die Saiten fallen, während eine Harfe bespannt wird und nachgibt.
 
-nothing = wie der Rahmen nachgibt, lässt sich nicht berechnen: die Saiten brauchen Längen, Aufbau und Zugkräfte, der Hals drei Saiten oder mehr und die Decke ein Holz, dessen Modul bekannt ist
+nothing = wie der Rahmen nachgibt, lässt sich nicht berechnen: der Rahmen braucht Maße (unter Zeichnung, Hölzer), die Saiten Längen, Aufbau und Zugkräfte, der Hals drei Saiten oder mehr und die Decke ein Holz, dessen Modul bekannt ist
 meaning = Geschätzt: mindestens mit Verbindungen und Deckenrändern, die nicht nachgeben, und mit Saiten, die Wochen zum Dehnen hatten; höchstens mit { $joints ->
     [sized] Verbindungen, die doppelt so viel nachgeben, wie ihre Maße sagen
    *[none] einer Säule, die nur drückt, und einer Schulter, die sich frei dreht, da die Verbindungen keine Maße haben

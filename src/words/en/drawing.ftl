@@ -253,6 +253,7 @@ no-frame = Frame dimensions are missing.
 some-up = { $up } of { $count } strings up
 some-up-last = { $up } of { $count } strings up, the last one { $string }
 stage = { $strings }: tension { $tension }, push in the pillar { $pillar }, bending { $bending }, torque { $torque }, { $used }, of the allowable load; the soundboard is left out.
+stage-unjudged = { $strings }: tension { $tension }, push in the pillar { $pillar }, bending { $bending }, torque { $torque }. How much of the allowable load that is, is not judged.
 stages-hint = Every string that is up is at pitch. The soundboard is left out here: each part of it carries only the strings near it.
 
 ## Giving and years

@@ -1,6 +1,6 @@
 # How far the strings fall while a harp is strung and gives.
 
-nothing = how the frame flexes cannot be worked out: the strings need lengths, make-ups and tensions, the neck three strings or more, and the soundboard a wood whose modulus is known
+nothing = how the frame flexes cannot be worked out: the frame needs sizes (in Drawing, under Woods), the strings lengths, make-ups and tensions, the neck three strings or more, and the soundboard a wood whose modulus is known
 meaning = Estimated. The least is with joints and edges of the soundboard that do not give, and strings that have had weeks to stretch; the most is with { $joints ->
     [sized] joints that give twice as much as their sizes say
    *[none] a pillar that only pushes and a shoulder that turns freely, as the joints have no sizes

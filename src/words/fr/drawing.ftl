@@ -253,6 +253,7 @@ no-frame = Il manque des mesures du cadre.
 some-up = { $up } cordes sur { $count } montées
 some-up-last = { $up } cordes sur { $count } montées, la dernière { $string }
 stage = { $strings } : tension { $tension }, poussée dans la colonne { $pillar }, flexion { $bending }, couple { $torque }, { $used }, de la charge admissible ; sans la table.
+stage-unjudged = { $strings } : tension { $tension }, poussée dans la colonne { $pillar }, flexion { $bending }, couple { $torque }. Quelle part de la charge admissible cela fait n’est pas jugé.
 stages-hint = Chaque corde montée est à sa note. La table n’est pas comprise ici : chacune de ses parties ne porte que les cordes proches.
 
 ## Céder et années

@@ -1,6 +1,6 @@
 # De combien les cordes baissent pendant qu’une harpe est cordée et cède.
 
-nothing = on ne peut calculer comment le cadre cède : il faut aux cordes longueurs, compositions et tensions, à la console trois cordes ou plus, et à la table un bois dont le module est connu
+nothing = on ne peut calculer comment le cadre cède : il faut au cadre des mesures (dans Dessin, sous Bois), aux cordes longueurs, compositions et tensions, à la console trois cordes ou plus, et à la table un bois dont le module est connu
 meaning = Estimé : au moins avec des assemblages et des bords de table qui ne cèdent pas et des cordes qui ont eu des semaines pour s’allonger, au plus avec { $joints ->
     [sized] des assemblages qui cèdent deux fois plus que ne le disent leurs dimensions
    *[none] une colonne qui ne fait que pousser et une épaule qui pivote librement, car les assemblages n’ont pas de dimensions

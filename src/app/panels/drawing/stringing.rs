@@ -65,7 +65,10 @@ pub fn Stringing(store: Store) -> impl IntoView {
             None => say::some_up(&count(), &stage.up),
             Some(name) => say::some_up_last(&count(), &within(&name), &stage.up),
         };
-        say::stage(&moment, &pillar, &strings, &pull, &torque, &used)
+        match stage.used_ratio {
+            None => say::stage_unjudged(&moment, &pillar, &strings, &pull, &torque),
+            Some(_) => say::stage(&moment, &pillar, &strings, &pull, &torque, &used),
+        }
     };
     let orders =
         Order::ALL.map(|order| (order_name(order).to_owned(), order_name(order).to_owned()));
