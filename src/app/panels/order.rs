@@ -7,7 +7,7 @@ use super::form::{entries, number};
 use super::header::file_name;
 use crate::app::asked::Question;
 use crate::app::forms;
-use crate::app::rows::{OrderGroup, OrderRow, drawn_from, freshened, order_words, part_of};
+use crate::app::rows::{OrderGroup, OrderRow, drawn_from, fresh as fresh_items, order_words, part_of};
 use crate::app::store::{Store, Window};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::Choice;
@@ -104,8 +104,7 @@ pub fn Order(store: Store) -> impl IntoView {
 fn fresh(store: Store) -> AnyView {
     let new = Memo::new(move |_| {
         let design = store.design.read();
-        let items = freshened(&design, &store.shop.read());
-        (items != design.stock).then_some(items)
+        fresh_items(&design, &store.shop.read())
     });
     let put = move || {
         if let Some(items) = new.get_untracked() {
@@ -157,6 +156,8 @@ fn view_of(store: Store, group: &OrderGroup, made: Made) -> AnyView {
     let heads: Vec<AnyView> =
         HEADS.iter().map(|head| view! { <th scope="col">{head.said()}</th> }.into_any()).collect();
     let rows: Vec<AnyView> = group.rows.iter().map(row).collect();
+    let of_all = (!group.of_all.is_empty())
+        .then(|| view! { <p class="hint">{group.of_all.clone()}</p> }.into_any());
     view! {
         <div class="order-group">
             <div class="order-head">
@@ -164,6 +165,7 @@ fn view_of(store: Store, group: &OrderGroup, made: Made) -> AnyView {
                 <span>{totals}</span>
                 <button type="button" class="tool" aria-label=label on:click=save>{say::CSV.said()}</button>
             </div>
+            {of_all}
             <div class="order-table" tabindex="0" role="region" aria-label=say::table_of(&title)>
                 <table class="sources">
                     <thead><tr>{heads}</tr></thead>
@@ -179,7 +181,7 @@ fn row(row: &OrderRow) -> AnyView {
     let cells: Vec<AnyView> =
         row.cells.iter().map(|cell| view! { <td>{cell.clone()}</td> }.into_any()).collect();
     let remarks = (!row.remarks.is_empty()).then(|| {
-        view! { <tr class="order-remark"><td colspan="8">{row.remarks.clone()}</td></tr> }
+        view! { <tr class="order-remark"><td colspan="8">{row.remarks.join(" ")}</td></tr> }
             .into_any()
     });
     let class = if remarks.is_some() { "with-remark" } else { "" };

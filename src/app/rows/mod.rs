@@ -31,7 +31,7 @@ pub use licences::{Licensed, licences};
 pub use markup::{CellLook, RowView, cell_id, cell_look, row_class, row_markup};
 pub use measured::{ASKS_B, gap_words, has_blanks, measured, preview, told, unit_question};
 pub use offered::{Offer, offers};
-pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, freshened, order_words, part_of};
+pub use order::{OrderGroup, OrderRow, OrderWords, drawn_from, fresh, order_words, part_of};
 pub use proposal::{
     Choosable, Marks, Proposal, ProposedRow, allowed, choosables, kept, place_name, span,
     wanted_words,

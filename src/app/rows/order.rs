@@ -28,6 +28,8 @@ pub struct OrderGroup {
     /// The supplier as the list has it, empty where none is named; none for what the stock does not have.
     pub supplier: Option<String>,
     pub rows: Vec<OrderRow>,
+    /// What is to be said of every row alike; empty where there are no more than two.
+    pub of_all: String,
     /// What it costs.
     pub sum: String,
 }
@@ -36,8 +38,8 @@ pub struct OrderGroup {
 #[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
 pub struct OrderRow {
     pub cells: [String; 8],
-    /// What else is to be said, as sentences.
-    pub remarks: String,
+    /// What else is to be said, a sentence each.
+    pub remarks: Vec<String>,
 }
 
 /// A design with what it takes of a stock list, its own prices first.
@@ -46,10 +48,19 @@ pub fn drawn_from(design: &Design, shop: &StockList) -> Design {
 }
 
 /// The stock that a design should hold with the codes and prices of a stock list before its own.
-pub fn freshened(design: &Design, shop: &StockList) -> Vec<StockItem> {
+fn freshened(design: &Design, shop: &StockList) -> Vec<StockItem> {
     let mut items: Vec<StockItem> = shop.with_currency().collect();
     items.extend(design.stock.iter().cloned());
     used(design, &items)
+}
+
+/// The same, where the list has a code or a price that the design does not hold.
+pub fn fresh(design: &Design, shop: &StockList) -> Option<Vec<StockItem>> {
+    let items = freshened(design, shop);
+    let is_new = |item: &StockItem| {
+        (item.price.is_some() || !item.code.trim().is_empty()) && !design.stock.contains(item)
+    };
+    items.iter().any(is_new).then_some(items)
 }
 
 /// The supplier of a line; none for what the stock does not have.
@@ -73,13 +84,14 @@ pub fn order_words(design: &Design, analysis: &Analysis) -> (OrderList, OrderWor
             words.groups.push(OrderGroup {
                 supplier: of.map(str::to_owned),
                 sum: sum_of(&part_of(&list, of)),
-                rows: Vec::new(),
+                ..OrderGroup::default()
             });
         }
         if let Some(group) = words.groups.last_mut() {
             group.rows.push(row(line));
         }
     }
+    words.groups.iter_mut().for_each(say_once);
     words.sum = sum_of(&list);
     words.unknown = match list.unknown.len() {
         0 => String::new(),
@@ -120,7 +132,24 @@ fn row(line: &OrderLine) -> OrderRow {
             packs,
             price,
         ],
-        remarks: said.join(" "),
+        remarks: said,
+    }
+}
+
+/// Takes what is said of every row out of the rows.
+fn say_once(group: &mut OrderGroup) {
+    let [first, others @ ..] = &*group.rows else { return };
+    if others.len() < 2 {
+        return;
+    }
+    let everywhere =
+        |said: &&String| others.iter().all(|row: &OrderRow| row.remarks.contains(said));
+    let alike: Vec<String> = first.remarks.iter().filter(everywhere).cloned().collect();
+    for row in &mut group.rows {
+        row.remarks.retain(|said| !alike.contains(said));
+    }
+    if !alike.is_empty() {
+        group.of_all = say::of_every_line(&alike.join(" "));
     }
 }
 
@@ -181,7 +210,7 @@ mod tests {
             [&*cells[0], &cells[2], &cells[4], &cells[6]],
             ["nylon 0.81", "1: 715, 2: 715", "2", "2"]
         );
-        assert_eq!(words.groups[0].rows[1].remarks, "No price is given.");
+        assert_eq!(words.groups[0].rows[1].remarks, ["No price is given."]);
         // 2 · 2.50 and 7.00.
         assert_eq!(words.groups[0].sum, "2 lines, 1 without a price: at least 5.00 EUR.");
         assert_eq!(words.groups[1].sum, "1 line: 7.00 EUR.");
@@ -191,9 +220,33 @@ mod tests {
         assert_eq!(outside.supplier, None);
         let cells = ["steel 0.40", "", "5: 711", "", "1", "0.72", "–", "–"];
         assert_eq!(outside.rows[0].cells.each_ref().map(|cell| &**cell), cells);
-        assert_eq!(outside.rows[0].remarks, "");
+        assert!(outside.rows[0].remarks.is_empty());
         assert_eq!(part_of(&list, Some("Alder & Co")).lines.len(), 1);
         assert_eq!(part_of(&list, None).lines.len(), 1);
+    }
+
+    #[test]
+    fn what_is_said_of_every_line_is_said_once() {
+        let items = ["nylon 0.81", "gut 0.90", "nylon 0.91"].map(|make_up| item(make_up, "", None));
+        let mut shop = StockList { items: items.into(), ..StockList::default() };
+        "Sent rolled".clone_into(&mut shop.items[1].remark);
+        let design = drawn_from(&design(), &shop);
+        let (_, words) = order_words(&design, &analyse(&resolve(&design).harp));
+        assert_eq!(words.groups[0].of_all, "For every line: No price is given.");
+        let remarks: Vec<&[String]> =
+            words.groups[0].rows.iter().map(|row| &*row.remarks).collect();
+        assert_eq!(remarks, [&[][..], &["Sent rolled".to_owned()][..], &[][..]]);
+    }
+
+    #[test]
+    fn only_codes_and_prices_are_worth_putting_into_a_design() {
+        let (design, mut shop) = (design(), shop());
+        assert!(fresh(&design, &shop).is_some_and(|items| items.len() == 3));
+        // A list of gauges alone has nothing to give.
+        shop.items.iter_mut().for_each(|item| item.price = None);
+        assert_eq!(fresh(&design, &shop), None);
+        "R81".clone_into(&mut shop.items[0].code);
+        assert!(fresh(&design, &shop).is_some());
     }
 
     #[test]

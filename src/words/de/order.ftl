@@ -20,6 +20,7 @@ codes-kept = Der Entwurf enthält jetzt Bestellnummern und Preise von { $count -
 }.
 supplier-outside = Nicht in der Lagerliste
 supplier-none = Kein Lieferant genannt
+of-every-line = Für jede Zeile: { $said }
 head-make-up = Aufbau
 head-code = Bestellnummer
 head-strings = Saiten: Zuschnitt, mm

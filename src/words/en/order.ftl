@@ -20,6 +20,7 @@ codes-kept = The design now holds codes and prices of { $count ->
 }.
 supplier-outside = Not in the stock list
 supplier-none = No supplier named
+of-every-line = For every line: { $said }
 head-make-up = Make-up
 head-code = Order code
 head-strings = Strings: cut to, mm

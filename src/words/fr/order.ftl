@@ -20,6 +20,7 @@ codes-kept = Le projet contient maintenant les références et les prix de { $co
 }.
 supplier-outside = Absent du stock
 supplier-none = Aucun fournisseur indiqué
+of-every-line = Pour chaque ligne : { $said }
 head-make-up = Composition
 head-code = Référence
 head-strings = Cordes : coupe, mm
