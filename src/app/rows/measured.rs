@@ -1,6 +1,7 @@
 //! Measurements that somebody pasted: a table with headings, or plain lines of lengths, perhaps with notes and
 //! strings.
 
+use super::whole::numbered;
 use crate::design::document::{Design, StringSpec};
 use crate::design::edit::Column;
 use crate::design::heading::Size;
@@ -80,12 +81,18 @@ pub fn has_blanks(design: &Design) -> bool {
     })
 }
 
-/// What is missing, as the page lists it: what comes first, the sentence, and the cell. Notes come before
-/// lengths, and what the strings are made of at last, as one measures a harp.
+/// What is missing, as the page lists it: what comes first, the sentence, and the first cell it is missing in. Notes
+/// come before lengths, and what the strings are made of at last, as one measures a harp; strings that lack the same
+/// share a line.
 pub fn gap_words(design: &Design, gaps: &[Gap]) -> Vec<(String, usize, Column)> {
     let mut gaps: Vec<&Gap> = gaps.iter().collect();
     sort(&mut gaps, |one, other| one.column > other.column);
-    let words = |gap: &&Gap| {
+    let words = |alike: &Vec<&Gap>| {
+        let gap = alike[0];
+        if alike.len() > 1 {
+            let rows: Vec<usize> = alike.iter().map(|gap| gap.row).collect();
+            return (say::gaps(&gap.sentence, &numbered(&rows)), gap.row, gap.column);
+        }
         let note = design.strings.get(gap.row).map(|string| shown(string.note.trim()));
         let words = match &*note.unwrap_or_default() {
             "" => say::gap(&gap.sentence, &(gap.row + 1)),
@@ -93,7 +100,17 @@ pub fn gap_words(design: &Design, gaps: &[Gap]) -> Vec<(String, usize, Column)> 
         };
         (words, gap.row, gap.column)
     };
-    gaps.iter().map(words).collect()
+    let mut told: Vec<Vec<&Gap>> = Vec::new();
+    for gap in gaps {
+        let is_like = |all: &&mut Vec<&Gap>| {
+            all[0].column == gap.column && all[0].sentence == gap.sentence
+        };
+        match told.iter_mut().find(is_like) {
+            Some(all) => all.push(gap),
+            None => told.push(vec![gap]),
+        }
+    }
+    told.iter().map(words).collect()
 }
 
 #[cfg(test)]
@@ -195,5 +212,10 @@ mod tests {
         assert!(words[0].0.starts_with("String 2, B4: the vibrating length was not measured"));
         let sample = crate::design::presets::SAMPLES[0].design();
         assert!(!has_blanks(&sample));
+        let (design, _) = read("C5 302 nylon\nB4 330 nylon\nA4 360 nylon 0.8\nG4 390 nylon", "").unwrap();
+        let words = gap_words(&design, &gaps(&design));
+        assert_eq!(words.len(), 1, "{words:?}");
+        assert!(words[0].0.starts_with("Strings 1, 2, 4: the gauge was not measured"), "{words:?}");
+        assert_eq!((words[0].1, words[0].2), (0, Column::Gauge));
     }
 }

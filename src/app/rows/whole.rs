@@ -140,10 +140,19 @@ pub fn findings(
         cure: None,
     };
     let whole = resolved.errors.iter().map(|error| unread(None, sentence(error)));
-    let cells = resolved.cells.iter().enumerate().flat_map(|(row, errors)| {
+    // Strings of which the same is said share a line.
+    let mut told: Vec<(String, Vec<usize>)> = Vec::new();
+    for (row, errors) in resolved.cells.iter().enumerate() {
         let all = [&errors.note, &errors.length, &errors.make_up, &errors.gauge];
-        let texts = all.into_iter().flatten();
-        texts.map(move |error| unread(Some(row), say::string_says(&(row + 1), &sentence(error))))
+        for error in all.into_iter().flatten().map(|error| sentence(error)) {
+            match told.iter_mut().find(|(other, _)| *other == error) {
+                Some((_, rows)) => rows.push(row),
+                None => told.push((error, vec![row])),
+            }
+        }
+    }
+    let cells = told.into_iter().map(|(error, rows)| {
+        unread(rows.first().copied(), say::all_say(&rows.len(), &error, &numbered(&rows)))
     });
     let whole = whole.chain(cells).chain(not_computed(resolved, analysis));
     let mut found = found(design, analysis);
@@ -230,7 +239,7 @@ fn not_computed(resolved: &Resolved, analysis: &Analysis) -> Vec<FindingWords> {
 }
 
 /// `3`, or `3 to 5, 9`, from indices in their order.
-fn numbered(indices: &[usize]) -> String {
+pub(super) fn numbered(indices: &[usize]) -> String {
     let runs = indices.chunk_by(|one, next| *next == one + 1);
     let words = runs.map(|run| match run {
         [one] => (one + 1).to_string(),

@@ -38,10 +38,12 @@ pub(super) fn answer(columns: &mut Columns, question: Question, likely: bool) ->
             words.into()
         }
         Question::Unit { place, said, answers } => {
+            let empty = columns.iter().take(place).filter(|column| column.example.is_empty());
+            let number = place - empty.count();
             let (Some(column), Some(looks)) = (columns.get_mut(place), answers.first()) else {
                 return String::new();
             };
-            let name = column_name(place, &column.heading);
+            let name = column_name(number, &column.heading);
             let (said, looks_words) = (said.words(), looks.words());
             column.looks_like = None;
             if likely {

@@ -139,19 +139,19 @@ impl Hand {
 
     /// What each column was taken for, without a full stop.
     pub fn taken_for(&self) -> Vec<String> {
+        // Columns that hold nothing, as that of the numbers where none are written, do not count.
+        let filled = self.columns.iter().filter(|column| !column.example.is_empty());
         let said = |(place, column): (usize, &Column)| {
             let heading = column_name(place, &column.heading);
-            let filled = !column.example.is_empty();
             match column.field {
-                Some(field) if field.is_size() && filled => {
-                    Some(tables::taken_size(&heading, &field.name(), &column.unit.name()))
+                Some(field) if field.is_size() => {
+                    tables::taken_size(&heading, &field.name(), &column.unit.name())
                 }
-                Some(field) if filled => Some(tables::taken(&heading, &field.name())),
-                None if filled => Some(tables::left_out(&heading)),
-                _ => None,
+                Some(field) => tables::taken(&heading, &field.name()),
+                None => tables::left_out(&heading),
             }
         };
-        self.columns.iter().enumerate().filter_map(said).collect()
+        filled.enumerate().map(said).collect()
     }
 }
 

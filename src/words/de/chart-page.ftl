@@ -86,7 +86,6 @@ findings-count = { $count ->
 findings = Befunde
 missing-hint = Was noch nicht gemessen oder eingegeben ist
 missing = Was fehlt
-string-says = Saite { $number }: { $sentence }
 strings-say = Saiten { $first } bis { $last }: { $sentence }
 all-say = { $count ->
     [one] Saite

@@ -99,3 +99,4 @@ asks-unit-under = Die Zahlen unter „{ $heading }“ nennen keine Einheit. Wahr
 asks-b = Unter den Tönen ist B, aber kein H. In deutschen Listen ist B der Halbton unter H, in englischen ist B das H. Was gilt hier?
 gap = Saite { $number }: { $gap }.
 gap-noted = Saite { $number }, { $note }: { $gap }.
+gaps = Saiten { $strings }: { $gap }.

@@ -86,7 +86,6 @@ findings-count = { $count ->
 findings = Findings
 missing-hint = What has not been measured or typed yet
 missing = What is missing
-string-says = String { $number }: { $sentence }
 strings-say = Strings { $first } to { $last }: { $sentence }
 all-say = { $count ->
     [one] String

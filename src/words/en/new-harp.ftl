@@ -99,3 +99,4 @@ asks-unit-under = The numbers under "{ $heading }" name no unit and look like { 
 asks-b = The notes have B and no H. In German lists B is B flat, in English ones B natural. Which is it?
 gap = String { $number }: { $gap }.
 gap-noted = String { $number }, { $note }: { $gap }.
+gaps = Strings { $strings }: { $gap }.

@@ -86,7 +86,6 @@ findings-count = { $count ->
 findings = Constats
 missing-hint = Ce qui n’est pas encore mesuré ou saisi
 missing = Ce qui manque
-string-says = Corde { $number } : { $sentence }
 strings-say = Cordes { $first } à { $last } : { $sentence }
 all-say = { $count ->
     [one] Corde

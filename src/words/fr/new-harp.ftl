@@ -99,3 +99,4 @@ asks-unit-under = Les nombres sous « { $heading } » n’ont pas d’unité. 
 asks-b = Les notes ont B et pas de H. Dans les listes allemandes, B est si bémol, dans les anglaises si naturel. Lequel est-ce ?
 gap = Corde { $number } : { $gap }.
 gap-noted = Corde { $number }, { $note } : { $gap }.
+gaps = Cordes { $strings } : { $gap }.

@@ -128,7 +128,7 @@ pub fn FromMeasurements(store: Store) -> impl IntoView {
                 <div class="form-stack">{either(is_empty, || ().into_any(), move || looked_at(store, found))}</div>
             </div>
             <p class="wrong" id="measurements-wrong" role="alert">{words(move || wrong.get())}</p>
-            <p>
+            <p class="window-actions">
                 {button("tool main", "start-measurements", "", say::START.said(), start)}
                 {button("tool", "drop-measurements", "", say::THROW_AWAY.said(), move || pasted.set(Pasted::default()))}
             </p>
@@ -173,7 +173,8 @@ fn looked_at(store: Store, found: Found) -> AnyView {
         hand(&|read: &Measured| {
             let all = read.hand.columns.iter().enumerate();
             all.filter(|(_, column)| !column.example.is_empty())
-                .map(|(at, column)| {
+                .zip(1..)
+                .map(|((at, column), number)| {
                     let key = (
                         at,
                         column.heading.clone(),
@@ -182,7 +183,7 @@ fn looked_at(store: Store, found: Found) -> AnyView {
                         column.unit,
                     );
                     let column = column.clone();
-                    part(&key, move || column_row(store, found, at, column))
+                    part(&key, move || column_row(store, found, (at, number), column))
                 })
                 .collect()
         })
@@ -298,7 +299,12 @@ fn asked(store: Store, found: Found, heading: String, question: Question) -> Par
 }
 
 /// One column: what it is taken for, and the unit of its numbers, can be changed.
-fn column_row(store: Store, found: Found, at: usize, column: Column) -> AnyView {
+fn column_row(
+    store: Store,
+    found: Found,
+    (at, number): (usize, usize),
+    column: Column,
+) -> AnyView {
     let option = |name: &'static str, is_it: bool| {
         view! { <option value=name selected=is_it>{name}</option> }.into_any()
     };
@@ -318,7 +324,7 @@ fn column_row(store: Store, found: Found, at: usize, column: Column) -> AnyView 
         }
     };
     let heading = match column.heading.trim() {
-        "" => say::column(&(at + 1)),
+        "" => say::column(&number),
         heading => heading.to_owned(),
     };
     let label = say::column_is(&heading);
