@@ -485,7 +485,7 @@ mod tests {
         let ghost = analyse(&other);
         let text = svg(&curves(&harp, &[Figure::Tension], Some(&ghost)), (900, 300), &plain(1.0));
         assert_eq!(count(&text, "<polyline fill=\"none\" opacity=\"1\" stroke=\"#7A7F84\""), 21);
-        assert!(text.contains("compared design"));
+        assert!(text.contains("for comparison"));
     }
 
     #[test]

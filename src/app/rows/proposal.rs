@@ -80,11 +80,11 @@ fn no_gain() -> String {
 impl Proposal {
     /// A set of strings.
     pub fn of_set(outcome: Outcome, left_out: &[String], units: Units) -> Self {
-        let title = match (outcome.conflicts.is_empty(), outcome.changes.is_empty()) {
-            (false, _) => say::NEAREST,
-            (true, true) => say::BEST_IS_THERE,
-            (true, false) if outcome.is_farther => say::BEST_WITHIN,
-            (true, false) => say::BEST,
+        let is_there = outcome.changes.is_empty();
+        let title = match outcome.conflicts.is_empty() {
+            false => say::NEAREST,
+            true if outcome.is_farther && !is_there => say::BEST_WITHIN,
+            true => say::BEST,
         };
         Self {
             title: title.into(),

@@ -298,7 +298,7 @@ fn lines(
     let kink = |uneven: Unevenness| match uneven.kink {
         Some((index, kink)) => {
             let kink = Length::from_m(kink.to_m().abs());
-            format!("{}, {}", length_with_unit(kink, unit), words::named(figures.0, index))
+            format!("{}, {}", length_with_unit(kink, unit), words::within(figures.0, index))
         }
         None => NONE.to_owned(),
     };

@@ -5,7 +5,7 @@ use std::fmt::Display;
 use super::limit_words::{limit, remedy, why_not};
 use super::ranges::ranges;
 use super::{Task, Totals};
-use crate::design::display::{NONE, decimals, percent, string_name, total_with_unit};
+use crate::design::display::{NONE, decimals, percent, total_with_unit};
 use crate::design::document::{Design, ForceUnit, WantsSpec};
 use crate::design::resolve::Resolved;
 use crate::design::targets::{value_of, wanted};
@@ -97,7 +97,7 @@ pub(super) fn off_lines(
     let wanted = wanted(design, resolved);
     let (was, is) = (off(wants, &wanted, before), off(wants, &wanted, after));
     let at = |entry: Option<(usize, f64)>| match entry {
-        Some((index, off)) => format!("{} %, {}", percent(off), named(before, index)),
+        Some((index, off)) => format!("{} %, {}", percent(off), within(before, index)),
         None => NONE.to_owned(),
     };
     let mean = |off: &Off| match off.most {
@@ -326,14 +326,6 @@ pub(super) fn alternative(task: &Task, set: &Set, off_percent: f64) -> String {
         text = format!("{text}, {}", money(task, set.price));
     }
     text
-}
-
-/// A string by its number and note.
-pub(super) fn named(analysis: &Analysis, index: usize) -> String {
-    match analysis.strings.get(index) {
-        Some(figures) => string_name(figures),
-        None => format!("String {}", index + 1),
-    }
 }
 
 /// One string, or from one to another, within a sentence.

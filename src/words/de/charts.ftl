@@ -6,7 +6,7 @@ no-strings = Noch keine Saiten
 no-figure = Noch keine Saite hat diesen Wert
 breaks = reißt
 string = Saite
-compared = verglichener Entwurf
+compared = zum Vergleich
 range = Toleranz
 metals-to = { $words }, Metalle bis { $percent }
 

@@ -3,7 +3,6 @@
 no-gain = Kein Gewinn, für den sich das Versetzen der Stifte lohnt
 no-gain-because = Diese kommen dem Soll im Mittel um weniger als { $mean } % und höchstens um { $most } % näher, und dafür lohnt es nicht, Stifte zu versetzen (Grenzen für dieses Projekt gewählt, ohne Quelle).
 nearest = Der nächstliegende Satz
-best-is-there = Der beste Satz ist schon auf der Harfe
 best-within = Der beste Satz innerhalb der Grenzen
 best = Der beste Satz
 no-lengths = Keine anderen Längen

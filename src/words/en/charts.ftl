@@ -6,7 +6,7 @@ no-strings = No strings yet
 no-figure = No string has this figure yet
 breaks = breaks
 string = string
-compared = compared design
+compared = for comparison
 range = tolerance
 metals-to = { $words }, metals to { $percent }
 

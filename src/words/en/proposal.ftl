@@ -3,7 +3,6 @@
 no-gain = No gain worth moving pins
 no-gain-because = These come nearer the target by less than { $mean } % on average and { $most } % at most, which is not worth moving pins for (limits chosen for this project, no source).
 nearest = The nearest set
-best-is-there = The best set is already on the harp
 best-within = The best set within the limits
 best = The best set
 no-lengths = No other lengths

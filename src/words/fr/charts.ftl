@@ -6,7 +6,7 @@ no-strings = Pas encore de cordes
 no-figure = Aucune corde n’a encore cette valeur
 breaks = casse
 string = corde
-compared = projet comparé
+compared = pour comparer
 range = tolérance
 metals-to = { $words }, métaux jusqu’à { $percent }
 

@@ -3,7 +3,6 @@
 no-gain = Pas de gain qui vaille de déplacer les pointes
 no-gain-because = Elles se rapprochent de la visée de moins de { $mean } % en moyenne et de { $most } % au plus, et cela ne vaut pas de déplacer les pointes (limites choisies pour ce projet, sans source).
 nearest = Le jeu le plus proche
-best-is-there = Le meilleur jeu est déjà sur la harpe
 best-within = Le meilleur jeu dans les limites
 best = Le meilleur jeu
 no-lengths = Pas d’autres longueurs
