@@ -23,8 +23,8 @@ const ROOM_MM: f64 = 8.0;
 const LETTER_MM: f64 = 4.2;
 /// The sheet is at least so wide, for its title.
 const LEAST_SHEET_MM: f64 = 110.0;
-/// A view takes at least so much, for the words below it.
-const LEAST_WIDE_MM: f64 = 58.0;
+/// The words below a view take about so much for each letter.
+const PER_LETTER_MM: f64 = 0.57 * LETTER_MM;
 /// Widths of lines on paper.
 const SEEN_MM: f64 = 0.25;
 const HIDDEN_MM: f64 = 0.13;
@@ -141,12 +141,14 @@ impl Sheet {
         let high = |b: Bounds| b.3 - b.1;
         let head = ROOM_MM + 3.0 * LETTER_MM;
         let line = 4.0 * LETTER_MM;
-        let all_wide = 3.0 * ROOM_MM + wide(side) + wide(front).max(LEAST_WIDE_MM);
+        #[expect(clippy::cast_precision_loss, reason = "a count of letters")]
+        let taken = |b: Bounds| wide(b).max(PER_LETTER_MM * sizes(b).chars().count() as f64);
+        let all_wide = 3.0 * ROOM_MM + taken(side) + taken(front);
         let all_high = head + high(side) + line + ROOM_MM + high(plan) + line + ROOM_MM;
         let level = head + high(side);
         let origins = [
             (ROOM_MM - side.0, level + side.1),
-            (2.0 * ROOM_MM + wide(side) - front.0, level + front.1),
+            (2.0 * ROOM_MM + taken(side) - front.0, level + front.1),
             (ROOM_MM - plan.0, level + line + ROOM_MM + high(plan) + plan.1),
         ];
         let [one, two, three] = of;
@@ -264,9 +266,7 @@ fn draw(
         );
     }
     out.push_str("</g>\n");
-    let real = |paper: f64| format!("{:.0}", SCALE * paper);
-    let sizes = say::view(&real(bounds.3 - bounds.1), &real(bounds.2 - bounds.0));
-    for (line, words) in [(1.6, view.title().said()), (2.9, &sizes)] {
+    for (line, words) in [(1.6, view.title().said()), (2.9, &sizes(bounds))] {
         let _ = writeln!(
             out,
             "<text x=\"{:.2}\" y=\"{:.2}\">{}</text>",
@@ -275,6 +275,12 @@ fn draw(
             escape(words)
         );
     }
+}
+
+/// How wide and how high a view is, in words.
+fn sizes(bounds: Bounds) -> String {
+    let real = |paper: f64| format!("{:.0}", SCALE * paper);
+    say::view(&real(bounds.3 - bounds.1), &real(bounds.2 - bounds.0))
 }
 
 /// An opening as it is seen.

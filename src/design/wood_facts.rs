@@ -74,7 +74,7 @@ pub fn choices(plywood: bool, own: &[OwnWoodSpec]) -> Vec<(String, String)> {
         own.iter().map(|wood| (wood.key.clone(), own_name(wood))).collect();
     all.extend(woods().iter().map(|wood| (wood.key.to_owned(), capital(wood.name.said()))));
     if plywood {
-        all.push((PLYWOOD.to_owned(), say::BIRCH_PLYWOOD.into()));
+        all.push((PLYWOOD.to_owned(), capital(say::BIRCH_PLYWOOD.said())));
     }
     all
 }

@@ -140,8 +140,9 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
         liner_height_mm: 12.0 + 3.0 * size,
         brace_gap_mm: 180.0,
         holes: 4,
-        hole_length_mm: 80.0 + 15.0 * size,
-        hole_width_mm: 50.0,
+        // A flat hand goes through, so that every knot can be reached.
+        hole_length_mm: 100.0 + 10.0 * size,
+        hole_width_mm: 56.0,
         ..SoundboxSpec::default()
     };
 }

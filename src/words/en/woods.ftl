@@ -19,7 +19,7 @@ european-spruce = European spruce, clear
 c24 = European softwood, grade C24
 own = wood of your own
 conifers = conifers
-birch-plywood = Birch plywood
+birch-plywood = birch plywood
 own-named = Wood of your own ({ $key })
 
 ## A bar of a wood of one’s own

@@ -19,7 +19,7 @@ european-spruce = épicéa commun, sans défaut
 c24 = résineux européen, classe C24
 own = bois à vous
 conifers = conifères
-birch-plywood = Contreplaqué de bouleau
+birch-plywood = contreplaqué de bouleau
 own-named = Bois à vous ({ $key })
 
 ## Un barreau d’un bois à soi
