@@ -64,7 +64,8 @@ fn what_fills_a_message_stands_at_its_place() {
     let mut found = Vec::new();
     for (path, text) in sources(&root().join("src")) {
         let file = path.strip_prefix(root()).unwrap().display();
-        found.extend(placed::misplaced(&text, &places).iter().map(|what| format!("{file}: {what}")));
+        found
+            .extend(placed::misplaced(&text, &places).iter().map(|what| format!("{file}: {what}")));
     }
     assert!(found.is_empty(), "{}", found.join("\n"));
 }

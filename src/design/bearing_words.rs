@@ -442,7 +442,7 @@ mod tests {
             Order::default(),
         );
         assert!(all.len() > 2 && all.iter().all(|stage| stage.used_ratio.is_none()));
-        assert_eq!(crate::design::bearing_words::stage(&all[1], design.units)[4], display::NONE);
+        assert_eq!(stage(&all[1], design.units)[4], display::NONE);
     }
 
     /// A design of which joints and soundbox have no sizes.

@@ -180,7 +180,8 @@ fn braces_are_named_by_their_numbers_and_planks_counted_before_their_bound() {
     let page = html(&cutting(&design, &made, Paper::A4));
     let told = format!("{count} of {long:.0} × {wide:.0} mm; at least 0");
     assert!(page.contains(&told), "{told}");
-    for name in ["side brace 1, strings’ side (", "side brace 2, other side (", "back brace 1 ("] {
+    for name in ["side brace 1, strings’ side (", "side brace 2, other side (", "back brace 1 ("]
+    {
         assert!(page.contains(name), "{name}");
     }
 }

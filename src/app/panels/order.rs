@@ -7,7 +7,9 @@ use super::form::{entries, number};
 use super::header::file_name;
 use crate::app::asked::Question;
 use crate::app::forms;
-use crate::app::rows::{OrderGroup, OrderRow, drawn_from, fresh as fresh_items, order_words, part_of};
+use crate::app::rows::{
+    OrderGroup, OrderRow, drawn_from, fresh as fresh_items, order_words, part_of,
+};
 use crate::app::store::{Store, Window};
 use crate::app::widgets::button::button;
 use crate::app::widgets::fields::Choice;

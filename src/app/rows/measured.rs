@@ -102,9 +102,8 @@ pub fn gap_words(design: &Design, gaps: &[Gap]) -> Vec<(String, usize, Column)> 
     };
     let mut told: Vec<Vec<&Gap>> = Vec::new();
     for gap in gaps {
-        let is_like = |all: &&mut Vec<&Gap>| {
-            all[0].column == gap.column && all[0].sentence == gap.sentence
-        };
+        let is_like =
+            |all: &&mut Vec<&Gap>| all[0].column == gap.column && all[0].sentence == gap.sentence;
         match told.iter_mut().find(is_like) {
             Some(all) => all.push(gap),
             None => told.push(vec![gap]),
@@ -212,7 +211,8 @@ mod tests {
         assert!(words[0].0.starts_with("String 2, B4: the vibrating length was not measured"));
         let sample = crate::design::presets::SAMPLES[0].design();
         assert!(!has_blanks(&sample));
-        let (design, _) = read("C5 302 nylon\nB4 330 nylon\nA4 360 nylon 0.8\nG4 390 nylon", "").unwrap();
+        let (design, _) =
+            read("C5 302 nylon\nB4 330 nylon\nA4 360 nylon 0.8\nG4 390 nylon", "").unwrap();
         let words = gap_words(&design, &gaps(&design));
         assert_eq!(words.len(), 1, "{words:?}");
         assert!(words[0].0.starts_with("Strings 1, 2, 4: the gauge was not measured"), "{words:?}");

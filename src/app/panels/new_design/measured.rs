@@ -299,12 +299,7 @@ fn asked(store: Store, found: Found, heading: String, question: Question) -> Par
 }
 
 /// One column: what it is taken for, and the unit of its numbers, can be changed.
-fn column_row(
-    store: Store,
-    found: Found,
-    (at, number): (usize, usize),
-    column: Column,
-) -> AnyView {
+fn column_row(store: Store, found: Found, (at, number): (usize, usize), column: Column) -> AnyView {
     let option = |name: &'static str, is_it: bool| {
         view! { <option value=name selected=is_it>{name}</option> }.into_any()
     };
