@@ -306,7 +306,10 @@ async fn a_table_in_inches_is_looked_at_put_right_and_kept_until_it_is_used() {
 
     browser.click("#start-measurements").await;
     let missing = browser.text("#missing-list").await;
-    assert!(missing.contains("String 1, C5: what the string is made of is not known"), "{missing}");
+    assert!(
+        missing.contains("Strings 1 to 3: what the string is made of is not known"),
+        "{missing}"
+    );
     close_window(&browser).await;
     browser.click("#restring").await;
     let _ = browser.find("#measurements").await;
