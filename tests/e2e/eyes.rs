@@ -100,12 +100,7 @@ async fn measured(browser: &Browser, call: &str) -> Vec<String> {
 }
 
 async fn axe(browser: &Browser) -> Vec<String> {
-    if browser.ask("return typeof axe").await == "undefined" {
-        let path =
-            std::env::var("AXE_JS").expect("AXE_JS, which scripts/test sets, names axe.min.js");
-        let text = std::fs::read_to_string(&path).unwrap_or_else(|e| panic!("{path}: {e}"));
-        browser.ask(&text).await;
-    }
+    browser.bring_axe().await;
     strings(&browser.ask(AXE).await)
 }
 

@@ -13,6 +13,7 @@ mod server;
 
 mod about;
 mod asking;
+mod barriers;
 mod beginning;
 mod builds;
 mod choose;
