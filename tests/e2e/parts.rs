@@ -84,11 +84,14 @@ async fn parts_come_too_for_whoever_has_a_link() {
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn a_view_that_is_left_before_it_came_does_no_harm() {
+    let browser = Browser::open(Screen::LAPTOP).await;
+    let folder = without_leisure("left-early");
+    let mut sites = Vec::new(); // at a new address no part has come yet
     for after in [0, 20, 60, 150, 300, 600] {
-        let site = Site::of(without_leisure("left-early"), "/");
+        let site = Site::of(folder.clone(), "/");
         site.hold_parts_back(Duration::from_millis(250));
-        let browser = Browser::open(Screen::LAPTOP).await;
         browser.open_first_screen(&site.url()).await;
+        sites.push(site);
         for view in ["#drawing", "#choose-view", "#versions-view", "#order-view"] {
             browser.click(view).await;
             tokio::time::sleep(Duration::from_millis(after)).await;

@@ -200,11 +200,14 @@ async fn what_is_proposed_is_heard_beside_the_design_and_single_levers_raise() {
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn the_window_of_sound_fits_every_screen() {
-    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::PHONE).await;
+    let mut sites = Vec::new(); // a new address is a page that knows nothing yet
     for screen in [Screen::PHONE, Screen::LAPTOP] {
         for screen in [screen, screen.in_the_dark()] {
-            let browser = Browser::open(screen).await;
+            let site = Site::of_build("/");
+            browser.look_with(screen).await;
             browser.open_app(&site.url()).await;
+            sites.push(site);
             open(&browser).await;
             assert!(browser.ask(ASIDE).await.as_i64() <= Some(0), "{screen:?}");
             browser.check_barriers().await;

@@ -85,11 +85,14 @@ async fn strings_are_ticked_one_by_one_and_the_ticks_stay() {
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn a_string_in_large_letters_fits_every_screen() {
-    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::PHONE).await;
+    let mut sites = Vec::new(); // a new address is a page that knows nothing yet
     for screen in [Screen::PHONE, TABLET, Screen::LAPTOP] {
         for screen in [screen, screen.in_the_dark()] {
-            let browser = Browser::open(screen).await;
+            let site = Site::of_build("/");
+            browser.look_with(screen).await;
             browser.open_app(&site.url()).await;
+            sites.push(site);
             open(&browser).await;
             browser.click("#strung-tick").await;
             browser.check_barriers().await;
