@@ -95,13 +95,13 @@ fn recording(name: &str, plucked: &[(usize, f64)]) -> PathBuf {
     path
 }
 
-/// Seconds in which the page was at work.
+/// Seconds that the page was at work: of its own thread, whatever else the machine does.
 async fn busy_s(browser: &Browser) -> f64 {
     browser.devtools("Performance.enable", serde_json::json!({})).await;
     let metrics = browser.devtools("Performance.getMetrics", serde_json::json!({})).await;
     let all = metrics["metrics"].as_array().expect("metrics");
-    let task = all.iter().find(|metric| metric["name"] == "TaskDuration").expect("a duration");
-    task["value"].as_f64().expect("seconds")
+    let thread = all.iter().find(|metric| metric["name"] == "ThreadTime").expect("a time");
+    thread["value"].as_f64().expect("seconds")
 }
 
 async fn open(browser: &Browser, site: &Site) {
