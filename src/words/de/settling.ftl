@@ -33,7 +33,7 @@ round = Runde
 round-below = Runde { $number }, bis { $semitones } { $semitones ->
     [1] Halbton
    *[other] Halbtöne
-} unter die Tonhöhe
+} darunter
 round-at-pitch = Runde { $number }, auf Tonhöhe
 string = Saite
 tune-to = Stimmen auf

@@ -33,7 +33,7 @@ round = Round
 round-below = Round { $number }, to { $semitones } { $semitones ->
     [1] semitone
    *[other] semitones
-} below pitch
+} below
 round-at-pitch = Round { $number }, to pitch
 string = String
 tune-to = Tune to

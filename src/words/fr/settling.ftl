@@ -33,7 +33,7 @@ round = Tour
 round-below = Tour { $number }, à { $semitones } { $semitones ->
     [1] demi-ton
    *[other] demi-tons
-} sous la hauteur
+} au-dessous
 round-at-pitch = Tour { $number }, à la hauteur
 string = Corde
 tune-to = Accorder à
