@@ -64,12 +64,16 @@ mod space_joints;
 mod stiffness;
 #[path = "published/structure_boards.rs"]
 mod structure_boards;
+#[path = "published/structure_ended.rs"]
+mod structure_ended;
 #[path = "published/structure_frames.rs"]
 mod structure_frames;
 #[path = "published/structure_hanging.rs"]
 mod structure_hanging;
 #[path = "published/structure_held.rs"]
 mod structure_held;
+#[path = "published/structure_mapped.rs"]
+mod structure_mapped;
 #[path = "published/structure_sections.rs"]
 mod structure_sections;
 #[path = "published/structure_timber.rs"]

@@ -20,7 +20,7 @@ mod stages;
 use thiserror::Error;
 
 use self::board::BoardKept;
-pub use self::board::{BoardCut, BoardParts, BoardState, StringHoles};
+pub use self::board::{BoardCut, BoardEnds, BoardParts, BoardState, StringHoles};
 pub use self::gives::{Gives, Nearer, gives, nearer};
 use self::joints::At;
 pub use self::joints::JointParts;
@@ -81,6 +81,7 @@ impl Build {
         ] {
             *strength = times(*strength);
         }
+        board.ends = board.ends.map(|ends| ends.times(ratio));
         if let Some((shear, _)) = &mut board.bars_shear {
             *shear = Stress::from_pa(ratio * shear.to_pa());
         }

@@ -2,7 +2,7 @@
 //! strings, and the soundboard.
 //!
 //! In order, each using those before it: `section`, `duration`, `wood` with `plywood`, `column`, `strip`,
-//! `banded`, `space`, `liner`, `plate`, `frame`, `verdict`, which sets stresses against what may be allowed, and `joint` by its
+//! `banded`, `space`, `liner`, `ended`, `plate`, `frame`, `verdict`, which sets stresses against what may be allowed, and `joint` by its
 //! sizes.
 //!
 //! These are the formulas of beams and columns on sound, dry, straight-grained wood. They see no knot,
@@ -13,6 +13,7 @@ pub mod banded;
 mod cited;
 pub mod column;
 pub mod duration;
+pub mod ended;
 pub mod frame;
 pub mod holes;
 pub mod joint;

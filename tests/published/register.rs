@@ -185,6 +185,9 @@ checks! { LISTED:
     "rib-ends-solved" => structure_boards::a_rib_is_sheared_at_the_ends_of_a_board_as_by_finite_elements,
     "boards-that-hang" => structure_hanging::boards_that_hang_rise_as_by_finite_elements,
     "boards-that-bow" => structure_hanging::boards_that_are_pushed_bow_as_by_finite_elements,
+    "boards-mapped" => structure_mapped::boards_with_a_map_bend_as_by_finite_elements,
+    "bar-ends-turn" => structure_ended::as_much_of_a_moment_comes_to_the_end_of_a_bar_as_is_reckoned,
+    "bar-ends-open" => structure_ended::the_glue_at_the_end_of_a_bar_gives_up_no_more_than_is_reckoned,
 }
 
 checks! { KEPT_LISTED:

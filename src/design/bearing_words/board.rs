@@ -43,7 +43,7 @@ pub(super) fn board(cut: &BoardCut, figures: Option<&StringFigures>, units: Unit
     };
     text += &format!(" {rises} {edges} {bows}");
     let mut text = text.trim_end().to_owned();
-    if cut.has_ends() {
+    if cut.has_unjudged_ends {
         text += &format!(" {}", say::BOARD_ENDS);
     }
     text

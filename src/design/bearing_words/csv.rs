@@ -122,7 +122,7 @@ pub fn frame(design: &Design) -> Result<String, String> {
             }
         }
     }
-    if bearing.board.iter().flatten().any(BoardCut::has_ends) {
+    if bearing.board.iter().flatten().any(|cut| cut.has_unjudged_ends) {
         let what = say::ENDS_OF_BARS.english();
         let _ = writeln!(csv, "all,both,\"{what}: {}\",,,,,", say::NOT_JUDGED.english());
     }

@@ -103,7 +103,7 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
         if cut.bows_at.is_none() {
             add(say::BOARD_BOWING.said());
         }
-        if cut.has_ends() {
+        if cut.has_unjudged_ends {
             add(say::ENDS_OF_BARS.said());
         }
     }

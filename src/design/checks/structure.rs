@@ -11,6 +11,8 @@ const SCIKIT_FEM: Words = say::FROM_SCIKIT_FEM;
 const GRIDS: Words = say::FROM_GRIDS;
 const HELD: Words = say::FROM_HELD;
 const HANGING: Words = say::FROM_HANGING;
+const MAPPED: Words = say::FROM_MAPPED;
+const ENDED: Words = say::FROM_ENDED;
 const SCIPY: Words = say::FROM_FRAME_VALUES;
 
 pub(super) const CHECKS: &[Check] = &[
@@ -270,6 +272,27 @@ pub(super) const CHECKS: &[Check] = &[
         id: "boards-that-bow",
         what: say::BOARDS_THAT_BOW,
         source: HANGING,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "boards-mapped",
+        what: say::BOARDS_MAPPED,
+        source: MAPPED,
+        standing: Computed,
+        figures: &["loads", "giving", "years"],
+    },
+    Check {
+        id: "bar-ends-turn",
+        what: say::BAR_ENDS_TURN,
+        source: ENDED,
+        standing: Computed,
+        figures: &["loads"],
+    },
+    Check {
+        id: "bar-ends-open",
+        what: say::BAR_ENDS_OPEN,
+        source: ENDED,
         standing: Computed,
         figures: &["loads"],
     },

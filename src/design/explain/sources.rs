@@ -53,6 +53,7 @@ pub(super) const SPACE_FRAMES: Source = (say::SPACE_FRAMES, FromMemory);
 pub(super) const LAMINATES: Source = (say::LAMINATES, FromMemory);
 pub(super) const METALS: Source = (say::METALS, FromMemory);
 pub(super) const HELD_METAL: Source = (say::HELD_METAL, FromMemory);
+pub(super) const GLUED_ENDS: Source = (say::GLUED_ENDS, FromMemory);
 pub(super) const RIMS: Source = (say::RIMS, FromMemory);
 pub(super) const BRASS: Source = (say::BRASS, Seen);
 pub(super) const OWN_WOOD: Source = (say::OWN_WOOD, FromMemory);

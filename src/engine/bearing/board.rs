@@ -1,7 +1,9 @@
 //! The soundboard under all its strings, as a plate with string rib and bars, on liners, pushed along by the soundbox.
 
+mod ends;
 mod whole;
 
+pub use self::ends::BoardEnds;
 pub(super) use self::whole::crept_when_it_bows;
 use self::whole::{Borne, Whole};
 use super::soundbox::BoxParts;
@@ -38,6 +40,8 @@ pub struct BoardParts {
     pub rolled: Option<Stress>,
     /// What it may bear for good in tension across its grain, where that is known.
     pub peeled: Option<Stress>,
+    /// What is known of its wood where rib and bars end.
+    pub ends: Option<BoardEnds>,
     /// At the lowest and at the highest string.
     pub width: (Length, Length),
     /// At the lowest and at the highest string, along the middle.
@@ -145,6 +149,8 @@ pub struct BoardCut {
     pub bows_at: Option<f64>,
     /// Whether there is a string rib, or a strip outside.
     pub has_rib: bool,
+    /// Whether string rib or bars end somewhere on it where that is not judged.
+    pub has_unjudged_ends: bool,
 }
 
 impl BoardCut {
@@ -167,11 +173,6 @@ impl BoardCut {
             (Some(firm), Some(soft)) => Some(if firm.ratio > soft.ratio { firm } else { soft }),
             (one, other) => one.or(other),
         }
-    }
-
-    /// Whether string rib or bars end somewhere on it, where nothing is judged.
-    pub fn has_ends(&self) -> bool {
-        self.has_rib || self.firm.used(Aspect::BarsBent).is_some()
     }
 
     /// What has no limit that is known.
@@ -407,17 +408,10 @@ pub(super) fn cuts(
         let state = |of: &Option<Borne>| {
             let (of, at) = (of.as_ref()?, *places.get(place)?);
             let mut state = whole.told(at, of, place)?;
-            // The rib may bend most at the end of the board beside the lowest or the highest string.
+            // Beside the lowest and the highest string, the end of the board there counts as well.
             for (beside, end) in [(0, last + 1), (last, last + 2)] {
                 if place == beside {
-                    let ended = whole.told(*places.get(end)?, of, end)?;
-                    for used in &mut state.verdict.uses {
-                        let along = matches!(used.aspect, Aspect::RibBent | Aspect::RibGlue);
-                        let other = ended.used(used.aspect).filter(|_| along);
-                        if let Some(other) = other.filter(|other| other.stress > used.stress) {
-                            *used = *other;
-                        }
-                    }
+                    state.end(&whole.told(*places.get(end)?, of, end)?);
                 }
             }
             Some(state)
@@ -436,6 +430,7 @@ pub(super) fn cuts(
             creeps: parts.creep_ratio.is_some(),
             bows_at: most.map(|used| 1.0 / used),
             has_rib: parts.has_rib(),
+            has_unjudged_ends: whole.has_unjudged_ends(),
         })
     };
     loads.board.iter().enumerate().map(cut).collect()

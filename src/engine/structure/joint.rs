@@ -23,7 +23,7 @@ const PUSH_ASIDE: f64 = 0.25;
 const END_GRAIN_GLUE: f64 = 0.1;
 /// Shear modulus of wood that rolls, over the modulus along the grain: a tenth of a sixteenth. Source: EN 1995-1-1 and
 /// EN 338 (from memory).
-const ROLLING_MODULUS: f64 = 1.0 / 160.0;
+pub const ROLLING_MODULUS: f64 = 1.0 / 160.0;
 /// Modulus across the grain over that along it. Source: EN 338, hardwoods (from memory).
 const ACROSS_MODULUS: f64 = 1.0 / 15.0;
 /// A joint that is pressed together hardly gives along the push and in shear, in N/m.

@@ -127,6 +127,9 @@ boards-solved = Wölbung und Momente der Decken der Beispielharfen an neun Stell
 rib-ends-solved = Schub der Saitenleiste an beiden Enden der Decken der Beispielharfen, mit Rändern, die sich drehen, und solchen, die es nicht können, gegen den eine halbe Leistenbreite vom Ende, als Anteile des Höchsten
 boards-that-hang = Wölbung von acht Decken, die auch zwischen ihren Rändern hängen, bis zum Neunfachen ihrer Dicke: gleichmäßig und verjüngt, mit dünnen Rändern, mit Balken, auf Federn, mit Rändern, die nach innen wandern, und solchen, die es nicht tun
 boards-that-bow = beim Wievielfachen eines Drucks längs der Decke dieselben Decken ausbeulen
+boards-mapped = Wölbung, Momente und größte Spannung von sechs Decken, deren Dicke von Stelle zu Stelle gegeben ist: nach beiden Richtungen verjüngt, mit dünnen Rändern, mit dicker Stelle unter der Saitenleiste, und auf halbem Weg am dicksten
+bar-ends-turn = Moment an den Enden von Balken auf sieben Decken: nicht weniger kommt an, als ebene finite Elemente finden
+bar-ends-open = Energie, die der Leim an denselben Enden frei macht, wenn er aufgeht: nicht weniger, als ebene finite Elemente finden
 
 ## Woher die Zahlen kommen
 
@@ -180,6 +183,7 @@ from-pynite = PyNite 3.2.0, ein Rechner für Rahmen, durch tests/published/scrip
 from-scikit-fem = scikit-fem 12.0.2, eine Bibliothek für finite Elemente, durch tests/published/scripts/board_values.py
 from-grids = NumPy 2.4.6 und SciPy 1.17.1, durch tests/published/scripts/timber_values.py
 from-hanging = scikit-fem 12.0.2, eine Bibliothek für finite Elemente, durch tests/published/scripts/hanging_values.py
+from-mapped = scikit-fem 12.0.2, eine Bibliothek für finite Elemente, durch tests/published/scripts/mapped_values.py
 from-frame-values = SciPy 1.17.1, durch tests/published/scripts/frame_values.py
 from-wood = Formeln von L. Wood, 1947 und 1951, nach Zitat in Forests 12 (2021) 1148; Prozente ausgerechnet
 from-timoshenko = S. Timoshenko und J. N. Goodier, Theory of Elasticity; die Reihe außerhalb des Programms summiert
@@ -192,4 +196,5 @@ from-opensees-joints = OpenSees 3.7.1, ein Programm für Rahmen, durch tests/pub
 from-opensees-giving = OpenSees 3.7.1, ein Programm für Rahmen, durch tests/published/scripts/space_giving.py
 from-e1876 = ASTM E1876, schlanke Stäbe
 from-held = scikit-fem 12.0.2, NumPy 2.4.6 und SciPy 1.17.1, durch tests/published/scripts/held_values.py
+from-ended = scikit-fem 12.0.2, NumPy 2.4.6 und SciPy 1.17.1, durch tests/published/scripts/ended_values.py
 from-opensees-held = OpenSees 3.7.1, ein Programm für Rahmen, durch tests/published/scripts/held_values.py

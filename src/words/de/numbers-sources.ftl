@@ -47,6 +47,7 @@ space-frames = J. S. Przemieniecki, Theory of Matrix Structural Analysis, Kapite
 laminates = R. M. Jones, Mechanics of Composite Materials: klassische Laminattheorie; C. B. Norris, 1950, für Spannungen, die zusammenwirken
 metals = EN 1993-1-1 und EN 1999-1-1 für Stahl S235 und Aluminium EN AW-6082 T6; J. M. Gere, Mechanics of Materials, 6.2, für Stäbe aus zwei Stoffen; EN 1995-1-1, 7.1 und Anhang B, für Schrauben, die nachgeben
 held-metal = O. Volkersen, 1938, für das Ende einer Leimüberlappung; M. Hetényi, Beams on Elastic Foundation, für das Ende einer Schraubenreihe; EN 1995-1-1, 6.1.7 und 8.2.3, für Rollschub und Schrauben neben einem dünnen Blech
+glued-ends = Z. Suo und J. W. Hutchinson, 1990, und S. Hashemi, A. J. Kinloch und J. G. Williams, 1990, für das, was ein geleimtes Ende frei macht, das aufgeht; H. J. Larsen und P. J. Gustafsson, 1990, für die Energie, die Holz trennt; M. Hetényi, Beams on Elastic Foundation, dafür, wie das Ende eines langen Balkens gehalten ist
 rims = S. G. Lekhnitskii, Anisotropic Plates, und G. Kirsch, 1898, für den Rand eines Lochs
 brass = Copper Development Association, publication 120, Tabelle 16: Dehngrenze von Messingblech von 125 MPa weich bis 550 MPa hart
 own-wood = EN 338:2016 und EN 384: Festigkeitsklassen; E. Goens, 1931, und R. F. S. Hearmon, 1958: Töne freier Stäbe mit Schub; ASTM E1876 für dasselbe ohne die Faser des Holzes

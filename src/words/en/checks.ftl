@@ -126,6 +126,9 @@ tapped-bar-standard = correction of a free bar's tone for its height
 boards-solved = rise and moments of the soundboards of the samples at nine places, with and without string rib, with edges that turn and edges that cannot, as shares of the highest
 boards-that-hang = rise of eight boards that also hang between their edges, up to nine times their thickness: uniform and tapered, with thin sides, with bars, on springs, with edges that move in and edges that do not
 boards-that-bow = how many times the push along them the same boards take before they buckle
+boards-mapped = rise, moments and greatest stress of six boards whose thickness is given from place to place: tapered both ways, with thin edges, with a thick patch under the string rib, and thickest halfway
+bar-ends-turn = moment at the ends of bars glued to seven boards: no less of it comes than plane finite elements find
+bar-ends-open = energy that the glue at the same ends gives up as it opens: no less than plane finite elements find
 rib-ends-solved = shear of the string rib at both ends of the soundboards of the samples, with edges that turn and edges that cannot, against that half the rib's breadth from the end, as shares of the highest
 
 ## Where the numbers come from
@@ -180,6 +183,7 @@ from-pynite = PyNite 3.2.0, a frame solver, by tests/published/scripts/frame_val
 from-scikit-fem = scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/board_values.py
 from-grids = NumPy 2.4.6 and SciPy 1.17.1, by tests/published/scripts/timber_values.py
 from-hanging = scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/hanging_values.py
+from-mapped = scikit-fem 12.0.2, a library of finite elements, by tests/published/scripts/mapped_values.py
 from-frame-values = SciPy 1.17.1, by tests/published/scripts/frame_values.py
 from-wood = formulas of L. Wood, 1947 and 1951, as quoted in Forests 12 (2021) 1148; percents worked out
 from-timoshenko = S. Timoshenko and J. N. Goodier, Theory of Elasticity; the series summed apart from the program
@@ -192,4 +196,5 @@ from-opensees-joints = OpenSees 3.7.1, a frame program, by tests/published/scrip
 from-opensees-giving = OpenSees 3.7.1, a frame program, by tests/published/scripts/space_giving.py
 from-e1876 = ASTM E1876, slender bars
 from-held = scikit-fem 12.0.2, NumPy 2.4.6 and SciPy 1.17.1, by tests/published/scripts/held_values.py
+from-ended = scikit-fem 12.0.2, NumPy 2.4.6 and SciPy 1.17.1, by tests/published/scripts/ended_values.py
 from-opensees-held = OpenSees 3.7.1, a frame program, by tests/published/scripts/held_values.py

@@ -47,6 +47,7 @@ space-frames = J. S. Przemieniecki, Theory of Matrix Structural Analysis, chapte
 laminates = R. M. Jones, Mechanics of Composite Materials: classical laminate theory; C. B. Norris, 1950, for stresses that act together
 metals = EN 1993-1-1 and EN 1999-1-1 for steel S235 and aluminium EN AW-6082 T6; J. M. Gere, Mechanics of Materials, 6.2, for bars of two materials; EN 1995-1-1, 7.1 and annex B, for screws that slip
 held-metal = O. Volkersen, 1938, for the end of a glued lap; M. Hetényi, Beams on Elastic Foundation, for the end of a row of screws; EN 1995-1-1, 6.1.7 and 8.2.3, for rolling shear and screws beside a thin plate
+glued-ends = Z. Suo and J. W. Hutchinson, 1990, and S. Hashemi, A. J. Kinloch and J. G. Williams, 1990, for what a glued end frees as it opens; H. J. Larsen and P. J. Gustafsson, 1990, for the energy that parts wood; M. Hetényi, Beams on Elastic Foundation, for how the end of a long bar is held
 rims = S. G. Lekhnitskii, Anisotropic Plates, and G. Kirsch, 1898, for the rim of a hole
 brass = Copper Development Association, publication 120, table 16: proof stress of brass sheet from 125 MPa soft to 550 MPa hard
 own-wood = EN 338:2016 and EN 384: strength classes; E. Goens, 1931, and R. F. S. Hearmon, 1958: tones of free bars with shear; ASTM E1876 for the same without the grain of wood

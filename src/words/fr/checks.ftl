@@ -127,6 +127,9 @@ boards-solved = bombé et moments des tables des exemples en neuf points, avec e
 rib-ends-solved = cisaillement du filet de table aux deux bouts des tables des exemples, à bords qui tournent et bords qui ne tournent pas, face à celui d’une demi-largeur de filet avant le bout, en parts du plus grand
 boards-that-hang = bombé de huit tables qui pendent aussi entre leurs bords, jusqu’à neuf fois leur épaisseur : égales et amincies, à bords fins, à barres, sur ressorts, à bords qui se rapprochent et bords qui ne bougent pas
 boards-that-bow = combien de fois la poussée en long les mêmes tables portent avant de voiler
+boards-mapped = bombé, moments et contrainte la plus forte de six tables dont l’épaisseur est donnée point par point : amincies dans les deux sens, à bords minces, épaisses sous le filet, et plus épaisses à mi-chemin
+bar-ends-turn = moment aux bouts de barres collées à sept tables : il n’en vient pas moins que ne trouvent des éléments finis plans
+bar-ends-open = énergie que la colle des mêmes bouts libère en s’ouvrant : pas moins que ne trouvent des éléments finis plans
 
 ## D’où viennent les nombres
 
@@ -180,6 +183,7 @@ from-pynite = PyNite 3.2.0, un calculateur de cadres, par tests/published/script
 from-scikit-fem = scikit-fem 12.0.2, une bibliothèque d’éléments finis, par tests/published/scripts/board_values.py
 from-grids = NumPy 2.4.6 et SciPy 1.17.1, par tests/published/scripts/timber_values.py
 from-hanging = scikit-fem 12.0.2, une bibliothèque d’éléments finis, par tests/published/scripts/hanging_values.py
+from-mapped = scikit-fem 12.0.2, une bibliothèque d’éléments finis, par tests/published/scripts/mapped_values.py
 from-frame-values = SciPy 1.17.1, par tests/published/scripts/frame_values.py
 from-wood = formules de L. Wood, 1947 et 1951, comme citées dans Forests 12 (2021) 1148 ; pourcentages calculés
 from-timoshenko = S. Timoshenko et J. N. Goodier, Theory of Elasticity ; la série sommée à part du programme
@@ -192,4 +196,5 @@ from-opensees-joints = OpenSees 3.7.1, un programme de cadres, par tests/publish
 from-opensees-giving = OpenSees 3.7.1, un programme de cadres, par tests/published/scripts/space_giving.py
 from-e1876 = ASTM E1876, barreaux élancés
 from-held = scikit-fem 12.0.2, NumPy 2.4.6 et SciPy 1.17.1, par tests/published/scripts/held_values.py
+from-ended = scikit-fem 12.0.2, NumPy 2.4.6 et SciPy 1.17.1, par tests/published/scripts/ended_values.py
 from-opensees-held = OpenSees 3.7.1, un programme de cadres, par tests/published/scripts/held_values.py

@@ -47,6 +47,7 @@ space-frames = J. S. Przemieniecki, Theory of Matrix Structural Analysis, chapit
 laminates = R. M. Jones, Mechanics of Composite Materials : théorie classique des stratifiés ; C. B. Norris, 1950, pour les contraintes qui agissent ensemble
 metals = EN 1993-1-1 et EN 1999-1-1 pour l’acier S235 et l’aluminium EN AW-6082 T6 ; J. M. Gere, Mechanics of Materials, 6.2, pour les barres de deux matériaux ; EN 1995-1-1, 7.1 et annexe B, pour les vis qui glissent
 held-metal = O. Volkersen, 1938, pour le bout d’un recouvrement collé ; M. Hetényi, Beams on Elastic Foundation, pour le bout d’une rangée de vis ; EN 1995-1-1, 6.1.7 et 8.2.3, pour le cisaillement roulant et les vis à côté d’une plaque mince
+glued-ends = Z. Suo et J. W. Hutchinson, 1990, et S. Hashemi, A. J. Kinloch et J. G. Williams, 1990, pour ce que libère un bout collé qui s’ouvre ; H. J. Larsen et P. J. Gustafsson, 1990, pour l’énergie qui sépare le bois ; M. Hetényi, Beams on Elastic Foundation, pour la tenue du bout d’une longue barre
 rims = S. G. Lekhnitskii, Anisotropic Plates, et G. Kirsch, 1898, pour le bord d’un trou
 brass = Copper Development Association, publication 120, tableau 16 : limite d’élasticité de la tôle de laiton, de 125 MPa recuit à 550 MPa dur
 own-wood = EN 338:2016 et EN 384 : classes de résistance ; E. Goens, 1931, et R. F. S. Hearmon, 1958 : sons de barres libres avec cisaillement ; ASTM E1876 pour la même chose sans le fil du bois

@@ -6,13 +6,17 @@ use crate::design::resolve::build::{count, size};
 use crate::design::resolve::timber::{Made, made};
 use crate::design::settings::Setting;
 use crate::design::thickness_map::thick;
-use crate::engine::bearing::{BoardMargins, BoardParts, StringHoles};
+use crate::engine::bearing::{BoardEnds, BoardMargins, BoardParts, StringHoles};
 use crate::engine::structure::duration::{
     LoadTime, Timber, creep_ratio, material_divisor, permanent_ratio,
 };
+use crate::engine::structure::ended::energy_j_per_m2;
+use crate::engine::structure::joint::ROLLING_MODULUS;
 use crate::engine::structure::plate::{Bars, MOST_BARS, Rib};
 use crate::engine::structure::plywood::Way;
-use crate::engine::structure::wood::{Allowable, Margins, POISSON};
+use crate::engine::structure::wood::{
+    Allowable, Margins, POISSON, SCATTER, Wood, fifth_percentile_ratio,
+};
 use crate::engine::units::{Length, Stress};
 
 type Pair = (Length, Length);
@@ -31,6 +35,10 @@ pub(super) fn board(
     // Of plywood nothing is known that holds its plies together where they are pulled apart.
     let glue = joint_wood(&board.wood, board.plies, own);
     let peeled = glue.allowable.tension_across.filter(|_| board.wood != PLYWOOD);
+    let solid = match &made {
+        Some(Made::Solid(wood)) => Some(wood.clone()),
+        _ => None,
+    };
     let (bending, margins, modulus, along, least_ratio, creep_ratio) = match made {
         // The grain runs from edge to edge, and the rings stand upright.
         Some(Made::Solid(wood)) => {
@@ -60,6 +68,7 @@ pub(super) fn board(
         }
         None => Default::default(),
     };
+    let ends = solid.as_ref().and_then(|wood| ends(wood, design));
     let (rib, of_rib) = rib(design);
     let (bars, of_bars, bars_torsion) = bars(design);
     let bars_given = &design.geometry.bars;
@@ -73,6 +82,7 @@ pub(super) fn board(
         sheared: glue.allowable.shear,
         rolled: glue.rolling,
         peeled,
+        ends,
         width,
         thickness,
         side_ratio: match bars_given.side_percent / 100.0 {
@@ -91,6 +101,32 @@ pub(super) fn board(
             clearance: Length::from_mm(Setting::StringClearance.number(design)),
         },
     }
+}
+
+/// What is known of the wood of a solid board where string rib and bars end: its rings stand upright, so that their way is that
+/// of its thickness. Of the mean energy of parting is allowed what the weakest of twenty have over the square of how far breaking
+/// lies above what is allowed across the grain, as the load that breaks goes with its root.
+fn ends(wood: &Wood, design: &Design) -> Option<BoardEnds> {
+    let (ratios, along) = (&wood.ratios.as_ref()?.value, wood.modulus_along()?);
+    let margin = wood.allowable(LoadTime::Permanent).margins.tension_across?;
+    let share = fifth_percentile_ratio(SCATTER.tension_across) / margin.weak;
+    let own = wood.density.as_ref()?.value;
+    let of = |ratio: f64| Stress::from_pa(ratio * along.to_pa());
+    let parts = |key: &str, usual: &str| {
+        let woods = &design.geometry.woods;
+        let made = made(key, None, woods).or_else(|| made(usual, None, woods));
+        let Some(Made::Solid(glued)) = made else { return None };
+        let other = glued.density.as_ref()?.value;
+        let lighter = if other < own { other } else { own };
+        Some(energy_j_per_m2(lighter)? * share * share)
+    };
+    let (rib, bars) = (&design.geometry.board.rib_wood, &design.geometry.bars.wood);
+    let usual = (GeometrySpec::default().board.rib_wood, BarsSpec::default().wood);
+    Some(BoardEnds {
+        through: of(ratios.tangential),
+        rolls: of(ROLLING_MODULUS),
+        parts_j_per_m2: (parts(rib, &usual.0), parts(bars, &usual.1)),
+    })
 }
 
 /// How thin and how thick a board may be at its sides, over its thickness in the middle.

@@ -5,7 +5,7 @@ use crate::engine::structure::banded::Banded;
 use crate::engine::structure::duration::crept;
 use crate::engine::structure::liner::{Holds, Liner};
 use crate::engine::structure::plate::{
-    CrossFeels, Lift, MOST_PUSHED, Plate, PlateState, Push, Stiffness, Support, left,
+    CrossFeels, Edges, Lift, MOST_PUSHED, Plate, PlateState, Push, Stiffness, Support, left,
 };
 use crate::engine::structure::section::Rectangle;
 use crate::engine::structure::verdict::{Aspect, Use, Verdict, simple};
@@ -43,6 +43,8 @@ pub(super) struct Borne {
     crept: Option<Vec<Length>>,
     crosses: Vec<CrossFeels>,
     bows: Option<Use>,
+    /// How its edges hold.
+    pub(super) edges: Edges,
 }
 
 impl Whole<'_> {
@@ -65,7 +67,7 @@ impl Whole<'_> {
         let (now, crosses) = hanging.under(1.0, 1.0, places)?;
         let creep = self.parts.creep_ratio.map(|creep| 1.0 + creep);
         let crept = creep.and_then(|times| hanging.rises(times, times.min(most), places));
-        Some(Borne { now, crept, crosses, bows: self.bows(times) })
+        Some(Borne { now, crept, crosses, bows: self.bows(times), edges: support.edges })
     }
 
     /// The share of buckling, where a push makes the board buckle at so many times.
@@ -117,6 +119,13 @@ impl Whole<'_> {
             uses.push(simple(Aspect::RibGlue, glue, parts.rolled));
         }
         self.bars(at, state, strain, of, &mut uses);
+        let mut ended = [None; 2];
+        if at.to_m() <= 0.0 || at >= plate.length {
+            ended = self.ends_along(at, state, of);
+        } else if let Some(bar) = nearest(&of.crosses, at) {
+            ended[1] = self.ends_across(bar, of);
+        }
+        uses.extend(ended.into_iter().flatten());
         if let Some([(low, _), (high, _)]) = self.liners {
             let depth = low.depth.to_m() + share * (high.depth.to_m() - low.depth.to_m());
             let liner = Liner { depth: Length::from_m(depth), ..low };
@@ -166,10 +175,7 @@ impl Whole<'_> {
                 rolled = state.bar_shear_n * section.glue_per_m2;
             }
         }
-        let off = |bar: &CrossFeels| (bar.at.to_m() - at.to_m()).abs();
-        let nearest =
-            of.crosses.iter().reduce(|one, next| if off(next) < off(one) { next } else { one });
-        if let Some(bar) = nearest {
+        if let Some(bar) = nearest(&of.crosses, at) {
             bent = bent.max(bar.stress.to_pa());
             sheared = bar.glue.to_pa();
             let own = self.sheared(plate.bars.cross_size, bar.shear_n, bar.twist_rad_per_m);
@@ -190,4 +196,10 @@ impl Whole<'_> {
         let limit = parts.bars_shear.map(|(shear, _)| shear);
         uses.push(simple(Aspect::BarsSheared, Stress::from_pa(through), limit));
     }
+}
+
+/// The bar across that is nearest to a place.
+fn nearest(crosses: &[CrossFeels], at: Length) -> Option<&CrossFeels> {
+    let off = |bar: &CrossFeels| (bar.at.to_m() - at.to_m()).abs();
+    crosses.iter().reduce(|one, next| if off(next) < off(one) { next } else { one })
 }

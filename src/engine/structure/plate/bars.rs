@@ -114,6 +114,10 @@ pub struct CrossFeels {
     pub shear_n: f64,
     /// How far the board twists it at most, in rad/m.
     pub twist_rad_per_m: f64,
+    /// Its moment at its ends, by its size, in N·m.
+    pub end_n_m: f64,
+    /// What it is there.
+    pub end: RibSection,
 }
 
 impl Bars {
@@ -240,12 +244,15 @@ impl Plate {
                 glue: Stress::from_pa(0.0),
                 shear_n: 0.0,
                 twist_rad_per_m: 0.0,
+                end_n_m: 0.0,
+                end: self.cross_section((1.0, y)),
             };
             let bent = |x: f64| {
                 let parts = grid.parts(grid.beside(y, x), (x, y), (2, 0));
                 summed(grid, (x, y), &parts, rises) / (half * half)
             };
             let moment = |x: f64| self.cross_section((x, y)).rigidity_n_m2 * bent(x);
+            most.end_n_m = moment(1.0).abs();
             let larger = |one: Stress, other: f64| Stress::from_pa(one.to_pa().max(other));
             for x in grid.best_across().chain([0.0, 1.0]) {
                 let section = self.cross_section((x, y));

@@ -35,6 +35,17 @@ impl Push<'_> {
         before
     }
 
+    /// How far it is stretched at a share of the way; 0 where it is shortened.
+    pub fn stretched_at(&self, share: f64) -> f64 {
+        let (mut stretched, mut off) = (0.0_f64, f64::INFINITY);
+        for (at, shortened) in self.0 {
+            if (at - share).abs() < off {
+                (stretched, off) = ((-shortened).max(0.0), (at - share).abs());
+            }
+        }
+        stretched
+    }
+
     /// Whether it pushes anywhere.
     pub fn pushes(&self) -> bool {
         self.0.iter().any(|(_, shortened)| *shortened > 0.0)
