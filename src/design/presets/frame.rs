@@ -20,6 +20,8 @@ use crate::engine::structure::verdict::Aspect;
 /// How far neck, pillar and joints of a new frame may be used up, and how far its board.
 const MOST_USED: f64 = 0.9;
 const MOST_USED_BOARD: f64 = 0.98;
+/// The same of its board with what the soundbox pushes it along.
+const MOST_USED_PUSHED: f64 = 0.985;
 /// The thinnest board that a new harp has, in mm, and after how many rounds of looking it only grows.
 const LEAST_THICKNESS_MM: f64 = 2.0;
 const ROUNDS_TO_FIND: usize = 3;
@@ -95,7 +97,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
         let cuts = meant.pushed_board();
         let over = |counts| {
             let most = cuts.iter().flatten().filter_map(|cut| share(cut, counts));
-            most.fold(0.0, f64::max) > 1.0
+            most.fold(0.0, f64::max) > MOST_USED_PUSHED
         };
         let geometry = &mut design.geometry;
         if over(bends) {

@@ -175,8 +175,9 @@ mod tests {
         assert_close(freed(3.0 * half), 0.0, 1e-12, "all");
         assert_close(freed(-half), 8.5034, 1e-4, "the other way");
         // On a firm bed the end that turns loses the push that its moment brought.
-        let held = end().released_j_per_m2(1.0, half, 1e3);
-        assert!(held > 0.99 * end().released_j_per_m2(1.0, 0.0, 1e3), "{held}");
+        let [pressed, not] = [half, 0.0].map(|of| end().released_j_per_m2(1.0, of, 1e6));
+        assert!(not > 0.0);
+        assert_close(pressed, not, 1e-12, "on a firm bed");
     }
 
     /// A strip on the other face lets more of the moment come and bears it better; the worse of both counts.
@@ -189,7 +190,7 @@ mod tests {
             assert!(one >= other, "{held}: {one} {other}");
         }
         let [one, other] = [with, end()].map(|of| of.released_j_per_m2(1.0, 0.0, 1e5));
-        assert!(one > 1.5 * other, "{one} {other}");
+        assert!(one > 1.2 * other, "{one} {other}");
     }
 
     /// 448 kg/m³ are 320 J/m².

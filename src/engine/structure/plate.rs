@@ -225,10 +225,7 @@ impl Plate {
         for (at, weight) in grid.along() {
             // The slope square to the slanting edge, over the length of that edge.
             let half = grid.half_at(at);
-            let (low, high) = edges.sides_n;
-            let even = low + at / grid.length_m * (high - low);
-            let held = if low.is_infinite() { low } else { even };
-            let held = firm(held, self.rigidity_at((0.0, at)).across, half);
+            let held = self.side_held_at(grid, edges, at);
             let by = on_slant * on_slant.sqrt() / (half * half);
             add(matrix, &grid.on_side(at), weight * held * by);
         }
@@ -251,7 +248,21 @@ impl Plate {
         self.rib.section(self.thickness_at(Length::from_m(y)), self.sheet.along)
     }
 
-    fn state(&self, grid: &Grid, rises: &[f64], pulls: Option<&[f64]>, at: f64) -> PlateState {
+    /// What a side holds against turning at a place, for each metre of it.
+    fn side_held_at(&self, grid: &Grid, edges: Edges, at: f64) -> f64 {
+        let (low, high) = edges.sides_n;
+        let even = low + at / grid.length_m * (high - low);
+        let held = if low.is_infinite() { low } else { even };
+        firm(held, self.rigidity_at((0.0, at)).across, grid.half_at(at))
+    }
+
+    fn state(
+        &self,
+        grid: &Grid,
+        (rises, pulls): (&[f64], Option<&[f64]>),
+        edges: Edges,
+        at: f64,
+    ) -> PlateState {
         let at = at.clamp(0.0, grid.length_m);
         // Bends are nearest to the truth inside a patch; from there they are carried on to its edge.
         let bend = |of: &[f64], at_side: bool| {
@@ -272,12 +283,22 @@ impl Plate {
         // The pull across is what the stress function bends along.
         let pull = |at_side| pulls.map_or(0.0, |of| bend(of, at_side)[1]);
         let (stiff, edge) = (self.rigidity_at((0.0, at)), self.rigidity_at((1.0, at)));
+        let mut edge_n_m_per_m = -(edge.across * side[0] + edge.both * side[1]);
+        if self.thick.is_some() || self.side_ratio < 1.0 {
+            // A thin edge bends most close to it, so that what is carried on there falls short of what the edge holds.
+            let on_slant = (1.0 + grid.slant() * grid.slant()).powf(1.5);
+            let turned = told(&grid.on_side(at), rises) * on_slant / grid.half_at(at);
+            let held = self.side_held_at(grid, edges, at) * turned;
+            if held.abs() > edge_n_m_per_m.abs() {
+                edge_n_m_per_m = held;
+            }
+        }
         let rise_m = told(&grid.on_middle(at, 0), rises);
         let [bar_n_m, bar_shear_n, bar_twist_rad_per_m] = self.pairs_feel(grid, rises, at);
         PlateState {
             rise: Length::from_m(rise_m),
             middle_n_m_per_m: -(stiff.across * middle[0] + stiff.both * middle[1]),
-            edge_n_m_per_m: -(edge.across * side[0] + edge.both * side[1]),
+            edge_n_m_per_m,
             along_n_m_per_m: -(stiff.along * middle[1] + stiff.both * middle[0]),
             rib_n_m: -self.section_at(at).rigidity_n_m2 * middle[1],
             rib_shear_n: self.rib_shear(grid, rises, at),
@@ -382,7 +403,7 @@ impl Stiffness {
         let mut rises = self.loads(lifts);
         self.edged(edges).even()?.solve(&mut rises);
         rises.iter().all(|rise| rise.is_finite()).then_some(())?;
-        let state = |place: &Length| self.plate.state(grid, &rises, None, place.to_m());
+        let state = |place: &Length| self.plate.state(grid, (&rises, None), edges, place.to_m());
         Some(places.iter().map(state).collect())
     }
 

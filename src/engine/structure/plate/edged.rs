@@ -12,7 +12,7 @@ const MOST_KEPT: usize = 4;
 
 /// A board whose edges hold it against turning.
 pub(super) struct Edged {
-    edges: Edges,
+    pub(super) edges: Edges,
     /// Before anything is held at 0.
     pub(super) between: Banded,
     /// With both halves alike.

@@ -356,7 +356,9 @@ impl Hanging<'_> {
     ) -> Option<(Vec<PlateState>, Vec<CrossFeels>)> {
         let (rises, stress) = self.rested(times, pushed_times)?;
         let Stiffness { plate, grid, .. } = self.stiffness;
-        let state = |place: &Length| plate.state(grid, &rises, Some(&stress), place.to_m());
+        let edges = self.edged.edges;
+        let state =
+            |place: &Length| plate.state(grid, (&rises, Some(&stress)), edges, place.to_m());
         Some((places.iter().map(state).collect(), plate.crosses_feel(grid, &rises)))
     }
 

@@ -60,7 +60,7 @@ fn pressed(plate: &Plate, pressure_pa: f64, edges: Edges) -> PlateState {
     let stiffness = plate.stiffness().unwrap();
     let mut rises = pressure(&stiffness, pressure_pa);
     stiffness.edged(edges).even().unwrap().solve(&mut rises);
-    plate.state(&stiffness.grid, &rises, None, 0.5 * plate.length.to_m())
+    plate.state(&stiffness.grid, (&rises, None), Edges::HINGED, 0.5 * plate.length.to_m())
 }
 
 /// S. Timoshenko and S. Woinowsky-Krieger, *Theory of Plates and Shells*, 2nd ed., 1959, tables 8 and 35 (from memory);
@@ -108,7 +108,8 @@ fn a_bar_turns_as_far_as_the_board_twists() {
         let stiffness = Plate { bars, ..even(300.0, 300.0, STEEL) }.stiffness().unwrap();
         let mut rises = pressure(&stiffness, pressure_pa);
         stiffness.edged(Edges::HINGED).even().unwrap().solve(&mut rises);
-        let state = stiffness.plate.state(&stiffness.grid, &rises, None, 1e-3 * at_mm);
+        let state =
+            stiffness.plate.state(&stiffness.grid, (&rises, None), Edges::HINGED, 1e-3 * at_mm);
         state.bar_twist_rad_per_m
     };
     let held = 2.0 * (1.0 - 0.3) * STEEL.rigidity(0.004).across;
