@@ -7,7 +7,7 @@ use crate::design::document::Design;
 use crate::design::letters::small;
 use crate::design::resolve::resolve;
 use crate::engine::analysis::analyse;
-use crate::engine::bearing::{BoardCut, Case, Cut, FrameBearing, Judged, Part, Stiff, bear};
+use crate::engine::bearing::{Case, Cut, FrameBearing, Judged, Part, Stiff, bear};
 use crate::engine::geometry::{lay_out, loads};
 use crate::engine::structure::frame::{Point, Station};
 use crate::engine::structure::space::Cut as Forces;

@@ -12,7 +12,7 @@ use crate::design::document::{
 use crate::design::resolve::{Resolved, resolve};
 use crate::engine::analysis::{Analysis, Known, analyse};
 use crate::engine::bearing::{
-    BearingError, BoardCut, FrameBearing, Part, bear_board, bear_frame, borne,
+    Bearing, BearingError, BoardCut, FrameBearing, Part, bear_board, bear_frame, borne,
 };
 use crate::engine::geometry::{Band, lay_out};
 use crate::engine::structure::verdict::Aspect;
@@ -65,36 +65,15 @@ pub fn build(design: &mut Design, kind: &Kind) {
     for _ in 0..MOST_TRIES {
         meant = meant.again(design);
         let Ok(frame) = meant.frame() else { return };
-        let over = |part: &Part| frame.used(*part).is_some_and(|used| used.1 > MOST_USED);
-        let geometry = &mut design.geometry;
-        match Part::ALL.iter().find(|part| over(part)) {
-            Some(Part::Neck | Part::Shoulder) => {
-                geometry.neck.thickness_mm += 2.0;
-                geometry.neck.above_pins_mm += 2.0;
-                geometry.strings_from_neck_mm = 0.5 * geometry.neck.thickness_mm + 10.0;
-                geometry.joints.shoulder.across_mm = (0.5 * geometry.neck.thickness_mm).round();
-            }
-            Some(Part::Head) => {
-                // A pillar with a capital: a wider one would only bear more.
-                let face = &mut geometry.joints.head;
-                face.face_width_mm = geometry.neck.thickness_mm.min(geometry.pillar.depth_mm);
-                face.face_height_mm = geometry.pillar.width_mm.max(face.face_height_mm) + 6.0;
-            }
-            Some(Part::Pillar | Part::Foot) => {
-                geometry.pillar.width_mm += 2.0;
-                geometry.pillar.depth_mm += 2.0;
-            }
-            Some(Part::Soundbox) => {
-                geometry.soundbox.side_mm += 0.5;
-                geometry.soundbox.back_mm += 1.0;
-            }
-            None => break,
+        if !strengthen(&mut design.geometry, &frame) {
+            break;
         }
     }
     // Now the soundbox pushes the board as well.
     for _ in 0..MOST_TRIES {
         meant = meant.again(design);
-        let cuts = meant.pushed_board();
+        let bearing = meant.pushed();
+        let cuts = &bearing.board;
         let over = |counts| {
             let most = cuts.iter().flatten().filter_map(|cut| share(cut, counts));
             most.fold(0.0, f64::max) > MOST_USED_PUSHED
@@ -105,7 +84,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
             geometry.board.bass_thickness_mm += 0.5;
         } else if over(|aspect| !bends(aspect)) {
             geometry.soundbox.liner_width_mm += 2.0;
-        } else {
+        } else if !bearing.frame.as_ref().is_ok_and(|frame| strengthen(geometry, frame)) {
             return;
         }
     }
@@ -153,6 +132,35 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
 fn share(cut: &BoardCut, counts: fn(Aspect) -> bool) -> Option<f64> {
     let uses = cut.firm.verdict.uses.iter().chain(&cut.soft.verdict.uses);
     uses.filter(|used| counts(used.aspect)).filter_map(|used| used.ratio).reduce(f64::max)
+}
+
+/// Makes the first part larger that bears too much; whether there is one.
+fn strengthen(geometry: &mut GeometrySpec, frame: &FrameBearing) -> bool {
+    let over = |part: &Part| frame.used(*part).is_some_and(|used| used.1 > MOST_USED);
+    match Part::ALL.iter().find(|part| over(part)) {
+        Some(Part::Neck | Part::Shoulder) => {
+            geometry.neck.thickness_mm += 2.0;
+            geometry.neck.above_pins_mm += 2.0;
+            geometry.strings_from_neck_mm = 0.5 * geometry.neck.thickness_mm + 10.0;
+            geometry.joints.shoulder.across_mm = (0.5 * geometry.neck.thickness_mm).round();
+        }
+        Some(Part::Head) => {
+            // A pillar with a capital: a wider one would only bear more.
+            let face = &mut geometry.joints.head;
+            face.face_width_mm = geometry.neck.thickness_mm.min(geometry.pillar.depth_mm);
+            face.face_height_mm = geometry.pillar.width_mm.max(face.face_height_mm) + 6.0;
+        }
+        Some(Part::Pillar | Part::Foot) => {
+            geometry.pillar.width_mm += 2.0;
+            geometry.pillar.depth_mm += 2.0;
+        }
+        Some(Part::Soundbox) => {
+            geometry.soundbox.side_mm += 0.5;
+            geometry.soundbox.back_mm += 1.0;
+        }
+        None => return false,
+    }
+    true
 }
 
 /// What a thicker board mends.
@@ -252,10 +260,10 @@ impl Meant {
         bear_frame(band, analysis, &resolved.geometry, &resolved.build()).1
     }
 
-    /// The board with what the soundbox pushes it along.
-    fn pushed_board(&self) -> Vec<Known<BoardCut>> {
+    /// All of it, the board with what the soundbox pushes it along.
+    fn pushed(&self) -> Bearing {
         let Self { resolved, analysis, band } = self;
         let Resolved { harp, geometry, .. } = resolved;
-        borne(band, harp, analysis, geometry, &resolved.build()).bearing.board
+        borne(band, harp, analysis, geometry, &resolved.build()).bearing
     }
 }

@@ -170,7 +170,7 @@ board-edges = Une borne vaut pour des bords qui ne tournent ni ne bougent, l’a
 board-bows-at = Après dix ans de fluage, avec le module de flambement, elle voilerait à { $times } fois la poussée en long.
 board-no-bowing = La caisse l’étire en long, si bien qu’elle ne voile pas.
 board-bowing-unjudged = Le voilement sous la poussée en long n’est pas jugé : il y faudrait les mesures de la caisse et le fluage du bois.
-board-ends = N’est pas jugé l’endroit où filet et barres finissent : il y faudrait une table massive dont modules, masse volumique et traction en travers du fil sont connus, et pour des barres en travers les mesures de la caisse. Coupés droit à pleine hauteur, leur colle s’ouvre là d’abord, amincissez-les donc vers leurs bouts (usage courant, sans source).
+board-ends = N’est pas jugé l’endroit où filet et barres finissent : il y faudrait une table massive dont modules, densité et traction en travers du fil sont connus, et pour des barres en travers les mesures de la caisse. Coupés droit à pleine hauteur, leur colle s’ouvre là d’abord, amincissez-les donc vers leurs bouts (usage courant, sans source).
 
 ## Forces
 

@@ -37,10 +37,10 @@ impl BoardState {
         for other in &ended.verdict.uses {
             let mut known = self.verdict.uses.iter_mut();
             match (known.find(|used| used.aspect == other.aspect), other.aspect) {
-                (Some(used), Aspect::RibBent | Aspect::RibGlue | Aspect::BarsEnds) => {
-                    if other.stress > used.stress {
-                        *used = *other;
-                    }
+                (Some(used), Aspect::RibBent | Aspect::RibGlue | Aspect::BarsEnds)
+                    if other.stress > used.stress =>
+                {
+                    *used = *other;
                 }
                 (None, _) => self.verdict.uses.push(*other),
                 _ => {}

@@ -60,7 +60,7 @@ fn pressed(plate: &Plate, pressure_pa: f64, edges: Edges) -> PlateState {
     let stiffness = plate.stiffness().unwrap();
     let mut rises = pressure(&stiffness, pressure_pa);
     stiffness.edged(edges).even().unwrap().solve(&mut rises);
-    plate.state(&stiffness.grid, (&rises, None), Edges::HINGED, 0.5 * plate.length.to_m())
+    plate.state(&stiffness.grid, (&rises, None), edges, 0.5 * plate.length.to_m())
 }
 
 /// S. Timoshenko and S. Woinowsky-Krieger, *Theory of Plates and Shells*, 2nd ed., 1959, tables 8 and 35 (from memory);
