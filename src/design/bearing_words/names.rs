@@ -55,7 +55,6 @@ pub(super) const fn aspect_words(aspect: Aspect) -> Words {
         Aspect::BarsGlue => say::BARS_GLUE,
         Aspect::BarsSheared => say::BARS_SHEARED,
         Aspect::EdgePeel => say::EDGE_PEEL,
-        Aspect::RibEnds => say::RIB_ENDS,
         Aspect::BarsEnds => say::BARS_ENDS,
         Aspect::BoardBows => say::BOARD_BOWS,
     }
@@ -88,7 +87,6 @@ pub(super) const fn mend_board(aspect: Aspect) -> Words {
         Aspect::BarsBent => say::MEND_BARS,
         Aspect::BarsGlue | Aspect::BarsSheared => say::MEND_BARS_GLUE,
         Aspect::EdgePeel => say::MEND_EDGES,
-        Aspect::RibEnds => say::MEND_RIB_ENDS,
         Aspect::BarsEnds => say::MEND_BARS_ENDS,
         Aspect::BoardBows => say::MEND_BOARD_BOWS,
         _ => say::MEND_BOARD,
@@ -146,7 +144,6 @@ pub(super) fn of_board(of: Aspect) -> &'static str {
         Aspect::BarsGlue => say::OF_BARS_GLUE,
         Aspect::BarsSheared => say::OF_BARS_SHEARED,
         Aspect::EdgePeel => say::OF_EDGE_PEEL,
-        Aspect::RibEnds => say::OF_RIB_ENDS,
         Aspect::BarsEnds => say::OF_BARS_ENDS,
         other => aspect_words(other),
     }

@@ -87,7 +87,6 @@ const fn is_glued(aspect: Aspect) -> bool {
         Aspect::RibGlue
             | Aspect::BarsGlue
             | Aspect::EdgePeel
-            | Aspect::RibEnds
             | Aspect::BarsEnds
             | Aspect::MetalGlue
             | Aspect::OpeningOn(Carrier::Tenon | Carrier::Dowels)

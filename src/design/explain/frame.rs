@@ -129,7 +129,7 @@ pub(super) const LOADS: Written = Written {
         Said(page::LOADS_BOARD_PLATE_STIFF_ALONG),
         Said(page::LOADS_LINERS_SIDES_HOLD_EDGES),
         Said(page::LOADS_GLUE_EDGE_TAKEN_STIFF),
-        Said(page::LOADS_WHERE_RIB_BARS_END),
+        Said(page::LOADS_WHERE_BARS_END),
         Said(page::LOADS_HOLES_STRINGS),
         Said(page::LOADS_PART_STRINGS_UP_EVERY),
     ],

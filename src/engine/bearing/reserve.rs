@@ -60,7 +60,7 @@ impl Build {
                 Reserve::of_wood(side.map_or(board, |side| board.or(side)))
             }
             // The energy that breaks goes with the square of the load, as what is allowed does with that of a strength.
-            Aspect::RibEnds | Aspect::BarsEnds => Reserve::of_wood(of.board.tension_across?),
+            Aspect::BarsEnds => Reserve::of_wood(of.board.tension_across?),
             Aspect::BoardBows => {
                 Some(Reserve::of_board(of.board.buckling?, crept_when_it_bows(&self.board)?))
             }
@@ -100,7 +100,6 @@ fn of_wood(margins: &Margins, aspect: Aspect) -> Option<Reserve> {
         | Aspect::BarsGlue
         | Aspect::BarsSheared
         | Aspect::EdgePeel
-        | Aspect::RibEnds
         | Aspect::BarsEnds
         | Aspect::BoardBows => None,
     }

@@ -3,7 +3,7 @@
 
 use crate::engine::units::{Density, Length, Stress};
 
-/// The board under a bar, or the board with a strip on its other face, as it bends along that bar.
+/// The board under a bar, as it bends along that bar.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Leaf {
     /// How thick it is.
@@ -14,8 +14,6 @@ pub struct Leaf {
     pub through: Stress,
     /// Shear modulus between both.
     pub shear: Stress,
-    /// A strip on its other face: thickness, and its modulus, each millimetre of the bar's breadth counted as covered.
-    pub strip: Option<(Length, Stress)>,
 }
 
 /// The end of a bar.
@@ -66,35 +64,9 @@ pub fn energy_j_per_m2(density: Density) -> Option<f64> {
     (energy > 0.0 && energy.is_finite()).then_some(energy)
 }
 
-impl Leaf {
-    /// Stiffness in bending of such a breadth, in N·m², and how far it bends on into what holds it, in m: by itself, and with
-    /// its strip where it has one.
-    fn ways(&self, breadth_m: f64) -> [(f64, f64); 2] {
-        let (t, e) = (self.thickness.to_m(), self.along.to_pa());
-        let own = e * breadth_m * t.powi(3) / 12.0;
-        let reach = |rigidity: f64, thick: f64| {
-            let even = Stress::from_pa(12.0 * rigidity / (breadth_m * thick.powi(3)));
-            thick * root(even, self.through, self.shear)
-        };
-        let alone = (own, reach(own, t));
-        let Some((s, of)) = self.strip.map(|(s, of)| (s.to_m(), of.to_pa())) else {
-            return [alone; 2];
-        };
-        let (one, other) = (e * breadth_m * t, of * breadth_m * s);
-        let apart = 0.5 * (t + s);
-        let both =
-            own + of * breadth_m * s.powi(3) / 12.0 + one * other / (one + other) * apart * apart;
-        [alone, (both, reach(both, t + s))]
-    }
-}
-
 /// How much more is freed over the first half of the board's thickness than beams say: up to 1.14 times as much by plane finite
 /// elements, where the board's wood rolls readily. Source: worked out, `ended_values.json` among the checks.
 const AT_THE_START: f64 = 1.2;
-/// How much counts of what presses the bar against the board. A choice of this program: with it no more was found by finite
-/// elements in space of two boards with string rib and strip, to within 3 % of the energy.
-const PRESSES: f64 = 0.8;
-
 impl BarEnd {
     /// What its glue gives up for each square metre that opens at the end, in J/m²; endless where the board does not bend.
     ///
@@ -104,28 +76,21 @@ impl BarEnd {
     /// comes `M/(1 + K χ t/(E I))`. That leaves the bar at once and lies on the board alone: `G = M²/2b (1/EI − 1/EI′)`, with
     /// `EI′` of bar and board together, whatever the glue line is like, which is thin and stiff beside the wood.
     ///
-    /// `pressed_n` is the shear force with which the bar, if it were let in, presses against the board there, as a rib does that
-    /// strings lift: of it rests `V − λ ΔM` on a bed with `K = 2 λ EI`, and most of that counts against the moment, over
-    /// `χ t`. A bar cut square at its full height is meant.
+    /// Nothing counts that presses the bar against the board there; a bar cut square at its full height is meant.
     ///
     /// # Source
     ///
     /// A. A. Griffith's balance of energy with beams, as by Z. Suo and J. W. Hutchinson, 1990 (from memory); the piece that
     /// bends on: [`root`]. Worked out.
-    pub fn released_j_per_m2(&self, moment_n_m: f64, pressed_n: f64, held_n_m: f64) -> f64 {
-        let breadth = self.breadth.to_m();
-        let of = |(leaf, reach): (f64, f64)| {
-            // The board's own share of the bend as well.
-            let own = self.leaf.ways(breadth)[0].0;
-            let whole = moment_n_m.abs() * (1.0 + own / self.rigidity_n_m2);
-            let comes = whole / (1.0 + held_n_m * reach / leaf);
-            let rests = pressed_n - 0.5 * held_n_m / self.rigidity_n_m2 * (whole - comes);
-            let opens = (comes - PRESSES * rests.max(0.0) * reach).max(0.0);
-            let gains = 1.0 / leaf - 1.0 / (self.rigidity_n_m2 + own);
-            AT_THE_START * 0.5 * opens * opens / breadth * gains.max(0.0)
-        };
-        let [alone, both] = self.leaf.ways(breadth).map(of);
-        alone.max(both)
+    pub fn released_j_per_m2(&self, moment_n_m: f64, held_n_m: f64) -> f64 {
+        let (breadth, leaf) = (self.breadth.to_m(), &self.leaf);
+        let own = leaf.along.to_pa() * breadth * leaf.thickness.to_m().powi(3) / 12.0;
+        let reach = leaf.thickness.to_m() * root(leaf.along, leaf.through, leaf.shear);
+        // The board's own share of the bend as well.
+        let whole = moment_n_m.abs() * (1.0 + own / self.rigidity_n_m2);
+        let comes = whole / (1.0 + held_n_m * reach / own);
+        let gains = 1.0 / own - 1.0 / (self.rigidity_n_m2 + own);
+        AT_THE_START * 0.5 * comes * comes / breadth * gains.max(0.0)
     }
 }
 
@@ -150,7 +115,6 @@ mod tests {
             along: Stress::from_gpa(0.96),
             through: Stress::from_gpa(0.5),
             shear: Stress::from_gpa(0.04),
-            strip: None,
         };
         BarEnd { breadth: Length::from_mm(30.0), leaf, rigidity_n_m2: 117.6 }
     }
@@ -158,39 +122,11 @@ mod tests {
     /// `E I` of the board is 2.4, together 120; of 1 N·m comes `120/117.6`: `1.2 · 1.0204²/0.06 (1/2.4 − 1/120)` is 8.5034.
     #[test]
     fn what_comes_lies_on_the_board_alone() {
-        assert_close(end().released_j_per_m2(-1.0, 0.0, 0.0), 8.5034, 1e-4, "all of it");
+        assert_close(end().released_j_per_m2(-1.0, 0.0), 8.5034, 1e-4, "all of it");
         let reach = 0.01 * root(end().leaf.along, end().leaf.through, end().leaf.shear);
         let half = 2.4 / reach;
-        assert_close(end().released_j_per_m2(1.0, 0.0, half), 0.25 * 8.5034, 1e-4, "half of it");
-        assert_close(end().released_j_per_m2(0.0, 0.0, half), 0.0, 1e-12, "no moment");
-    }
-
-    /// Four fifths of `V χ t` off the moment; no push opens anything, and one that goes the other way is not counted.
-    #[test]
-    fn what_presses_the_bar_on_opens_it_less() {
-        let reach = 0.01 * root(end().leaf.along, end().leaf.through, end().leaf.shear);
-        let half = 0.5 / PRESSES * (120.0 / 117.6) / reach;
-        let freed = |pressed: f64| end().released_j_per_m2(1.0, pressed, 0.0);
-        assert_close(freed(half), 0.25 * 8.5034, 1e-4, "half");
-        assert_close(freed(3.0 * half), 0.0, 1e-12, "all");
-        assert_close(freed(-half), 8.5034, 1e-4, "the other way");
-        // On a firm bed the end that turns loses the push that its moment brought.
-        let [pressed, not] = [half, 0.0].map(|of| end().released_j_per_m2(1.0, of, 1e6));
-        assert!(not > 0.0);
-        assert_close(pressed, not, 1e-12, "on a firm bed");
-    }
-
-    /// A strip on the other face lets more of the moment come and bears it better; the worse of both counts.
-    #[test]
-    fn a_strip_never_counts_as_a_help() {
-        let strip = Some((Length::from_mm(3.0), Stress::from_gpa(9.0)));
-        let with = BarEnd { leaf: Leaf { strip, ..end().leaf }, ..end() };
-        for held in [0.0, 100.0, 1e3, 1e5] {
-            let [one, other] = [with, end()].map(|of| of.released_j_per_m2(1.0, 0.0, held));
-            assert!(one >= other, "{held}: {one} {other}");
-        }
-        let [one, other] = [with, end()].map(|of| of.released_j_per_m2(1.0, 0.0, 1e5));
-        assert!(one > 1.2 * other, "{one} {other}");
+        assert_close(end().released_j_per_m2(1.0, half), 0.25 * 8.5034, 1e-4, "half of it");
+        assert_close(end().released_j_per_m2(0.0, half), 0.0, 1e-12, "no moment");
     }
 
     /// 448 kg/m³ are 320 J/m².

@@ -76,8 +76,6 @@ pub enum Aspect {
     BarsSheared,
     /// The glue of its edges, pulled open.
     EdgePeel,
-    /// The glue at the ends of its string rib, pulled open.
-    RibEnds,
     /// The glue at the ends of its bars, pulled open.
     BarsEnds,
     /// The board pushed along, which bows when it has crept.

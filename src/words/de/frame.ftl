@@ -73,7 +73,6 @@ bars-bent = Biegung ihrer Balken
 bars-glue = Schub im Leim ihrer Balken
 bars-sheared = Schub und Verdrehung ihrer Balken
 edge-peel = Aufreißen des Leims an ihren Rändern
-rib-ends = Aufreißen des Leims an den Enden ihrer Saitenleiste
 bars-ends = Aufreißen des Leims an den Enden ihrer Balken
 board-bows = Ausbeulen unter dem Druck längs, nach zehn Jahren
 of-board-bent = Biegung der Decke
@@ -83,7 +82,6 @@ of-bars-bent = Biegung der Balken der Decke
 of-bars-glue = Schub im Leim der Balken der Decke
 of-bars-sheared = Schub und Verdrehung der Balken der Decke
 of-edge-peel = Aufreißen des Leims an den Rändern der Decke
-of-rib-ends = Aufreißen des Leims an den Enden der Saitenleiste
 of-bars-ends = Aufreißen des Leims an den Enden der Balken der Decke
 
 ## What may be done
@@ -107,7 +105,6 @@ mend-rib-glue = Die Saitenleiste breiter machen, oder die Decke dicker.
 mend-bars = Die Balken höher machen, oder die Decke dicker.
 mend-bars-glue = Die Balken breiter machen, oder mehr davon einleimen.
 mend-edges = Die Reifchen breiter machen, oder die Decke schmaler oder dicker.
-mend-rib-ends = Die Decke an den Enden der Saitenleiste dicker oder schmaler machen, oder die Saitenleiste höher.
 mend-bars-ends = Die Decke an den Enden der Balken dicker machen, oder die Balken höher.
 mend-board-bows = Decke oder Saitenleiste dicker machen, Längsbalken geben, oder den Korpus tiefer machen.
 mend-board = Die Decke dicker oder schmaler machen, oder ihr eine steifere Saitenleiste geben.
@@ -170,7 +167,7 @@ board-edges = Das eine Ende der Spanne gilt für Ränder, die sich weder drehen 
 board-bows-at = Nach zehn Jahren Kriechen, mit dem Modul für das Knicken, würde sie beim { $times }-fachen des Drucks längs ausbeulen.
 board-no-bowing = Der Korpus streckt sie längs, so dass sie nicht ausbeult.
 board-bowing-unjudged = Ausbeulen unter dem Druck längs wird nicht beurteilt: dazu braucht es die Maße des Korpus und das Kriechen des Holzes.
-board-ends = Nicht beurteilt ist, wo Saitenleiste und Balken enden: dazu braucht es eine massive Decke, deren Moduln, Dichte und Zug quer zur Faser bekannt sind, und für Balken quer die Maße des Korpus. Stumpf in voller Höhe abgeschnitten geht ihr Leim dort zuerst auf, deshalb zu den Enden hin auslaufen lassen (übliche Praxis, ohne Quelle).
+board-ends = Wo die Saitenleiste endet, ist nicht beurteilt; wo Balken enden, nur auf einer massiven Decke, deren Moduln, Dichte und Zug quer zur Faser bekannt sind, und bei Balken quer mit den Maßen des Korpus. Stumpf in voller Höhe abgeschnitten geht ihr Leim dort zuerst auf, deshalb zu den Enden hin auslaufen lassen (übliche Praxis, ohne Quelle).
 
 ## Forces
 

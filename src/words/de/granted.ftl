@@ -59,7 +59,7 @@ board-plate = Die Decke ist eine Platte mit querlaufender Faser und stehenden Ja
 board-map = Die Decke hat die Dicken, die Sie von Ort zu Ort angegeben haben, mit gleichmäßigen Übergängen. Ihre höchste Spannung wird von der Mitte bis zu den Rändern gesucht.
 board-map-unusable = Die Dicken von Ort zu Ort lassen sich nicht verwenden, so hat die Decke die bei der längsten und der kürzesten Saite: { $text }. Jede Zeile braucht einen Ort in Prozent und drei Dicken.
 string-holes = Die Saitenlöcher sind von Saitenleiste und Deckleiste abgezogen, oder von einer Decke ohne sie; was sich an ihren Rändern sammelt, bleibt außer Betracht.
-rib-as-one = Saitenleiste, Decke und Deckleiste sind in der Mitte verleimt und biegen sich wie eins. Die Saitenleiste gilt an ihren Enden als stumpf in voller Höhe abgeschnitten: über die Klötze gehen nur Decke und Deckleiste weiter, und auslaufende Enden zählen nicht.
+rib-as-one = Saitenleiste, Decke und Deckleiste sind in der Mitte verleimt und biegen sich wie eins.
 bars-as-one = Balken sind auf ganzer Länge angeleimt und biegen sich wie eins mit der Decke darunter, zwischen Zargen und Enden, die sie halten wie die Decke. Sie drehen sich mit der Decke und werden auf Schub und Verdrehung beurteilt; Lasten neben ihrer Mitte bleiben außer Acht. Wo sie enden, an Klötzen und Reifchen, gelten sie als stumpf in voller Höhe abgeschnitten. Dort geht der Leim zuerst auf, deshalb zu den Enden hin auslaufen lassen (übliche Praxis, ohne Quelle); das zählt nicht mit.
 liners = Reifchen und Zargen halten die Ränder der Decke: mindestens mit einer Zarge, die sich am Boden dreht, höchstens mit Streben, die das Reifchen halten. Ihr Leim ist so fest wie das schwächere Holz quer zur Faser. Aus dem Gedächtnis.
 

@@ -73,7 +73,6 @@ bars-bent = bending of its bars
 bars-glue = shear in the glue of its bars
 bars-sheared = shear and twist of its bars
 edge-peel = peeling of the glue at its edges
-rib-ends = peeling of the glue at the ends of its string rib
 bars-ends = peeling of the glue at the ends of its bars
 board-bows = buckling under the push along it, after ten years
 of-board-bent = bending of the soundboard
@@ -82,7 +81,6 @@ of-rib-glue = shear in the glue of the string rib
 of-bars-bent = bending of the soundboard's bars
 of-bars-glue = shear in the glue of the soundboard's bars
 of-edge-peel = peeling of the glue at the soundboard's edges
-of-rib-ends = peeling of the glue at the ends of the string rib
 of-bars-ends = peeling of the glue at the ends of the soundboard's bars
 of-bars-sheared = shear and twist of the soundboard's bars
 
@@ -107,7 +105,6 @@ mend-rib-glue = Make the string rib wider, or the soundboard thicker.
 mend-bars = Make the bars higher, or the soundboard thicker.
 mend-bars-glue = Make the bars wider, or add more of them.
 mend-edges = Make the liners wider, or the soundboard narrower or thicker.
-mend-rib-ends = Make the soundboard thicker or narrower where the string rib ends, or the string rib higher.
 mend-bars-ends = Make the soundboard thicker where the bars end, or the bars higher.
 mend-board-bows = Make the soundboard or its string rib thicker, give it bars along, or make the soundbox deeper.
 mend-board = Make the soundboard thicker or narrower, or give it a stiffer string rib.
@@ -170,7 +167,7 @@ board-edges = One end of the range is for edges that neither turn nor move, the 
 board-bows-at = After ten years of creep, with the modulus for buckling, it would buckle at { $times } times the push along it.
 board-no-bowing = The soundbox stretches it lengthwise, so it does not buckle.
 board-bowing-unjudged = Buckling under the push along it is not judged: that needs the sizes of the soundbox and the creep of the wood.
-board-ends = Not judged is where string rib and bars end: that needs a solid soundboard of which moduli, density and tension across the grain are known, and for bars across the sizes of the soundbox. Cut square at their full height, their glue opens there first, so thin them out towards their ends (common practice, no source).
+board-ends = Where the string rib ends is not judged; where bars end, only on a solid soundboard of which moduli, density and tension across the grain are known, and for bars across with the sizes of the soundbox. Cut square at their full height, their glue opens there first, so thin them out towards their ends (common practice, no source).
 
 ## Forces
 

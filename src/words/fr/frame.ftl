@@ -73,7 +73,6 @@ bars-bent = flexion de ses barres
 bars-glue = cisaillement dans la colle de ses barres
 bars-sheared = cisaillement et torsion de ses barres
 edge-peel = décollement de ses bords
-rib-ends = décollement aux bouts de son filet
 bars-ends = décollement aux bouts de ses barres
 board-bows = voilement sous la poussée en long, après dix ans
 of-board-bent = flexion de la table
@@ -83,7 +82,6 @@ of-bars-bent = flexion des barres de la table
 of-bars-glue = cisaillement dans la colle des barres de la table
 of-bars-sheared = cisaillement et torsion des barres de la table
 of-edge-peel = décollement des bords de la table
-of-rib-ends = décollement aux bouts du filet de table
 of-bars-ends = décollement aux bouts des barres de la table
 
 ## What may be done
@@ -107,7 +105,6 @@ mend-rib-glue = Faites le filet plus large, ou la table plus épaisse.
 mend-bars = Faites les barres plus hautes, ou la table plus épaisse.
 mend-bars-glue = Faites les barres plus larges, ou plus nombreuses.
 mend-edges = Faites les contre-éclisses plus larges, ou la table plus étroite ou plus épaisse.
-mend-rib-ends = Faites la table plus épaisse ou plus étroite aux bouts du filet, ou le filet plus haut.
 mend-bars-ends = Faites la table plus épaisse aux bouts des barres, ou les barres plus hautes.
 mend-board-bows = Faites la table ou son filet plus épais, donnez-lui des barres en long, ou faites la caisse plus profonde.
 mend-board = Faites la table plus épaisse ou plus étroite, ou donnez-lui un filet plus raide.
@@ -170,7 +167,7 @@ board-edges = Une borne vaut pour des bords qui ne tournent ni ne bougent, l’a
 board-bows-at = Après dix ans de fluage, avec le module de flambement, elle voilerait à { $times } fois la poussée en long.
 board-no-bowing = La caisse l’étire en long, si bien qu’elle ne voile pas.
 board-bowing-unjudged = Le voilement sous la poussée en long n’est pas jugé : il y faudrait les mesures de la caisse et le fluage du bois.
-board-ends = N’est pas jugé l’endroit où filet et barres finissent : il y faudrait une table massive dont modules, densité et traction en travers du fil sont connus, et pour des barres en travers les mesures de la caisse. Coupés droit à pleine hauteur, leur colle s’ouvre là d’abord, amincissez-les donc vers leurs bouts (usage courant, sans source).
+board-ends = L’endroit où le filet finit n’est pas jugé ; celui où les barres finissent, seulement sur une table massive dont modules, densité et traction en travers du fil sont connus, et pour des barres en travers avec les mesures de la caisse. Coupés droit à pleine hauteur, leur colle s’ouvre là d’abord, amincissez-les donc vers leurs bouts (usage courant, sans source).
 
 ## Forces
 

@@ -103,7 +103,7 @@ pub(super) fn board(
     }
 }
 
-/// What is known of the wood of a solid board where string rib and bars end: its rings stand upright, so that their way is that
+/// What is known of the wood of a solid board where bars end: its rings stand upright, so that their way is that
 /// of its thickness. Of the mean energy of parting is allowed what the weakest of twenty have over the square of how far breaking
 /// lies above what is allowed across the grain, as the load that breaks goes with its root.
 fn ends(wood: &Wood, design: &Design) -> Option<BoardEnds> {
@@ -112,20 +112,20 @@ fn ends(wood: &Wood, design: &Design) -> Option<BoardEnds> {
     let share = fifth_percentile_ratio(SCATTER.tension_across) / margin.weak;
     let own = wood.density.as_ref()?.value;
     let of = |ratio: f64| Stress::from_pa(ratio * along.to_pa());
-    let parts = |key: &str, usual: &str| {
-        let woods = &design.geometry.woods;
-        let made = made(key, None, woods).or_else(|| made(usual, None, woods));
-        let Some(Made::Solid(glued)) = made else { return None };
-        let other = glued.density.as_ref()?.value;
-        let lighter = if other < own { other } else { own };
-        Some(energy_j_per_m2(lighter)? * share * share)
+    let (key, usual) = (&design.geometry.bars.wood, BarsSpec::default().wood);
+    let woods = &design.geometry.woods;
+    let made = made(key, None, woods).or_else(|| made(&usual, None, woods));
+    let parts = match made {
+        Some(Made::Solid(bar)) => bar.density.as_ref().and_then(|other| {
+            let lighter = if other.value < own { other.value } else { own };
+            Some(energy_j_per_m2(lighter)? * share * share)
+        }),
+        _ => None,
     };
-    let (rib, bars) = (&design.geometry.board.rib_wood, &design.geometry.bars.wood);
-    let usual = (GeometrySpec::default().board.rib_wood, BarsSpec::default().wood);
     Some(BoardEnds {
         through: of(ratios.tangential),
         rolls: of(ROLLING_MODULUS),
-        parts_j_per_m2: (parts(rib, &usual.0), parts(bars, &usual.1)),
+        parts_j_per_m2: parts,
     })
 }
 

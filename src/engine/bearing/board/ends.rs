@@ -1,4 +1,5 @@
-//! Where string rib and bars end on a board: how near their glue is to opening there.
+//! Where bars end on a board: how near their glue is to opening there. Where its string rib ends is not judged: how far
+//! what presses it against the board keeps it shut is not known well enough.
 
 use super::BoardState;
 use super::whole::{Borne, Whole};
@@ -14,19 +15,15 @@ pub struct BoardEnds {
     pub through: Stress,
     /// Shear modulus of its wood as it rolls.
     pub rolls: Stress,
-    /// What energy of parting, in J/m², is allowed for good where its string rib ends, and where its bars do: that of the
-    /// lighter wood of both.
-    pub parts_j_per_m2: (Option<f64>, Option<f64>),
+    /// What energy of parting, in J/m², is allowed for good where its bars end: that of the lighter wood of both.
+    pub parts_j_per_m2: Option<f64>,
 }
 
 impl BoardEnds {
     /// The same where only a share of every strength may be allowed: energy goes with the square of it.
     #[must_use]
     pub fn times(mut self, ratio: f64) -> Self {
-        let (rib, bars) = &mut self.parts_j_per_m2;
-        for energy in [rib, bars].into_iter().flatten() {
-            *energy *= ratio * ratio;
-        }
+        self.parts_j_per_m2 = self.parts_j_per_m2.map(|energy| energy * ratio * ratio);
         self
     }
 }
@@ -62,66 +59,34 @@ impl Whole<'_> {
     pub(super) fn has_unjudged_ends(&self) -> bool {
         let (parts, bars) = (self.parts, &self.plate.bars);
         let energies = parts.ends.filter(|_| parts.along.is_some() && parts.peeled.is_some());
-        let (rib, of_bars) = energies.map_or((None, None), |of| of.parts_j_per_m2);
+        let of_bars = energies.and_then(|of| of.parts_j_per_m2);
         let has_bars = bars.modulus.to_pa() > 0.0 && bars.cross + bars.pairs > 0;
         let on_unknown = bars.cross > 0 && self.liners.is_none();
-        (parts.has_rib() && rib.is_none()) || (has_bars && (of_bars.is_none() || on_unknown))
+        parts.has_rib() || (has_bars && (of_bars.is_none() || on_unknown))
     }
 
-    /// The glue of the string rib at an end of the board, and that of the bars along it.
-    pub(super) fn ends_along(
-        &self,
-        at: Length,
-        state: &PlateState,
-        of: &Borne,
-    ) -> [Option<Use>; 2] {
-        let (plate, parts) = (self.plate, self.parts);
-        let Some(ends) = parts.ends else { return [None; 2] };
-        let stretched = Push(self.push).stretched_at(at.to_m() / plate.length.to_m());
+    /// The glue of the bars along a board, at an end of it.
+    pub(super) fn ends_along(&self, at: Length, state: &PlateState, of: &Borne) -> Option<Use> {
+        let (plate, ends) = (self.plate, self.parts.ends?);
+        if plate.bars.pairs == 0 || plate.bars.modulus.to_pa() <= 0.0 {
+            return None;
+        }
         let leaf = Leaf {
             thickness: plate.thickness_at(at),
             along: plate.sheet.along,
             through: ends.through,
             shear: ends.rolls,
-            strip: None,
         };
-        let released = |end: BarEnd, high: Length, modulus: Stress, moment: f64, pressed: f64| {
-            let bed = on_bed(end.rigidity_n_m2, self.bed_pa());
-            let held = in_turn(of.edges.ends_n * end.breadth.to_m(), bed);
-            // A bar that is stretched with the board lets go of that as well; one that is shortened stands against a block.
-            let along = 0.5 * modulus.to_pa() * high.to_m() * stretched * stretched;
-            (end.released_j_per_m2(moment, pressed, held).sqrt() + along.sqrt()).powi(2)
-        };
-        let (inside, outside) = (plate.rib.inside, plate.rib.outside);
-        let rib = parts.has_rib().then(|| {
-            let modulus = plate.rib.modulus;
-            let area = inside.0.to_m() * inside.1.to_m();
-            // A strip goes on over what the board is glued to; one without a rib ends as a rib does.
-            let (size, strip) = if area > 0.0 {
-                let covers = modulus.to_pa() * outside.0.to_m() / inside.0.to_m();
-                let counts = covers > 0.0 && outside.1.to_m() > 0.0;
-                (inside, counts.then(|| (outside.1, Stress::from_pa(covers))))
-            } else {
-                (outside, None)
-            };
-            let rigidity_n_m2 = plate.section(at).rigidity_n_m2;
-            let end = BarEnd { breadth: size.0, leaf: Leaf { strip, ..leaf }, rigidity_n_m2 };
-            // Where strings lift the rib, its moment falls off inwards, and it presses against the board.
-            let inwards = if at.to_m() <= 0.0 { state.rib_shear_n } else { -state.rib_shear_n };
-            let pressed = if state.rib_n_m < 0.0 && area > 0.0 { inwards } else { 0.0 };
-            released(end, size.1, modulus, state.rib_n_m, pressed)
-        });
-        let bars = (plate.bars.pairs > 0 && plate.bars.modulus.to_pa() > 0.0).then(|| {
-            let (breadth, high) = plate.bars.pair_size;
-            let rigidity_n_m2 = plate.pair_section_at(at).rigidity_n_m2;
-            let end = BarEnd { breadth, leaf, rigidity_n_m2 };
-            released(end, high, plate.bars.modulus, state.bar_n_m, 0.0)
-        });
-        let (of_rib, of_bars) = ends.parts_j_per_m2;
-        [
-            rib.and_then(|energy| self.opens(Aspect::RibEnds, energy, of_rib)),
-            bars.and_then(|energy| self.opens(Aspect::BarsEnds, energy, of_bars)),
-        ]
+        let (breadth, high) = plate.bars.pair_size;
+        let rigidity_n_m2 = plate.pair_section_at(at).rigidity_n_m2;
+        let end = BarEnd { breadth, leaf, rigidity_n_m2 };
+        let bed = on_bed(rigidity_n_m2, self.bed_pa());
+        let held = in_turn(of.edges.ends_n * breadth.to_m(), bed);
+        // A bar that is stretched with the board lets go of that as well; one that is shortened stands against a block.
+        let stretched = Push(self.push).stretched_at(at.to_m() / plate.length.to_m());
+        let along = 0.5 * plate.bars.modulus.to_pa() * high.to_m() * stretched * stretched;
+        let energy = (end.released_j_per_m2(state.bar_n_m, held).sqrt() + along.sqrt()).powi(2);
+        self.opens(energy)
     }
 
     /// The glue at both ends of a bar across.
@@ -134,7 +99,6 @@ impl Whole<'_> {
             along: plate.sheet.across,
             through: ends.through,
             shear: plate.sheet.shear,
-            strip: None,
         };
         let end = BarEnd { breadth, leaf, rigidity_n_m2: bar.end.rigidity_n_m2 };
         let (low, high) = of.edges.sides_n;
@@ -146,11 +110,7 @@ impl Whole<'_> {
         // A bar that is bent alike at both ends, without the board beside it.
         let own = 2.0 * end.rigidity_n_m2 / plate.width_at(bar.at).to_m();
         let held = in_turn(edge * breadth.to_m(), own);
-        self.opens(
-            Aspect::BarsEnds,
-            end.released_j_per_m2(bar.end_n_m, 0.0, held),
-            ends.parts_j_per_m2.1,
-        )
+        self.opens(end.released_j_per_m2(bar.end_n_m, held))
     }
 
     /// The board as a bed of what lies on its middle, at its softest, in N for each metre along it and metre that it rises:
@@ -168,12 +128,13 @@ impl Whole<'_> {
 
     /// As a stress that pulls the glue open, so that its share of what may be allowed across the grain is that of the load with
     /// which a piece opens, as that goes with the root of the energy.
-    fn opens(&self, aspect: Aspect, energy: f64, allowed: Option<f64>) -> Option<Use> {
+    fn opens(&self, energy: f64) -> Option<Use> {
+        let allowed = self.parts.ends?.parts_j_per_m2?;
         let limit = self.parts.peeled.filter(|limit| limit.to_pa() > 0.0)?;
-        let ratio = (energy / allowed?).sqrt();
+        let ratio = (energy / allowed).sqrt();
         ratio.is_finite().then(|| {
             let stress = Stress::from_pa(ratio * limit.to_pa());
-            Use { aspect, stress, limit: Some(limit), ratio: Some(ratio) }
+            Use { aspect: Aspect::BarsEnds, stress, limit: Some(limit), ratio: Some(ratio) }
         })
     }
 }

@@ -119,13 +119,11 @@ impl Whole<'_> {
             uses.push(simple(Aspect::RibGlue, glue, parts.rolled));
         }
         self.bars(at, state, strain, of, &mut uses);
-        let mut ended = [None; 2];
-        if at.to_m() <= 0.0 || at >= plate.length {
-            ended = self.ends_along(at, state, of);
-        } else if let Some(bar) = nearest(&of.crosses, at) {
-            ended[1] = self.ends_across(bar, of);
-        }
-        uses.extend(ended.into_iter().flatten());
+        uses.extend(if at.to_m() <= 0.0 || at >= plate.length {
+            self.ends_along(at, state, of)
+        } else {
+            nearest(&of.crosses, at).and_then(|bar| self.ends_across(bar, of))
+        });
         if let Some([(low, _), (high, _)]) = self.liners {
             let depth = low.depth.to_m() + share * (high.depth.to_m() - low.depth.to_m());
             let liner = Liner { depth: Length::from_m(depth), ..low };
