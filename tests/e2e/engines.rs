@@ -65,8 +65,9 @@ const IS_DRAWN: &str = "
     return data.some((byte, at) => at % 4 === 3 && byte > 0);
 ";
 
-/// Opens what was kept. On one machine `WebKit` 2.50 let the program trap while its parts came, in three runs; elsewhere it
-/// did not in 400 openings. So it may stop here, and is gone on from as a maker would: by what the page then offers.
+/// Opens what was kept. In one run on another machine the program stopped in `WebKit` while its parts came, and in two more
+/// they never came; why is not known, and some 400 openings elsewhere did not show it. So it may stop here once, is gone on
+/// from as a maker would, by what the page then offers, and its report is printed.
 async fn open_again(browser: &Browser, url: &str) {
     let Some(report) = browser.open_or_stop(url).await else { return };
     // Past what keeps the words of tests that pass.

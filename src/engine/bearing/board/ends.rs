@@ -29,7 +29,7 @@ impl BoardEnds {
 }
 
 impl BoardState {
-    /// Takes of the end of the board beside it what counts more there: the rib bends most at an end, and rib and bars along end.
+    /// Takes of the end of the board beside it what counts more there: the rib bends most at an end, and bars along end.
     pub(super) fn end(&mut self, ended: &Self) {
         for other in &ended.verdict.uses {
             let mut known = self.verdict.uses.iter_mut();
