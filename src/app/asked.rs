@@ -98,7 +98,7 @@ impl Question {
             FindingKind::LittlePull { .. } => Self::Light,
             FindingKind::Inharmonic { .. } => Self::Partial,
             FindingKind::ThinCore { .. } => Self::Core,
-            FindingKind::GaugeOrder { .. } => Self::OrderOfGauges,
+            FindingKind::GaugeOrder { .. } | FindingKind::CoreOrder { .. } => Self::OrderOfGauges,
             FindingKind::OutOfLine { .. } | FindingKind::LengthOff { .. } => Self::Length,
             FindingKind::Note { .. } | FindingKind::PitchOrder { .. } => Self::Note,
             FindingKind::Feel { .. } => Self::FeelsOff,

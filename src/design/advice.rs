@@ -97,6 +97,11 @@ fn said(kind: &FindingKind, figures: Option<&StringFigures>, units: Units) -> St
             let said = if is_thinner { say::gauge_thinner } else { say::gauge_thicker };
             said(&own, &neighbour, &gauge_unit)
         }
+        FindingKind::CoreOrder { core, neighbour } => {
+            let (own, neighbour) =
+                display::against(Figure::Gauge, core.to_mm(), neighbour.to_mm(), &units);
+            say::core_thinner(&own, &neighbour, &gauge_unit)
+        }
         FindingKind::OutOfLine { length: own, neighbour, between } => {
             let (own_mm, neighbour_mm) = (own.to_mm(), neighbour.to_mm());
             let (own, neighbour) = display::against(Figure::Length, own_mm, neighbour_mm, &units);

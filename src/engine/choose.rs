@@ -166,8 +166,8 @@ pub struct Rules {
     pub only_sold_for: bool,
     /// Whether each family is one run, in the order of the families.
     pub in_order: bool,
-    /// Whether within a family no string is thinner than the one above it. An item of unknown gauge may stand beside
-    /// any.
+    /// Whether within a family no string is thinner than the one above it, and no wound one has a thinner core. An item
+    /// of unknown gauge may stand beside any, and a core beside an unknown or none.
     pub no_shrinking: bool,
     /// By how many per cent the pluck stiffness may rise or fall from a string to the next.
     pub most_jump_percent: Option<f64>,

@@ -49,6 +49,8 @@ pub enum FindingKind {
     ThinCore { gauge_ratio: f64, limit_ratio: f64 },
     /// Thinner than the string above it, or thicker than the one below, of the same material.
     GaugeOrder { gauge: Length, neighbour: Length },
+    /// Wound on a thinner core than the string above it, of the same materials.
+    CoreOrder { core: Length, neighbour: Length },
     /// Its length steps out of line: longer than the string below it, or shorter than the one above.
     /// `between` is the length midway (as a ratio) between its neighbours.
     OutOfLine { length: Length, neighbour: Length, between: Option<Length> },
@@ -105,6 +107,7 @@ impl FindingKind {
             | Self::Note { why: Misplaced::Row, .. }
             | Self::TightRaise { .. } => Weight::Warning,
             Self::GaugeOrder { .. }
+            | Self::CoreOrder { .. }
             | Self::Note { why: Misplaced::Sign, .. }
             | Self::Feel { .. }
             | Self::Jump { .. }

@@ -10,8 +10,11 @@ use stringloft::design::document::{Design, Units};
 use stringloft::design::presets::{KINDS, Kind, OPEN_TUNINGS, SAMPLES, Wish};
 use stringloft::design::resolve::{Resolved, resolve};
 use stringloft::design::stock::{StockList, starting_list};
-use stringloft::engine::analysis::{Analysis, analyse};
+use stringloft::design::table;
+use stringloft::engine::analysis::{Analysis, Known, analyse};
 use stringloft::engine::findings::Finding;
+use stringloft::engine::pitch::Note;
+use stringloft::engine::units::Length;
 
 /// The new harps: the kind by its key, and how many strings.
 const NEW: [(&str, usize); 14] = [
@@ -232,6 +235,9 @@ fn the_first_set_is_one_that_a_maker_would_string() {
             let gauge = |at: usize| figures[at].gauge.expect("a gauge").to_mm();
             let thinner = gauge(1) < gauge(0) - 1e-9;
             check(!(same && thinner), &format!("{} is thinner", made[1].note));
+            let core = |at: usize| figures[at].core.expect("a core").to_mm();
+            let thinner = made[0].make_up.is_wound() && core(1) < core(0) - 1e-9;
+            check(!(same && thinner), &format!("the core of {} is thinner", made[1].note));
         }
         for finding in new_findings(analysis, &outcome.analysis) {
             check(false, &format!("{finding:?}"));
@@ -273,6 +279,51 @@ fn strings_and_lengths_in_turn_leave_a_harp_that_can_be_built() {
         }
     }
     assert!(!wrong.contains("wrong"), "{wrong}");
+}
+
+/// A lever harp as a maker might paste it: nylon, gut from A4, steel wound with copper from F3, and no gauges.
+fn pasted(strings: u32) -> Design {
+    let top: Note = "A6".parse().expect("a note");
+    let mut table = String::from("note,length_mm,make_up\n");
+    for place in 0..strings {
+        let down = i32::try_from(place).expect("a short list");
+        let note = top.moved(-down, |_| 0).expect("within the octaves");
+        let share = f64::from(place) / f64::from(strings - 1);
+        let length_mm = 102.0 * (1330.0_f64 / 102.0).powf(share);
+        let material = match place {
+            0..14 => "nylon 0.8",
+            14..23 => "gut 1.2",
+            _ => "steel 0.4 + copper 0.3",
+        };
+        let _ = writeln!(table, "{note},{length_mm:.1},{material}");
+    }
+    let read = table::read(&table).expect("a table of these");
+    let mut design = read.into_design(&SAMPLES[0].design());
+    for string in &mut design.strings {
+        string.make_up.diameter.clear();
+        string.make_up.layers.iter_mut().for_each(|layer| layer.size.clear());
+    }
+    design
+}
+
+/// What no maker would string: a bass whose cores go to and fro, though the whole gauges rise.
+#[test]
+fn the_cores_of_a_wound_bass_rise_with_its_gauges() {
+    let case = Case::new("pasted".to_owned(), pasted(34));
+    let outcome = case.outcome();
+    assert!(outcome.conflicts.is_empty(), "{:?}", outcome.conflicts);
+    let strings = &outcome.analysis.strings;
+    let wound: Vec<(f64, f64)> = (outcome.preview.strings.iter().zip(strings))
+        .filter(|(string, _)| string.make_up.is_wound())
+        .map(|(_, figures)| {
+            let mm = |length: Known<Length>| length.expect("known").to_mm();
+            (mm(figures.core), mm(figures.gauge))
+        })
+        .collect();
+    assert!(wound.len() >= 8, "{wound:?}");
+    for pair in wound.windows(2) {
+        assert!(pair[1].0 >= pair[0].0 - 1e-9 && pair[1].1 >= pair[0].1 - 1e-9, "{wound:?}");
+    }
 }
 
 /// What the curve to begin with is depends on the harp.

@@ -17,6 +17,8 @@ pub struct Choice {
     pub alike: usize,
     pub family: Option<usize>,
     pub gauge_nm: Option<f64>,
+    /// Of the core of what is wound.
+    pub core_nm: Option<f64>,
     pub pull_n: f64,
     pub stiffness: f64,
     /// Units of price; 0 for what is kept.
@@ -191,7 +193,9 @@ impl<'a> Model<'a> {
         if a > b && self.task.rules.in_order {
             return Some(LimitKind::Order);
         }
-        let thinner = matches!((upper.gauge_nm, lower.gauge_nm), (Some(a), Some(b)) if a > b);
+        let over = |pair| matches!(pair, (Some(a), Some(b)) if a > b);
+        let thinner =
+            over((upper.gauge_nm, lower.gauge_nm)) || over((upper.core_nm, lower.core_nm));
         (a == b && thinner && self.task.rules.no_shrinking).then_some(LimitKind::Shrinking)
     }
 }
@@ -209,7 +213,8 @@ fn choice(
     if figures.tension.is_err() {
         say(LimitKind::NoPull, 1.0);
     }
-    let gauge_nm = figures.gauge.ok().map(|gauge| (gauge.to_mm() * 1e6).round());
+    let nm = |length: stringloft::engine::units::Length| (length.to_mm() * 1e6).round();
+    let (gauge_nm, core_nm) = (figures.gauge.ok().map(nm), figures.core.ok().map(nm));
     if figures.tension.is_ok() {
         match figures.load_share_percent {
             Ok(share) => {
@@ -233,7 +238,6 @@ fn choice(
         let zones = rules.zones.iter().filter(|z| z.strings.0 <= string && string <= z.strings.1);
         let (mut least, mut most) = (None::<f64>, None::<f64>);
         for zone in zones {
-            let nm = |gauge: stringloft::engine::units::Length| (gauge.to_mm() * 1e6).round();
             least = zone.least.map(|g| least.map_or(nm(g), |l| l.max(nm(g)))).or(least);
             most = zone.greatest.map(|g| most.map_or(nm(g), |m| m.min(nm(g)))).or(most);
         }
@@ -279,6 +283,7 @@ fn choice(
         alike: task.stock.get(item).and_then(same).unwrap_or(item),
         family,
         gauge_nm,
+        core_nm: core_nm.filter(|core| gauge_nm.is_none_or(|gauge| *core < gauge)),
         pull_n: figures.tension.map_or(0.0, Force::to_n),
         stiffness: figures.pluck_stiffness.map_or(0.0, Stiffness::to_n_per_m),
         units: price.map_or(1.0, |price| price / task.weights.price_unit),

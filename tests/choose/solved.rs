@@ -109,6 +109,7 @@ fn usable(model: &Model<'_>, row: &Row) -> Vec<Value> {
                 "item": choice.alike,
                 "family": choice.family,
                 "gauge_nm": choice.gauge_nm,
+                "core_nm": choice.core_nm,
                 "pull_n": choice.pull_n,
                 "stiffness": choice.stiffness,
                 "units": choice.units,

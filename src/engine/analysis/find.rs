@@ -207,6 +207,11 @@ fn of_neighbours(blame: &Blame<'_>, upper: usize, found: &mut Vec<Finding>) {
         let gauge = strings.get(index)?.gauge.ok()?.to_m();
         blame.are_alike(index, upper).then_some(gauge)
     };
+    // A plain string is its own core: what is said of its gauge is not said again.
+    let core = |index: usize| {
+        let is_wound = strings[index].core != strings[index].gauge;
+        strings[index].core.ok().filter(|_| is_wound)
+    };
     if blame.are_alike(upper, lower) {
         if let (true, Some(above), Some(below)) = (falls, gauge(upper), gauge(lower))
             && below < above - SAME_GAUGE.to_m()
@@ -215,6 +220,10 @@ fn of_neighbours(blame: &Blame<'_>, upper: usize, found: &mut Vec<Finding>) {
             if let (Ok(gauge), Ok(neighbour)) = (strings[index].gauge, strings[other].gauge) {
                 found.push(Finding { index, kind: FindingKind::GaugeOrder { gauge, neighbour } });
             }
+        } else if let (true, Some(neighbour), Some(core)) = (falls, core(upper), core(lower))
+            && core.to_m() < neighbour.to_m() - SAME_GAUGE.to_m()
+        {
+            found.push(Finding { index: lower, kind: FindingKind::CoreOrder { core, neighbour } });
         }
         return;
     }

@@ -273,7 +273,7 @@ pub(super) fn nearest(task: &Task, table: &Table, chain: &Chain, chosen: &[usize
         counted += usize::from(change);
         if rules.in_order && above.rank() > candidate.rank() {
             say(strings, LimitKind::Order, LARGE);
-        } else if rules.no_shrinking && !change && above.above_nm() > candidate.below_nm() {
+        } else if rules.no_shrinking && !change && above.shrinks_to(candidate) {
             say(strings, LimitKind::Shrinking, SMALL);
         }
         if chain.jumps(upper, above, candidate) {

@@ -22,6 +22,7 @@ pub(super) struct Candidate {
     pub pull: f64,
     family: Option<usize>,
     gauge_nm: Option<f64>,
+    core_nm: Option<f64>,
 }
 
 impl Candidate {
@@ -38,6 +39,21 @@ impl Candidate {
     /// The gauge as one that may stand below any when it is not known.
     pub fn below_nm(&self) -> f64 {
         self.gauge_nm.unwrap_or(f64::INFINITY)
+    }
+
+    /// The core as one that may stand above any where there is none, or it is not known.
+    pub fn core_above_nm(&self) -> f64 {
+        self.core_nm.unwrap_or(f64::NEG_INFINITY)
+    }
+
+    /// The core as one that may stand below any where there is none, or it is not known.
+    pub fn core_below_nm(&self) -> f64 {
+        self.core_nm.unwrap_or(f64::INFINITY)
+    }
+
+    /// Whether one of the same family is thinner, or has a thinner core.
+    pub fn shrinks_to(&self, lower: &Self) -> bool {
+        self.above_nm() > lower.below_nm() || self.core_above_nm() > lower.core_below_nm()
     }
 }
 
@@ -219,6 +235,7 @@ impl Chain {
                         pull: cell.pull_n / unit_n,
                         family: facts.family,
                         gauge_nm: facts.gauge_nm,
+                        core_nm: facts.core_nm,
                     }
                 })
                 .collect();
@@ -284,6 +301,7 @@ impl Chain {
                 candidate.family =
                     candidate.family.map(|family| MOST_FAMILIES - family.min(MOST_FAMILIES));
                 candidate.gauge_nm = candidate.gauge_nm.map(|gauge| -gauge);
+                candidate.core_nm = candidate.core_nm.map(|core| -core);
             }
             std::mem::swap(&mut layer.above, &mut layer.below);
             layer.above.reverse();
@@ -379,7 +397,7 @@ impl Chain {
         if !free {
             if change && lower.family < upper.family {
                 way.cost += self.soft.order;
-            } else if !change && upper.above_nm() > lower.below_nm() {
+            } else if !change && upper.shrinks_to(lower) {
                 way.cost += self.soft.shrinking;
             }
             if self.jumps(layer, upper, lower) {

@@ -31,7 +31,7 @@ pub enum LimitKind {
     Stock,
     /// A family comes after one that it should come before.
     Order,
-    /// A string is thinner than the one above it.
+    /// A string, or its core, is thinner than the one above it.
     Shrinking,
     /// The pluck stiffness jumps from a string to the next.
     Jump,
@@ -100,6 +100,8 @@ pub(super) struct Facts {
     pub family: Option<usize>,
     /// Whole nanometres, so that two units give one number.
     pub gauge_nm: Option<f64>,
+    /// Of the core of what is wound.
+    pub core_nm: Option<f64>,
     made: Made,
 }
 
@@ -370,7 +372,10 @@ impl Table {
 }
 
 fn facts(make_up: &super::MakeUp, family: Option<usize>) -> Facts {
-    Facts { family, gauge_nm: make_up.gauge().map(whole_nm), made: Made::of(make_up) }
+    let is_plain = matches!(make_up, super::MakeUp::Plain { .. });
+    let core = make_up.core().filter(|_| !is_plain).map(|(_, diameter)| whole_nm(diameter));
+    let gauge_nm = make_up.gauge().map(whole_nm);
+    Facts { family, gauge_nm, core_nm: core, made: Made::of(make_up) }
 }
 
 /// Of each item the first of its family that is one string to buy with it. They have one gauge, so that they follow

@@ -40,10 +40,10 @@ struct Found {
 const NOT_FOUND: Found = Found { value: f64::INFINITY, pull: f64::INFINITY, next: NONE };
 
 /// Which followers a sweep looks at.
-#[derive(Clone, Copy, PartialEq, Eq)]
+#[derive(Clone, Copy, PartialEq)]
 enum Sweep {
-    /// Of the same family and not thinner.
-    NotThinner,
+    /// Of the same family, not thinner, and for the strings above whose core is this, with none that is thinner.
+    NotThinner(f64),
     /// Of the same family.
     Within,
     /// Of families that come later.
@@ -135,6 +135,7 @@ impl Pass {
         let few = pairs <= FEW || limited || below.is_some() && chain.free_of_rules(at);
         let mut found = vec![NOT_FOUND; width];
         let mut tree = Envelope::new();
+        let cores = if few || chain.soft.shrinking == 0.0 { Vec::new() } else { cores(layer) };
         for state in 0..states {
             match below {
                 None => found.fill(Found { value: 0.0, pull: 0.0, next: NONE }),
@@ -148,7 +149,7 @@ impl Pass {
                         }
                     } else {
                         self.stay(chain, at, state, &mut found);
-                        self.sweeps(chain, at, state, &mut tree, &mut found);
+                        self.sweeps(chain, at, state, &cores, (&mut tree, &mut found));
                     }
                 }
             }
@@ -160,7 +161,8 @@ impl Pass {
             }
         }
         self.layers[at] = sums;
-        let swept = 8 * (width + below.map_or(0, |below| below.candidates.len()));
+        let passes = 8 * (1 + cores.len() / 4);
+        let swept = passes * (width + below.map_or(0, |below| below.candidates.len()));
         states * if few { pairs } else { swept } + 1
     }
 
@@ -202,12 +204,12 @@ impl Pass {
         chain: &Chain,
         at: usize,
         state: usize,
-        tree: &mut Envelope,
-        found: &mut [Found],
+        cores: &[f64],
+        (tree, found): (&mut Envelope, &mut [Found]),
     ) {
         let mut sweep = |kind| self.sweep(chain, at, state, kind, tree, found);
-        if chain.soft.shrinking > 0.0 {
-            sweep(Sweep::NotThinner);
+        for core in cores {
+            sweep(Sweep::NotThinner(*core));
         }
         if chain.soft.shrinking < f64::INFINITY {
             sweep(Sweep::Within);
@@ -244,6 +246,9 @@ impl Pass {
         for visit in 0..count {
             let index = nth(&upper.above, visit);
             let candidate = &upper.candidates[index];
+            if matches!(kind, Sweep::NotThinner(core) if core != candidate.core_above_nm()) {
+                continue;
+            }
             let rank = candidate.rank();
             if !across && rank != family {
                 family = rank;
@@ -254,7 +259,7 @@ impl Pass {
                 let follower = &lower.candidates[next];
                 let (later, same) = (follower.rank() > rank, follower.rank() == rank);
                 let allowed = match kind {
-                    Sweep::NotThinner => same && follower.below_nm() >= candidate.above_nm(),
+                    Sweep::NotThinner(_) => same && follower.below_nm() >= candidate.above_nm(),
                     Sweep::Within => same,
                     Sweep::After => later,
                     Sweep::Before => !later && !same,
@@ -266,7 +271,9 @@ impl Pass {
                 }
                 put += 1;
                 let value = self.least(at + 1, way.state, next);
-                if allowed && value < f64::INFINITY {
+                let thin =
+                    matches!(kind, Sweep::NotThinner(core) if core > follower.core_below_nm());
+                if allowed && !thin && value < f64::INFINITY {
                     let foot = follower.log_pull - step.shift;
                     let height = value + weight * foot * foot;
                     let of = u16::try_from(next).unwrap_or(NONE);
@@ -279,4 +286,16 @@ impl Pass {
             }
         }
     }
+}
+
+/// The cores of a string's candidates, each once; few, as of a stock of a few materials.
+fn cores(layer: &Layer) -> Vec<f64> {
+    let mut cores: Vec<f64> = Vec::new();
+    for candidate in &layer.candidates {
+        let core = candidate.core_above_nm();
+        if !cores.contains(&core) {
+            cores.push(core);
+        }
+    }
+    cores
 }

@@ -24,6 +24,7 @@ inharmonic-far = ihre Teiltöne sind für eine Saite viel zu hoch. Länge und St
 inharmonic = ihr 8. Teilton ist { $cents } Cent zu hoch (zugelassen sind { $limit }): sie wird falsch klingen. Eine kleinere Stärke, eine längere Saite oder eine auf dünnem Kern umsponnene klingt reiner.
 thin-core = sie ist { $ratio }-mal so dick wie ihr Kern, mehr als { $limit }-mal: der Kern ist dünn für das, was er trägt. Einen dickeren Kern oder eine dünnere Umspinnung nehmen.
 gauge-thinner = ihre Stärke von { $gauge } { $unit } ist kleiner als die der Saite darüber ({ $neighbour } { $unit }).
+core-thinner = ihr Kern von { $core } { $unit } ist dünner als der der Saite darüber ({ $neighbour } { $unit }).
 gauge-thicker = ihre Stärke von { $gauge } { $unit } ist größer als die der Saite darunter ({ $neighbour } { $unit }).
 
 ## Längen

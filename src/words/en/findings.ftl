@@ -24,6 +24,7 @@ inharmonic-far = its partials are far too sharp for a string. Check its length a
 inharmonic = its partial 8 is { $cents } cents sharp (you allow { $limit }): it will sound false. A thinner gauge, a longer string or one wound on a thin core sounds truer.
 thin-core = it is { $ratio } times as thick as its core, above { $limit }: the core is thin for what it carries. Use a thicker core or a thinner winding.
 gauge-thinner = its gauge of { $gauge } { $unit } is thinner than that of the string above it ({ $neighbour } { $unit }).
+core-thinner = its core of { $core } { $unit } is thinner than that of the string above it ({ $neighbour } { $unit }).
 gauge-thicker = its gauge of { $gauge } { $unit } is thicker than that of the string below it ({ $neighbour } { $unit }).
 
 ## Lengths

@@ -24,6 +24,7 @@ inharmonic-far = ses partiels sont bien trop hauts pour une corde. Vérifiez sa 
 inharmonic = son partiel 8 est trop haut de { $cents } cents (vous en admettez { $limit }) : elle sonnera faux. Un diamètre plus faible, une corde plus longue ou une corde filée sur une âme mince sonne plus juste.
 thin-core = elle est { $ratio } fois plus grosse que son âme, au-delà de { $limit } : l’âme est mince pour ce qu’elle porte. Prenez une âme plus grosse ou un filage plus mince.
 gauge-thinner = son diamètre de { $gauge } { $unit } est plus faible que celui de la corde au-dessus ({ $neighbour } { $unit }).
+core-thinner = son âme de { $core } { $unit } est plus mince que celle de la corde au-dessus ({ $neighbour } { $unit }).
 gauge-thicker = son diamètre de { $gauge } { $unit } est plus fort que celui de la corde au-dessous ({ $neighbour } { $unit }).
 
 ## Longueurs

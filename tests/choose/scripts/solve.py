@@ -41,6 +41,9 @@ def pair(case, upper, one, lower, other):
     gauges = (one["gauge_nm"], other["gauge_nm"])
     if ruled and rules["no_shrinking"] and not change and None not in gauges and gauges[0] > gauges[1]:
         return None
+    cores = (one["core_nm"], other["core_nm"])
+    if ruled and rules["no_shrinking"] and not change and None not in cores and cores[0] > cores[1]:
+        return None
     feel = math.log(other["stiffness"] / one["stiffness"])
     tension = math.log(other["pull_n"] / one["pull_n"])
     if upper["wanted"] and lower["wanted"]:
