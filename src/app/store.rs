@@ -257,6 +257,13 @@ impl Store {
         self.notice.set(Some(Notice::new(text, false)));
     }
 
+    /// Takes away what was told of something that was done; what went wrong stays.
+    pub fn forget_done(self) {
+        if self.notice.with_untracked(|notice| notice.as_ref().is_some_and(|n| !n.is_problem())) {
+            self.notice.set(None);
+        }
+    }
+
     /// Tells what went wrong and what to do.
     pub fn complain(self, text: impl Into<String>) {
         self.notice.set(Some(Notice::new(&text.into(), true)));

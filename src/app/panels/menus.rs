@@ -64,7 +64,11 @@ fn opener(
     words: &'static str,
     window: Window,
 ) -> AnyView {
-    item(id, title, words, move || store.window.set(Some(window)))
+    item(id, title, words, move || {
+        // What was told is done with: the window says what there is to say of itself.
+        store.forget_done();
+        store.window.set(Some(window));
+    })
 }
 
 fn designs(store: Store) -> AnyView {

@@ -27,20 +27,24 @@ pub fn menu(
 }
 
 /// Closes the menu that is open when something else is pressed or gets the keyboard, when one of its buttons was
-/// pressed, and by Escape. Called once, for all menus of the page.
+/// pressed, and by Escape; the arrow keys go through its lines. Called once, for all menus of the page.
 pub fn mind_menus() {
     for kind in ["click", "focusin", "keydown"] {
-        let _ = window_event_listener_untyped(kind, |event| close_menu(&event));
+        let _ = window_event_listener_untyped(kind, |event| mind_menu(&event));
     }
 }
 
-fn close_menu(event: &Event) {
+fn mind_menu(event: &Event) {
     let Ok(Some(menu)) = document().query_selector("details.menu[open]") else { return };
     let target: Option<Element> = event.target().and_then(|target| target.dyn_into().ok());
     let Some(target) = target else { return };
     let inside = menu.contains(Some(&target));
     let close = match event.dyn_ref::<KeyboardEvent>() {
-        Some(keys) => keys.key() == "Escape",
+        Some(keys) => match keys.key().as_str() {
+            "ArrowDown" if inside => return go_on(&menu, &target, true, keys),
+            "ArrowUp" if inside => return go_on(&menu, &target, false, keys),
+            key => key == "Escape",
+        },
         None if event.type_() == "click" => {
             !inside || matches!(target.closest("button"), Ok(Some(_)))
         }
@@ -53,6 +57,22 @@ fn close_menu(event: &Event) {
             focus(menu.first_element_child());
         }
     }
+}
+
+/// A line of a menu that can be pressed.
+const LINE: &str = ":is(button, input:not([tabindex])):not(:disabled)";
+
+/// Goes on from a line of a menu, or from its word, to the next line that can be pressed.
+fn go_on(menu: &Element, from: &Element, down: bool, keys: &KeyboardEvent) {
+    keys.prevent_default();
+    let all = menu.get_elements_by_tag_name("*");
+    let mut lines: Vec<Element> = (0..all.length()).filter_map(|at| all.item(at)).collect();
+    lines.retain(|line| line.matches(LINE).unwrap_or(false));
+    if !down {
+        lines.reverse();
+    }
+    let here = lines.iter().position(|line| line == from).map_or(0, |here| here + 1);
+    focus(lines.get(here % lines.len().max(1)).cloned());
 }
 
 /// In a row of buttons of the class `stop` the arrow keys go on to the next, and the tab key out of the row.
