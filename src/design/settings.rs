@@ -128,7 +128,9 @@ impl Setting {
 
     /// What is wrong with the number in a design.
     pub fn wrong(self, design: &Design) -> Option<String> {
-        self.of(design).and_then(|got| self.row().wrong(got, self.usual()))
+        // The usual number comes from a whole usual design: it is made only where there is something to say.
+        let got = self.of(design).filter(|got| !self.row().takes(*got))?;
+        self.row().wrong(got, self.usual())
     }
 }
 

@@ -9,6 +9,7 @@
 mod axes;
 mod curve;
 mod loads;
+mod near;
 mod neck;
 mod shoulder;
 mod smooth;

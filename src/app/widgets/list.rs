@@ -25,6 +25,14 @@ pub fn list(parts: impl Fn() -> Vec<Part> + Send + Sync + 'static) -> AnyView {
         .into_any()
 }
 
+/// A list of so many parts, of which each follows by itself what it shows: none is made again for a figure that changes.
+pub fn counted(
+    count: impl Fn() -> usize + Send + Sync + 'static,
+    make: impl Fn(usize) -> AnyView + Copy + Send + Sync + 'static,
+) -> AnyView {
+    list(move || (0..count()).map(|place| part(&place, move || make(place))).collect())
+}
+
 /// What stands there while a condition holds.
 pub fn while_so(
     holds: impl Fn() -> bool + Send + Sync + 'static,

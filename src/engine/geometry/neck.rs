@@ -1,9 +1,8 @@
 //! The neck: a smooth curve through the bridge pins, the two edges at their clearances, and the middle line.
 
-use kurbo::{
-    Affine, BezPath, CubicBez, ParamCurve, ParamCurveNearest, PathSeg, Point as Node, Rect, Vec2,
-};
+use kurbo::{Affine, BezPath, CubicBez, PathSeg, Point as Node, Rect, Vec2};
 
+use super::near::{GROUP, boxed, distance_squared, groups, nearest, to_box};
 use super::shoulder::WayIn;
 use super::spline::Spline;
 use super::{Axes, Geometry};
@@ -140,76 +139,88 @@ impl Smooth {
         Vec2::new(-way.y, way.x)
     }
 
-    /// The curve shifted, and from there an edge at a distance to the left that keeps it from the whole curve.
-    /// `None` where hardly anything of it does.
-    fn edge(&self, shift: Vec2, left_m: f64) -> Option<BezPath> {
-        let places = self.kept(left_m);
-        (places.len() >= 2).then(|| self.beside(shift, left_m, &places))
-    }
-
     /// Knots, and places between them.
-    fn fine(&self) -> Vec<f64> {
+    fn fine(&self) -> Vec<Spot> {
         let pieces = self.knots().windows(2).flat_map(|pair| {
             (0..PIECES)
                 .map(|piece| pair[0] + f64::from(piece) / f64::from(PIECES) * (pair[1] - pair[0]))
         });
-        pieces.chain(self.knots().last().copied()).collect()
+        pieces.chain(self.knots().last().copied()).map(|t| self.spot(t)).collect()
     }
 
-    /// The curve itself, shifted.
-    fn path(&self, shift: Vec2, places: &[f64]) -> BezPath {
-        self.beside(shift, 0.0, places)
-    }
-
-    /// A curve at a distance to the left of the shifted curve. The ends and the slopes of its pieces are exact.
-    /// Where places are left out, it goes straight.
-    fn beside(&self, shift: Vec2, left_m: f64, places: &[f64]) -> BezPath {
-        let fine = self.fine();
-        let mut path = BezPath::new();
-        let mut last: Option<f64> = None;
-        for to in places {
-            let node = self.at(*to) + shift + left_m * self.left(*to);
-            let is_next = |from: f64| {
-                let place = fine.partition_point(|knot| *knot <= from);
-                fine.get(place).is_some_and(|next| next == to)
-            };
-            match last {
-                None => path.move_to(node),
-                Some(from) if is_next(from) => {
-                    // The slope of the curve beside is that of the curve, less by what it bends.
-                    let third = |t: f64| {
-                        ((*to - from) / 3.0) * (1.0 - left_m * self.curvature(t)) * self.slope(t)
-                    };
-                    let before = self.at(from) + shift + left_m * self.left(from);
-                    path.curve_to(before + third(from), node - third(*to), node);
-                }
-                Some(_) => path.line_to(node),
-            }
-            last = Some(*to);
+    fn spot(&self, t: f64) -> Spot {
+        let slope = self.slope(t);
+        let length = slope.hypot();
+        let second = Vec2::new(self.across.second(t), self.along.second(t));
+        Spot {
+            t,
+            node: self.at(t),
+            slope,
+            left: Vec2::new(-slope.y, slope.x) / length,
+            curvature: slope.cross(second) / length.powi(3),
         }
-        path
-    }
-
-    /// The places at which a curve at a distance to the left keeps that distance from the whole curve.
-    fn kept(&self, left_m: f64) -> Vec<f64> {
-        let fine = self.fine();
-        let chords: Vec<(Node, Node)> =
-            fine.windows(2).map(|pair| (self.at(pair[0]), self.at(pair[1]))).collect();
-        // Squares are compared, as there are some twenty thousand of them and a root takes longer than all else.
-        let far = (KEPT * left_m).powi(2);
-        let keeps = |t: &f64| {
-            let node = self.at(*t) + left_m * self.left(*t);
-            chords.iter().all(|(from, to)| distance_squared(node, *from, *to) >= far)
-        };
-        fine.iter().copied().filter(keeps).collect()
     }
 }
 
-/// Distance of a place from a straight piece, squared.
-fn distance_squared(place: Node, from: Node, to: Node) -> f64 {
-    let way = to - from;
-    let share = ((place - from).dot(way) / way.hypot2()).clamp(0.0, 1.0);
-    (place - (from + share * way)).hypot2()
+/// A place of a curve, with what is asked of it again and again.
+#[derive(Clone, Copy)]
+struct Spot {
+    t: f64,
+    node: Node,
+    slope: Vec2,
+    /// To the left of the way, of length 1.
+    left: Vec2,
+    /// In 1/m; above 0 where the curve turns to the left.
+    curvature: f64,
+}
+
+/// The shifted curve, and from there an edge at a distance to the left that keeps it from the whole curve. `None` where
+/// hardly anything of it does.
+fn edge(fine: &[Spot], shift: Vec2, left_m: f64) -> Option<BezPath> {
+    let kept = kept(fine, left_m);
+    (kept.iter().filter(|keeps| **keeps).count() >= 2).then(|| beside(fine, shift, left_m, &kept))
+}
+
+/// A curve at a distance to the left of the shifted curve. The ends and the slopes of its pieces are exact. Where places
+/// are left out, it goes straight.
+fn beside(fine: &[Spot], shift: Vec2, left_m: f64, kept: &[bool]) -> BezPath {
+    let mut path = BezPath::new();
+    let mut last: Option<(usize, Node)> = None;
+    for (place, to) in fine.iter().enumerate().filter(|(place, _)| kept[*place]) {
+        let node = to.node + shift + left_m * to.left;
+        match last {
+            None => path.move_to(node),
+            Some((before, from)) if before + 1 == place => {
+                // The slope of the curve beside is that of the curve, less by what it bends.
+                let third_of = (to.t - fine[before].t) / 3.0;
+                let third = |spot: &Spot| third_of * (1.0 - left_m * spot.curvature) * spot.slope;
+                path.curve_to(from + third(&fine[before]), node - third(to), node);
+            }
+            Some(_) => path.line_to(node),
+        }
+        last = Some((place, node));
+    }
+    path
+}
+
+/// At which places a curve at a distance to the left keeps that distance from the whole curve.
+fn kept(fine: &[Spot], left_m: f64) -> Vec<bool> {
+    if !fine.iter().all(|spot| spot.node.is_finite() && spot.left.is_finite()) {
+        return vec![false; fine.len()];
+    }
+    let chords: Vec<(Node, Node)> =
+        fine.windows(2).map(|pair| (pair[0].node, pair[1].node)).collect();
+    let around = groups(&chords, |(from, to)| Rect::from_points(*from, *to));
+    // Squares are compared, as there are thousands of them and a root takes longer than all else.
+    let far = (KEPT * left_m).powi(2);
+    let keeps = |spot: &Spot| {
+        let node = spot.node + left_m * spot.left;
+        let near =
+            chords.chunks(GROUP).zip(&around).filter(|(_, around)| to_box(around, node) < far);
+        near.flat_map(|(chords, _)| chords)
+            .all(|(from, to)| distance_squared(node, *from, *to) >= far)
+    };
+    fine.iter().map(keeps).collect()
 }
 
 /// The neck around the pins, which go from the treble to the bass, with its joint at the upper end of the board.
@@ -231,8 +242,9 @@ pub(super) fn shape(
     let below = geometry.below_pins.to_m();
     let above = geometry.above_pins.to_m();
     let under = Smooth::through(&pins.iter().map(|pins| pins.lowest).collect::<Vec<_>>())?;
-    let lower = under.edge(Vec2::ZERO, below)?;
-    let upper = curve.edge(shift, -above)?;
+    let fine = curve.fine();
+    let lower = edge(&under.fine(), Vec2::ZERO, below)?;
+    let upper = edge(&fine, shift, -above)?;
     let joint = Node::from(joint);
     let far_face = last.bridge.0 - geometry.pillar_gap.to_m() - geometry.pillar_width.to_m();
     let pillar = far_face + 0.5 * geometry.pillar_width.to_m();
@@ -294,47 +306,11 @@ pub(super) fn shape(
         x.is_finite() && y.is_finite() && station.depth.to_m().is_finite()
     };
     centre.iter().all(is_number).then(|| NeckShape {
-        pins: turned(curve.path(Vec2::ZERO, &curve.fine())),
+        pins: turned(beside(&fine, Vec2::ZERO, 0.0, &vec![true; fine.len()])),
         lower: turned(lower),
         upper: turned(upper),
         centre,
     })
-}
-
-/// The pieces of a path, each with the box around its control points: the piece lies within it.
-fn boxed(path: &BezPath) -> Vec<(PathSeg, Rect)> {
-    let around = |piece: PathSeg| {
-        let cubic = piece.to_cubic();
-        Rect::from_points(cubic.p0, cubic.p3).union_pt(cubic.p1).union_pt(cubic.p2)
-    };
-    path.segments().map(|piece| (piece, around(piece))).collect()
-}
-
-/// The place of a path that is nearest to a given one: only the nearest box and those that begin nearer than what
-/// it holds are searched.
-fn nearest(pieces: &[(PathSeg, Rect)], place: Node) -> Node {
-    let to_box = |around: &Rect| {
-        let inside =
-            Node::new(place.x.clamp(around.x0, around.x1), place.y.clamp(around.y0, around.y1));
-        inside.distance_squared(place)
-    };
-    let mut first = (f64::INFINITY, 0);
-    for (index, (_, around)) in pieces.iter().enumerate() {
-        let off = to_box(around);
-        if off < first.0 {
-            first = (off, index);
-        }
-    }
-    let mut best = (f64::INFINITY, place);
-    for (piece, around) in pieces[first.1..].iter().chain(&pieces[..first.1]) {
-        if to_box(around) < best.0 {
-            let found = piece.nearest(place, LEAST_STEP_M);
-            if found.distance_sq < best.0 {
-                best = (found.distance_sq, piece.eval(found.t));
-            }
-        }
-    }
-    best.1
 }
 
 fn first_node(path: &BezPath) -> Option<Node> {

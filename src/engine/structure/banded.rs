@@ -47,14 +47,11 @@ impl Banded {
             let at = self.at(row, first);
             let own = &self.entries[at..at + row - first];
             let (before, from) = all.split_at_mut(row);
-            let (known, mut sum) = (vector[row], 0.0);
-            for ((entry, other), below) in
-                own.iter().zip(&vector[first..row]).zip(&mut before[first..])
-            {
-                sum += entry * other;
+            let known = vector[row];
+            for (entry, below) in own.iter().zip(&mut before[first..]) {
                 *below += entry * known;
             }
-            from[0] += sum + self.entries[self.at(row, row)] * known;
+            from[0] += inner(own, &vector[first..row]) + self.entries[self.at(row, row)] * known;
         }
         all
     }
@@ -104,41 +101,47 @@ impl Banded {
     }
 
     fn eliminated(mut self) -> Option<Self> {
-        for row in 0..self.size {
-            let first = row.saturating_sub(self.width - 1);
-            let mut pivot = 0.0;
-            for column in first..=row {
-                let from = first.max(column.saturating_sub(self.width - 1));
-                let (one, other) = (self.at(row, from), self.at(column, from));
-                let at = self.at(row, column);
+        let (size, width) = (self.size, self.width);
+        let entries = self.entries.as_mut_slice();
+        for row in 0..size {
+            let first = row.saturating_sub(width - 1);
+            let diagonal = row * width + width - 1;
+            let (before, own) = entries.split_at_mut(diagonal - (row - first));
+            let (own, pivot) = own.split_at_mut(row - first);
+            for column in first..row {
                 // Those before are L D in this row, and L in the row of the column.
-                let mut left = self.entries[at];
-                if column < row {
-                    let steps = column - from;
-                    let ours = &self.entries[one..one + steps];
-                    for (own, its) in ours.iter().zip(&self.entries[other..other + steps]) {
-                        left -= own * its;
-                    }
-                    self.entries[at] = left;
-                    continue;
-                }
-                // The row is now divided by the pivots, and the diagonal follows.
-                for step in 0..row - first {
-                    let scaled = self.entries[one + step];
-                    let below = self.at(first + step, first + step);
-                    let over = scaled / self.entries[below];
-                    self.entries[one + step] = over;
-                    left -= scaled * over;
-                }
-                pivot = left;
-                self.entries[at] = left;
+                let its = column * width + width - 1;
+                let (ours, from) = own.split_at_mut(column - first);
+                from[0] -= inner(ours, &before[its - ours.len()..its]);
             }
-            if !(pivot > 0.0 && pivot.is_finite()) {
+            // The row is now divided by the pivots, and the diagonal follows.
+            let mut left = pivot[0];
+            for (step, entry) in own.iter_mut().enumerate() {
+                let over = *entry / before[(first + step) * width + width - 1];
+                left -= *entry * over;
+                *entry = over;
+            }
+            if !(left > 0.0 && left.is_finite()) {
                 return None;
             }
+            pivot[0] = left;
         }
         Some(self)
     }
+}
+
+/// The sum of the products of two rows, in four sums side by side: in one, each product would wait for the one before.
+pub(super) fn inner(one: &[f64], other: &[f64]) -> f64 {
+    let ((ones, rest), (others, other_rest)) = (one.as_chunks::<4>(), other.as_chunks::<4>());
+    let (mut first, mut second, mut third, mut fourth) = (0.0, 0.0, 0.0, 0.0);
+    for ([a, b, c, d], [e, f, g, h]) in ones.iter().zip(others) {
+        first += a * e;
+        second += b * f;
+        third += c * g;
+        fourth += d * h;
+    }
+    let rest: f64 = rest.iter().zip(other_rest).map(|(one, other)| one * other).sum();
+    ((first + second) + (third + fourth)) + rest
 }
 
 /// A matrix that is split, ready for any number of right-hand sides.
@@ -173,10 +176,7 @@ impl Split {
             let first = row.saturating_sub(width - 1).max(start);
             let at = self.matrix.at(row, first);
             let (before, from) = side.split_at_mut(row);
-            let own = &entries[at..at + row - first];
-            for (entry, known) in own.iter().zip(&before[first..]) {
-                from[0] -= entry * known;
-            }
+            from[0] -= inner(&entries[at..at + row - first], &before[first..]);
         }
         for row in start..size {
             side[row] /= entries[self.matrix.at(row, row)];

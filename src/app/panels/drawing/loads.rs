@@ -7,7 +7,7 @@ use crate::app::frame::Frame;
 use crate::app::panels::asked::asked_in_words;
 use crate::app::store::Store;
 use crate::app::widgets::button::button;
-use crate::app::widgets::list::{either, list, part, words};
+use crate::app::widgets::list::{counted, either, list, part, words};
 use crate::design::advice;
 use crate::design::bearing_words::{self, PartWords};
 use crate::design::display;
@@ -28,10 +28,12 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
     // The summary says the same at once.
     Effect::new(move |_| store.frame.set(bearing_words::verdict(&borne.read().bearing)));
     let granted = Memo::new(move |_| bearing_words::assumptions(&store.design.read()));
-    let row = |(what, how_much): (String, String)| {
-        part(&(what.clone(), how_much.clone()), move || {
-            view! { <tr><th scope="row">{what}</th><td>{how_much}</td></tr> }.into_any()
-        })
+    let row = move |place: usize| {
+        let cell = move |of: fn(&(String, String)) -> &String| {
+            words(move || lines.with(|all| all.get(place).map(of).cloned().unwrap_or_default()))
+        };
+        view! { <tr><th scope="row">{cell(|line| &line.0)}</th><td>{cell(|line| &line.1)}</td></tr> }
+            .into_any()
     };
     let line = |text: String| part(&text.clone(), move || view! { <li>{text}</li> }.into_any());
     let why_none = move || {
@@ -47,9 +49,9 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
                 <p class="hint">{words(move || bearing_words::verdict(&borne.read().bearing).full)}</p>
                 <p class="hint">{bearing_words::MEANING.said()}</p>
                 {asked_in_words(Question::Range)}
-                <ul class="uses">{list(move || verdicts.get().into_iter().map(judged).collect())}</ul>
+                <ul class="uses">{counted(move || verdicts.with(Vec::len), move |place| judged(verdicts, place))}</ul>
                 <table class="sources" aria-labelledby="loads-title">
-                    <tbody>{list(move || lines.get().into_iter().map(row).collect())}</tbody>
+                    <tbody>{counted(move || lines.with(Vec::len), row)}</tbody>
                 </table>
                 <details>
                     <summary>{say::ASSUMPTIONS.said()}</summary>
@@ -72,25 +74,26 @@ pub fn LoadsTable(store: Store) -> impl IntoView {
 }
 
 /// A part with its bar.
-fn judged(told: PartWords) -> crate::app::widgets::list::Part {
-    let head = told.head();
-    let PartWords { name, ratio, why, mend, .. } = told;
-    let key = (name, head.clone(), why.clone(), mend.is_some());
-    part(&key, move || {
-        let bar = ratio.map(bar).unwrap_or_default();
-        view! {
-            <li>
-                <p class="use-head">
-                    <strong>{name}</strong>
-                    <span class="use-share">{head}</span>
-                </p>
-                <div class="use-bar" inner_html=bar></div>
-                <p class="hint">{why}</p>
-                <p class="hint">{mend.unwrap_or_default()}</p>
-            </li>
-        }
-        .into_any()
-    })
+fn judged(verdicts: Memo<Vec<PartWords>>, place: usize) -> AnyView {
+    let told = move |of: fn(&PartWords) -> String| {
+        words(move || verdicts.with(|all| all.get(place).map(of).unwrap_or_default()))
+    };
+    let picture = move || {
+        let ratio = verdicts.with(|all| all.get(place).and_then(|told| told.ratio));
+        ratio.map(bar).unwrap_or_default()
+    };
+    view! {
+        <li>
+            <p class="use-head">
+                <strong>{told(|told| told.name.to_string())}</strong>
+                <span class="use-share">{told(PartWords::head)}</span>
+            </p>
+            <div class="use-bar" inner_html=picture></div>
+            <p class="hint">{told(|told| told.why.clone())}</p>
+            <p class="hint">{told(|told| told.mend.unwrap_or_default().to_string())}</p>
+        </li>
+    }
+    .into_any()
 }
 
 /// How far a part is loaded as a picture from 0 to 200 %, with a mark at 100 %. The number stands beside it.

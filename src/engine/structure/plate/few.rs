@@ -1,6 +1,7 @@
 //! The energies of a few shapes of a board's rise, and where they rest together.
 
 use super::Banded;
+pub(super) use crate::engine::structure::banded::inner as dot;
 
 /// Rounds of Newton's way, and how often a step is halved.
 const ROUNDS: usize = 40;
@@ -14,10 +15,6 @@ pub(super) struct Few {
     pub(super) load: Vec<f64>,
     pub(super) pairs: Vec<(usize, usize)>,
     pub(super) stretched: Vec<f64>,
-}
-
-pub(super) fn dot(one: &[f64], other: &[f64]) -> f64 {
-    one.iter().zip(other).map(|(one, other)| one * other).sum()
 }
 
 impl Few {

@@ -177,12 +177,12 @@ impl Hanging<'_> {
         let mut slopes = Vec::with_capacity(self.stiffness.spots.len());
         let spots = self.stiffness.spots.chunks(POINTS.len() * POINTS.len());
         for (patch, spots) in grid.patches().zip(spots) {
-            let freedoms = Grid::freedoms(patch);
+            let own = Grid::freedoms(patch).map(|freedom| rises[freedom]);
             for spot in spots {
                 let mut slope = [0.0; 2];
-                for (freedom, (_, parts)) in freedoms.iter().zip(&spot.shape) {
-                    slope[0] += parts[0] * rises[*freedom];
-                    slope[1] += parts[1] * rises[*freedom];
+                for (rise, (_, parts)) in own.iter().zip(&spot.shape) {
+                    slope[0] += parts[0] * rise;
+                    slope[1] += parts[1] * rise;
                 }
                 slopes.push(slope);
             }
@@ -248,20 +248,25 @@ impl Hanging<'_> {
         let spots = self.stiffness.spots.chunks(size).zip(slopes.chunks(size));
         for (patch, (spots, slopes)) in self.stiffness.grid.patches().zip(spots) {
             let freedoms = Grid::freedoms(patch);
+            let own = freedoms.map(|freedom| stress[freedom]);
+            let mut sums = [0.0; 16];
             for (spot, slope) in spots.iter().zip(slopes) {
                 let mut bent = [0.0; 3];
-                for (freedom, (bends, _)) in freedoms.iter().zip(&spot.shape) {
-                    for (sum, part) in bent.iter_mut().zip(bends) {
-                        *sum += part * stress[*freedom];
-                    }
+                for (stress, (bends, _)) in own.iter().zip(&spot.shape) {
+                    bent[0] += bends[0] * stress;
+                    bent[1] += bends[1] * stress;
+                    bent[2] += bends[2] * stress;
                 }
                 let pull = [
                     spot.weight * (bent[1] * slope[0] - bent[2] * slope[1]),
                     spot.weight * (bent[0] * slope[1] - bent[2] * slope[0]),
                 ];
-                for (freedom, (_, slopes)) in freedoms.iter().zip(&spot.shape) {
-                    all[*freedom] += pull[0] * slopes[0] + pull[1] * slopes[1];
+                for (sum, (_, slopes)) in sums.iter_mut().zip(&spot.shape) {
+                    *sum += pull[0] * slopes[0] + pull[1] * slopes[1];
                 }
+            }
+            for (freedom, sum) in freedoms.iter().zip(sums) {
+                all[*freedom] += sum;
             }
         }
         all
