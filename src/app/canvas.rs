@@ -30,7 +30,19 @@ pub fn paint(element: &HtmlCanvasElement, drawing: &Recorded, before: Option<&Re
     let context = element.get_context("2d").ok().flatten();
     let Some(context) = context.and_then(|context| context.dyn_into().ok()) else { return };
     let plain = CanvasBackend::with_canvas_object(element.clone());
-    Brush { context, plain, fill: None, stroke: None, word: None }.paint(&drawing.strokes, changed);
+    let (font, strokes) = (base_font(before.filter(|_| changed.is_some())), &drawing.strokes);
+    let brush = Brush { context, plain, fill: None, stroke: None, word: None, font };
+    brush.paint(strokes, base_font(Some(drawing)), changed);
+}
+
+/// The font that stays on a canvas once a drawing is on it: one of its words', always the same. A font that is set makes the browser
+/// style the whole page anew before it goes on, if anything of it has changed.
+fn base_font(drawing: Option<&Recorded>) -> Option<&str> {
+    let fonts = drawing?.strokes.iter().filter_map(|stroke| match &stroke.shape {
+        Shape::Word(word) => Some(&*word.font),
+        _ => None,
+    });
+    fonts.min()
 }
 
 /// A context with what it draws with now, as far as it is known.
@@ -40,6 +52,7 @@ struct Brush<'a> {
     fill: Option<Ink>,
     stroke: Option<(Ink, u32)>,
     word: Option<&'a Word>,
+    font: Option<&'a str>,
 }
 
 /// What a canvas calls a colour, in the form that is read soonest.
@@ -59,11 +72,14 @@ fn css((r, g, b, alpha): Ink) -> String {
 }
 
 impl<'a> Brush<'a> {
-    fn paint(mut self, strokes: &'a [Stroke], changed: Option<Vec<Area>>) {
+    fn paint(mut self, strokes: &'a [Stroke], base: Option<&'a str>, changed: Option<Vec<Area>>) {
         let Some(areas) = changed else {
             strokes.iter().for_each(|stroke| self.draw(stroke));
+            base.into_iter().for_each(|font| self.letter(font));
             return;
         };
+        // What is set from here on is undone.
+        base.into_iter().for_each(|font| self.letter(font));
         self.context.save();
         self.context.begin_path();
         for Area { left, top, right, bottom } in &areas {
@@ -134,10 +150,15 @@ impl<'a> Brush<'a> {
         }
     }
 
-    fn write_with(&mut self, word: &'a Word) {
-        if self.word.is_none_or(|before| before.font != word.font) {
-            self.context.set_font(&word.font);
+    fn letter(&mut self, font: &'a str) {
+        if self.font != Some(font) {
+            self.context.set_font(font);
+            self.font = Some(font);
         }
+    }
+
+    fn write_with(&mut self, word: &'a Word) {
+        self.letter(&word.font);
         let place = |word: &Word| (word.baseline, word.align);
         if self.word.is_none_or(|before| place(before) != place(word)) {
             self.context.set_text_baseline(word.baseline);

@@ -5,6 +5,7 @@ use std::fs;
 use std::path::PathBuf;
 use std::time::Duration;
 
+use fantoccini::key::Key;
 use stringloft::design::link;
 use stringloft::design::presets::SAMPLES;
 
@@ -47,6 +48,18 @@ async fn the_first_screen_asks_for_no_part_and_each_comes_when_opened() {
     assert_eq!(asked, ["between", "drawing", "shared", "stringloft"]);
     // What the menus hold comes when one is opened.
     browser.click("#designs").await;
+    browser.until(&is_there("#new"), "the lines of the menu").await;
+    for (key, line) in [
+        (Key::Down, "new"),
+        (Key::Down, "restring"),
+        (Key::Up, "new"),
+        (Key::Up, "save"),
+        (Key::Down, "new"),
+        (Key::Escape, "designs"),
+    ] {
+        browser.press(&char::from(key).to_string()).await;
+        assert_eq!(browser.ask("return document.activeElement.id").await, line);
+    }
     open_all(&browser).await;
     browser.check_console().await;
     browser.check_requests(&site.origin()).await;

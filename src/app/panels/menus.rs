@@ -196,7 +196,7 @@ fn choice_of_curves(store: Store) -> AnyView {
             };
             view! {
                 <label>
-                    <input type="checkbox" prop:checked=shown disabled=full on:change=turn/>
+                    <input type="checkbox" class="menu-item" prop:checked=shown disabled=full on:change=turn/>
                     {row(figure).name().said()}
                 </label>
             }

@@ -59,20 +59,25 @@ fn mind_menu(event: &Event) {
     }
 }
 
-/// A line of a menu that can be pressed.
-const LINE: &str = ":is(button, input:not([tabindex])):not(:disabled)";
-
-/// Goes on from a line of a menu, or from its word, to the next line that can be pressed.
+/// Goes on from a line of a menu, or from its word, to the next line.
 fn go_on(menu: &Element, from: &Element, down: bool, keys: &KeyboardEvent) {
+    let lines = items_of(menu, "menu-item");
+    let count = lines.len();
+    let here = lines.iter().position(|line| line == from);
+    let (first, step) = match (here, down) {
+        (Some(here), true) => (here + 1, 1),
+        (None, true) => (0, 1),
+        (here, false) => (here.unwrap_or(0) + count - 1, count - 1),
+    };
     keys.prevent_default();
-    let all = menu.get_elements_by_tag_name("*");
-    let mut lines: Vec<Element> = (0..all.length()).filter_map(|at| all.item(at)).collect();
-    lines.retain(|line| line.matches(LINE).unwrap_or(false));
-    if !down {
-        lines.reverse();
-    }
-    let here = lines.iter().position(|line| line == from).map_or(0, |here| here + 1);
-    focus(lines.get(here % lines.len().max(1)).cloned());
+    focus(next_of(&lines, first, step).cloned());
+}
+
+/// The first that can be pressed, from a place on by so many places.
+fn next_of(items: &[Element], first: usize, step: usize) -> Option<&Element> {
+    let count = items.len();
+    let places = (0..count).map(|turn| &items[(first + turn * step) % count]);
+    places.into_iter().find(|item| !item.has_attribute("disabled"))
 }
 
 /// In a row of buttons of the class `stop` the arrow keys go on to the next, and the tab key out of the row.
@@ -89,9 +94,7 @@ pub fn arrow_keys(event: KeyboardEvent) {
         _ => return,
     };
     event.prevent_default();
-    let next = (0..count).map(|turn| &items[(first + turn * step) % count]);
-    let next = next.into_iter().find(|item| !item.has_attribute("disabled"));
-    if let Some(next) = next {
+    if let Some(next) = next_of(&items, first, step) {
         stop_at(&row, Some(next));
         focus(Some(next.clone()));
     }
@@ -118,7 +121,7 @@ pub fn one_stop(id: &'static str) {
 
 /// The tab key stops at one button of a row: at the first where none is named.
 fn stop_at(row: &Element, stop: Option<&Element>) {
-    for (place, item) in items_of(row).iter().enumerate() {
+    for (place, item) in items_of(row, "stop").iter().enumerate() {
         let here = stop.map_or(place == 0, |stop| stop == item);
         let _ = item.set_attribute("tabindex", if here { "0" } else { "-1" });
     }
@@ -126,12 +129,12 @@ fn stop_at(row: &Element, stop: Option<&Element>) {
 
 fn row_of(event: &Event) -> Option<(Element, Vec<Element>)> {
     let row: Element = event.current_target()?.dyn_into().ok()?;
-    let items = items_of(&row);
+    let items = items_of(&row, "stop");
     Some((row, items))
 }
 
-fn items_of(row: &Element) -> Vec<Element> {
-    let all = row.get_elements_by_class_name("stop");
+fn items_of(row: &Element, class: &str) -> Vec<Element> {
+    let all = row.get_elements_by_class_name(class);
     (0..all.length()).filter_map(|place| all.item(place)).collect()
 }
 

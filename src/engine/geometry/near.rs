@@ -8,9 +8,9 @@ const NEAR_M: f64 = 1e-6;
 pub(super) const GROUP: usize = 8;
 
 /// The boxes around so many pieces each.
-pub(super) fn groups<T>(pieces: &[T], around: impl Fn(&T) -> Rect) -> Vec<Rect> {
-    let of_group = |group: &[T]| group.iter().map(&around).reduce(|one, other| one.union(other));
-    pieces.chunks(GROUP).filter_map(of_group).collect()
+pub(super) fn groups(boxes: &[Rect]) -> Vec<Rect> {
+    let of_group = |group: &[Rect]| group.iter().copied().reduce(|one, other| one.union(other));
+    boxes.chunks(GROUP).filter_map(of_group).collect()
 }
 
 /// How far a place is from a box, squared.
@@ -30,58 +30,46 @@ pub(super) fn distance_squared(place: Node, from: Node, to: Node) -> f64 {
 /// The pieces of a path, each with the box around its control points: the piece lies within it; and a box around every
 /// few of them.
 pub(super) struct Boxed {
-    pieces: Vec<(PathSeg, Rect)>,
+    pieces: Vec<PathSeg>,
+    boxes: Vec<Rect>,
     groups: Vec<Rect>,
 }
 
 pub(super) fn boxed(path: &BezPath) -> Boxed {
-    let around = |piece: PathSeg| {
+    let around = |piece: &PathSeg| {
         let cubic = piece.to_cubic();
         Rect::from_points(cubic.p0, cubic.p3).union_pt(cubic.p1).union_pt(cubic.p2)
     };
-    let pieces: Vec<(PathSeg, Rect)> =
-        path.segments().map(|piece| (piece, around(piece))).collect();
-    let groups = groups(&pieces, |(_, around)| *around);
-    Boxed { pieces, groups }
+    let pieces: Vec<PathSeg> = path.segments().collect();
+    let boxes: Vec<Rect> = pieces.iter().map(around).collect();
+    let groups = groups(&boxes);
+    Boxed { pieces, boxes, groups }
 }
 
 /// The place of a path that is nearest to a given one: only the nearest box and those that begin nearer than what
 /// it holds are searched.
 pub(super) fn nearest(path: &Boxed, place: Node) -> Node {
-    let mut first = (f64::INFINITY, 0);
-    let mut start = 0;
-    for (group, around) in path.pieces.chunks(GROUP).zip(&path.groups) {
-        if to_box(around, place) < first.0 {
-            for (index, (_, around)) in group.iter().enumerate() {
-                let off = to_box(around, place);
-                if off < first.0 {
-                    first = (off, start + index);
-                }
-            }
-        }
-        start += GROUP;
-    }
     let mut best = (f64::INFINITY, place);
-    let mut search = |(piece, around): &(PathSeg, Rect)| {
-        if to_box(around, place) < best.0 {
-            let found = piece.nearest(place, NEAR_M);
-            if found.distance_sq < best.0 {
-                best = (found.distance_sq, piece.eval(found.t));
-            }
-        }
-        best.0
-    };
-    let mut least = path.pieces.get(first.1).map_or(f64::INFINITY, &mut search);
-    start = 0;
-    for (group, around) in path.pieces.chunks(GROUP).zip(&path.groups) {
-        if to_box(around, place) < least {
-            for (index, piece) in group.iter().enumerate() {
-                if start + index != first.1 {
-                    least = search(piece);
+    let mut nearest = (f64::INFINITY, 0);
+    for (group, around) in path.groups.iter().enumerate() {
+        if to_box(around, place) < nearest.0 {
+            for (index, around) in path.boxes.iter().enumerate().skip(GROUP * group).take(GROUP) {
+                let off = to_box(around, place);
+                if off < nearest.0 {
+                    nearest = (off, index);
                 }
             }
         }
-        start += GROUP;
+    }
+    let count = path.pieces.len();
+    for turn in 0..count {
+        let index = (nearest.1 + turn) % count;
+        if to_box(&path.boxes[index], place) < best.0 {
+            let found = path.pieces[index].nearest(place, NEAR_M);
+            if found.distance_sq < best.0 {
+                best = (found.distance_sq, path.pieces[index].eval(found.t));
+            }
+        }
     }
     best.1
 }

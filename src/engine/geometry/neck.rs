@@ -210,7 +210,8 @@ fn kept(fine: &[Spot], left_m: f64) -> Vec<bool> {
     }
     let chords: Vec<(Node, Node)> =
         fine.windows(2).map(|pair| (pair[0].node, pair[1].node)).collect();
-    let around = groups(&chords, |(from, to)| Rect::from_points(*from, *to));
+    let boxes: Vec<Rect> = chords.iter().map(|(from, to)| Rect::from_points(*from, *to)).collect();
+    let around = groups(&boxes);
     // Squares are compared, as there are thousands of them and a root takes longer than all else.
     let far = (KEPT * left_m).powi(2);
     let keeps = |spot: &Spot| {
