@@ -47,7 +47,7 @@ async fn the_first_screen_asks_for_no_part_and_each_comes_when_opened() {
     asked.dedup();
     assert_eq!(asked, ["between", "drawing", "shared", "stringloft"]);
     // What the menus hold comes when one is opened.
-    browser.click("#designs").await;
+    browser.find("#designs").await.click().await.expect("the menu opens");
     browser.until(&is_there("#new"), "the lines of the menu").await;
     for (key, line) in [
         (Key::Down, "new"),
