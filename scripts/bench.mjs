@@ -1,18 +1,22 @@
 // How long a built page takes, in a headless Chromium, from the browser's own record of the page's main thread.
-//   scripts/bench [FOLDER] [--quick] [--only PART,...]
+//   scripts/bench [FOLDER] [--quick] [--only PART,...] [--profile FILE]
 // FOLDER is a built page (target/e2e-dist unless said). The parts are keys, drag, open, start and leaks. Everything is
 // measured with 47 strings and with 150; beside it stands a bare canvas page with the same marks (bench-bare.html),
 // measured in the same run, as times of one machine and day mean little by themselves. No figure fails anything.
-import { readFileSync } from "node:fs";
+// --profile also writes where the time of the last drag went, as the browser's tools for developers read it; a page of
+// `builder build FOLDER --names` has the names of the functions.
+import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { Chromium, serve } from "./bench-chromium.mjs";
 import { Record, quantile, row } from "./bench-trace.mjs";
 
 const HERE = path.dirname(fileURLToPath(import.meta.url));
-const folder = process.argv.slice(2).find((word, n, all) => !word.startsWith("--") && all[n - 1] !== "--only") ?? "target/e2e-dist";
+const after = (flag) => (process.argv.includes(flag) ? process.argv[process.argv.indexOf(flag) + 1] : undefined);
+const folder = process.argv.slice(2).find((word, n, all) => !word.startsWith("--") && !["--only", "--profile"].includes(all[n - 1])) ?? "target/e2e-dist";
 const quick = process.argv.includes("--quick");
-const only = process.argv.includes("--only") ? process.argv[process.argv.indexOf("--only") + 1].split(",") : undefined;
+const only = after("--only")?.split(",");
+const profile = after("--profile");
 const wanted = (part) => !only || only.includes(part);
 const TIMES = quick ? 12 : 40;
 const ROUNDS = quick ? 6 : 30;
@@ -111,6 +115,11 @@ async function drag(page, group = "shape") {
   for (let n = 0; n < 20; n++) await page.key("PageDown");
   await page.rest(500);
   const [x, y] = await page.value('(() => { const g = document.querySelector("#loft g.marks .ring").getBoundingClientRect(); return [g.x + g.width / 2, g.y + g.height / 2]; })()');
+  if (profile) {
+    await page.send("Profiler.enable");
+    await page.send("Profiler.setSamplingInterval", { interval: 200 });
+    await page.send("Profiler.start");
+  }
   const events = await page.traced(async () => {
     await page.mouse("mouseMoved", x, y);
     await page.mouse("mousePressed", x, y, 1);
@@ -124,6 +133,7 @@ async function drag(page, group = "shape") {
     await page.mouse("mouseReleased", x, y);
     await page.rest(300);
   });
+  if (profile) writeFileSync(profile, JSON.stringify((await page.send("Profiler.stop")).profile));
   await press(page, "#undo");
   await press(page, "#chart-view");
   await page.rest(500);

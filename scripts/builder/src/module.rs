@@ -36,15 +36,15 @@ pub struct Part {
     pub bytes: Vec<u8>,
 }
 
-/// Compiles the program.
+/// Compiles the program. `named`, the functions keep their names, and what goes between script and module its long ones.
 ///
 /// # Errors
 ///
 /// When cargo, the splitting or the binding fails.
-pub fn make(debug: bool) -> Result<Module, Failure> {
+pub fn make(debug: bool, named: bool) -> Result<Module, Failure> {
     let compiled = compile(debug)?;
     if debug {
-        let (script, first) = bind(&compiled, false)?;
+        let (script, first) = bind(&compiled, false, named)?;
         return Ok(Module { script, first, parts: Vec::new() });
     }
     let folder = compiled.with_file_name("parts");
@@ -62,7 +62,7 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
     let split =
         transform(options).map_err(|why| format!("the module could not be split: {why:?}"))?;
     let loaders = fs::read_to_string(folder.join(LOADERS))?;
-    let (script, first) = bind(&first, true)?;
+    let (script, first) = bind(&first, !named, named)?;
     let mut parts = Vec::new();
     let mut common = Vec::new();
     for path in split.split_modules {
@@ -72,7 +72,8 @@ pub fn make(debug: bool) -> Result<Module, Failure> {
         if !loaders.contains(&placeholder) {
             continue;
         }
-        let bytes = ordered(&fs::read(&path)?)?;
+        let bytes = fs::read(&path)?;
+        let bytes = if named { bytes } else { ordered(&bytes)? };
         match stem.strip_prefix("split_") {
             Some(name) => parts.push(Part { name: name.to_owned(), placeholder, bytes }),
             None => common.push((stem, placeholder, bytes)),
@@ -173,7 +174,7 @@ fn without_places() -> String {
 }
 
 /// Makes the script that ties a module to the browser, and the module that it ties.
-fn bind(module: &Path, short_names: bool) -> Result<(String, Vec<u8>), Failure> {
+fn bind(module: &Path, short_names: bool, named: bool) -> Result<(String, Vec<u8>), Failure> {
     let mut bindgen = Bindgen::new();
     bindgen
         .input_path(module)
@@ -182,7 +183,7 @@ fn bind(module: &Path, short_names: bool) -> Result<(String, Vec<u8>), Failure> 
         .omit_default_module_path(true)
         // The parts import memory and table from the first module.
         .keep_lld_exports(true)
-        .remove_name_section(true)
+        .remove_name_section(!named)
         .remove_producers_section(true);
     let mut bound = bindgen.generate_output()?;
     let mut script = bound.js().to_owned();

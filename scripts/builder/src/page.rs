@@ -8,7 +8,7 @@ use base64::prelude::BASE64_STANDARD;
 use sha2::{Digest, Sha256};
 
 use crate::markup::{lean_script, lean_style, links};
-use crate::{Failure, licences, module};
+use crate::{Failure, How, licences, module};
 
 const KEEP: &str = "src/shell/keep.js";
 const BOOT: &str = "src/shell/boot.js";
@@ -33,8 +33,9 @@ const BUILD: &str = "{build}";
 /// # Errors
 ///
 /// When a source is missing or the program cannot be built.
-pub fn build(folder: &Path, debug: bool) -> Result<(), Failure> {
-    let module = module::make(debug)?;
+pub fn build(folder: &Path, how: How) -> Result<(), Failure> {
+    let How { debug, named } = how;
+    let module = module::make(debug, named)?;
     let staging = folder.with_extension("new");
     let _ = fs::remove_dir_all(&staging);
     fs::create_dir_all(&staging)?;

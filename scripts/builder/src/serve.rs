@@ -8,7 +8,7 @@ use std::time::{Duration, SystemTime};
 
 use tiny_http::{Header, Request, Response, Server};
 
-use crate::{Failure, page};
+use crate::{Failure, How, page};
 
 /// What the page is made of.
 const SOURCES: [&str; 5] = ["src", "style", "examples/harps", "index.html", "Cargo.toml"];
@@ -20,11 +20,11 @@ const LOOK_EVERY: Duration = Duration::from_millis(500);
 /// # Errors
 ///
 /// When the port is no number or is taken, or the first build fails.
-pub fn serve(folder: &Path, port: &str, debug: bool) -> Result<(), Failure> {
+pub fn serve(folder: &Path, port: &str, how: How) -> Result<(), Failure> {
     let port: u16 =
         port.parse().map_err(|_| format!("the port must be 1 to 65535, got \"{port}\""))?;
     let mut seen = newest();
-    page::build(folder, debug)?;
+    page::build(folder, how)?;
     let server = Server::http(("127.0.0.1", port)).map_err(|why| format!("port {port}: {why}"))?;
     eprintln!("\n== Stringloft is open at http://127.0.0.1:{port}/ (Ctrl-C ends it)");
     let served = folder.to_owned();
@@ -39,7 +39,7 @@ pub fn serve(folder: &Path, port: &str, debug: bool) -> Result<(), Failure> {
         let now = newest();
         if now > seen {
             seen = now;
-            match page::build(folder, debug) {
+            match page::build(folder, how) {
                 Ok(()) => eprintln!("built again; reload the page to see it"),
                 Err(why) => eprintln!("builder: {why}"),
             }
