@@ -28,20 +28,20 @@ async fn strings_are_ticked_one_by_one_and_the_ticks_stay() {
     let browser = Browser::open(Screen::PHONE).await;
     browser.open_app(&site.url()).await;
     open(&browser).await;
-    // The longest string is the first to go on.
+    // In the order of the plan under Settling, which takes bass and treble in turns on this frame.
     assert_eq!(browser.ask(NUMBER).await, "36");
     assert_eq!(browser.text("#strung-progress").await, "0 of 36 strings on and tuned up");
     assert_eq!(browser.ask("return document.activeElement.id").await, "strung-tick");
     browser.press(" ").await;
     browser.until(&format!("{PRESSED} === 'true'"), "the space bar ticks").await;
     browser.press(&Key::Right.to_string()).await;
-    shows_row(&browser, 35).await;
+    shows_row(&browser, 1).await;
     assert_eq!(browser.ask(PRESSED).await, "false");
     browser.click("#strung-tick").await;
     browser.click("#strung-next").await;
-    shows_row(&browser, 34).await;
-    browser.click("#strung-back").await;
     shows_row(&browser, 35).await;
+    browser.click("#strung-back").await;
+    shows_row(&browser, 1).await;
     assert_eq!(browser.text("#strung-progress").await, "2 of 36 strings on and tuned up");
     // A tick that went wrong is taken back.
     browser.click("#strung-next").await;
@@ -55,24 +55,34 @@ async fn strings_are_ticked_one_by_one_and_the_ticks_stay() {
     browser.until(kept, "kept").await;
     browser.open_app(&site.url()).await;
     open(&browser).await;
-    shows_row(&browser, 34).await;
+    shows_row(&browser, 35).await;
     assert_eq!(browser.text("#strung-progress").await, "2 of 36 strings on and tuned up");
     browser.press(&Key::Left.to_string()).await;
-    shows_row(&browser, 35).await;
+    shows_row(&browser, 1).await;
     assert_eq!(browser.ask(PRESSED).await, "true");
     browser.click(".window-head button").await;
 
     // Another gauge: the tick was for another string, and says for which.
     open(&browser).await;
+    assert_eq!(browser.text("#strung-easier").await, "");
     browser.ask("const order = document.querySelector('.strung-order select'); order.value = '1'; order.dispatchEvent(new Event('change'))").await;
-    shows_row(&browser, 1).await;
+    shows_row(&browser, 2).await;
+    let easier = "This order is easier on the frame: Bass and treble in turns.";
+    assert_eq!(browser.text("#strung-easier").await, easier);
     browser.click("#strung-tick").await;
     browser.click(".window-head button").await;
-    browser.click("#cell-0-3").await;
+
+    // One harp has one order: what was chosen here is that of the plan, and the other way round.
+    const PLANNED: &str = "return document.querySelector('#settling-plan select').value";
+    browser.click("#settling").await;
+    let _ = browser.find("#settling-steps tr").await;
+    assert_eq!(browser.ask(PLANNED).await, "1");
+    browser.click(".window-head button").await;
+    browser.click("#cell-1-3").await;
     browser.press("0.77").await;
     browser.press(&Key::Enter.to_string()).await;
     open(&browser).await;
-    shows_row(&browser, 1).await;
+    shows_row(&browser, 2).await;
     let said = browser.text("#strung-other").await;
     assert!(said.starts_with("Ticked for another string: ") && said.contains("0.77"), "{said}");
     assert_eq!(browser.ask(PRESSED).await, "false");

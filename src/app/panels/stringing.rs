@@ -7,7 +7,10 @@ use leptos::task::spawn_local;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, KeyboardEvent, MouseEvent};
 
+use super::settling::way::{Held, choose, chosen_last, loads_of, ordered};
+use crate::app::frame::Frame;
 use crate::app::rows::{stringing, stringing_markup};
+use crate::app::settled::Come;
 use crate::app::store::{Origin, Store};
 use crate::app::strung::{Strung, Tick, make_up};
 use crate::app::widgets::button::button;
@@ -15,11 +18,12 @@ use crate::app::widgets::list::{either, words};
 use crate::app::widgets::window::Window;
 use crate::app::{browser, shelf};
 use crate::design::bearing_words::{STRINGING, order_name};
+use crate::design::settling::easiest;
 use crate::design::{advice, display};
 use crate::engine::bearing::Order;
-use crate::words::stringing as say;
+use crate::words::{settling, stringing as say};
 
-/// Under which the browser keeps the order that was chosen last, as a digit.
+/// Under which the browser kept one order for all harps, as a digit, before each harp had its own.
 const ORDER: &str = "stringloft/stringing-order";
 
 /// The strings on their day, and where the hand is among them. Few kinds of signals, as each takes a kilobyte.
@@ -28,16 +32,18 @@ struct Day {
     store: Store,
     /// The ticks, as they are kept.
     ticked: RwSignal<String>,
-    /// The place of the order in its list.
-    order: RwSignal<usize>,
+    /// The place of the order in its list, where one was chosen: here, or for the plan under Settling.
+    chosen: RwSignal<Option<usize>>,
+    /// What each order does to the frame.
+    loads: Memo<Held>,
     /// The row that is shown.
     row: RwSignal<usize>,
 }
 
 impl Day {
     fn new(store: Store) -> Self {
-        let (ticked, order) = (RwSignal::new(kept(store)), RwSignal::new(chosen_order()));
-        let day = Self { store, ticked, order, row: RwSignal::new(0) };
+        let (ticked, chosen) = (RwSignal::new(kept(store)), RwSignal::new(chosen_order(store)));
+        let day = Self { store, ticked, chosen, loads: loads_of(store), row: RwSignal::new(0) };
         let first = untrack(|| day.next_in_order().or_else(|| day.places().first().copied()));
         day.row.set(first.unwrap_or(0));
         day
@@ -50,7 +56,21 @@ impl Day {
 
     /// The rows in the order in which they are put on.
     fn places(self) -> Vec<usize> {
-        order_at(self.order.get()).places(self.store.count())
+        self.order().places(self.store.count())
+    }
+
+    /// The order that was chosen, or the one of the plan under Settling.
+    fn order(self) -> Order {
+        ordered(self.chosen.get(), self.loads)
+    }
+
+    /// Which order is easier on the frame, in a sentence; nothing where none is.
+    fn easier(self) -> String {
+        let easiest = self.loads.with(|loads| easiest(loads));
+        if easiest == self.order() {
+            return String::new();
+        }
+        settling::easier(&order_name(easiest))
     }
 
     /// The first string in order that is not on.
@@ -82,7 +102,9 @@ impl Day {
     fn turn_tick(self) {
         let store = self.store;
         if !matches!(store.origin.get_untracked(), Origin::Kept(_)) {
+            let come = chosen_last(store);
             store.keep_copy();
+            choose(store, come);
         }
         let key = key(store);
         // Another tab may have ticked meanwhile.
@@ -128,17 +150,14 @@ fn kept(store: Store) -> String {
     key(store).and_then(|key| browser::kept(&key)).unwrap_or_default()
 }
 
-fn chosen_order() -> usize {
-    browser::kept(ORDER).and_then(|digit| digit.parse().ok()).unwrap_or(0)
-}
-
-fn order_at(place: usize) -> Order {
-    Order::ALL.get(place).copied().unwrap_or_default()
+fn chosen_order(store: Store) -> Option<usize> {
+    chosen_last(store).order.or_else(|| browser::kept(ORDER)?.parse().ok())
 }
 
 /// One string at a time.
 #[component]
 pub fn StringingWindow(store: Store) -> impl IntoView {
+    Frame::provide(store);
     let day = Day::new(store);
     let keys = window_event_listener(ev::keydown, move |event| day.on_keys(&event));
     on_cleanup(move || keys.remove());
@@ -201,15 +220,14 @@ fn progress(day: Day) -> AnyView {
         })
     };
     let option = |(place, order): (usize, Order)| {
-        let chosen = place == day.order.get_untracked();
+        let chosen = move || day.order() == order;
         view! { <option value=place.to_string() selected=chosen>{order_name(order)}</option> }
     };
     let options = Order::ALL.into_iter().enumerate().map(option).collect_view();
     let choose = move |event| {
-        let digit = event_target_value(&event);
-        // Where the browser does not keep it, it is the usual one again the next time.
-        let _ = browser::keep(ORDER, &digit);
-        day.order.set(chosen_order());
+        let order = event_target_value(&event).parse().ok();
+        choose(day.store, Come { order, ..chosen_last(day.store) });
+        day.chosen.set(order);
         if let Some(row) = untrack(|| day.next_in_order()) {
             day.row.set(row);
         }
@@ -228,6 +246,7 @@ fn progress(day: Day) -> AnyView {
                 // The keyboard begins at the tick.
                 <select tabindex="0" on:change=choose>{options}</select>
             </label>
+            <p class="hint" id="strung-easier">{words(move || day.easier())}</p>
         </div>
     }
     .into_any()

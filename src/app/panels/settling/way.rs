@@ -22,7 +22,7 @@ thread_local! {
 }
 
 /// The highest share of its limit that the frame comes to in each order, and with all strings up.
-type Held = [Option<(f64, f64)>; Order::ALL.len()];
+pub type Held = [Option<(f64, f64)>; Order::ALL.len()];
 
 /// What was chosen, and what follows. Nothing is worked out before it is read.
 #[derive(Clone, Copy)]
@@ -42,19 +42,14 @@ impl Way {
     /// As it was chosen last; the frame of the window must have been provided.
     pub fn new(store: Store) -> Self {
         let Frame { band, borne } = Frame::here();
-        let Come { order, begins, round } = come(store).unwrap_or_else(|| CHOSEN.get());
+        let Come { order, begins, round } = chosen_last(store);
         let (chosen, begins, round) =
             (RwSignal::new(order), RwSignal::new(begins), RwSignal::new(round));
         let gives = Memo::new(move |_| {
             let (borne, resolved) = (borne.read(), store.resolved.read());
             gives_of(&band.read(), &borne.loads, &store.analysis.read(), &resolved)
         });
-        let loads = Memo::new(move |_| {
-            let (borne, resolved, analysis) =
-                (borne.read(), store.resolved.read(), store.analysis.read());
-            let band = band.read();
-            Order::ALL.map(|order| load_of((&band, &borne.loads), &resolved, &analysis, order))
-        });
+        let loads = loads_of(store);
         let plan = Memo::new(move |_| {
             let (gives, resolved) = (gives.read(), store.resolved.read());
             let order = ordered(chosen.get(), loads);
@@ -65,8 +60,7 @@ impl Way {
             // With the first reading the design itself is kept.
             let now = (come, store.origin.with(|origin| matches!(origin, Origin::Kept(_))));
             if before.is_some_and(|before| before != now) {
-                CHOSEN.set(come);
-                keep_come(store, come);
+                choose(store, come);
             }
             now
         });
@@ -109,7 +103,30 @@ impl Way {
     }
 }
 
-fn ordered(chosen: Option<usize>, loads: Memo<Held>) -> Order {
+/// How the open design is brought up, as it was chosen last.
+pub fn chosen_last(store: Store) -> Come {
+    come(store).unwrap_or_else(|| CHOSEN.get())
+}
+
+/// Chooses how the open design is brought up.
+pub fn choose(store: Store, come: Come) {
+    CHOSEN.set(come);
+    keep_come(store, come);
+}
+
+/// What each order does to the frame; the frame of the window must have been provided.
+pub fn loads_of(store: Store) -> Memo<Held> {
+    let Frame { band, borne } = Frame::here();
+    Memo::new(move |_| {
+        let (borne, resolved, analysis) =
+            (borne.read(), store.resolved.read(), store.analysis.read());
+        let band = band.read();
+        Order::ALL.map(|order| load_of((&band, &borne.loads), &resolved, &analysis, order))
+    })
+}
+
+/// The order that was chosen, or the one that is easiest on the frame.
+pub fn ordered(chosen: Option<usize>, loads: Memo<Held>) -> Order {
     match chosen {
         Some(at) => Order::ALL.get(at).copied().unwrap_or_default(),
         None => loads.with(|loads| easiest(loads)),
