@@ -93,6 +93,7 @@ go-there-to = Dorthin: { $gap }
 missing-title = Erster Schritt: was dieser Harfe fehlt
 missing-none = Nichts fehlt: jede Saite hat ihren Ton, ihre Länge und ihren Aufbau.
 missing-some = Nichts wurde geraten. Hier steht, was nicht gemessen wurde oder nicht lesbar ist; was sich ohne das berechnen lässt, steht schon in der Tabelle. Diese Liste ist wieder zu finden unter Was fehlt, neben den Befunden.
+choose-instead = Bekommt die Harfe ohnehin neue Saiten, brauchen Material und Stärke nicht gemessen zu werden: „Saiten wählen“ findet sie allein nach Tönen und Längen.
 and-more = Und { $more } weitere.
 asks-unit = Die Zahlen nennen keine Einheit. Wahrscheinlich: { $looks }, nicht { $said }. Was stimmt?
 asks-unit-under = Die Zahlen unter „{ $heading }“ nennen keine Einheit. Wahrscheinlich: { $looks }, nicht { $said }. Was stimmt?

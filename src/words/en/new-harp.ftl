@@ -93,6 +93,7 @@ go-there-to = Go there: { $gap }
 missing-title = First step: what is missing for this harp
 missing-none = Nothing is missing: every string has its note, its length and its make-up.
 missing-some = Nothing was guessed. What was not measured, or cannot be read, is listed here; what can be worked out without it is already in the chart. You find this list again under What is missing, beside the findings.
+choose-instead = Material and gauge need not be measured if the harp gets new strings anyway: Choose strings finds them from notes and lengths alone.
 and-more = And { $more } more.
 asks-unit = The numbers name no unit and look like { $looks } rather than { $said }. Which are they?
 asks-unit-under = The numbers under "{ $heading }" name no unit and look like { $looks } rather than { $said }. Which are they?

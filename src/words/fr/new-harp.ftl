@@ -93,6 +93,7 @@ go-there-to = Y aller : { $gap }
 missing-title = Première étape : ce qui manque à cette harpe
 missing-none = Rien ne manque : chaque corde a sa note, sa longueur et sa composition.
 missing-some = Rien n’a été deviné. Ce qui n’a pas été mesuré, ou ne peut être lu, est listé ici ; ce qui se calcule sans cela est déjà dans le tableau. Vous retrouvez cette liste sous Ce qui manque, à côté des constats.
+choose-instead = Si la harpe reçoit de toute façon des cordes neuves, inutile de mesurer matériau et diamètre : « Choisir les cordes » les trouve d’après les notes et les longueurs seules.
 and-more = Et { $more } de plus.
 asks-unit = Les nombres n’ont pas d’unité. Probablement : { $looks }, et non { $said }. Lesquels ?
 asks-unit-under = Les nombres sous « { $heading } » n’ont pas d’unité. Probablement : { $looks }, et non { $said }. Lesquels ?

@@ -26,7 +26,7 @@ use crate::design::table::Field;
 use crate::design::table::hand::{Column, PlainB, Question};
 use crate::engine::material::said;
 use crate::engine::pitch::Note;
-use crate::words::{Words, naming, new_harp as say};
+use crate::words::{Words, naming, new_harp as say, page};
 
 /// What was read of the list, or why nothing was.
 type Found = Memo<Result<Measured, String>>;
@@ -358,6 +358,10 @@ pub fn MissingWindow(store: Store) -> impl IntoView {
         go_to(store, row);
         request_animation_frame(|| browser::focus("chart"));
     };
+    let to_choose = move || {
+        store.window.set(None);
+        store.view.set(View::Choose);
+    };
     let line = move |(text, row, column): (String, usize, edit::Column)| {
         part(&(text.clone(), row), move || {
             let label = say::go_there_to(&text);
@@ -377,6 +381,15 @@ pub fn MissingWindow(store: Store) -> impl IntoView {
                 move || found.with(Vec::is_empty),
                 || view! { <p>{say::MISSING_NONE.said()}</p> }.into_any(),
                 || view! { <p>{say::MISSING_SOME.said()}</p> }.into_any(),
+            )}
+            {while_so(
+                move || found.with(|found| found.iter().any(|(.., column)| matches!(column, edit::Column::MakeUp | edit::Column::Gauge))),
+                move || view! {
+                    <p>
+                        {say::CHOOSE_INSTEAD.said()} " "
+                        {button("tool", "missing-choose", "", page::CHOOSE.said(), to_choose)}
+                    </p>
+                }.into_any(),
             )}
             <ol class="missing-list" id="missing-list">{list(move || found.get().into_iter().map(line).collect())}</ol>
             <p class="caution">{advice::caution()}</p>
