@@ -97,13 +97,21 @@ impl PartWords {
 /// A moment or a torque: newton metres, kilogram-force metres or pound-force feet, to a whole number, below 100 to a
 /// tenth.
 pub fn moment_with_unit(moment: Moment, unit: ForceUnit) -> String {
-    let (number, name) = match unit {
-        ForceUnit::Newton => (moment.to_n_m(), "N·m"),
-        ForceUnit::Kgf => (Force::from_n(moment.to_n_m()).to_kgf(), "kgf·m"),
-        ForceUnit::Lbf => (moment.to_lbf_foot(), "lbf·ft"),
+    let number = match unit {
+        ForceUnit::Newton => moment.to_n_m(),
+        ForceUnit::Kgf => Force::from_n(moment.to_n_m()).to_kgf(),
+        ForceUnit::Lbf => moment.to_lbf_foot(),
     };
     let places = if number.abs() < 99.95 { 1 } else { 0 };
-    format!("{} {name}", display::decimals(number, places))
+    format!("{} {}", display::decimals(number, places), moment_unit(unit))
+}
+
+const fn moment_unit(unit: ForceUnit) -> &'static str {
+    match unit {
+        ForceUnit::Newton => "N·m",
+        ForceUnit::Kgf => "kgf·m",
+        ForceUnit::Lbf => "lbf·ft",
+    }
 }
 
 /// One or two numbers in whole per cent: `43 %`, `79 to 138 %`. A part that gives way has no number.
@@ -383,6 +391,12 @@ pub fn stage(stage: &Stage, units: Units) -> [String; 5] {
             (None, _) => display::NONE.to_owned(),
         },
     ]
+}
+
+/// The units of what [`stage`] tells, in its order; the last has its own.
+pub const fn stage_units(units: Units) -> [&'static str; 5] {
+    let (force, moment) = (display::force_unit(units.force), moment_unit(units.force));
+    [force, force, moment, moment, ""]
 }
 
 #[cfg(test)]

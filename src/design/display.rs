@@ -35,6 +35,17 @@ pub fn tension(force: Force, unit: ForceUnit) -> String {
     }
 }
 
+/// A text for a narrow cell: no line ends between a figure and its unit.
+pub fn unbroken(text: &str) -> String {
+    let mut before = ' ';
+    let mut kept = |sign: char| {
+        let sign = if sign == ' ' && before.is_ascii_digit() { '\u{a0}' } else { sign };
+        before = sign;
+        sign
+    };
+    text.chars().map(&mut kept).collect()
+}
+
 /// As [`tension`], with the unit.
 pub fn tension_with_unit(force: Force, unit: ForceUnit) -> String {
     format!("{} {}", tension(force, unit), force_unit(unit))
@@ -309,6 +320,14 @@ mod tests {
     use super::*;
     use crate::design::typed;
     use crate::testing::assert_close;
+
+    #[test]
+    fn no_line_ends_between_a_figure_and_its_unit() {
+        assert_eq!(unbroken("102 mm"), "102\u{a0}mm");
+        assert_eq!(unbroken("30 to 34 %, pillar"), "30\u{a0}to 34\u{a0}%, pillar");
+        assert_eq!(unbroken("At its limit: comes short"), "At its limit: comes short");
+        assert_eq!(unbroken(""), "");
+    }
 
     #[test]
     fn a_tension_has_a_tenth_below_ten_newtons_only() {

@@ -18,6 +18,7 @@ use crate::app::widgets::list::{either, list, part};
 use crate::app::widgets::window::Window;
 use crate::design::advice;
 use crate::design::bearing_words::order_name;
+use crate::design::display::unbroken;
 use crate::design::settling::{BEGINS, HEADS, easiest, load_told, row, told};
 use crate::engine::bearing::Order;
 use crate::words::{settling as say, stringing};
@@ -71,7 +72,7 @@ fn Bringing(store: Store) -> impl IntoView {
                 .map(|step| row(step, number == 0, &analysis, &resolved.harp, &units))
                 .map(|[name, cells @ ..]| {
                     part(&(name.clone(), cells.clone()), move || {
-                        let cells = cells.map(|text| view! { <td>{text}</td> });
+                        let cells = cells.map(|text| view! { <td>{unbroken(&text)}</td> });
                         view! { <tr><th scope="row">{name}</th>{cells.collect_view()}</tr> }
                             .into_any()
                     })

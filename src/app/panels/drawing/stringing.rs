@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::giving::Giving;
 use crate::app::frame::Frame;
+use crate::app::panels::settling::way::{chosen_last, loads_of, ordered};
 use crate::app::store::Store;
 use crate::app::widgets::fields::Choice;
 use crate::app::widgets::list::{list, part, words};
@@ -22,7 +23,8 @@ const TOLD: [Words; 5] =
 /// The order of stringing, a slider from no string to all, and some stages side by side.
 #[component]
 pub fn Stringing(store: Store) -> impl IntoView {
-    let order = RwSignal::new(Order::default());
+    // As the harp is strung, until another order is looked at.
+    let order = RwSignal::new(untrack(|| ordered(chosen_last(store).order, loads_of(store))));
     let chosen = RwSignal::new(None::<usize>);
     let count = move || store.count();
     let up = move || chosen.get().unwrap_or(usize::MAX).min(count());
@@ -42,7 +44,12 @@ pub fn Stringing(store: Store) -> impl IntoView {
     let row = move |stage: Stage| {
         let (texts, here) = (told(&stage), stage.up == up());
         part(&(stage.up, texts.clone(), here), move || {
-            let cells = texts.map(|text| view! { <td>{text}</td> });
+            // The heads have the units.
+            let units = untrack(|| bearing_words::stage_units(store.design.read().units));
+            let cells = texts.into_iter().zip(units).map(|(text, unit)| {
+                let bare = text.strip_suffix(unit).unwrap_or(&text).trim_end();
+                view! { <td>{display::unbroken(bare)}</td> }
+            });
             view! {
                 <tr aria-current=here.then_some("true")>
                     <th scope="row">{stage.up.to_string()}</th>
@@ -77,7 +84,13 @@ pub fn Stringing(store: Store) -> impl IntoView {
             order.set(found);
         }
     };
-    let heads = TOLD.map(|head| view! { <th scope="col">{head.said()}</th> });
+    let heads = TOLD.into_iter().enumerate().map(|(at, head)| {
+        let told = move || {
+            let unit = bearing_words::stage_units(store.design.read().units)[at];
+            if unit.is_empty() { head.into() } else { format!("{head}, {unit}") }
+        };
+        view! { <th scope="col">{words(told)}</th> }
+    });
     let advice_lines = STRINGING.map(|line| view! { <li>{line.said()}</li> });
     view! {
         <div class="drawing-loads stringing">
