@@ -24,9 +24,9 @@ mod templates;
 #[path = "parts/views.rs"]
 mod views;
 
-use stringloft::design::document::{BarSpec, Design, GapsSpec};
+use stringloft::design::document::{BarSpec, Design, GapsSpec, SoundboxSpec};
 use stringloft::design::parts::{Parts, parts};
-use stringloft::design::presets::SAMPLES;
+use stringloft::design::presets::{SAMPLES, filled_soundbox};
 use stringloft::engine::parts::findings::{Finding, LEAST_TIP_RAD};
 use stringloft::engine::parts::fits::{ROOM_M, clashes, fits};
 use stringloft::engine::parts::{HoleKind, Kind, PartsError, balance, weight};
@@ -121,6 +121,18 @@ fn what_cannot_be_made_is_said() {
     design.geometry.board_angle_deg = 34.0;
     design.geometry.soundbox.back_mm = 0.0;
     assert_eq!(parts(&design).err(), Some(PartsError::NoBox));
+    // With usual sizes where it has none it can be made; what was given stays.
+    let longest_mm = 1_275.0;
+    let given = design.geometry.soundbox.clone();
+    let filled = filled_soundbox(&design.geometry, longest_mm);
+    assert!(filled.back_mm > 0.0 && filled.side_mm == given.side_mm && filled.holes == given.holes);
+    design.geometry.soundbox = SoundboxSpec::default();
+    let usual = filled_soundbox(&design.geometry, longest_mm);
+    for soundbox in [filled, usual] {
+        design.geometry.soundbox = soundbox;
+        assert_eq!(parts(&design).err(), None);
+    }
+    design.geometry.soundbox = given;
     design.geometry.soundbox.back_mm = 4.0;
     design.geometry.board.treble_width_mm = 40.0;
     assert!(matches!(parts(&design).err(), Some(PartsError::Crossed(_))));

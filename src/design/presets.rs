@@ -8,6 +8,7 @@ mod strings;
 use thiserror::Error;
 
 pub use self::begin::{Wish, build_frame};
+pub use self::frame::filled_soundbox;
 pub use self::kind::{FEWEST, KINDS, Kind};
 pub use self::strings::suggested_length;
 use super::document::{Design, MOST_STRINGS, MechanismKind, StringSpec};

@@ -15,18 +15,23 @@ use self::sides::Sides;
 use self::space::InSpace;
 use super::card::{PRINT_ROOT, chosen_language, usual_paper};
 use crate::app::browser;
-use crate::app::store::Store;
+use crate::app::store::{Store, View};
+use crate::app::widgets::button::button;
 use crate::app::widgets::list::{either, while_so, words};
 use crate::charts::{planks, whole};
+use crate::design::edit::Edit;
 use crate::design::letters::capital;
 use crate::design::parts::{Parts as Made, parts};
+use crate::design::presets::filled_soundbox;
 use crate::engine::parts::{Part, PartsError};
 use crate::engine::pitch::Letter;
+use crate::engine::units::Length;
 use crate::papers::building::building;
 use crate::papers::cutting::cutting;
 use crate::papers::html::html;
 use crate::papers::template::bent::template_of;
 use crate::papers::template::{part as template, svg};
+use crate::words::papers::titled;
 use crate::words::{Words, in_language, page, parts as said, parts_page as say};
 
 /// What stands at the left.
@@ -123,16 +128,12 @@ pub fn Parts(store: Store) -> impl IntoView {
     };
     let is_there = move || made.with(|made| made.0.is_ok());
     let open = RwSignal::new(GROUPS[0].0);
-    let why = move || match made.get().0.as_ref() {
-        Err(why) => say::nothing(why),
-        Ok(_) => String::new(),
-    };
     view! {
         <section class="drawing-panel" id="parts" tabindex="-1" aria-label=page::PARTS.said()>
             {either(
                 is_there,
                 move || picture(bench),
-                move || view! { <p class="chart-empty">{words(why)}</p> }.into_any(),
+                move || nothing(bench),
             )}
             <div class="drawing-side" role="group" aria-label=say::LIST.said()>
                 {while_so(is_there, move || {
@@ -141,6 +142,49 @@ pub fn Parts(store: Store) -> impl IntoView {
             </div>
         </section>
     }
+}
+
+/// Why there are no parts, and the ways to what is missing.
+fn nothing(bench: Bench) -> AnyView {
+    let Bench { store, made, .. } = bench;
+    let why = move || match made.get().0.as_ref() {
+        Err(why) => say::nothing(why),
+        Ok(_) => String::new(),
+    };
+    let is = move |wanted: PartsError| {
+        made.with(|made| made.0.as_ref().as_ref().is_err_and(|why| *why == wanted))
+    };
+    let to_chart = move || store.view.set(View::Chart);
+    let to_sizes =
+        move || store.show_group(if is(PartsError::TooFlat) { "shape" } else { "woods" });
+    let take_usual = move || {
+        let longest = store.analysis.with_untracked(|analysis| {
+            let lengths = analysis.strings.iter().filter_map(|string| string.length.ok());
+            lengths.map(Length::to_mm).fold(0.0, f64::max)
+        });
+        let mut geometry = store.design.with_untracked(|design| design.geometry.clone());
+        geometry.soundbox = filled_soundbox(&geometry, longest);
+        store.close_step();
+        let outcome = store.change(&Edit::Geometry(Box::new(geometry)));
+        store.close_step();
+        store.tell(outcome, say::USUAL_TAKEN.said());
+        browser::focus("parts");
+    };
+    view! {
+        <div class="chart-empty parts-none">
+            <p id="parts-none">{words(why)}</p>
+            <p class="window-actions">
+                {either(
+                    move || is(PartsError::NoNeck),
+                    move || button("tool main", "parts-to-chart", "", page::CHART.said(), to_chart).into_any(),
+                    move || button("tool main", "parts-to-sizes", "", say::GIVE_SIZES.said(), to_sizes).into_any(),
+                )}
+                {while_so(move || is(PartsError::NoBox), move || button("tool", "parts-usual", "", say::TAKE_USUAL.said(), take_usual).into_any())}
+            </p>
+            {while_so(move || is(PartsError::NoBox), || view! { <p class="hint">{say::USUAL_HINT.said()}</p> }.into_any())}
+        </div>
+    }
+    .into_any()
 }
 
 /// The head of a group, and what stands under it while it is open.
@@ -179,9 +223,8 @@ fn picture(bench: Bench) -> AnyView {
     };
     let readout = move || {
         let own = bench.store.design.with(|design| design.geometry.woods.clone());
-        let part = |part: &Part| {
-            format!("{}: {}", capital(&template::named(part.name)), list::sizes(part, &own))
-        };
+        let part =
+            |part: &Part| titled(&capital(&template::named(part.name)), &list::sizes(part, &own));
         bench.with_chosen(part)
     };
     view! {

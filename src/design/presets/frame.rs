@@ -90,12 +90,15 @@ pub fn build(design: &mut Design, kind: &Kind) {
     }
 }
 
-/// What holds the joints, and the soundbox: bolts through the shoulder, tenons at head and foot, sides of solid wood and a
-/// back of plywood with four holes. Sizes are common practice, no source.
+/// 0 for a lap harp, 1 for a floor harp, 2 for a pedal harp.
+fn size_class(longest_mm: f64) -> f64 {
+    ((longest_mm - 400.0) / 450.0).round().clamp(0.0, 2.0)
+}
+
+/// What holds the joints, and the soundbox: bolts through the shoulder, tenons at head and foot. Sizes are common practice,
+/// no source.
 fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
-    let board = &geometry.board;
-    // 0 for a lap harp, 1 for a floor harp, 2 for a pedal harp.
-    let size = ((longest_mm - 400.0) / 450.0).round().clamp(0.0, 2.0);
+    let size = size_class(longest_mm);
     let bolts = JointSpec {
         fasteners: FastenerSpec::Bolts,
         count: 4,
@@ -111,7 +114,30 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
         ..JointSpec::default()
     };
     geometry.joints = JointsSpec { shoulder: bolts, head: tenon, foot: tenon };
-    geometry.soundbox = SoundboxSpec {
+    geometry.soundbox = usual_soundbox(geometry, longest_mm);
+}
+
+/// The soundbox of a design with usual sizes where it has none.
+pub fn filled_soundbox(geometry: &GeometrySpec, longest_mm: f64) -> SoundboxSpec {
+    let (given, usual) = (geometry.soundbox.clone(), usual_soundbox(geometry, longest_mm));
+    if given == SoundboxSpec::default() {
+        return usual;
+    }
+    let or = |given: f64, usual: f64| if given > 0.0 { given } else { usual };
+    SoundboxSpec {
+        bass_depth_mm: or(given.bass_depth_mm, usual.bass_depth_mm),
+        treble_depth_mm: or(given.treble_depth_mm, usual.treble_depth_mm),
+        side_mm: or(given.side_mm, usual.side_mm),
+        back_mm: or(given.back_mm, usual.back_mm),
+        ..given
+    }
+}
+
+/// The usual soundbox for a board and its longest string: sides of solid wood and a back of plywood with four holes. Sizes
+/// are common practice, no source.
+fn usual_soundbox(geometry: &GeometrySpec, longest_mm: f64) -> SoundboxSpec {
+    let (board, size) = (&geometry.board, size_class(longest_mm));
+    SoundboxSpec {
         bass_depth_mm: (0.55 * board.bass_width_mm).round(),
         treble_depth_mm: (0.75 * board.treble_width_mm).round(),
         side_mm: 6.0 + size,
@@ -125,7 +151,7 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
         hole_length_mm: 100.0 + 10.0 * size,
         hole_width_mm: 56.0,
         ..SoundboxSpec::default()
-    };
+    }
 }
 
 /// How far a board is used up at most in the aspects that count.

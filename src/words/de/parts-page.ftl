@@ -1,6 +1,10 @@
 # The view of the parts of the harp.
 
 nothing = Noch sind keine Teile zu zeigen: { $why }.
+give-sizes = Maße in der Zeichnung angeben
+take-usual = Übliche Maße für den Korpus nehmen
+usual-hint = Übliche Maße folgen aus der längsten Saite und der Breite der Decke: übliche Praxis, ohne Quelle. Vor dem Sägen prüfen.
+usual-taken = Der Korpus hat jetzt übliche Maße. Ändern lassen sie sich in der Zeichnung unter „Hölzer“.
 shown = Zeigen
 in-space = Im Raum
 three-sides = Von drei Seiten

@@ -1,6 +1,10 @@
 # The view of the parts of the harp.
 
 nothing = There are no parts to show yet: { $why }.
+give-sizes = Give the sizes in the drawing
+take-usual = Take usual sizes for the soundbox
+usual-hint = Usual sizes follow from the longest string and the width of the soundboard: common practice, no source. Check them before you saw.
+usual-taken = The soundbox has usual sizes now. Change them in Drawing, under Woods.
 shown = Show
 in-space = In space
 three-sides = From three sides

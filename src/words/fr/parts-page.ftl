@@ -1,6 +1,10 @@
 # The view of the parts of the harp.
 
 nothing = Pas encore de pièces à montrer : { $why }.
+give-sizes = Donner les mesures dans le dessin
+take-usual = Prendre des mesures usuelles pour la caisse
+usual-hint = Les mesures usuelles découlent de la plus longue corde et de la largeur de la table : usage courant, sans source. Vérifiez-les avant de scier.
+usual-taken = La caisse a maintenant des mesures usuelles. Elles se modifient dans Dessin, sous « Bois ».
 shown = Montrer
 in-space = Dans l’espace
 three-sides = De trois côtés
