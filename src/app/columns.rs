@@ -159,26 +159,30 @@ fn width(design: &Design, shown: Shown) -> f64 {
         let letters = design.strings.iter().map(|string| text(string).chars().count());
         #[expect(clippy::cast_precision_loss, reason = "a count of letters, at most a hundred")]
         let letters = letters.max().unwrap_or(0).min(100) as f64;
-        letters * 0.5 + 1.4
+        letters * 0.5 + 1.3
+    };
+    let head = |words: Words, unit: &str| {
+        let words = words.said().split_inclusive([' ', '-']);
+        let word = words.map(|word| word.trim_end().chars().count()).max().unwrap_or(0);
+        #[expect(clippy::cast_precision_loss, reason = "a count of letters")]
+        let (word, unit) = (word as f64 * 0.62 + 0.9, unit.chars().count() as f64 * 0.52 + 0.9);
+        word.max(unit)
     };
     let under_head = |figure: Figure, least: f64| {
-        let words = row(figure).word.said().split(' ');
-        let word = words.map(|word| word.chars().count()).max().unwrap_or(0);
-        let unit = display::figure_unit(figure, &design.units).chars().count();
-        #[expect(clippy::cast_precision_loss, reason = "a count of letters")]
-        let (word, unit) = (word as f64 * 0.62 + 1.2, unit as f64 * 0.52 + 1.2);
-        word.max(unit).max(least)
+        head(row(figure).word, display::figure_unit(figure, &design.units)).max(least)
     };
     match shown {
         // A syllable with its sign is wider than a letter.
-        Shown::Typed(Column::Note) if naming() == Naming::Syllables => 6.4,
-        Shown::Typed(Column::Note) => 5.4,
-        Shown::Typed(Column::Length) => under_head(Figure::Length, 5.0),
+        Shown::Typed(Column::Note) if naming() == Naming::Syllables => 6.1,
+        Shown::Typed(Column::Note) => 5.1,
+        Shown::Typed(Column::Length) => under_head(Figure::Length, 4.7),
         Shown::Typed(Column::MakeUp) => longest(Column::MakeUp).clamp(9.0, 48.0),
-        Shown::Typed(Column::Gauge) => under_head(Figure::Gauge, 4.5),
-        Shown::Typed(Column::OrderCode) => longest(Column::OrderCode).clamp(5.0, 16.0),
-        Shown::Figure(Figure::Inharmonicity) => under_head(Figure::Inharmonicity, 6.0),
-        Shown::Figure(figure) => under_head(figure, 4.6),
+        Shown::Typed(Column::Gauge) => under_head(Figure::Gauge, 4.2),
+        Shown::Typed(Column::OrderCode) => {
+            longest(Column::OrderCode).max(head(say::CODE, "")).clamp(4.7, 16.0)
+        }
+        Shown::Figure(Figure::Inharmonicity) => under_head(Figure::Inharmonicity, 5.7),
+        Shown::Figure(figure) => under_head(figure, 4.3),
     }
 }
 
@@ -244,7 +248,7 @@ mod tests {
         let all = [Language::English, Language::German, Language::French].map(of);
         assert!(all[0].0 > all[1].0 + 5.0, "German has a shorter word for brass: {all:?}");
         for (letters, em) in all {
-            assert!((em - 0.5 * letters - 1.4).abs() < 1e-9, "{all:?}");
+            assert!((em - 0.5 * letters - 1.3).abs() < 1e-9, "{all:?}");
         }
     }
 

@@ -8,7 +8,7 @@ use wasm_bindgen::JsCast;
 use crate::app::browser;
 use crate::app::columns::{SETS, read, set_of};
 use crate::app::store::{Store, View, Window};
-use crate::words::chart_page as say;
+use crate::words::{Language, chart_page as say, language};
 
 /// The share of the width that the chart has, and the one that any other view has, in per cent. At 0 the view
 /// is folded, at 100 the curves are.
@@ -18,7 +18,10 @@ pub struct Split {
     shares: RwSignal<[i32; 2]>,
 }
 
-const USUAL: [i32; 2] = [60, 64];
+/// At the width of a laptop the usual columns fit, with the longer words of other languages too.
+fn usual() -> [i32; 2] {
+    [if language() == Language::English { 60 } else { 67 }, 64]
+}
 
 /// What is left of a side before it folds.
 const LEAST: i32 = 22;
@@ -32,7 +35,7 @@ impl Split {
         let kept = text.split_once(',').and_then(|(a, b)| Some([a.parse().ok()?, b.parse().ok()?]));
         Self {
             store,
-            shares: RwSignal::new(kept.unwrap_or(USUAL).map(|share: i32| share.clamp(0, 100))),
+            shares: RwSignal::new(kept.unwrap_or_else(usual).map(|share: i32| share.clamp(0, 100))),
         }
     }
 
@@ -56,7 +59,7 @@ impl Split {
     }
 
     fn usual(self) {
-        self.set(USUAL[untrack(|| self.side())]);
+        self.set(usual()[untrack(|| self.side())]);
         self.keep();
     }
 
