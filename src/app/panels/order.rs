@@ -60,6 +60,14 @@ pub fn Order(store: Store) -> impl IntoView {
     let is_empty = move || made.with(|(_, words)| words.groups.is_empty());
     let is_outside =
         move || made.with(|(list, _)| list.lines.iter().any(|line| line.outside.is_some()));
+    // What the stock list says of its own items, as far as it says it.
+    let is_unsaid = move || {
+        let lacks = |group: &OrderGroup| {
+            !group.of_all.is_empty() || group.rows.iter().any(|row| !row.remarks.is_empty())
+        };
+        !is_outside() && made.with(|(_, words)| words.groups.iter().any(lacks))
+    };
+    let to_stock = move || store.window.set(Some(Window::Stock));
     let groups = move || {
         let group = |group: &OrderGroup| {
             let group = group.clone();
@@ -92,7 +100,13 @@ pub fn Order(store: Store) -> impl IntoView {
             {while_so(is_outside, move || view! {
                 <p class="hint">
                     {say::OUTSIDE_HINT.said()} " "
-                    {button("tool", "order-stock", "", say::OPEN_STOCK.said(), move || store.window.set(Some(Window::Stock)))}
+                    {button("tool", "order-stock", "", say::OPEN_STOCK.said(), to_stock)}
+                </p>
+            }.into_any())}
+            {while_so(is_unsaid, move || view! {
+                <p class="hint">
+                    {say::FILL_IN.said()} " "
+                    {button("tool", "order-fill-in", "", say::OPEN_STOCK.said(), to_stock)}
                 </p>
             }.into_any())}
             {list(groups)}

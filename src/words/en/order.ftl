@@ -11,6 +11,7 @@ csv-hint = The whole order list, for a spreadsheet
 csv-of = Save as CSV: order of { $supplier }
 table-of = Order of { $supplier }
 outside-hint = What the stock list does not have is ordered by description: its packs and prices are not known.
+fill-in = Order codes, pack lengths and prices are filled in under Stock.
 open-stock = Open Stock
 put-codes = Put codes and prices into this design
 new-codes = The stock list "{ $list }" has codes or prices that this design does not hold yet. Codes in the design come first, and a link or a file carries no others.

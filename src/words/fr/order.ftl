@@ -11,6 +11,7 @@ csv-hint = Toute la liste de commande, pour un tableur
 csv-of = Enregistrer en CSV : commande chez { $supplier }
 table-of = Commande chez { $supplier }
 outside-hint = Ce que le stock n’a pas est commandé d’après sa nature : conditionnement et prix ne sont pas connus.
+fill-in = Références, longueurs des paquets et prix s’indiquent sous « Stock ».
 open-stock = Ouvrir le stock
 put-codes = Reprendre références et prix dans ce projet
 new-codes = La liste de stock « { $list } » a des références ou des prix que ce projet ne contient pas encore : ce que le projet contient passe d’abord, et un lien ou un fichier n’en emporte pas d’autres.
