@@ -9,6 +9,7 @@ use crate::design::resolve::Resolved;
 use crate::design::settings::Setting;
 use crate::engine::analysis::{Analysis, Mechanism, StringFigures};
 use crate::engine::limit::is_above;
+use crate::engine::pitch::Letter;
 use crate::papers::rows::{MAKE_UP, StringWords, strings};
 use crate::papers::sheet::Mark;
 use crate::words::{Words, details, figures, stringing as say};
@@ -82,13 +83,13 @@ pub fn stringing_markup(words: &StringingWords) -> String {
     let mut put = |parts: &[&str]| parts.iter().for_each(|part| out.push_str(part));
     put(&["<span class=\"strung-number\">", &escape(&words.number), "</span>"]);
     let mark = match words.mark {
-        Some(Mark::C) => Some(("c", "C", say::STRING_C)),
-        Some(Mark::F) => Some(("f", "F", say::STRING_F)),
+        Some(Mark::C) => Some(("c", Letter::C.printed(), say::STRING_C)),
+        Some(Mark::F) => Some(("f", Letter::F.printed(), say::STRING_F)),
         None => None,
     };
     if let Some((class, letter, means)) = mark {
         put(&["<span class=\"strung-mark ", class, "\" role=\"img\" aria-label=\""]);
-        put(&[&escape(means.said()), "\">", letter, "</span>"]);
+        put(&[&escape(means.said()), "\">", &letter, "</span>"]);
     }
     put(&["<span>", &escape(&words.note), "</span><span class=\"hint\">"]);
     put(&[&escape(&words.harp_name), "</span></h3><p class=\"strung-make-up\">"]);
