@@ -16,10 +16,15 @@ pub fn within(name: &str) -> String {
 
 /// A text with a capital at its beginning, if it begins with one of the letters `a` to `z`.
 pub fn capital(text: &str) -> String {
-    let mut text = text.to_owned();
-    if let Some(first) = text.get_mut(..1) {
-        first.make_ascii_uppercase();
-    }
+    let mut letters = text.chars();
+    let Some(first) = letters.next() else { return String::new() };
+    let large = match first {
+        'à'..='ö' | 'ø'..='þ' => char::from_u32(u32::from(first) - 0x20).unwrap_or(first),
+        'œ' => 'Œ',
+        _ => first.to_ascii_uppercase(),
+    };
+    let mut text = String::from(large);
+    text.push_str(letters.as_str());
     text
 }
 
@@ -70,6 +75,15 @@ fn small_letter(letter: char) -> char {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn the_first_letter_is_made_large_with_its_accent_as_the_standard_library_does() {
+        for first in ('a'..='z').chain('à'..='þ').chain(['œ', 'Z', 'É', '÷', '3', 'μ']) {
+            let large = if first == 'μ' { first } else { first.to_uppercase().next().unwrap() };
+            assert_eq!(capital(&format!("{first}clisse")), format!("{large}clisse"));
+        }
+        assert_eq!(capital(""), "");
+    }
 
     #[test]
     fn letters_of_european_scripts_are_made_small_as_the_standard_library_does() {

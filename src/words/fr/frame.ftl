@@ -160,8 +160,8 @@ box-where = { $lead }, { $place }.
 
 board-at = À { $string } elle a { $wide } de large et { $thick } d’épaisseur.
 board-is = Elle a { $wide } de large et { $thick } d’épaisseur.
-board-rises-years = Elle se soulève aussitôt de { $now }, avec les ans de { $later }.
-board-rises = Elle se soulève aussitôt de { $now } ; de combien elle flue n’est pas connu.
+board-rises-years = Soulèvement immédiat : { $now } ; avec les ans : { $later }.
+board-rises = Soulèvement immédiat : { $now } ; de combien elle flue n’est pas connu.
 board-on-liners = Une borne vaut pour des bords aussi fermes que peuvent les faire contre-éclisses, éclisses et traverses, l’autre pour des bords aussi souples que celles-ci peuvent l’être.
 board-edges = Une borne vaut pour des bords qui ne tournent ni ne bougent, l’autre pour des bords qui tournent librement et ne tirent pas.
 board-bows-at = Après dix ans de fluage, avec le module de flambement, elle voilerait à { $times } fois la poussée en long.

@@ -13,7 +13,7 @@ found = { $count ->
 ## A first harp
 
 first = Votre première harpe en cinq étapes
-first-1 = Ouvrez Projets, Nouveau. Dites quelle sorte de harpe c’est, combien elle a de cordes et comment elle s’accorde. Elle arrive cordée comme il est d’usage pour sa sorte, sur un cadre qui la porte.
+first-1 = Ouvrez Projets, Nouveau. Dites quelle sorte de harpe c’est, combien elle a de cordes et comment elle s’accorde. Elle arrive cordée comme il est d’usage pour sa sorte, sur un cadre qui porte ses cordes.
 first-2 = Tapez vos longueurs et vos cordes dans le tableau. Les courbes suivent aussitôt : cherchez une ligne sans saut, dans sa bande visée.
 first-3 = Lisez les constats, le plus grave d’abord ; le ? à côté dit ce qu’il signifie. S’il y a un remède, un bouton à côté fait le changement, et Annuler le reprend.
 first-4 = Mettez dans Stock ce que vous pouvez acheter, puis laissez Choisir les cordes y chercher le meilleur jeu.

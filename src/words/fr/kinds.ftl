@@ -40,7 +40,7 @@ some = certaines { $letter }
 as-tuned = comme accordée
 and = { $first } et { $last }
 more = { $count } autres
-every = tous les { $letters }
+every = chaque corde de { $letters }
 strings = { $count ->
     [one] corde
    *[other] cordes

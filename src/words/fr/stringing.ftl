@@ -2,12 +2,12 @@
 
 title = Monter les cordes
 order = Ordre
-progress = { $up } cordes sur { $count } montées et accordées
+progress = Montées et accordées : { $up } sur { $count }
 all-up = Les { $count } cordes sont montées et accordées. Refaites des tours d’accord jusqu’à ce qu’elles tiennent.
 next-in-order = La suivante : { $string }
 back = Retour
 next = Suivante
-tick = Montée et accordée
+tick = Montée, accordée
 cut = Couper à
 gauge = Diamètre
 vibrating = Longueur vibrante

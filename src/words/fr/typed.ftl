@@ -12,7 +12,7 @@ note-number = une note commence par une lettre de A à G, reçu « { $got } »
 ## Ce que c’est
 
 vibrating-length = longueur vibrante
-vibrating-length-like = 612, 61.2 cm ou 24 1/8 in
+vibrating-length-like = 612 ; 61,2 cm ou 24 1/8 in
 bare-end = âme nue en bout
 bare-end-like = 12 ou 1/2 in
 gauge = diamètre
