@@ -6,6 +6,7 @@ use super::document::{
     OwnWoodSpec, SectionSpec, SparesSpec, StringSpec, Units, ZoneSpec,
 };
 use super::make_up_said;
+use super::make_up_text;
 use super::order::money_words;
 use super::resolve::resolve;
 use super::settings::{OneOf, Setting};
@@ -15,6 +16,7 @@ use crate::engine::figure::Figure;
 use crate::engine::pitch::Note;
 use crate::engine::pitch::naming::shown;
 use crate::engine::units::Stiffness;
+use crate::words::papers::titled;
 use crate::words::{Words, compare as say, decimal_sign, numeral, semicolon};
 
 /// The figures that are compared.
@@ -150,7 +152,8 @@ fn cells(design: &Design, analysis: &Analysis, index: usize, units: &Units) -> V
     let known = FIGURES
         .iter()
         .map(|of| figure(*of, figures, units).unwrap_or_else(|_| display::NONE.to_owned()));
-    [note, make_up_said::said(&spec.make_up)].into_iter().chain(known).collect()
+    let make_up = make_up_said::line_shown(&make_up_text::write(&spec.make_up));
+    [note, make_up].into_iter().chain(known).collect()
 }
 
 fn totals(before: (&Design, &Analysis), after: (&Design, &Analysis), units: &Units) -> Vec<Pair> {
@@ -276,7 +279,7 @@ const WORDS: [InWords; 36] = [
         let wood = |of: &OwnWoodSpec| {
             let kind = if of.softwood { say::SOFTWOOD } else { say::HARDWOOD };
             let class = if of.by_class { say::BY_CLASS } else { Words::NONE };
-            format!("{}: {}", with(of.name.clone(), &[kind, class]), listed(&of.numbers()))
+            titled(&with(of.name.clone(), &[kind, class]), &listed(&of.numbers()))
         };
         d.geometry.woods.iter().map(wood).collect::<Vec<_>>().join(semicolon())
     }),

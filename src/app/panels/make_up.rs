@@ -18,7 +18,7 @@ use crate::design::edit::{Column, Edit};
 use crate::design::library;
 use crate::design::resolve::resolve;
 use crate::engine::material::{key_of, said};
-use crate::words::{Words, details as say};
+use crate::words::{Words, details as say, numeral};
 
 /// Asked when the window is closed with a make-up that was changed and not used.
 const UNUSED: Words = say::UNUSED;
@@ -407,7 +407,7 @@ fn SectionView(drawing: SectionDrawing) -> impl IntoView {
                 {shapes}
                 <line x1="0" x2=bar_mm y1=bar_y y2=bar_y class="bar"></line>
             </svg>
-            <figcaption>{say::to_scale(&bar_mm)}</figcaption>
+            <figcaption>{say::to_scale(&numeral(bar_mm))}</figcaption>
         </figure>
     }
 }

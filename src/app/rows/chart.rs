@@ -16,6 +16,7 @@ use crate::engine::findings::Weight;
 use crate::engine::pitch::Letter;
 use crate::engine::pitch::naming;
 use crate::words::chart_page as say;
+use crate::words::papers::titled;
 use crate::words::{Naming, naming};
 
 /// A cell in words.
@@ -283,11 +284,12 @@ pub fn explained(
         Some(note) => say::place_noted(&note.printed(), &(row + 1)),
         None => say::place(&(row + 1)),
     };
-    match words {
-        CellWords { error: Some(error), .. } => (format!("{place}, {word}: {error}"), true),
-        CellWords { reason: Some(reason), .. } => (format!("{place}, {word}: {reason}"), false),
-        _ => (format!("{place}, {word}: {meaning}"), false),
-    }
+    let (text, is_wrong) = match words {
+        CellWords { error: Some(error), .. } => (error, true),
+        CellWords { reason: Some(reason), .. } => (reason, false),
+        _ => (meaning.to_owned(), false),
+    };
+    (titled(&format!("{place}, {word}"), &text), is_wrong)
 }
 
 /// An engine's message as a sentence of the page.

@@ -23,6 +23,7 @@ use crate::engine::pitch;
 use crate::engine::stepped::stepped_partial;
 use crate::engine::tolerance::{Cause, Spread, spreads};
 use crate::engine::units::{Force, Length, LinearDensity};
+use crate::words::papers::titled;
 use crate::words::{Words, details as say};
 
 /// The most partials that are listed.
@@ -369,7 +370,7 @@ fn contacts(
         let (place, string) = match (place, &string) {
             (Ok(place), Ok(string)) => (place, string),
             (Err(why), _) | (_, Err(why)) => {
-                notes.push(format!("{name}: {}", sentence(&why.to_string())));
+                notes.push(titled(&name, &sentence(&why.to_string())));
                 continue;
             }
         };

@@ -55,7 +55,7 @@ pub fn offers(
             Made { make_up: make_up.clone(), order_code: item.code.clone(), stock_key: item.key };
         make_ups.push(make_up.clone());
         offers.push(Offer {
-            words: make_up_said::line_said(&item.make_up),
+            words: make_up_said::line_shown(&item.make_up),
             more: item.code.clone(),
             gives: String::new(),
             is_stock: true,

@@ -5,6 +5,7 @@ use crate::design::document::{LengthUnit, Units};
 use crate::design::typed;
 use crate::engine::analysis::Analysis;
 use crate::engine::units::Length;
+use crate::words::papers::titled;
 
 /// A length as it is typed when a pin is pulled there: to half a millimetre or to a 64th of an inch; `fine` to a tenth
 /// of a millimetre or a hundredth of an inch. `None` where no string can be so long.
@@ -64,18 +65,17 @@ pub fn in_short(analysis: &Analysis, units: &Units, index: usize) -> String {
     let length = figures.length.map(|length| display::length_with_unit(length, units.length));
     let pull = figures.tension.map(|pull| display::tension_with_unit(pull, units.force));
     let or_none = |known: Result<String, _>| known.unwrap_or_else(|_| display::NONE.to_owned());
-    format!("{}: {}, {}", display::string_name(figures), or_none(length), or_none(pull))
+    titled(&display::string_name(figures), &format!("{}, {}", or_none(length), or_none(pull)))
 }
 
 /// A string's number, note and length, at its pin.
 pub fn number_and_length(analysis: &Analysis, unit: LengthUnit, index: usize) -> String {
     let Some(figures) = analysis.strings.get(index) else { return String::new() };
     let note = figures.note.map(|note| format!(" {}", note.printed())).unwrap_or_default();
+    let name = format!("{}{note}", figures.number);
     match figures.length {
-        Ok(length) => {
-            format!("{}{note}: {}", figures.number, display::length_with_unit(length, unit))
-        }
-        Err(_) => format!("{}{note}", figures.number),
+        Ok(length) => titled(&name, &display::length_with_unit(length, unit)),
+        Err(_) => name,
     }
 }
 

@@ -8,7 +8,7 @@ use crate::design::figures::{Scale, row};
 use crate::design::letters::escape;
 use crate::engine::analysis::Analysis;
 use crate::engine::order::sort;
-use crate::words::curves as say;
+use crate::words::{curves as say, semicolon};
 
 /// A step between neighbours is told as a jump where it is so many times the middle one of all steps, and so large a
 /// share of what lies between the lowest and the highest (common practice, no source).
@@ -65,7 +65,7 @@ fn of_panel(panel: &Panel, analysis: &Analysis, units: &Units) -> String {
     told.push(' ');
     told += &match places.len() {
         0 => say::TOLD_EVEN.into(),
-        count => say::told_jumps(&count, &places.join("; ")),
+        count => say::told_jumps(&count, &places.join(semicolon())),
     };
     let out = |point: &&CurvePoint| {
         panel.band.low.is_some_and(|low| point.value < low)

@@ -14,6 +14,7 @@ use crate::engine::findings::{Finding, FindingKind};
 use crate::engine::pitch::{Letter, Note};
 use crate::engine::tolerance::Spreads;
 use crate::engine::units::Stiffness;
+use crate::words::papers::titled;
 use crate::words::{chart_page as say, numeral};
 
 /// The harp in one line.
@@ -263,11 +264,8 @@ pub fn readout(analysis: &Analysis, units: &Units, curves: &Curves, index: usize
     };
     let name = display::string_name(figures);
     let words: Vec<String> = curves.panels.iter().filter_map(figure).collect();
-    if words.is_empty() {
-        format!("{name}: –")
-    } else {
-        format!("{name}: {}", words.join(" · "))
-    }
+    let words = if words.is_empty() { "–".to_owned() } else { words.join(" · ") };
+    titled(&name, &words)
 }
 
 /// What the ranges about the curves mean, and what they leave out.

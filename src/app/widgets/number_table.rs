@@ -8,6 +8,7 @@ use super::list::{list, part, while_so, words};
 use crate::app::browser;
 use crate::design::settings::NumberRow;
 use crate::words::page as say;
+use crate::words::papers::titled;
 
 /// A table. It is `Copy`, so that every part of it can have it.
 #[derive(Clone, Copy)]
@@ -92,7 +93,8 @@ impl NumberTable {
     }
 
     fn cell(self, (row, at): (usize, usize), draft: Draft, refused: RwSignal<String>) -> AnyView {
-        let label = move || format!("{} {}: {}", self.of, self.name(row), self.columns[at].label);
+        let label =
+            move || titled(&format!("{} {}", self.of, self.name(row)), &self.columns[at].label);
         let keys = move |event: KeyboardEvent| {
             draft.go_back(&event);
             let next = match event.key().as_str() {

@@ -5,6 +5,7 @@ use crate::design::cells;
 use crate::design::display::{decimals, trimmed};
 use crate::design::document::StockItem;
 use crate::design::stock::{NoItem, bundle_of, table::pack_kind};
+use crate::words::papers::titled;
 use crate::words::{Language, in_language, stock as say};
 
 /// The headings of the order list.
@@ -145,7 +146,7 @@ pub fn numbers_words(numbers: &[usize]) -> String {
 pub fn cut_words(line: &OrderLine) -> String {
     let cut = |mm: &Option<u32>| mm.map_or("—".to_owned(), |mm| mm.to_string());
     let strings = line.strings.iter().zip(&line.cuts_mm);
-    let strings = strings.map(|(number, mm)| format!("{number}: {}", cut(mm)));
+    let strings = strings.map(|(number, mm)| titled(&number, &cut(mm)));
     let mut words: Vec<String> = strings.collect();
     let mut spares: &[Option<u32>] = &line.spares_mm;
     while let Some(first) = spares.first() {

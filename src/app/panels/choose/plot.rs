@@ -18,6 +18,7 @@ use crate::design::choose::{Shop, Task};
 use crate::design::document::TargetsSpec;
 use crate::design::edit::TargetsPart;
 use crate::design::targets::{Point, moved, places, present, removed, rounded, value_of};
+use crate::engine::pitch::Note;
 use crate::words::choose_page as say;
 
 /// A press of the pointer on a point.
@@ -144,6 +145,7 @@ impl Hand {
             let (_, unit) = wanted_words(wants);
             let value = crate::design::display::significant(value, 3);
             let note = store.resolved.with(|resolved| place_name(&resolved.harp.strings, place));
+            let note = note.parse().map_or(note, Note::printed);
             let count = self.curve.with(Vec::len);
             say::point_at(&count, &note, &(index + 1), &unit, &value)
         };

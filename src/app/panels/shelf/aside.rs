@@ -14,6 +14,7 @@ use crate::app::store::Store;
 use crate::app::tab::Heard;
 use crate::app::widgets::button::button;
 use crate::app::widgets::list::{Part, list, part, while_so, words};
+use crate::design::display;
 use crate::words::designs as say;
 
 /// The share of what the browser allows from which on it is said that room runs out.
@@ -149,13 +150,7 @@ fn room() -> AnyView {
     let text = RwSignal::new(String::new());
     spawn_local(async move {
         if let Some((used, most)) = browser::room().await {
-            let mb = |bytes: f64| {
-                if bytes < 1e7 {
-                    format!("{:.1}", bytes / 1e6)
-                } else {
-                    format!("{:.0}", bytes / 1e6)
-                }
-            };
+            let mb = |bytes: f64| display::decimals(bytes / 1e6, usize::from(bytes < 1e7));
             let mut said = say::room(&mb(most), &mb(used));
             if runs_out((used, most)) {
                 said = format!("{said} {}", say::LITTLE_ROOM);

@@ -11,6 +11,7 @@ use crate::app::widgets::list::{list, part, while_so, words};
 use crate::design::document::MaterialSpec;
 use crate::design::make_up_said::line_said;
 use crate::design::stock::bundle_of;
+use crate::words::papers::titled;
 use crate::words::{Words, stock_page as say};
 
 /// How many items are shown at first, and how many more each time.
@@ -157,7 +158,7 @@ fn line(desk: Desk, row: usize, materials: Memo<Vec<MaterialSpec>>) -> AnyView {
         }
         let sentence = move || match problem.get() {
             text if text.is_empty() => text,
-            text => format!("{}: {text}", STOCK_CELLS[at].1),
+            text => titled(&STOCK_CELLS[at].1, &text),
         };
         said.push(view! { <span class="wrong">{words(sentence)}</span> }.into_any());
     }
