@@ -20,7 +20,7 @@ pub struct Split {
 
 /// At the width of a laptop the usual columns fit, with the longer words of other languages too.
 fn usual() -> [i32; 2] {
-    [if language() == Language::English { 60 } else { 67 }, 64]
+    [if language() == Language::English { 60 } else { 68 }, 64]
 }
 
 /// What is left of a side before it folds.
