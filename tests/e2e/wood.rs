@@ -5,6 +5,7 @@ use std::time::Instant;
 
 use fantoccini::key::Key;
 use serde_json::json;
+use stringloft::design::document::SoundboxSpec;
 use stringloft::design::link;
 use stringloft::design::presets::SAMPLES;
 
@@ -77,6 +78,23 @@ async fn a_harp_without_a_soundbox_says_why_there_are_no_parts() {
     browser.click("#parts-view").await;
     let words = browser.text("#parts .chart-empty").await;
     assert!(words.contains("three strings"), "{words}");
+    browser.click("#parts-to-chart").await;
+    let _ = browser.find("#chart").await;
+
+    // Strings enough, and a soundbox without sizes: the way to them, or the usual ones.
+    let mut design = SAMPLES[0].design();
+    design.geometry.soundbox = SoundboxSpec::default();
+    let fragment = link::write(&design).expect("a link");
+    let site = Site::of_build("/");
+    browser.open_app(&format!("{}#{fragment}", site.url())).await;
+    browser.click("#parts-view").await;
+    browser.click("#parts-to-sizes").await;
+    let open = "return document.querySelector('#group-woods')?.ariaExpanded === 'true'";
+    browser.until(open, "the sizes").await;
+    browser.click("#parts-view").await;
+    browser.check_barriers().await;
+    browser.click("#parts-usual").await;
+    let _ = browser.find("#space").await;
     browser.check_console().await;
 }
 
