@@ -45,23 +45,23 @@ strings = { $count ->
     [one] Saite
    *[other] Saiten
 } { $names }
-why-no-note = { $who }: { $count ->
+why-no-note = { $who } { $count ->
     [one] hat keinen Ton
    *[other] haben keinen Ton
 }
-why-too-high = { $who }: { $count ->
+why-too-high = { $who } { $count ->
     [one] ist
    *[other] sind
 } { $by ->
     [1] einen Halbton
    *[other] { $by } Halbtöne
 } zu hoch gestimmt
-why-no-mechanism = { $who }: { $count ->
+why-no-mechanism = { $who } { $count ->
     [one] hat keine Klappe oder Drehscheibe
    *[other] haben keine Klappe oder Drehscheibe
 }
-why-out-of-reach = { $who }: müsste um { $by } Halbtöne hinauf
-why-not-alike = { $who }: { $count ->
+why-out-of-reach = { $who }: nötig wären { $by } Halbtöne hinauf
+why-not-alike = { $who } { $count ->
     [one] ist anders gestimmt
    *[other] sind anders gestimmt
 } als die übrigen dieses Buchstabens

@@ -33,6 +33,6 @@ pitch-lead = Das mittlere C ist C4, und die Zahl der Oktave wechselt zwischen H 
 formula-pitch = Tonhöhe
 formula-harpist-octave-c-d = die Oktave der Harfenisten für C, D und E
 formula-f-g-b = und für F, G, A und B
-pitch-pythagorean-meantone-flat-sharp = In pythagoreischer und mitteltöniger Temperatur unterscheiden sich ein Be und ein Kreuz zwischen denselben zwei Tönen. Die anderen Temperaturen haben zwölf Tonhöhen in der Oktave.
+pitch-pythagorean-meantone-flat-sharp = In pythagoreischer und mitteltöniger Temperierung unterscheiden sich ein Be und ein Kreuz zwischen denselben zwei Tönen. Die anderen Temperierungen haben zwölf Tonhöhen in der Oktave.
 pitch-octaves-pure-not-stretched = Oktaven sind rein: sie werden nicht wegen der Inharmonizität der Saiten gespreizt.
 pitch-cents-given-tenth-tuning = Cent werden auf ein Zehntel angegeben; ein Stimmgerät hält bei A4 ein halbes Hertz, das sind 2 Cent.

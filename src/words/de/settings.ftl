@@ -185,7 +185,7 @@ wrong-left-out = { $name }: zulässig von { $least } bis { $most }, angegeben { 
 
 ## Auswahlen
 
-temperament = Temperatur
+temperament = Temperierung
 equal = Gleichstufig
 pythagorean = Pythagoreisch
 meantone = Mitteltönig (1/4 Komma)

@@ -56,10 +56,10 @@ load-no-more = In dieser Reihenfolge trägt der Rahmen nie mehr als mit allen Sa
 load-more = Mit einem Teil der Saiten auf Tonhöhe belastet diese Reihenfolge den Rahmen bis { $highest } % der zulässigen Last, gegen { $whole } % mit allen. Die ersten Runden unter der Tonhöhe halten es niedriger.
 easier = Diese Reihenfolge schont den Rahmen mehr: { $order }.
 reach-limited = An ihrer Grenze: bleibt darunter, die nächste Runde holt es nach.
-reach-no-room = Am höchsten Lastanteil: nie höher stimmen.
+reach-no-room = An ihrer höchsten Auslastung: nie höher stimmen.
 reach-no-strength = Bruchlast unbekannt: nie höher stimmen.
 many-turns = Zuerst von Hand durchziehen.
-how = „Höher“ sagt, wie weit über das Ende der Runde eine Saite gestimmt wird, damit sie darauf zurückkommt, während die anderen folgen. Keine Saite wird weiter gestimmt als bis zur Hälfte dessen, was bis zum Reißen bleibt, als bis zu ihrem höchsten Lastanteil oder mehr als 50 Cent über die Tonhöhe.
+how = „Höher“ sagt, wie weit über das Ende der Runde eine Saite gestimmt wird, damit sie darauf zurückkommt, während die anderen folgen. Keine Saite wird weiter gestimmt als bis zur Hälfte dessen, was bis zum Reißen bleibt, als bis zu ihrer höchsten Auslastung oder mehr als 50 Cent über die Tonhöhe.
 how-far = „Nach der Runde daneben“ ist geschätzt, von den steifsten bis zu den weichsten, die Rahmen und Saiten sein können. Bei Saiten aus Darm oder Kunststoff nach jeder der ersten Runden auf Tonhöhe einen Tag warten. Übliche Praxis, ohne Quelle.
 
 ## Die Aufzeichnung

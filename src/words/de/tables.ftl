@@ -104,7 +104,7 @@ note-inferred-some = der Ton einiger Saiten ohne Ton folgt aus ihren Nachbarn
 
 ## Stimmung aus Frequenzen
 
-tuned-as = die Frequenzen neben den Tönen sind die von A4 bei { $pitch } Hz, Temperatur: { $temperament }
+tuned-as = die Frequenzen neben den Tönen sind die von A4 bei { $pitch } Hz, Temperierung: { $temperament }
 tuned-apart = { $frequency } neben { $note } ist eine andere Tonhöhe, die Saite behält also { $frequency }
 equal = gleichstufig
 pythagorean = pythagoreisch

@@ -58,7 +58,7 @@ strings = Alle Saiten
 not-heard = noch nicht gehört
 of-string = { $string }: { $cents }
 heard-in-tune = stimmt ({ $cents } Cent)
-meaning = Die Cent zählen ab der Saite, wie der Entwurf sie hat: Ton, Temperatur, Klappen. Wie weit der Wirbel zu drehen ist, folgt aus dem Entwurf, für eine Saite, die sich gesetzt hat. Innerhalb von { $cents } Cent gilt eine Saite als gestimmt.
+meaning = Die Cent zählen ab der Saite, wie der Entwurf sie hat: Ton, Temperierung, Klappen. Wie weit der Wirbel zu drehen ist, folgt aus dem Entwurf, für eine Saite, die sich gesetzt hat. Innerhalb von { $cents } Cent gilt eine Saite als gestimmt.
 
 ## What goes wrong
 

@@ -12,7 +12,7 @@ note-number = ein Ton beginnt mit einem Buchstaben von A bis G, geschrieben steh
 ## Was es ist
 
 vibrating-length = klingende Länge
-vibrating-length-like = 612, 61.2 cm oder 24 1/8 in
+vibrating-length-like = 612; 61,2 cm oder 24 1/8 in
 bare-end = freier Kern am Ende
 bare-end-like = 12 oder 1/2 in
 gauge = Stärke
