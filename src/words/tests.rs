@@ -6,7 +6,7 @@ use super::*;
 fn a_message_is_filled_in_the_language_of_now() {
     assert_eq!(order::csv_of(&"Quillbeck"), "Save as CSV: order of Quillbeck");
     let german = in_language(Language::German, || order::csv_of(&"Quillbeck"));
-    assert_eq!(german, "Als CSV speichern: Bestellung bei Quillbeck");
+    assert_eq!(german, "Als CSV speichern: Bestellung, Quillbeck");
     assert_eq!(language(), Language::English, "only while it was asked for");
 }
 
