@@ -42,6 +42,7 @@
 //! (from memory).
 
 mod answer;
+mod candidate;
 mod chain;
 mod conflict;
 mod envelope;

@@ -1,5 +1,6 @@
 //! The strings as layers of items, what an item costs by itself, and what one costs below another.
 
+use super::candidate::Candidate;
 use super::evaluate::{Cell, LARGE, LimitKind, PENALTY, SMALL, Table};
 use super::{Task, Weights};
 use crate::engine::order::sort;
@@ -7,55 +8,6 @@ use crate::engine::units::Force;
 
 /// Families with higher indices are one.
 const MOST_FAMILIES: usize = 1 << 20;
-
-/// An item that may stand on a string.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Candidate {
-    /// The first item that is alike.
-    pub item: usize,
-    /// The item that is taken, as the place of its cell in the row.
-    pub cell: usize,
-    pub log_pull: f64,
-    /// What it costs by itself.
-    pub own: f64,
-    /// Pull over the limit of the total, or in newtons.
-    pub pull: f64,
-    family: Option<usize>,
-    gauge_nm: Option<f64>,
-    core_nm: Option<f64>,
-}
-
-impl Candidate {
-    /// Families as a number, those without one before all others.
-    pub fn rank(&self) -> usize {
-        self.family.map_or(0, |family| family + 1)
-    }
-
-    /// The gauge as one that may stand above any when it is not known.
-    pub fn above_nm(&self) -> f64 {
-        self.gauge_nm.unwrap_or(f64::NEG_INFINITY)
-    }
-
-    /// The gauge as one that may stand below any when it is not known.
-    pub fn below_nm(&self) -> f64 {
-        self.gauge_nm.unwrap_or(f64::INFINITY)
-    }
-
-    /// The core as one that may stand above any where there is none, or it is not known.
-    pub fn core_above_nm(&self) -> f64 {
-        self.core_nm.unwrap_or(f64::NEG_INFINITY)
-    }
-
-    /// The core as one that may stand below any where there is none, or it is not known.
-    pub fn core_below_nm(&self) -> f64 {
-        self.core_nm.unwrap_or(f64::INFINITY)
-    }
-
-    /// Whether one of the same family is thinner, or has a thinner core.
-    pub fn shrinks_to(&self, lower: &Self) -> bool {
-        self.above_nm() > lower.below_nm() || self.core_above_nm() > lower.core_below_nm()
-    }
-}
 
 /// The square of the step between neighbours: `weight (Δ − shift)² + rest`, with `Δ` the step of the logarithm of
 /// the pull.

@@ -1,6 +1,7 @@
 //! One pass of dynamic programming, from the lowest string up, a layer at a time.
 
-use super::chain::{Candidate, Chain, Layer, Step};
+use super::candidate::Candidate;
+use super::chain::{Chain, Layer, Step};
 use super::envelope::Envelope;
 
 /// Up to so many pairs of items, all are tried.

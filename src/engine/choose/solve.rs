@@ -244,7 +244,7 @@ pub(super) fn first_of_equals(
 ) -> (Vec<usize>, Option<usize>) {
     let most = pass.best(start).0 + EQUAL;
     let own =
-        |candidate: &super::chain::Candidate| candidate.own + pass.multiplier * candidate.pull;
+        |candidate: &super::candidate::Candidate| candidate.own + pass.multiplier * candidate.pull;
     let mut set = Vec::with_capacity(chain.layers.len());
     let (mut sum, mut state, mut tie) = (0.0, start, None);
     for (at, layer) in chain.layers.iter().enumerate() {
