@@ -78,7 +78,7 @@ async fn a_harp_without_a_soundbox_says_why_there_are_no_parts() {
     browser.click("#parts-view").await;
     let words = browser.text("#parts .chart-empty").await;
     assert!(words.contains("three strings"), "{words}");
-    browser.click("#parts-to-chart").await;
+    browser.click("#parts-to-sizes").await;
     let _ = browser.find("#chart").await;
 
     // Strings enough, and a soundbox without sizes: the way to them, or the usual ones.

@@ -154,9 +154,14 @@ fn nothing(bench: Bench) -> AnyView {
     let is = move |wanted: PartsError| {
         made.with(|made| made.0.as_ref().as_ref().is_err_and(|why| *why == wanted))
     };
-    let to_chart = move || store.view.set(View::Chart);
-    let to_sizes =
-        move || store.show_group(if is(PartsError::TooFlat) { "shape" } else { "woods" });
+    let to_sizes = move |_| match (is(PartsError::NoNeck), is(PartsError::TooFlat)) {
+        (true, _) => store.view.set(View::Chart),
+        (_, flat) => store.show_group(if flat { "shape" } else { "woods" }),
+    };
+    let sizes = move || {
+        let words = if is(PartsError::NoNeck) { page::CHART } else { say::GIVE_SIZES };
+        words.said().to_owned()
+    };
     let take_usual = move || {
         let longest = store.analysis.with_untracked(|analysis| {
             let lengths = analysis.strings.iter().filter_map(|string| string.length.ok());
@@ -174,14 +179,9 @@ fn nothing(bench: Bench) -> AnyView {
         <div class="chart-empty parts-none">
             <p id="parts-none">{words(why)}</p>
             <p class="window-actions">
-                {either(
-                    move || is(PartsError::NoNeck),
-                    move || button("tool main", "parts-to-chart", "", page::CHART.said(), to_chart).into_any(),
-                    move || button("tool main", "parts-to-sizes", "", say::GIVE_SIZES.said(), to_sizes).into_any(),
-                )}
-                {while_so(move || is(PartsError::NoBox), move || button("tool", "parts-usual", "", say::TAKE_USUAL.said(), take_usual).into_any())}
+                <button type="button" class="tool main" id="parts-to-sizes" on:click=to_sizes>{words(sizes)}</button>
+                {while_so(move || is(PartsError::NoBox), move || button("tool", "parts-usual", say::USUAL_HINT.said(), say::TAKE_USUAL.said(), take_usual).into_any())}
             </p>
-            {while_so(move || is(PartsError::NoBox), || view! { <p class="hint">{say::USUAL_HINT.said()}</p> }.into_any())}
         </div>
     }
     .into_any()

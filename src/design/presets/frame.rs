@@ -119,18 +119,21 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
 
 /// The soundbox of a design with usual sizes where it has none.
 pub fn filled_soundbox(geometry: &GeometrySpec, longest_mm: f64) -> SoundboxSpec {
-    let (given, usual) = (geometry.soundbox.clone(), usual_soundbox(geometry, longest_mm));
+    let (mut given, usual) = (geometry.soundbox.clone(), usual_soundbox(geometry, longest_mm));
     if given == SoundboxSpec::default() {
         return usual;
     }
-    let or = |given: f64, usual: f64| if given > 0.0 { given } else { usual };
-    SoundboxSpec {
-        bass_depth_mm: or(given.bass_depth_mm, usual.bass_depth_mm),
-        treble_depth_mm: or(given.treble_depth_mm, usual.treble_depth_mm),
-        side_mm: or(given.side_mm, usual.side_mm),
-        back_mm: or(given.back_mm, usual.back_mm),
-        ..given
+    for (given, usual) in [
+        (&mut given.bass_depth_mm, usual.bass_depth_mm),
+        (&mut given.treble_depth_mm, usual.treble_depth_mm),
+        (&mut given.side_mm, usual.side_mm),
+        (&mut given.back_mm, usual.back_mm),
+    ] {
+        if !(*given > 0.0) {
+            *given = usual;
+        }
     }
+    given
 }
 
 /// The usual soundbox for a board and its longest string: sides of solid wood and a back of plywood with four holes. Sizes
