@@ -129,9 +129,10 @@ pub fn filled_soundbox(geometry: &GeometrySpec, longest_mm: f64) -> SoundboxSpec
         (&mut given.side_mm, usual.side_mm),
         (&mut given.back_mm, usual.back_mm),
     ] {
-        if !(*given > 0.0) {
-            *given = usual;
+        if *given > 0.0 {
+            continue;
         }
+        *given = usual;
     }
     given
 }
