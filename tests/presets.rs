@@ -8,6 +8,7 @@ use stringloft::design::bearing_words::verdict;
 use stringloft::design::document::{Design, SizesSpec, Units};
 use stringloft::design::edit::Edit;
 use stringloft::design::make_up_text;
+use stringloft::design::parts::{parts, words};
 use stringloft::design::presets::{KINDS, Kind, OPEN_TUNINGS, Wish, build_frame, suggested_length};
 use stringloft::design::resolve::{Resolved, resolve};
 use stringloft::design::settings::Setting;
@@ -16,6 +17,7 @@ use stringloft::design::{link, persist};
 use stringloft::engine::analysis::{Analysis, analyse};
 use stringloft::engine::bearing::{Bearing, Part, borne};
 use stringloft::engine::geometry::lay_out;
+use stringloft::engine::parts::fits::{clashes, fits};
 use stringloft::engine::pitch::Note;
 
 fn note(text: &str) -> Note {
@@ -243,6 +245,48 @@ fn the_frame_of_a_new_harp_bears_its_strings() {
         }
         let (_, cut) = bearing.board_worst().expect("a board");
         assert!(cut.used().expect("a limit").1 < 0.99, "{measures}");
+    }
+}
+
+/// Every part is drawn and meets what it must, none lies in another, and there is nothing to say of any: a hand reaches
+/// every knot, bolts and tenons stay within their wood, the neck stands on the box, and the harp on its feet.
+#[test]
+fn the_parts_of_a_new_harp_fit_and_leave_nothing_to_say() {
+    for (kind, strings) in every_size() {
+        let mut design = wish(kind, strings).strung().expect("a compass");
+        build_frame(&mut design, kind);
+        let at = format!("{} {strings}", kind.key);
+        let parts = parts(&design).unwrap_or_else(|why| panic!("{at}: {why}"));
+        let said: Vec<String> = parts.findings.iter().map(words::sentence).collect();
+        assert_eq!(said, [""; 0], "{at}");
+        assert_eq!(parts.wrong, [""; 0], "{at}");
+        assert_eq!(clashes(&parts.whole), [], "{at}");
+        let (met, missing) = fits(&parts.whole);
+        assert!(!met.is_empty() && missing.is_empty(), "{at}: {missing:?}");
+    }
+}
+
+/// A new neck is no thicker than those of its size are made, and the box tapers to its upper end. Common practice, no
+/// source: a neck of 36 to 50 mm up to a floor harp, more only where very long strings bend it.
+#[test]
+fn a_new_harp_has_the_proportions_of_one_that_is_built() {
+    for (kind, strings) in every_size() {
+        let mut design = wish(kind, strings).strung().expect("a compass");
+        build_frame(&mut design, kind);
+        let at = format!("{} {strings}", kind.key);
+        let (of, of_box) = (&design.geometry, &design.geometry.soundbox);
+        let is_lever = kind.key.starts_with("lever");
+        let most = if is_lever && strings <= 36 { 50.0 } else { 90.0 };
+        assert!(of.neck.thickness_mm <= most, "{at}: neck {}", of.neck.thickness_mm);
+        let taper = of.board.treble_width_mm / of.board.bass_width_mm;
+        assert!((0.34..0.65).contains(&taper), "{at}: {taper} of the width is left");
+        for (width, depth) in [
+            (of.board.bass_width_mm, of_box.bass_depth_mm),
+            (of.board.treble_width_mm, of_box.treble_depth_mm),
+        ] {
+            assert!((0.5..=0.7).contains(&(depth / width)), "{at}: {depth} of {width} deep");
+        }
+        assert!(of_box.side_mm <= 10.0 && of_box.back_mm <= 10.0, "{at}: {of_box:?}");
     }
 }
 

@@ -9,13 +9,16 @@ use crate::design::document::{
     Design, FastenerSpec, GapsSpec, GeometrySpec, JointSpec, JointsSpec, MechanismKind, SizesSpec,
     SoundboxSpec,
 };
+use crate::design::parts::sizes::{PartSize, with_entry};
 use crate::design::resolve::{Resolved, resolve};
 use crate::engine::analysis::{Analysis, Known, analyse};
 use crate::engine::bearing::{
     Bearing, BearingError, BoardCut, FrameBearing, Part, bear_board, bear_frame, borne,
 };
 use crate::engine::geometry::{Band, lay_out};
-use crate::engine::structure::verdict::Aspect;
+use crate::engine::parts::Proportions;
+use crate::engine::structure::frame::Point;
+use crate::engine::structure::verdict::{Aspect, Carrier, Use};
 
 /// How far neck, pillar and joints of a new frame may be used up, and how far its board.
 const MOST_USED: f64 = 0.9;
@@ -25,6 +28,19 @@ const MOST_USED_PUSHED: f64 = 0.985;
 /// The thinnest board that a new harp has, in mm, and after how many rounds of looking it only grows.
 const LEAST_THICKNESS_MM: f64 = 2.0;
 const ROUNDS_TO_FIND: usize = 3;
+/// What the middle of a string keeps from the face of the neck, in mm. Common practice, no source.
+const STRINGS_OFF_NECK_MM: f64 = 8.0;
+/// The longest string of a floor harp, in mm: the soundbox of a larger harp is wider and deeper. Common practice, no source.
+const FLOOR_MM: f64 = 1200.0;
+/// How deep a soundbox is made at its lower end at most before its walls grow thicker, over the width of its board.
+const MOST_DEPTH: f64 = 0.65;
+/// Wood between a sound hole and a liner, how far apart braces are about, in mm, and how many sound holes are usual at
+/// most. Common practice, no source.
+const HOLE_BESIDE_MM: f64 = 3.0;
+const BAY_MM: f64 = 185.0;
+const MOST_HOLES: u32 = 6;
+/// Wire-strung harps with fewer gaps have their neck on a tenon. Chosen for this project, no source.
+const MOST_GAPS_TENONED: u32 = 25;
 /// How often a measure grows before the frame is left as it is: far more often than any harp of a kind needs.
 const MOST_TRIES: usize = 60;
 
@@ -41,36 +57,44 @@ pub fn build(design: &mut Design, kind: &Kind) {
     } else {
         GapsSpec::ZonesMm(vec![(1, bass), (gaps, treble)])
     };
-    // 270 mm for a lap harp, 330 mm for a floor harp, 360 mm for a pedal harp.
-    geometry.board.bass_width_mm = 10.0 * (18.0 + 0.012 * longest_mm).round();
-    geometry.neck.thickness_mm = 36.0;
+    // 270 mm for a lap harp, 330 mm for a floor harp, 410 mm for a pedal harp.
+    let more_mm = (longest_mm - FLOOR_MM).max(0.0);
+    geometry.board.bass_width_mm = 10.0 * (18.0 + 0.012 * longest_mm + 0.03 * more_mm).round();
     (geometry.pillar.width_mm, geometry.pillar.depth_mm) = (40.0, 36.0);
+    let board = &mut geometry.board;
+    // 27 by 9 mm for a lap harp, 31 by 11 mm for a floor harp, 40 by 16 mm for a pedal harp.
+    board.rib_width_mm = (21.0 + 0.0075 * longest_mm).round();
+    board.rib_height_mm = (6.0 + 0.004 * longest_mm).round();
     if pedal {
+        board.rib_width_mm += 8.0;
+        board.rib_height_mm += 4.0;
         geometry.neck.above_pins_mm = 30.0;
         design.allowances.pin_mm = 6.5;
         design.allowances.after_length_mm = 60.0;
         design.allowances.knot_mm = 110.0;
     }
-    let board = &mut geometry.board;
-    // 27 by 9 mm for a lap harp, 31 by 11 mm for a floor harp, 32 by 12 mm for a pedal harp.
-    board.rib_width_mm = (21.0 + 0.0075 * longest_mm).round();
-    board.rib_height_mm = (6.0 + 0.004 * longest_mm).round();
     board.strip_width_mm = board.rib_width_mm - 8.0;
     board.strip_height_mm = 3.0;
-    making(&mut design.geometry, longest_mm);
-    design.geometry.sizes = SizesSpec::Proposed;
+    take_neck(geometry, 36.0);
+    // The neck of a small wire-strung harp bends away above its shoulder: bolts would come out of it.
+    let is_tenoned = kind.mechanism == MechanismKind::None && gaps < MOST_GAPS_TENONED;
+    making(geometry, longest_mm, (pedal, is_tenoned));
+    geometry.sizes = SizesSpec::Proposed;
     let Some(mut meant) = Meant::of(design) else { return };
-    meant = thicken_board(design, meant);
-    meant = widen_liners(design, meant);
     for _ in 0..MOST_TRIES {
         meant = meant.again(design);
         let Ok(frame) = meant.frame() else { return };
-        if !strengthen(&mut design.geometry, &frame) {
+        if !(widen_end(&mut design.geometry, &meant.band)
+            || strengthen(&mut design.geometry, &frame))
+        {
             break;
         }
     }
+    meant = thicken_board(design, meant);
+    meant = widen_liners(design, meant);
     // Now the soundbox pushes the board as well.
     for _ in 0..MOST_TRIES {
+        take_braces(&mut design.geometry, &meant.band);
         meant = meant.again(design);
         let bearing = meant.pushed();
         let cuts = &bearing.board;
@@ -79,6 +103,9 @@ pub fn build(design: &mut Design, kind: &Kind) {
             most.fold(0.0, f64::max) > MOST_USED_PUSHED
         };
         let geometry = &mut design.geometry;
+        if widen_end(geometry, &meant.band) {
+            continue;
+        }
         if over(bends) {
             geometry.board.treble_thickness_mm += 0.5;
             geometry.board.bass_thickness_mm += 0.5;
@@ -95,17 +122,26 @@ fn size_class(longest_mm: f64) -> f64 {
     ((longest_mm - 400.0) / 450.0).round().clamp(0.0, 2.0)
 }
 
-/// What holds the joints, and the soundbox: bolts through the shoulder, tenons at head and foot. Sizes are common practice,
+/// A neck so thick, with the strings beside it and its bolts in it.
+fn take_neck(geometry: &mut GeometrySpec, thickness_mm: f64) {
+    geometry.neck.thickness_mm = thickness_mm;
+    geometry.strings_from_neck_mm = 0.5 * thickness_mm + STRINGS_OFF_NECK_MM;
+    geometry.joints.shoulder.across_mm = (thickness_mm / 3.0).round();
+}
+
+/// What holds the joints, and the soundbox: bolts through the shoulder, or a tenon on a wire-strung harp, whose neck bends
+/// away there; tenons at head and foot. Sizes are common practice,
 /// no source.
-fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
+fn making(geometry: &mut GeometrySpec, longest_mm: f64, (is_pedal, is_tenoned): (bool, bool)) {
     let size = size_class(longest_mm);
+    let diameter_mm = if is_pedal { 12.0 } else { 8.0 };
     let bolts = JointSpec {
         fasteners: FastenerSpec::Bolts,
         count: 4,
-        diameter_mm: 8.0 + 2.0 * size,
-        depth_mm: 60.0 + 10.0 * size,
-        apart_mm: 34.0 + 5.0 * size,
-        across_mm: (0.5 * geometry.neck.thickness_mm).round(),
+        diameter_mm,
+        depth_mm: 40.0,
+        apart_mm: 3.0 * diameter_mm,
+        across_mm: geometry.joints.shoulder.across_mm,
         ..JointSpec::default()
     };
     let tenon = JointSpec {
@@ -113,8 +149,79 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64) {
         tenon_depth_mm: 45.0 + 8.0 * size,
         ..JointSpec::default()
     };
-    geometry.joints = JointsSpec { shoulder: bolts, head: tenon, foot: tenon };
+    let shoulder = if is_tenoned { tenon } else { bolts };
+    geometry.joints = JointsSpec { shoulder, head: tenon, foot: tenon };
     geometry.soundbox = usual_soundbox(geometry, longest_mm);
+    let behind = 40.0 + 0.38 * (longest_mm - FLOOR_MM).max(0.0);
+    with_entry(
+        geometry,
+        PartSize::BaseBehind.key(),
+        (behind > 40.0).then(|| behind.round().to_string()),
+    );
+}
+
+/// Makes the board so wide at its upper end that it carries the whole neck with what holds it, and that a hand goes through
+/// the highest sound hole between the liners; whether it was too narrow.
+fn widen_end(geometry: &mut GeometrySpec, band: &Band) -> bool {
+    let (Some(first), Some(last)) = (band.holes.first(), band.holes.last()) else { return false };
+    let strings_mm = apart_mm(last.board, first.board).max(1.0);
+    // The board tapers from the lowest string past the highest one to its end.
+    let at_string = |asked: f64, farther_mm: f64| {
+        let beyond = (apart_mm(first.board, band.board.1) + farther_mm) / strings_mm;
+        (asked + geometry.board.bass_width_mm * beyond) / (1.0 + beyond)
+    };
+    let (of_box, joint) = (&geometry.soundbox, &geometry.joints.shoulder);
+    let off_mm = geometry.strings_from_neck_mm;
+    let neck = 2.0 * off_mm + geometry.neck.thickness_mm + 1.0;
+    let held = 2.0 * (off_mm + joint.diameter_mm + of_box.side_mm);
+    // Behind the board the upper end may lie farther up, where the box is narrower: bolts go through its middle, a tenon
+    // nearly to the back.
+    let behind_mm = end_rises(band).max(0.0) * of_box.treble_depth_mm;
+    let bolted = at_string(held + joint.across_mm, 0.5 * behind_mm + 2.0 * joint.diameter_mm);
+    let tenoned = at_string(held + joint.tenon_mm, behind_mm);
+    let hole =
+        of_box.hole_width_mm + 2.0 * (of_box.side_mm + of_box.liner_width_mm + HOLE_BESIDE_MM);
+    let by_joint = if joint.tenon_mm > 0.0 { tenoned } else { bolted };
+    let asked = at_string(neck, 0.0).max(by_joint).max(hole);
+    let board = &mut geometry.board;
+    if board.treble_width_mm >= asked {
+        return false;
+    }
+    board.treble_width_mm = 2.0 * (0.5 * asked).ceil();
+    let deep = usual_depth(board.treble_width_mm);
+    geometry.soundbox.treble_depth_mm = geometry.soundbox.treble_depth_mm.max(deep);
+    true
+}
+
+fn apart_mm(one: Point, other: Point) -> f64 {
+    1e3 * (one.x.to_m() - other.x.to_m()).hypot(one.y.to_m() - other.y.to_m())
+}
+
+/// How far the upper end of the soundbox rises along the board for each millimetre behind it, as the end of the neck lies
+/// there.
+fn end_rises(band: &Band) -> f64 {
+    let first = |path: &kurbo::BezPath| path.segments().next().map(|piece| piece.to_cubic().p0);
+    let ends = band.neck.as_ref().and_then(|neck| Some((first(&neck.lower)?, first(&neck.upper)?)));
+    let Some((joint, far)) = ends else { return 0.0 };
+    let (low, high) = band.board;
+    let board = kurbo::Vec2::new(high.x.to_m() - low.x.to_m(), high.y.to_m() - low.y.to_m());
+    let face = far - joint;
+    let behind = face.cross(board);
+    if behind.abs() > 0.0 { face.dot(board) / behind } else { 0.0 }
+}
+
+/// Braces so far apart that a sound hole lies between any two, and a hole in every bay, up to a usual number.
+fn take_braces(geometry: &mut GeometrySpec, band: &Band) {
+    let length_mm = apart_mm(band.board.0, band.board.1);
+    let (sin, cos) = geometry.board_angle_deg.to_radians().sin_cos();
+    let usual = Proportions::default();
+    // The back comes to the floor farther up than the foot block, or less far.
+    let foot_mm = (usual.foot_block.to_mm() / sin).max(geometry.soundbox.bass_depth_mm * sin / cos);
+    let free_mm = (length_mm - foot_mm - usual.knee_block.to_mm()).max(BAY_MM);
+    let bays = (free_mm / BAY_MM).round().max(1.0);
+    let of_box = &mut geometry.soundbox;
+    of_box.brace_gap_mm = 5.0 * (free_mm / bays / 5.0).ceil() + 5.0;
+    of_box.holes = (1..=MOST_HOLES).rev().find(|holes| f64::from(*holes) <= bays).unwrap_or(1);
 }
 
 /// The soundbox of a design with usual sizes where it has none.
@@ -137,20 +244,26 @@ pub fn filled_soundbox(geometry: &GeometrySpec, longest_mm: f64) -> SoundboxSpec
     given
 }
 
-/// The usual soundbox for a board and its longest string: sides of solid wood and a back of plywood with four holes. Sizes
+/// How deep a soundbox is at its upper end, by the width of its board there.
+fn usual_depth(width_mm: f64) -> f64 {
+    (0.65 * width_mm).round()
+}
+
+/// The usual soundbox for a board and its longest string: sides of solid wood and a back of plywood with some holes. Sizes
 /// are common practice, no source.
 fn usual_soundbox(geometry: &GeometrySpec, longest_mm: f64) -> SoundboxSpec {
     let (board, size) = (&geometry.board, size_class(longest_mm));
     SoundboxSpec {
-        bass_depth_mm: (0.55 * board.bass_width_mm).round(),
-        treble_depth_mm: (0.75 * board.treble_width_mm).round(),
+        bass_depth_mm: (if longest_mm > FLOOR_MM { 0.6 } else { 0.55 } * board.bass_width_mm)
+            .round(),
+        treble_depth_mm: usual_depth(board.treble_width_mm),
         side_mm: 6.0 + size,
         back_mm: 4.0 + size,
         // Wide and low liners turn with the edge of the board and do not tear its glue.
         liner_width_mm: 16.0 + 6.0 * size,
         liner_height_mm: 12.0 + 3.0 * size,
-        brace_gap_mm: 180.0,
-        holes: 4,
+        brace_gap_mm: 230.0,
+        holes: if size > 1.0 { 4 } else { 3 },
         // A flat hand goes through, so that every knot can be reached.
         hole_length_mm: 100.0 + 10.0 * size,
         hole_width_mm: 56.0,
@@ -168,11 +281,17 @@ fn share(cut: &BoardCut, counts: fn(Aspect) -> bool) -> Option<f64> {
 fn strengthen(geometry: &mut GeometrySpec, frame: &FrameBearing) -> bool {
     let over = |part: &Part| frame.used(*part).is_some_and(|used| used.1 > MOST_USED);
     match Part::ALL.iter().find(|part| over(part)) {
+        Some(Part::Shoulder) if frame.shoulder.judged.governing().is_some_and(on_bolts) => {
+            let bolts = &mut geometry.joints.shoulder;
+            bolts.diameter_mm += 1.0;
+            bolts.apart_mm = 3.0 * bolts.diameter_mm;
+        }
+        Some(Part::Shoulder) if frame.shoulder.judged.governing().is_some_and(on_tenon) => {
+            geometry.joints.shoulder.tenon_mm += 2.0;
+        }
         Some(Part::Neck | Part::Shoulder) => {
-            geometry.neck.thickness_mm += 2.0;
+            take_neck(geometry, geometry.neck.thickness_mm + 2.0);
             geometry.neck.above_pins_mm += 2.0;
-            geometry.strings_from_neck_mm = 0.5 * geometry.neck.thickness_mm + 10.0;
-            geometry.joints.shoulder.across_mm = (0.5 * geometry.neck.thickness_mm).round();
         }
         Some(Part::Head) => {
             // A pillar with a capital: a wider one would only bear more.
@@ -185,12 +304,31 @@ fn strengthen(geometry: &mut GeometrySpec, frame: &FrameBearing) -> bool {
             geometry.pillar.depth_mm += 2.0;
         }
         Some(Part::Soundbox) => {
-            geometry.soundbox.side_mm += 0.5;
-            geometry.soundbox.back_mm += 1.0;
+            let of_box = &mut geometry.soundbox;
+            if of_box.bass_depth_mm < MOST_DEPTH * geometry.board.bass_width_mm {
+                of_box.bass_depth_mm += 10.0;
+                of_box.treble_depth_mm += 4.0;
+            } else {
+                of_box.side_mm += 0.5;
+                of_box.back_mm += 1.0;
+            }
         }
         None => return false,
     }
     true
+}
+
+/// What thicker bolts mend.
+fn on_bolts(used: &Use) -> bool {
+    matches!(
+        used.aspect,
+        Aspect::OpeningOn(Carrier::Bolts) | Aspect::SlidingOn(Carrier::Bolts) | Aspect::Splitting
+    )
+}
+
+/// What a thicker tenon mends.
+fn on_tenon(used: &Use) -> bool {
+    matches!(used.aspect, Aspect::OpeningOn(Carrier::Tenon) | Aspect::SlidingOn(Carrier::Tenon))
 }
 
 /// What a thicker board mends.
