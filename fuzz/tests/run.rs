@@ -33,6 +33,8 @@ const SHARES: [[usize; DOORS.len()]; 2] =
     [[7840, 1000, 350, 200, 100, 200, 160, 120, 30], [9100, 450, 150, 80, 50, 70, 57, 40, 3]];
 /// What no input may take: a page that stands still is as bad as one that fell.
 const LONGEST: Duration = Duration::from_secs(5);
+/// How often an input that took longer is tried again before it counts.
+const MORE_TRIES: u32 = 2;
 /// After so long an input counts as one that never ends.
 const ENDLESS: Duration = Duration::from_secs(120);
 /// How often a long run says how far it has come.
@@ -120,7 +122,15 @@ fn run(wanted: &Wanted, thread: u64, inputs: u64, seen: &Mutex<Seen>) {
         seen.lock().unwrap().at = Some((place, from, asked));
         let (name, door) = DOORS[place];
         let outcome = panic::catch_unwind(|| door(&text));
-        let took = asked.elapsed();
+        let mut took = asked.elapsed();
+        // A machine that is busy elsewhere makes anything slow once.
+        for _ in 0..MORE_TRIES {
+            if outcome.is_ok() && took > LONGEST {
+                let again = Instant::now();
+                door(&text);
+                took = took.min(again.elapsed());
+            }
+        }
         let mut seen = seen.lock().unwrap();
         seen.at = None;
         let bytes_of_it = bytes.len() as u64;

@@ -25,6 +25,7 @@ use crate::design::document::Design;
 use crate::design::giving;
 use crate::design::letters::capital;
 use crate::design::resolve::Resolved;
+use crate::design::settling::{easiest, load_of};
 use crate::design::years;
 use crate::engine::analysis::Analysis;
 use crate::engine::bearing::{Borne, Order, borne};
@@ -316,7 +317,9 @@ impl<'a> Laid<'a> {
         self.text(&bearing_words::verdict(&borne.bearing).full);
         self.caution();
         self.table(say::FORCES, TableKind::Forces, forces(&borne.bearing, units));
-        let order = Order::default();
+        // As everywhere, what is easiest on the frame.
+        let parts = (band, &borne.loads);
+        let order = easiest(&Order::ALL.map(|order| load_of(parts, resolved, analysis, order)));
         let gives = giving::gives_of(band, &borne.loads, analysis, resolved);
         let falls = giving::in_order(gives.as_ref(), resolved, analysis, order);
         self.title(say::GIVING);

@@ -232,6 +232,11 @@ window.robot = (() => {
       menu.open = false;
       return shown;
     },
+    /** What stands beside what. */
+    sides(wanted) {
+      set(document.getElementById("sides"), wanted);
+      return document.getElementById("sides").value;
+    },
     memory: () => Math.max(0, ...(window.memories ?? []).map(({ buffer }) => buffer.byteLength)),
     /** How many different things were done. */
     kinds: () => new Set(done).size,

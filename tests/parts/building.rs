@@ -49,6 +49,32 @@ fn what_is_checked_is_what_the_design_asks_for() {
     }
 }
 
+/// Rows and lines of the fasteners lie as far apart as was typed, and their middle as far from the middle of the harp as the
+/// neck's does.
+#[test]
+fn the_fasteners_are_where_the_neck_stands() {
+    for sample in &SAMPLES {
+        let design = sample.design();
+        let (geometry, joint) = (&design.geometry, &design.geometry.joints.shoulder);
+        let steps = steps(&design, &parts(&design).expect("parts"));
+        let sizes = |what: &dyn Fn(usize) -> String| -> Vec<f64> {
+            let checks = || steps.iter().flat_map(|step| &step.checks);
+            let of = |row: usize| checks().find(|check| check.what == what(row));
+            (1..).map_while(of).map(|check| check.size.to_mm()).collect()
+        };
+        let rows = sizes(&|row| say::check_fastener_front(&row));
+        let lines = sizes(&|row| say::check_fastener_middle(&row));
+        let counts = if joint.count > 0 { (2, 2) } else { (0, 0) };
+        assert_eq!((rows.len(), lines.len()), counts, "{}", sample.key);
+        let ([front, back], [near, far]) = (&rows[..], &lines[..]) else { continue };
+        assert!(*front > joint.diameter_mm, "{}: {front}", sample.key);
+        assert!((back - front - joint.apart_mm).abs() < 1e-6, "{}", sample.key);
+        assert!((far - near - joint.across_mm).abs() < 1e-6, "{}", sample.key);
+        let middle = 0.5 * (near + far);
+        assert!((middle - geometry.strings_from_neck_mm).abs() < 1e-6, "{}: {middle}", sample.key);
+    }
+}
+
 #[test]
 fn the_sheet_says_it_in_every_language_within_its_pages() {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("parts-building");

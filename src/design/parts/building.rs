@@ -2,12 +2,14 @@
 //!
 //! Every dimension is taken from the parts themselves. Order and cautions are common practice, no source.
 
+use std::fmt::Display;
+
 use super::Parts;
 use crate::design::display::decimals;
 use crate::design::document::Design;
 use crate::engine::geometry::Placed;
 use crate::engine::parts::cutting::Counts;
-use crate::engine::parts::{Hand, HoleKind, Kind, Part, Sheet, Spot, shoulder_of};
+use crate::engine::parts::{Hand, Hole, HoleKind, Kind, Part, Sheet, Spot, shoulder_of};
 use crate::engine::units::Length;
 use crate::words::{Words, building as say};
 
@@ -188,7 +190,48 @@ impl Model<'_> {
         if self.part(Kind::KneeBlock).is_some_and(|block| !block.cuts.is_empty()) {
             does.push(say::BLOCKS_MORTISE.into());
         }
-        step(say::BLOCKS, does, Vec::new())
+        let holes = self.fasteners(Kind::KneeBlock);
+        if let Some(hole) = holes.first() {
+            let (count, wide) = (holes.len(), decimals(hole.diameter.to_mm(), 1));
+            does.push(if hole.through {
+                say::blocks_drill_through(&count, &wide)
+            } else {
+                say::blocks_drill(&count, &decimals(hole.deep.to_mm(), 1), &wide)
+            });
+        }
+        step(say::BLOCKS, does, self.of_fasteners(&holes))
+    }
+
+    /// The holes of the fasteners of the shoulder in a part.
+    fn fasteners(&self, kind: Kind) -> Vec<Hole> {
+        let own = self.part(kind).into_iter().flat_map(|part| &part.holes);
+        own.filter(|hole| hole.kind == HoleKind::Fastener).copied().collect()
+    }
+
+    /// Where the holes of the fasteners lie on the upper face of the knee block: from its front edge, and from the middle of
+    /// the harp to the neck's side.
+    fn of_fasteners(&self, holes: &[Hole]) -> Vec<Check> {
+        // Round its side: lower front, upper front, upper back, lower back.
+        let Some([_, front, back, _]) = self.corners(Kind::KneeBlock) else { return Vec::new() };
+        let level = [0, 1].map(|axis| back[axis] - front[axis]);
+        let long = level[0].hypot(level[1]);
+        let along = |hole: &Hole| {
+            let off = [0, 1].map(|axis| hole.at[axis] - front[axis]);
+            (off[0] * level[0] + off[1] * level[1]) / long
+        };
+        let different = |size: &dyn Fn(&Hole) -> f64| {
+            let mut all: Vec<f64> = holes.iter().map(size).collect();
+            all.sort_by(f64::total_cmp);
+            all.dedup_by(|one, other| (*one - *other).abs() < 1e-6);
+            all.into_iter().zip(1..)
+        };
+        let of = |what: fn(&dyn Display) -> String, (size, row): (f64, usize)| Check {
+            what: what(&row),
+            size: Length::from_m(size),
+        };
+        let from_front = different(&along).map(|at| of(say::check_fastener_front, at));
+        let aside = different(&|hole: &Hole| hole.at[2].abs());
+        from_front.chain(aside.map(|at| of(say::check_fastener_middle, at))).collect()
     }
 
     /// Both diagonals of the front and its widths, as the edges of sides and soundboard have them.
@@ -298,12 +341,8 @@ impl Model<'_> {
     }
 
     fn shoulder(&self) -> Step {
-        let mut does = Vec::new();
-        let block = self.part(Kind::KneeBlock);
-        if let Some(hole) = block.and_then(|block| block.holes.first()) {
-            let wide = decimals(hole.diameter.to_mm(), 1);
-            does.push(say::shoulder_drill(&self.parts.counts.fasteners, &wide));
-        }
+        let deep = self.fasteners(Kind::Neck).first().map(|hole| decimals(hole.deep.to_mm(), 1));
+        let mut does: Vec<String> = deep.iter().map(|deep| say::shoulder_drill(deep)).collect();
         does.push(say::SHOULDER_GLUE.into());
         step(say::SHOULDER, does, self.standing())
     }

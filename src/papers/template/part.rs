@@ -139,6 +139,9 @@ pub(super) fn noted(
         say::wood_is(&wood_name(&part.stuff.key, &[])),
         say::SEEN_FROM_OUTSIDE.into(),
     ];
+    if part.name.hand.is_some() {
+        notes.push(say::PAIR_MIRRORED.into());
+    }
     if part.far.is_some() {
         notes.push(say::FAR_EDGE_IS.into());
     }

@@ -9,7 +9,7 @@ head-check = Prüfen
 head-should-be = Soll, mm
 head-found = Gefunden
 step = { $number }. { $title }
-practice = Die Reihenfolge und die Warnungen sind Werkstattbrauch, ohne Quelle. Alle Maße sind die der fertigen Teile, nach dem Entwurf, wie er jetzt ist.
+practice = Die Reihenfolge der Arbeit und die Warnungen sind übliche Praxis, ohne Quelle. Alle Maße sind die der fertigen Teile, nach dem Entwurf, wie er jetzt ist.
 how-to-check = Auf beiden Seiten von denselben Ecken messen. Zwei Diagonalen, die gleich sein sollen, sagen mehr als jeder Winkel.
 
 ## Die Schritte
@@ -20,49 +20,51 @@ wood-print = Die Schablonen in voller Größe drucken und auf jeder die Prüfstr
 neck = Der Hals
 neck-piece = Den Hals auf { $thick } mm hobeln.
 neck-layers = Den Hals aus { $count } Lagen auf { $thick } mm verleimen und eben unter Zwingen liegen lassen.
-neck-drill = Von der Saitenseite bohren, senkrecht zur Fläche, ehe der Umriss gesägt wird: { $tuning } Löcher für Stimmwirbel und { $bridge } für Stegstifte.
-neck-mechanism = Die { $count } Stellen der Halbtonklappen oder Scheiben anzeichnen und bohren, wie deren Hersteller es sagt.
+neck-drill = Von der Saitenseite bohren, senkrecht zur Fläche, bevor der Umriss gesägt wird: { $tuning } Löcher für Stimmwirbel und { $bridge } für Stegstifte.
+neck-mechanism = Die { $count } Stellen der Halbtonklappen oder Scheiben anzeichnen und bohren, wie deren Hersteller es angibt.
 neck-outline = Den Umriss sägen und die Auflage der Säule rechtwinklig zu ihr schneiden; der Hals reicht dort als Ferse { $heel } mm hinab.
 pillar = Die Säule
-pillar-cut = Die Säule auf { $wide } mm mal { $deep } mm hobeln und beide Enden rechtwinklig schneiden, wo sie auf etwas stehen.
+pillar-cut = Die Säule auf { $wide } mm mal { $deep } mm hobeln und beide Enden rechtwinklig dazu schneiden, wo sie auf etwas stehen.
 pillar-tenons = { $count ->
     [one] Ihren Zapfen
    *[other] Ihre { $count } Zapfen
-} schneiden und anpassen, ehe etwas geleimt wird.
+} schneiden und anpassen, bevor etwas geleimt wird.
 sides = Die Zargen
-sides-cut = Zwei Zargen von { $thick } mm sägen, die eine das Spiegelbild der anderen. Ihre Kanten sind schräg: die Schablone zeigt die hintere Kante gestrichelt.
+sides-cut = Zwei Zargen von { $thick } mm Dicke sägen, die eine das Spiegelbild der anderen. Ihre Kanten sind schräg: die Schablone zeigt die hintere Kante gestrichelt.
 blocks = Die Klötze
 blocks-cut = Fußklotz und Knieklotz sägen, die Faser, wie die Schablonen sie zeigen.
-blocks-mortise = Das Zapfenloch des Halses jetzt in den Knieklotz stemmen, solange er sich spannen lässt.
-frame = Der Rahmen des Korpus
-frame-glue = Die Zargen auf einem ebenen Brett an beide Klötze leimen, nach einer Probe ohne Leim, und prüfen, ehe der Leim anzieht.
+blocks-mortise = Das Zapfenloch für den Hals jetzt in den Knieklotz stemmen, solange er sich einspannen lässt.
+blocks-drill-through = { $count } Löcher von { $wide } mm für Schrauben oder Dübel durch den Knieklotz bohren, rechtwinklig zu seiner oberen Fläche.
+blocks-drill = { $count } Löcher von { $wide } mm für Schrauben oder Dübel in den Knieklotz bohren, { $deep } mm tief und rechtwinklig zu seiner oberen Fläche.
+frame = Der Zargenkranz
+frame-glue = Die Zargen auf einer ebenen Bank an beide Klötze leimen, nach einer Probe ohne Leim, und prüfen, bevor der Leim anzieht.
 liners = Reifchen und Streben
 liners-glue = { $liners } Reifchen einleimen, dann { $braces } Streben an Zargen und Boden. Abhobeln, was übersteht.
 back = Der Boden
 back-cut = Den Boden mit { $count ->
     [one] seinem Schallloch
    *[other] seinen { $count } Schalllöchern
-} sägen, die Ränder für die Hand runden, und ihn aufleimen.
+} sägen, die Lochränder für die Hand runden, und ihn aufleimen.
 back-bend = Ihn vor dem Leimen über seinen Streben oder über einer Form biegen: innen am unteren Ende auf einen Radius von { $low } mm, am oberen auf { $high } mm, und dort gespannt trocknen lassen.
 back-arched = Die Streben des Bodens haben seinen Bogen an der Kante, auf der er liegt: nach ihren Schablonen sägen. Den Knieklotz auf denselben Bogen hobeln, und Zargen und Reifchen dazu passend abschrägen.
 soundboard = Die Decke
 soundboard-plane = Die Decke fügen und hobeln, von { $bass } mm am unteren Ende auf { $treble } mm am oberen.
-soundboard-bars = { $count } Stücke der Balken aufleimen.
-soundboard-rib = Die Saitenleiste innen zwischen die Klötze leimen und die Außenleiste darüber.
-soundboard-drill = { $count } Saitenlöcher mit { $angle }° zur Fläche bohren, den Saiten nach, die Lochreihe in der Ebene der Saiten.
+soundboard-bars = { $count } Balkenstücke aufleimen.
+soundboard-rib = Die Saitenleiste innen zwischen die Klötze leimen und die Deckleiste außen darüber.
+soundboard-drill = { $count } Saitenlöcher mit { $angle }° zur Fläche bohren, in Richtung der Saiten, die Lochreihe in der Ebene der Saiten.
 closing = Die Decke auf den Korpus
-closing-glue = Innen unterschreiben, Leim entfernen, dann die Decke aufleimen, die Zwingen von der Mitte jedes Randes nach außen.
+closing-glue = Innen unterschreiben, Leimreste entfernen, dann die Decke aufleimen, die Zwingen von der Mitte jedes Randes nach außen.
 base = Sockel und Füße
-base-cut = Den Sockel und beide Füße sägen, das Zapfenloch der Säule durch alles stemmen, was der Zapfen trifft, und die Füße anleimen.
+base-cut = Den Sockel und beide Füße sägen, das Zapfenloch für die Säule durch alles stemmen, was der Zapfen trifft, und die Füße anleimen.
 trial = Probe ohne Leim
 trial-build = Korpus, Säule und Hals ohne Leim zusammensetzen. Von jedem Saitenloch einen Faden zu seinem Stegstift spannen und am Hals entlang sehen: kein Faden berührt einen Wirbel oder Stift einer anderen Saite.
 shoulder = Die Schulter
-shoulder-drill = Für { $count } Schrauben oder Dübel von { $wide } mm durch die Schulter bohren, während alles steht wie bei der Probe.
-shoulder-glue = Korpus, Säule und Hals verleimen oder verschrauben und wie bei der Probe prüfen, ehe der Leim anzieht.
+shoulder-drill = Die Löcher des Knieklotzes am Ende des Halses anzeichnen, während alles steht wie bei der Probe, und dort { $deep } mm tief bohren.
+shoulder-glue = Korpus, Säule und Hals verleimen oder verschrauben und wie bei der Probe prüfen, bevor der Leim anzieht.
 finish = Oberfläche
-finish-coat = Das Holz behandeln, ehe Wirbel und Klappen hineinkommen. Das Holz wiegt nach den Dichten der Tabellen { $mass } kg; viel mehr oder weniger deutet auf ein anderes Holz.
-stringing = Beziehen
-stringing-up = Wirbel, Mechanik und Saiten einsetzen und die Harfe über einige Tage hochstimmen, in der Reihenfolge des Beziehens. Jeden Tag Hals und Verbindungen ansehen.
+finish-coat = Das Holz behandeln, bevor Wirbel und Klappen hineinkommen. Das Holz wiegt nach den Dichten der Tabellen { $mass } kg; viel mehr oder weniger deutet auf ein anderes Holz.
+stringing = Bespannen
+stringing-up = Wirbel, Mechanik und Saiten einsetzen und die Harfe über einige Tage hochstimmen, in der Reihenfolge des Bespannens. Jeden Tag Hals und Verbindungen ansehen.
 
 ## Was zu prüfen ist
 
@@ -70,6 +72,8 @@ check-bridge = Tiefster bis höchster Stegstift, von Mitte zu Mitte
 check-tuning = Tiefster bis höchster Stimmwirbel, von Mitte zu Mitte
 check-neck-long = Hals, längstes Maß längs der Faser
 check-pillar-long = Säule, längstes Maß, ohne Zapfen
+check-fastener-front = Vorderkante des Knieklotzes bis zu seinen Bohrungen, Reihe { $row }
+check-fastener-middle = Mitte der Harfe bis zu den Bohrungen des Knieklotzes, Linie { $row }
 check-side-one = Zarge, untere vordere Ecke bis obere hintere Ecke
 check-side-other = Zarge, obere vordere Ecke bis untere hintere Ecke
 check-front = Diagonalen der Vorderseite, beide
@@ -90,19 +94,19 @@ check-shoulder-floor = Oberes Ende des Bodens über dem Fußboden
 
 ## Wovor man sich hütet
 
-saws = Sägen: Schutzhaube und Spaltkeil, ein Schiebestock nahe am Blatt, Hände nicht in seiner Linie, keine Handschuhe, Augen und Ohren geschützt. Nie über ein Blatt greifen, das noch läuft.
-drills = Bohrmaschine: das Stück spannen, keine Handschuhe oder losen Ärmel, Haare zusammen, Abfallholz hinter dem Loch.
-planers = Hobel und Fräse: keine kurzen oder dünnen Stücke ohne Träger, wenig Span, gegen den Fräser führen, beide Hände fern.
+saws = Sägen: Schutzhaube drauf, Spaltkeil drin, nahe am Blatt ein Schiebestock, Hände aus der Schnittlinie, keine Handschuhe, Augen und Ohren geschützt. Nie über ein Blatt greifen, das noch läuft.
+drills = Ständerbohrmaschine: das Stück festspannen, keine Handschuhe oder weiten Ärmel, Haare zusammenbinden, Abfallholz hinter dem Loch.
+planers = Hobelmaschine und Fräse: keine kurzen oder dünnen Stücke ohne Zuführlade, wenig Span, gegen die Drehrichtung schieben, beide Hände weg vom Messer.
 dust = Staub von Laubholz schadet Lunge und Haut: Absaugung an der Maschine und eine Maske.
-glue = Leim: Handschuhe, frische Luft und die Zeiten und Temperaturen seines Herstellers. Heißer Leim verbrüht; Epoxid und sein Härter schaden der Haut. Erst die Probe: eine Verbindung, die unter den Zwingen rutscht, ist verloren.
-clamps = Zwingen speichern Kraft: Finger fernhalten und langsam lösen.
-bending = Biegen: Dampf, heißes Wasser und heiße Eisen verbrühen. Handschuhe und lange Ärmel; neben einem gespannten Stück stehen, denn es kann brechen. Zuerst an einem Rest versuchen.
+glue = Leim: Handschuhe, frische Luft; Zeiten und Temperaturen, wie der Hersteller sie angibt. Heißer Leim verbrüht; Epoxid und sein Härter schaden der Haut. Erst die Probe: eine Verbindung, die unter den Zwingen rutscht, ist verloren.
+clamps = Zwingen speichern Kraft: die Finger fernhalten und langsam lösen.
+bending = Biegen: Dampf, heißes Wasser und heiße Eisen verbrennen die Haut. Handschuhe und lange Ärmel; seitlich von einem gespannten Stück stehen, denn es kann brechen. Zuerst an einem Rest versuchen.
 rags = Lappen mit Öl können sich selbst entzünden: im Freien ausgebreitet trocknen oder unter Wasser in einer Dose mit Deckel aufbewahren.
 
 ## Bohrhilfen, und alle Teile auf einer Seite
 
 jig = { $harp }: Bohrhilfen, { $part }
-jig-note = Seitenansichten von Klötzen aus Hartholz, { $high } mm hoch, in voller Größe. Einen Klotz auf die Fläche spannen, die Seite in der Lochreihe, und durch ihn bohren.
+jig-note = Seitenansichten von Klötzen aus Hartholz, { $high } mm hoch, in voller Größe. Einen Klotz auf die Fläche spannen, die Seite in der Lochreihe, und durch ihn hindurch bohren.
 jig-origin = linke untere Ecke des ersten Klotzes
 jig-square = { $what } { $wide } mm, senkrecht
 jig-slanting = { $what }, { $angle }° zur Fläche
@@ -110,7 +114,7 @@ jig-stop = Anschlag { $stop } mm hinter der Bohrerspitze
 jig-through = durch, mit Abfallholz dahinter
 string-hole = Saitenloch
 overview = { $harp }: alle Teile, 1:{ $scale }
-overview-note = Jedes Teil steht mit seiner Länge längs der Faser, seiner Breite und seiner Dicke in mm. Von einem Paar ist nur eines gezeichnet.
+overview-note = Bei jedem Teil stehen Name, Länge längs der Faser, Breite und Dicke in mm. Von einem Paar ist nur eines gezeichnet.
 
 ## Ein gebogener Boden
 

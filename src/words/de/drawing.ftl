@@ -205,7 +205,7 @@ plates-on = Platten auf
 both-sides = Beiden Seiten
 one-side = Einer Seite
 of = Aus
-metal-hint = Platten in halber Tiefe des Halses, von 0 % an der Schulter bis 100 % an der Säule; 0 mm heißt keine. Ohne Schrauben sind sie auf ihrer ganzen Fläche aufgeleimt. Schrauben stehen in einer Reihe in der Mitte der Platte; sie geben nach, so dass die Platten gegen seitliche Biegung weniger helfen. Ohne ihre Tiefe werden sie nicht beurteilt: üblich sind Schrauben von 4 mm, 25 mm tief, eine alle 60 mm (übliche Praxis, ohne Quelle).
+metal-hint = Platten in halber Tiefe des Halses, von 0 % an der Schulter bis 100 % an der Säule; 0 mm heißt keine. Ohne Schrauben sind sie auf ihrer ganzen Fläche aufgeleimt. Schrauben stehen in einer Reihe in der Mitte der Platte; sie geben nach, sodass die Platten gegen seitliche Biegung weniger helfen. Ohne ihre Tiefe werden sie nicht beurteilt: üblich sind Schrauben von 4 mm, 25 mm tief, eine alle 60 mm (übliche Praxis, ohne Quelle).
 
 ## Eigene Hölzer
 
@@ -269,7 +269,7 @@ keys-title = Tonarten aus der Grundstimmung
 key = Tonart
 levers-or-pedals = Halbtonklappen oder Pedale
 key-no = Nein:
-keys-hint = Jede Saite klingt mit ihrem eigenen Tonnamen. Halbtonklappen werden einzeln gestellt, Drehscheiben eines Tonnamens zusammen.
+keys-hint = Jede Saite behält ihren Stammton. Halbtonklappen werden einzeln gestellt, Drehscheiben eines Stammtons zusammen.
 
 ## Dateien
 

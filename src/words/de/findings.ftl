@@ -8,10 +8,10 @@ caution = Saiten und Rahmen unter Zug können verletzen: Schutzbrille tragen, da
 breaks-far = mehr als das Zehnfache der Last, bei der sie reißt. Ton, Länge und Stärke prüfen.
 breaks = { $share } % der Bruchlast: sie reißt, bevor sie gestimmt ist. { $advice }
 overworked = { $share } % der Bruchlast, mehr als die zugelassenen { $limit } %. { $advice }
-slack = { $share } % der Bruchlast, weniger als die geforderten { $limit } %: sie wird dumpf und falsch klingen. { $advice }
+slack = { $share } % der Bruchlast, weniger als die geforderten { $limit } %: sie wird dumpf und unrein klingen. { $advice }
 slack-plain = Eine größere Stärke erhöht die Zugkraft, aber nicht die Auslastung. Auf { $length } oder mehr verlängern, oder ein Material nehmen, das für seine Festigkeit schwerer ist.
 slack-wound = Auf { $length } oder mehr verlängern, oder ein Material nehmen, das für seine Festigkeit schwerer ist.
-overload-thinner = Eine kleinere Stärke ist für ihre Größe fester. Eine solche nehmen, oder auf { $length } oder weniger kürzen.
+overload-thinner = Eine dünnere Saite hält im Verhältnis mehr aus. Eine solche nehmen, oder auf { $length } oder weniger kürzen.
 overload-plain = Eine kleinere Stärke hilft nicht: wie nahe eine blanke Saite am Riss ist, hängt von Länge und Tonhöhe ab. Auf { $length } oder weniger kürzen, oder ein Material nehmen, das für sein Gewicht fester ist.
 overload-wound = Auf { $length } oder weniger kürzen, oder eine leichtere Umspinnung oder einen festeren Kern nehmen.
 little-tension = die Zugkraft von { $tension } { $unit } liegt unter den geforderten { $least } { $unit }: sie gibt unter dem Finger nach. { $advice }
@@ -21,7 +21,7 @@ little-other = Einen schwereren Aufbau nehmen oder die Saite verlängern.
 ## Klang und Aufbau
 
 inharmonic-far = ihre Teiltöne sind für eine Saite viel zu hoch. Länge und Stärke prüfen.
-inharmonic = ihr 8. Teilton ist { $cents } Cent zu hoch (zugelassen sind { $limit }): sie wird falsch klingen. Eine kleinere Stärke, eine längere Saite oder eine auf dünnem Kern umsponnene klingt reiner.
+inharmonic = ihr 8. Teilton ist { $cents } Cent zu hoch (zugelassen sind { $limit }): sie wird unrein klingen. Eine kleinere Stärke, eine längere Saite oder eine auf dünnem Kern umsponnene klingt reiner.
 thin-core = sie ist { $ratio }-mal so dick wie ihr Kern, mehr als { $limit }-mal: der Kern ist dünn für das, was er trägt. Einen dickeren Kern oder eine dünnere Umspinnung nehmen.
 gauge-thinner = ihre Stärke von { $gauge } { $unit } ist kleiner als die der Saite darüber ({ $neighbour } { $unit }).
 core-thinner = ihr Kern von { $core } { $unit } ist dünner als der der Saite darüber ({ $neighbour } { $unit }).

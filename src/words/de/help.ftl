@@ -16,35 +16,35 @@ first = Die erste Harfe in fünf Schritten
 first-1 = „Entwürfe“, „Neu“ öffnen. Angeben, welche Art Harfe es ist, wie viele Saiten sie hat und wie sie gestimmt wird. Sie kommt so bespannt, wie es bei ihrer Art üblich ist, auf einem Rahmen, der sie trägt.
 first-2 = Eigene Längen und Saiten in die Tabelle tippen. Die Kurven folgen sofort: gesucht ist eine Linie ohne Sprünge, innerhalb ihres Sollbands.
 first-3 = Die Befunde lesen, der ernsteste zuerst; das ? daneben sagt, was er bedeutet. Wo es eine Abhilfe gibt, führt ein Knopf daneben sie aus, und Rückgängig nimmt sie zurück.
-first-4 = Unter „Lager“ eintragen, was zu kaufen ist, dann unter „Saiten wählen“ den besten Satz daraus suchen.
+first-4 = Unter „Lager“ eintragen, was zu kaufen ist, dann unter „Saiten wählen“ den besten Satz daraus suchen lassen.
 first-5 = In der „Zeichnung“ ansehen, was der Rahmen trägt. Wenn alles stimmt, Schablonen und Saitenkarte drucken und den Entwurf als Datei speichern.
 
 ## Restringing
 
 restring = Eine Harfe in fünf Schritten neu bespannen
 restring-1 = Jede Saite messen, wie die Zeichnung unten zeigt, mit offenen Klappen, und Ton, Länge, Material und Stärke aufschreiben.
-restring-2 = „Entwürfe“, „Harfe neu bespannen“ öffnen und die Tabelle tippen oder einfügen. Die Reihenfolge der Spalten ist gleich.
+restring-2 = „Entwürfe“, „Harfe neu bespannen“ öffnen und die Tabelle tippen oder einfügen. Die Spalten dürfen in beliebiger Reihenfolge stehen.
 restring-3 = Zuerst die Befunde zu Tönen und Längen lesen: dort zeigt sich ein Messfehler.
 restring-4 = Behalten, was auf der Harfe war, oder einen Satz aus dem Lager wählen. Nicht über den alten Gesamtzug gehen, wenn nicht bekannt ist, dass der Rahmen ihn trägt.
-restring-5 = Die Bestellung drucken und, für die Besitzer, die Saitenkarte. Bei anderen Saiten die Regulierung der Klappen oder Drehscheiben prüfen.
+restring-5 = Die Bestellung drucken und für den Besitzer die Saitenkarte. Bei anderen Saiten die Regulierung der Klappen oder Drehscheiben prüfen.
 
 ## Measuring
 
 measure = Eine Harfe ausmessen
 measure-drawing = Eine Harfe von der Seite: 1 ist die klingende Länge einer Saite, von der Decke bis zum Stegstift; 2 ist ihre Stärke; 3 ist die Länge vom Stegstift bis zum Stimmwirbel; 4 ist der Winkel zwischen Saiten und Decke.
-measure-1 = Klingende Länge: von dort, wo die Saite die Decke verlässt, bis zum Stegstift, auf einen halben Millimeter, mit einem Maßband gerade neben der Saite.
-measure-2 = Stärke: mit der Messschraube an drei Stellen, jedes Mal etwas gedreht; den mittleren Wert aufschreiben. Eine alte Saite ist dünner, wo sie gezupft wurde.
+measure-1 = Klingende Länge: von dort, wo die Saite die Decke verlässt, bis zum Stegstift, auf einen halben Millimeter genau, das Maßband gerade neben der Saite.
+measure-2 = Stärke: mit der Messschraube an drei Stellen, jedes Mal etwas weitergedreht; den mittleren Wert aufschreiben. Eine alte Saite ist dünner, wo sie gezupft wurde.
 measure-3 = Vom Stegstift bis zum Stimmwirbel, für den Zuschnitt.
-measure-4 = Der Winkel zwischen Saiten und Decke, an einer Saite in der Mitte. Er sagt, wie stark die Saiten die Decke heben.
+measure-4 = Der Winkel zwischen Saiten und Decke, an einer Saite in der Mitte. Von ihm hängt ab, wie stark die Saiten die Decke heben.
 measure-5 = Eine umsponnene Saite: den Gesamtdurchmesser und den des Kerns, wo er frei liegt. Eine Saite unbekannten Aufbaus lässt sich wiegen: „Materialien“ sagt, wie.
 
 ## What the figures mean
 
 meaning = Was die Zahlen an der Werkbank heißen
 meaning-feel = Spielgefühl oder Zupfhärte ist die Kraft, die der Finger für jeden Millimeter spürt, um den er eine Saite auslenkt. Eine Harfe fühlt sich gleichmäßig an, wo sie sich von Saite zu Saite wenig ändert; ein Sprung ist als harte oder weiche Saite zu spüren.
-meaning-share = Auslastung ist die Zugkraft als Anteil der Last, bei der die Saite reißt. Über dem Erlaubten reißt sie früh; weit darunter klingt sie dumpf und verstimmt sich. Eine dünnere Saite ändert daran kaum etwas: bei gegebenem Ton folgt sie aus Länge und Material.
+meaning-share = Auslastung ist die Zugkraft als Anteil der Last, bei der die Saite reißt. Über dem Erlaubten reißt sie früh; weit darunter klingt sie dumpf und verstimmt sich. Eine dünnere Saite ändert daran kaum etwas: bei gegebenem Ton folgt die Auslastung aus Länge und Material.
 meaning-margin = Die Reserve bis zum Riss sagt, um wie viele Halbtöne eine Saite höher gestimmt werden könnte, bevor sie reißt.
-meaning-frame = Das Urteil über den Rahmen ist der Anteil dessen, was sein schwächster Teil tragen darf, von den günstigsten bis zu den strengsten Annahmen. Was kein Maß hat, wird nicht beurteilt, und das wird gesagt.
+meaning-frame = Das Urteil über den Rahmen sagt, welchen Anteil des Zulässigen sein schwächstes Teil trägt, von den günstigsten bis zu den strengsten Annahmen. Ein Teil ohne Maße wird nicht beurteilt, und das wird gesagt.
 
 ## Materials
 
@@ -52,7 +52,7 @@ materials = Materialien im Vergleich
 materials-nylon = Nylon: günstig, gutmütig, dehnt sich wochenlang. Die übliche Wahl in Diskant und Mitte von Hakenharfen.
 materials-gut = Darm: voller und fester unter dem Finger bei gleicher Länge, empfindlich gegen feuchte Luft, nutzt sich an der Zupfstelle ab.
 materials-fluorocarbon = Fluorcarbon: dichter als Nylon, bei gleicher Zugkraft also dünner und heller; Feuchte stört es am wenigsten.
-materials-wire = Stahl, Messing und Bronze: dünn, lange klingend, wenig Dehnung, so dass eine kleine Drehung des Wirbels viele Cent ausmacht. Stahl ist auch der Kern von Basssaiten.
+materials-wire = Stahl, Messing und Bronze: dünn, lange klingend, wenig Dehnung, sodass eine kleine Drehung des Wirbels viele Cent ausmacht. Stahl ist auch der Kern von Basssaiten.
 materials-wound = Umsponnene Saiten: Gewicht ohne Steifigkeit für den Bass. Auf Nylon fühlen sie sich weich an, auf Stahl fest.
 materials-standing = Übliche Praxis, ohne Quelle. Die Werte jedes Materials stehen mit ihren Quellen unter „Materialien“.
 
@@ -106,9 +106,9 @@ word-damping-is = wie schnell ein Ton abklingt
 word-disc = Drehscheibe
 word-disc-is = die drehbare Scheibe einer Pedalharfe, die eine Saite erhöht
 word-drift = Wandern
-word-drift-is = wie weit der Ton sich mit der Temperatur verändert
+word-drift-is = wie weit sich der Ton mit der Temperatur verändert
 word-feel = Spielgefühl
-word-feel-is = wie hart eine Saite dem Finger ist: ihre Zupfhärte
+word-feel-is = wie hart sich eine Saite unter dem Finger anfühlt: ihre Zupfhärte
 word-finding = Befund
 word-finding-is = etwas im Entwurf, das man ansehen sollte
 word-frame = Rahmen
@@ -116,7 +116,7 @@ word-frame-is = Hals, Säule, Decke und Korpus zusammen
 word-gauge = Stärke
 word-gauge-is = der Durchmesser einer blanken Saite, der Gesamtdurchmesser einer umsponnenen
 word-glide = Anstieg
-word-glide-is = wie viel zu hoch eine gezupfte Saite beginnt
+word-glide-is = wie viel zu hoch eine gezupfte Saite beginnt, bevor sie sich setzt
 word-grommet = Hülse
 word-grommet-is = das Röhrchen im Saitenloch der Decke
 word-harmonic-curve = Harfenkurve
@@ -124,7 +124,7 @@ word-harmonic-curve-is = die Kurve der Stegstifte
 word-impedance = Impedanz
 word-impedance-is = wie schwer sich das Ende einer Saite bewegen lässt
 word-inharmonicity = Inharmonizität
-word-inharmonicity-is = wie weit die Teiltöne einer steifen Saite zu hoch sind
+word-inharmonicity-is = wie viel zu hoch die Teiltöne einer steifen Saite liegen
 word-jump = Sprung
 word-jump-is = ein größerer Schritt im Spielgefühl zwischen zwei Nachbarsaiten
 word-knee-block = Knieklotz
@@ -140,17 +140,17 @@ word-load-share-is = die Zugkraft als Anteil der Bruchlast
 word-make-up = Aufbau
 word-make-up-is = woraus eine Saite ist, der Kern zuerst
 word-margin = Reserve
-word-margin-is = Halbtöne, die eine Saite steigen könnte, bevor sie reißt
+word-margin-is = um wie viele Halbtöne eine Saite steigen könnte, bevor sie reißt
 word-natural-disc = Auflösungsscheibe
 word-natural-disc-is = die obere Scheibe einer Saite: von Be auf Auflösung
 word-neck = Hals
 word-neck-is = der gebogene Balken, der Stegstifte und Stimmwirbel trägt
 word-nominal-place = Nennstelle
-word-nominal-place-is = wo Klappe oder Scheibe stünde, dehnte das Drücken die Saite nicht
+word-nominal-place-is = wo Klappe oder Scheibe stünde, wenn das Drücken die Saite nicht dehnte
 word-open-tuning = Grundstimmung
 word-open-tuning-is = die Töne, wenn alle Klappen oder Scheiben offen sind
 word-partial = Teilton
-word-partial-is = einer der Töne, die eine Saite zugleich gibt
+word-partial-is = einer der Töne, die in einer Saite zugleich klingen
 word-pillar = Säule
 word-pillar-is = die Stütze, die Hals und Sockel auseinanderhält
 word-plain = blanke Saite
@@ -170,7 +170,7 @@ word-soundboard-is = die dünne Platte, die die Saiten heben
 word-soundbox = Korpus
 word-soundbox-is = der hohle Körper mit der Decke als Vorderseite
 word-spare = Ersatzsaite
-word-spare-is = eine Saite, die über die der Harfe hinaus bestellt wird
+word-spare-is = eine Saite, die zusätzlich zu denen der Harfe bestellt wird
 word-stock = Lager
 word-stock-is = die Saiten und Drähte, die zu kaufen sind
 word-strength = Festigkeit
@@ -194,7 +194,7 @@ word-target-curve-is = das gewünschte Spielgefühl oder die gewünschte Zugkraf
 word-temperament = Temperierung
 word-temperament-is = wie die Oktave auf ihre zwölf Töne verteilt ist
 word-tension = Zugkraft
-word-tension-is = die Kraft längs einer Saite auf Tonhöhe
+word-tension-is = die Kraft längs einer Saite, wenn sie auf Tonhöhe ist
 word-tolerance = Toleranz
 word-tolerance-is = wie weit ein Wert abweichen kann, nach beiden Seiten
 word-total-tension = Gesamtzug
@@ -212,7 +212,7 @@ word-wound-is = ein Kern, mit Draht umsponnen
 
 about = Über Stringloft
 about-version = Version { $version }, Stand { $build }.
-about-is = Stringloft ist in Rust geschrieben und läuft als WebAssembly ganz in diesem Browser: kein Server rechnet etwas aus, und kein Entwurf verlässt dieses Gerät, wenn Sie ihn nicht verschicken.
+about-is = Stringloft ist in Rust geschrieben und läuft als WebAssembly ganz in diesem Browser: kein Server rechnet etwas aus, und kein Entwurf verlässt dieses Gerät, es sei denn, Sie verschicken ihn.
 about-rests = Worauf die Zahlen beruhen, steht im Menü „Hilfe“ unter „Die Zahlen erklärt“: jede Formel, ihre Quellen und woran sie geprüft wurde.
 licences = Lizenzen
 licences-are = In Stringloft stecken Pakete anderer. Jedes steht hier mit Version und Lizenz; ein Druck darauf zeigt den vollen Text.

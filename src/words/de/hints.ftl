@@ -17,7 +17,7 @@ stretch-is = Um so viel wird die Saite von schlaff bis zur Tonhöhe länger, und
 turns = Was sagen die Umdrehungen des Wirbels?
 turns-is = Diese Umdrehungen nehmen nur die Dehnung auf. Sind es mehr, als die Zuschnittlänge vorsieht: mehr Saite von Hand durchziehen, einen dickeren Wirbel nehmen oder länger zuschneiden.
 partial = Was machen zu hohe Teiltöne?
-partial-is = Bei einer steifen Saite klingen die höheren Töne zu hoch. Ein wenig ist Farbe; viel davon klingt falsch, und die Saite lässt sich schwer stimmen. Dünner, länger oder auf dünnem Kern umsponnen klingt sie reiner.
+partial-is = Bei einer steifen Saite klingen die höheren Töne zu hoch. Ein wenig ist Farbe; viel davon klingt unrein, und die Saite lässt sich schwer stimmen. Dünner, länger oder auf dünnem Kern umsponnen klingt sie reiner.
 tolerance = Was heißt ±?
 tolerance-is = Wie weit die Zahl abweichen kann, weil Stärke, Dichte, Länge und Tonhöhe nie genau so sind wie eingegeben. Es ist das, womit zu rechnen ist, nicht der schlimmste Fall.
 

@@ -15,7 +15,7 @@ sample-pedal-blurb = Nylon, Darm und zwölf umsponnene Drähte von Ges7 hinab bi
 
 compass-order = die tiefste Saite darf nicht über der höchsten liegen, angegeben sind { $low } und { $high }
 compass-long = ein Umfang darf höchstens { $most } Saiten haben, es sind { $got } (ihn verkleinern)
-compass-sign = eine offene Saite darf höchstens zwei Halbtöne von ihrem Buchstaben abweichen
+compass-sign = eine offene Saite darf höchstens zwei Halbtöne von ihrem Stammton abweichen
 
 ## Die Kurve der Stegstifte
 
@@ -64,7 +64,7 @@ why-out-of-reach = { $who }: nötig wären { $by } Halbtöne hinauf
 why-not-alike = { $who } { $count ->
     [one] ist anders gestimmt
    *[other] sind anders gestimmt
-} als die übrigen dieses Buchstabens
+} als die übrigen dieses Stammtons
 
 ## Arten von Harfen, und woraus die meisten Saiten sind
 

@@ -1,16 +1,16 @@
 # Die Zahlen, erklärt: was gemessen, gekauft und geschnitten wird.
 
-length-lead = Der Teil der Saite, der klingt, von Decke oder Saitenleiste bis zum Stegstift. Sie wird eingegeben oder folgt aus der Harfenkurve, wo ein Entwurf eine hat.
+length-lead = Der Teil der Saite, der klingt, von Decke oder Saitenleiste bis zum Stegstift. Die Länge wird eingegeben oder folgt aus der Harfenkurve, wo ein Entwurf eine hat.
 formula-length-tension-reached-findings = die Länge, bei der eine Zugkraft erreicht wird, wie Befunde sie vorschlagen
-length-measured-harp-under-tension = Gemessen an der gespannten Harfe: Decke und Hals geben nach und verkürzen die Saiten.
+length-measured-harp-under-tension = An der gespannten Harfe messen: Decke und Hals geben nach und verkürzen die Saiten.
 length-inch-exactly-mm = Ein Zoll ist genau 25,4 mm.
 length-lengths = Längen von { $lengths }.
 gauge-lead = Wie dick die ganze Saite ist: bei blanken Saiten eingegeben, bei umsponnenen aus dem Aufbau.
-gauge-each-layer-adds-full = Jede Lage kommt mit ihrer vollen Dicke auf beiden Seiten dazu. Seide setzt sich unter einer Umspinnung; anzugeben ist ihre Dicke im umsponnenen Zustand.
+gauge-each-layer-adds-full = Jede Lage kommt mit ihrer vollen Dicke auf beiden Seiten dazu. Seide setzt sich unter einer Umspinnung; anzugeben ist, wie dick sie umsponnen noch ist.
 gauge-weighed-string-gauge-was = Bei einer gewogenen Saite gilt die gemessene Stärke.
 gauge-diameters = Durchmesser von { $diameters }.
 gauge-nylon-gut-grow-thinner = Nylon und Darm werden unter Zug dünner. Die Stärke ist die der Saite, wie man sie kauft.
-core-lead = Wie dick der Teil ist, der die Zugkraft trägt: bei einer umsponnenen Saite der Kern, bei einer blanken die ganze. Sie wird eingegeben, nie gerechnet.
+core-lead = Wie dick der Teil ist, der die Zugkraft trägt: bei einer umsponnenen Saite der Kern, bei einer blanken die ganze Saite. Der Wert wird eingegeben, nie gerechnet.
 formula-core-tension-puts-under = der Kern, den eine Zugkraft unter eine Spannung setzt
 core-core-round-hexagonal-core = Der Kern ist rund. Ein Sechskantkern hat mehr Querschnitt als ein runder seiner Breite.
 core-windings-carry-none-tension = Umspinnungen tragen nichts von der Zugkraft.
@@ -29,6 +29,6 @@ linear-density-wire-flattens-or-bites = Ein Draht, der sich beim Spinnen abflach
 linear-density-nylon-gut-lose-stretched = Nylon und Darm verlieren beim Dehnen 1 bis 4 %; das bleibt außer Betracht.
 cut-length-lead = Wie viel Saite abzuschneiden ist: was klingt, und alles, was darüber hinausgeht.
 cut-length-unless-you-set-others = Wenn nichts anderes eingestellt ist: { $after } mm bis zum Stimmwirbel, { $turns } Umdrehungen auf einem Wirbel von { $pin } mm, { $knot } mm für Decke, Saitenleiste und Knoten, { $tail } mm Ende. Alles übliche Praxis, ohne Quelle.
-cut-length-turns-lie-side-side = Die Umdrehungen liegen in einer Lage nebeneinander.
-cut-length-take-up-not-added = Die Dehnung kommt nicht dazu: die Umdrehungen sind die auf Stimmung, und was gedehnt wird, endet auf dem Wirbel.
+cut-length-turns-lie-side-side = Die Windungen liegen in einer Lage nebeneinander.
+cut-length-take-up-not-added = Die Dehnung kommt nicht dazu: gezählt sind die Umdrehungen auf Tonhöhe, und was sich dehnt, endet auf dem Wirbel.
 cut-length-good-allowances-cut-string = So gut wie die Zugaben. Eine Saite zuschneiden und aufziehen, bevor ein ganzer Satz geschnitten wird.

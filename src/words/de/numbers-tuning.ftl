@@ -1,23 +1,23 @@
 # Die Zahlen, erklärt: Tonhöhe, Dehnung, Halbtonklappen und Drehscheiben.
 
 free = Die Saite gleitet frei über Stegstift, Klappe und Scheibe. Die Reibung dort bleibt außer Betracht: sie hält einen Teil der Änderung auf einer Seite fest, bis sich die Saite setzt.
-fixings = Alle Saite zwischen ihren Befestigungen teilt sich die Dehnung: die klingende Länge und die { $after } mm, oder was eingestellt ist, bis zum Stimmwirbel. Das kurze Stück im Korpus bleibt außer Betracht.
+fixings = Die ganze Saite zwischen ihren Befestigungen teilt sich die Dehnung: die klingende Länge und die { $after } mm, oder was eingestellt ist, bis zum Stimmwirbel. Das kurze Stück im Korpus bleibt außer Betracht.
 core-alone = Der Kern trägt die ganze Zugkraft. Umspinnungen tragen nichts.
 mass-kept = Die Masse je Meter gilt als unverändert. Weil Nylon und Darm beim Dehnen dünner werden, ist die angegebene Änderung um 1 bis 4 % zu klein.
 minutes = Der Modul ist der über Minuten. Metalle haben für jede Dauer denselben; bei Nylon und Fluorcarbon wird der bei Schwingung genommen, was eine obere Schätzung gibt.
 pushed = Der Kontakt drückt die Saite { $push } mm zur Seite, wenn nichts anderes eingestellt ist. Schon das spannt sie; deshalb stehen Klappe und Scheibe näher am Stegstift, als es die Verkürzung allein verlangt.
-semitone = Ein Halbton sind 100 Cent, gleich in welcher Temperierung: eine Klappe muss der Saite in jeder Tonart dienen.
-place-range = Drücke von { $pushes }. Wo das Drücken allein schon mehr bewirkt als verlangt, gibt es keine Stelle.
+semitone = Ein Halbton sind 100 Cent, gleich in welcher Temperierung: eine Klappe muss für die Saite in jeder Tonart passen.
+place-range = Zur Seite gedrückt um { $pushes }. Wo das Drücken allein schon mehr bewirkt als verlangt, gibt es keine Stelle.
 place-trust = Der Druck ist schwer zu messen und zählt auf kurzen Saiten viel. Zuerst eine Saite probieren, bevor alle gebohrt werden.
 formula-place-where = die Stelle ist dort, wo
 formula-pitch-still-sounds = Tonhöhe dessen, was noch klingt
 formula-length = seine Länge
 formula-tension = seine Zugkraft
 formula-stretch = die Dehnung
-frequency-lead = Wie oft die Saite in der Sekunde schwingt, nach Ton, Höhe von A4 und Temperierung. Eine Frequenz, die statt eines Tons eingegeben wurde, gilt, wie sie ist.
+frequency-lead = Wie oft die Saite in der Sekunde schwingt, nach Ton, Tonhöhe von A4 und Temperierung. Eine Frequenz, die statt eines Tons eingegeben wurde, gilt, wie sie ist.
 frequency-notes-those-open-strings = Die Töne sind die der leeren Saiten, wie sie in der Tabelle stehen.
 frequency-pitches = Tonhöhen von { $pitches }.
-stretch-lead = Wie viel Saite vom schlaffen Zustand, bis sie sich auf Stimmung gesetzt hat, auf den Wirbel kommt. Neue Saiten aus Nylon und Darm brauchen das in den ersten Wochen immer wieder.
+stretch-lead = Wie viel Saite auf den Wirbel kommt, von schlaff, bis sie sich auf Tonhöhe gesetzt hat. Neue Saiten aus Nylon und Darm brauchen das in den ersten Wochen immer wieder.
 formula-strain-modulus-rises-stress = Dehnung, wenn der Modul mit der Spannung steigt
 formula-strain-k = Dehnung, mit k = 0
 stretch-modulus-slow-over-weeks = Der Modul ist der langsame, über Wochen, Kriechen eingerechnet.
@@ -30,12 +30,12 @@ pin-turns-pin-mm-thick-unless = Der Wirbel ist { $pin } mm dick, wenn nichts and
 pin-turns-uncertain-take-up = So unsicher wie die Dehnung.
 cents-per-pin-degree-lead = Wie weit ein Grad am Stimmwirbel die Tonhöhe ändert. Je mehr, desto feiner muss die Hand sein.
 cents-per-pin-degree-small-turns-after-turn = Für kleine Drehungen. Danach geben Nylon und Darm noch Minuten bis Tage nach.
-cents-per-kelvin-lead = Wie weit ein Grad Wärme die Tonhöhe einer Metallsaite ändert; unter null sinkt sie.
-cents-per-kelvin-only-metals-nylon-fluorocarbon = Nur für Metalle. Nylon und Fluorcarbon werden in der Wärme weicher, was die Änderung aufhebt oder umkehrt; Darm und Seide bewegt die Luftfeuchte mehr. Veröffentlichte Zahlen wurden nicht gefunden, deshalb haben sie keinen Wert.
+cents-per-kelvin-lead = Wie weit ein Grad Temperatur die Tonhöhe einer Metallsaite ändert; unter null sinkt sie.
+cents-per-kelvin-only-metals-nylon-fluorocarbon = Nur für Metalle. Nylon und Fluorcarbon werden in der Wärme weicher, was das Wandern aufhebt oder umkehrt; Darm und Seide bewegt die Luftfeuchte mehr. Veröffentlichte Zahlen wurden nicht gefunden, deshalb haben sie keinen Wert.
 cents-per-kelvin-frame-expands-millionths-each = Der Rahmen dehnt sich um { $frame } Millionstel je Kelvin, wenn nichts anderes eingestellt ist. Saiten folgen der Luft in Sekunden, eine Decke in Minuten.
 cents-per-kelvin-changes-some-tens-kelvins = Für Änderungen von einigen zehn Kelvin. Was Feuchte mit einem Rahmen aus Holz macht, bleibt außer Betracht und ist oft mehr.
 lever-lead = Wo die Halbtonklappe die Saite berühren muss, um sie einen Halbton zu erhöhen, vom Stegstift aus.
-disc-natural-lead = Wo die Auflösungsscheibe die Saite berühren muss, um sie von Be auf Auflösung zu erhöhen, vom Stegstift aus. Eine einzelne Scheibe ist diese.
+disc-natural-lead = Wo die Auflösungsscheibe die Saite berühren muss, um sie von Be auf Auflösung zu erhöhen, vom Stegstift aus. Hat eine Saite nur eine Scheibe, ist es diese.
 disc-natural-pins-disc-touch-string = Die Stifte einer Scheibe berühren die Saite in einem Punkt.
 disc-sharp-lead = Wo die Kreuzscheibe die Saite berühren muss, um sie von Auflösung auf Kreuz zu erhöhen, vom Stegstift aus; die Auflösungsscheibe drückt dabei weiter.
 disc-sharp-two-semitones-cents-whatever = Zwei Halbtöne sind 200 Cent, gleich in welcher Temperierung.

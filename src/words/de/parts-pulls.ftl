@@ -13,5 +13,5 @@ hole-width = Breite der Schalllöcher
 feet = Höhe der Füße
 knee-block = Höhe des Knieklotzes
 size = { $what }: { $size } mm
-hint = Ein Quadrat ziehen ändert, worauf es steht; mit der Alt-Taste in Schritten von 0,1 mm. Mit der Tastatur: Tab dorthin, dann die Pfeiltasten, mit Umschalt 10 mm.
+hint = Ein Quadrat ziehen ändert das Maß, auf dem es steht; mit der Alt-Taste in Schritten von 0,1 mm. Mit der Tastatur: Tab dorthin, dann die Pfeiltasten, mit Umschalt 10 mm.
 stops = Nicht weiter: { $why }.

@@ -5,7 +5,7 @@
 base-and-blocks = Sockel, Klötze und Verbindungen
 base-hint = Die Füße werden höher, wo der Zapfen der Säule es braucht, und der Knieklotz, wo der Zapfen des Halses es braucht.
 sawing = Säge und Leim
-sawing-hint = Rohmaße sind um so viel größer als fertige. Die Leimfuge macht ein Zapfenloch weiter und tiefer als seinen Zapfen.
+sawing-hint = Rohmaße sind um so viel größer als Fertigmaße. Die Leimfuge macht ein Zapfenloch weiter und tiefer als seinen Zapfen.
 planks-and-sheets = Bretter und Platten, die man kauft
 planks-hint = Ein Teil, das breiter ist als ein Brett, wird aus Streifen verleimt.
 prices = Was Hölzer kosten
@@ -15,8 +15,8 @@ price-of-sheets = ein Quadratmeter Platte
 ## Die Maße
 
 base = Dicke des Sockels
-base-beyond = Sockel über das hinaus, was darauf steht
-base-behind = Sockel weiter hinter dem Boden
+base-beyond = Überstand des Sockels
+base-behind = Hinter dem Boden mehr Überstand
 feet = Höhe der Füße, mindestens
 foot-block = Fußklotz längs des Sockels
 knee-block = Höhe des Knieklotzes, mindestens

@@ -8,7 +8,7 @@ base = Sockel
 front-foot = vorderer Fuß
 rear-foot = hinterer Fuß
 soundboard = Decke
-strip = Außenleiste
+strip = Deckleiste
 string-rib = Saitenleiste
 cross-bar = Querbalken
 long-bar = Längsbalken
@@ -24,7 +24,7 @@ knee-block = Knieklotz
 ## Warum es keine gibt
 
 no-neck = ohne Hals gibt es keine Teile (mindestens drei Saiten eine Länge geben)
-no-box = der Korpus hat noch keine Maße (Tiefe, Zargen und Boden in der Zeichnung unter Hölzer angeben)
+no-box = der Korpus hat noch keine Maße (Tiefe, Zargen und Boden in der Zeichnung unter „Hölzer“ angeben)
 too-flat = die Decke liegt zu flach für eine Harfe, die auf dem unteren Ende ihres Korpus steht (sie steiler stellen)
 crossed = die Flächen eines Teils überkreuzen sich: { $part } (die Maße von Säule, Decke und Korpus ansehen)
 
@@ -32,34 +32,34 @@ crossed = die Flächen eines Teils überkreuzen sich: { $part } (die Maße von S
 
 tuning-pin = Stimmwirbel
 bridge-pin = Stegstift
-strings-at-neck = Die Saiten kommen der Fläche des Halses bis auf { $gap } mm nahe. Sie weiter von seiner Mitte nehmen, oder ihn dünner machen.
-string-at-pin = Saite { $string } kommt bis auf { $gap } mm an Saite { $other } heran, an deren { $pin }. Die Wirbel weiter zur Seite setzen, oder dünnere nehmen.
+strings-at-neck = Die Saiten kommen der Fläche des Halses bis auf { $gap } mm nahe. Sie weiter von seiner Mitte wegrücken, oder ihn dünner machen.
+string-at-pin = Saite { $string } kommt bis auf { $gap } mm an den { $pin } der Saite { $other } heran. Wirbel oder Stifte weiter zur Seite setzen, oder dünnere nehmen.
 levers-close = Die Halbtonklappen der Saiten { $one } und { $other } lassen { $gap } mm zwischen sich, bei 11 mm Breite. Schmalere Klappen nehmen, oder einen größeren Abstand.
-pin-at-edge = Saite { $string }, { $pin }: { $off } mm von der Kante des Halses; { $asked } mm sind für den Durchmesser gesund. Das Holz kann dort reißen.
-hole-on-brace = Schallloch { $hole } liegt über Strebe { $brace } des Bodens. Es kürzer machen, oder die Streben weiter auseinander setzen.
-hole-narrowed = Schallloch { $hole } wird { $to } mm breit geschnitten und nicht { $from } mm, weil die Reifchen nicht mehr lassen.
+pin-at-edge = Saite { $string }, { $pin }: { $off } mm von der Kante des Halses; bei diesem Durchmesser sollten es { $asked } mm sein. Das Holz kann dort reißen.
+hole-on-brace = Schallloch { $hole } liegt über Strebe { $brace } des Bodens. Das Loch kürzer machen, oder die Streben weiter auseinander setzen.
+hole-narrowed = Schallloch { $hole } wird { $to } mm breit geschnitten und nicht { $from } mm, weil die Reifchen nur so viel Platz lassen.
 back-lower = Der Boden steigt am unteren Ende { $to } mm und nicht { $from } mm: über einem so schmalen Korpus wäre er an den Kanten zu steil.
 hand-too-wide = Die Schalllöcher messen { $length } mm mal { $width } mm. Eine große flache Hand braucht { $hand-long } mm mal { $hand-wide } mm.
 out-of-reach = { $count ->
     [one] Der Knoten der Saite { $first } liegt
    *[other] { $count } Knoten, von Saite { $first } bis { $last }, liegen
-} bis zu { $far } mm vom nächsten Schallloch; man reicht { $reach } mm weit. Mehr oder größere Löcher nehmen.
+} bis zu { $far } mm vom nächsten Schallloch; die Hand reicht { $reach } mm weit. Mehr oder größere Löcher nehmen.
 neck-beside = Der Hals steht { $by } mm über die Seite des Korpus hinaus. Eine Decke von { $wanted } mm Breite am oberen Ende trüge ihn ganz.
-rib-narrowed = Die Saitenleiste wird zum Diskant hin von { $from } mm auf { $to } mm schmaler geschnitten, weil die Reifchen nicht mehr lassen. Die Festigkeit der Decke ist mit der vollen Breite gerechnet.
+rib-narrowed = Die Saitenleiste wird zum Diskant hin von { $from } mm auf { $to } mm schmaler geschnitten, weil die Reifchen nur so viel Platz lassen. Die Festigkeit der Decke ist mit der vollen Breite gerechnet.
 bar-at-rib = Paar { $pair } der Längsbalken läuft in die Saitenleiste. Es nach außen setzen, oder eine schmalere Leiste nehmen.
 neck-in-box = Der Hals reicht { $deep } mm in ein anderes Teil: { $part }. Ihn dort zurückschneiden, oder die Form der Schulter ändern.
 no-shoulder-tenon = Der Zapfen des Halses findet im Knieklotz keinen Platz und ist nicht gezeichnet.
 no-shoulder-fastener = Nicht jede Schraube und nicht jeder Dübel der Schulter liegt im Knieklotz; was herauskäme, ist nicht gezeichnet.
 no-neck-fastener = Nicht jede Schraube und nicht jeder Dübel der Schulter bleibt im Hals, der sich dort wegbiegt; was herauskäme oder nahe an die Kante, ist nicht gezeichnet.
-no-head-tenon = Der Zapfen oben an der Säule käme durch den Hals oder nahe daran und ist nicht gezeichnet.
-no-foot-tenon = Der Fuß der Säule lässt keinen Platz für seinen Zapfen, der nicht gezeichnet ist.
+no-head-tenon = Der Zapfen oben an der Säule käme durch den Hals oder fast hindurch und ist nicht gezeichnet.
+no-foot-tenon = Der Fuß der Säule lässt keinen Platz für seinen Zapfen; er ist nicht gezeichnet.
 to-front = nach vorn
 to-player = zum Spieler hin
 aside = zur Seite
 tips = Die Harfe kippt { $way }, wenn man sie um { $angle }° neigt. Die Füße länger machen, oder das Gewicht tiefer legen.
 falls = Die Harfe steht nicht: sie fällt { $way }. Die Füße dorthin länger machen.
-not-judged = Nicht betrachtet: schwingende Saiten, das Spiel von Wirbeln und Halbtonklappen, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht gewogen. Vor dem Sägen nachmessen und jedes Teil an dem daneben anpassen.
-bent-not-judged = Nicht beurteilt: ob sich der Boden so weit biegen lässt, ohne zu brechen, und was sein Bogen zur Festigkeit des Korpus tut, die mit einem flachen Boden gerechnet ist.
+not-judged = Nicht betrachtet: schwingende Saiten, das Spiel von Wirbeln und Halbtonklappen, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht mitgewogen. Vor dem Sägen nachmessen und prüfen, ob jedes Teil an das daneben passt.
+bent-not-judged = Nicht beurteilt: ob sich der Boden so weit biegen lässt, ohne zu brechen, und was sein Bogen zur Festigkeit des Korpus beiträgt, die mit einem flachen Boden gerechnet ist.
 
 ## Ihre Schablonen
 
@@ -72,15 +72,16 @@ other-side = andere Seite
 corner = linke untere Ecke des Rechtecks um das Teil
 sizes = Fertig: { $long } mm längs der Faser, { $wide } mm quer dazu, { $thick } mm dick.
 wood-is = Holz: { $wood }. Der Pfeil zeigt die Faser.
-seen-from-outside = Von außen gesehen; das andere eines Paars ist sein Spiegelbild.
+seen-from-outside = Von außen gesehen.
+pair-mirrored = Das andere Teil des Paars ist sein Spiegelbild.
 far-edge-is = Gestrichelt: die Kante der hinteren Fläche, wo die Kanten schräg sind.
-planed = Zu den Seiten hin dünner: außen von der Mittellinie nach den Rändern abhobeln, dort bis zu { $deep } mm. Innen bleibt es eben.
+planed = Zu den Seiten hin dünner: außen von der Mittellinie zu den Rändern hin abhobeln, dort bis zu { $deep } mm. Innen bleibt es eben.
 tapers = Es verjüngt sich von { $thick } mm auf { $thin } mm.
 mechanism = Halbtonklappe oder Scheibe
 fastener = Verbindung von Hals und Korpus
 drill-through = { $what }: { $wide } mm durchbohren, senkrecht zur Fläche.
 drill-deep = { $what }: { $wide } mm bohren, { $deep } mm tief, senkrecht zur Fläche.
-drill-slanting = Saitenlöcher: mit { $angle }° zur Fläche bohren, der Saite nach, die Lochreihe in der Ebene der Saiten.
+drill-slanting = Saitenlöcher: mit { $angle }° zur Fläche bohren, in Richtung der Saite, die Lochreihe in der Ebene der Saiten.
 
 ## Die Ansichten
 
@@ -124,9 +125,9 @@ item-levers = Halbtonklappen
 item-discs = Scheiben
 item-fasteners = Schrauben oder Dübel an Hals und Korpus
 mass = Gewicht des Holzes
-tips-front = Neigt sich nach vorn, ehe sie kippt, um
-tips-player = Neigt sich zum Spieler, ehe sie kippt, um
-tips-aside = Neigt sich zur Seite, ehe sie kippt, um
+tips-front = Lässt sich nach vorn neigen um
+tips-player = Lässt sich zum Spieler neigen um
+tips-aside = Lässt sich zur Seite neigen um
 shoulder-high = Oberes Ende des Bodens über dem Fußboden, auf dem hinteren Fuß im Gleichgewicht
 not-weighed = Teile, deren Holz keine bekannte Dichte hat
-how-laid = Die Stücke liegen die breitesten zuerst, jedes auf dem ersten Brett mit Platz, in Streifen längs des Bretts; keine Art, sie zu legen, braucht weniger Bretter als die Zahl, die als mindestens steht. Rohmaße haben { $length } mm mehr in der Länge, { $width } mm in der Breite und bei Brettern { $thickness } mm in der Dicke; die Säge nimmt { $kerf } mm.
+how-laid = Gelegt werden die breitesten Stücke zuerst, jedes auf das erste Brett oder die erste Platte mit Platz, in Streifen der Länge nach; weniger, als hinter „mindestens“ steht, geht auf keine Art. Rohmaße haben { $length } mm mehr in der Länge, { $width } mm in der Breite und bei Brettern { $thickness } mm in der Dicke; die Säge nimmt { $kerf } mm.

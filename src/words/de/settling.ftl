@@ -15,11 +15,11 @@ head-pin = Wirbel
 head-turns = Umdr.
 head-round = Runde
 keys = Tonarten mit den Stellungen von Klappen oder Pedalen
-keys-some = Ein Stern: Einige Saiten erreichen ihren Ton nicht.
+keys-some = Ein Stern: einige Saiten erreichen ihren Ton nicht.
 sheet-cents = Cent: wie weit die Saite bei gleichem A4 neben der gleichstufigen Stimmung liegt, wie ein einfaches Stimmgerät es zeigt.
 sheet-raised = Mit offenen Klappen, Pedalen oben und offenen Scheiben stimmen. Erhöht auf: was Klappe oder Scheibe dann aus der Saite macht; bei zwei Scheiben ein und zwei Halbtöne höher.
 sheet-turns = Dehnung und Umdrehungen gelten von schlaff bis zur Tonhöhe. Was Saite und Knoten kriechen, kommt dazu.
-sheet-rounds = In Runden hochstimmen: die erste bis eine Quarte unter die Tonhöhe, die zweite bis einen Halbton darunter, die weiteren auf Tonhöhe. Eintragen, wie weit jede Saite daneben liegt, wenn sie wieder an der Reihe ist.
+sheet-rounds = In Runden hochstimmen: die erste bis eine Quarte unter die Tonhöhe, die zweite bis einen Halbton darunter, die weiteren auf Tonhöhe. Eintragen, wie weit jede Saite danebenliegt, wenn sie wieder an der Reihe ist.
 
 ## Der Plan
 
@@ -48,9 +48,9 @@ pin-degrees = { $degrees }°
 range = { $least } bis { $most }
 table = Die Saiten der Runde, der Reihe nach
 rounds-needed = { $count } Runden bringen jede Saite auf { $cents } Cent genau, bevor die Saiten selbst kriechen.
-rounds-not-enough = Nach { $count } Runden liegen einige Saiten noch mehr als { $cents } Cent daneben: Der Rahmen gibt zu sehr nach, um mehr auszurechnen.
+rounds-not-enough = Nach { $count } Runden liegen einige Saiten noch mehr als { $cents } Cent daneben: der Rahmen gibt zu sehr nach, um weitere auszurechnen.
 rounds-without = Würde keine Saite höher gestimmt, wären es { $count } Runden.
-not-foretold = Wie weit Saiten fallen, während die anderen hochkommen, ist nicht ausgerechnet: Dazu braucht es einen Rahmen mit allen Maßen und eine Decke, deren Steifigkeit bekannt ist. Weitere Runden stimmen, bis die Saiten halten.
+not-foretold = Wie weit Saiten fallen, während die anderen hochkommen, ist nicht ausgerechnet: dazu braucht es einen Rahmen mit allen Maßen und eine Decke, deren Steifigkeit bekannt ist. Weitere Runden stimmen, bis die Saiten halten.
 left-out = Weggelassen, da etwas an ihnen unbekannt ist: { $strings }.
 load-no-more = In dieser Reihenfolge trägt der Rahmen nie mehr als mit allen Saiten auf Tonhöhe: { $whole } % der zulässigen Last.
 load-more = Mit einem Teil der Saiten auf Tonhöhe belastet diese Reihenfolge den Rahmen bis { $highest } % der zulässigen Last, gegen { $whole } % mit allen. Die ersten Runden unter der Tonhöhe halten es niedriger.
@@ -59,13 +59,13 @@ reach-limited = An ihrer Grenze: bleibt darunter, die nächste Runde holt es nac
 reach-no-room = An ihrer höchsten Auslastung: nie höher stimmen.
 reach-no-strength = Bruchlast unbekannt: nie höher stimmen.
 many-turns = Zuerst von Hand durchziehen.
-how = „Höher“ sagt, wie weit über das Ende der Runde eine Saite gestimmt wird, damit sie darauf zurückkommt, während die anderen folgen. Keine Saite wird weiter gestimmt als bis zur Hälfte dessen, was bis zum Reißen bleibt, als bis zu ihrer höchsten Auslastung oder mehr als 50 Cent über die Tonhöhe.
-how-far = „Nach der Runde daneben“ ist geschätzt, von den steifsten bis zu den weichsten, die Rahmen und Saiten sein können. Bei Saiten aus Darm oder Kunststoff nach jeder der ersten Runden auf Tonhöhe einen Tag warten. Übliche Praxis, ohne Quelle.
+how = „Höher“ sagt, wie weit über das Ziel der Runde eine Saite gestimmt wird, damit sie darauf zurückkommt, während die anderen folgen. Keine Saite wird über die Hälfte dessen gestimmt, was bis zum Reißen bleibt, keine über ihre höchste Auslastung und keine mehr als 50 Cent über die Tonhöhe.
+how-far = „Nach der Runde daneben“ ist geschätzt, für Rahmen und Saiten so steif und so weich, wie sie sein können. Bei Saiten aus Darm oder Kunststoff nach jeder der ersten Runden auf Tonhöhe einen Tag warten. Übliche Praxis, ohne Quelle.
 
 ## Die Aufzeichnung
 
 log = Aufzeichnung
-log-hint = Immer wieder eintragen, wie weit jede Saite daneben liegt. Die Werte bleiben mit dem Entwurf in diesem Browser und in seiner Sicherung.
+log-hint = Immer wieder eintragen, wie weit jede Saite danebenliegt. Die Werte bleiben mit dem Entwurf in diesem Browser und in seiner Sicherung.
 kind = Was geschah
 heard = Gehört
 tuned = Gestimmt, gelassen bei
@@ -84,7 +84,7 @@ not-kept = Dieser Browser behält die Aufzeichnung nicht: { $why }.
 log-table = Was die Aufzeichnung von jeder Saite sagt
 readings = Zeilen
 last = Zuletzt, Cent
-rate = Cent am Tag jetzt
+rate = Cent je Tag jetzt
 holds = Hält eine Woche auf 5 Cent
 holds-already = jetzt
 holds-from = ab { $day }
@@ -97,13 +97,13 @@ off-by = { $value } ± { $error }
 slipped = { $string } ist vor { $when } auf einmal um { $cents } Cent gefallen: nachsehen, ob Knoten oder Wirbel rutscht.
 falls-faster = { $string } fällt um { $cents } Cent, während die Zeit sich verzehnfacht, ihre Nachbarn um { $beside }: Knoten oder Wirbel rutschen vielleicht nach und nach.
 rises = { $string } steigt um { $cents } Cent, während die Zeit sich verzehnfacht: Werte und Luftfeuchte prüfen, und ob jemand an den Wirbel gestoßen ist.
-scatters = Die Werte von { $string } streuen um { $cents } Cent, die ihrer Nachbarn um { $beside }: Vielleicht ist die Saite unrein.
+scatters = Die Werte von { $string } streuen um { $cents } Cent, die ihrer Nachbarn um { $beside }: vielleicht ist die Saite unrein.
 law = Das Gesetz: Saiten kriechen mit dem Logarithmus der Zeit seit dem Stimmen, ab einer Minute gezählt; jedes Nachstimmen beginnt neu mit dem, was dazukam. Aus dem Gedächtnis, ohne Quelle. Das ± gilt in 95 von 100 Fällen. Über das Zehnfache der aufgezeichneten Zeit hinaus wird nichts vorhergesagt, und eine Saite wird nur mit mindestens drei Nachbarn ihres Materials verglichen.
 
 ## Nach Gehör
 
 ear = Eine Saite nach Gehör wiegen
-ear-hint = An eine Saite bekannter Länge ein Gewicht hängen und aufschreiben, was sie klingt. Eine Last gibt die Masse je Meter; eine zweite, deutlich andere, lässt die Steifigkeit heraus und gibt vielleicht den Modul einer blanken Saite.
+ear-hint = An eine Saite bekannter Länge ein Gewicht hängen und aufschreiben, wie hoch sie klingt. Eine Last gibt die Masse je Meter; mit einer zweiten, deutlich anderen fällt die Steifigkeit heraus, und vielleicht ergibt sich der Modul einer blanken Saite.
 ear-length = Klingende Länge
 ear-load = Angehängte Last
 ear-pitch = Klingt, Hz
@@ -114,13 +114,13 @@ of-pitch = Tonhöhe in Hertz
 ear-nothing = Diese Werte ergeben keine Saite: Lasten und Tonhöhen müssen verschieden sein, und die größere Last muss höher klingen.
 weighs = { $value } ± { $error } g/m.
 modulus-is = Modul { $value } ± { $error } GPa.
-modulus-not = Ihre Steifigkeit ist kleiner als der Zweifel der Werte: kein Modul.
-ear-errors = Angenommen sind Fehler von 0,5 mm der Länge, 0,5 % der Last, 0,5 Cent der Tonhöhe und 0,01 mm des Durchmessers. Ein fallendes Gewicht oder eine reißende Saite verletzt: Schutzbrille tragen, niedrig über etwas Weichem aufhängen, Füße und Gesicht fernhalten.
+modulus-not = Ihre Steifigkeit ist kleiner als die Unsicherheit der Werte: kein Modul.
+ear-errors = Angenommen sind Fehler von 0,5 mm in der Länge, 0,5 % in der Last, 0,5 Cent in der Tonhöhe und 0,01 mm im Durchmesser. Ein fallendes Gewicht oder eine reißende Saite verletzt: Schutzbrille tragen, niedrig über etwas Weichem aufhängen, Füße und Gesicht fernhalten.
 partials = Teiltöne vom ersten aufwärts, Hz
 partials-of = Vergleichen mit Saite
 partials-say = Inharmonizität { $b } ± { $error } Millionstel, erster Teilton { $first } Hz.
 chart-says = In der Tabelle stehen { $b } ± { $error } Millionstel, nach allen Toleranzen außer der des Moduls.
 chart-agrees = Das passt zusammen.
-chart-softer = Die Saite ist steifer als in der Tabelle: Ihr Modul oder ihr Durchmesser ist wohl ein anderer als dort.
-chart-stiffer = Die Saite ist weniger steif als in der Tabelle: Ihr Modul oder ihr Durchmesser ist wohl ein anderer als dort.
+chart-softer = Die Saite ist steifer als in der Tabelle: ihr Modul oder ihre Stärke kann anders sein als dort.
+chart-stiffer = Die Saite ist weniger steif als in der Tabelle: ihr Modul oder ihre Stärke kann anders sein als dort.
 few-partials = Mindestens { $count } Teiltöne schreiben, mit einem Strich für einen, der nicht zu hören war.

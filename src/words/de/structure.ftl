@@ -12,7 +12,7 @@ panel-plies = Sperrholz muss 1 bis { $most } Furniere haben, angegeben { $got } 
 panel-even = Birkensperrholz muss eine ungerade Zahl von Furnieren haben, 3 oder mehr, angegeben { $got } (an der Kante zählen)
 panel-ply = Furnier { $number } muss eine Dicke über 0 und keine negativen Werte haben (berichtigen)
 panel-limp = mindestens ein Furnier muss einen Elastizitätsmodul über 0 haben (einen angeben)
-laminate-layers = ein Schichtholz muss 1 bis { $most } Lagen haben, angegeben { $got } (zählen)
+laminate-layers = ein Laminat muss 1 bis { $most } Lagen haben, angegeben { $got } (zählen)
 laminate-layer = Lage { $number } muss eine Dicke über 0 haben und ein Holz, dessen Elastizitätsmoduln bekannt sind
 
 ## Rahmen

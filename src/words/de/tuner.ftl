@@ -1,8 +1,8 @@
 # Das Stimmgerät: was es zeigt und was es nicht lesen kann.
 
 title = Stimmgerät
-hint = Stimmen Sie die Harfe mit dem Mikrofon dieses Geräts.
-private = Nach dem Mikrofon wird gefragt, wenn Sie Zuhören drücken; Anhalten oder Schließen gibt es wieder frei. Nichts wird aufgenommen, nichts wird gesendet.
+hint = Die Harfe mit dem Mikrofon dieses Geräts stimmen.
+private = Nach dem Mikrofon wird gefragt, wenn Sie „Zuhören“ drücken; „Anhalten“ oder das Schließen des Fensters gibt es wieder frei. Nichts wird aufgenommen, nichts wird gesendet.
 listen = Zuhören
 stop = Anhalten
 recording = Aufnahme anhören…
@@ -12,8 +12,8 @@ recording = Aufnahme anhören…
 order = Reihenfolge
 any = Beliebige Saite
 one = Eine nach der anderen
-as-planned = In der Folge des Plans
-plan-hint = Der Plan, seine Reihenfolge und seine ersten Runden stehen unter „Einstimmen“. In seiner Folge geht das Stimmgerät von selbst weiter, wenn eine Saite eine halbe Sekunde lang auf ihrem Ziel war: auf 10 Cent genau in Runden, die unter der Tonhöhe enden. Üblich, ohne Quelle.
+as-planned = Nach dem Plan
+plan-hint = Der Plan, seine Reihenfolge und seine ersten Runden stehen unter „Einstimmen“. In dieser Reihenfolge geht das Stimmgerät von selbst weiter, wenn eine Saite eine halbe Sekunde lang ihr Soll hielt: auf 10 Cent genau in Runden, die unter der Tonhöhe enden. Übliche Praxis, ohne Quelle.
 round-done = Das war die letzte Saite der Runde. Die nächste Runde wählen.
 now-sharp = Für diese Runde: { $cents } Cent über der Tonhöhe
 now-flat = Für diese Runde: { $cents } Cent unter der Tonhöhe
@@ -58,13 +58,13 @@ strings = Alle Saiten
 not-heard = noch nicht gehört
 of-string = { $string }: { $cents }
 heard-in-tune = stimmt ({ $cents } Cent)
-meaning = Die Cent zählen ab der Saite, wie der Entwurf sie hat: Ton, Temperierung, Klappen. Wie weit der Wirbel zu drehen ist, folgt aus dem Entwurf, für eine Saite, die sich gesetzt hat. Innerhalb von { $cents } Cent gilt eine Saite als gestimmt.
+meaning = Die Cent zählen ab der Saite, wie sie im Entwurf steht: mit Ton, Temperierung und Klappen. Wie weit der Wirbel zu drehen ist, folgt aus dem Entwurf, für eine Saite, die sich gesetzt hat. Innerhalb von { $cents } Cent gilt eine Saite als gestimmt.
 
 ## What goes wrong
 
-refused = Das Mikrofon wurde nicht erlaubt. Im Browser für diese Seite erlauben oder eine Aufnahme anhören.
+refused = Das Mikrofon wurde nicht erlaubt. Es im Browser für diese Seite erlauben oder eine Aufnahme anhören.
 no-microphone = Kein Mikrofon zu hören. Eines anschließen oder eine Aufnahme anhören.
-not-here = Was zuhört, ist nicht angekommen. Die Verbindung prüfen, dann noch einmal Zuhören drücken.
+not-here = Das Stimmgerät ist nicht angekommen. Die Verbindung prüfen, dann noch einmal „Zuhören“ drücken.
 unread = { $name } lässt sich nicht anhören: dieser Browser liest die Datei nicht. Als WAV speichern.
 no-strings = keine Saite hat einen Ton, auf den sie gestimmt werden kann (den Saiten ihre Töne geben)
 no-wav = das ist keine WAV-Aufnahme (die Aufnahme als WAV mit 16 oder 24 Bit speichern oder exportieren)

@@ -23,4 +23,4 @@ strung-highest-first = Strung from the shortest string down, each to pitch in tu
 strung-middle-first = Strung from the middle outwards, each to pitch in turn, the strings that are up fall as the others follow: most of all { $string }, by { $cents } cents.
 strung-in-turns = Strung bass and treble in turns, each to pitch in turn, the strings that are up fall as the others follow: most of all { $string }, by { $cents } cents.
 rounds = After a second round { $second-string } is furthest off, by { $second-cents } cents, and after a third { $third-string }, by { $third-cents }.
-one-off = With one string off and all others at pitch, the others sound sharp: with { $string } off, one of them by { $cents } cents. Put the new string on and bring it to pitch before you retune its neighbours, which then come back by themselves.
+one-off = With one string off and all others at pitch, the others sound sharp: with { $string } off, one of them by { $cents } cents. Put the new string on and bring it to pitch first: its neighbours come back by themselves. Only then retune them.

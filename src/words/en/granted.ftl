@@ -40,7 +40,7 @@ one-side = one side
 both-sides = both sides
 metal = Metal beside the neck: plates { $thick } thick and { $high } high of { $metal }, on { $sides }. Two thirds of that stress are allowed. Wood and metal bend as one; shear and twist stay with the wood. The metal is judged with wood that has crept, as that leaves more to it. { $held }
 metal-screws = Its screws slip as in EN 1995-1-1, 7.1 and annex B (from memory), so it helps less along the neck and sideways. They stand in one row in the middle of the plate, { $thick } thick and one every { $gap }, and go { $deep } deep into the wood. They are of steel, and carry what EN 1995-1-1, 8.2.3, allows beside a thin plate (from memory).
-metal-screws-unjudged = Its screws slip as in EN 1995-1-1, 7.1 and annex B (from memory), so it helps less along the neck and sideways. They stand in one row in the middle of the plate, { $thick } thick and one every { $gap }, and are not judged, as their depth is not given. They are of steel, and carry what EN 1995-1-1, 8.2.3, allows beside a thin plate (from memory).
+metal-screws-unjudged = Its screws slip as in EN 1995-1-1, 7.1 and annex B (from memory), so it helps less along the neck and sideways. They stand in one row in the middle of the plate, { $thick } thick and one every { $gap }, and are taken to be of steel and to carry what EN 1995-1-1, 8.2.3, allows beside a thin plate (from memory). They are not judged, as their depth is not given.
 metal-glue = Its glue covers the whole face and counts as strong as the wood beside it in shear. That takes clean, roughened metal and a glue for metal. Common practice, no source.
 
 ## Holes
@@ -57,7 +57,7 @@ holes = Holes in the neck are counted: { $holes }. Bending, push, shear and twis
 
 board-plate = The soundboard is a plate with its grain across and upright rings. Width and thickness change evenly from string to string, and evenly from the middle to the sides where these have their own. As it rises it also hangs between its edges.
 board-map = The soundboard has the thicknesses that you gave from place to place, with even steps between. Its highest stress is looked for from the middle to the edges.
-board-map-unusable = The thicknesses given from place to place cannot be used, so the soundboard has those at the longest and the shortest string: { $text }. Each row needs a place in per cent and three thicknesses.
+board-map-unusable = The thicknesses given from place to place cannot be used: { $text }. So those at the longest and the shortest string are taken. Each row needs a place in per cent and three thicknesses.
 string-holes = The string holes are taken from string rib and strip, or from a soundboard without them; what gathers at their rims is left out.
 rib-as-one = String rib, soundboard and the strip outside are glued along the middle and bend as one.
 bars-as-one = Bars are glued on over their whole length and bend as one with the soundboard under them, between sides and ends that hold them as they hold the soundboard. They turn with the soundboard under them, and are judged in shear and twist; loads beside their middle are left out. They are taken as cut square at their full height where they end, at blocks and liners. There the glue opens first, so thin them out towards their ends (common practice, no source); that is not counted.

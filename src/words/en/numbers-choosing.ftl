@@ -32,5 +32,5 @@ formula-all-lengths-within-their = of all lengths within their bounds, those wit
 lengths-straight-lines-parabolas-logarithm = Straight lines and parabolas in the logarithm of the length pass freely: only what bends more than a good curve is drawn smooth.
 lengths-bounds-hold-far-pin = Bounds hold: how far a pin may move, the load shares, the shortest and the longest string, locked strings.
 lengths-tension-stiffness-those-stiff = Tension and stiffness are those of the stiff string, worked out again at every step.
-lengths-stops-where-no-small = It stops where no small change makes the sum lower. That there is no better one far away is not proved, and was not seen in any harp that was tried.
+lengths-stops-where-no-small = It stops where no small change makes the sum lower. Whether there is a better one far away is not proved; in no harp that was tried was there one.
 lengths-beyond-last-string-something = Beyond the last string with a target the curve runs on by itself, and should not be trusted far.
