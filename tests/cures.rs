@@ -297,7 +297,7 @@ fn a_cured_string_has_the_order_code_of_its_like() {
     assert_eq!(code(&design, &like.diameter, &[]), "N51");
     assert_eq!(code(&design, "2.22", &[]), "");
     let length = Edit::Cell { row: 3, column: Column::Length, text: "300".to_owned() };
-    assert!(matches!(with_code(&length, &design, &[]), Edit::Cell { .. }));
+    assert!(matches!(*with_code(&length, &design, &[]), Edit::Cell { .. }));
 }
 
 /// The button speaks in the unit of the page, though the string above is typed in the other.

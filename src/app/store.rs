@@ -3,6 +3,7 @@
 mod begun;
 mod columns;
 mod files;
+mod followed;
 mod keeping;
 mod kinds;
 mod opening;
@@ -14,6 +15,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+pub use self::followed::Followed;
 pub use self::kinds::{Ghost, NewHarp, Origin, Paper, Pasted, Typing, View, Window};
 pub use self::outcome::{Done, Not, Notice, Outcome};
 pub use self::parts::{
@@ -43,11 +45,11 @@ use crate::words::page as say;
 pub struct Store {
     history: RwSignal<History<Design, EditKey>>,
     /// The design as typed.
-    pub design: Memo<Arc<Design>>,
+    pub design: Followed<Design>,
     /// What it means.
-    pub resolved: Memo<Arc<Resolved>>,
+    pub resolved: Followed<Resolved>,
     /// What follows.
-    pub analysis: Memo<Arc<Analysis>>,
+    pub analysis: Followed<Analysis>,
     /// Where the design comes from.
     pub origin: RwSignal<Origin>,
     /// The columns of the chart that were chosen, after the note.
@@ -108,9 +110,9 @@ impl Store {
     /// A store with a design open. Nothing of the browser is asked here.
     pub fn new(design: Design, origin: Origin, fetch: fn(Part) -> Fetching) -> Self {
         let history = RwSignal::new(History::new(design));
-        let design = Memo::new(move |_| Arc::new(history.with(|h| h.present().clone())));
-        let resolved = Memo::new(move |_| Arc::new(resolve(&design.read())));
-        let analysis = Memo::new(move |_| {
+        let design = Followed::new(move || Arc::new(history.with(|h| h.present().clone())));
+        let resolved = Followed::new(move || Arc::new(resolve(&design.read())));
+        let analysis = Followed::new(move || {
             let changed =
                 history.with(|h| h.before().and_then(|before| changed_row(before, h.present())));
             Arc::new(analyse_changed(&resolved.read().harp, changed))
@@ -156,6 +158,15 @@ impl Store {
             elsewhere: RwSignal::new(None),
             follows_stock: StoredValue::new(false),
         }
+    }
+
+    /// The same for a view that will go.
+    pub fn here(mut self) -> Self {
+        let here = StoredValue::new(true);
+        self.design.here(here);
+        self.resolved.here(here);
+        self.analysis.here(here);
+        self
     }
 
     /// Sends an edit after which there is nothing to do or to say: a refusal is told.

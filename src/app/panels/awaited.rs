@@ -12,7 +12,7 @@ use crate::words::{Words, page as say};
 pub fn shown_by(store: Store, part: Part, show: impl Fn(Progress) -> Option<Show>) -> AnyView {
     let progress = store.parts.progress(part);
     if let Some(show) = show(progress) {
-        return untrack(|| show(store));
+        return untrack(|| show(store.here()));
     }
     if matches!(progress, Progress::Away) {
         store.ask(part);
@@ -30,7 +30,7 @@ fn opening() -> AnyView {
 /// A menu whose lines come with a part, which is asked for when the menu is opened before it is here.
 pub fn lazy_menu(store: Store, id: &'static str, words: Words) -> AnyView {
     let list = move || match store.parts.progress(Part::Files) {
-        Progress::Here(brought) => untrack(|| (brought.menu)(store, id)),
+        Progress::Here(brought) => untrack(|| (brought.menu)(store.here(), id)),
         Progress::Away => ().into_any(),
         Progress::Coming => opening(),
         Progress::Missed => view! { <p class="hint">{say::MISSED.said()}</p> }.into_any(),

@@ -72,7 +72,7 @@ fn Chart(store: Store) -> impl IntoView {
 pub fn shown(store: Store) -> AnyView {
     let view = store.view.get();
     match Part::of_view(view) {
-        None => untrack(|| view! { <Chart store=store/> }.into_any()),
+        None => untrack(|| view! { <Chart store=store.here()/> }.into_any()),
         Some(part) => shown_by(store, part, |progress| match progress {
             Progress::Here(brought) => brought.view(view),
             _ => None,

@@ -6,6 +6,7 @@
 //! SIGGRAPH 1980; from memory.
 
 use super::Of;
+use crate::engine::order::sort;
 use crate::engine::parts::{Plane, Spot};
 
 /// Within so much of a plane a place lies in it, in metres.
@@ -198,7 +199,7 @@ fn seams(face: &Flat, plane: &Plane) -> Vec<[Spot; 2]> {
     let along = |at: &Spot| {
         (0..3).map(|axis| (at[axis] - from[axis]) * (end[axis] - from[axis])).sum::<f64>()
     };
-    all.sort_by(|one, two| along(one).total_cmp(&along(two)));
+    sort(&mut all, |one, two| along(one) > along(two));
     all.chunks_exact(2).map(|pair| [pair[0], pair[1]]).collect()
 }
 

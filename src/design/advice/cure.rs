@@ -1,6 +1,7 @@
 //! The edit that mends a finding. Every edit is tried on the string and those around it before it is offered: the
 //! finding must be gone then, and no new one may have come.
 
+use std::borrow::Cow;
 use std::{iter, mem};
 
 use super::{longer, midway, shorter, thicker, usual_nylon};
@@ -114,12 +115,12 @@ pub fn cure(finding: &Finding, design: &Design, analysis: &Analysis) -> Option<C
 
 /// An edit that makes a string another one, with the order code of a string of the design or an item of the stock
 /// that is just so; else as it is.
-pub fn with_code(edit: &Edit, design: &Design, stock: &[StockItem]) -> Edit {
+pub fn with_code<'a>(edit: &'a Edit, design: &Design, stock: &[StockItem]) -> Cow<'a, Edit> {
     let Edit::Cell { row, column: Column::Gauge | Column::MakeUp, .. } = edit else {
-        return edit.clone();
+        return Cow::Borrowed(edit);
     };
     let after = edit.apply(design);
-    let Some(string) = after.strings.get(*row) else { return edit.clone() };
+    let Some(string) = after.strings.get(*row) else { return Cow::Borrowed(edit) };
     let is_like = |other: &&StringSpec| {
         !other.order_code.trim().is_empty()
             && is_same(&design.materials, &other.make_up, &string.make_up)
@@ -134,11 +135,12 @@ pub fn with_code(edit: &Edit, design: &Design, stock: &[StockItem]) -> Edit {
         item = Some(found.clone());
     }
     if made.order_code.trim().is_empty() {
-        return edit.clone();
+        return Cow::Borrowed(edit);
     }
     let strings = vec![Taken { row: *row, made: Some(made), length: None }];
     let stock = item.into_iter().collect();
-    Edit::Take { strings, stock, materials: Vec::new(), chosen_by: ChosenBy::default() }
+    let chosen_by = ChosenBy::default();
+    Cow::Owned(Edit::Take { strings, stock, materials: Vec::new(), chosen_by })
 }
 
 /// What may mend a finding, the likeliest first.

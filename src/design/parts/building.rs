@@ -219,19 +219,27 @@ impl Model<'_> {
             let off = [0, 1].map(|axis| hole.at[axis] - front[axis]);
             (off[0] * level[0] + off[1] * level[1]) / long
         };
-        let different = |size: &dyn Fn(&Hole) -> f64| {
-            let mut all: Vec<f64> = holes.iter().map(size).collect();
-            all.sort_by(f64::total_cmp);
-            all.dedup_by(|one, other| (*one - *other).abs() < 1e-6);
-            all.into_iter().zip(1..)
-        };
-        let of = |what: fn(&dyn Display) -> String, (size, row): (f64, usize)| Check {
-            what: what(&row),
-            size: Length::from_m(size),
-        };
-        let from_front = different(&along).map(|at| of(say::check_fastener_front, at));
-        let aside = different(&|hole: &Hole| hole.at[2].abs());
-        from_front.chain(aside.map(|at| of(say::check_fastener_middle, at))).collect()
+        let mut checks: Vec<Check> = Vec::new();
+        for (what, places) in [
+            (
+                say::check_fastener_front as fn(&dyn Display) -> String,
+                holes.iter().map(along).collect(),
+            ),
+            (
+                say::check_fastener_middle,
+                holes.iter().rev().map(|hole| hole.at[2].abs()).collect::<Vec<f64>>(),
+            ),
+        ] {
+            // They are placed from the front backward, and the line that is farther from the middle first.
+            let mut seen: Vec<f64> = Vec::new();
+            for place in places {
+                if seen.iter().all(|other| (other - place).abs() > 1e-6) {
+                    seen.push(place);
+                    checks.push(Check { what: what(&seen.len()), size: Length::from_m(place) });
+                }
+            }
+        }
+        checks
     }
 
     /// Both diagonals of the front and its widths, as the edges of sides and soundboard have them.

@@ -11,6 +11,7 @@ use crate::design::document::PLYWOOD;
 use crate::design::parts::sizes::{PRICE_RANGE, PartSize, price, price_edit};
 use crate::design::settings::NumberRow;
 use crate::design::wood_facts::wood_name;
+use crate::engine::order::sort;
 use crate::words::Words;
 
 /// The fields of all sizes, and a price for each wood of the harp.
@@ -46,7 +47,7 @@ fn field(bench: Bench, size: PartSize) -> AnyView {
 fn prices(bench: Bench) -> Vec<crate::app::widgets::list::Part> {
     let mut woods: Vec<String> =
         bench.with(|made| made.nests.iter().map(|nest| nest.wood.clone()).collect());
-    woods.sort_unstable();
+    sort(&mut woods, |one, other| one > other);
     woods.dedup();
     let own = bench.store.design.with(|design| design.geometry.woods.clone());
     let one = |key: String| {
