@@ -105,8 +105,11 @@ async function bareKeys(page, count) {
   return new Record(events).frames("enter", "keydown");
 }
 
-/** Drags the bridge pin of a string up and down, two pixels a frame, with a group beside the drawing open. */
-async function drag(page, group = "shape") {
+/**
+ * Drags the bridge pin of a string up and down, two pixels a step, with a group beside the drawing open; or holds it still,
+ * which says what marks and frames take by themselves.
+ */
+async function drag(page, group = "shape", moves = true) {
   await press(page, "#drawing");
   if (!(await page.value(`document.querySelector("#group-${group}").ariaExpanded === "true"`))) await press(page, `#group-${group}`);
   await page.until('!!document.querySelector("#loft g.marks .ring")');
@@ -125,7 +128,7 @@ async function drag(page, group = "shape") {
     await page.mouse("mousePressed", x, y, 1);
     for (let n = 0; n < TIMES + 4; n++) {
       if (n >= 4) await mark(page, "step"); // the first steps only begin the drag
-      await page.mouse("mouseMoved", x, y + 4 + 2 * (n % 20), 1);
+      if (moves || n < 4) await page.mouse("mouseMoved", x, y + 4 + 2 * (n % 20), 1);
       await page.rest();
       await page.rest();
       await mark(page, "drawn");
@@ -264,6 +267,7 @@ for (const count of [47, 150]) {
   }
   if (wanted("drag")) {
     console.log(row("", HEADS.slice(0, 5)));
+    console.log(row("held still", (await drag(page, "shape", false)).table().slice(0, 5)));
     console.log(row("a step of a pin", (await drag(page)).table().slice(0, 5)));
     console.log(row("with its loads", (await drag(page, "loads")).table().slice(0, 5)));
   }
