@@ -24,7 +24,7 @@ mod templates;
 #[path = "parts/views.rs"]
 mod views;
 
-use stringloft::design::document::{BarSpec, Design, GapsSpec, SoundboxSpec};
+use stringloft::design::document::{BarSpec, Design, GapsSpec, JointSpec, SoundboxSpec};
 use stringloft::design::parts::{Parts, parts};
 use stringloft::design::presets::{SAMPLES, filled_soundbox};
 use stringloft::engine::parts::findings::{Finding, LEAST_TIP_RAD};
@@ -220,7 +220,7 @@ fn findings_say_what_is_wrong_and_only_then() {
     };
     let plain = found(|_| ());
     let has = |found: &[Finding], wanted: fn(&Finding) -> bool| found.iter().any(wanted);
-    let pairs: [(Change, Is); 13] = [
+    let pairs: [(Change, Is); 14] = [
         (
             |design| design.geometry.strings_from_neck_mm = 25.0,
             |finding| matches!(finding, Finding::StringsAtNeck { .. }),
@@ -283,6 +283,14 @@ fn findings_say_what_is_wrong_and_only_then() {
                 design.geometry.parts = "base_beyond=0".to_owned();
             },
             |finding| matches!(finding, Finding::Tips { .. }),
+        ),
+        (
+            |design| {
+                let tenon =
+                    JointSpec { tenon_mm: 60.0, tenon_depth_mm: 45.0, ..Default::default() };
+                design.geometry.joints.shoulder = tenon;
+            },
+            |finding| matches!(finding, Finding::NeckInBox { kind: Kind::Side, .. }),
         ),
     ];
     for (at, (change, is)) in pairs.into_iter().enumerate() {

@@ -13,6 +13,8 @@ use crate::browser::Browser;
 pub enum Step {
     /// Presses a button.
     Press(&'static str),
+    /// Ticks a box, or takes its tick away.
+    Tick(&'static str, bool),
     /// Opens a menu, or what a button unfolds, if it is not open.
     Open(&'static str),
     /// Chooses from a list: its selector, and a part of the value.
@@ -29,7 +31,7 @@ pub enum Step {
     Bare,
 }
 
-use Step::{Await, Bare, Cell, Choose, Keys, Open, Press, Write};
+use Step::{Await, Bare, Cell, Choose, Keys, Open, Press, Tick, Write};
 
 /// A screen: its name, and the way to it from the string chart.
 #[derive(Clone, Copy, Debug)]
@@ -56,8 +58,8 @@ pub const PLACES: &[Place] = &[
     place("chart", &[]),
     place("chart with all columns", &[Choose("#columns", "all"), Cell(2, 6)]),
     place("chart with the columns of a set", &[Choose("#columns", "working")]),
-    place("tolerances", &[Press("#tolerances"), Await("#tolerances-hint:not([hidden])")]),
-    place("menu of the designs", &[Press("#tolerances"), Open("#designs")]),
+    place("tolerances", &[Tick("#tolerances", true), Await("#tolerances-hint:not([hidden])")]),
+    place("menu of the designs", &[Tick("#tolerances", false), Open("#designs")]),
     place("menu of the instrument", &[Open("#harp")]),
     place("menu of what is shared", &[Open("#share")]),
     place("menu of the help", &[Open("#help")]),
@@ -258,6 +260,7 @@ pub async fn take(browser: &Browser, step: Step) -> Result<(), String> {
     };
     let script = match step {
         Press(css) => there(css, "it.click();"),
+        Tick(css, on) => there(css, &format!("if (it.checked !== {on}) it.click();")),
         Open(css) => there(
             css,
             "if (it.tagName === 'SUMMARY') it.parentElement.open = true; else if (it.ariaExpanded !== 'true') it.click();",
