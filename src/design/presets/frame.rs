@@ -57,7 +57,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
     } else {
         GapsSpec::ZonesMm(vec![(1, bass), (gaps, treble)])
     };
-    // 270 mm for a lap harp, 330 mm for a floor harp, 410 mm for a pedal harp.
+    // 270 mm for a lap harp, 330 mm for a floor harp, 430 mm for a pedal harp.
     let more_mm = (longest_mm - FLOOR_MM).max(0.0);
     geometry.board.bass_width_mm = 10.0 * (18.0 + 0.012 * longest_mm + 0.03 * more_mm).round();
     (geometry.pillar.width_mm, geometry.pillar.depth_mm) = (40.0, 36.0);
@@ -130,8 +130,7 @@ fn take_neck(geometry: &mut GeometrySpec, thickness_mm: f64) {
 }
 
 /// What holds the joints, and the soundbox: bolts through the shoulder, or a tenon on a wire-strung harp, whose neck bends
-/// away there; tenons at head and foot. Sizes are common practice,
-/// no source.
+/// away there; tenons at head and foot. Sizes are common practice, no source.
 fn making(geometry: &mut GeometrySpec, longest_mm: f64, (is_pedal, is_tenoned): (bool, bool)) {
     let size = size_class(longest_mm);
     let diameter_mm = if is_pedal { 12.0 } else { 8.0 };
