@@ -136,11 +136,13 @@ async fn no_barrier(language: usize) {
             browser.ask(STILL).await;
             let at =
                 format!("{}, {code}, {} px{}", row.name, size.0, if dark { ", dark" } else { "" });
+            picture(&browser, &at).await;
             if axe_looks(place, language) {
                 found.add(&at, axe(&browser).await);
             }
             found.add(&at, measured(&browser, "contrast()").await);
             found.add(&at, measured(&browser, &format!("sideways({ROWS})")).await);
+            found.add(&at, measured(&browser, "squeezed()").await);
             found.add(&at, tongue.complaints(&browser).await);
         }
     }

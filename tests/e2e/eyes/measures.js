@@ -269,6 +269,22 @@ globalThis.measures = (() => {
     return found;
   }
 
+  /** Text that stands a few letters to a line, as what is beside it leaves it no room. */
+  function squeezed() {
+    const found = [];
+    for (const one of all()) {
+      for (const node of one.childNodes) {
+        const letters = node.nodeType === Node.TEXT_NODE ? node.data.trim().length : 0;
+        if (letters < 12 || one.closest("svg, #print-root") || !visible(one)) continue;
+        const range = document.createRange();
+        range.selectNodeContents(node);
+        const lines = new Set([...range.getClientRects()].map((line) => Math.round(line.top))).size;
+        if (lines > 4 && letters / lines < 4) found.push(`${name(one)} has ${lines} lines of ${(letters / lines).toFixed(1)} letters`);
+      }
+    }
+    return found;
+  }
+
   /** What cannot be seen when the keyboard comes to it, as something else lies over it. */
   function covered() {
     const found = [];
@@ -320,5 +336,5 @@ globalThis.measures = (() => {
     return [...sideways(rows), ...cut(pieces), ...spilt(pieces), ...overlaid(pieces)];
   }
 
-  return { contrast, layout, sideways, covered, moves };
+  return { contrast, layout, sideways, squeezed, covered, moves };
 })();
