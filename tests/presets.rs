@@ -278,6 +278,8 @@ fn a_new_harp_has_the_proportions_of_one_that_is_built() {
         let is_lever = kind.key.starts_with("lever");
         let most = if is_lever && strings <= 36 { 50.0 } else { 90.0 };
         assert!(of.neck.thickness_mm <= most, "{at}: neck {}", of.neck.thickness_mm);
+        let tenon = of.joints.shoulder.tenon_mm;
+        assert!(tenon <= 0.62 * of.neck.thickness_mm, "{at}: tenon {tenon}");
         let taper = of.board.treble_width_mm / of.board.bass_width_mm;
         assert!((0.34..0.65).contains(&taper), "{at}: {taper} of the width is left");
         for (width, depth) in [

@@ -141,6 +141,13 @@ impl Model<'_> {
             does.push(say::neck_mechanism(&(levers + discs)));
         }
         does.push(say::neck_outline(&mm(self.parts.whole.heel_m)));
+        if let Some(neck) = self.part(Kind::Neck) {
+            let cut = [
+                (!neck.cuts.is_empty()).then_some(say::NECK_MORTISE),
+                (!neck.tenons().is_empty()).then_some(say::NECK_TENON),
+            ];
+            does.extend(cut.into_iter().flatten().map(String::from));
+        }
         let mut checks = Vec::new();
         for (what, kind) in
             [(say::CHECK_BRIDGE, HoleKind::BridgePin), (say::CHECK_TUNING, HoleKind::TuningPin)]

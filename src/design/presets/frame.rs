@@ -30,6 +30,8 @@ const LEAST_THICKNESS_MM: f64 = 2.0;
 const ROUNDS_TO_FIND: usize = 3;
 /// What the middle of a string keeps from the face of the neck, in mm. Common practice, no source.
 const STRINGS_OFF_NECK_MM: f64 = 8.0;
+/// How deep bridge pins sit in the neck, in mm. Common practice, no source.
+const BRIDGE_PIN_DEEP_MM: f64 = 22.0;
 /// The longest string of a floor harp, in mm: the soundbox of a larger harp is wider and deeper. Common practice, no source.
 const FLOOR_MM: f64 = 1200.0;
 /// How deep a soundbox is made at its lower end at most before its walls grow thicker, over the width of its board.
@@ -39,6 +41,8 @@ const MOST_DEPTH: f64 = 0.65;
 const HOLE_BESIDE_MM: f64 = 3.0;
 const BAY_MM: f64 = 185.0;
 const MOST_HOLES: u32 = 6;
+/// A tenon in the knee block is no thicker than this share of the neck. Common practice, no source.
+const MOST_TENON: f64 = 0.6;
 /// Wire-strung harps with fewer gaps have their neck on a tenon. Chosen for this project, no source.
 const MOST_GAPS_TENONED: u32 = 25;
 /// How often a measure grows before the frame is left as it is: far more often than any harp of a kind needs.
@@ -76,6 +80,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
     board.strip_width_mm = board.rib_width_mm - 8.0;
     board.strip_height_mm = 3.0;
     take_neck(geometry, 36.0);
+    geometry.drills.bridge_depth_mm = BRIDGE_PIN_DEEP_MM;
     // The neck of a small wire-strung harp bends away above its shoulder: bolts would come out of it.
     let is_tenoned = kind.mechanism == MechanismKind::None && gaps < MOST_GAPS_TENONED;
     making(geometry, longest_mm, (pedal, is_tenoned));
@@ -286,7 +291,15 @@ fn strengthen(geometry: &mut GeometrySpec, frame: &FrameBearing) -> bool {
             bolts.apart_mm = 3.0 * bolts.diameter_mm;
         }
         Some(Part::Shoulder) if frame.shoulder.judged.governing().is_some_and(on_tenon) => {
-            geometry.joints.shoulder.tenon_mm += 2.0;
+            // With wood left on both sides of it, so that the neck grows with it.
+            let wider_mm = geometry.joints.shoulder.tenon_mm + 2.0;
+            geometry.joints.shoulder.tenon_mm = wider_mm;
+            let neck_mm = 2.0 * (0.5 * wider_mm / MOST_TENON).ceil();
+            let more_mm = neck_mm - geometry.neck.thickness_mm;
+            if more_mm > 0.0 {
+                take_neck(geometry, neck_mm);
+                geometry.neck.above_pins_mm += more_mm;
+            }
         }
         Some(Part::Neck | Part::Shoulder) => {
             take_neck(geometry, geometry.neck.thickness_mm + 2.0);
