@@ -261,6 +261,7 @@ pub static PARTS: [PartGroup; 3] = [
         sizes: &[
             PartSize::BoardLength,
             PartSize::BoardWidth,
+            PartSize::BoardThickness,
             PartSize::SheetLength,
             PartSize::SheetWidth,
         ],

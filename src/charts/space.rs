@@ -286,7 +286,7 @@ pub fn lit(RGBColor(red, green, blue): RGBColor, light: f64) -> RGBColor {
 /// What the parts look like: those of the frame darker than those of the soundbox, the board the lightest.
 const fn wood(kind: Kind) -> RGBColor {
     match kind {
-        Kind::Neck | Kind::Pillar => RGBColor(0xd2, 0xa2, 0x74),
+        Kind::Neck | Kind::Pillar | Kind::Capital => RGBColor(0xd2, 0xa2, 0x74),
         Kind::Base | Kind::FrontFoot | Kind::RearFoot => RGBColor(0xc0, 0x91, 0x66),
         Kind::Board => RGBColor(0xf3, 0xe0, 0xb8),
         Kind::Strip => RGBColor(0xb0, 0x7e, 0x56),

@@ -139,7 +139,7 @@ fn cost(design: &Design, nest: &Nest) -> Option<f64> {
     Some(nest.boards.len() as f64 * each * price)
 }
 
-const PARTS: &str = "part,wood,strips,finished_length_mm,finished_width_mm,finished_thickness_mm,\
+const PARTS: &str = "part,wood,strips,layers,finished_length_mm,finished_width_mm,finished_thickness_mm,\
      rough_length_mm,rough_width_mm,rough_thickness_mm,volume_cm3,mass_g,holes\n";
 const BOARDS: &str = "\nwood,thickness_mm,board_length_mm,board_width_mm,boards,at_least,waste_percent,pieces_too_long,cost\n";
 const PIECES: &str =
@@ -158,7 +158,7 @@ pub fn csv(design: &Design) -> Result<String, String> {
     let parts = parts(design).map_err(|why| why.to_string())?;
     let mut csv = PARTS.to_owned();
     for blank in &parts.blanks {
-        let _ = write!(csv, "{},{},{}", blank.name, blank.wood, blank.strips);
+        let _ = write!(csv, "{},{},{},{}", blank.name, blank.wood, blank.strips, blank.layers);
         blank.finished.iter().chain(&blank.rough).for_each(|size| number(&mut csv, size.to_mm()));
         number(&mut csv, 1e6 * blank.volume_m3);
         match blank.mass {

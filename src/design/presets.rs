@@ -3,13 +3,14 @@
 mod begin;
 mod frame;
 mod kind;
+mod soundbox;
 mod strings;
 
 use thiserror::Error;
 
 pub use self::begin::{Wish, build_frame};
-pub use self::frame::filled_soundbox;
 pub use self::kind::{FEWEST, KINDS, Kind};
+pub use self::soundbox::filled_soundbox;
 pub use self::strings::suggested_length;
 use super::document::{Design, MOST_STRINGS, MechanismKind, StringSpec};
 use super::persist;

@@ -5,7 +5,7 @@
 //! strings and the middle of the board lie at 0, the neck and the pillar beside them on the side that is below 0, as the
 //! frame is reckoned. The strings' side is above 0.
 //!
-//! In order, each using those before it: `name`, `solid`, `outline`, `bent`, `part`, `walls`, `soundbox`, `neck`, `base`, then `weight`,
+//! In order, each using those before it: `name`, `solid`, `outline`, `bent`, `part`, `walls`, `soundbox`, `neck`, `base`, `knots`, then `weight`,
 //! `fits`, `findings`, `grips` and `cutting`, which look at all of it.
 
 mod base;
@@ -14,6 +14,7 @@ pub mod cutting;
 pub mod findings;
 pub mod fits;
 pub mod grips;
+mod knots;
 mod name;
 mod neck;
 mod outline;
@@ -27,6 +28,7 @@ mod weight;
 use thiserror::Error;
 
 pub use self::bent::Sheet;
+pub use self::knots::Knot;
 pub use self::name::{Hand, Kind, Name};
 pub use self::neck::layers;
 pub use self::outline::{FLATNESS_M, area, flat, hull};
@@ -75,7 +77,7 @@ impl Default for Proportions {
             feet: mm(25.0),
             under_tenon: mm(8.0),
             tenon_shoulder: mm(5.0),
-            foot_block: mm(70.0),
+            foot_block: mm(25.0),
             knee_block: mm(45.0),
             brace: mm(10.0),
             glue_room: mm(0.0),
@@ -165,6 +167,8 @@ pub struct Whole {
     pub parts: Vec<Part>,
     /// What found no room and was left out.
     pub left_out: Vec<NoRoom>,
+    /// Where each string ends, from the top.
+    pub knots: Vec<Knot>,
     /// How far the neck reaches down at its seat on the pillar, as its lower edge slopes there and the seat is square.
     pub heel_m: f64,
     /// The floor, below 0: how high it lies.
@@ -208,14 +212,17 @@ pub fn whole(making: &Making<'_>) -> Result<Whole, PartsError> {
     parts.extend(of_box);
     neck::on_shoulder(making, &mut parts, &mut left_out);
     leave_glue_room(&mut parts, making.proportions.glue_room.to_m());
-    Ok(Whole {
+    let mut whole = Whole {
         parts,
+        knots: Vec::new(),
         left_out,
         heel_m: stands.heel_m,
         floor_m: feet.floor_m,
         feet_m: feet.along_m,
         feet_half_m: feet.half_m,
-    })
+    };
+    whole.knots = knots::knots(making, &walls, &whole);
+    Ok(whole)
 }
 
 /// Makes mortises so much larger than their tenons, where they are not open.

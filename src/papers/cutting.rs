@@ -109,6 +109,11 @@ fn row(blank: &Blank) -> [String; 3] {
     let what = say::part_of_wood(&name, &clean(&wood_name(&blank.wood, &[])));
     let rough = sizes(&blank.rough);
     let rough = if blank.strips > 1 { say::glued_up(&rough, &blank.strips) } else { rough };
+    let rough = if blank.layers > 1 {
+        say::glued_of_layers(&blank.layers, &rough, &decimals(blank.layer.to_mm(), 0))
+    } else {
+        rough
+    };
     [what, sizes(&blank.finished), rough]
 }
 

@@ -4,6 +4,7 @@ use stringloft::design::document::NeckLayerSpec;
 use stringloft::design::parts::{csv, parts};
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::table::report::{cut, cut_told};
+use stringloft::engine::parts::cutting::Blank;
 use stringloft::papers::cutting::cutting;
 use stringloft::papers::html::html;
 use stringloft::papers::layout::TYPE_PT;
@@ -50,8 +51,8 @@ fn pieces_on_boards_overlap_nowhere_and_no_fewer_boards_than_the_bound_are_used(
                 }
             }
         }
-        let strips: usize = parts.blanks.iter().map(|blank| blank.strips).sum();
-        assert_eq!(laid, strips, "{}: every strip of every part", sample.key);
+        let pieces: usize = parts.blanks.iter().map(Blank::pieces).sum();
+        assert_eq!(laid, pieces, "{}: every piece of every part", sample.key);
     }
 }
 
@@ -161,7 +162,7 @@ fn the_paper_tells_every_part_and_keeps_to_its_pages() {
 fn the_command_line_cuts_a_design_and_says_why_it_cannot_cut_a_table() {
     let sample = &SAMPLES[2];
     let table = cut(sample.json, false).expect("a table");
-    assert!(table.starts_with("part,wood,strips,finished_length_mm,"), "{table}");
+    assert!(table.starts_with("part,wood,strips,layers,finished_length_mm,"), "{table}");
     let told = cut_told(sample.json, false).expect("sentences");
     assert!(told.last().expect("one").starts_with("Not looked at:"), "{told:?}");
     assert!(told.iter().all(|line| line.ends_with('.') && !line.contains('{')), "{told:?}");

@@ -9,7 +9,7 @@ use crate::design::display::decimals;
 use crate::design::document::Design;
 use crate::engine::geometry::Placed;
 use crate::engine::parts::cutting::Counts;
-use crate::engine::parts::{Hand, Hole, HoleKind, Kind, Part, Sheet, Spot, shoulder_of};
+use crate::engine::parts::{Hand, Hole, HoleKind, Kind, Knot, Part, Sheet, Spot, shoulder_of};
 use crate::engine::units::Length;
 use crate::words::{Words, building as say};
 
@@ -48,7 +48,7 @@ pub fn steps(design: &Design, parts: &Parts) -> Vec<Step> {
         model.liners(),
         model.back(),
         model.soundboard().wary(&[say::PLANERS]),
-        step(say::CLOSING, vec![say::CLOSING_GLUE.into()], model.of_front()),
+        model.closing(),
         model.base(),
         step(say::TRIAL, vec![say::TRIAL_BUILD.into()], model.standing()),
         model.shoulder().wary(&[say::DRILLS, say::CLAMPS]),
@@ -129,7 +129,13 @@ impl Model<'_> {
 
     fn neck(&self) -> Step {
         let thick = mm(self.thick(Kind::Neck));
-        let layers = self.parts.blanks.iter().filter(|blank| blank.name.kind == Kind::Neck).count();
+        let layers: usize = self
+            .parts
+            .blanks
+            .iter()
+            .filter(|blank| blank.name.kind == Kind::Neck)
+            .map(|blank| blank.layers)
+            .sum();
         let Counts { tuning_pins, bridge_pins, levers, discs, .. } = self.parts.counts;
         let mut does = vec![if layers > 1 {
             say::neck_layers(&layers, &thick)
@@ -175,6 +181,9 @@ impl Model<'_> {
         let tenons = self.part(Kind::Pillar).map_or(0, |pillar| pillar.tenons().len());
         if tenons > 0 {
             does.push(say::pillar_tenons(&tenons));
+        }
+        if self.count(Kind::Capital) > 0 {
+            does.push(say::PILLAR_CAPITAL.into());
         }
         let long = self.longest(Kind::Pillar).map(|m| check(say::CHECK_PILLAR_LONG, m));
         step(say::PILLAR, does, long.into_iter().collect())
@@ -320,6 +329,18 @@ impl Model<'_> {
         let across = self.across_holes(Kind::Board, HoleKind::String);
         checks.extend(across.map(|m| check(say::CHECK_HOLES, m)));
         step(say::SOUNDBOARD, does, checks)
+    }
+
+    /// The soundboard is glued on; then the holes of the highest strings may go on through the knee block.
+    fn closing(&self) -> Step {
+        let knots = self.parts.whole.knots.iter().zip(1_usize..);
+        let through = knots.filter_map(|(knot, string)| match knot {
+            Knot::UnderBlock(_, deep_m) => Some((string, *deep_m)),
+            _ => None,
+        });
+        let drilled = through.map(|(string, deep_m)| say::closing_drill(&mm(deep_m), &string));
+        let does = std::iter::once(say::CLOSING_GLUE.into()).chain(drilled).collect();
+        step(say::CLOSING, does, self.of_front())
     }
 
     fn base(&self) -> Step {

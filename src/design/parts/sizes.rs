@@ -61,7 +61,7 @@ sizes! {
     BaseBeyond: "base_beyond", say::BASE_BEYOND, 12.0, (0.0, 200.0);
     BaseBehind: "base_behind", say::BASE_BEHIND, 40.0, (0.0, 500.0);
     Feet: "feet", say::FEET, 25.0, (1.0, 300.0);
-    FootBlock: "foot_block", say::FOOT_BLOCK, 70.0, (10.0, 500.0);
+    FootBlock: "foot_block", say::FOOT_BLOCK, 25.0, (10.0, 500.0);
     KneeBlock: "knee_block", say::KNEE_BLOCK, 45.0, (10.0, 500.0);
     Brace: "brace", say::BRACE, 10.0, (2.0, 60.0);
     TenonShoulder: "tenon_shoulder", say::TENON_SHOULDER, 5.0, (0.0, 50.0);
@@ -74,6 +74,7 @@ sizes! {
     OnThickness: "on_thickness", say::ON_THICKNESS, 4.0, (0.0, 50.0);
     BoardLength: "board_length", say::PLANK_LENGTH, 2400.0, (200.0, 10_000.0);
     BoardWidth: "board_width", say::PLANK_WIDTH, 200.0, (30.0, 2_000.0);
+    BoardThickness: "board_thickness", say::PLANK_THICKNESS, 60.0, (10.0, 500.0);
     SheetLength: "sheet_length", say::SHEET_LENGTH, 1525.0, (200.0, 10_000.0);
     SheetWidth: "sheet_width", say::SHEET_WIDTH, 1525.0, (200.0, 10_000.0);
 }
@@ -180,6 +181,7 @@ pub fn stock(geometry: &GeometrySpec) -> Stock {
         on_thickness: mm(PartSize::OnThickness),
         kerf: mm(PartSize::Kerf),
         board: (mm(PartSize::BoardLength), mm(PartSize::BoardWidth)),
+        thickest: mm(PartSize::BoardThickness),
         sheet: (mm(PartSize::SheetLength), mm(PartSize::SheetWidth)),
     }
 }

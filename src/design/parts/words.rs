@@ -3,10 +3,11 @@
 use super::Parts;
 use crate::design::display::decimals;
 use crate::design::letters::capital;
+use crate::engine::bearing::Part;
 use crate::engine::parts::findings::{Finding, HAND_M, Tip};
 use crate::engine::parts::{HoleKind, Kind, NoRoom};
 use crate::engine::units::Length;
-use crate::words::{Words, parts as say};
+use crate::words::{Words, frame, parts as say};
 
 /// A length to a tenth of a millimetre, with the decimal sign of the language.
 fn mm(length: Length) -> String {
@@ -46,6 +47,22 @@ pub fn sentence(finding: &Finding) -> String {
         }
         Finding::OutOfReach { count, first, last, far, reach } => {
             say::out_of_reach(count, &whole(*far), first, last, &whole(*reach))
+        }
+        Finding::InBlock { kind: Kind::FootBlock, count, first, last } => {
+            say::in_foot_block(count, first, last)
+        }
+        Finding::InBlock { count, first, last, .. } => say::in_knee_block(count, first, last),
+        Finding::BoardThin { string, at_string, at_end } => {
+            say::board_thin(&mm(*at_end), &mm(*at_string), string)
+        }
+        Finding::FaceTooLarge { at, across, given, drawn } => {
+            let joint = match at {
+                Part::Shoulder => frame::PART_SHOULDER,
+                Part::Foot => frame::PART_FOOT,
+                _ => frame::PART_HEAD,
+            };
+            let way = if *across { say::FACE_ACROSS } else { say::FACE_HIGH };
+            say::face_too_large(&mm(*drawn), &mm(*given), &joint, &way)
         }
         Finding::NeckBeside { by, wanted } => say::neck_beside(&mm(*by), &whole(*wanted)),
         Finding::RibNarrowed { from, to } => say::rib_narrowed(&mm(*from), &mm(*to)),

@@ -5,9 +5,9 @@
 //! without bars. A maker who counts on bars makes the board thinner.
 
 use super::kind::Kind;
+use super::soundbox::{least_treble_mm, take_braces, take_foot_block, usual_soundbox, widen_end};
 use crate::design::document::{
     Design, FastenerSpec, GapsSpec, GeometrySpec, JointSpec, JointsSpec, MechanismKind, SizesSpec,
-    SoundboxSpec,
 };
 use crate::design::parts::sizes::{PartSize, with_entry};
 use crate::design::resolve::{Resolved, resolve};
@@ -16,8 +16,6 @@ use crate::engine::bearing::{
     Bearing, BearingError, BoardCut, FrameBearing, Part, bear_board, bear_frame, borne,
 };
 use crate::engine::geometry::{Band, lay_out};
-use crate::engine::parts::Proportions;
-use crate::engine::structure::frame::Point;
 use crate::engine::structure::verdict::{Aspect, Carrier, Use};
 
 /// How far neck, pillar and joints of a new frame may be used up, and how far its board.
@@ -33,14 +31,14 @@ const STRINGS_OFF_NECK_MM: f64 = 8.0;
 /// How deep bridge pins sit in the neck, in mm. Common practice, no source.
 const BRIDGE_PIN_DEEP_MM: f64 = 22.0;
 /// The longest string of a floor harp, in mm: the soundbox of a larger harp is wider and deeper. Common practice, no source.
-const FLOOR_MM: f64 = 1200.0;
+pub(super) const FLOOR_MM: f64 = 1200.0;
+/// From this length on a base reaches farther behind, by so much for each millimetre. Common practice, no source.
+const STANDS_MM: f64 = 1040.0;
+const BEHIND_EACH: f64 = 0.28;
 /// How deep a soundbox is made at its lower end at most before its walls grow thicker, over the width of its board.
 const MOST_DEPTH: f64 = 0.65;
-/// Wood between a sound hole and a liner, how far apart braces are about, in mm, and how many sound holes are usual at
-/// most. Common practice, no source.
-const HOLE_BESIDE_MM: f64 = 3.0;
-const BAY_MM: f64 = 185.0;
-const MOST_HOLES: u32 = 6;
+/// How far up its thicker board the lowest string of a pedal harp begins, in mm. Common practice, no source.
+const PEDAL_BELOW_MM: f64 = 115.0;
 /// A tenon in the knee block is no thicker than this share of the neck. Common practice, no source.
 const MOST_TENON: f64 = 0.6;
 /// Wire-strung harps with fewer gaps have their neck on a tenon. Chosen for this project, no source.
@@ -72,6 +70,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
     if pedal {
         board.rib_width_mm += 8.0;
         board.rib_height_mm += 4.0;
+        board.below_mm = PEDAL_BELOW_MM;
         geometry.neck.above_pins_mm = 30.0;
         design.allowances.pin_mm = 6.5;
         design.allowances.after_length_mm = 60.0;
@@ -99,6 +98,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
     meant = widen_liners(design, meant);
     // Now the soundbox pushes the board as well.
     for _ in 0..MOST_TRIES {
+        take_foot_block(&mut design.geometry, &meant.band);
         take_braces(&mut design.geometry, &meant.band);
         meant = meant.again(design);
         let bearing = meant.pushed();
@@ -112,8 +112,10 @@ pub fn build(design: &mut Design, kind: &Kind) {
             continue;
         }
         if over(bends) {
-            geometry.board.treble_thickness_mm += 0.5;
-            geometry.board.bass_thickness_mm += 0.5;
+            let board = &mut geometry.board;
+            board.bass_thickness_mm += 0.5;
+            let least = least_treble_mm(board.bass_thickness_mm, &meant.band);
+            board.treble_thickness_mm = (board.treble_thickness_mm + 0.5).max(least);
         } else if over(|aspect| !bends(aspect)) {
             geometry.soundbox.liner_width_mm += 2.0;
         } else if !bearing.frame.as_ref().is_ok_and(|frame| strengthen(geometry, frame)) {
@@ -123,7 +125,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
 }
 
 /// 0 for a lap harp, 1 for a floor harp, 2 for a pedal harp.
-fn size_class(longest_mm: f64) -> f64 {
+pub(super) fn size_class(longest_mm: f64) -> f64 {
     ((longest_mm - 400.0) / 450.0).round().clamp(0.0, 2.0)
 }
 
@@ -156,123 +158,9 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64, (is_pedal, is_tenoned): 
     let shoulder = if is_tenoned { tenon } else { bolts };
     geometry.joints = JointsSpec { shoulder, head: tenon, foot: tenon };
     geometry.soundbox = usual_soundbox(geometry, longest_mm);
-    let behind = 40.0 + 0.38 * (longest_mm - FLOOR_MM).max(0.0);
-    with_entry(
-        geometry,
-        PartSize::BaseBehind.key(),
-        (behind > 40.0).then(|| behind.round().to_string()),
-    );
-}
-
-/// Makes the board so wide at its upper end that it carries the whole neck with what holds it, and that a hand goes through
-/// the highest sound hole between the liners; whether it was too narrow.
-fn widen_end(geometry: &mut GeometrySpec, band: &Band) -> bool {
-    let (Some(first), Some(last)) = (band.holes.first(), band.holes.last()) else { return false };
-    let strings_mm = apart_mm(last.board, first.board).max(1.0);
-    // The board tapers from the lowest string past the highest one to its end.
-    let at_string = |asked: f64, farther_mm: f64| {
-        let beyond = (apart_mm(first.board, band.board.1) + farther_mm) / strings_mm;
-        (asked + geometry.board.bass_width_mm * beyond) / (1.0 + beyond)
-    };
-    let (of_box, joint) = (&geometry.soundbox, &geometry.joints.shoulder);
-    let off_mm = geometry.strings_from_neck_mm;
-    let neck = 2.0 * off_mm + geometry.neck.thickness_mm + 1.0;
-    let held = 2.0 * (off_mm + joint.diameter_mm + of_box.side_mm);
-    // Behind the board the upper end may lie farther up, where the box is narrower: bolts go through its middle, a tenon
-    // nearly to the back.
-    let behind_mm = end_rises(band).max(0.0) * of_box.treble_depth_mm;
-    let bolted = at_string(held + joint.across_mm, 0.5 * behind_mm + 2.0 * joint.diameter_mm);
-    let tenoned = at_string(held + joint.tenon_mm, behind_mm);
-    let hole =
-        of_box.hole_width_mm + 2.0 * (of_box.side_mm + of_box.liner_width_mm + HOLE_BESIDE_MM);
-    let by_joint = if joint.tenon_mm > 0.0 { tenoned } else { bolted };
-    let asked = at_string(neck, 0.0).max(by_joint).max(hole);
-    let board = &mut geometry.board;
-    if board.treble_width_mm >= asked {
-        return false;
-    }
-    board.treble_width_mm = 2.0 * (0.5 * asked).ceil();
-    let deep = usual_depth(board.treble_width_mm);
-    geometry.soundbox.treble_depth_mm = geometry.soundbox.treble_depth_mm.max(deep);
-    true
-}
-
-fn apart_mm(one: Point, other: Point) -> f64 {
-    1e3 * (one.x.to_m() - other.x.to_m()).hypot(one.y.to_m() - other.y.to_m())
-}
-
-/// How far the upper end of the soundbox rises along the board for each millimetre behind it, as the end of the neck lies
-/// there.
-fn end_rises(band: &Band) -> f64 {
-    let first = |path: &kurbo::BezPath| path.segments().next().map(|piece| piece.to_cubic().p0);
-    let ends = band.neck.as_ref().and_then(|neck| Some((first(&neck.lower)?, first(&neck.upper)?)));
-    let Some((joint, far)) = ends else { return 0.0 };
-    let (low, high) = band.board;
-    let board = kurbo::Vec2::new(high.x.to_m() - low.x.to_m(), high.y.to_m() - low.y.to_m());
-    let face = far - joint;
-    let behind = face.cross(board);
-    if behind.abs() > 0.0 { face.dot(board) / behind } else { 0.0 }
-}
-
-/// Braces so far apart that a sound hole lies between any two, and a hole in every bay, up to a usual number.
-fn take_braces(geometry: &mut GeometrySpec, band: &Band) {
-    let length_mm = apart_mm(band.board.0, band.board.1);
-    let (sin, cos) = geometry.board_angle_deg.to_radians().sin_cos();
-    let usual = Proportions::default();
-    // The back comes to the floor farther up than the foot block, or less far.
-    let foot_mm = (usual.foot_block.to_mm() / sin).max(geometry.soundbox.bass_depth_mm * sin / cos);
-    let free_mm = (length_mm - foot_mm - usual.knee_block.to_mm()).max(BAY_MM);
-    let bays = (free_mm / BAY_MM).round().max(1.0);
-    let of_box = &mut geometry.soundbox;
-    of_box.brace_gap_mm = 5.0 * (free_mm / bays / 5.0).ceil() + 5.0;
-    of_box.holes = (1..=MOST_HOLES).rev().find(|holes| f64::from(*holes) <= bays).unwrap_or(1);
-}
-
-/// The soundbox of a design with usual sizes where it has none.
-pub fn filled_soundbox(geometry: &GeometrySpec, longest_mm: f64) -> SoundboxSpec {
-    let (mut given, usual) = (geometry.soundbox.clone(), usual_soundbox(geometry, longest_mm));
-    if given == SoundboxSpec::default() {
-        return usual;
-    }
-    for (given, usual) in [
-        (&mut given.bass_depth_mm, usual.bass_depth_mm),
-        (&mut given.treble_depth_mm, usual.treble_depth_mm),
-        (&mut given.side_mm, usual.side_mm),
-        (&mut given.back_mm, usual.back_mm),
-    ] {
-        if *given > 0.0 {
-            continue;
-        }
-        *given = usual;
-    }
-    given
-}
-
-/// How deep a soundbox is at its upper end, by the width of its board there.
-fn usual_depth(width_mm: f64) -> f64 {
-    (0.65 * width_mm).round()
-}
-
-/// The usual soundbox for a board and its longest string: sides of solid wood and a back of plywood with some holes. Sizes
-/// are common practice, no source.
-fn usual_soundbox(geometry: &GeometrySpec, longest_mm: f64) -> SoundboxSpec {
-    let (board, size) = (&geometry.board, size_class(longest_mm));
-    SoundboxSpec {
-        bass_depth_mm: (if longest_mm > FLOOR_MM { 0.6 } else { 0.55 } * board.bass_width_mm)
-            .round(),
-        treble_depth_mm: usual_depth(board.treble_width_mm),
-        side_mm: 6.0 + size,
-        back_mm: 4.0 + size,
-        // Wide and low liners turn with the edge of the board and do not tear its glue.
-        liner_width_mm: 16.0 + 6.0 * size,
-        liner_height_mm: 12.0 + 3.0 * size,
-        brace_gap_mm: 230.0,
-        holes: if size > 1.0 { 4 } else { 3 },
-        // A flat hand goes through, so that every knot can be reached.
-        hole_length_mm: 100.0 + 10.0 * size,
-        hole_width_mm: 56.0,
-        ..SoundboxSpec::default()
-    }
+    let usual = PartSize::BaseBehind.usual();
+    let behind = usual + (BEHIND_EACH * (longest_mm - STANDS_MM).max(0.0)).round();
+    with_entry(geometry, PartSize::BaseBehind.key(), (behind > usual).then(|| behind.to_string()));
 }
 
 /// How far a board is used up at most in the aspects that count.
@@ -383,8 +271,9 @@ fn thicken_board(design: &mut Design, mut meant: Meant) -> Meant {
             if needs.iter().all(|(now, need)| need <= now) {
                 break;
             }
-            board.treble_thickness_mm += 0.5;
             board.bass_thickness_mm += 0.5;
+            let least = least_treble_mm(board.bass_thickness_mm, &meant.band);
+            board.treble_thickness_mm = (board.treble_thickness_mm + 0.5).max(least);
             continue;
         }
         let (treble, bass) = (top.1, bottom.1);
@@ -396,8 +285,9 @@ fn thicken_board(design: &mut Design, mut meant: Meant) -> Meant {
             most = most.max(need / (treble + share * (bass - treble)));
         }
         let halves = |mm: f64| (2.0 * mm * most).round() / 2.0;
-        board.treble_thickness_mm = halves(treble).max(LEAST_THICKNESS_MM);
         board.bass_thickness_mm = halves(bass).max(LEAST_THICKNESS_MM);
+        let least = least_treble_mm(board.bass_thickness_mm, &meant.band);
+        board.treble_thickness_mm = halves(treble).max(LEAST_THICKNESS_MM).max(least);
     }
     meant
 }

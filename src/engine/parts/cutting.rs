@@ -20,6 +20,8 @@ pub struct Stock {
     pub kerf: Length,
     /// Length and width of a board.
     pub board: (Length, Length),
+    /// How thick boards come at most.
+    pub thickest: Length,
     /// Length and width of a sheet.
     pub sheet: (Length, Length),
 }
@@ -33,6 +35,7 @@ impl Default for Stock {
             on_thickness: mm(4.0),
             kerf: mm(3.2),
             board: (mm(2400.0), mm(200.0)),
+            thickest: mm(60.0),
             sheet: (mm(1525.0), mm(1525.0)),
         }
     }
@@ -53,6 +56,10 @@ pub struct Blank {
     pub rough: [Length; 3],
     /// Of how many strips side by side it is glued up, as no board is so wide; 1 where it is of one piece.
     pub strips: usize,
+    /// Of how many layers it is glued up, as no board is so thick; 1 where it is of one piece.
+    pub layers: usize,
+    /// How thick each layer is, roughly sawn.
+    pub layer: Length,
     /// Volume of the finished part.
     pub volume_m3: f64,
     /// What that weighs, where the density is known.
@@ -66,12 +73,19 @@ pub struct Blank {
 pub struct Lies {
     /// The place of its part in the list.
     pub blank: usize,
-    /// Which of its strips, from 1.
+    /// Which of its pieces, from 1: the strips of a layer, then those of the next.
     pub strip: usize,
     /// From the end of the board and from its edge.
     pub at: (Length, Length),
     /// Along the board and across it.
     pub size: (Length, Length),
+}
+
+impl Blank {
+    /// Of how many pieces it is sawn.
+    pub const fn pieces(&self) -> usize {
+        self.strips * self.layers
+    }
 }
 
 /// Boards or sheets of one wood and one thickness.
@@ -151,6 +165,15 @@ fn blank(part: &Part, stock: &Stock) -> Blank {
         // Boards come in whole millimetres.
         rough[2] = (1e3 * rough[2] - 1e-6).ceil() / 1e3;
     }
+    // Each layer is planed on both faces.
+    let layer_m = |layers: usize| {
+        let own = finished[2] / layers as f64 + on[2];
+        if is_sheet { own } else { (1e3 * own - 1e-6).ceil() / 1e3 }
+    };
+    let mut layers = 1;
+    while !is_sheet && layer_m(layers) > stock.thickest.to_m() && layers < MOST_STRIPS {
+        layers += 1;
+    }
     let wide = if is_sheet { f64::INFINITY } else { stock.board.1.to_m() };
     let mut strips = 1;
     while strip_m(rough[1], strips, stock) > wide && strips < MOST_STRIPS {
@@ -163,13 +186,18 @@ fn blank(part: &Part, stock: &Stock) -> Blank {
         finished: finished.map(Length::from_m),
         rough: rough.map(Length::from_m),
         strips,
+        layers,
+        layer: Length::from_m(layer_m(layers)),
         volume_m3: part.volume().0,
         mass: part.mass(),
         holes: part.holes.len(),
     }
 }
 
-/// No part is glued up of more strips.
+/// A piece lies on a board that is thicker by so much at most, so that not every thickness wants a board of its own. Common
+/// practice, no source.
+const PLANED_M: f64 = 0.004;
+/// No part is glued up of more strips, or of more layers.
 const MOST_STRIPS: usize = 100;
 
 /// How wide each strip is: its share, and as much again as an edge for the joints.
@@ -187,21 +215,21 @@ fn strip_m(rough_m: f64, strips: usize, stock: &Stock) -> f64 {
 /// First fit by decreasing width on shelves; any textbook of packing, from memory.
 pub fn nests(blanks: &[Blank], stock: &Stock) -> Vec<Nest> {
     let mut all: Vec<Nest> = Vec::new();
+    let boards_m = boards_m(blanks);
     for (at, blank) in blanks.iter().enumerate() {
-        let is_same = |nest: &&mut Nest| {
-            let apart = nest.thickness.to_m() - blank.rough[2].to_m();
-            nest.wood == blank.wood && apart.abs() < 1e-6 && nest.is_sheet == blank.is_sheet
+        let thick_m = boards_m[at];
+        let is_same = |other: f64, wood: &str, is_sheet: bool| {
+            wood == blank.wood && (other - thick_m).abs() < 1e-6 && is_sheet == blank.is_sheet
         };
-        if all.iter_mut().find(is_same).is_none() {
+        if all.iter().all(|nest| !is_same(nest.thickness.to_m(), &nest.wood, nest.is_sheet)) {
             let size = if blank.is_sheet { stock.sheet } else { stock.board };
-            let pieces = blanks.iter().enumerate().skip(at).filter(|(_, next)| {
-                let apart = next.rough[2].to_m() - blank.rough[2].to_m();
-                next.wood == blank.wood && apart.abs() < 1e-6 && next.is_sheet == blank.is_sheet
-            });
+            let all_pieces = blanks.iter().enumerate().skip(at);
+            let pieces =
+                all_pieces.filter(|(at, next)| is_same(boards_m[*at], &next.wood, next.is_sheet));
             let mut nest = Nest {
                 wood: blank.wood.clone(),
                 is_sheet: blank.is_sheet,
-                thickness: blank.rough[2],
+                thickness: Length::from_m(thick_m),
                 size,
                 boards: Vec::new(),
                 at_least: 0,
@@ -212,6 +240,28 @@ pub fn nests(blanks: &[Blank], stock: &Stock) -> Vec<Nest> {
         }
     }
     all
+}
+
+/// How thick the board is from which each part is sawn: as thick as its thickest piece, and thinner ones with it.
+fn boards_m(blanks: &[Blank]) -> Vec<f64> {
+    let mut order: Vec<usize> = (0..blanks.len()).collect();
+    let thick = |at: usize| blanks[at].layer.to_m();
+    sort(&mut order, |one, other| thick(*one) < thick(*other));
+    let mut groups: Vec<(usize, f64)> = Vec::new();
+    let mut out = vec![0.0; blanks.len()];
+    for at in order {
+        let (own, thick_m) = (&blanks[at], thick(at));
+        let planed_m = if own.is_sheet { 1e-6 } else { PLANED_M + 1e-6 };
+        let joins = groups.iter().find(|(first, of)| {
+            let other = &blanks[*first];
+            other.wood == own.wood && other.is_sheet == own.is_sheet && of - thick_m < planed_m
+        });
+        out[at] = joins.map_or(thick_m, |(_, of)| *of);
+        if joins.is_none() {
+            groups.push((at, thick_m));
+        }
+    }
+    out
 }
 
 /// A strip of a board that runs all along it.
@@ -232,7 +282,7 @@ impl Nest {
                 self.too_long.push(at);
                 continue;
             }
-            let all = (1..=blank.strips).map(|number| (at, number, blank.rough[0].to_m(), strip));
+            let all = (1..=blank.pieces()).map(|number| (at, number, blank.rough[0].to_m(), strip));
             pieces.extend(all);
         }
         sort(&mut pieces, |one, other| (one.3, one.2) < (other.3, other.2));
@@ -312,6 +362,8 @@ mod tests {
             finished: mm,
             rough: mm,
             strips: 1,
+            layers: 1,
+            layer: mm[2],
             volume_m3: 1e-9 * long * wide * 20.0,
             mass: None,
             holes: 0,

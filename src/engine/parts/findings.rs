@@ -4,11 +4,13 @@
 use kurbo::{ParamCurveNearest, Shape as _};
 
 use super::fits::clashes_of;
+use super::knots::Knot;
 use super::name::{Hand, Kind};
 use super::part::{HoleKind, Part};
 use super::solid::{Cell, Plane, Spot, meet, minus, size};
-use super::walls::{ASIDE, Walls, spot};
+use super::walls::{Walls, spot};
 use super::{Making, NoRoom, Whole, balance, weight};
+use crate::engine::bearing::Part as Joint;
 use crate::engine::geometry::{Contact, Placed};
 use crate::engine::units::Length;
 
@@ -29,6 +31,10 @@ const HOLE_ROOM_M: f64 = 0.002;
 pub const HAND_M: (f64, f64) = (0.100, 0.055);
 /// How far one reaches with the hand through a hole, and with the fingers alone. Common practice, no source.
 pub const REACH_M: (f64, f64) = (0.300, 0.080);
+/// A soundboard thinner than this at an end is said to be. Common practice, no source.
+pub const LEAST_BOARD_M: f64 = 0.0015;
+/// Sizes that differ by less are one. A choice of this program.
+const SAME_M: f64 = 1e-4;
 /// A harp that tips at less is said to. Common practice, no source.
 pub const LEAST_TIP_RAD: f64 = 0.14;
 
@@ -64,6 +70,13 @@ pub enum Finding {
     HandTooWide { length: Length, width: Length },
     /// So many knots lie out of reach, from a string to another; the farthest so far from the nearest hole.
     OutOfReach { count: usize, first: usize, last: usize, far: Length, reach: Length },
+    /// So many strings, from one to another, have no room for their knots beside a block, or run into it.
+    InBlock { kind: Kind, count: usize, first: usize, last: usize },
+    /// The board gets so thin past the highest or the lowest string, where it is so thick.
+    BoardThin { string: usize, at_string: Length, at_end: Length },
+    /// A joint is judged by a glued face of so many millimetres, across the harp or in the plane of the strings, where the
+    /// parts have so many.
+    FaceTooLarge { at: Joint, across: bool, given: Length, drawn: Length },
     /// The neck stands so far over the side of the soundbox, whose board would carry it if it were so wide there.
     NeckBeside { by: Length, wanted: Length },
     /// A pair of bars along the board runs into the string rib.
@@ -82,6 +95,7 @@ pub enum Finding {
 pub fn findings(making: &Making<'_>, whole: &Whole) -> Vec<Finding> {
     let mut all = at_strings(making);
     all.extend(at_pins(making));
+    all.extend(at_joints(making));
     if let Some(shape) = &making.band.neck
         && let Ok(walls) = Walls::new(making, shape)
     {
@@ -196,6 +210,67 @@ fn at_pins(making: &Making<'_>) -> Vec<Finding> {
     all
 }
 
+/// Glued faces that are larger than the parts have them. That of the pillar's top is made as high as is asked, by a capital.
+fn at_joints(making: &Making<'_>) -> Vec<Finding> {
+    let (build, mut all) = (making.build, Vec::new());
+    let neck = build.neck.thickness;
+    let pillar = (build.pillar.depth, build.pillar.width);
+    let end = making.band.neck.as_ref().and_then(|shape| shape.centre.first());
+    let deep = end.map_or(Length::from_m(f64::INFINITY), |end| end.depth);
+    let drawn = [
+        (Joint::Shoulder, (neck, Some(deep))),
+        (Joint::Head, (Length::from_m(neck.to_m().min(pillar.0.to_m())), None)),
+        (Joint::Foot, (pillar.0, Some(pillar.1))),
+    ];
+    for (joint, (at, (wide, high))) in build.joints.iter().zip(drawn) {
+        let Some(face) = joint.face else { continue };
+        for (across, given, drawn) in
+            [(true, face.breadth(), Some(wide)), (false, face.depth(), high)]
+        {
+            if let Some(drawn) = drawn.filter(|drawn| given.to_m() > drawn.to_m() + SAME_M) {
+                all.push(Finding::FaceTooLarge { at, across, given, drawn });
+            }
+        }
+    }
+    all
+}
+
+/// Strings to whose knots a block leaves no room.
+fn in_blocks(whole: &Whole) -> Vec<Finding> {
+    let of = |kind: Kind| {
+        let all = whole.knots.iter().enumerate();
+        let strings: Vec<usize> =
+            all.filter(|(_, knot)| **knot == Knot::Blocked(kind)).map(|(at, _)| at + 1).collect();
+        let (first, last) = (*strings.first()?, *strings.last()?);
+        Some(Finding::InBlock { kind, count: strings.len(), first, last })
+    };
+    [Kind::FootBlock, Kind::KneeBlock].into_iter().filter_map(of).collect()
+}
+
+/// A board that gets thinner past an end string than wood is worked.
+fn board_ends(making: &Making<'_>, walls: &Walls<'_>) -> Vec<Finding> {
+    if making.build.board.thick.is_some() {
+        return Vec::new();
+    }
+    let (out, inner) = walls.board;
+    let ends = [
+        (making.band.holes.first(), 1, walls.high),
+        (making.band.holes.last(), making.band.holes.len(), walls.low),
+    ];
+    let thin = |(hole, string, end): (Option<&crate::engine::geometry::Hole>, usize, Plane)| {
+        let thick = |cut: Plane| Some(Length::from_m(-inner.off(Walls::corner(out, cut)?)));
+        let at_end = thick(end)?;
+        let at_string = thick(walls.cut(walls.along_m(spot(hole?.board))))?;
+        let thinner = at_end.to_m() < at_string.to_m();
+        (thinner && at_end.to_m() < LEAST_BOARD_M - SAME_M).then_some(Finding::BoardThin {
+            string,
+            at_string,
+            at_end,
+        })
+    };
+    ends.into_iter().filter_map(thin).collect()
+}
+
 /// What there is to say of the soundbox.
 fn at_box(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>) -> Vec<Finding> {
     let mut all = Vec::new();
@@ -205,6 +280,8 @@ fn at_box(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>) -> Vec<Finding>
         let (by, wanted) = (Length::from_m(out - half), Length::from_m(2.0 * out));
         all.push(Finding::NeckBeside { by, wanted });
     }
+    all.extend(in_blocks(whole));
+    all.extend(board_ends(making, walls));
     if let Some(rib) = whole.of(Kind::Rib).next() {
         let from = making.build.board.rib.inside.0;
         let top =
@@ -235,12 +312,12 @@ fn at_box(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>) -> Vec<Finding>
         }
     }
     if let Some(back) = whole.of(Kind::Back).next() {
-        all.extend(at_holes(making, whole, walls, back));
+        all.extend(at_holes(whole, walls, back));
     }
     all
 }
 
-fn at_holes(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>, back: &Part) -> Vec<Finding> {
+fn at_holes(whole: &Whole, walls: &Walls<'_>, back: &Part) -> Vec<Finding> {
     let mut all = Vec::new();
     let boxes: Vec<kurbo::Rect> = back.openings.iter().map(|hole| hole.bounding_box()).collect();
     // From where to where along the board.
@@ -276,8 +353,8 @@ fn at_holes(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>, back: &Part) 
         all.push(Finding::HandTooWide { length, width });
     }
     let (mut out, mut far_m) = (Vec::new(), 0.0_f64);
-    for (at, hole) in making.band.holes.iter().enumerate() {
-        let Some(knot) = knot(making, walls, spot(hole.board)) else { continue };
+    for (at, knot) in whole.knots.iter().enumerate() {
+        let Some(knot) = knot.at() else { continue };
         let off = |hole: &kurbo::Rect| {
             // Of a bent back the place square over the knot is hardly nearer than any other.
             let own = back.flat_of(knot);
@@ -301,12 +378,4 @@ fn at_holes(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>, back: &Part) 
         });
     }
     all
-}
-
-/// Where the knot of a string lies in the box: under the rib.
-fn knot(making: &Making<'_>, walls: &Walls<'_>, hole: Spot) -> Option<Spot> {
-    let (sin, cos) = making.geometry.lean_rad.sin_cos();
-    let under: Plane = walls.board.1.moved(making.build.board.rib.inside.1.to_m());
-    debug_assert!(under.square[2].abs() < 1e-9, "the board lies across {ASIDE:?}");
-    under.met(hole, [-sin, -cos, 0.0])
 }

@@ -12,8 +12,11 @@ pub const ROOM_M: f64 = 1e-4;
 const LEAST_AREA_M2: f64 = 1e-6;
 
 /// Every part of the first kind meets one of the second, on its own side of the harp where both have one.
-const MEET: [(Kind, Kind); 40] = [
+const MEET: [(Kind, Kind); 43] = [
     (Kind::Neck, Kind::Pillar),
+    (Kind::Neck, Kind::Capital),
+    (Kind::Capital, Kind::Neck),
+    (Kind::Capital, Kind::Pillar),
     (Kind::Neck, Kind::KneeBlock),
     (Kind::Pillar, Kind::Base),
     (Kind::FrontFoot, Kind::Base),

@@ -11,6 +11,8 @@ pub enum Kind {
     Neck,
     /// The pillar.
     Pillar,
+    /// A cheek that widens the pillar at its top, to the face on which the neck is glued.
+    Capital,
     /// The base, on which pillar and soundbox stand.
     Base,
     /// The foot below the pillar, from side to side.
@@ -47,9 +49,10 @@ pub enum Kind {
 
 impl Kind {
     /// All of them.
-    pub const ALL: [Self; 18] = [
+    pub const ALL: [Self; 19] = [
         Self::Neck,
         Self::Pillar,
+        Self::Capital,
         Self::Base,
         Self::FrontFoot,
         Self::RearFoot,
@@ -73,6 +76,7 @@ impl Kind {
         match self {
             Self::Neck => "neck",
             Self::Pillar => "pillar",
+            Self::Capital => "capital",
             Self::Base => "base",
             Self::FrontFoot => "front_foot",
             Self::RearFoot => "rear_foot",
@@ -97,6 +101,7 @@ impl Kind {
         match self {
             Self::Neck => say::NECK,
             Self::Pillar => say::PILLAR,
+            Self::Capital => say::CAPITAL,
             Self::Base => say::BASE,
             Self::FrontFoot => say::FRONT_FOOT,
             Self::RearFoot => say::REAR_FOOT,

@@ -1,5 +1,6 @@
-//! Neck and pillar: the neck from the shoulder to the face of the pillar, and the pillar from the base to a seat that is
-//! square to it, on which the neck stands with a heel.
+//! Neck and pillar: the neck from the shoulder to the front of the pillar, and the pillar from the base to a seat that is
+//! square to it, on which the neck stands with a heel. Where the neck is glued on a face larger than the pillar, cheeks
+//! make a capital of its top.
 
 use kurbo::{BezPath, Point as Node};
 
@@ -17,12 +18,19 @@ use crate::engine::units::Length;
 const LEAST_TENON_M: f64 = 0.012;
 /// Wood left between the end of a tenon and the edge of the part that takes it. Common practice, no source.
 pub(super) const BEYOND_TENON_M: f64 = 0.010;
+/// A cheek of a capital thinner than this is none. A choice of this program.
+const LEAST_CHEEK_M: f64 = 0.001;
+/// How far a cheek goes down the pillar: at least so far, and so many times its thickness, so that its glue bears a quarter
+/// of the stress on the face at most. A choice of this program.
+const CHEEK_DOWN: (f64, f64) = (0.060, 4.0);
 
 /// Where the pillar stands, and its planes.
 pub(super) struct Stands {
     /// Its faces towards the strings and away from them, pointing outward.
     pub(super) rear: Plane,
     pub(super) front: Plane,
+    /// How far a capital stands out before each of them; 0 without one.
+    pub(super) capital_m: f64,
     /// The face across the neck; points up.
     pub(super) seat: Plane,
     /// Its faces on the strings' side and on the other, pointing outward.
@@ -64,11 +72,13 @@ impl Stands {
         let half = 0.5 * pillar.width.to_m();
         let rear = Plane::through(foot, right).moved(half);
         let front = Plane::through(foot, times(-1.0, right)).moved(half);
+        let capital_m = capital_m(making);
+        let (head_rear, head_front) = (rear.moved(capital_m), front.moved(capital_m));
         let crossed = PartsError::Crossed(Kind::Neck);
         let off = |plane: Plane, side: f64| move |at: Node| side * plane.off(place(at));
-        let lower = until(&shape.lower, off(rear, 1.0)).ok_or(crossed)?;
-        let to_front = until(&shape.lower, off(front, -1.0)).ok_or(crossed)?;
-        let upper = until(&shape.upper, off(front, -1.0)).ok_or(crossed)?;
+        let lower = until(&shape.lower, off(head_rear, 1.0)).ok_or(crossed)?;
+        let to_front = until(&shape.lower, off(head_front, -1.0)).ok_or(crossed)?;
+        let upper = until(&shape.upper, off(head_front, -1.0)).ok_or(crossed)?;
         let edges = [&to_front, &lower].map(|path| end(path).map(place));
         let [Some(at_front), Some(at_rear)] = edges else { return Err(crossed) };
         // Square to the pillar, so that nothing slides on it, at the lower of both ends of the neck's edge; above it the
@@ -78,7 +88,7 @@ impl Stands {
         let heel_m = high(at_front).max(high(at_rear)) - level;
         let seat = Plane::through(plus(foot, times(level, axis)), axis);
         let corner = |face| Walls::corner(seat, face).ok_or(crossed);
-        let seat_ends = (corner(front)?, corner(rear)?);
+        let seat_ends = (corner(head_front)?, corner(head_rear)?);
         let mut neck = lower;
         for at in [seat_ends.1, seat_ends.0] {
             let here = end(&neck).ok_or(crossed)?;
@@ -93,8 +103,19 @@ impl Stands {
         let deep = 0.5 * pillar.depth.to_m();
         let sides =
             (Plane::new(ASIDE, middle_m + deep), Plane::new(times(-1.0, ASIDE), deep - middle_m));
-        let mut stands =
-            Self { rear, front, seat, sides, axis, foot: None, neck, seat_ends, heel_m, middle_m };
+        let mut stands = Self {
+            rear,
+            front,
+            capital_m,
+            seat,
+            sides,
+            axis,
+            foot: None,
+            neck,
+            seat_ends,
+            heel_m,
+            middle_m,
+        };
         stands.foot = stands.foot_tenon(making, walls);
         Ok(stands)
     }
@@ -129,6 +150,16 @@ impl Stands {
         Cell::between(self.sides.0, self.sides.1, &ring)
     }
 
+    /// A cheek of the capital on a face of the pillar: as deep as that, and bevelled towards its lower end.
+    fn cheek(&self, face: Plane) -> Option<Cell> {
+        let thick_m = self.capital_m;
+        let long_m = CHEEK_DOWN.0.max(CHEEK_DOWN.1 * thick_m);
+        let end = Walls::corner(self.seat.moved(-long_m), face)?;
+        let bevel = minus(times(0.5 * long_m, face.square), times(thick_m, self.axis));
+        let ring = [self.seat, self.sides.0, Plane::through(end, unit(bevel)), self.sides.1];
+        Cell::between(face.moved(thick_m), face, &ring)
+    }
+
     /// The tenon at the top of the pillar, from the seat into the neck.
     fn head_tenon(&self, making: &Making<'_>) -> Option<Cell> {
         let (thick, deep) = making.build.joints[1].tenon?;
@@ -155,6 +186,13 @@ impl Stands {
             on_seat || (self.neck.contains(at) && off() >= room)
         })
     }
+}
+
+/// How far the face on which the neck is glued reaches beyond the pillar on each side, in the plane of the strings.
+fn capital_m(making: &Making<'_>) -> f64 {
+    let face = making.build.joints[1].face.map_or(0.0, |face| face.depth().to_m());
+    let beyond = 0.5 * (face - making.build.pillar.width.to_m());
+    if beyond < LEAST_CHEEK_M { 0.0 } else { beyond }
 }
 
 const fn alone(kind: Kind) -> Name {
@@ -200,7 +238,15 @@ pub(super) fn neck_and_pillar(
             None => left_out.push(NoRoom::FootTenon),
         }
     }
-    Ok((vec![neck, pillar], left_out))
+    let mut parts = vec![neck, pillar];
+    if stands.capital_m > 0.0 {
+        for (at, face) in [stands.front, stands.rear].into_iter().enumerate() {
+            let name = Name { number: at + 1, ..alone(Kind::Capital) };
+            let cell = stands.cheek(face).ok_or(PartsError::Crossed(Kind::Capital))?;
+            parts.push(Part::of(name, &making.woods.pillar, cell, stands.axis));
+        }
+    }
+    Ok((parts, left_out))
 }
 
 /// The neck, seen from the strings' side, with the first axis from its pillar's end to the shoulder.

@@ -68,7 +68,12 @@ impl<'a> Maker<'a> {
         let crossed = PartsError::Crossed(Kind::FootBlock);
         let corner = |one, other| Walls::corner(one, other).ok_or(crossed);
         let (front, back) = (corner(walls.low, walls.board.1)?, corner(walls.low, walls.back.0)?);
-        let block_m = of.foot_block.to_m().min(MOST_FOOT_BLOCK * (back[0] - front[0]));
+        // What is glued to the inside of the board ends at the block, and must not reach the base before it.
+        let board = &making.build.board;
+        let tall = board.rib.inside.1.to_m().max(board.bars.pair_size.1.to_m());
+        let tall = tall.max(walls.sizes.liner.1.to_m());
+        let least = tall / walls.board.1.square[0];
+        let block_m = of.foot_block.to_m().max(least).min(MOST_FOOT_BLOCK * (back[0] - front[0]));
         let block = Plane::through(plus(front, [block_m, 0.0, 0.0]), [1.0, 0.0, 0.0]);
         let joint = &making.build.joints[0];
         let tenon = joint.tenon.map_or(0.0, |(_, deep)| deep.to_m() + of.under_tenon.to_m());

@@ -88,6 +88,7 @@ mod tests {
     fn it_tips_where_its_weight_passes_the_edge() {
         let whole = Whole {
             parts: Vec::new(),
+            knots: Vec::new(),
             left_out: Vec::new(),
             heel_m: 0.0,
             floor_m: -0.1,

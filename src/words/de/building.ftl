@@ -31,6 +31,7 @@ pillar-tenons = { $count ->
     [one] Ihren Zapfen
    *[other] Ihre { $count } Zapfen
 } schneiden und anpassen, bevor etwas geleimt wird.
+pillar-capital = Die zwei Backen des Kapitells vorn und hinten aufleimen, bevor das obere Ende geschnitten wird, die Fasern in Richtung der Säule. Der Hals wird auf Säule und Backen zugleich geleimt.
 sides = Die Zargen
 sides-cut = Zwei Zargen von { $thick } mm Dicke sägen, die eine das Spiegelbild der anderen. Ihre Kanten sind schräg: die Schablone zeigt die hintere Kante gestrichelt.
 blocks = Die Klötze
@@ -56,6 +57,7 @@ soundboard-rib = Die Saitenleiste innen zwischen die Klötze leimen und die Deck
 soundboard-drill = { $count } Saitenlöcher mit { $angle }° zur Fläche bohren, in Richtung der Saiten, die Lochreihe in der Ebene der Saiten.
 closing = Die Decke auf den Korpus
 closing-glue = Innen unterschreiben, Leimreste entfernen, dann die Decke aufleimen, die Zwingen von der Mitte jedes Randes nach außen.
+closing-drill = Das Loch von Saite { $string } in Richtung der Saite weiterbohren, von der Innenseite der Decke an durch { $deep } mm des Knieklotzes.
 base = Sockel und Füße
 base-cut = Den Sockel und beide Füße sägen, das Zapfenloch für die Säule durch alles stemmen, was der Zapfen trifft, und die Füße anleimen.
 trial = Probe ohne Leim

@@ -7,7 +7,7 @@ base-hint = Die Füße werden höher, wo der Zapfen der Säule es braucht, und d
 sawing = Säge und Leim
 sawing-hint = Rohmaße sind um so viel größer als Fertigmaße. Die Leimfuge macht ein Zapfenloch weiter und tiefer als seinen Zapfen.
 planks-and-sheets = Bretter und Platten, die man kauft
-planks-hint = Ein Teil, das breiter ist als ein Brett, wird aus Streifen verleimt.
+planks-hint = Ein Teil, das breiter ist als ein Brett, wird aus Streifen verleimt, ein dickeres aus Lagen.
 prices = Was Hölzer kosten
 price-of-planks = ein Kubikmeter Bretter
 price-of-sheets = ein Quadratmeter Platte
@@ -31,6 +31,7 @@ on-width = Zugabe in der Breite
 on-thickness = Zugabe in der Dicke
 plank-length = Länge eines Bretts
 plank-width = Breite eines Bretts
+plank-thickness = Dickstes Brett
 sheet-length = Länge einer Platte
 sheet-width = Breite einer Platte
 

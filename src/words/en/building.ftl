@@ -34,6 +34,7 @@ pillar-tenons = Cut { $count ->
     [one] it
    *[other] them
 } before anything is glued.
+pillar-capital = Glue the two cheeks of its capital on its front and its back before its upper end is cut, with their grain along the pillar. The neck is glued on pillar and cheeks together.
 sides = The sides
 sides-cut = Saw two sides, { $thick } mm thick, as mirror images. Their edges are bevelled: the template shows the far edge dashed.
 blocks = The blocks
@@ -59,6 +60,7 @@ soundboard-rib = Glue the string rib inside, between the blocks, and the strip o
 soundboard-drill = Drill { $count } string holes at { $angle }° to the face, along the strings, with the line of holes in the plane of the strings.
 closing = Soundboard on the soundbox
 closing-glue = Sign the inside, clean it of glue, then glue the soundboard on, with the clamps from the middle of each edge outward.
+closing-drill = Drill the hole of string { $string } on through { $deep } mm of the knee block, along the string, from the inside of the soundboard on.
 base = Base and feet
 base-cut = Saw the base and both feet, cut the mortise for the pillar through what the tenon meets, and glue the feet on.
 trial = Trial without glue

@@ -7,7 +7,7 @@ base-hint = The feet become higher where the tenon of the pillar needs it, and t
 sawing = Saw and glue
 sawing-hint = Rough sizes are larger than finished ones by so much. Room for glue makes a mortise wider and deeper than its tenon.
 planks-and-sheets = Planks and sheets you buy
-planks-hint = A part that is wider than a plank is glued up of strips.
+planks-hint = A part that is wider than a plank is glued up of strips, one that is thicker of layers.
 prices = What woods cost
 price-of-planks = a cubic metre of planks
 price-of-sheets = a square metre of a sheet
@@ -31,6 +31,7 @@ on-width = Added to the width
 on-thickness = Added to the thickness
 plank-length = Length of a plank
 plank-width = Width of a plank
+plank-thickness = Thickest plank
 sheet-length = Length of a sheet
 sheet-width = Width of a sheet
 

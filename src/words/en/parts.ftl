@@ -4,6 +4,7 @@
 
 neck = neck
 pillar = pillar
+capital = capital cheek
 base = base
 front-foot = front foot
 rear-foot = rear foot
@@ -44,6 +45,18 @@ out-of-reach = { $count ->
     [one] The knot of string { $first } lies
    *[other] { $count } knots, of strings { $first } to { $last }, lie
 } up to { $far } mm from the nearest sound hole; one reaches { $reach } mm. Take more or larger holes.
+in-foot-block = { $count ->
+    [one] String { $first } runs into the foot block, or too close to it for its knot.
+   *[other] Strings { $first } to { $last } run into the foot block, or too close to it for their knots.
+} Make the block shorter, or begin the strings higher up. The strength of the soundboard is worked out as if the string rib went on there.
+in-knee-block = { $count ->
+    [one] String { $first } runs into the knee block, or too close to it for its knot.
+   *[other] Strings { $first } to { $last } run into the knee block, or too close to it for their knots.
+} Make the block or the tenon in it shorter, or let the soundboard reach farther up. The strength of the soundboard is worked out as if the string rib went on there.
+board-thin = Past string { $string }, where it is { $at-string } mm thick, the soundboard gets as thin as { $at-end } mm at its end. Make it thicker at that string, or taper it less.
+face-across = across the harp
+face-high = in the plane of the strings
+face-too-large = { $joint }: the glued face was typed as { $given } mm { $way }, but the parts meet on { $drawn } mm. Loads judges the joint with the larger face. Type { $drawn } mm, or make the part larger.
 neck-beside = The neck stands { $by } mm over the side of the soundbox. A soundboard { $wanted } mm wide at its upper end would carry it whole.
 rib-narrowed = The string rib is cut from { $from } mm down to { $to } mm towards the treble, as the liners leave no more. The strength of the soundboard is worked out for the full width.
 bar-at-rib = Pair { $pair } of the bars along runs into the string rib. Move it outward, or take a narrower rib.
@@ -111,6 +124,7 @@ head-count = How many
 head-size = Size
 part-of-wood = { $part } ({ $wood })
 glued-up = { $size }, of { $strips } strips
+glued-of-layers = { $size }, of { $layers } layers, each sawn { $thick } mm thick
 wood-so-thick = { $wood }, { $thick } mm
 board-size = { $long } × { $wide } mm
 boards-at-least = { $count } of { $size }; at least { $least }

@@ -31,6 +31,7 @@ pillar-tenons = { $count ->
     [one] Taillez son tenon et ajustez-le
    *[other] Taillez ses { $count } tenons et ajustez-les
 } avant tout collage.
+pillar-capital = Collez les deux joues du chapiteau devant et derrière avant de couper le bout du haut, le fil dans le sens de la colonne. La console se colle à la fois sur la colonne et sur les joues.
 sides = Les éclisses
 sides-cut = Sciez deux éclisses de { $thick } mm, en miroir. Leurs chants sont en biais : le gabarit montre l’arête arrière en tirets.
 blocks = Les tasseaux
@@ -56,6 +57,7 @@ soundboard-rib = Collez le filet de table à l’intérieur, entre les blocs, et
 soundboard-drill = Percez { $count } trous de cordes à { $angle }° de la face, dans le sens des cordes, la rangée dans le plan des cordes.
 closing = La table sur la caisse
 closing-glue = Signez l’intérieur, ôtez la colle, puis collez la table, les serre-joints du milieu de chaque bord vers les bouts.
+closing-drill = Prolongez le trou de la corde { $string } dans le sens de la corde, à partir de l’intérieur de la table, à travers { $deep } mm du talon.
 base = Socle et pieds
 base-cut = Sciez le socle et les deux pieds, taillez la mortaise de la colonne dans tout ce que le tenon rencontre, et collez les pieds.
 trial = Essai sans colle

@@ -7,7 +7,7 @@ base-hint = Les pieds deviennent plus hauts là où le tenon de la colonne le de
 sawing = Scie et colle
 sawing-hint = Les mesures brutes dépassent d’autant les mesures finies. La place pour la colle rend une mortaise plus large et plus profonde que son tenon.
 planks-and-sheets = Planches et panneaux que l’on achète
-planks-hint = Une pièce plus large qu’une planche est collée de plusieurs lames.
+planks-hint = Une pièce plus large qu’une planche se colle en lames, une pièce plus épaisse en couches.
 prices = Ce que coûtent les bois
 price-of-planks = un mètre cube de planches
 price-of-sheets = un mètre carré de panneau
@@ -31,6 +31,7 @@ on-width = Ajouté à la largeur
 on-thickness = Ajouté à l’épaisseur
 plank-length = Longueur d’une planche
 plank-width = Largeur d’une planche
+plank-thickness = Planche la plus épaisse
 sheet-length = Longueur d’un panneau
 sheet-width = Largeur d’un panneau
 

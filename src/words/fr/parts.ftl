@@ -4,6 +4,7 @@
 
 neck = console
 pillar = colonne
+capital = joue du chapiteau
 base = socle
 front-foot = pied avant
 rear-foot = pied arrière
@@ -44,6 +45,18 @@ out-of-reach = { $count ->
     [one] Le nœud de la corde { $first } est
    *[other] { $count } nœuds, des cordes { $first } à { $last }, sont
 } jusqu’à { $far } mm de l’ouïe la plus proche ; on atteint { $reach } mm. Faites des ouïes plus nombreuses ou plus grandes.
+in-foot-block = { $count ->
+    [one] La corde { $first } entre dans le tasseau du bas, ou passe trop près pour son nœud.
+   *[other] Les cordes { $first } à { $last } entrent dans le tasseau du bas, ou passent trop près pour leurs nœuds.
+} Raccourcissez le tasseau, ou faites commencer les cordes plus haut. La résistance de la table est calculée comme si le filet de table y continuait.
+in-knee-block = { $count ->
+    [one] La corde { $first } entre dans le talon, ou passe trop près pour son nœud.
+   *[other] Les cordes { $first } à { $last } entrent dans le talon, ou passent trop près pour leurs nœuds.
+} Raccourcissez le talon ou le tenon qu’il reçoit, ou faites monter la table plus haut. La résistance de la table est calculée comme si le filet de table y continuait.
+board-thin = Au-delà de la corde { $string }, où elle a { $at-string } mm d’épaisseur, la table s’amincit jusqu’à { $at-end } mm à son extrémité. Donnez-lui plus d’épaisseur à cette corde, ou amincissez-la moins.
+face-across = en travers de la harpe
+face-high = dans le plan des cordes
+face-too-large = { $joint } : la surface collée saisie fait { $given } mm { $way }, mais les pièces ne se touchent que sur { $drawn } mm. Les charges sont jugées avec la plus grande surface. Saisissez { $drawn } mm, ou agrandissez la pièce.
 neck-beside = La console dépasse de { $by } mm le côté de la caisse. Une table large de { $wanted } mm en haut la porterait en entier.
 rib-narrowed = Le filet de table passe de { $from } mm à { $to } mm vers l’aigu, car les contre-éclisses n’en laissent pas plus. La résistance de la table est calculée avec la pleine largeur.
 bar-at-rib = La paire { $pair } des barres en long rencontre le filet de table. Éloignez-la, ou prenez un filet plus étroit.
@@ -111,6 +124,7 @@ head-count = Combien
 head-size = Mesure
 part-of-wood = { $part } ({ $wood })
 glued-up = { $size }, en { $strips } lames
+glued-of-layers = { $size }, en { $layers } couches, chacune sciée à { $thick } mm d’épaisseur
 wood-so-thick = { $wood }, { $thick } mm
 board-size = { $long } × { $wide } mm
 boards-at-least = { $count } de { $size } ; au moins { $least }
