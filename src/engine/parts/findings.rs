@@ -1,7 +1,7 @@
 //! What is worth saying of the parts: what comes too near to something else, what a hand cannot reach, what found no room,
 //! and how the harp stands.
 
-use kurbo::{ParamCurveNearest, Shape as _};
+use kurbo::{BezPath, ParamCurveNearest as _};
 
 use super::fits::clashes_of;
 use super::knots::Knot;
@@ -319,7 +319,7 @@ fn at_box(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>) -> Vec<Finding>
 
 fn at_holes(whole: &Whole, walls: &Walls<'_>, back: &Part) -> Vec<Finding> {
     let mut all = Vec::new();
-    let boxes: Vec<kurbo::Rect> = back.openings.iter().map(|hole| hole.bounding_box()).collect();
+    let boxes: Vec<kurbo::Rect> = back.openings.iter().map(BezPath::control_box).collect();
     // From where to where along the board.
     let along = |places: &mut dyn Iterator<Item = Spot>| {
         places

@@ -1,7 +1,5 @@
 //! Places of the whole harp at which a size can be pulled, the way it grows, and how large it is drawn.
 
-use kurbo::Shape as _;
-
 use super::neck::Stands;
 use super::solid::{Cell, Plane, Spot, dot, meet, minus, plus, times, unit};
 use super::walls::{ASIDE, UP, Walls};
@@ -216,7 +214,7 @@ impl Of<'_> {
             return None;
         }
         let back = self.part(Kind::Back)?;
-        let hole = back.openings.get(back.openings.len() / 2)?.bounding_box();
+        let hole = back.openings.get(back.openings.len() / 2)?.control_box();
         let (end, beside) = ((hole.x1, hole.center().y), (hole.center().x, hole.y1));
         let middle = (hole.center().x, hole.center().y);
         let (to, size_m) =
@@ -229,7 +227,7 @@ impl Of<'_> {
 }
 
 fn centre(part: &Part) -> (f64, f64) {
-    let around = part.outline.bounding_box().center();
+    let around = part.outline.control_box().center();
     (around.x, around.y)
 }
 

@@ -5,7 +5,7 @@
 use kurbo::{BezPath, Point as Node};
 
 use super::name::{Kind, Name};
-use super::outline::{end, join, until};
+use super::outline::{end, join, until, within};
 use super::part::{Face, Hole, HoleKind, Part};
 use super::solid::{Cell, Plane, SAME_M, Spot, dot, minus, plus, times, unit};
 use super::walls::{ASIDE, Walls, spot};
@@ -174,7 +174,7 @@ impl Stands {
 
     /// Whether the tenon keeps some wood round it within the neck.
     fn within_neck(&self, tenon: &Cell, shoulder: Length) -> bool {
-        use kurbo::{ParamCurveNearest, Shape as _};
+        use kurbo::ParamCurveNearest as _;
         let room = BEYOND_TENON_M.min(shoulder.to_m() - 1e-6);
         tenon.near.iter().all(|at| {
             let at = node(*at);
@@ -183,7 +183,7 @@ impl Stands {
                 let all = self.neck.segments().map(|piece| piece.nearest(at, 1e-6).distance_sq);
                 all.fold(f64::INFINITY, f64::min).sqrt()
             };
-            on_seat || (self.neck.contains(at) && off() >= room)
+            on_seat || (within(&self.neck, at) && off() >= room)
         })
     }
 }
@@ -321,13 +321,13 @@ pub(super) fn in_neck(making: &Making<'_>, neck: &Part, hole: &Hole) -> Option<H
 
 /// Whether a hole from the shoulder's face keeps as much wood round it as it is thick, at its middle and at its end.
 fn stays_within(neck: &Part, hole: &Hole) -> bool {
-    use kurbo::{ParamCurveNearest, Shape as _};
+    use kurbo::ParamCurveNearest as _;
     [0.5, 1.0].into_iter().all(|share| {
         let own = neck.face.own(plus(hole.at, times(share * hole.deep.to_m(), hole.way)));
         let at = Node::new(own[0], own[1]);
         let off = neck.outline.segments().map(|piece| piece.nearest(at, 1e-6).distance_sq);
         let off = off.fold(f64::INFINITY, f64::min).sqrt();
-        neck.outline.contains(at) && off >= hole.diameter.to_m()
+        within(&neck.outline, at) && off >= hole.diameter.to_m()
     })
 }
 

@@ -1,10 +1,10 @@
 //! A part: its plane with outline and holes, and its solid.
 
-use kurbo::{Affine, BezPath, Shape as _};
+use kurbo::{Affine, BezPath};
 
 use super::bent::Sheet;
 use super::name::Name;
-use super::outline::{area, closed, flat, hull};
+use super::outline::{area, closed, flat, hull, within};
 use super::solid::{Cell, Spot, cross, dot, minus, plus, size, times, turn, unit};
 use crate::engine::units::{Density, Length};
 
@@ -127,7 +127,7 @@ pub struct Part {
     pub planed: Vec<Cell>,
     /// Round holes.
     pub holes: Vec<Hole>,
-    /// Sound holes, in its plane.
+    /// Sound holes, in its plane; the corners of their curves lie on the box round them.
     pub openings: Vec<BezPath>,
 }
 
@@ -203,7 +203,7 @@ impl Part {
             add(-hole.volume_m3(), (1.0, hole.middle()));
         }
         for opening in &self.openings {
-            let at = opening.bounding_box().center();
+            let at = opening.control_box().center();
             let thick = self.thick_m();
             let middle = self.place((at.x, at.y), 0.5 * thick);
             let narrows = self.sheet.as_ref().map_or(1.0, |sheet| sheet.narrows(at.x));
@@ -279,7 +279,7 @@ impl Part {
     /// bent the box round its sheet.
     pub fn sizes_m(&self) -> [f64; 3] {
         if let Some(sheet) = &self.sheet {
-            let around = self.outline.bounding_box();
+            let around = self.outline.control_box();
             return [around.width(), around.height(), sheet.thick_m];
         }
         let turned = Affine::rotate(-self.grain_rad);
@@ -299,7 +299,7 @@ impl Part {
     /// Whether a place of its near face lies within the outline.
     pub(super) fn holds(&self, at: Spot) -> bool {
         let own = self.face.own(at);
-        self.outline.contains((own[0], own[1]).into())
+        within(&self.outline, (own[0], own[1]).into())
     }
 
     /// Drills a hole from a place on the near face as far as the plane of the far face, if it lies within the outline.

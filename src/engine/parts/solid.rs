@@ -73,6 +73,7 @@ impl Plane {
 
     /// As far away on the side to which it is square.
     #[must_use]
+    #[inline(never)]
     pub(super) fn moved(self, by_m: f64) -> Self {
         Self { at: self.at + by_m, ..self }
     }
@@ -112,6 +113,7 @@ pub struct Cell {
 
 impl Cell {
     /// Between two planes, and round by others in their order. `None` where a corner is no place, or the cell has no inside.
+    #[inline(never)]
     pub(super) fn between(near: Plane, far: Plane, ring: &[Plane]) -> Option<Self> {
         let next = |at: usize| ring[(at + 1) % ring.len()];
         let face = |plane: Plane| {

@@ -112,6 +112,7 @@ impl<'a> Maker<'a> {
         places
     }
 
+    #[inline(never)]
     fn add(
         &mut self,
         name: Name,

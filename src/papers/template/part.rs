@@ -3,7 +3,7 @@
 //!
 //! The lower left corner of the least box round the part is the origin.
 
-use kurbo::{Affine, BezPath, PathEl, Shape as _};
+use kurbo::{Affine, BezPath, PathEl};
 
 use super::model::{Anchor, Layer, LayerKind, PointMm, Shape, Template, type_pt};
 use crate::design::advice::caution;
@@ -37,7 +37,7 @@ struct Paper<'a> {
 impl<'a> Paper<'a> {
     fn new(part: &'a Part) -> Self {
         let low = if part.sheet.is_some() {
-            let around = part.outline.bounding_box();
+            let around = part.outline.control_box();
             (around.x0, around.y0)
         } else {
             let all = part.cells.iter().flat_map(Cell::corners).map(|at| part.face.own(at));
@@ -270,7 +270,7 @@ fn drills(part: &Part) -> Vec<String> {
 
 /// An arrow along the grain, in the middle of the part.
 fn grain(paper: &Paper<'_>) -> Vec<Shape> {
-    let around = paper.turn.transform_rect_bbox(paper.part.outline.bounding_box());
+    let around = paper.turn.transform_rect_bbox(paper.part.outline.control_box());
     let half = 0.5 * (ARROW.0 * around.width().min(around.height())).min(ARROW.1);
     let (sin, cos) = paper.part.grain_rad.sin_cos();
     let middle = around.center();
