@@ -221,21 +221,6 @@ fn picture(design: &Design) -> String {
     text
 }
 
-/// Takes a design off the shelf for good.
-///
-/// # Errors
-///
-/// When the browser does not.
-pub fn remove(id: &str) -> Result<Worked, StorageError> {
-    let gone = browser::forget(&key(id))?;
-    // A date without its design is never read.
-    let _ = browser::forget(&format!("{CHANGED}{id}"));
-    let _ = browser::forget(&format!("{STEPS}{id}"));
-    let _ = browser::forget(&strung_key(id));
-    let _ = browser::forget(&settled_key(id));
-    Ok(gone)
-}
-
 /// Takes a design off the shelf and puts it into the bin.
 ///
 /// # Errors

@@ -185,6 +185,19 @@ pub fn told(years: Option<&Years>, design: &Design, analysis: &Analysis) -> Told
             &named(most.place),
         ));
     }
+    // What is tuned in the dry season and left alone.
+    let risen = |string: &StringYears| {
+        let now = analysis.strings.get(string.place)?.load_share_percent.ok()?;
+        Some((string.place, now, now * (string.season_cents?.1 / 600.0).exp2()))
+    };
+    let most = years.strings.iter().filter_map(risen);
+    if let Some((place, now, then)) =
+        most.reduce(|one, next| if next.2 > one.2 { next } else { one })
+        && then > design.limits.working_share_percent
+    {
+        let [now, then] = [now, then].map(|percent| display::decimals(percent, 0));
+        sentences.push(say::damp_share(&now, &named(place), &then));
+    }
     if let Some(board) = years.board_m {
         sentences.push(say::board(&damp, &dry, &long(board, units)));
     }
@@ -368,6 +381,38 @@ mod tests {
         let covered = most(&design);
         // The standard's factors: 0.6 and 0.8.
         assert!((covered / heated - 0.8 / 0.6).abs() < 1e-9, "{covered} for {heated}");
+    }
+
+    /// Tension goes with the square of the pitch.
+    #[test]
+    fn a_string_that_the_damp_season_brings_too_near_to_breaking_is_told() {
+        let mut warned = Vec::new();
+        for service in [ServiceSpec::Heated, ServiceSpec::Outdoors] {
+            for sample in SAMPLES {
+                let mut design = sample.design();
+                design.geometry.service = service;
+                let (years, told) = of(&design);
+                let Some(years) = years else { continue };
+                let analysis = analyse(&resolve(&design).harp);
+                let risen = |string: &StringYears| {
+                    let share = analysis.strings[string.place].load_share_percent.ok()?;
+                    Some(share * 4_f64.powf(string.season_cents?.1 / 1200.0))
+                };
+                let most = years.strings.iter().filter_map(risen).fold(0.0, f64::max);
+                let said = told.sentences.iter().any(|text| {
+                    text.contains(&format!(" to {most:.0} % of the load at which it breaks"))
+                });
+                assert_eq!(
+                    said,
+                    most > 75.0,
+                    "{} {service:?}: {most} {:?}",
+                    sample.key,
+                    told.sentences
+                );
+                warned.push(said);
+            }
+        }
+        assert!(warned.contains(&true) && warned.contains(&false), "{warned:?}");
     }
 
     #[test]

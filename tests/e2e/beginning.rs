@@ -102,6 +102,35 @@ async fn the_window_works_by_keyboard_and_keeps_what_was_typed() {
     browser.check_console().await;
 }
 
+/// It was called kept; so it is not gone when something else is opened.
+#[tokio::test]
+#[ignore = "needs a release build and Chromium: scripts/test"]
+async fn a_new_harp_that_is_left_unchanged_waits_in_the_bin() {
+    let site = Site::of_build("/");
+    let browser = Browser::open(Screen::LAPTOP).await;
+    browser.open_app(&site.url()).await;
+    browser.click("#new").await;
+    browser.fill(COUNT, "22").await;
+    browser.click("#start-harp").await;
+    browser.until(&format!("{ROWS} === 22"), "22 strings").await;
+    browser
+        .until("return document.querySelector('#kept').innerText.startsWith('Kept ')", "kept")
+        .await;
+    browser.click("#new").await;
+    browser.click("#ways input[value=sample]").await;
+    browser.click(".samples li button").await;
+    browser.until(NO_WINDOW, "a closed window").await;
+    let told = "return document.querySelector('.notice')?.innerText.includes('is in the bin now')";
+    browser.until(told, "where it is").await;
+    browser.click("#shelf").await;
+    browser.until("return !!document.querySelector('#bin')", "the bin").await;
+    assert!(browser.text("#bin").await.contains("Lever harp, 22 strings"));
+    browser.click("#bin button").await;
+    browser.until("return !document.querySelector('#bin')", "an empty bin").await;
+    assert!(browser.text("dialog[open] .shelf").await.contains("Lever harp, 22 strings"));
+    browser.check_console().await;
+}
+
 #[tokio::test]
 #[ignore = "needs a release build and Chromium: scripts/test"]
 async fn pictures_of_a_new_harp() {

@@ -1,9 +1,10 @@
-//! A harp that was begun here and left as it was: it gives way to the next one. Parts alone name this.
+//! A harp that was begun here and left as it was: it gives way to the next one, into the bin. Parts alone name this.
 
 use leptos::prelude::*;
 
 use super::super::shelf;
 use super::{Origin, Outcome, Store};
+use crate::words::designs as say;
 
 impl Store {
     /// The name of the open design, if it was begun here and nothing was done with it since, in another tab neither.
@@ -22,7 +23,7 @@ impl Store {
         }
     }
 
-    /// Opens another design. One that was begun and left untouched does not stay on the shelf.
+    /// Opens another design. One that was begun and left untouched goes from the shelf into the bin, and that is told.
     ///
     /// # Errors
     ///
@@ -33,8 +34,10 @@ impl Store {
         if let Some(id) = trial
             && self.origin.get_untracked() != Origin::Kept(id.clone())
         {
-            // If the browser does not take it away, it can be deleted in the list.
-            let _ = shelf::remove(&id);
+            // If the browser does not move it, it stays in the list.
+            if shelf::bin(&id).is_ok() {
+                return Ok(done.also(say::LEFT_UNCHANGED.said()));
+            }
         }
         Ok(done)
     }

@@ -43,6 +43,11 @@ impl Done {
         Self { also: Some(Notice::new(text, false)) }
     }
 
+    /// The same, and this to be known, unless there is something else already.
+    pub(super) fn also(self, text: &str) -> Self {
+        Self { also: self.also.or_else(|| Some(Notice::new(text, false))) }
+    }
+
     /// Done, but this went wrong with it.
     pub(super) fn but(text: &str) -> Self {
         Self { also: Some(Notice::new(text, true)) }

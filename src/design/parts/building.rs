@@ -143,8 +143,21 @@ impl Model<'_> {
             say::neck_piece(&thick)
         }];
         does.push(say::neck_drill(&bridge_pins, &tuning_pins));
-        if levers + discs > 0 {
-            does.push(say::neck_mechanism(&(levers + discs)));
+        let deep = |kind| {
+            let mut holes = self.part(Kind::Neck)?.holes.iter();
+            holes.find(|hole| hole.kind == kind).map(|hole| mm(hole.deep.to_m()))
+        };
+        if let (Some(bridge), Some(tuning)) = (deep(HoleKind::BridgePin), deep(HoleKind::TuningPin))
+        {
+            let of = &self.design.geometry;
+            let out_mm = of.strings_from_neck_mm - 0.5 * of.neck.thickness_mm;
+            does.push(say::neck_pins(&bridge, &decimals(out_mm, 1), &tuning));
+        }
+        if levers > 0 {
+            does.push(say::neck_levers(&levers));
+        }
+        if discs > 0 {
+            does.push(say::neck_discs(&discs));
         }
         does.push(say::neck_outline(&mm(self.parts.whole.heel_m)));
         if let Some(neck) = self.part(Kind::Neck) {
@@ -377,8 +390,16 @@ impl Model<'_> {
     }
 
     fn shoulder(&self) -> Step {
-        let deep = self.fasteners(Kind::Neck).first().map(|hole| decimals(hole.deep.to_mm(), 1));
-        let mut does: Vec<String> = deep.iter().map(|deep| say::shoulder_drill(deep)).collect();
+        let deep =
+            |kind| self.fasteners(kind).first().map(|hole| (hole.through, mm(hole.deep.to_m())));
+        let mut does = Vec::new();
+        if let (Some((_, neck)), Some((through, block))) = (deep(Kind::Neck), deep(Kind::KneeBlock))
+        {
+            does.push(say::shoulder_drill(&neck));
+            if through {
+                does.push(say::shoulder_bolts(&block, &neck));
+            }
+        }
         does.push(say::SHOULDER_GLUE.into());
         step(say::SHOULDER, does, self.standing())
     }

@@ -21,7 +21,9 @@ neck = Der Hals
 neck-piece = Den Hals auf { $thick } mm hobeln.
 neck-layers = Den Hals aus { $count } Lagen auf { $thick } mm verleimen und eben unter Zwingen liegen lassen.
 neck-drill = Von der Saitenseite bohren, senkrecht zur Fläche, bevor der Umriss gesägt wird: { $tuning } Löcher für Stimmwirbel und { $bridge } für Stegstifte.
-neck-mechanism = Die { $count } Stellen der Halbtonklappen oder Scheiben anzeichnen und bohren, wie deren Hersteller es angibt.
+neck-pins = Stifte und Wirbel nach der Länge wählen: { $bridge } mm eines Stegstifts und { $tuning } mm eines Stimmwirbels sitzen im Hals, und die Saiten laufen { $out } mm vor seiner Fläche. Dazu kommt, was Wicklung und Stimmschlüssel brauchen.
+neck-levers = Die Stellen der { $count } Halbtonklappen anzeichnen und bohren, wie deren Hersteller es angibt.
+neck-discs = Die Stellen der { $count } Scheiben anzeichnen und bohren, wie deren Hersteller es angibt.
 neck-outline = Den Umriss sägen und die Auflage der Säule rechtwinklig zu ihr schneiden; der Hals reicht dort als Ferse { $heel } mm hinab.
 neck-mortise = Das Zapfenloch für die Säule in die Auflage stemmen, solange sich der Hals einspannen lässt.
 neck-tenon = Den Zapfen für den Knieklotz stehen lassen und nach der Schablone schneiden.
@@ -47,14 +49,14 @@ back = Der Boden
 back-cut = Den Boden mit { $count ->
     [one] seinem Schallloch
    *[other] seinen { $count } Schalllöchern
-} sägen, die Lochränder für die Hand runden, und ihn aufleimen.
+} sägen, die Lochränder abrunden, damit sie keine Hand aufschürfen, und ihn aufleimen.
 back-bend = Ihn vor dem Leimen über seinen Streben oder über einer Form biegen: innen am unteren Ende auf einen Radius von { $low } mm, am oberen auf { $high } mm, und dort gespannt trocknen lassen.
 back-arched = Die Streben des Bodens haben seinen Bogen an der Kante, auf der er liegt: nach ihren Schablonen sägen. Den Knieklotz auf denselben Bogen hobeln, und Zargen und Reifchen dazu passend abschrägen.
 soundboard = Die Decke
 soundboard-plane = Die Decke fügen und hobeln, von { $bass } mm am unteren Ende auf { $treble } mm am oberen.
 soundboard-bars = { $count } Balkenstücke aufleimen.
 soundboard-rib = Die Saitenleiste innen zwischen die Klötze leimen und die Deckleiste außen darüber.
-soundboard-drill = { $count } Saitenlöcher mit { $angle }° zur Fläche bohren, in Richtung der Saiten, die Lochreihe in der Ebene der Saiten.
+soundboard-drill = { $count } Saitenlöcher mit { $angle }° zur Außenfläche bohren, in Richtung der Saiten, die Lochreihe in der Ebene der Saiten.
 closing = Die Decke auf den Korpus
 closing-glue = Innen unterschreiben, Leimreste entfernen, dann die Decke aufleimen, die Zwingen von der Mitte jedes Randes nach außen.
 closing-drill = Das Loch von Saite { $string } in Richtung der Saite weiterbohren, von der Innenseite der Decke an durch { $deep } mm des Knieklotzes.
@@ -64,9 +66,10 @@ trial = Probe ohne Leim
 trial-build = Korpus, Säule und Hals ohne Leim zusammensetzen. Von jedem Saitenloch einen Faden zu seinem Stegstift spannen und am Hals entlang sehen: kein Faden berührt einen Wirbel oder Stift einer anderen Saite.
 shoulder = Die Schulter
 shoulder-drill = Die Löcher des Knieklotzes am Ende des Halses anzeichnen, während alles steht wie bei der Probe, und dort { $deep } mm tief bohren.
+shoulder-bolts = Die Bolzen gehen durch { $block } mm Knieklotz und { $neck } mm Hals. Mit Scheibe und Mutter ergibt das ihre Länge.
 shoulder-glue = Den Korpus auf den Sockel leimen oder schrauben, Säule und Hals mit beiden verleimen oder verschrauben, und prüfen wie bei der Probe, bevor der Leim anzieht.
 finish = Oberfläche
-finish-coat = Das Holz behandeln, bevor Wirbel und Klappen hineinkommen. Das Holz wiegt nach den Dichten der Tabellen { $mass } kg; viel mehr oder weniger deutet auf ein anderes Holz.
+finish-coat = Das Holz behandeln, bevor die Wirbel hineinkommen. Nach den Dichten der Tabellen wiegt es { $mass } kg; wiegt es viel mehr oder weniger, unter Hölzer seine Dichte prüfen: die Schätzungen rechnen damit.
 stringing = Bespannen
 stringing-up = Wirbel, Mechanik und Saiten einsetzen und die Harfe über einige Tage hochstimmen, in der Reihenfolge des Bespannens. Jeden Tag Hals und Verbindungen ansehen.
 

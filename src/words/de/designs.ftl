@@ -34,6 +34,7 @@ delete = Löschen
 delete-hint = Legt ihn in den Papierkorb darunter
 bin = Papierkorb
 bin-days = Ein Entwurf bleibt hier { $days } Tage.
+left-unchanged = Die neue Harfe, an der nichts geändert wurde, liegt jetzt im Papierkorb, unter Entwürfe.
 delete-for-good-asked = Diesen Entwurf endgültig löschen?
 put-here-on = { $strings }, hier seit { $day }
 put-back = Zurücklegen

@@ -71,7 +71,7 @@ to-player = zum Spieler hin
 aside = zur Seite
 tips = Die Harfe kippt { $way }, wenn man sie um { $angle }° neigt. Die Füße länger machen, oder das Gewicht tiefer legen.
 falls = Die Harfe steht nicht: sie fällt { $way }. Die Füße dorthin länger machen.
-not-judged = Nicht betrachtet: schwingende Saiten, das Spiel von Wirbeln und Halbtonklappen, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht mitgewogen. Vor dem Sägen nachmessen und prüfen, ob jedes Teil an das daneben passt.
+not-judged = Nicht betrachtet: schwingende Saiten, das Spiel der Wirbel, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht mitgewogen. Vor dem Sägen nachmessen und prüfen, ob jedes Teil an das daneben passt.
 bent-not-judged = Nicht beurteilt: ob sich der Boden so weit biegen lässt, ohne zu brechen, und was sein Bogen zur Festigkeit des Korpus beiträgt, die mit einem flachen Boden gerechnet ist.
 
 ## Ihre Schablonen
@@ -110,9 +110,9 @@ running = Schnittliste von { $harp }
 parts = Teile
 parts-to-saw = Teile: längs der Faser × quer × dick, in mm
 boards-and-sheets = Bretter und Platten
-counted = Gezählt
+counted = Außer dem Holz nötig
 stands = Gewicht des Holzes, und wie die Harfe steht
-worth-saying = Was dazu zu sagen ist
+worth-saying = Einen Blick wert
 head-part = Teil und Holz
 head-finished = Fertig
 head-rough = Roh

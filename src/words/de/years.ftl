@@ -13,6 +13,7 @@ contact = Klappe oder Scheibe, die stehen bleibt, erhöht zu viel, am meisten { 
 cents = { $range } Cent
 months = Eine Saite, die nicht nachgestimmt wird, fällt, weil das Holz nachgibt, am meisten { $string }: um { $first } Cent im ersten Monat und um { $later } in einem Monat nach einem Jahr. Das Kriechen der Saite selbst kommt dazu.
 seasons = Im Lauf der Jahreszeiten, von { $dry } % Holzfeuchte in der trockenen bis { $damp } % in der feuchten, quillt der Hals quer zur Faser: die Stimmwirbel entfernen sich höchstens um { $pins } von seiner Mitte, und die Saiten steigen, am meisten { $string }, um { $cents } Cent.
+damp-share = In der trockenen Zeit gestimmt und dann sich selbst überlassen, könnte { $string } von { $now } auf { $then } % der Last steigen, bei der sie reißt. Vor der feuchten Zeit nachlassen.
 board = Die Decke würde in ihrer Länge um { $grows } wachsen, von { $dry } % Holzfeuchte in der trockenen Jahreszeit bis { $damp } % in der feuchten, wenn nichts sie hielte: weil sie gehalten wird, wölbt sie sich stattdessen und drückt. Aufgeleimt wird sie, wenn ihr Holz in der trockeneren Hälfte dieses Bereichs ist (übliche Praxis, ohne Quelle).
 kept-heated = Die Harfe steht in geheizten Räumen: danach richten sich Kriechen und Holzfeuchte; gewählt wird das unter „Hölzer“. Die Holzfeuchte ist übliche Praxis, ohne Quelle.
 kept-covered = Die Harfe steht unter Dach, ungeheizt: danach richten sich Kriechen und Holzfeuchte; gewählt wird das unter „Hölzer“. Die Holzfeuchte ist übliche Praxis, ohne Quelle.

@@ -21,7 +21,9 @@ neck = The neck
 neck-piece = Plane the neck to { $thick } mm.
 neck-layers = Glue the neck up of { $count } layers to { $thick } mm, and let it lie flat under clamps.
 neck-drill = Drill from the strings’ side, square to the face, before the outline is sawn: { $tuning } holes for tuning pins and { $bridge } for bridge pins.
-neck-mechanism = Mark the { $count } places of levers or discs, and drill them as their maker says.
+neck-pins = Choose pins by length: { $bridge } mm of a bridge pin and { $tuning } mm of a tuning pin sit in the neck, and the strings run { $out } mm off its face. Add what the coils and the tuning key need.
+neck-levers = Mark the places of the { $count } levers, and drill them as their maker says.
+neck-discs = Mark the places of the { $count } discs, and drill them as their maker says.
 neck-outline = Saw the outline and cut the seat of the pillar square to it; the neck reaches { $heel } mm down there as a heel.
 neck-mortise = Cut the mortise for the tenon of the pillar into the seat, while the neck can be clamped.
 neck-tenon = Leave the tenon for the knee block standing, and cut it by the template.
@@ -50,14 +52,14 @@ back = The back
 back-cut = Saw the back with { $count ->
     [one] its sound hole
    *[other] its { $count } sound holes
-}, round its edges for the hand, and glue it on.
+}, round over the edges of the holes so that they do not scrape a hand, and glue it on.
 back-bend = Before it is glued, bend it over its braces or over a form to a radius of { $low } mm inside at its lower end and of { $high } mm at its upper one, and let it dry clamped there.
 back-arched = The braces of the back have its arch on the edge on which it rests: saw them by their templates. Plane the knee block to the same arch, and bevel sides and liners in line with it.
 soundboard = The soundboard
 soundboard-plane = Join the soundboard and plane it, from { $bass } mm at its lower end to { $treble } mm at its upper one.
 soundboard-bars = Glue on { $count } pieces of bars.
-soundboard-rib = Glue the string rib inside, between the blocks, and the strip outside over it.
-soundboard-drill = Drill { $count } string holes at { $angle }° to the face, along the strings, with the line of holes in the plane of the strings.
+soundboard-rib = Glue the string rib inside, between the blocks, and the outer strip over it on the outside.
+soundboard-drill = Drill { $count } string holes at { $angle }° to its outer face, along the strings, with the line of holes in the plane of the strings.
 closing = Soundboard on the soundbox
 closing-glue = Sign the inside, clean it of glue, then glue the soundboard on, with the clamps from the middle of each edge outward.
 closing-drill = Drill the hole of string { $string } on through { $deep } mm of the knee block, along the string, from the inside of the soundboard on.
@@ -67,9 +69,10 @@ trial = Trial without glue
 trial-build = Put soundbox, pillar and neck together without glue. Stretch a thread from each string hole below to its bridge pin and sight along the neck: no thread touches a pin of another string.
 shoulder = The shoulder
 shoulder-drill = Mark the holes of the knee block on the end of the neck while everything stands as in the trial, and drill them { $deep } mm deep there.
+shoulder-bolts = The bolts pass through { $block } mm of knee block and { $neck } mm of neck. Add washer and nut, and you have their length.
 shoulder-glue = Glue or screw the soundbox to the base, glue or bolt pillar and neck to both, and check as in the trial before the glue sets.
 finish = Finish
-finish-coat = Finish the wood before pins and levers go in. The wood weighs { $mass } kg by the densities of the tables; much more or less tells of another wood.
+finish-coat = Finish the wood before the pins go in. By the densities of the tables the wood weighs { $mass } kg; if yours weighs much more or less, check its density under Woods: the estimates count on it.
 stringing = Stringing
 stringing-up = Put pins, mechanism and strings in and bring the harp up over some days, by the order of stringing. Look at neck and joints each day.
 

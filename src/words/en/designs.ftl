@@ -34,6 +34,7 @@ delete = Delete
 delete-hint = Moves it to the bin below
 bin = Bin
 bin-days = A design stays here for { $days } days.
+left-unchanged = The new harp that you left unchanged is in the bin now, under Designs.
 delete-for-good-asked = Delete this design for good?
 put-here-on = { $strings }, moved here on { $day }
 put-back = Put back

@@ -13,6 +13,7 @@ contact = Lever or disc left in place raises too much, most { $string }
 cents = { $range } cents
 months = A string that is not retuned falls as the wood gives, most of all { $string }: by { $first } cents in the first month, and by { $later } in a month after a year. The creep of the string itself comes on top.
 seasons = Through the seasons, from { $dry } % of moisture in the dry season to { $damp } % in the damp one, the neck swells across its grain: the tuning pins move by { $pins } from its centre at most, and the strings rise, most of all { $string }, by { $cents } cents.
+damp-share = Tuned in the dry season and then left alone, { $string } could go from { $now } to { $then } % of the load at which it breaks. Let it down before the damp season.
 board = The soundboard would grow by { $grows } along its length, from { $dry } % of moisture in the dry season to { $damp } % in the damp one, if nothing held it: as it is held, it arches and pushes instead. Glue it while its wood is in the drier half of that range (common practice, no source).
 kept-heated = The harp is kept in heated rooms: that sets creep and moisture, and you choose it under Woods. The moisture is common practice, without a source.
 kept-covered = The harp is kept under a roof, not heated: that sets creep and moisture, and you choose it under Woods. The moisture is common practice, without a source.

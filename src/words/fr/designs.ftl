@@ -34,6 +34,7 @@ delete = Supprimer
 delete-hint = Le met à la corbeille ci-dessous
 bin = Corbeille
 bin-days = Un projet reste ici { $days } jours.
+left-unchanged = La nouvelle harpe, laissée telle quelle, est maintenant à la corbeille, sous Projets.
 delete-for-good-asked = Supprimer définitivement ce projet ?
 put-here-on = { $strings }, mis ici le { $day }
 put-back = Remettre

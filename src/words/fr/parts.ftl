@@ -71,7 +71,7 @@ to-player = vers le musicien
 aside = de côté
 tips = La harpe bascule { $way } quand on la penche de { $angle }°. Allongez ses pieds ou abaissez son poids.
 falls = La harpe ne tient pas debout : elle tombe { $way }. Allongez ses pieds de ce côté.
-not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles et des leviers, et le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
+not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles, et le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
 bent-not-judged = Non jugé : si le fond peut être cintré à ce point sans rompre, et ce que son arc apporte à la résistance de la caisse, qui est calculée avec un fond plat.
 
 ## Leurs gabarits
@@ -110,9 +110,9 @@ running = Liste de débit de { $harp }
 parts = Pièces
 parts-to-saw = Pièces : dans le fil × en travers × épaisseur, en mm
 boards-and-sheets = Planches et panneaux
-counted = Compté
+counted = Il faut aussi, outre le bois
 stands = Poids du bois, et comment la harpe tient
-worth-saying = Ce qu’il y a à en dire
+worth-saying = À regarder
 head-part = Pièce et bois
 head-finished = Finie
 head-rough = Brute

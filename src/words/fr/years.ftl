@@ -13,6 +13,7 @@ contact = Levier ou fourchette resté en place hausse trop, surtout sur la { $st
 cents = { $range } cents
 months = Une corde qui n’est pas réaccordée baisse à mesure que le bois cède, surtout la { $string } : de { $first } cents le premier mois, et de { $later } en un mois après un an. Le fluage de la corde elle-même s’y ajoute.
 seasons = Au fil des saisons, de { $dry } % d’humidité du bois à la saison sèche à { $damp } % à la saison humide, la console gonfle en travers du fil : les chevilles d’accord s’éloignent de son milieu de { $pins } au plus, et les cordes montent, surtout la { $string }, de { $cents } cents.
+damp-share = Accordée en saison sèche puis laissée telle quelle, { $string } pourrait passer de { $now } à { $then } % de la charge qui la rompt. Détendez-la avant la saison humide.
 board = La table s’allongerait de { $grows }, de { $dry } % d’humidité du bois à la saison sèche à { $damp } % à la saison humide, si rien ne la tenait : comme elle est tenue, elle se bombe et pousse. Collez-la quand son bois est dans la moitié sèche de cette plage (usage courant, sans source).
 kept-heated = La harpe est gardée dans des pièces chauffées : cela fixe fluage et humidité, et se choisit sous Bois. L’humidité est d’usage courant, sans source.
 kept-covered = La harpe est gardée sous toit, sans chauffage : cela fixe fluage et humidité, et se choisit sous Bois. L’humidité est d’usage courant, sans source.
