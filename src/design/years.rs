@@ -188,7 +188,11 @@ pub fn told(years: Option<&Years>, design: &Design, analysis: &Analysis) -> Told
     // What is tuned in the dry season and left alone.
     let risen = |string: &StringYears| {
         let now = analysis.strings.get(string.place)?.load_share_percent.ok()?;
-        Some((string.place, now, now * (string.season_cents?.1 / 600.0).exp2()))
+        Some((
+            string.place,
+            now,
+            now * (string.season_cents?.1 / 600.0 * std::f64::consts::LN_2).exp(),
+        ))
     };
     let most = years.strings.iter().filter_map(risen);
     if let Some((place, now, then)) =

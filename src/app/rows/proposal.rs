@@ -84,17 +84,23 @@ impl Proposal {
         let title = match outcome.conflicts.is_empty() {
             false => say::NEAREST,
             true if outcome.is_farther && !is_there => say::BEST_WITHIN,
+            true if !outcome.is_worth => say::NO_GAIN_SET,
             true => say::BEST,
         };
+        let mut says = sentences(&outcome.proof);
+        if !outcome.is_worth {
+            let (mean, most) = WORTH_PERCENT;
+            says.insert(0, say::no_gain_set_because(&mean, &most));
+        }
         Self {
             title: title.into(),
-            says: sentences(&outcome.proof),
+            says,
             conflicts: sentences(&outcome.conflicts),
             broken: sentences(&outcome.broken),
             left_out: sentences(left_out),
             lines: if outcome.changes.is_empty() { Vec::new() } else { outcome.lines.clone() },
             rows: rows(&outcome.changes, units),
-            is_worth: true,
+            is_worth: outcome.is_worth,
             analysis: Some(Arc::new(outcome.analysis.clone())),
             source: Source::Set(Box::new(outcome)),
         }

@@ -87,6 +87,9 @@ pub struct Outcome {
     pub broken: Vec<String>,
     /// Whether the strings that are there now are nearer to what is wanted.
     pub is_farther: bool,
+    /// Whether it is nearer by what is worth changing strings for, or has something else for it: fewer different strings, a
+    /// lower price, rules that are kept.
+    pub is_worth: bool,
     taken: Vec<Taken>,
     stock: Vec<StockItem>,
     materials: Vec<MaterialSpec>,
@@ -157,6 +160,7 @@ impl Task {
             conflicts: self.conflicts(analysis, answer),
             broken: words::broken(broken, analysis),
             is_farther: false,
+            is_worth: true,
             taken,
             stock,
             materials: self.materials.clone(),
@@ -188,6 +192,17 @@ impl Task {
         let is_strung = |row: &usize| resolved.harp.strings[*row].make_up.is_ok();
         outcome.is_farther =
             best.is_some() && self.sought.iter().all(is_strung) && is - was > FARTHER * is;
+        let (was, is) = (&outcome.before, &outcome.after);
+        outcome.is_worth = best.is_none()
+            || outcome.is_farther
+            || outcome.changes.is_empty()
+            || !self.sought.iter().all(is_strung)
+            || is.different < was.different
+            || is.changes < was.changes
+            || is.price < was.price
+            || is.without_price != was.without_price
+            || words::is_worth_restringing(design, resolved, analyses)
+            || !self.present_breaks(resolved).is_empty();
         let says = Says {
             is_there: outcome.changes.is_empty(),
             unlisted: self.unlisted(set),

@@ -2,6 +2,7 @@
 
 mod doubles;
 mod families;
+mod worth;
 
 use super::both::Both;
 use super::kind::StringKind;

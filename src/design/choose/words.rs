@@ -83,6 +83,19 @@ pub(super) fn is_worth(
         || after.findings.len() < before.findings.len()
 }
 
+/// The same of other strings, which may also even out the steps between neighbours.
+pub(super) fn is_worth_restringing(
+    design: &Design,
+    resolved: &Resolved,
+    analyses: (&Analysis, &Analysis),
+) -> bool {
+    let wanted = wanted(design, resolved);
+    let step = |analysis: &Analysis| {
+        off(design.targets.wants, &wanted, analysis).step.map_or(0.0, |(_, step)| step)
+    };
+    is_worth(design, resolved, analyses) || step(analyses.0) - step(analyses.1) >= WORTH_PERCENT.1
+}
+
 /// How near the curve the strings are, before and after. The curve is that of the design as it is.
 pub(super) fn off_lines(
     design: &Design,

@@ -57,6 +57,7 @@ pub fn steps(design: &Design, parts: &Parts) -> Vec<Step> {
     ]
 }
 
+#[inline(never)]
 fn step(title: Words, does: Vec<String>, checks: Vec<Check>) -> Step {
     Step { title, does, checks, cautions: Vec::new() }
 }
@@ -68,10 +69,12 @@ impl Step {
     }
 }
 
+#[inline(never)]
 fn check(what: Words, size_m: f64) -> Check {
     Check { what: what.into(), size: Length::from_m(size_m) }
 }
 
+#[inline(never)]
 fn mm(size_m: f64) -> String {
     decimals(1e3 * size_m, 1)
 }
@@ -92,6 +95,7 @@ impl Model<'_> {
         self.parts.whole.of(kind).count()
     }
 
+    #[inline(never)]
     fn part(&self, kind: Kind) -> Option<&Part> {
         let mut all = self.parts.whole.of(kind);
         all.find(|part| part.name.hand != Some(Hand::Other))

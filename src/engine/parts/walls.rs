@@ -195,6 +195,7 @@ impl<'a> Walls<'a> {
     }
 
     /// Where two planes that hold the way across meet in the plane of the strings.
+    #[inline(never)]
     pub(super) fn corner(one: Plane, other: Plane) -> Option<Spot> {
         meet(one, other, Plane::new(ASIDE, 0.0))
     }

@@ -2,6 +2,8 @@
 
 no-gain = Kein Gewinn, für den sich das Versetzen der Stifte lohnt
 no-gain-because = Diese kommen dem Soll im Mittel um weniger als { $mean } % und höchstens um { $most } % näher, und dafür lohnt es nicht, Stifte zu versetzen (Grenzen für dieses Projekt gewählt, ohne Quelle).
+no-gain-set = Kein Gewinn, für den sich andere Saiten lohnen
+no-gain-set-because = Dies ist der beste Satz, doch er kommt dem Soll im Mittel um weniger als { $mean } % und höchstens um { $most } % näher, und dafür lohnt es nicht, Saiten zu wechseln (Grenzen für dieses Projekt gewählt, ohne Quelle).
 nearest = Der nächstliegende Satz
 best-within = Der beste Satz innerhalb der Grenzen
 best = Der beste Satz
