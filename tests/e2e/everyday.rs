@@ -112,7 +112,7 @@ async fn the_list_of_designs_finds_renames_and_copies_what_was_worked_on() {
     let site = Site::of_build("/");
     let browser = Browser::open(Screen::LAPTOP).await;
     browser.open_app(&site.url()).await;
-    // Trials that nobody touched are not kept.
+    // Trials that nobody touched go into the bin.
     new_harp(&browser).await;
     new_harp(&browser).await;
     browser.fill("#title", "Linden harp").await;
@@ -123,11 +123,13 @@ async fn the_list_of_designs_finds_renames_and_copies_what_was_worked_on() {
     let year = browser.ask(today).await;
     assert!(line.contains("34 strings, ") && line.contains("changed on "), "{line}");
     assert!(line.contains(year.as_str().expect("a year")), "{line}");
-    assert_eq!(browser.count(".shelf-picture svg path").await, 1);
+    assert_eq!(browser.count(".shelf:not(#bin) .shelf-picture svg path").await, 1);
     browser.check_barriers().await;
 
     act_on(&browser, "Linden harp", "Duplicate").await;
-    browser.until("return document.querySelectorAll('.shelf li').length === 2", "a copy").await;
+    browser
+        .until("return document.querySelectorAll('.shelf:not(#bin) li').length === 2", "a copy")
+        .await;
     act_on(&browser, "Linden harp (copy)", "Rename").await;
     browser.fill(".shelf input", "Cherry harp").await;
     act_on(&browser, "New name", "Rename").await;
@@ -184,7 +186,10 @@ async fn a_harp_that_nobody_touched_gives_way_to_a_file_and_to_a_link() {
     browser.give_file("#file", "odd.json", "{}").await;
     browser.until("return !!document.querySelector('.notice')", "the refusal").await;
     browser.click("#shelf").await;
-    assert_eq!(browser.ask("return document.querySelectorAll('.shelf li').length").await, json!(2));
+    let kept = "return document.querySelectorAll('.shelf:not(#bin) li').length";
+    assert_eq!(browser.ask(kept).await, json!(2));
+    let binned = browser.ask("return document.querySelectorAll('#bin li').length").await;
+    assert_eq!(binned, json!(2), "those that gave way wait in the bin");
     browser.check_console().await;
 }
 
