@@ -18,8 +18,8 @@ use crate::engine::units::Length;
 const LEAST_TENON_M: f64 = 0.012;
 /// Wood left between the end of a tenon and the edge of the part that takes it. Common practice, no source.
 pub(super) const BEYOND_TENON_M: f64 = 0.010;
-/// A cheek of a capital thinner than this is none. A choice of this program.
-const LEAST_CHEEK_M: f64 = 0.001;
+/// A cheek of a capital thinner than this is none, in mm. A choice of this program.
+pub const LEAST_CHEEK_MM: f64 = 1.0;
 /// How far a cheek goes down the pillar: at least so far, and so many times its thickness, so that its glue bears a quarter
 /// of the stress on the face at most. A choice of this program.
 const CHEEK_DOWN: (f64, f64) = (0.060, 4.0);
@@ -192,7 +192,7 @@ impl Stands {
 fn capital_m(making: &Making<'_>) -> f64 {
     let face = making.build.joints[1].face.map_or(0.0, |face| face.depth().to_m());
     let beyond = 0.5 * (face - making.build.pillar.width.to_m());
-    if beyond < LEAST_CHEEK_M { 0.0 } else { beyond }
+    if 1e3 * beyond < LEAST_CHEEK_MM { 0.0 } else { beyond }
 }
 
 const fn alone(kind: Kind) -> Name {

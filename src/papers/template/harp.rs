@@ -13,6 +13,7 @@ use crate::design::document::Design;
 use crate::design::resolve::{Drills, Resolved};
 use crate::engine::analysis::Analysis;
 use crate::engine::geometry::{Band, Contact, Placed, lay_out};
+use crate::engine::parts::LEAST_CHEEK_MM;
 use crate::engine::pitch::{Letter, Note};
 use crate::engine::structure::frame;
 use crate::engine::units::Length;
@@ -67,7 +68,7 @@ pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Te
             numbers(&band, placed, note, angle_deg)
         };
         vec![
-            layer(LayerKind::Outline, outline(&band)),
+            layer(LayerKind::Outline, outline(&band, capital_mm(design))),
             layer(LayerKind::Board, vec![line(band.board.0, band.board.1)]),
             layer(LayerKind::Pillar, pillar(&band, resolved.geometry.pillar_width)),
             layer(LayerKind::Strings, placed.iter().map(|placed| string(placed)).collect()),
@@ -273,8 +274,15 @@ fn numbers(band: &Band, placed: &Placed, note: Option<Note>, angle_deg: f64) -> 
     ]
 }
 
-/// Both edges of the neck, joined at its ends.
-fn outline(band: &Band) -> Vec<Shape> {
+/// How far the neck goes on past the pillar, over its capital, as `engine::parts` makes one.
+fn capital_mm(design: &Design) -> f64 {
+    let shape = &design.geometry;
+    let beyond = 0.5 * (shape.joints.head.face_height_mm - shape.pillar.width_mm);
+    if beyond < LEAST_CHEEK_MM { 0.0 } else { beyond }
+}
+
+/// Both edges of the neck, as far as it goes over the pillar, joined at its ends.
+fn outline(band: &Band, beyond_mm: f64) -> Vec<Shape> {
     let Some(neck) = &band.neck else { return Vec::new() };
     let (lower, upper) = (curves(&neck.lower), curves(&neck.upper));
     let ends = |shapes: &[Shape]| match (shapes.first()?, shapes.last()?) {
@@ -285,11 +293,32 @@ fn outline(band: &Band) -> Vec<Shape> {
     };
     let joined = match (ends(&lower), ends(&upper)) {
         (Some(low), Some(high)) => {
-            vec![Shape::Line(low.0, high.0), Shape::Line(low.1, high.1)]
+            let far = [(&lower, low.1), (&upper, high.1)]
+                .map(|(edge, end)| onward(band, edge, end, beyond_mm).unwrap_or(end));
+            let mut all = vec![Shape::Line(low.0, high.0), Shape::Line(far[0], far[1])];
+            if beyond_mm > 0.0 {
+                all.extend([Shape::Line(low.1, far[0]), Shape::Line(high.1, far[1])]);
+            }
+            all
         }
         _ => Vec::new(),
     };
     lower.into_iter().chain(upper).chain(joined).collect()
+}
+
+/// The place to which an edge goes on straight, so far away from the face of the pillar.
+fn onward(band: &Band, edge: &[Shape], end: PointMm, beyond_mm: f64) -> Option<PointMm> {
+    let Some(Shape::Bezier { curves, .. }) = edge.last() else { return None };
+    let before = curves.last()?[1];
+    let (foot, top) = (mm(band.pillar.0), mm(band.pillar.1.ok()?));
+    let (along, way) = (
+        (top.x_mm - foot.x_mm, top.y_mm - foot.y_mm),
+        (end.x_mm - before.x_mm, end.y_mm - before.y_mm),
+    );
+    let off = (way.0 * along.1 - way.1 * along.0).abs() / along.0.hypot(along.1);
+    let share = beyond_mm / off;
+    let to = PointMm::new(end.x_mm + share * way.0, end.y_mm + share * way.1);
+    (to.x_mm.is_finite() && to.y_mm.is_finite()).then_some(to)
 }
 
 /// A path in metres as curves in millimetres, one for each piece without a jump.
@@ -481,6 +510,26 @@ mod tests {
             let Shape::Line(foot, top) = shapes(&drawn, LayerKind::Pillar)[0] else { panic!() };
             assert!(is_at(foot, drawn.band.pillar.0), "{}", drawn.key);
             assert!(is_at(top, drawn.band.pillar.1.expect("a top")), "{}", drawn.key);
+        }
+    }
+
+    /// The neck of a part and that of the whole harp are sawn alike.
+    #[test]
+    fn the_neck_goes_as_far_over_a_capital_as_its_part() {
+        for drawn in samples() {
+            let sample = SAMPLES.iter().find(|sample| sample.key == drawn.key).expect("a sample");
+            let made = crate::design::parts::parts(&sample.design()).expect("parts");
+            let part = made.whole.of(crate::engine::parts::Kind::Neck).next().expect("a neck");
+            let least = |all: &mut dyn Iterator<Item = f64>| all.fold(f64::INFINITY, f64::min);
+            let own = 1e3 * least(&mut part.cells[0].near.iter().map(|at| at[0]));
+            let outline = shapes(&drawn, LayerKind::Outline).iter();
+            let ends = outline.filter_map(|shape| match shape {
+                Shape::Line(one, other) => Some(one.x_mm.min(other.x_mm)),
+                _ => None,
+            });
+            let drawn_to = least(&mut ends.into_iter());
+            // Its seat is square to the pillar, which may lean a little.
+            assert!((own - drawn_to).abs() < 0.3, "{}: {own} {drawn_to}", drawn.key);
         }
     }
 

@@ -77,7 +77,7 @@ stringing-up = Wirbel, Mechanik und Saiten einsetzen und die Harfe über einige 
 
 check-bridge = Tiefster bis höchster Stegstift, von Mitte zu Mitte
 check-tuning = Tiefster bis höchster Stimmwirbel, von Mitte zu Mitte
-check-neck-long = Hals, längstes Maß längs der Faser
+check-neck-long = Hals, längstes Maß längs der Faser, ohne Zapfen
 check-pillar-long = Säule, längstes Maß, ohne Zapfen
 check-fastener-front = Vorderkante des Knieklotzes bis zu seinen Bohrungen, Reihe { $row }
 check-fastener-middle = Mitte der Harfe bis zu den Bohrungen, auf der Seite des Halses, Linie { $row }

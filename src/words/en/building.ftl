@@ -80,7 +80,7 @@ stringing-up = Put pins, mechanism and strings in and bring the harp up over som
 
 check-bridge = Lowest to highest bridge pin, from middle to middle
 check-tuning = Lowest to highest tuning pin, from middle to middle
-check-neck-long = Neck, longest along the grain
+check-neck-long = Neck, longest along the grain, without tenons
 check-pillar-long = Pillar, longest, without tenons
 check-fastener-front = Front edge of the knee block to its fastener holes, row { $row }
 check-fastener-middle = Middle of the harp to the fastener holes, on the neck’s side, line { $row }

@@ -77,7 +77,7 @@ stringing-up = Posez les chevilles, le mécanisme et les cordes et montez la har
 
 check-bridge = De la pointe de sillet la plus grave à la plus aiguë, d’axe en axe
 check-tuning = De la cheville la plus grave à la plus aiguë, d’axe en axe
-check-neck-long = Console, au plus long dans le fil
+check-neck-long = Console, au plus long dans le fil, sans tenons
 check-pillar-long = Colonne, au plus long, sans tenons
 check-fastener-front = Du bord avant du talon à ses trous de fixation, rangée { $row }
 check-fastener-middle = Du milieu de la harpe aux trous de fixation, du côté de la console, ligne { $row }
