@@ -120,7 +120,7 @@ async fn a_new_harp_that_is_left_unchanged_waits_in_the_bin() {
     browser.click("#ways input[value=sample]").await;
     browser.click(".samples li button").await;
     browser.until(NO_WINDOW, "a closed window").await;
-    let told = "return document.querySelector('.notice')?.innerText.includes('is in the bin now')";
+    let told = "return document.querySelector('.notice')?.innerText.includes('is now in the bin')";
     browser.until(told, "where it is").await;
     browser.click("#shelf").await;
     browser.until("return !!document.querySelector('#bin')", "the bin").await;

@@ -194,13 +194,14 @@ impl Model<'_> {
     fn pillar(&self) -> Step {
         let size = &self.design.geometry.pillar;
         let [wide, deep] = [size.width_mm, size.depth_mm].map(|size| decimals(size, 1));
-        let mut does = vec![say::pillar_cut(&deep, &wide)];
+        let mut does = Vec::new();
+        if self.count(Kind::Capital) > 0 {
+            does.push(say::PILLAR_CAPITAL.into());
+        }
+        does.push(say::pillar_cut(&deep, &wide));
         let tenons = self.part(Kind::Pillar).map_or(0, |pillar| pillar.tenons().len());
         if tenons > 0 {
             does.push(say::pillar_tenons(&tenons));
-        }
-        if self.count(Kind::Capital) > 0 {
-            does.push(say::PILLAR_CAPITAL.into());
         }
         let long = self.longest(Kind::Pillar).map(|m| check(say::CHECK_PILLAR_LONG, m));
         step(say::PILLAR, does, long.into_iter().collect())

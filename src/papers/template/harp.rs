@@ -274,15 +274,14 @@ fn numbers(band: &Band, placed: &Placed, note: Option<Note>, angle_deg: f64) -> 
     ]
 }
 
-/// How far the neck goes on past the pillar, over its capital, as `engine::parts` makes one.
+/// How far from the middle of the pillar the neck ends where it goes over a capital, as `engine::parts` makes one; else 0.
 fn capital_mm(design: &Design) -> f64 {
-    let shape = &design.geometry;
-    let beyond = 0.5 * (shape.joints.head.face_height_mm - shape.pillar.width_mm);
-    if beyond < LEAST_CHEEK_MM { 0.0 } else { beyond }
+    let (face, pillar) = (design.geometry.joints.head.face_height_mm, &design.geometry.pillar);
+    if 0.5 * (face - pillar.width_mm) < LEAST_CHEEK_MM { 0.0 } else { 0.5 * face }
 }
 
-/// Both edges of the neck, as far as it goes over the pillar, joined at its ends.
-fn outline(band: &Band, beyond_mm: f64) -> Vec<Shape> {
+/// Both edges of the neck, joined at its ends: as far away from the middle of the pillar as is said, where that is above 0.
+fn outline(band: &Band, off_mm: f64) -> Vec<Shape> {
     let Some(neck) = &band.neck else { return Vec::new() };
     let (lower, upper) = (curves(&neck.lower), curves(&neck.upper));
     let ends = |shapes: &[Shape]| match (shapes.first()?, shapes.last()?) {
@@ -294,9 +293,9 @@ fn outline(band: &Band, beyond_mm: f64) -> Vec<Shape> {
     let joined = match (ends(&lower), ends(&upper)) {
         (Some(low), Some(high)) => {
             let far = [(&lower, low.1), (&upper, high.1)]
-                .map(|(edge, end)| onward(band, edge, end, beyond_mm).unwrap_or(end));
+                .map(|(edge, end)| onward(band, edge, end, off_mm).unwrap_or(end));
             let mut all = vec![Shape::Line(low.0, high.0), Shape::Line(far[0], far[1])];
-            if beyond_mm > 0.0 {
+            if off_mm > 0.0 {
                 all.extend([Shape::Line(low.1, far[0]), Shape::Line(high.1, far[1])]);
             }
             all
@@ -306,19 +305,20 @@ fn outline(band: &Band, beyond_mm: f64) -> Vec<Shape> {
     lower.into_iter().chain(upper).chain(joined).collect()
 }
 
-/// The place to which an edge goes on straight, so far away from the face of the pillar.
-fn onward(band: &Band, edge: &[Shape], end: PointMm, beyond_mm: f64) -> Option<PointMm> {
+/// The place to which an edge goes on straight, so far away from the middle of the pillar.
+fn onward(band: &Band, edge: &[Shape], end: PointMm, off_mm: f64) -> Option<PointMm> {
     let Some(Shape::Bezier { curves, .. }) = edge.last() else { return None };
     let before = curves.last()?[1];
     let (foot, top) = (mm(band.pillar.0), mm(band.pillar.1.ok()?));
-    let (along, way) = (
-        (top.x_mm - foot.x_mm, top.y_mm - foot.y_mm),
-        (end.x_mm - before.x_mm, end.y_mm - before.y_mm),
-    );
-    let off = (way.0 * along.1 - way.1 * along.0).abs() / along.0.hypot(along.1);
-    let share = beyond_mm / off;
-    let to = PointMm::new(end.x_mm + share * way.0, end.y_mm + share * way.1);
-    (to.x_mm.is_finite() && to.y_mm.is_finite()).then_some(to)
+    let along = (top.x_mm - foot.x_mm, top.y_mm - foot.y_mm);
+    let long_mm = along.0.hypot(along.1);
+    let off = |at: PointMm| {
+        ((at.x_mm - foot.x_mm) * along.1 - (at.y_mm - foot.y_mm) * along.0).abs() / long_mm
+    };
+    let share = (off_mm - off(end)) / (off(end) - off(before));
+    let on = |end: f64, before: f64| end + share * (end - before);
+    let to = PointMm::new(on(end.x_mm, before.x_mm), on(end.y_mm, before.y_mm));
+    (off_mm > 0.0 && to.x_mm.is_finite() && to.y_mm.is_finite()).then_some(to)
 }
 
 /// A path in metres as curves in millimetres, one for each piece without a jump.

@@ -33,7 +33,7 @@ pillar-tenons = { $count ->
     [one] Ihren Zapfen
    *[other] Ihre { $count } Zapfen
 } schneiden und anpassen, bevor etwas geleimt wird.
-pillar-capital = Die zwei Backen des Kapitells vorn und hinten aufleimen, bevor das obere Ende geschnitten wird, die Fasern in Richtung der Säule. Der Hals wird auf Säule und Backen zugleich geleimt.
+pillar-capital = Ist die Säule gehobelt, die zwei Backen des Kapitells vorn und hinten an sie leimen, die Faser längs der Säule, bevor ihr oberes Ende und ihre Zapfen geschnitten werden. Der Hals wird auf Säule und Backen zugleich geleimt.
 sides = Die Zargen
 sides-cut = Zwei Zargen von { $thick } mm Dicke sägen, die eine das Spiegelbild der anderen. Ihre Kanten sind schräg: die Schablone zeigt die hintere Kante gestrichelt.
 blocks = Die Klötze
@@ -47,9 +47,9 @@ liners = Reifchen und Streben
 liners-glue = { $liners } Reifchen einleimen, dann { $braces } Streben an Zargen und Boden. Abhobeln, was übersteht.
 back = Der Boden
 back-cut = Den Boden mit { $count ->
-    [one] seinem Schallloch
-   *[other] seinen { $count } Schalllöchern
-} sägen, die Lochränder abrunden, damit sie keine Hand aufschürfen, und ihn aufleimen.
+    [one] seinem Schallloch sägen, den Lochrand
+   *[other] seinen { $count } Schalllöchern sägen, die Lochränder
+} abrunden, damit man sich daran nicht die Hand aufschürft, und den Boden aufleimen.
 back-bend = Ihn vor dem Leimen über seinen Streben oder über einer Form biegen: innen am unteren Ende auf einen Radius von { $low } mm, am oberen auf { $high } mm, und dort gespannt trocknen lassen.
 back-arched = Die Streben des Bodens haben seinen Bogen an der Kante, auf der er liegt: nach ihren Schablonen sägen. Den Knieklotz auf denselben Bogen hobeln, und Zargen und Reifchen dazu passend abschrägen.
 soundboard = Die Decke
@@ -59,17 +59,17 @@ soundboard-rib = Die Saitenleiste innen zwischen die Klötze leimen und die Deck
 soundboard-drill = { $count } Saitenlöcher mit { $angle }° zur Außenfläche bohren, in Richtung der Saiten, die Lochreihe in der Ebene der Saiten.
 closing = Die Decke auf den Korpus
 closing-glue = Innen unterschreiben, Leimreste entfernen, dann die Decke aufleimen, die Zwingen von der Mitte jedes Randes nach außen.
-closing-drill = Das Loch von Saite { $string } in Richtung der Saite weiterbohren, von der Innenseite der Decke an durch { $deep } mm des Knieklotzes.
+closing-drill = Das Loch von Saite { $string } in Richtung der Saite weiterbohren, durch die { $deep } mm Knieklotz hinter der Decke.
 base = Sockel und Füße
 base-cut = Den Sockel und beide Füße sägen, das Zapfenloch für die Säule durch alles stemmen, was der Zapfen trifft, und die Füße anleimen.
 trial = Probe ohne Leim
 trial-build = Korpus, Säule und Hals ohne Leim zusammensetzen. Von jedem Saitenloch einen Faden zu seinem Stegstift spannen und am Hals entlang sehen: kein Faden berührt einen Wirbel oder Stift einer anderen Saite.
 shoulder = Die Schulter
 shoulder-drill = Die Löcher des Knieklotzes am Ende des Halses anzeichnen, während alles steht wie bei der Probe, und dort { $deep } mm tief bohren.
-shoulder-bolts = Die Bolzen gehen durch { $block } mm Knieklotz und { $neck } mm Hals. Mit Scheibe und Mutter ergibt das ihre Länge.
+shoulder-bolts = Die Bolzen gehen durch { $block } mm Knieklotz und { $neck } mm in den Hals, zu einer Mutter auf einer Unterlegscheibe, die dort von der Seite eingelassen ist: so sind die Lasten beurteilt. Mit der Unterlegscheibe unter dem Kopf ergibt das ihre Länge.
 shoulder-glue = Den Korpus auf den Sockel leimen oder schrauben, Säule und Hals mit beiden verleimen oder verschrauben, und prüfen wie bei der Probe, bevor der Leim anzieht.
 finish = Oberfläche
-finish-coat = Das Holz behandeln, bevor die Wirbel hineinkommen. Nach den Dichten der Tabellen wiegt es { $mass } kg; wiegt es viel mehr oder weniger, unter Hölzer seine Dichte prüfen: die Schätzungen rechnen damit.
+finish-coat = Das Holz behandeln, bevor Wirbel und Stifte hineinkommen. Nach den Dichten der Tabellen wiegt es { $mass } kg; zeigt die Waage viel mehr oder weniger, seine Dichte in der Zeichnung unter „Hölzer“ prüfen: die Schätzungen hängen davon ab.
 stringing = Bespannen
 stringing-up = Wirbel, Mechanik und Saiten einsetzen und die Harfe über einige Tage hochstimmen, in der Reihenfolge des Bespannens. Jeden Tag Hals und Verbindungen ansehen.
 

@@ -46,17 +46,17 @@ out-of-reach = { $count ->
    *[other] { $count } Knoten, von Saite { $first } bis { $last }, liegen
 } bis zu { $far } mm vom nächsten Schallloch; die Hand reicht { $reach } mm weit. Mehr oder größere Löcher nehmen.
 in-foot-block = { $count ->
-    [one] Saite { $first } läuft in den Fußklotz oder ihm zu nahe für ihren Knoten.
-   *[other] Die Saiten { $first } bis { $last } laufen in den Fußklotz oder ihm zu nahe für ihre Knoten.
+    [one] Saite { $first } läuft in den Fußklotz oder so nah an ihm vorbei, dass ihr Knoten keinen Platz hat.
+   *[other] Die Saiten { $first } bis { $last } laufen in den Fußklotz oder so nah an ihm vorbei, dass ihre Knoten keinen Platz haben.
 } Den Klotz kürzen oder die Saiten weiter oben beginnen lassen. Die Festigkeit der Decke ist gerechnet, als ginge die Saitenleiste dort weiter.
 in-knee-block = { $count ->
-    [one] Saite { $first } läuft in den Knieklotz oder ihm zu nahe für ihren Knoten.
-   *[other] Die Saiten { $first } bis { $last } laufen in den Knieklotz oder ihm zu nahe für ihre Knoten.
-} Den Klotz oder den Zapfen darin kürzen oder die Decke weiter nach oben reichen lassen. Die Festigkeit der Decke ist gerechnet, als ginge die Saitenleiste dort weiter.
-board-thin = Hinter Saite { $string }, wo sie { $at-string } mm dick ist, wird die Decke zu ihrem Ende hin bis auf { $at-end } mm dünn. Sie an dieser Saite dicker machen oder weniger verjüngen.
+    [one] Saite { $first } läuft in den Knieklotz oder so nah an ihm vorbei, dass ihr Knoten keinen Platz hat.
+   *[other] Die Saiten { $first } bis { $last } laufen in den Knieklotz oder so nah an ihm vorbei, dass ihre Knoten keinen Platz haben.
+} Den Klotz niedriger oder den Zapfen darin kürzer machen, oder die Decke weiter nach oben reichen lassen. Die Festigkeit der Decke ist gerechnet, als ginge die Saitenleiste dort weiter.
+board-thin = An Saite { $string } ist die Decke { $at-string } mm dick, von dort zu ihrem Ende hin wird sie bis auf { $at-end } mm dünner. Die Decke an dieser Saite dicker machen oder weniger verjüngen.
 face-across = quer zur Harfe
 face-high = in der Ebene der Saiten
-face-too-large = { $joint }: Als Leimfläche sind { $given } mm { $way } eingegeben, die Teile treffen sich aber nur auf { $drawn } mm. Unter Lasten zählt die größere Fläche. { $drawn } mm eingeben oder das Teil größer machen.
+face-too-large = { $joint }: als Leimfläche sind { $given } mm { $way } angegeben, die Teile treffen sich aber nur auf { $drawn } mm. Unter „Lasten“ ist die Verbindung mit der größeren Fläche beurteilt. { $drawn } mm eingeben oder das Teil größer machen.
 neck-beside = Der Hals steht { $by } mm über die Seite des Korpus hinaus. Eine Decke von { $wanted } mm Breite am oberen Ende trüge ihn ganz.
 rib-narrowed = Die Saitenleiste wird zum Diskant hin von { $from } mm auf { $to } mm schmaler geschnitten, weil die Reifchen nur so viel Platz lassen. Die Festigkeit der Decke ist mit der vollen Breite gerechnet.
 bar-at-rib = Paar { $pair } der Längsbalken läuft in die Saitenleiste. Es nach außen setzen, oder eine schmalere Leiste nehmen.

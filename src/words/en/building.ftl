@@ -21,7 +21,7 @@ neck = The neck
 neck-piece = Plane the neck to { $thick } mm.
 neck-layers = Glue the neck up of { $count } layers to { $thick } mm, and let it lie flat under clamps.
 neck-drill = Drill from the strings’ side, square to the face, before the outline is sawn: { $tuning } holes for tuning pins and { $bridge } for bridge pins.
-neck-pins = Choose pins by length: { $bridge } mm of a bridge pin and { $tuning } mm of a tuning pin sit in the neck, and the strings run { $out } mm off its face. Add what the coils and the tuning key need.
+neck-pins = Choose the pins by their length: { $bridge } mm of a bridge pin and { $tuning } mm of a tuning pin sit in the neck, and the strings run { $out } mm off its face. Add what the turns of the string and the tuning key need.
 neck-levers = Mark the places of the { $count } levers, and drill them as their maker says.
 neck-discs = Mark the places of the { $count } discs, and drill them as their maker says.
 neck-outline = Saw the outline and cut the seat of the pillar square to it; the neck reaches { $heel } mm down there as a heel.
@@ -36,7 +36,7 @@ pillar-tenons = Cut { $count ->
     [one] it
    *[other] them
 } before anything is glued.
-pillar-capital = Glue the two cheeks of its capital on its front and its back before its upper end is cut, with their grain along the pillar. The neck is glued on pillar and cheeks together.
+pillar-capital = Once the pillar is planed, glue the two cheeks of the capital to its front and its back, with their grain along it, before you cut its upper end or its tenons. The neck is glued to pillar and cheeks together.
 sides = The sides
 sides-cut = Saw two sides, { $thick } mm thick, as mirror images. Their edges are bevelled: the template shows the far edge dashed.
 blocks = The blocks
@@ -50,29 +50,29 @@ liners = Liners and braces
 liners-glue = Glue in { $liners } liners, then { $braces } braces on sides and back. Plane what stands proud.
 back = The back
 back-cut = Saw the back with { $count ->
-    [one] its sound hole
-   *[other] its { $count } sound holes
-}, round over the edges of the holes so that they do not scrape a hand, and glue it on.
+    [one] its sound hole, round over the edge of the hole
+   *[other] its { $count } sound holes, round over the edges of the holes
+} so as not to scrape a hand on it, and glue the back on.
 back-bend = Before it is glued, bend it over its braces or over a form to a radius of { $low } mm inside at its lower end and of { $high } mm at its upper one, and let it dry clamped there.
 back-arched = The braces of the back have its arch on the edge on which it rests: saw them by their templates. Plane the knee block to the same arch, and bevel sides and liners in line with it.
 soundboard = The soundboard
 soundboard-plane = Join the soundboard and plane it, from { $bass } mm at its lower end to { $treble } mm at its upper one.
 soundboard-bars = Glue on { $count } pieces of bars.
 soundboard-rib = Glue the string rib inside, between the blocks, and the outer strip over it on the outside.
-soundboard-drill = Drill { $count } string holes at { $angle }° to its outer face, along the strings, with the line of holes in the plane of the strings.
+soundboard-drill = Drill { $count } string holes at { $angle }° to the outer face, along the strings, with the line of holes in the plane of the strings.
 closing = Soundboard on the soundbox
 closing-glue = Sign the inside, clean it of glue, then glue the soundboard on, with the clamps from the middle of each edge outward.
-closing-drill = Drill the hole of string { $string } on through { $deep } mm of the knee block, along the string, from the inside of the soundboard on.
+closing-drill = Continue the hole of string { $string } along the string, through the { $deep } mm of knee block behind the soundboard.
 base = Base and feet
 base-cut = Saw the base and both feet, cut the mortise for the pillar through what the tenon meets, and glue the feet on.
 trial = Trial without glue
 trial-build = Put soundbox, pillar and neck together without glue. Stretch a thread from each string hole below to its bridge pin and sight along the neck: no thread touches a pin of another string.
 shoulder = The shoulder
 shoulder-drill = Mark the holes of the knee block on the end of the neck while everything stands as in the trial, and drill them { $deep } mm deep there.
-shoulder-bolts = The bolts pass through { $block } mm of knee block and { $neck } mm of neck. Add washer and nut, and you have their length.
+shoulder-bolts = The bolts go through { $block } mm of knee block and { $neck } mm into the neck, to a nut on a washer that is let in there from its side: so the loads are judged. Add the washer under the head, and you have their length.
 shoulder-glue = Glue or screw the soundbox to the base, glue or bolt pillar and neck to both, and check as in the trial before the glue sets.
 finish = Finish
-finish-coat = Finish the wood before the pins go in. By the densities of the tables the wood weighs { $mass } kg; if yours weighs much more or less, check its density under Woods: the estimates count on it.
+finish-coat = Finish the wood before the pins go in. By the densities of the tables the wood weighs { $mass } kg; if yours weighs much more or less, check its density in Drawing, under Woods: the estimates depend on it.
 stringing = Stringing
 stringing-up = Put pins, mechanism and strings in and bring the harp up over some days, by the order of stringing. Look at neck and joints each day.
 

@@ -58,8 +58,8 @@ holes = Holes in the neck are counted: { $holes }. Bending, push, shear and twis
 board-plate = The soundboard is a plate with its grain across and upright rings. Width and thickness change evenly from string to string, and evenly from the middle to the sides where these have their own. As it rises it also hangs between its edges.
 board-map = The soundboard has the thicknesses that you gave from place to place, with even steps between. Its highest stress is looked for from the middle to the edges.
 board-map-unusable = The thicknesses given from place to place cannot be used: { $text }. So those at the longest and the shortest string are taken. Each row needs a place in per cent and three thicknesses.
-string-holes = The string holes are taken from string rib and strip, or from a soundboard without them; what gathers at their rims is left out.
-rib-as-one = String rib, soundboard and the outer strip are glued along the middle and bend as one.
+string-holes = The string holes are taken from string rib and outer strip, or from a soundboard without them; what gathers at their rims is left out.
+rib-as-one = String rib, soundboard and outer strip are glued along the middle and bend as one.
 bars-as-one = Bars are glued on over their whole length and bend as one with the soundboard under them, between sides and ends that hold them as they hold the soundboard. They turn with the soundboard under them, and are judged in shear and twist; loads beside their middle are left out. They are taken as cut square at their full height where they end, at blocks and liners. There the glue opens first, so thin them out towards their ends (common practice, no source); that is not counted.
 liners = Liners and sides hold the edges of the soundboard: at least with a side that turns at the back, at most with braces that hold the liner. Their glue is as strong as the weaker wood across its grain. From memory.
 

@@ -52,11 +52,11 @@ in-foot-block = { $count ->
 in-knee-block = { $count ->
     [one] String { $first } runs into the knee block, or too close to it for its knot.
    *[other] Strings { $first } to { $last } run into the knee block, or too close to it for their knots.
-} Make the block or the tenon in it shorter, or let the soundboard reach farther up. The strength of the soundboard is worked out as if the string rib went on there.
-board-thin = Past string { $string }, where it is { $at-string } mm thick, the soundboard gets as thin as { $at-end } mm at its end. Make it thicker at that string, or taper it less.
+} Make the block lower or the tenon in it shorter, or let the soundboard reach farther up. The strength of the soundboard is worked out as if the string rib went on there.
+board-thin = At string { $string } the soundboard is { $at-string } mm thick; past it, it thins to { $at-end } mm at its end. Make it thicker at that string, or taper it less.
 face-across = across the harp
 face-high = in the plane of the strings
-face-too-large = { $joint }: the glued face was typed as { $given } mm { $way }, but the parts meet on { $drawn } mm. Loads judges the joint with the larger face. Type { $drawn } mm, or make the part larger.
+face-too-large = { $joint }: its glued face is given as { $given } mm { $way }, but the parts meet on only { $drawn } mm. Under Loads the joint is judged with the larger face. Type { $drawn } mm, or make the part larger.
 neck-beside = The neck stands { $by } mm over the side of the soundbox. A soundboard { $wanted } mm wide at its upper end would carry it whole.
 rib-narrowed = The string rib is cut from { $from } mm down to { $to } mm towards the treble, as the liners leave no more. The strength of the soundboard is worked out for the full width.
 bar-at-rib = Pair { $pair } of the bars along runs into the string rib. Move it outward, or take a narrower rib.

@@ -1,8 +1,8 @@
 # What the search proposes: strings, lengths, both.
 
-no-gain = No gain worth moving pins
+no-gain = No gain worth moving pins for
 no-gain-because = These come nearer the target by less than { $mean } % on average and { $most } % at most, which is not worth moving pins for (limits chosen for this project, no source).
-no-gain-set = No gain worth changing strings
+no-gain-set = No gain worth changing strings for
 no-gain-set-because = This is the best set, but it comes nearer the target by less than { $mean } % on average and { $most } % at most, which is not worth changing strings for (limits chosen for this project, no source).
 nearest = The nearest set
 best-within = The best set within the limits

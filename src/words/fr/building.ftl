@@ -19,11 +19,11 @@ wood-rests = Laissez le bois dans la pièce où il sera collé, jusqu’à ce qu
 wood-print = Imprimez les gabarits en grandeur réelle et mesurez l’échelle de contrôle de chacun. Écrivez sur chaque morceau le nom de sa pièce et marquez sa face extérieure.
 neck = La console
 neck-piece = Rabotez la console à { $thick } mm.
-neck-layers = Collez la console en { $count } plis, { $thick } mm en tout, et laissez-la à plat sous les serre-joints.
+neck-layers = Collez la console en { $count } couches, { $thick } mm en tout, et laissez-la à plat sous les serre-joints.
 neck-drill = Percez du côté des cordes, d’équerre à la face, avant de scier le contour : { $tuning } trous de chevilles et { $bridge } de pointes de sillet.
-neck-pins = Choisissez les chevilles et les pointes d’après leur longueur : { $bridge } mm d’une pointe de sillet et { $tuning } mm d’une cheville entrent dans la console, et les cordes passent à { $out } mm de sa face. Ajoutez ce qu’il faut aux spires et à la clé.
+neck-pins = Choisissez les chevilles et les pointes d’après leur longueur : { $bridge } mm d’une pointe de sillet et { $tuning } mm d’une cheville entrent dans la console, et les cordes passent à { $out } mm de sa face. Ajoutez ce qu’il faut pour les tours de corde et la clé d’accord.
 neck-levers = Tracez les places des { $count } leviers, et percez comme le dit leur fabricant.
-neck-discs = Tracez les places des { $count } disques, et percez comme le dit leur fabricant.
+neck-discs = Tracez les places des { $count } fourchettes, et percez comme le dit leur fabricant.
 neck-outline = Sciez le contour et coupez le siège de la colonne d’équerre à elle ; la console y descend de { $heel } mm en talon.
 neck-mortise = Taillez dans le siège la mortaise du tenon de la colonne, tant que la console se laisse serrer.
 neck-tenon = Laissez le tenon destiné au talon et taillez-le d’après le gabarit.
@@ -33,7 +33,7 @@ pillar-tenons = { $count ->
     [one] Taillez son tenon et ajustez-le
    *[other] Taillez ses { $count } tenons et ajustez-les
 } avant tout collage.
-pillar-capital = Collez les deux joues du chapiteau devant et derrière avant de couper le bout du haut, le fil dans le sens de la colonne. La console se colle à la fois sur la colonne et sur les joues.
+pillar-capital = Une fois la colonne rabotée, collez-y les deux joues du chapiteau, devant et derrière, le fil dans le sens de la colonne, avant d’en couper le bout du haut et les tenons. La console se colle à la fois sur la colonne et sur les joues.
 sides = Les éclisses
 sides-cut = Sciez deux éclisses de { $thick } mm, en miroir. Leurs chants sont en biais : le gabarit montre l’arête arrière en tirets.
 blocks = Les tasseaux
@@ -42,34 +42,34 @@ blocks-mortise = Taillez maintenant dans le talon la mortaise du tenon de la con
 blocks-drill-through = Percez { $count } trous de { $wide } mm pour les fixations à travers le talon, d’équerre à sa face supérieure.
 blocks-drill = Percez { $count } trous de { $wide } mm pour les fixations dans le talon, à { $deep } mm de profondeur et d’équerre à sa face supérieure.
 frame = Le cadre de la caisse
-frame-glue = Collez les éclisses aux deux blocs sur un établi plan, après un essai sans colle, et vérifiez avant que la colle prenne.
+frame-glue = Collez les éclisses aux deux tasseaux sur un établi plan, après un essai sans colle, et vérifiez avant que la colle prenne.
 liners = Contre-éclisses et traverses
 liners-glue = Collez { $liners } contre-éclisses, puis { $braces } traverses sur les éclisses et le fond. Rabotez ce qui dépasse.
 back = Le fond
 back-cut = Sciez le fond avec { $count ->
-    [one] son ouïe
-   *[other] ses { $count } ouïes
-}, arrondissez-en les bords pour qu’ils n’écorchent pas la main, et collez-le.
+    [one] son ouïe, arrondissez le bord de l’ouïe
+   *[other] ses { $count } ouïes, arrondissez les bords des ouïes
+} pour ne pas vous y écorcher la main, et collez le fond.
 back-bend = Avant de le coller, cintrez-le sur ses traverses ou sur une forme, à l’intérieur à un rayon de { $low } mm en bas et de { $high } mm en haut, et laissez-le sécher serré ainsi.
 back-arched = Les traverses du fond ont son arc sur le chant qui le porte : sciez-les d’après leurs gabarits. Rabotez le talon au même arc, et biseautez éclisses et contre-éclisses dans son prolongement.
 soundboard = La table
 soundboard-plane = Joignez la table et rabotez-la, de { $bass } mm en bas à { $treble } mm en haut.
 soundboard-bars = Collez { $count } morceaux de barres.
-soundboard-rib = Collez le filet de table à l’intérieur, entre les blocs, et le filet extérieur par-dessus.
+soundboard-rib = Collez le filet de table à l’intérieur, entre les tasseaux, et la baguette extérieure par-dessus, à l’extérieur.
 soundboard-drill = Percez { $count } trous de cordes à { $angle }° de la face extérieure, dans le sens des cordes, la rangée dans le plan des cordes.
 closing = La table sur la caisse
 closing-glue = Signez l’intérieur, ôtez la colle, puis collez la table, les serre-joints du milieu de chaque bord vers les bouts.
-closing-drill = Prolongez le trou de la corde { $string } dans le sens de la corde, à partir de l’intérieur de la table, à travers { $deep } mm du talon.
+closing-drill = Prolongez le trou de la corde { $string } dans le sens de la corde, à travers les { $deep } mm de talon derrière la table.
 base = Socle et pieds
 base-cut = Sciez le socle et les deux pieds, taillez la mortaise de la colonne dans tout ce que le tenon rencontre, et collez les pieds.
 trial = Essai sans colle
 trial-build = Assemblez la caisse, la colonne et la console sans colle. Tendez un fil de chaque trou de corde à sa pointe de sillet et regardez le long de la console : aucun fil ne touche la cheville ou la pointe d’une autre corde.
 shoulder = L’épaule
 shoulder-drill = Reportez les trous du talon sur le bout de la console, pendant que tout tient comme à l’essai, et percez-les là à { $deep } mm de profondeur.
-shoulder-bolts = Les boulons traversent { $block } mm de talon et { $neck } mm de console. Ajoutez rondelle et écrou pour avoir leur longueur.
+shoulder-bolts = Les boulons traversent { $block } mm de talon et entrent de { $neck } mm dans la console, jusqu’à un écrou sur rondelle logé là par le côté : c’est ainsi que les charges sont jugées. Ajoutez la rondelle sous la tête pour avoir leur longueur.
 shoulder-glue = Collez ou vissez la caisse sur le socle, collez ou boulonnez colonne et console aux deux, et vérifiez comme à l’essai avant que la colle prenne.
 finish = Finition
-finish-coat = Faites la finition avant de poser les chevilles. D’après les densités des tables le bois pèse { $mass } kg ; s’il pèse bien plus ou bien moins, vérifiez sa densité sous Bois : les estimations s’y fient.
+finish-coat = Faites la finition avant de poser chevilles et pointes. D’après les densités des tableaux, le bois pèse { $mass } kg ; si le vôtre pèse bien plus ou bien moins, vérifiez sa densité dans Dessin, sous Bois : les estimations en dépendent.
 stringing = Pose des cordes
 stringing-up = Posez les chevilles, le mécanisme et les cordes et montez la harpe en quelques jours, dans l’ordre de pose. Regardez chaque jour la console et les assemblages.
 

@@ -9,7 +9,7 @@ base = socle
 front-foot = pied avant
 rear-foot = pied arrière
 soundboard = table
-strip = filet extérieur
+strip = baguette extérieure
 string-rib = filet de table
 cross-bar = barre en travers
 long-bar = barre en long
@@ -46,17 +46,17 @@ out-of-reach = { $count ->
    *[other] { $count } nœuds, des cordes { $first } à { $last }, sont
 } jusqu’à { $far } mm de l’ouïe la plus proche ; on atteint { $reach } mm. Faites des ouïes plus nombreuses ou plus grandes.
 in-foot-block = { $count ->
-    [one] La corde { $first } entre dans le tasseau du bas, ou passe trop près pour son nœud.
-   *[other] Les cordes { $first } à { $last } entrent dans le tasseau du bas, ou passent trop près pour leurs nœuds.
+    [one] La corde { $first } entre dans le tasseau du bas, ou passe si près que son nœud n’a pas de place.
+   *[other] Les cordes { $first } à { $last } entrent dans le tasseau du bas, ou passent si près que leurs nœuds n’ont pas de place.
 } Raccourcissez le tasseau, ou faites commencer les cordes plus haut. La résistance de la table est calculée comme si le filet de table y continuait.
 in-knee-block = { $count ->
-    [one] La corde { $first } entre dans le talon, ou passe trop près pour son nœud.
-   *[other] Les cordes { $first } à { $last } entrent dans le talon, ou passent trop près pour leurs nœuds.
-} Raccourcissez le talon ou le tenon qu’il reçoit, ou faites monter la table plus haut. La résistance de la table est calculée comme si le filet de table y continuait.
-board-thin = Au-delà de la corde { $string }, où elle a { $at-string } mm d’épaisseur, la table s’amincit jusqu’à { $at-end } mm à son extrémité. Donnez-lui plus d’épaisseur à cette corde, ou amincissez-la moins.
+    [one] La corde { $first } entre dans le talon, ou passe si près que son nœud n’a pas de place.
+   *[other] Les cordes { $first } à { $last } entrent dans le talon, ou passent si près que leurs nœuds n’ont pas de place.
+} Faites le talon moins haut ou le tenon qu’il reçoit plus court, ou faites monter la table plus haut. La résistance de la table est calculée comme si le filet de table y continuait.
+board-thin = À la corde { $string }, la table a { $at-string } mm d’épaisseur ; au-delà, elle s’amincit jusqu’à { $at-end } mm à son extrémité. Donnez-lui plus d’épaisseur à cette corde, ou amincissez-la moins.
 face-across = en travers de la harpe
 face-high = dans le plan des cordes
-face-too-large = { $joint } : la surface collée saisie fait { $given } mm { $way }, mais les pièces ne se touchent que sur { $drawn } mm. Les charges sont jugées avec la plus grande surface. Saisissez { $drawn } mm, ou agrandissez la pièce.
+face-too-large = { $joint } : la face collée est donnée pour { $given } mm { $way }, mais les pièces ne se touchent que sur { $drawn } mm. Sous Charges, l’assemblage est jugé avec la plus grande face. Saisissez { $drawn } mm, ou agrandissez la pièce.
 neck-beside = La console dépasse de { $by } mm le côté de la caisse. Une table large de { $wanted } mm en haut la porterait en entier.
 rib-narrowed = Le filet de table passe de { $from } mm à { $to } mm vers l’aigu, car les contre-éclisses n’en laissent pas plus. La résistance de la table est calculée avec la pleine largeur.
 bar-at-rib = La paire { $pair } des barres en long rencontre le filet de table. Éloignez-la, ou prenez un filet plus étroit.
@@ -90,7 +90,7 @@ pair-mirrored = L’autre pièce de la paire est son image en miroir.
 far-edge-is = En tirets : l’arête de la face arrière, là où les chants sont en biais.
 planed = Plus mince vers les côtés : rabotez l’extérieur du milieu vers les bords, jusqu’à { $deep } mm aux bords. L’intérieur reste plan.
 tapers = Elle s’amincit de { $thick } mm à { $thin } mm.
-mechanism = levier ou disque
+mechanism = levier ou fourchette
 fastener = assemblage de console et caisse
 drill-through = { $what } : percer à { $wide } mm de part en part, d’équerre à la face.
 drill-deep = { $what } : percer à { $wide } mm, sur { $deep } mm de profondeur, d’équerre à la face.
@@ -110,7 +110,7 @@ running = Liste de débit de { $harp }
 parts = Pièces
 parts-to-saw = Pièces : dans le fil × en travers × épaisseur, en mm
 boards-and-sheets = Planches et panneaux
-counted = Il faut aussi, outre le bois
+counted = À prévoir en plus du bois
 stands = Poids du bois, et comment la harpe tient
 worth-saying = À regarder
 head-part = Pièce et bois
@@ -136,7 +136,7 @@ item-strings = Cordes
 item-tuning-pins = Chevilles
 item-bridge-pins = Pointes de sillet
 item-levers = Leviers
-item-discs = Disques
+item-discs = Fourchettes
 item-fasteners = Fixations de la console sur la caisse
 mass = Poids du bois
 tips-front = Se penche vers l’avant, avant de basculer, de

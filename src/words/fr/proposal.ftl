@@ -1,9 +1,9 @@
 # Ce que la recherche propose : cordes, longueurs, les deux.
 
-no-gain = Pas de gain qui vaille de déplacer les pointes
-no-gain-because = Elles se rapprochent de la visée de moins de { $mean } % en moyenne et de { $most } % au plus, et cela ne vaut pas de déplacer les pointes (limites choisies pour ce projet, sans source).
-no-gain-set = Pas de gain qui vaille de changer des cordes
-no-gain-set-because = C’est le meilleur jeu, mais il se rapproche de la visée de moins de { $mean } % en moyenne et de { $most } % au plus, et cela ne vaut pas de changer des cordes (limites choisies pour ce projet, sans source).
+no-gain = Pas de gain qui vaille la peine de déplacer les pointes
+no-gain-because = Elles se rapprochent de la visée de moins de { $mean } % en moyenne et de { $most } % au plus, et cela ne vaut pas la peine de déplacer les pointes (limites choisies pour ce projet, sans source).
+no-gain-set = Pas de gain qui vaille la peine de changer des cordes
+no-gain-set-because = C’est le meilleur jeu, mais il se rapproche de la visée de moins de { $mean } % en moyenne et de { $most } % au plus, et cela ne vaut pas la peine de changer des cordes (limites choisies pour ce projet, sans source).
 nearest = Le jeu le plus proche
 best-within = Le meilleur jeu dans les limites
 best = Le meilleur jeu
