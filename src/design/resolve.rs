@@ -15,8 +15,8 @@ use std::sync::Arc;
 pub use self::drills::Drills;
 pub use self::geometry::curve;
 use super::document::{
-    Design, GeometrySpec, LayerSpec, MakeUpSpec, MechanismKind, StringSpec, TemperamentSpec,
-    WeighedSpec,
+    Allowances, Design, GeometrySpec, LayerSpec, MakeUpSpec, MechanismKind, StringSpec,
+    TemperamentSpec, WeighedSpec,
 };
 use super::letters;
 use super::library;
@@ -55,7 +55,9 @@ pub struct Resolved {
 impl Resolved {
     /// What neck, pillar and board are made of. Worked out when it is asked for: the woods come with the drawing.
     pub fn build(&self) -> Build {
-        build::build(&Design { geometry: self.parts.clone(), ..Design::default() })
+        let pin_mm = self.drills.tuning_pin.map_or(0.0, Length::to_mm);
+        let allowances = Allowances { pin_mm, ..Allowances::default() };
+        build::build(&Design { geometry: self.parts.clone(), allowances, ..Design::default() })
     }
 }
 

@@ -3,10 +3,16 @@
 
 use stringloft::design::document::Design;
 use stringloft::design::parts::sizes::PartSize;
+use stringloft::design::parts::words::told;
 use stringloft::design::parts::{Parts, parts};
 use stringloft::design::presets::SAMPLES;
+use stringloft::design::resolve::resolve;
+use stringloft::engine::analysis::analyse;
+use stringloft::engine::bearing::borne;
+use stringloft::engine::geometry::lay_out;
 use stringloft::engine::parts::cutting::Blank;
 use stringloft::engine::parts::{Cell, Hole, HoleKind, Kind, Knot, Part, Plane, Spot};
+use stringloft::engine::structure::verdict::Aspect;
 
 use super::made::samples;
 
@@ -120,4 +126,93 @@ fn planks_are_no_thicker_than_they_come_and_few_of_them_differ() {
 
 fn key(blank: &Blank) -> String {
     format!("{} {} {:.3}", blank.wood, blank.is_sheet, blank.layer.to_mm())
+}
+
+/// From the corners of the neck's own outline: the angle of its edge to the grain, at its steepest between the strings.
+#[test]
+fn a_neck_of_straight_planks_says_that_its_grain_runs_out() {
+    let said = |design: &Design| -> Option<f64> {
+        let all = told(&parts(design).expect("parts"));
+        let line = all.iter().find(|line| line.starts_with("Not judged: grain"))?;
+        let number = line.split("by up to ").nth(1)?.split('°').next()?;
+        number.parse().ok()
+    };
+    for sample in &SAMPLES {
+        let mut design = sample.design();
+        let made = parts(&design).expect("parts");
+        let neck = made.whole.of(Kind::Neck).next().expect("a neck");
+        let pins: Vec<Spot> = made
+            .band
+            .strings
+            .iter()
+            .flatten()
+            .map(|placed| neck.face.own([placed.bridge.x.to_m(), placed.bridge.y.to_m(), 0.0]))
+            .collect();
+        let steepest = pins
+            .windows(2)
+            .map(|pair| ((pair[1][1] - pair[0][1]) / (pair[1][0] - pair[0][0])).atan().abs())
+            .fold(0.0, f64::max)
+            .to_degrees();
+        let angle = said(&design).expect("an angle");
+        assert!(angle > 0.7 * steepest && angle <= 90.0, "{}: {angle} {steepest}", sample.key);
+        design.geometry.neck.wood = "birch-plywood".to_owned();
+        assert_eq!(said(&design), None, "{}", sample.key);
+    }
+}
+
+#[test]
+fn a_tuning_pin_is_drilled_as_it_is_set_for_parts_and_loads() {
+    for sample in &SAMPLES {
+        let mut design = sample.design();
+        for pin_mm in [design.allowances.pin_mm, 7.25] {
+            design.allowances.pin_mm = pin_mm;
+            let of = resolve(&design).build().neck.drilled.tuning.expect("a hole");
+            assert!((of.0.to_mm() - pin_mm).abs() < 1e-9, "{}: {of:?}", sample.key);
+            let made = parts(&design).expect("parts");
+            let neck = made.whole.of(Kind::Neck).next().expect("a neck");
+            let holes = neck.holes.iter().filter(|hole| hole.kind == HoleKind::TuningPin);
+            for hole in holes {
+                assert!((hole.diameter.to_mm() - pin_mm).abs() < 1e-9, "{}: {hole:?}", sample.key);
+            }
+        }
+    }
+}
+
+/// The foot is judged on the face that the drawn pillar has on the base, across the grain of that.
+#[test]
+fn the_foot_presses_on_what_of_the_pillar_stands_on_the_base() {
+    for sample in &SAMPLES {
+        let design = sample.design();
+        let made = parts(&design).expect("parts");
+        let pillar = made.whole.of(Kind::Pillar).next().expect("a pillar");
+        let corners: Vec<Spot> = pillar.cells[0].near.clone();
+        let low = corners.iter().map(|at| at[1]).fold(f64::INFINITY, f64::min);
+        let on_base: Vec<f64> =
+            corners.iter().filter(|at| at[1] - low < 1e-6).map(|at| at[0]).collect();
+        let wide = on_base.iter().copied().fold(f64::NEG_INFINITY, f64::max)
+            - on_base.iter().copied().fold(f64::INFINITY, f64::min);
+        let resolved = resolve(&design);
+        let analysis = analyse(&resolved.harp);
+        let band = lay_out(&resolved.harp, &analysis, &resolved.geometry);
+        let (shape, build) = (&resolved.geometry, &resolved.build());
+        let frame = borne(&band, &resolved.harp, &analysis, shape, build).bearing.frame;
+        let frame = frame.expect("a frame");
+        let uses = frame.foot.judged.ends.iter().flat_map(|end| &end.uses);
+        let pressed: Vec<f64> = uses
+            .filter(|used| used.aspect == Aspect::PressedAcross)
+            .map(|used| used.stress.to_pa())
+            .collect();
+        // With no moment the push is spread over all of the face; with one it is more, up to four times and what the tenon adds.
+        let push = frame.reactions.pillar.to_n();
+        let even = push / (wide * 1e-3 * design.geometry.pillar.depth_mm);
+        assert!(wide < 1e-3 * design.geometry.pillar.width_mm, "{}: cut back", sample.key);
+        for stress in pressed.iter() {
+            assert!(
+                *stress > 0.85 * even && *stress < 4.0 * even,
+                "{}: {stress} {even}",
+                sample.key
+            );
+        }
+        assert!(!pressed.is_empty(), "{}", sample.key);
+    }
 }

@@ -6,10 +6,12 @@ use std::fmt::Display;
 
 use super::Parts;
 use crate::design::display::decimals;
-use crate::design::document::Design;
+use crate::design::document::{Design, JointSpec};
 use crate::engine::geometry::Placed;
 use crate::engine::parts::cutting::Counts;
-use crate::engine::parts::{Hand, Hole, HoleKind, Kind, Knot, Part, Sheet, Spot, shoulder_of};
+use crate::engine::parts::{
+    Hand, Hole, HoleKind, Kind, Knot, NoRoom, Part, Sheet, Spot, shoulder_of,
+};
 use crate::engine::units::Length;
 use crate::words::{Words, building as say};
 
@@ -202,6 +204,19 @@ impl Model<'_> {
         let tenons = self.part(Kind::Pillar).map_or(0, |pillar| pillar.tenons().len());
         if tenons > 0 {
             does.push(say::pillar_tenons(&tenons));
+            let joints = &self.design.geometry.joints;
+            let sizes = |joint: &JointSpec| {
+                [joint.tenon_mm, joint.tenon_depth_mm].map(|mm| decimals(mm, 1))
+            };
+            let left_out = |what: NoRoom| self.parts.whole.left_out.contains(&what);
+            if joints.head.tenon_mm > 0.0 && !left_out(NoRoom::HeadTenon) {
+                let [thick, deep] = sizes(&joints.head);
+                does.push(say::tenon_head(&deep, &thick));
+            }
+            if joints.foot.tenon_mm > 0.0 && !left_out(NoRoom::FootTenon) {
+                let [thick, deep] = sizes(&joints.foot);
+                does.push(say::tenon_foot(&deep, &thick));
+            }
         }
         let long = self.longest(Kind::Pillar).map(|m| check(say::CHECK_PILLAR_LONG, m));
         step(say::PILLAR, does, long.into_iter().collect())
@@ -223,6 +238,11 @@ impl Model<'_> {
         let mut does = vec![say::BLOCKS_CUT.into()];
         if self.part(Kind::KneeBlock).is_some_and(|block| !block.cuts.is_empty()) {
             does.push(say::BLOCKS_MORTISE.into());
+            let (shape, joint) = (&self.design.geometry, &self.design.geometry.joints.shoulder);
+            let [thick, deep, off] =
+                [joint.tenon_mm, joint.tenon_depth_mm, shape.strings_from_neck_mm]
+                    .map(|mm| decimals(mm, 1));
+            does.push(say::mortise_knee(&deep, &off, &thick));
         }
         let holes = self.fasteners(Kind::KneeBlock);
         if let Some(hole) = holes.first() {
@@ -341,7 +361,12 @@ impl Model<'_> {
         let holes = self.parts.counts.string_holes;
         if holes > 0 {
             let angle = decimals(self.design.geometry.board_angle_deg, 1);
-            does.push(say::soundboard_drill(&angle, &holes));
+            let wide = |widest: fn(f64, f64) -> f64| {
+                let own = self.part(Kind::Board).into_iter().flat_map(|board| &board.holes);
+                let all = own.map(|hole| hole.diameter.to_m()).reduce(widest);
+                mm(all.unwrap_or_default())
+            };
+            does.push(say::soundboard_drill(&angle, &holes, &wide(f64::min), &wide(f64::max)));
         }
         let mut checks = vec![check(say::CHECK_LOWEST_HOLE, 1e-3 * board.below_mm)];
         let across = self.across_holes(Kind::Board, HoleKind::String);

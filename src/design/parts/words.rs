@@ -9,6 +9,9 @@ use crate::engine::parts::{HoleKind, Kind, NoRoom};
 use crate::engine::units::Length;
 use crate::words::{Words, frame, parts as say};
 
+/// A neck whose line turns from its grain by less is taken as one whose grain follows it. A choice of this program.
+const LEAST_TURN_DEG: f64 = 5.0;
+
 /// A length to a tenth of a millimetre, with the decimal sign of the language.
 fn mm(length: Length) -> String {
     decimals(length.to_mm(), 1)
@@ -90,6 +93,22 @@ pub fn sentence(finding: &Finding) -> String {
     }
 }
 
+/// How far the line of the neck turns from the straight grain of its planks, where that is more than a little.
+fn neck_grain(parts: &Parts) -> Option<String> {
+    let neck = parts.whole.of(Kind::Neck).next().filter(|neck| !neck.stuff.is_sheet)?;
+    let along = neck.face.u;
+    let stations = &parts.band.neck.as_ref()?.centre;
+    let turned = stations.windows(2).map(|pair| {
+        let way =
+            [pair[1].at.x.to_m() - pair[0].at.x.to_m(), pair[1].at.y.to_m() - pair[0].at.y.to_m()];
+        let (cos, sin) =
+            (way[0] * along[0] + way[1] * along[1], way[0] * along[1] - way[1] * along[0]);
+        sin.abs().atan2(cos.abs()).to_degrees()
+    });
+    let most = turned.fold(0.0, f64::max);
+    (most > LEAST_TURN_DEG).then(|| say::neck_grain(&decimals(most, 0)))
+}
+
 /// All that is said of the parts, and last what they do not tell.
 pub fn told(parts: &Parts) -> Vec<String> {
     let mut all: Vec<String> =
@@ -98,6 +117,7 @@ pub fn told(parts: &Parts) -> Vec<String> {
     if parts.whole.of(Kind::Back).any(|back| back.sheet.is_some()) {
         all.push(say::BENT_NOT_JUDGED.into());
     }
+    all.extend(neck_grain(parts));
     all.push(say::NOT_JUDGED.into());
     all
 }

@@ -39,6 +39,8 @@ const BEHIND_EACH: f64 = 0.28;
 const MOST_DEPTH: f64 = 0.65;
 /// How far up its thicker board the lowest string of a pedal harp begins, in mm. Common practice, no source.
 const PEDAL_BELOW_MM: f64 = 115.0;
+/// How far the pillar of a new harp stands from its lowest string at most, in mm. Common practice, no source.
+const MOST_GAP_MM: f64 = 44.0;
 /// A tenon in the knee block is no thicker than this share of the neck. Common practice, no source.
 const MOST_TENON: f64 = 0.6;
 /// Wire-strung harps with fewer gaps have their neck on a tenon. Chosen for this project, no source.
@@ -199,7 +201,22 @@ fn strengthen(geometry: &mut GeometrySpec, frame: &FrameBearing) -> bool {
             face.face_width_mm = geometry.neck.thickness_mm.min(geometry.pillar.depth_mm);
             face.face_height_mm = geometry.pillar.width_mm.max(face.face_height_mm) + 6.0;
         }
-        Some(Part::Pillar | Part::Foot) => {
+        Some(Part::Foot) if frame.foot.judged.governing().is_some_and(on_tenon) => {
+            // With wood left on both sides of it; a wider pillar would only bear more.
+            let foot = &mut geometry.joints.foot;
+            foot.tenon_mm += 2.0;
+            geometry.pillar.depth_mm = geometry.pillar.depth_mm.max(foot.tenon_mm / MOST_TENON);
+        }
+        Some(Part::Foot) => {
+            // Farther from the soundboard more of it stands on the base; a wider one draws more bending to its foot.
+            let pillar = &mut geometry.pillar;
+            if pillar.gap_mm < MOST_GAP_MM {
+                pillar.gap_mm += 2.0;
+            } else {
+                pillar.depth_mm += 2.0;
+            }
+        }
+        Some(Part::Pillar) => {
             geometry.pillar.width_mm += 2.0;
             geometry.pillar.depth_mm += 2.0;
         }

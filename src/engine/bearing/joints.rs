@@ -30,11 +30,16 @@ pub(super) enum At {
 }
 
 /// The joints of a frame in the order of [`Build::joints`], each with its sizes where they are given.
-pub(super) struct Joints([Option<Joint>; 3]);
+pub(super) struct Joints {
+    all: [Option<Joint>; 3],
+    /// That of the foot as it stands: on what of the pillar is not over the board, across the grain of the base.
+    standing: Option<Joint>,
+}
 
 impl Joints {
-    /// `neck` are the sections of the neck at the shoulder and at the pillar.
-    pub(super) fn new(build: &Build, neck: (Rectangle, Rectangle)) -> Self {
+    /// `neck` are the sections of the neck at the shoulder and at the pillar; `stands` is how wide the pillar stands on the
+    /// base.
+    pub(super) fn new(build: &Build, neck: (Rectangle, Rectangle), stands: Length) -> Self {
         let one = |at: At, parts: &JointParts| {
             let section = match at {
                 At::Shoulder => Some(neck.0),
@@ -54,12 +59,18 @@ impl Joints {
             joint.is_held().then_some(joint)
         };
         let [shoulder, head, foot] = &build.joints;
-        Self([one(At::Shoulder, shoulder), one(At::Head, head), one(At::Foot, foot)])
+        let foot = one(At::Foot, foot);
+        let standing = foot.as_ref().and_then(|foot| {
+            let wide = foot.section.depth().to_m().min(stands.to_m());
+            let section = Rectangle::new(foot.section.breadth(), Length::from_m(wide)).ok()?;
+            Some(Joint { section, across_the_grain: true, ..foot.clone() })
+        });
+        Self { all: [one(At::Shoulder, shoulder), one(At::Head, head), foot], standing }
     }
 
     /// How stiff all of them are, where that is known of each.
     pub(super) fn springs(&self) -> Option<[Six; 3]> {
-        let [shoulder, head, foot] = &self.0;
+        let [shoulder, head, foot] = &self.all;
         let stiff = |joint: &Option<Joint>| joint.as_ref()?.stiffness();
         Some([stiff(shoulder)?, stiff(head)?, stiff(foot)?])
     }
@@ -75,7 +86,8 @@ impl Joints {
         build: &Build,
     ) -> Judged {
         let alone: Vec<Station> = neck.cuts.iter().map(|cut| cut.station).collect();
-        let Some(sized) = &self.0[at as usize] else {
+        let own = if at == At::Foot { &self.standing } else { &self.all[at as usize] };
+        let Some(sized) = own else {
             if at == At::Foot {
                 return Judged::default();
             }

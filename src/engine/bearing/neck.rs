@@ -2,6 +2,8 @@
 
 mod cases;
 
+use kurbo::Vec2;
+
 use self::cases::worst;
 pub use self::cases::{Case, Cut, NeckBearing};
 use super::gives::Matrix;
@@ -11,7 +13,7 @@ use super::space::{Base, Frames, Stiff, gives, nearer, stiff, stiffness};
 use super::{BearingError, BoxBearing, Build};
 use crate::engine::geometry::Band;
 use crate::engine::structure::frame::{
-    AxisPoint, FrameError, HeldAgainstTwist, Neck, Pull, Reactions, Station, Supports,
+    AxisPoint, FrameError, HeldAgainstTwist, Neck, Point, Pull, Reactions, Station, Supports,
     greatest_twist_rad,
 };
 use crate::engine::structure::holes::{Factors, Hole, Rim, left};
@@ -28,6 +30,8 @@ const STRAIGHT_DEPTHS: f64 = 50.0;
 /// A curve is not taken tighter than this many times the depth. Beyond, the theory of curved bars ends, and the bend is
 /// more of a corner.
 const TIGHTEST_DEPTHS: f64 = 0.75;
+/// A pillar that hardly stands on the base at all is judged as standing on this share of its width. A choice of this program.
+const LEAST_STANDING: f64 = 0.1;
 
 /// What a neck is made of.
 #[derive(Clone, Debug, PartialEq)]
@@ -214,6 +218,29 @@ pub(super) struct Solved {
     pub(super) soundbox: Option<BoxBearing>,
 }
 
+/// How wide the pillar stands on the base: it is cut back where it would come to lie over the lower end of the board.
+fn stands(band: &Band, build: &Build) -> Length {
+    let point = |at: Point| Vec2::new(at.x.to_m(), at.y.to_m());
+    let wide = build.pillar.width;
+    let (foot, low) = (point(band.pillar.0), point(band.board.0));
+    let along = (point(band.board.1) - low).normalize();
+    let Ok(top) = band.pillar.1 else { return wide };
+    let axis = (point(top) - foot).normalize();
+    // The outside of the board lies below its line where the strip is higher than a string begins.
+    let begins = band
+        .holes
+        .first()
+        .map_or(0.0, |hole| (point(hole.start) - point(hole.board)).cross(along).abs());
+    let below = (build.board.rib.outside.1.to_m() - begins).max(0.0);
+    let corner = low + Vec2::new(below / along.y, 0.0);
+    let to_board = (corner - foot).cross(axis);
+    let stands = 0.5 * wide.to_m() + to_board;
+    if !stands.is_finite() {
+        return wide;
+    }
+    Length::from_m(stands.clamp(LEAST_STANDING * wide.to_m(), wide.to_m()))
+}
+
 impl Prepared {
     pub(super) fn new(band: &Band, build: &Build) -> Result<Self, BearingError> {
         let (shape, supports) =
@@ -227,7 +254,7 @@ impl Prepared {
         let holes = line.holes(band, &axis, &build.neck.drilled);
         let axis: Vec<AxisPoint> = axis.into_iter().map(|(_, point)| point).collect();
         let ends = axis.first().zip(axis.last()).ok_or(BearingError::NoNeck)?;
-        let joints = Joints::new(build, (ends.0.section, ends.1.section));
+        let joints = Joints::new(build, (ends.0.section, ends.1.section), stands(band, build));
         let alone = Neck::new(axis, supports, HeldAgainstTwist::Shoulder)?;
         Ok(Self { alone, supports, base: Base::new(band, build), joints, bends, holes })
     }

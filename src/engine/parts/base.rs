@@ -47,7 +47,9 @@ pub(super) fn base(
     let mut add = |kind: Kind, near: Plane, far: Plane, (from, to): (f64, f64)| {
         let cell = Cell::between(near, far, &ring(from, to)).ok_or(PartsError::Crossed(kind))?;
         let name = Name { kind, hand: None, number: 0 };
-        let mut part = Part::of(name, stuff, cell, ASIDE);
+        // The base is bent between pillar and soundbox, the feet from side to side.
+        let along = if kind == Kind::Base { [1.0, 0.0, 0.0] } else { ASIDE };
+        let mut part = Part::of(name, stuff, cell, along);
         // What of the tenon goes into it.
         let tip = walls.low.moved(deep);
         let end = if tip.at < far.at { tip } else { far };

@@ -32,7 +32,7 @@ pub const HAND_M: (f64, f64) = (0.100, 0.055);
 /// How far one reaches with the hand through a hole, and with the fingers alone. Common practice, no source.
 pub const REACH_M: (f64, f64) = (0.300, 0.080);
 /// A soundboard thinner than this at an end is said to be. Common practice, no source.
-pub const LEAST_BOARD_M: f64 = 0.0015;
+pub const LEAST_BOARD_M: f64 = 0.002;
 /// Sizes that differ by less are one. A choice of this program.
 const SAME_M: f64 = 1e-4;
 /// A harp that tips at less is said to. Common practice, no source.

@@ -149,7 +149,7 @@ pillar-also = Gibt keine Verbindung nach, wird sie auch gebogen, mit bis zu { $p
 
 joint-no-sizes = Nicht beurteilt: es sind keine Maße angegeben für das, was sie hält.
 joint-on-neck = { $lead }, am Holz des Halses.
-joint-on-pillar = { $lead }, am Holz der Säule.
+joint-on-pillar = { $lead }, am Holz von Säule oder Sockel. Beurteilt ist, was von der Säule neben der Decke auf dem Sockel steht.
 joint-no-limit = Von diesem Holz ist keine Grenze bekannt.
 joint-opens = Die Biegung überwiegt den Druck: sie würde eine Kante der Verbindung mit bis zu { $stress } MPa öffnen. Leimfuge und Dübel halten das; Leim auf Hirnholz hält wenig, und die Maße der Dübel sind hier nicht bekannt.
 box-no-sizes = Nicht beurteilt: die Maße von Zargen und Boden sind nicht angegeben.

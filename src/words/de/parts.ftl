@@ -71,7 +71,8 @@ to-player = zum Spieler hin
 aside = zur Seite
 tips = Die Harfe kippt { $way }, wenn man sie um { $angle }° neigt. Die Füße länger machen, oder das Gewicht tiefer legen.
 falls = Die Harfe steht nicht: sie fällt { $way }. Die Füße dorthin länger machen.
-not-judged = Nicht betrachtet: schwingende Saiten, das Spiel der Wirbel, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht mitgewogen. Vor dem Sägen nachmessen und prüfen, ob jedes Teil an das daneben passt.
+not-judged = Nicht betrachtet: schwingende Saiten, das Spiel der Wirbel, der Sockel und was den Korpus darauf hält, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht mitgewogen. Vor dem Sägen nachmessen und prüfen, ob jedes Teil an das daneben passt.
+neck-grain = Nicht beurteilt: Faser, die aus dem Hals ausläuft. Seine Bretter sind gerade, und seine Linie biegt bis zu { $angle }° von ihnen ab; die Schätzung unter „Lasten“ rechnet mit Fasern, die dem Hals folgen. Wo sie auslaufen, ist der Hals schwächer als gezeigt: ihn aus Lagen verleimen, deren Fasern sich kreuzen, oder aus Sperrholz.
 bent-not-judged = Nicht beurteilt: ob sich der Boden so weit biegen lässt, ohne zu brechen, und was sein Bogen zur Festigkeit des Korpus beiträgt, die mit einem flachen Boden gerechnet ist.
 
 ## Ihre Schablonen

@@ -149,7 +149,7 @@ pillar-also = If no joint gives, it is also bent by up to { $plane } in the plan
 
 joint-no-sizes = Not judged: no sizes are given for what holds it.
 joint-on-neck = { $lead }, on the wood of the neck.
-joint-on-pillar = { $lead }, on the wood of the pillar.
+joint-on-pillar = { $lead }, on the wood of pillar or base. It is judged on what of the pillar stands on the base beside the soundboard.
 joint-no-limit = No limit is known for this wood.
 joint-opens = Bending outweighs the push: it would open an edge of the joint with up to { $stress } MPa. The glue line and dowels hold that; glue on end grain holds little, and the sizes of dowels are not known here.
 box-no-sizes = Not judged: no sizes are given for its sides and back.

@@ -71,7 +71,8 @@ to-player = to the player
 aside = to a side
 tips = The harp tips { $way } when it is tilted by { $angle }°. Make its feet longer or lower its weight.
 falls = The harp does not stand: it falls { $way }. Make its feet longer that way.
-not-judged = Not looked at: strings in motion, the play of pins, and how the parts are clamped and glued. Metal, strings, glue and finish are not weighed. Measure before you saw, and try the fit of each part on the part beside it.
+not-judged = Not looked at: strings in motion, the play of pins, the base and what holds the soundbox on it, and how the parts are clamped and glued. Metal, strings, glue and finish are not weighed. Measure before you saw, and try the fit of each part on the part beside it.
+neck-grain = Not judged: grain that runs out of the neck. Its planks are straight, and its line turns from them by up to { $angle }°; the estimate under Loads takes the grain to follow the neck. Where it runs out, the neck is weaker than shown: glue it up of layers whose grain crosses, or of plywood.
 bent-not-judged = Not judged: whether the back can be bent so far without breaking, and what its bend does for the strength of the soundbox, which is worked out with a flat back.
 
 ## Their templates

@@ -149,7 +149,7 @@ pillar-also = Si aucun assemblage ne cède, elle est aussi fléchie, jusqu’à 
 
 joint-no-sizes = Non jugé : aucune mesure n’est donnée de ce qui le tient.
 joint-on-neck = { $lead }, sur le bois de la console.
-joint-on-pillar = { $lead }, sur le bois de la colonne.
+joint-on-pillar = { $lead }, sur le bois de la colonne ou du socle. Est jugé ce qui de la colonne repose sur le socle à côté de la table.
 joint-no-limit = On ne connaît pas de limite pour ce bois.
 joint-opens = La flexion l’emporte sur la poussée : elle ouvrirait un bord de l’assemblage avec jusqu’à { $stress } MPa. Colle et tourillons tiennent cela ; la colle sur bois de bout tient peu, et les mesures des tourillons ne sont pas connues ici.
 box-no-sizes = Non jugé : les mesures des éclisses et du fond ne sont pas données.

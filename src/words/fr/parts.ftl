@@ -71,7 +71,8 @@ to-player = vers le musicien
 aside = de côté
 tips = La harpe bascule { $way } quand on la penche de { $angle }°. Allongez ses pieds ou abaissez son poids.
 falls = La harpe ne tient pas debout : elle tombe { $way }. Allongez ses pieds de ce côté.
-not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles, et le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
+not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles, le socle et ce qui y tient la caisse, et le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
+neck-grain = Non jugé : le fil qui sort de la console. Ses planches sont droites, et sa ligne s’en écarte jusqu’à { $angle }° ; l’estimation sous Charges prend un fil qui suit la console. Là où il sort, la console est plus faible qu’indiqué : collez-la en couches dont le fil se croise, ou prenez du contreplaqué.
 bent-not-judged = Non jugé : si le fond peut être cintré à ce point sans rompre, et ce que son arc apporte à la résistance de la caisse, qui est calculée avec un fond plat.
 
 ## Leurs gabarits
