@@ -28,9 +28,9 @@ fn through_m(made: &Parts, kind: Kind, hole: &Hole, knot: Spot) -> (f64, bool) {
     let from = [0, 1, 2].map(|axis| hole.at[axis] + hole.deep.to_m() * hole.way[axis]);
     let long = [0, 1, 2].map(|axis| (knot[axis] - from[axis]).powi(2)).iter().sum::<f64>().sqrt();
     let step = 1e-4;
-    let steps = (long / step).floor() as u32;
     let at = |far: f64| [0, 1, 2].map(|axis| from[axis] + far * hole.way[axis]);
-    let met = (0..steps).filter(|one| within(at((f64::from(*one) + 0.5) * step))).count();
+    let places = (0_u32..).map(|one| (f64::from(one) + 0.5) * step);
+    let met = places.take_while(|far| *far < long).filter(|far| within(at(*far))).count();
     (met as f64 * step, within(at(long - 1e-6)) && within(at(long + 1e-6)))
 }
 
@@ -111,7 +111,7 @@ fn planks_are_no_thicker_than_they_come_and_few_of_them_differ() {
                 assert!((-1e-6..4.0 + 1e-6).contains(&over), "{}: {over} mm off", sample.key);
             }
         }
-        let mut own: Vec<String> = made.blanks.iter().map(|blank| key(blank)).collect();
+        let mut own: Vec<String> = made.blanks.iter().map(key).collect();
         own.sort();
         own.dedup();
         assert!(made.nests.len() < own.len(), "{}: {} of {own:?}", sample.key, made.nests.len());
