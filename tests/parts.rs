@@ -319,10 +319,10 @@ fn findings_say_what_is_wrong_and_only_then() {
         (
             |design| {
                 let face = &mut design.geometry.joints.foot;
-                (face.face_width_mm, face.face_height_mm) = (40.0, 70.0);
+                (face.face_width_mm, face.face_height_mm) = (60.0, 70.0);
             },
             |finding| {
-                matches!(finding, Finding::FaceTooLarge { at: Joint::Foot, across: false, .. })
+                matches!(finding, Finding::FaceTooLarge { at: Joint::Foot, across: true, .. })
             },
         ),
     ];

@@ -30,7 +30,7 @@ use thiserror::Error;
 pub use self::bent::Sheet;
 pub use self::knots::Knot;
 pub use self::name::{Hand, Kind, Name};
-pub use self::neck::{LEAST_CHEEK_MM, layers};
+pub use self::neck::{capital_m, layers};
 pub use self::outline::{FLATNESS_M, area, flat, hull};
 pub use self::part::{Face, Hole, HoleKind, Part, Stuff};
 pub use self::solid::{Cell, Plane, Spot};

@@ -197,22 +197,34 @@ fn the_foot_presses_on_what_of_the_pillar_stands_on_the_base() {
         let (shape, build) = (&resolved.geometry, &resolved.build());
         let frame = borne(&band, &resolved.harp, &analysis, shape, build).bearing.frame;
         let frame = frame.expect("a frame");
-        let uses = frame.foot.judged.ends.iter().flat_map(|end| &end.uses);
-        let pressed: Vec<f64> = uses
-            .filter(|used| used.aspect == Aspect::PressedAcross)
-            .map(|used| used.stress.to_pa())
-            .collect();
-        // With no moment the push is spread over all of the face; with one it is more, up to four times and what the tenon adds.
-        let push = frame.reactions.pillar.to_n();
-        let even = push / (wide * 1e-3 * design.geometry.pillar.depth_mm);
         assert!(wide < 1e-3 * design.geometry.pillar.width_mm, "{}: cut back", sample.key);
-        for stress in pressed.iter() {
-            assert!(
-                *stress > 0.85 * even && *stress < 4.0 * even,
-                "{}: {stress} {even}",
-                sample.key
-            );
-        }
-        assert!(!pressed.is_empty(), "{}", sample.key);
+        let ends = frame
+            .counted()
+            .filter_map(|frame| pressed(frame.pillar[1], wide, design.geometry.pillar.depth_mm));
+        let by_hand = ends.fold(0.0, f64::max);
+        let uses = frame.foot.judged.ends.iter().flat_map(|end| &end.uses);
+        let across = uses.filter(|used| used.aspect == Aspect::PressedAcross);
+        let most = across.map(|used| used.stress.to_pa()).fold(0.0, f64::max);
+        // The base cuts a pillar that leans a little.
+        assert!(
+            by_hand > 0.0 && (most / by_hand - 1.0).abs() < 1e-4,
+            "{}: {most} {by_hand}",
+            sample.key
+        );
     }
+}
+
+/// What a push off the middle of a face makes of it, by hand: it presses on the part of the face about whose middle it acts,
+/// at least half of it either way (after G. G. Meyerhof, from memory); what moment is left opens one edge and presses the
+/// other, half of the face apart.
+fn pressed(cut: [f64; 6], wide_m: f64, deep_mm: f64) -> Option<f64> {
+    let (push, deep_m) = (-cut[0], 1e-3 * deep_mm);
+    let one_way = |moment: f64, size: f64| {
+        let off = (moment.abs() / push).min(0.25 * size);
+        let left = (moment.abs() - 0.25 * size * push).max(0.0);
+        (size - 2.0 * off, left / (0.5 * size))
+    };
+    let (along, more) = one_way(cut[5], wide_m);
+    let (across, more_aside) = one_way(cut[4], deep_m);
+    (push > 0.0).then(|| (push + more + more_aside) / (along * across))
 }

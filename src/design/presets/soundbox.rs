@@ -13,7 +13,8 @@ use crate::engine::structure::frame::Point;
 const HOLE_BESIDE_MM: f64 = 3.0;
 const BAY_MM: f64 = 185.0;
 const MOST_HOLES: u32 = 6;
-/// From the middle of the lowest string to the foot block where it lies along the base, at least, in mm.
+/// From the middle of the lowest string to the foot block where it lies along the base, at least, in mm. Common
+/// practice, no source.
 const STRING_OFF_BLOCK_MM: f64 = 6.0;
 
 /// How thick the board must be at the highest string, so that it is not worked too thin at its upper end.

@@ -210,17 +210,18 @@ fn at_pins(making: &Making<'_>) -> Vec<Finding> {
     all
 }
 
-/// Glued faces that are larger than the parts have them. That of the pillar's top is made as high as is asked, by a capital.
+/// Glued faces that are larger than the parts have them. That of the pillar's top is made as high as is asked, by a capital;
+/// that of its foot is judged no higher than it stands.
 fn at_joints(making: &Making<'_>) -> Vec<Finding> {
     let (build, mut all) = (making.build, Vec::new());
     let neck = build.neck.thickness;
-    let pillar = (build.pillar.depth, build.pillar.width);
+    let pillar = build.pillar.depth;
     let end = making.band.neck.as_ref().and_then(|shape| shape.centre.first());
     let deep = end.map_or(Length::from_m(f64::INFINITY), |end| end.depth);
     let drawn = [
         (Joint::Shoulder, (neck, Some(deep))),
-        (Joint::Head, (Length::from_m(neck.to_m().min(pillar.0.to_m())), None)),
-        (Joint::Foot, (pillar.0, Some(pillar.1))),
+        (Joint::Head, (Length::from_m(neck.to_m().min(pillar.to_m())), None)),
+        (Joint::Foot, (pillar, None)),
     ];
     for (joint, (at, (wide, high))) in build.joints.iter().zip(drawn) {
         let Some(face) = joint.face else { continue };

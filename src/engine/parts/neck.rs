@@ -10,6 +10,7 @@ use super::part::{Face, Hole, HoleKind, Part};
 use super::solid::{Cell, Plane, SAME_M, Spot, dot, minus, plus, times, unit};
 use super::walls::{ASIDE, Walls, spot};
 use super::{Making, NoRoom, PartsError};
+use crate::engine::bearing::Build;
 use crate::engine::geometry::NeckShape;
 use crate::engine::structure::frame::Point;
 use crate::engine::units::Length;
@@ -18,8 +19,8 @@ use crate::engine::units::Length;
 const LEAST_TENON_M: f64 = 0.012;
 /// Wood left between the end of a tenon and the edge of the part that takes it. Common practice, no source.
 pub(super) const BEYOND_TENON_M: f64 = 0.010;
-/// A cheek of a capital thinner than this is none, in mm. A choice of this program.
-pub const LEAST_CHEEK_MM: f64 = 1.0;
+/// A cheek of a capital thinner than this is none. A choice of this program.
+const LEAST_CHEEK_M: f64 = 0.001;
 /// How far a cheek goes down the pillar: at least so far, and so many times its thickness, so that its glue bears a quarter
 /// of the stress on the face at most. A choice of this program.
 const CHEEK_DOWN: (f64, f64) = (0.060, 4.0);
@@ -72,7 +73,7 @@ impl Stands {
         let half = 0.5 * pillar.width.to_m();
         let rear = Plane::through(foot, right).moved(half);
         let front = Plane::through(foot, times(-1.0, right)).moved(half);
-        let capital_m = capital_m(making);
+        let capital_m = capital_m(making.build);
         let (head_rear, head_front) = (rear.moved(capital_m), front.moved(capital_m));
         let crossed = PartsError::Crossed(Kind::Neck);
         let off = |plane: Plane, side: f64| move |at: Node| side * plane.off(place(at));
@@ -188,11 +189,12 @@ impl Stands {
     }
 }
 
-/// How far the face on which the neck is glued reaches beyond the pillar on each side, in the plane of the strings.
-fn capital_m(making: &Making<'_>) -> f64 {
-    let face = making.build.joints[1].face.map_or(0.0, |face| face.depth().to_m());
-    let beyond = 0.5 * (face - making.build.pillar.width.to_m());
-    if 1e3 * beyond < LEAST_CHEEK_MM { 0.0 } else { beyond }
+/// How far the face on which the neck is glued reaches beyond the pillar on each side, in the plane of the strings, in
+/// metres; 0 where no capital is made.
+pub fn capital_m(build: &Build) -> f64 {
+    let face = build.joints[1].face.map_or(0.0, |face| face.depth().to_m());
+    let beyond = 0.5 * (face - build.pillar.width.to_m());
+    if beyond < LEAST_CHEEK_M { 0.0 } else { beyond }
 }
 
 const fn alone(kind: Kind) -> Name {

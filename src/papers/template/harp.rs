@@ -13,7 +13,7 @@ use crate::design::document::Design;
 use crate::design::resolve::{Drills, Resolved};
 use crate::engine::analysis::Analysis;
 use crate::engine::geometry::{Band, Contact, Placed, lay_out};
-use crate::engine::parts::LEAST_CHEEK_MM;
+use crate::engine::parts::capital_m;
 use crate::engine::pitch::{Letter, Note};
 use crate::engine::structure::frame;
 use crate::engine::units::Length;
@@ -68,7 +68,7 @@ pub fn template(design: &Design, resolved: &Resolved, analysis: &Analysis) -> Te
             numbers(&band, placed, note, angle_deg)
         };
         vec![
-            layer(LayerKind::Outline, outline(&band, capital_mm(design))),
+            layer(LayerKind::Outline, outline(&band, over_capital_mm(resolved))),
             layer(LayerKind::Board, vec![line(band.board.0, band.board.1)]),
             layer(LayerKind::Pillar, pillar(&band, resolved.geometry.pillar_width)),
             layer(LayerKind::Strings, placed.iter().map(|placed| string(placed)).collect()),
@@ -274,10 +274,11 @@ fn numbers(band: &Band, placed: &Placed, note: Option<Note>, angle_deg: f64) -> 
     ]
 }
 
-/// How far from the middle of the pillar the neck ends where it goes over a capital, as `engine::parts` makes one; else 0.
-fn capital_mm(design: &Design) -> f64 {
-    let (face, pillar) = (design.geometry.joints.head.face_height_mm, &design.geometry.pillar);
-    if 0.5 * (face - pillar.width_mm) < LEAST_CHEEK_MM { 0.0 } else { 0.5 * face }
+/// How far from the middle of the pillar the neck ends where it goes over a capital, in mm; else 0.
+fn over_capital_mm(resolved: &Resolved) -> f64 {
+    let build = resolved.build();
+    let beyond = 1e3 * capital_m(&build);
+    if beyond > 0.0 { 0.5 * build.pillar.width.to_mm() + beyond } else { 0.0 }
 }
 
 /// Both edges of the neck, joined at its ends: as far away from the middle of the pillar as is said, where that is above 0.

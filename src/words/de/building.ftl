@@ -34,7 +34,7 @@ pillar-tenons = { $count ->
    *[other] Ihre { $count } Zapfen
 } schneiden und anpassen, bevor etwas geleimt wird.
 tenon-head = Oben ist der Zapfen quer zur Harfe { $thick } mm dick und { $deep } mm lang.
-tenon-foot = Am Fuß ist der Zapfen quer zur Harfe { $thick } mm dick und { $deep } mm lang, durch den Sockel in den vorderen Fuß.
+tenon-foot = Am Fuß ist der Zapfen quer zur Harfe { $thick } mm dick und { $deep } mm lang.
 pillar-capital = Ist die Säule gehobelt, die zwei Backen des Kapitells vorn und hinten an sie leimen, die Faser längs der Säule, bevor ihr oberes Ende und ihre Zapfen geschnitten werden. Der Hals wird auf Säule und Backen zugleich geleimt.
 sides = Die Zargen
 sides-cut = Zwei Zargen von { $thick } mm Dicke sägen, die eine das Spiegelbild der anderen. Ihre Kanten sind schräg: die Schablone zeigt die hintere Kante gestrichelt.

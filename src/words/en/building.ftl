@@ -37,7 +37,7 @@ pillar-tenons = Cut { $count ->
    *[other] them
 } before anything is glued.
 tenon-head = At its top the tenon is { $thick } mm thick across the harp and { $deep } mm long.
-tenon-foot = At its foot the tenon is { $thick } mm thick across the harp and { $deep } mm long, through the base into the front foot.
+tenon-foot = At its foot the tenon is { $thick } mm thick across the harp and { $deep } mm long.
 pillar-capital = Once the pillar is planed, glue the two cheeks of the capital to its front and its back, with their grain along it, before you cut its upper end or its tenons. The neck is glued to pillar and cheeks together.
 sides = The sides
 sides-cut = Saw two sides, { $thick } mm thick, as mirror images. Their edges are bevelled: the template shows the far edge dashed.

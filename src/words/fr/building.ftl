@@ -34,7 +34,7 @@ pillar-tenons = { $count ->
    *[other] Taillez ses { $count } tenons et ajustez-les
 } avant tout collage.
 tenon-head = En haut, le tenon a { $thick } mm d’épaisseur en travers de la harpe et { $deep } mm de long.
-tenon-foot = Au pied, le tenon a { $thick } mm d’épaisseur en travers de la harpe et { $deep } mm de long, à travers le socle jusque dans le pied avant.
+tenon-foot = Au pied, le tenon a { $thick } mm d’épaisseur en travers de la harpe et { $deep } mm de long.
 pillar-capital = Une fois la colonne rabotée, collez-y les deux joues du chapiteau, devant et derrière, le fil dans le sens de la colonne, avant d’en couper le bout du haut et les tenons. La console se colle à la fois sur la colonne et sur les joues.
 sides = Les éclisses
 sides-cut = Sciez deux éclisses de { $thick } mm, en miroir. Leurs chants sont en biais : le gabarit montre l’arête arrière en tirets.
