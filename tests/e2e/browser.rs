@@ -144,6 +144,11 @@ impl Browser {
         report.as_str().map(str::to_owned)
     }
 
+    /// Waits until the page has fetched all its parts.
+    pub async fn until_parts_have_come(&self) {
+        self.until_within(PATIENCE_WITH_PARTS, PARTS_HAVE_COME, "the parts of the app").await;
+    }
+
     /// Opens an address and waits until the app has taken the place of the shell.
     pub async fn open_first_screen(&self, url: &str) {
         self.goto(url).await;

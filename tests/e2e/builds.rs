@@ -82,6 +82,8 @@ pub async fn visit(browser: &Browser, site: &Site) -> String {
     browser.goto(&site.url()).await;
     browser.until(STANDS, "the chart").await;
     let build = browser.ask(BUILD).await.as_str().unwrap_or_default().to_owned();
+    // What still comes through a worker breaks off where that worker is stopped below.
+    browser.until_parts_have_come().await;
     browser.until_kept_offline().await;
     browser.ask(UPDATED).await;
     at_rest(browser).await;
