@@ -16,7 +16,7 @@ const CEILINGS = {
   windows: 119_000, // the sheet in which fingers type; the curves in words and as a table; earlier states and the order of the list of designs; the list of what a String cell could hold is in it, and the bin and the backup
   papers: 122_500, // the harp strung one string at a time; the tuning sheet with its keys
   files: 27_000, // what the menus hold, what changes the chart, pasting
-  wood: 121_000, // what a maker must be told of tenons, pins, bolts and grain; the harp part by part: drawn, in space, listed, with sizes and prices, a bent back, and grips in the drawing; templates, guides for the drill, cutting list and order of building; the way to what is missing and the usual soundbox
+  wood: 122_500, // what holds the soundbox on the base, and how far; what a maker must be told of tenons, pins, bolts and grain; the harp part by part: drawn, in space, listed, with sizes and prices, a bent back, and grips in the drawing; templates, guides for the drill, cutting list and order of building; the way to what is missing and the usual soundbox
   hearing: 118_000, // sound, tuner, settling; 50 of it the module that renders sound and listens in a worker, built to be quick, with its scripts; the tuner leads by the plan, notes into the log, and has single levers
   help: 20_000, // the questions beside findings and below the chart; About, with the list of licences
   "words-de": 90_000, // all sentences, fetched by whoever reads them in this language

@@ -7,6 +7,8 @@ mod bent;
 mod building;
 #[path = "parts/grips.rs"]
 mod grips;
+#[path = "parts/held.rs"]
+mod held;
 #[path = "parts/joined.rs"]
 mod joined;
 #[path = "parts/list.rs"]

@@ -258,6 +258,10 @@ fn the_parts_of_a_new_harp_fit_and_leave_nothing_to_say() {
         let said: Vec<String> = parts.findings.iter().map(words::sentence).collect();
         assert_eq!(said, [""; 0], "{at}");
         assert_eq!(parts.wrong, [""; 0], "{at}");
+        let held = parts.holding.map(|holding| [holding.glue.ratio(), holding.base.ratio()]);
+        for ratio in held.expect("a base") {
+            assert!(ratio.is_some_and(|ratio| ratio > 0.05 && ratio < 0.9), "{at}: {held:?}");
+        }
         assert_eq!(clashes(&parts.whole), [], "{at}");
         let (met, missing) = fits(&parts.whole);
         assert!(!met.is_empty() && missing.is_empty(), "{at}: {missing:?}");

@@ -562,6 +562,12 @@ mod tests {
             let (bearing, words) = told(&sample.design());
             let state = verdict(&bearing);
             assert!(!state.short.contains("at most"), "{state:?}");
+            // The line of a neck leaves the grain of its planks; that of plywood has plies either way.
+            assert!(state.full.contains("grain that runs out of the neck"), "{state:?}");
+            let mut design = sample.design();
+            design.geometry.neck.wood = "birch-plywood".to_owned();
+            let full = verdict(&told(&design).0).full;
+            assert!(!full.contains("grain that runs out"), "{full}");
             let over = |part: &PartWords| part.ratio.is_some_and(|ratio| ratio.1 > 1.0);
             assert_eq!(state.finding.is_some(), words.iter().any(over), "{}", sample.key);
         }

@@ -8,13 +8,16 @@ pub mod words;
 use std::fmt::Write as _;
 
 use self::sizes::PartSize;
+use super::display::tension_with_unit;
 use super::document::Design;
 use super::resolve::resolve;
 use crate::engine::analysis::{StringFigures, analyse};
+use crate::engine::bearing::bear_frame;
 use crate::engine::geometry::{Band, lay_out};
 use crate::engine::parts::cutting::{Blank, Counts, Nest, blanks, counts, nests};
 use crate::engine::parts::findings::{Finding, findings};
 use crate::engine::parts::grips::{Grip, grips};
+use crate::engine::parts::holding::{Holding, holding};
 use crate::engine::parts::{
     Balance, Making, PartsError, Weight, Whole, balance, shoulder_of, weight, whole,
 };
@@ -30,6 +33,12 @@ pub struct Parts {
     pub whole: Whole,
     /// What is worth saying of them.
     pub findings: Vec<Finding>,
+    /// What holds the soundbox on the base, where the frame bears something.
+    pub holding: Option<Holding>,
+    /// The same pull in the design's unit.
+    pub pull: String,
+    /// How far the neck turns from the grain of its planks, where that is more than a little.
+    pub runs_out_rad: Option<f64>,
     /// What they weigh.
     pub weight: Weight,
     /// How the harp stands.
@@ -69,7 +78,13 @@ pub fn parts(design: &Design) -> Result<Parts, PartsError> {
         proportions: &sizes::proportions(&design.geometry),
     };
     let whole = whole(&making)?;
-    let (findings, counts) = (findings(&making, &whole), counts(&making, &whole));
+    let (mut findings, counts) = (findings(&making, &whole), counts(&making, &whole));
+    let frame = bear_frame(&band, &analysis, &resolved.geometry, &build).1.ok();
+    let holding = frame.as_ref().and_then(|frame| holding(&making, &whole, frame));
+    if let Some(holding) = &holding {
+        holding.tell(&mut findings);
+    }
+    let pull = holding.map(|holding| tension_with_unit(holding.pull, design.units.force));
     let weight = weight(&whole);
     let balance = balance(&whole, &weight, shoulder_of(&whole));
     let stock = sizes::stock(&design.geometry);
@@ -85,6 +100,9 @@ pub fn parts(design: &Design) -> Result<Parts, PartsError> {
         band,
         whole,
         findings,
+        holding,
+        pull: pull.unwrap_or_else(|| "–".into()),
+        runs_out_rad: frame.and_then(|frame| frame.neck.runs_out_rad),
         weight,
         balance,
         blanks,

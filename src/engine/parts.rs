@@ -5,7 +5,7 @@
 //! strings and the middle of the board lie at 0, the neck and the pillar beside them on the side that is below 0, as the
 //! frame is reckoned. The strings' side is above 0.
 //!
-//! In order, each using those before it: `name`, `solid`, `outline`, `bent`, `part`, `walls`, `soundbox`, `neck`, `base`, `knots`, then `weight`,
+//! In order, each using those before it: `name`, `solid`, `outline`, `bent`, `part`, `walls`, `soundbox`, `neck`, `base`, `knots`, then `weight`, `holding`,
 //! `fits`, `findings`, `grips` and `cutting`, which look at all of it.
 
 mod base;
@@ -14,6 +14,7 @@ pub mod cutting;
 pub mod findings;
 pub mod fits;
 pub mod grips;
+pub mod holding;
 mod knots;
 mod name;
 mod neck;

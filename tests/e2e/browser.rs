@@ -60,7 +60,7 @@ pub struct Browser {
 }
 
 /// Whether the module of every part was fetched.
-const PARTS_HAVE_COME: &str = include_str!("come.js");
+pub const PARTS_HAVE_COME: &str = include_str!("come.js");
 
 /// What a page that does not come to what is waited for tells of itself.
 const SITUATION: &str = include_str!("situation.js");
@@ -142,11 +142,6 @@ impl Browser {
         self.until_within(PATIENCE_WITH_PARTS, &come, "the parts of the app").await;
         let report = self.ask("return document.getElementById('fault')?.report ?? null").await;
         report.as_str().map(str::to_owned)
-    }
-
-    /// Waits until the page has fetched all its parts.
-    pub async fn until_parts_have_come(&self) {
-        self.until_within(PATIENCE_WITH_PARTS, PARTS_HAVE_COME, "the parts of the app").await;
     }
 
     /// Opens an address and waits until the app has taken the place of the shell.

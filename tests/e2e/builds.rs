@@ -8,7 +8,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
-use crate::browser::{Browser, Screen};
+use crate::browser::{Browser, PARTS_HAVE_COME, Screen};
 use crate::opening::{change, copy_of_build};
 use crate::server::Site;
 
@@ -83,7 +83,7 @@ pub async fn visit(browser: &Browser, site: &Site) -> String {
     browser.until(STANDS, "the chart").await;
     let build = browser.ask(BUILD).await.as_str().unwrap_or_default().to_owned();
     // What still comes through a worker breaks off where that worker is stopped below.
-    browser.until_parts_have_come().await;
+    browser.until(PARTS_HAVE_COME, "the parts of the app").await;
     browser.until_kept_offline().await;
     browser.ask(UPDATED).await;
     at_rest(browser).await;

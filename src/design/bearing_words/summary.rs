@@ -65,6 +65,7 @@ fn not_judged(bearing: &Bearing, parts: &[(String, Share)]) -> String {
         }
         if frame.used(Part::Neck).is_some() {
             all.extend(neck::not_judged(frame).map(|of| aspect(of).to_owned()));
+            all.extend(frame.neck.runs_out_rad.map(|_| say::GRAIN_OF_NECK.into()));
         }
         let joints = [
             (Part::Shoulder, &frame.shoulder.judged),

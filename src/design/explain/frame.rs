@@ -125,6 +125,7 @@ pub(super) const LOADS: Written = Written {
         Said(page::LOADS_PILLAR_ONLY_PUSHES_DOES),
         Said(page::LOADS_JOINT_SIZES_FACES_BEAR),
         Said(page::LOADS_JOINT_WITHOUT_SIZES_LOOKED),
+        Said(page::LOADS_BASE_STIFF_TURNS),
         Said(page::LOADS_SOUNDBOX_TUBE_THIN_WALLS),
         Said(page::LOADS_BOARD_PLATE_STIFF_ALONG),
         Said(page::LOADS_LINERS_SIDES_HOLD_EDGES),

@@ -430,7 +430,7 @@ impl Model<'_> {
                 does.push(say::shoulder_bolts(&block, &neck));
             }
         }
-        does.push(say::SHOULDER_GLUE.into());
+        does.push(say::shoulder_glue(&self.parts.pull));
         step(say::SHOULDER, does, self.standing())
     }
 

@@ -1,16 +1,13 @@
 //! What is worth saying of the parts, in sentences.
 
 use super::Parts;
-use crate::design::display::decimals;
+use crate::design::display::{decimals, percent};
 use crate::design::letters::capital;
 use crate::engine::bearing::Part;
 use crate::engine::parts::findings::{Finding, HAND_M, Tip};
 use crate::engine::parts::{HoleKind, Kind, NoRoom};
 use crate::engine::units::Length;
 use crate::words::{Words, frame, parts as say};
-
-/// A neck whose line turns from its grain by less is taken as one whose grain follows it. A choice of this program.
-const LEAST_TURN_DEG: f64 = 5.0;
 
 /// A length to a tenth of a millimetre, with the decimal sign of the language.
 fn mm(length: Length) -> String {
@@ -67,6 +64,8 @@ pub fn sentence(finding: &Finding) -> String {
             let way = if *across { say::FACE_ACROSS } else { say::FACE_HIGH };
             say::face_too_large(&mm(*drawn), &mm(*given), &joint, &way)
         }
+        Finding::BaseOpens { ratio } => say::base_opens(&share(*ratio)),
+        Finding::BaseBends { ratio } => say::base_bends(&share(*ratio)),
         Finding::NeckBeside { by, wanted } => say::neck_beside(&mm(*by), &whole(*wanted)),
         Finding::RibNarrowed { from, to } => say::rib_narrowed(&mm(*from), &mm(*to)),
         Finding::BarAtRib { pair } => say::bar_at_rib(pair),
@@ -93,20 +92,17 @@ pub fn sentence(finding: &Finding) -> String {
     }
 }
 
-/// How far the line of the neck turns from the straight grain of its planks, where that is more than a little.
-fn neck_grain(parts: &Parts) -> Option<String> {
-    let neck = parts.whole.of(Kind::Neck).next().filter(|neck| !neck.stuff.is_sheet)?;
-    let along = neck.face.u;
-    let stations = &parts.band.neck.as_ref()?.centre;
-    let turned = stations.windows(2).map(|pair| {
-        let way =
-            [pair[1].at.x.to_m() - pair[0].at.x.to_m(), pair[1].at.y.to_m() - pair[0].at.y.to_m()];
-        let (cos, sin) =
-            (way[0] * along[0] + way[1] * along[1], way[0] * along[1] - way[1] * along[0]);
-        sin.abs().atan2(cos.abs()).to_degrees()
-    });
-    let most = turned.fold(0.0, f64::max);
-    (most > LEAST_TURN_DEG).then(|| say::neck_grain(&decimals(most, 0)))
+/// What holds the soundbox on the base, and how far that is used.
+fn held(parts: &Parts) -> Option<String> {
+    let holding = parts.holding?;
+    Some(match holding.glue.ratio().zip(holding.base.ratio()) {
+        Some((glue, base)) => say::held(&share(base), &share(glue), &parts.pull),
+        None => say::held_unjudged(&parts.pull),
+    })
+}
+
+fn share(ratio: f64) -> String {
+    percent(100.0 * ratio)
 }
 
 /// All that is said of the parts, and last what they do not tell.
@@ -117,7 +113,9 @@ pub fn told(parts: &Parts) -> Vec<String> {
     if parts.whole.of(Kind::Back).any(|back| back.sheet.is_some()) {
         all.push(say::BENT_NOT_JUDGED.into());
     }
-    all.extend(neck_grain(parts));
+    all.extend(held(parts));
+    let turned = parts.runs_out_rad.map(f64::to_degrees);
+    all.extend(turned.map(|most| say::neck_grain(&decimals(most, 0))));
     all.push(say::NOT_JUDGED.into());
     all
 }

@@ -35,6 +35,8 @@ pub(super) const FLOOR_MM: f64 = 1200.0;
 /// From this length on a base reaches farther behind, by so much for each millimetre. Common practice, no source.
 const STANDS_MM: f64 = 1040.0;
 const BEHIND_EACH: f64 = 0.28;
+/// How thick the base of a pedal harp is, in mm. Common practice, no source.
+const PEDAL_BASE_MM: f64 = 24.0;
 /// How deep a soundbox is made at its lower end at most before its walls grow thicker, over the width of its board.
 const MOST_DEPTH: f64 = 0.65;
 /// How far up its thicker board the lowest string of a pedal harp begins, in mm. Common practice, no source.
@@ -100,7 +102,7 @@ pub fn build(design: &mut Design, kind: &Kind) {
     meant = widen_liners(design, meant);
     // Now the soundbox pushes the board as well.
     for _ in 0..MOST_TRIES {
-        take_foot_block(&mut design.geometry, &meant.band);
+        take_foot_block(&mut design.geometry, &meant.band, pedal);
         take_braces(&mut design.geometry, &meant.band);
         meant = meant.again(design);
         let bearing = meant.pushed();
@@ -163,6 +165,7 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64, (is_pedal, is_tenoned): 
     let usual = PartSize::BaseBehind.usual();
     let behind = usual + (BEHIND_EACH * (longest_mm - STANDS_MM).max(0.0)).round();
     with_entry(geometry, PartSize::BaseBehind.key(), (behind > usual).then(|| behind.to_string()));
+    with_entry(geometry, PartSize::Base.key(), is_pedal.then(|| PEDAL_BASE_MM.to_string()));
 }
 
 /// How far a board is used up at most in the aspects that count.

@@ -25,8 +25,11 @@ pub(super) fn least_treble_mm(bass_mm: f64, band: &Band) -> f64 {
     (2.0 * (least_mm + bass_mm * beyond) / (1.0 + beyond)).ceil() / 2.0
 }
 
+/// How long the foot block of a pedal harp is along the base, in mm, which the strings pull up hardest. Common practice, no source.
+const PEDAL_BLOCK_MM: f64 = 30.0;
+
 /// Takes the usual foot block, or as much of it as leaves room to the knot of the lowest string.
-pub(super) fn take_foot_block(geometry: &mut GeometrySpec, band: &Band) {
+pub(super) fn take_foot_block(geometry: &mut GeometrySpec, band: &Band, is_pedal: bool) {
     let (Some(first), Some(last)) = (band.holes.first(), band.holes.last()) else { return };
     let board = &geometry.board;
     let below = apart_mm(last.board, band.board.0) / apart_mm(last.board, first.board).max(1.0);
@@ -37,8 +40,9 @@ pub(super) fn take_foot_block(geometry: &mut GeometrySpec, band: &Band) {
     let free_mm = (string_mm - thick_mm / cos - STRING_OFF_BLOCK_MM).floor();
     let usual = PartSize::FootBlock.usual();
     let least = PartSize::FootBlock.row().sensible.0;
-    let shorter = (free_mm < usual).then(|| free_mm.max(least).to_string());
-    with_entry(geometry, PartSize::FootBlock.key(), shorter);
+    let long_mm = free_mm.min(if is_pedal { PEDAL_BLOCK_MM } else { usual }).max(least);
+    let other = (long_mm - usual).abs() > 0.0;
+    with_entry(geometry, PartSize::FootBlock.key(), other.then(|| long_mm.to_string()));
 }
 
 /// Makes the board so wide at its upper end that it carries the whole neck with what holds it, and that a hand goes through

@@ -295,10 +295,12 @@ fn neck(
     let mut layers = Layered::default();
     let mut rolling = is_plywood.then(|| Rolling::of_plywood(wood.rolling));
     let mut face_shear = if is_plywood { wood.rolling } else { allowable.shear };
-    if let Some(laminate) = laminate(given, slope) {
+    let laminate = laminate(given, slope);
+    let of_planks = laminate.is_some() || !is_plywood;
+    if let Some(laminate) = &laminate {
         let moduli = laminate.moduli();
         rim = holes::rim((moduli.along, moduli.across), moduli.shear, POISSON);
-        (allowable, torsion_modulus, layers) = layered(&laminate);
+        (allowable, torsion_modulus, layers) = layered(laminate);
         (rolling, face_shear) = (laminate.rolling(), laminate.face_shear());
     }
     NeckParts {
@@ -310,6 +312,7 @@ fn neck(
         rim,
         plates: plates(given, &wood, face_shear),
         creep_ratio: creep,
+        of_planks,
         drilled,
         sections,
     }

@@ -142,6 +142,19 @@ impl MiddleLine {
         all
     }
 
+    /// How far it turns at most from the straight way between its ends, up to a right angle.
+    pub(super) fn turns_rad(&self) -> f64 {
+        let way = |from: (f64, f64), to: (f64, f64)| (to.0 - from.0, to.1 - from.1);
+        let ends = self.places.first().zip(self.places.last());
+        let whole = ends.map_or((0.0, 0.0), |(first, last)| way(first.1, last.1));
+        let pairs = self.places.windows(2).map(|pair| way(pair[0].1, pair[1].1));
+        let turns = pairs.map(|(x, y)| {
+            let (along, across) = (x * whole.0 + y * whole.1, x * whole.1 - y * whole.0);
+            across.abs().atan2(along.abs())
+        });
+        turns.fold(0.0, f64::max)
+    }
+
     /// How much the line bends about a place, in 1/m: of the circle through it and two places half of the depth to
     /// either side, as a bend that is short beside the depth is none for the wood.
     pub(super) fn curvature(&self, s_m: f64, reach_m: f64) -> f64 {

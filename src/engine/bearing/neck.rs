@@ -30,6 +30,8 @@ const STRAIGHT_DEPTHS: f64 = 50.0;
 /// A curve is not taken tighter than this many times the depth. Beyond, the theory of curved bars ends, and the bend is
 /// more of a corner.
 const TIGHTEST_DEPTHS: f64 = 0.75;
+/// A neck whose line turns from its planks by less is taken as one whose grain follows it: 5°. A choice of this program.
+const STRAIGHT_RAD: f64 = std::f64::consts::PI / 36.0;
 /// A pillar that hardly stands on the base at all is judged as standing on this share of its width. A choice of this program.
 const LEAST_STANDING: f64 = 0.1;
 
@@ -52,6 +54,8 @@ pub struct NeckParts {
     pub plates: Option<NeckPlates>,
     /// How much its wood gives in addition over the years, over its first movement.
     pub creep_ratio: f64,
+    /// Whether it is of straight planks, whose grain runs out where its line turns from them.
+    pub of_planks: bool,
     /// Holes for pins.
     pub drilled: Drilled,
     /// Measured sections by the share of the way from shoulder to pillar, thickness and depth. Where there are none,
@@ -206,6 +210,8 @@ pub(super) struct Prepared {
     joints: Joints,
     /// Along the middle line, and the curvature there in 1/m, to the left above 0.
     bends: Vec<(f64, f64)>,
+    /// How far the line turns from straight planks between its ends, in radians; 0 where it is of none.
+    turns_rad: f64,
     holes: Vec<Hole>,
 }
 
@@ -251,12 +257,13 @@ impl Prepared {
             .iter()
             .map(|(s_m, point)| (*s_m, line.curvature(*s_m, 0.5 * point.section.depth().to_m())));
         let bends = bends.collect();
+        let turns_rad = if build.neck.of_planks { line.turns_rad() } else { 0.0 };
         let holes = line.holes(band, &axis, &build.neck.drilled);
         let axis: Vec<AxisPoint> = axis.into_iter().map(|(_, point)| point).collect();
         let ends = axis.first().zip(axis.last()).ok_or(BearingError::NoNeck)?;
         let joints = Joints::new(build, (ends.0.section, ends.1.section), stands(band, build));
         let alone = Neck::new(axis, supports, HeldAgainstTwist::Shoulder)?;
-        Ok(Self { alone, supports, base: Base::new(band, build), joints, bends, holes })
+        Ok(Self { alone, supports, base: Base::new(band, build), joints, bends, turns_rad, holes })
     }
 
     pub(super) const fn supports(&self) -> Supports {
@@ -299,6 +306,7 @@ impl Prepared {
         let mut neck = NeckBearing {
             length: Length::from_m(length_m),
             twist_rad: twist(&stiff[1].neck).zip(twist(free)),
+            runs_out_rad: Some(self.turns_rad).filter(|turns| *turns > STRAIGHT_RAD),
             rims: None,
             counts,
             cuts,

@@ -40,6 +40,13 @@ impl FrameBearing {
         &self.stiff[usize::from(self.soundbox.is_some())..]
     }
 
+    /// The forces at the foot of the pillar, in its own axes from top to foot, in two of the frames that count: with joints
+    /// that do not give, and with joints that give as their sizes say, or again the first.
+    pub fn at_the_foot(&self) -> [[f64; 6]; 2] {
+        let firm = self.stiff[1].pillar[1];
+        [firm, self.sprung.as_ref().map_or(firm, |of| of.pillar[1])]
+    }
+
     /// What is loaded most in a part, where a limit is known.
     pub fn governing(&self, part: Part) -> Option<&Use> {
         match part {

@@ -77,6 +77,10 @@ pub enum Finding {
     /// A joint is judged by a glued face of so many millimetres, across the harp or in the plane of the strings, where the
     /// parts have so many.
     FaceTooLarge { at: Joint, across: bool, given: Length, drawn: Length },
+    /// The glue that holds the soundbox on the base bears such a share of what may be allowed.
+    BaseOpens { ratio: f64 },
+    /// The base, bent between pillar and foot block.
+    BaseBends { ratio: f64 },
     /// The neck stands so far over the side of the soundbox, whose board would carry it if it were so wide there.
     NeckBeside { by: Length, wanted: Length },
     /// A pair of bars along the board runs into the string rib.

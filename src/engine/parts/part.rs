@@ -1,6 +1,6 @@
 //! A part: its plane with outline and holes, and its solid.
 
-use kurbo::{Affine, BezPath};
+use kurbo::BezPath;
 
 use super::bent::Sheet;
 use super::name::Name;
@@ -113,8 +113,8 @@ pub struct Part {
     pub outline: BezPath,
     /// That of its far face seen through the wood, where it is another one.
     pub far: Option<BezPath>,
-    /// From the first axis to the grain, in its plane.
-    pub grain_rad: f64,
+    /// Whether its grain lies across the harp, which is about square to its plane, and not along the first axis.
+    pub grain_across: bool,
     /// Its wood, without what is taken away: first the part itself, then its tenons.
     pub cells: Vec<Cell>,
     /// How many of these are the part itself.
@@ -177,7 +177,7 @@ impl Part {
             face,
             outline,
             far,
-            grain_rad: 0.0,
+            grain_across: false,
             cells: vec![cell],
             body: 1,
             sheet: None,
@@ -275,20 +275,19 @@ impl Part {
         deep.fold(f64::INFINITY, f64::min)
     }
 
-    /// The least box that holds it, tenons too: along the grain, across it in its plane, and square to that. Of a part that is
+    /// The least box that holds it, tenons too: along the grain, across it in its plane, and square to both. Of a part that is
     /// bent the box round its sheet.
     pub fn sizes_m(&self) -> [f64; 3] {
         if let Some(sheet) = &self.sheet {
             let around = self.outline.control_box();
             return [around.width(), around.height(), sheet.thick_m];
         }
-        let turned = Affine::rotate(-self.grain_rad);
         let mut low = [f64::INFINITY; 3];
         let mut high = [f64::NEG_INFINITY; 3];
         for at in self.cells.iter().flat_map(Cell::corners) {
-            let own = self.face.own(at);
-            let flat = turned * kurbo::Point::new(own[0], own[1]);
-            for (axis, part) in [flat.x, flat.y, own[2]].into_iter().enumerate() {
+            let across = [at[2], at[1], at[0]];
+            let own = if self.grain_across { across } else { self.face.own(at) };
+            for (axis, part) in own.into_iter().enumerate() {
                 low[axis] = low[axis].min(part);
                 high[axis] = high[axis].max(part);
             }

@@ -294,7 +294,8 @@ impl<'a> Maker<'a> {
         let faces = (walls.side_in(1.0), walls.side_in(-1.0));
         let stuff = &making.woods.pillar;
         let ring = [walls.low, self.block, walls.board.1];
-        self.add(alone(Kind::FootBlock), stuff, faces, &ring, UP)?;
+        // Its grain lies across the harp, so that glue holds it on base and board.
+        self.add(alone(Kind::FootBlock), stuff, faces, &ring, UP)?.grain_across = true;
         let ring = [self.shoulder, walls.board.1, walls.high, walls.back.0];
         let room = self.room(making, stands, |hole| in_neck(making, neck, hole).is_some());
         let (tenon, holes) = room.unwrap_or_default();

@@ -142,6 +142,9 @@ pub(super) fn noted(
     if part.name.hand.is_some() {
         notes.push(say::PAIR_MIRRORED.into());
     }
+    if part.grain_across {
+        notes.push(say::GRAIN_THROUGH.into());
+    }
     if part.far.is_some() {
         notes.push(say::FAR_EDGE_IS.into());
     }
@@ -268,16 +271,17 @@ fn drills(part: &Part) -> Vec<String> {
     all
 }
 
-/// An arrow along the grain, in the middle of the part.
+/// An arrow along the grain, in the middle of the part; where it runs square to it, a ring with a dot.
 fn grain(paper: &Paper<'_>) -> Vec<Shape> {
     let around = paper.turn.transform_rect_bbox(paper.part.outline.control_box());
     let half = 0.5 * (ARROW.0 * around.width().min(around.height())).min(ARROW.1);
-    let (sin, cos) = paper.part.grain_rad.sin_cos();
     let middle = around.center();
-    let at = |along: f64, across: f64| {
-        PointMm::new(middle.x + along * cos - across * sin, middle.y + along * sin + across * cos)
-    };
+    let at = |along: f64, across: f64| PointMm::new(middle.x + along, middle.y + across);
     let head = ARROW.2.min(half);
+    if paper.part.grain_across {
+        let ring = |radius_mm: f64| Shape::Circle { centre: at(0.0, 0.0), radius_mm };
+        return vec![ring(0.5 * head), ring(0.1 * head)];
+    }
     let line = |from, to| Shape::Line(from, to);
     let mut all = vec![line(at(-half, 0.0), at(half, 0.0))];
     for end in [-1.0, 1.0] {

@@ -71,8 +71,12 @@ to-player = zum Spieler hin
 aside = zur Seite
 tips = Die Harfe kippt { $way }, wenn man sie um { $angle }° neigt. Die Füße länger machen, oder das Gewicht tiefer legen.
 falls = Die Harfe steht nicht: sie fällt { $way }. Die Füße dorthin länger machen.
-not-judged = Nicht betrachtet: schwingende Saiten, das Spiel der Wirbel, der Sockel und was den Korpus darauf hält, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht mitgewogen. Vor dem Sägen nachmessen und prüfen, ob jedes Teil an das daneben passt.
-neck-grain = Nicht beurteilt: Faser, die aus dem Hals ausläuft. Seine Bretter sind gerade, und seine Linie biegt bis zu { $angle }° von ihnen ab; die Schätzung unter „Lasten“ rechnet mit Fasern, die dem Hals folgen. Wo sie auslaufen, ist der Hals schwächer als gezeigt: ihn aus Lagen verleimen, deren Fasern sich kreuzen, oder aus Sperrholz.
+not-judged = Nicht betrachtet: schwingende Saiten, das Spiel der Wirbel, und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht mitgewogen. Vor dem Sägen nachmessen und prüfen, ob jedes Teil an das daneben passt.
+neck-grain = Nicht beurteilt: Faser, die aus dem Hals ausläuft. Seine Bretter sind gerade, und seine Linie biegt bis zu { $angle }° von ihnen ab; die Schätzung unter „Lasten“ rechnet mit Fasern, die dem Hals folgen. Wo sie auslaufen, ist der Hals viel schwächer als gezeigt: bei 11° bleibt wenig mehr als die Hälfte seiner Biegefestigkeit (Wood Handbook, Tabelle 5-12, aus dem Gedächtnis), darüber weniger. Ihn aus Lagen verleimen, deren Fasern sich kreuzen, oder aus Sperrholz; beides trägt weniger als Fasern längs des Halses, also dicker machen.
+held = Die Saiten ziehen den Korpus mit bis zu { $pull } vom Sockel weg, geschätzt. Der Leim unter dem Fußklotz nutzt { $glue } % des Zulässigen aus, der Sockel, zwischen Säule und Fußklotz gebogen, { $base } %. Schrauben, und Leim an Hirnholz, zählen nicht mit.
+held-unjudged = Die Saiten ziehen den Korpus mit bis zu { $pull } vom Sockel weg, geschätzt. Ob Leim und Sockel das tragen, ist nicht beurteilt, denn die Festigkeit ihres Holzes ist nicht bekannt.
+base-opens = Der Leim unter dem Fußklotz, der den Korpus auf dem Sockel hält, nutzt geschätzt { $share } % des Zulässigen aus. Den Fußklotz längs des Sockels länger machen.
+base-bends = Der Sockel, zwischen Säule und Fußklotz gebogen, nutzt geschätzt { $share } % des Zulässigen aus. Ihn dicker machen.
 bent-not-judged = Nicht beurteilt: ob sich der Boden so weit biegen lässt, ohne zu brechen, und was sein Bogen zur Festigkeit des Korpus beiträgt, die mit einem flachen Boden gerechnet ist.
 
 ## Ihre Schablonen
@@ -88,6 +92,7 @@ sizes = Fertig: { $long } mm längs der Faser, { $wide } mm quer dazu, { $thick 
 wood-is = Holz: { $wood }. Der Pfeil zeigt die Faser.
 seen-from-outside = Von außen gesehen.
 pair-mirrored = Das andere Teil des Paars ist sein Spiegelbild.
+grain-through = Seine Faser steht senkrecht auf dieser Fläche, wie ein Ring mit Punkt zeigt.
 far-edge-is = Gestrichelt: die Kante der hinteren Fläche, wo die Kanten schräg sind.
 planed = Zu den Seiten hin dünner: außen von der Mittellinie zu den Rändern hin abhobeln, dort bis zu { $deep } mm. Innen bleibt es eben.
 tapers = Es verjüngt sich von { $thick } mm auf { $thin } mm.

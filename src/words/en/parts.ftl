@@ -71,8 +71,12 @@ to-player = to the player
 aside = to a side
 tips = The harp tips { $way } when it is tilted by { $angle }°. Make its feet longer or lower its weight.
 falls = The harp does not stand: it falls { $way }. Make its feet longer that way.
-not-judged = Not looked at: strings in motion, the play of pins, the base and what holds the soundbox on it, and how the parts are clamped and glued. Metal, strings, glue and finish are not weighed. Measure before you saw, and try the fit of each part on the part beside it.
-neck-grain = Not judged: grain that runs out of the neck. Its planks are straight, and its line turns from them by up to { $angle }°; the estimate under Loads takes the grain to follow the neck. Where it runs out, the neck is weaker than shown: glue it up of layers whose grain crosses, or of plywood.
+not-judged = Not looked at: strings in motion, the play of pins, and how the parts are clamped and glued. Metal, strings, glue and finish are not weighed. Measure before you saw, and try the fit of each part on the part beside it.
+neck-grain = Not judged: grain that runs out of the neck. Its planks are straight, and its line turns from them by up to { $angle }°; Loads takes the grain to follow it. Where it runs out, the neck is much weaker than shown: at 11° little more than half of its strength in bending is left (Wood Handbook, table 5-12, from memory), beyond that less. Glue it up of layers whose grain crosses, or of plywood; they bear less than straight grain, so make it thicker.
+held = The strings pull the soundbox off the base with up to { $pull }, estimated. The glue under the foot block takes { $glue } % of its design allowance, the base, bent between pillar and foot block, { $base } %. Screws, and glue on end grain, are not counted.
+held-unjudged = The strings pull the soundbox off the base with up to { $pull }, estimated. Whether glue and base bear that is not judged, as the strength of their wood is not known.
+base-opens = The glue under the foot block, which holds the soundbox on the base, takes { $share } % of its design allowance, estimated. Make the foot block longer along the base.
+base-bends = The base, bent between pillar and foot block, takes { $share } % of its design allowance, estimated. Make it thicker.
 bent-not-judged = Not judged: whether the back can be bent so far without breaking, and what its bend does for the strength of the soundbox, which is worked out with a flat back.
 
 ## Their templates
@@ -88,6 +92,7 @@ sizes = Finished: { $long } mm along the grain, { $wide } mm across it, { $thick
 wood-is = Wood: { $wood }. The arrow shows the grain.
 seen-from-outside = Seen from outside the harp.
 pair-mirrored = The other of the pair is its mirror image.
+grain-through = Its grain runs square to this face, as a ring with a dot shows.
 far-edge-is = Dashed: the edge of the far face, where the edges are bevelled.
 planed = Thinner towards its sides: plane its outside from the middle line outward, by up to { $deep } mm at the edges. Its inside stays flat.
 tapers = It tapers from { $thick } mm to { $thin } mm.

@@ -71,8 +71,12 @@ to-player = vers le musicien
 aside = de côté
 tips = La harpe bascule { $way } quand on la penche de { $angle }°. Allongez ses pieds ou abaissez son poids.
 falls = La harpe ne tient pas debout : elle tombe { $way }. Allongez ses pieds de ce côté.
-not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles, le socle et ce qui y tient la caisse, et le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
-neck-grain = Non jugé : le fil qui sort de la console. Ses planches sont droites, et sa ligne s’en écarte jusqu’à { $angle }° ; l’estimation sous Charges prend un fil qui suit la console. Là où il sort, la console est plus faible qu’indiqué : collez-la en couches dont le fil se croise, ou prenez du contreplaqué.
+not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles, et le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
+neck-grain = Non jugé : le fil qui sort de la console. Ses planches sont droites, et sa ligne s’en écarte jusqu’à { $angle }° ; l’estimation sous Charges prend un fil qui suit la console. Là où il sort, la console est bien plus faible qu’indiqué : à 11° il reste à peine plus de la moitié de sa résistance en flexion (Wood Handbook, table 5-12, de mémoire), et moins au-delà. Collez-la en couches dont le fil se croise, ou prenez du contreplaqué ; l’un et l’autre portent moins qu’un fil le long de la console : faites-la donc plus épaisse.
+held = Les cordes tirent la caisse hors du socle avec jusqu’à { $pull }, estimation. La colle sous le tasseau du bas prend { $glue } % de l’admissible, le socle, plié entre colonne et tasseau, { $base } %. Les vis, et la colle sur bois de bout, ne comptent pas.
+held-unjudged = Les cordes tirent la caisse hors du socle avec jusqu’à { $pull }, estimation. Si colle et socle le portent n’est pas jugé, car la résistance de leur bois n’est pas connue.
+base-opens = La colle sous le tasseau du bas, qui tient la caisse sur le socle, prend { $share } % de l’admissible, estimation. Allongez le tasseau le long du socle.
+base-bends = Le socle, plié entre colonne et tasseau du bas, prend { $share } % de l’admissible, estimation. Faites-le plus épais.
 bent-not-judged = Non jugé : si le fond peut être cintré à ce point sans rompre, et ce que son arc apporte à la résistance de la caisse, qui est calculée avec un fond plat.
 
 ## Leurs gabarits
@@ -88,6 +92,7 @@ sizes = Finie : { $long } mm dans le fil, { $wide } mm en travers, { $thick } mm
 wood-is = Bois : { $wood }. La flèche montre le fil.
 seen-from-outside = Vue de l’extérieur de la harpe.
 pair-mirrored = L’autre pièce de la paire est son image en miroir.
+grain-through = Son fil est d’équerre avec cette face, comme le montre un anneau avec un point.
 far-edge-is = En tirets : l’arête de la face arrière, là où les chants sont en biais.
 planed = Plus mince vers les côtés : rabotez l’extérieur du milieu vers les bords, jusqu’à { $deep } mm aux bords. L’intérieur reste plan.
 tapers = Elle s’amincit de { $thick } mm à { $thin } mm.

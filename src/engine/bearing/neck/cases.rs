@@ -32,6 +32,9 @@ pub struct NeckBearing {
     /// The greatest twist against the shoulder if no joint gives, and if the joints give as their sizes say, or if the
     /// pillar only pushes; `None` where no modulus is known.
     pub twist_rad: Option<(f64, f64)>,
+    /// How far the line of a neck of straight planks turns from their grain at most, where that is more than a little: its
+    /// strength is then less than judged.
+    pub runs_out_rad: Option<f64>,
     /// The most that gathers at the rim of a hole in the cases that count, along the grain and across it; `None` where there are
     /// no holes, or the moduli are not known.
     pub rims: Option<(Stress, Stress)>,
