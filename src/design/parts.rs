@@ -35,7 +35,7 @@ pub struct Parts {
     pub findings: Vec<Finding>,
     /// What holds the soundbox on the base, where the frame bears something.
     pub holding: Option<Holding>,
-    /// The same pull in the design's unit.
+    /// How hard it is pulled up, in the unit of the design; empty where nothing holds it.
     pub pull: String,
     /// How far the neck turns from the grain of its planks, where that is more than a little.
     pub runs_out_rad: Option<f64>,
@@ -101,7 +101,7 @@ pub fn parts(design: &Design) -> Result<Parts, PartsError> {
         whole,
         findings,
         holding,
-        pull: pull.unwrap_or_else(|| "–".into()),
+        pull: pull.unwrap_or_default(),
         runs_out_rad: frame.and_then(|frame| frame.neck.runs_out_rad),
         weight,
         balance,

@@ -130,6 +130,6 @@ fn the_foot_block_is_sawn_along_its_length() {
         let grain = drawn.layers.iter().find(|layer| layer.kind == LayerKind::Grain);
         let shapes = &grain.expect("a layer").shapes;
         assert!(shapes.len() == 2 && shapes.iter().all(|of| matches!(of, Shape::Circle { .. })));
-        assert!(drawn.notes.iter().any(|note| note.contains("ring with a dot")), "{key}");
+        assert!(drawn.notes.iter().any(|note| note.contains("circle with a dot")), "{key}");
     }
 }

@@ -143,11 +143,14 @@ impl Model<'_> {
             .map(|blank| blank.layers)
             .sum();
         let Counts { tuning_pins, bridge_pins, levers, discs, .. } = self.parts.counts;
-        let mut does = vec![if layers > 1 {
+        let turns = self.parts.runs_out_rad.map(f64::to_degrees);
+        let mut does: Vec<String> =
+            turns.iter().map(|turns| say::neck_runs_out(&decimals(*turns, 0))).collect();
+        does.push(if layers > 1 {
             say::neck_layers(&layers, &thick)
         } else {
             say::neck_piece(&thick)
-        }];
+        });
         does.push(say::neck_drill(&bridge_pins, &tuning_pins));
         let deep = |kind| {
             let mut holes = self.part(Kind::Neck)?.holes.iter();
@@ -430,7 +433,8 @@ impl Model<'_> {
                 does.push(say::shoulder_bolts(&block, &neck));
             }
         }
-        does.push(say::shoulder_glue(&self.parts.pull));
+        does.push(say::SHOULDER_GLUE.into());
+        does.extend(self.parts.holding.map(|_| say::shoulder_pull(&self.parts.pull)));
         step(say::SHOULDER, does, self.standing())
     }
 

@@ -105,12 +105,22 @@ fn share(ratio: f64) -> String {
     percent(100.0 * ratio)
 }
 
+/// How much of the parts is said to be not judged.
+pub fn unjudged(parts: &Parts) -> usize {
+    let known = parts.holding.is_none_or(|held| held.glue.ratio().zip(held.base.ratio()).is_some());
+    [!known, parts.runs_out_rad.is_some(), is_bent(parts)].into_iter().filter(|is| *is).count()
+}
+
+fn is_bent(parts: &Parts) -> bool {
+    parts.whole.of(Kind::Back).any(|back| back.sheet.is_some())
+}
+
 /// All that is said of the parts, and last what they do not tell.
 pub fn told(parts: &Parts) -> Vec<String> {
     let mut all: Vec<String> =
         parts.wrong.iter().map(|wrong| format!("{}.", capital(wrong))).collect();
     all.extend(parts.findings.iter().map(sentence));
-    if parts.whole.of(Kind::Back).any(|back| back.sheet.is_some()) {
+    if is_bent(parts) {
         all.push(say::BENT_NOT_JUDGED.into());
     }
     all.extend(held(parts));

@@ -136,19 +136,19 @@ pub(super) fn noted(
     let name = named(part.name);
     let mut notes: Vec<String> = vec![
         say::sizes(&sizes[0], &sizes[2], &sizes[1]),
-        say::wood_is(&wood_name(&part.stuff.key, &[])),
+        (if part.grain_across { say::wood_across } else { say::wood_is })(&wood_name(
+            &part.stuff.key,
+            &[],
+        )),
         say::SEEN_FROM_OUTSIDE.into(),
     ];
     if part.name.hand.is_some() {
         notes.push(say::PAIR_MIRRORED.into());
     }
-    if part.grain_across {
-        notes.push(say::GRAIN_THROUGH.into());
-    }
     if part.far.is_some() {
         notes.push(say::FAR_EDGE_IS.into());
     }
-    if part.thick_m() - part.thin_m() > 1e-4 {
+    if !part.grain_across && part.thick_m() - part.thin_m() > 1e-4 {
         let of = |m: f64| decimals(1e3 * m, 1);
         notes.push(say::tapers(&of(part.thick_m()), &of(part.thin_m())));
     }
@@ -279,7 +279,11 @@ fn grain(paper: &Paper<'_>) -> Vec<Shape> {
     let at = |along: f64, across: f64| PointMm::new(middle.x + along, middle.y + across);
     let head = ARROW.2.min(half);
     if paper.part.grain_across {
-        let ring = |radius_mm: f64| Shape::Circle { centre: at(0.0, 0.0), radius_mm };
+        let corners = paper.part.cells.first().map_or(&[][..], |cell| &cell.near);
+        let mean =
+            |axis: usize| corners.iter().map(|at| at[axis]).sum::<f64>() / corners.len() as f64;
+        let centre = paper.at([mean(0), mean(1), mean(2)]);
+        let ring = |radius_mm: f64| Shape::Circle { centre, radius_mm };
         return vec![ring(0.5 * head), ring(0.1 * head)];
     }
     let line = |from, to| Shape::Line(from, to);

@@ -23,6 +23,7 @@ head-mass = Gewicht
 no-mass = nicht bekannt
 grams = { $mass } g
 worth = Einen Blick wert ({ $count })
+worth-and-unjudged = Einen Blick wert ({ $count }), nicht beurteilt ({ $unjudged })
 nothing-found = Nichts gefunden, was im Weg ist.
 files = Dateien
 files-of = Schablone von: { $part }

@@ -23,6 +23,7 @@ head-mass = Weight
 no-mass = not known
 grams = { $mass } g
 worth = Worth a look ({ $count })
+worth-and-unjudged = Worth a look ({ $count }), not judged ({ $unjudged })
 nothing-found = Nothing was found that is in the way.
 files = Files
 files-of = Template of: { $part }

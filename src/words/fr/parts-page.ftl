@@ -23,6 +23,7 @@ head-mass = Poids
 no-mass = inconnu
 grams = { $mass } g
 worth = À regarder ({ $count })
+worth-and-unjudged = À regarder ({ $count }), non jugé ({ $unjudged })
 nothing-found = Rien trouvé qui gêne.
 files = Fichiers
 files-of = Gabarit de : { $part }

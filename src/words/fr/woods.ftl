@@ -57,7 +57,7 @@ about-plywood = Contreplaqué de bouleau, { $plies }, fil des faces dans le sens
 
 from-copies = Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, tables 5-3 et 5-5, dans des copies
 from-bound = absente de la table ; celle de l’érable argenté, le plus léger des érables, comme borne basse : Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, table 5-3
-from-copy = Wood Handbook, USDA Forest Products Laboratory, table 5-1, dans une copie
+from-copy = Wood Handbook, USDA Forest Products Laboratory, tableau 5-1, dans une copie
 from-class = EN 338:2016, classe de résistance que densité et module atteignent
 from-own-bar = Votre barreau
 from-shares = EN 338, parts usuelles

@@ -8,7 +8,7 @@ use crate::design::advice::caution;
 use crate::design::display::decimals;
 use crate::design::document::OwnWoodSpec;
 use crate::design::letters::capital;
-use crate::design::parts::words::told;
+use crate::design::parts::words::{told, unjudged};
 use crate::design::wood_facts::wood_name;
 use crate::engine::parts::Part;
 use crate::papers::template::part::named;
@@ -76,7 +76,10 @@ fn line(bench: Bench, at: usize, [name, sizes, mass]: Row) -> AnyView {
 
 /// What is worth a look, with how many there are.
 pub fn worth_head(bench: Bench) -> String {
-    say::worth(&bench.with(|made| made.findings.len()))
+    bench.with(|made| match unjudged(made) {
+        0 => say::worth(&made.findings.len()),
+        unjudged => say::worth_and_unjudged(&made.findings.len(), &unjudged),
+    })
 }
 
 /// What is worth a look, in sentences; what was not looked at stands last.
