@@ -8,11 +8,12 @@ pub mod words;
 use std::fmt::Write as _;
 
 use self::sizes::PartSize;
+use super::bearing_words::verdict;
 use super::display::tension_with_unit;
 use super::document::Design;
 use super::resolve::resolve;
 use crate::engine::analysis::{StringFigures, analyse};
-use crate::engine::bearing::bear_frame;
+use crate::engine::bearing::borne;
 use crate::engine::geometry::{Band, lay_out};
 use crate::engine::parts::cutting::{Blank, Counts, Nest, blanks, counts, nests};
 use crate::engine::parts::findings::{Finding, findings};
@@ -31,6 +32,8 @@ pub struct Parts {
     pub band: Band,
     /// The parts.
     pub whole: Whole,
+    /// What of the frame is over its allowance, or may be, by the estimate under Loads.
+    pub over: Option<String>,
     /// What is worth saying of them.
     pub findings: Vec<Finding>,
     /// What holds the soundbox on the base, where the frame bears something.
@@ -39,6 +42,8 @@ pub struct Parts {
     pub pull: String,
     /// How far the neck turns from the grain of its planks, where that is more than a little.
     pub runs_out_rad: Option<f64>,
+    /// Whether the layers of the neck cross.
+    pub is_crossed: bool,
     /// What they weigh.
     pub weight: Weight,
     /// How the harp stands.
@@ -79,7 +84,9 @@ pub fn parts(design: &Design) -> Result<Parts, PartsError> {
     };
     let whole = whole(&making)?;
     let (mut findings, counts) = (findings(&making, &whole), counts(&making, &whole));
-    let frame = bear_frame(&band, &analysis, &resolved.geometry, &build).1.ok();
+    let bearing = borne(&band, &resolved.harp, &analysis, &resolved.geometry, &build).bearing;
+    let over = verdict(&bearing).finding.map(|finding| finding.sentence);
+    let frame = bearing.frame.ok();
     let holding = frame.as_ref().and_then(|frame| holding(&making, &whole, frame));
     if let Some(holding) = &holding {
         holding.tell(&mut findings);
@@ -99,10 +106,12 @@ pub fn parts(design: &Design) -> Result<Parts, PartsError> {
     Ok(Parts {
         band,
         whole,
+        over,
         findings,
         holding,
         pull: pull.unwrap_or_default(),
         runs_out_rad: frame.and_then(|frame| frame.neck.runs_out_rad),
+        is_crossed: design.geometry.neck.layers.iter().any(|layer| layer.angle_deg.abs() > 0.0),
         weight,
         balance,
         blanks,

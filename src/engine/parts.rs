@@ -92,8 +92,9 @@ impl Default for Proportions {
 pub struct Woods {
     /// The neck.
     pub neck: Stuff,
-    /// What the neck is glued up of, from the strings' side, where it is not of one piece: in proportion to its thickness.
-    pub layers: Vec<(Length, Stuff)>,
+    /// What the neck is glued up of, from the strings' side, where it is not of one piece: in proportion to its thickness,
+    /// and how far the grain of each is turned from the length of the neck, in radians.
+    pub layers: Vec<(Length, f64, Stuff)>,
     /// The pillar, and so the blocks, the base and the feet.
     pub pillar: Stuff,
     /// The board.

@@ -177,6 +177,8 @@ fn stands(parts: &Parts) -> Vec<[String; 3]> {
     let mut rows: Vec<[String; 3]> =
         all.into_iter().map(|(what, size)| [what.said().to_owned(), size, String::new()]).collect();
     if parts.weight.left_out > 0 {
+        // How it stands hangs on all of its weight.
+        rows.truncate(1);
         let count = parts.weight.left_out.to_string();
         rows.push([say::NOT_WEIGHED.said().to_owned(), count, String::new()]);
     }

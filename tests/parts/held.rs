@@ -114,6 +114,28 @@ fn a_block_or_a_base_that_is_too_small_is_found_and_an_unknown_wood_is_not_judge
     assert!(line.expect("a line").ends_with("is not known."));
 }
 
+/// What is silently made longer is told, and where the weight of a part is not known nothing falls.
+#[test]
+fn a_longer_block_is_told_and_a_harp_of_unknown_weight_does_not_fall() {
+    let design = SAMPLES[2].design();
+    let short = PartSize::FootBlock.edit(&design, Some(10.0)).apply(&design);
+    let made = parts(&short).expect("parts");
+    let longer = made.findings.iter().find_map(|finding| match finding {
+        Finding::BlockLonger { from, to } => Some((from.to_mm(), to.to_mm())),
+        _ => None,
+    });
+    let (from, to) = longer.expect("a finding");
+    let block = on_base(&made, Kind::FootBlock, 0);
+    assert!((from - 10.0).abs() < 1e-9 && (to - 1e3 * (block.1 - block.0)).abs() < 1e-6);
+
+    let mut unknown = design;
+    unknown.geometry.pillar.wood = "european-spruce".to_owned();
+    let made = parts(&unknown).expect("parts");
+    assert!(made.weight.left_out > 0);
+    let falls = |finding: &Finding| matches!(finding, Finding::Tips { .. });
+    assert!(!made.findings.iter().any(falls), "{:?}", made.findings);
+}
+
 /// Its grain lies across the harp: so it is one piece of a plank, and glue holds it on base and soundboard.
 #[test]
 fn the_foot_block_is_sawn_along_its_length() {

@@ -1,10 +1,13 @@
 //! The cutting list: pieces lie on boards without overlap, the sums agree, and the table reads back.
 
 use stringloft::design::document::NeckLayerSpec;
+use stringloft::design::parts::building::steps;
+use stringloft::design::parts::words::told;
 use stringloft::design::parts::{csv, parts};
 use stringloft::design::presets::SAMPLES;
 use stringloft::design::table::report::{cut, cut_told};
 use stringloft::engine::parts::cutting::Blank;
+use stringloft::engine::units::Length;
 use stringloft::papers::cutting::cutting;
 use stringloft::papers::html::html;
 use stringloft::papers::layout::TYPE_PT;
@@ -104,6 +107,31 @@ fn a_neck_that_is_glued_up_is_cut_in_its_layers() {
         assert!((blank.finished[2].to_mm() - 16.0).abs() < 1e-9, "{blank:?}");
     }
     assert_eq!(parts.blanks[1].wood, "sitka-spruce");
+}
+
+/// A layer whose grain goes up and down is as long along it as the others are wide, and the sheet says how it is turned.
+#[test]
+fn a_crossed_layer_is_cut_across() {
+    let mut design = SAMPLES[2].design();
+    design.geometry.neck.layers = [0.0, 90.0, 0.0]
+        .map(|angle_deg| NeckLayerSpec {
+            thickness_mm: 16.0,
+            angle_deg,
+            ..NeckLayerSpec::default()
+        })
+        .to_vec();
+    let made = parts(&design).expect("parts");
+    let [along, across] = [0, 1].map(|at| made.blanks[at].finished.map(Length::to_mm));
+    assert!(along[0] > 2.0 * along[1], "{along:?}");
+    assert!((along[0] - across[1]).abs() < 1e-6 && (along[1] - across[0]).abs() < 1e-6);
+    let said: Vec<String> = steps(&design, &made).into_iter().flat_map(|step| step.does).collect();
+    assert!(said.iter().any(|line| line.contains("0°; 90°; 0°")), "{said:?}");
+    let told = told(&made);
+    assert!(told.iter().any(|line| line.contains("layers of the neck")), "{told:?}");
+    assert!(!told.iter().any(|line| line.contains("layers whose grain crosses")), "{told:?}");
+    // Loads finds it over its allowance, and so does whoever looks at the parts.
+    assert_eq!(told.first(), made.over.as_ref());
+    assert!(made.over.expect("a finding").contains("neck"));
 }
 
 #[test]

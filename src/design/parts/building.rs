@@ -2,6 +2,8 @@
 //!
 //! Every dimension is taken from the parts themselves. Order and cautions are common practice, no source.
 
+mod soundboard;
+
 use std::fmt::Display;
 
 use super::Parts;
@@ -13,7 +15,7 @@ use crate::engine::parts::{
     Hand, Hole, HoleKind, Kind, Knot, NoRoom, Part, Sheet, Spot, shoulder_of,
 };
 use crate::engine::units::Length;
-use crate::words::{Words, building as say};
+use crate::words::{Words, building as say, semicolon};
 
 /// Something to check, and what it should be.
 #[derive(Clone, Debug, PartialEq)]
@@ -151,6 +153,11 @@ impl Model<'_> {
         } else {
             say::neck_piece(&thick)
         });
+        let angles = self.design.geometry.neck.layers.iter().map(|layer| layer.angle_deg);
+        if self.parts.is_crossed {
+            let all: Vec<String> = angles.map(|angle| format!("{}°", decimals(angle, 0))).collect();
+            does.push(say::neck_turned(&all.join(semicolon())));
+        }
         does.push(say::neck_drill(&bridge_pins, &tuning_pins));
         let deep = |kind| {
             let mut holes = self.part(Kind::Neck)?.holes.iter();
@@ -341,40 +348,6 @@ impl Model<'_> {
         let checks = diagonal.map(|m| check(say::CHECK_BACK, m));
         let rise = check(say::CHECK_RISE, sheet.rise_m);
         step(say::BACK, does, checks.into_iter().chain([rise]).collect()).wary(&[say::BENDING])
-    }
-
-    fn soundboard(&self) -> Step {
-        let board = &self.design.geometry.board;
-        let [bass, treble] = self.part(Kind::Board).map_or([0.0; 2], |part| {
-            // The near face ends at the lower end of the board, where it is thickest as a rule.
-            let cell = part.cells.first();
-            let deep = |at: usize| {
-                cell.and_then(|cell| cell.far.get(at)).map_or(0.0, |at| part.face.own(*at)[2])
-            };
-            [deep(0), deep(1)]
-        });
-        let mut does = vec![say::soundboard_plane(&mm(bass), &mm(treble))];
-        let bars = self.count(Kind::CrossBar) + self.count(Kind::LongBar);
-        if bars > 0 {
-            does.push(say::soundboard_bars(&bars));
-        }
-        if self.count(Kind::Rib) > 0 {
-            does.push(say::SOUNDBOARD_RIB.into());
-        }
-        let holes = self.parts.counts.string_holes;
-        if holes > 0 {
-            let angle = decimals(self.design.geometry.board_angle_deg, 1);
-            let wide = |widest: fn(f64, f64) -> f64| {
-                let own = self.part(Kind::Board).into_iter().flat_map(|board| &board.holes);
-                let all = own.map(|hole| hole.diameter.to_m()).reduce(widest);
-                mm(all.unwrap_or_default())
-            };
-            does.push(say::soundboard_drill(&angle, &holes, &wide(f64::min), &wide(f64::max)));
-        }
-        let mut checks = vec![check(say::CHECK_LOWEST_HOLE, 1e-3 * board.below_mm)];
-        let across = self.across_holes(Kind::Board, HoleKind::String);
-        checks.extend(across.map(|m| check(say::CHECK_HOLES, m)));
-        step(say::SOUNDBOARD, does, checks)
     }
 
     /// The soundboard is glued on; then the holes of the highest strings may go on through the knee block.

@@ -64,6 +64,7 @@ pub fn sentence(finding: &Finding) -> String {
             let way = if *across { say::FACE_ACROSS } else { say::FACE_HIGH };
             say::face_too_large(&mm(*drawn), &mm(*given), &joint, &way)
         }
+        Finding::BlockLonger { from, to } => say::block_longer(&mm(*from), &mm(*to)),
         Finding::BaseOpens { ratio } => say::base_opens(&share(*ratio)),
         Finding::BaseBends { ratio } => say::base_bends(&share(*ratio)),
         Finding::NeckBeside { by, wanted } => say::neck_beside(&mm(*by), &whole(*wanted)),
@@ -105,6 +106,11 @@ fn share(ratio: f64) -> String {
     percent(100.0 * ratio)
 }
 
+/// How much is worth a look.
+pub fn found(parts: &Parts) -> usize {
+    parts.findings.len() + usize::from(parts.over.is_some())
+}
+
 /// How much of the parts is said to be not judged.
 pub fn unjudged(parts: &Parts) -> usize {
     let known = parts.holding.is_none_or(|held| held.glue.ratio().zip(held.base.ratio()).is_some());
@@ -119,13 +125,15 @@ fn is_bent(parts: &Parts) -> bool {
 pub fn told(parts: &Parts) -> Vec<String> {
     let mut all: Vec<String> =
         parts.wrong.iter().map(|wrong| format!("{}.", capital(wrong))).collect();
+    all.extend(parts.over.clone());
     all.extend(parts.findings.iter().map(sentence));
     if is_bent(parts) {
         all.push(say::BENT_NOT_JUDGED.into());
     }
     all.extend(held(parts));
     let turned = parts.runs_out_rad.map(f64::to_degrees);
-    all.extend(turned.map(|most| say::neck_grain(&decimals(most, 0))));
+    let grain = if parts.is_crossed { say::neck_layers_turn } else { say::neck_grain };
+    all.extend(turned.map(|most| grain(&decimals(most, 0))));
     all.push(say::NOT_JUDGED.into());
     all
 }

@@ -33,7 +33,7 @@ const BRIDGE_PIN_DEEP_MM: f64 = 22.0;
 /// The longest string of a floor harp, in mm: the soundbox of a larger harp is wider and deeper. Common practice, no source.
 pub(super) const FLOOR_MM: f64 = 1200.0;
 /// From this length on a base reaches farther behind, by so much for each millimetre. Common practice, no source.
-const STANDS_MM: f64 = 1040.0;
+const STANDS_MM: f64 = 1000.0;
 const BEHIND_EACH: f64 = 0.28;
 /// How thick the base of a pedal harp is, in mm. Common practice, no source.
 const PEDAL_BASE_MM: f64 = 24.0;
@@ -43,6 +43,9 @@ const MOST_DEPTH: f64 = 0.65;
 const PEDAL_BELOW_MM: f64 = 115.0;
 /// How far the pillar of a new harp stands from its lowest string at most, in mm. Common practice, no source.
 const MOST_GAP_MM: f64 = 44.0;
+/// Rows of bolts stand so many times their thickness apart at least, so that nuts and washers go beside each other. Common
+/// practice, no source.
+const LEAST_ROWS: f64 = 2.0;
 /// A tenon in the knee block is no thicker than this share of the neck. Common practice, no source.
 const MOST_TENON: f64 = 0.6;
 /// Wire-strung harps with fewer gaps have their neck on a tenon. Chosen for this project, no source.
@@ -137,7 +140,8 @@ pub(super) fn size_class(longest_mm: f64) -> f64 {
 fn take_neck(geometry: &mut GeometrySpec, thickness_mm: f64) {
     geometry.neck.thickness_mm = thickness_mm;
     geometry.strings_from_neck_mm = 0.5 * thickness_mm + STRINGS_OFF_NECK_MM;
-    geometry.joints.shoulder.across_mm = (thickness_mm / 3.0).round();
+    let bolts = &mut geometry.joints.shoulder;
+    bolts.across_mm = (thickness_mm / 3.0).round().max(LEAST_ROWS * bolts.diameter_mm);
 }
 
 /// What holds the joints, and the soundbox: bolts through the shoulder, or a tenon on a wire-strung harp, whose neck bends
@@ -151,7 +155,7 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64, (is_pedal, is_tenoned): 
         diameter_mm,
         depth_mm: 40.0,
         apart_mm: 3.0 * diameter_mm,
-        across_mm: geometry.joints.shoulder.across_mm,
+        across_mm: geometry.joints.shoulder.across_mm.max(LEAST_ROWS * diameter_mm),
         ..JointSpec::default()
     };
     let tenon = JointSpec {
@@ -182,6 +186,7 @@ fn strengthen(geometry: &mut GeometrySpec, frame: &FrameBearing) -> bool {
             let bolts = &mut geometry.joints.shoulder;
             bolts.diameter_mm += 1.0;
             bolts.apart_mm = 3.0 * bolts.diameter_mm;
+            bolts.across_mm = bolts.across_mm.max(LEAST_ROWS * bolts.diameter_mm);
         }
         Some(Part::Shoulder) if frame.shoulder.judged.governing().is_some_and(on_tenon) => {
             // With wood left on both sides of it, so that the neck grows with it.

@@ -20,7 +20,10 @@ impl Resolved {
         Woods {
             neck: stuff(&given.neck.wood, given),
             layers: layers
-                .map(|own| (Length::from_mm(own.thickness_mm), layer(&own.wood)))
+                .map(|own| {
+                    let turned = own.angle_deg.to_radians();
+                    (Length::from_mm(own.thickness_mm), turned, layer(&own.wood))
+                })
                 .collect(),
             pillar: stuff(&given.pillar.wood, given),
             board: stuff(&given.board.wood, given),

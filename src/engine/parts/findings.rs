@@ -77,6 +77,8 @@ pub enum Finding {
     /// A joint is judged by a glued face of so many millimetres, across the harp or in the plane of the strings, where the
     /// parts have so many.
     FaceTooLarge { at: Joint, across: bool, given: Length, drawn: Length },
+    /// The foot block is longer than asked, so that what is glued inside the board ends above the base.
+    BlockLonger { from: Length, to: Length },
     /// The glue that holds the soundbox on the base bears such a share of what may be allowed.
     BaseOpens { ratio: f64 },
     /// The base, bent between pillar and foot block.
@@ -110,7 +112,11 @@ pub fn findings(making: &Making<'_>, whole: &Whole) -> Vec<Finding> {
         all.push(Finding::NeckInBox { kind: clash.other.kind, deep });
     }
     all.extend(whole.left_out.iter().map(|what| Finding::LeftOut(*what)));
-    let stands = balance(whole, &weight(whole), [0.0; 3]);
+    let weight = weight(whole);
+    if weight.left_out > 0 {
+        return all;
+    }
+    let stands = balance(whole, &weight, [0.0; 3]);
     for (tip, angle_rad) in [Tip::Front, Tip::Back, Tip::Aside].into_iter().zip(stands.tips_rad) {
         if angle_rad < LEAST_TIP_RAD {
             all.push(Finding::Tips { tip, angle_rad });
@@ -284,6 +290,12 @@ fn at_box(making: &Making<'_>, whole: &Whole, walls: &Walls<'_>) -> Vec<Finding>
     if out > half + 1e-6 {
         let (by, wanted) = (Length::from_m(out - half), Length::from_m(2.0 * out));
         all.push(Finding::NeckBeside { by, wanted });
+    }
+    if let Some(block) = whole.of(Kind::FootBlock).next() {
+        let (from, to) = (making.proportions.foot_block, Length::from_m(block.sizes_m()[2]));
+        if to.to_m() > from.to_m() + SAME_M {
+            all.push(Finding::BlockLonger { from, to });
+        }
     }
     all.extend(in_blocks(whole));
     all.extend(board_ends(making, walls));

@@ -335,16 +335,18 @@ fn stays_within(neck: &Part, hole: &Hole) -> bool {
 
 /// The layers of a neck that is glued up, as parts of their own, from the strings' side; none where it is of one piece.
 pub fn layers(neck: &Part, woods: &super::Woods) -> Vec<Part> {
-    let all: f64 = woods.layers.iter().map(|(thick, _)| thick.to_m()).sum();
+    let all: f64 = woods.layers.iter().map(|(thick, _, _)| thick.to_m()).sum();
     let whole = neck.thick_m();
     let mut deep = 0.0;
-    let layer = |(at, (thick, stuff)): (usize, &(Length, super::Stuff))| {
+    let layer = |(at, (thick, turned, stuff)): (usize, &(Length, f64, super::Stuff))| {
         let thick = Length::from_m(whole * thick.to_m() / all);
         let origin = plus(neck.face.origin, times(deep, neck.face.w));
         deep += thick.to_m();
         let face = Face { origin, ..neck.face };
         let name = Name { number: at + 1, ..neck.name };
-        Part::plank(name, stuff, face, neck.outline.clone(), thick)
+        let mut part = Part::plank(name, stuff, face, neck.outline.clone(), thick)?;
+        part.grain_rad = *turned;
+        Some(part)
     };
     woods.layers.iter().enumerate().filter_map(layer).collect()
 }

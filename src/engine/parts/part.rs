@@ -113,6 +113,8 @@ pub struct Part {
     pub outline: BezPath,
     /// That of its far face seen through the wood, where it is another one.
     pub far: Option<BezPath>,
+    /// From the first axis to the grain, in its plane.
+    pub grain_rad: f64,
     /// Whether its grain lies across the harp, which is about square to its plane, and not along the first axis.
     pub grain_across: bool,
     /// Its wood, without what is taken away: first the part itself, then its tenons.
@@ -177,6 +179,7 @@ impl Part {
             face,
             outline,
             far,
+            grain_rad: 0.0,
             grain_across: false,
             cells: vec![cell],
             body: 1,
@@ -286,13 +289,19 @@ impl Part {
         let mut high = [f64::NEG_INFINITY; 3];
         for at in self.cells.iter().flat_map(Cell::corners) {
             let across = [at[2], at[1], at[0]];
-            let own = if self.grain_across { across } else { self.face.own(at) };
+            let own = if self.grain_across { across } else { self.along_grain(at) };
             for (axis, part) in own.into_iter().enumerate() {
                 low[axis] = low[axis].min(part);
                 high[axis] = high[axis].max(part);
             }
         }
         [0, 1, 2].map(|axis| high[axis] - low[axis])
+    }
+
+    /// A place by its grain: along it, across it in its plane, and square to both.
+    fn along_grain(&self, at: Spot) -> Spot {
+        let (own, (sin, cos)) = (self.face.own(at), self.grain_rad.sin_cos());
+        [cos * own[0] + sin * own[1], cos * own[1] - sin * own[0], own[2]]
     }
 
     /// Whether a place of its near face lies within the outline.

@@ -9,7 +9,7 @@ use super::model::{Anchor, Layer, LayerKind, PointMm, Shape, Template, type_pt};
 use crate::design::advice::caution;
 use crate::design::display::decimals;
 use crate::design::wood_facts::wood_name;
-use crate::engine::parts::{Cell, Hand, Hole, HoleKind, Name, Part, hull};
+use crate::engine::parts::{Cell, Hand, Hole, HoleKind, Kind, Name, Part, hull};
 use crate::papers::measure::wrap;
 use crate::words::{Words, building, parts as say};
 
@@ -140,7 +140,8 @@ pub(super) fn noted(
             &part.stuff.key,
             &[],
         )),
-        say::SEEN_FROM_OUTSIDE.into(),
+        (if part.name.kind == Kind::Base { say::SEEN_FROM_ABOVE } else { say::SEEN_FROM_OUTSIDE })
+            .into(),
     ];
     if part.name.hand.is_some() {
         notes.push(say::PAIR_MIRRORED.into());

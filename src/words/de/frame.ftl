@@ -218,7 +218,7 @@ stringing-care = Schutzbrille tragen und das Gesicht aus der Ebene der Saiten ha
 
 ## The verdict
 
-never-judged = wie lange Leim selbst hält
+never-judged = der Sockel (unter „Teile“), wie lange Leim selbst hält
 grain-of-neck = auslaufende Faser im Hals
 ends-of-bars = die Enden von Saitenleiste und Balken
 meaning = 100 % ist das Zulässige, nicht der Bruch: die Festigkeit, die 95 von 100 Stücken des Holzes haben, abzüglich dessen, was dauernde Last und Sicherheit davon nehmen. Bei Vollholz ist das etwa ein Drittel der mittleren Festigkeit kleiner, gesunder Stücke. Daneben steht, wann ein Teil voraussichtlich bricht, für gerade Faser und ohne Bohrungen, nach einer Kurve der Ermüdung von Holz, die aus zweiter Hand gelesen ist.

@@ -37,6 +37,10 @@ letter = PDF auf Letter-Blättern
 one-sheet = PDF auf einem Blatt
 board-number = { $wood }, { $thick } mm: { $number } von { $count }
 stands = Das Holz wiegt { $mass } kg. Die Harfe lässt sich { $front }° nach vorn, { $player }° zum Spieler und { $aside }° zur Seite neigen, bevor sie fällt. Auf dem hinteren Fuß im Gleichgewicht liegt ihre Schulter { $shoulder } mm über dem Fußboden.
+stands-unknown = { $count ->
+    [one] Wie schwer die Harfe ist und wie sie steht, lässt sich nicht sagen: die Dichte des Holzes eines Teils ist nicht bekannt.
+   *[other] Wie schwer die Harfe ist und wie sie steht, lässt sich nicht sagen: die Dichte des Holzes von { $count } Teilen ist nicht bekannt.
+}
 sizes-of = { $long } × { $wide } × { $thick } mm, { $wood }
 head-part = Teil
 sizes = Maße, Säge und Preise

@@ -69,14 +69,16 @@ no-foot-tenon = Der Fuß der Säule lässt keinen Platz für seinen Zapfen; er i
 to-front = nach vorn
 to-player = zum Spieler hin
 aside = zur Seite
-tips = Die Harfe kippt { $way }, wenn man sie um { $angle }° neigt. Die Füße länger machen, oder das Gewicht tiefer legen.
-falls = Die Harfe steht nicht: sie fällt { $way }. Die Füße dorthin länger machen.
+tips = Die Harfe kippt { $way }, wenn man sie um { $angle }° neigt. Den Sockel dorthin weiter hinausreichen lassen, oder das Gewicht tiefer legen.
+falls = Die Harfe steht nicht: sie fällt { $way }. Den Sockel dorthin weiter hinausreichen lassen.
 not-judged = Nicht betrachtet: schwingende Saiten, das Spiel der Wirbel und wie die Teile gespannt und geleimt werden. Metall, Saiten, Leim und Lack sind nicht mitgewogen. Vor dem Sägen nachmessen und prüfen, ob jedes Teil an das daneben passt.
 neck-grain = Nicht beurteilt: Faser, die aus dem Hals ausläuft. Seine Bretter sind gerade, und seine Linie weicht bis zu { $angle }° von ihnen ab; die Schätzung unter „Lasten“ rechnet mit Fasern, die dem Hals folgen. Wo sie auslaufen, ist der Hals viel schwächer als gezeigt: bei 11° bleibt wenig mehr als die Hälfte seiner Biegefestigkeit (Wood Handbook, Tabelle 5-12, aus dem Gedächtnis), darüber weniger. Ihn aus Lagen verleimen, deren Fasern sich kreuzen, oder Sperrholz nehmen; beides trägt weniger als Holz, dessen Faser dem Hals folgt, ihn also dicker machen.
+neck-layers-turn = Nicht beurteilt: was die Biegung seiner Linie für die Lagen des Halses heißt. Die Schätzung unter „Lasten“ rechnet ihre Winkel von dieser Linie aus; die Lagen sind gerade, und die Linie weicht bis zu { $angle }° ab. Wo sie das tut, tragen sie weniger als gezeigt.
 held = Geschätzt: Die Saiten ziehen den Korpus mit bis zu { $pull } vom Sockel nach oben. Der Leim unter dem Fußklotz ist mit { $glue } % des Zulässigen belastet; der Sockel, der sich zwischen Säule und Fußklotz biegt, mit { $base } %. Schrauben und Leim auf Hirnholz zählen nicht mit. Wie der Zug vom Fußklotz in Decke und Zargen weitergeht, ist nicht beurteilt.
 held-unjudged = Geschätzt: Die Saiten ziehen den Korpus mit bis zu { $pull } vom Sockel nach oben. Ob Leim und Sockel das aushalten, ist nicht beurteilt: die Festigkeit des Holzes von Sockel und Fußklotz ist nicht bekannt.
 base-opens = Der Leim unter dem Fußklotz, der den Korpus auf dem Sockel hält, ist mit geschätzt { $share } % des Zulässigen belastet. Den Fußklotz längs des Sockels länger machen.
 base-bends = Der Sockel, der sich zwischen Säule und Fußklotz biegt, ist mit geschätzt { $share } % des Zulässigen belastet. Ihn dicker machen.
+block-longer = Der Fußklotz ist längs des Sockels { $to } mm lang und nicht { $from } mm, damit das, was innen an der Decke sitzt, über dem Sockel endet.
 bent-not-judged = Nicht beurteilt: ob sich der Boden so weit biegen lässt, ohne zu brechen, und was sein Bogen zur Festigkeit des Korpus beiträgt, die mit einem flachen Boden gerechnet ist.
 
 ## Ihre Schablonen
@@ -92,6 +94,7 @@ sizes = Fertig: { $long } mm längs der Faser, { $wide } mm quer dazu, { $thick 
 wood-is = Holz: { $wood }. Der Pfeil zeigt die Faser.
 wood-across = Holz: { $wood }. Der Kreis mit Punkt heißt: die Faser steht senkrecht zu dieser Fläche.
 seen-from-outside = Von außen gesehen.
+seen-from-above = Von oben gesehen, das Ende mit der Säule links.
 pair-mirrored = Das andere Teil des Paars ist sein Spiegelbild.
 far-edge-is = Gestrichelt: die Kante der hinteren Fläche, wo die Kanten schräg sind.
 planed = Zu den Seiten hin dünner: außen von der Mittellinie zu den Rändern hin abhobeln, dort bis zu { $deep } mm. Innen bleibt es eben.

@@ -218,7 +218,7 @@ stringing-care = Wear eye protection and keep your face out of the plane of the 
 
 ## The verdict
 
-never-judged = how long glue itself holds
+never-judged = the base, which Parts judges, how long glue itself holds
 grain-of-neck = grain that runs out of the neck
 ends-of-bars = the ends of string rib and bars
 meaning = 100 % is the design allowance, not breaking: the strength that 95 of 100 pieces of the wood have, less what a lasting load and safety take off. For solid wood that is about a third of the mean strength of small, sound pieces. What is expected to break a part is shown beside it, for straight grain and without drilled holes, from a curve of how wood tires that was read second-hand.

@@ -37,6 +37,10 @@ letter = PDF on sheets of Letter
 one-sheet = PDF on one sheet
 board-number = { $wood }, { $thick } mm: { $number } of { $count }
 stands = The wood weighs { $mass } kg. The harp may be tilted { $front }° to the front, { $player }° to the player and { $aside }° to a side before it falls. Balanced on its rear foot, its shoulder comes to { $shoulder } mm above the floor.
+stands-unknown = { $count ->
+    [one] What the harp weighs and how it stands cannot be told: the density of the wood of one part is not known.
+   *[other] What the harp weighs and how it stands cannot be told: the density of the wood of { $count } parts is not known.
+}
 sizes-of = { $long } × { $wide } × { $thick } mm, { $wood }
 head-part = Part
 sizes = Sizes, saw and prices

@@ -69,14 +69,16 @@ no-foot-tenon = The foot of the pillar leaves no room for its tenon, which is no
 to-front = to the front
 to-player = to the player
 aside = to a side
-tips = The harp tips { $way } when it is tilted by { $angle }°. Make its feet longer, or bring its weight lower down.
-falls = The harp does not stand: it falls { $way }. Make its feet longer that way.
+tips = The harp tips { $way } when it is tilted by { $angle }°. Make the base reach farther that way, or bring the weight lower down.
+falls = The harp does not stand: it falls { $way }. Make the base reach farther that way.
 not-judged = Not looked at: strings in motion, the play of pins, and how the parts are clamped and glued. Metal, strings, glue and finish are not weighed. Measure before you saw, and try the fit of each part on the part beside it.
 neck-grain = Not judged: grain that runs out of the neck. Its planks are straight, and its line turns from them by up to { $angle }°; the estimate under Loads takes the grain to follow the neck. Where the grain runs out, the neck is much weaker than shown: at 11° little more than half of its strength in bending is left (Wood Handbook, table 5-12, from memory), beyond that less. Glue the neck up of layers whose grain crosses, or take plywood; both bear less than grain that follows the neck, so make it thicker.
+neck-layers-turn = Not judged: what the turn of its line does to the layers of the neck. The estimate under Loads takes their angles from that line; the layers are straight, and the line turns by up to { $angle }°. Where it does, they bear less than shown.
 held = The strings pull the soundbox up from the base with up to { $pull }, estimated. The glue under the foot block takes { $glue } % of its design allowance; the base, bent between pillar and foot block, { $base } %. Screws, and glue on end grain, are not counted. How the pull goes on from the foot block into soundboard and sides is not judged.
 held-unjudged = The strings pull the soundbox up from the base with up to { $pull }, estimated. Whether glue and base bear that is not judged: the strength of the wood of base and foot block is not known.
 base-opens = The glue under the foot block, which holds the soundbox on the base, takes { $share } % of its design allowance, estimated. Make the foot block longer along the base.
 base-bends = The base, bent between pillar and foot block, takes { $share } % of its design allowance, estimated. Make it thicker.
+block-longer = The foot block is { $to } mm along the base and not { $from } mm, so that what is glued inside the soundboard ends above the base.
 bent-not-judged = Not judged: whether the back can be bent so far without breaking, and what its bend does for the strength of the soundbox, which is worked out with a flat back.
 
 ## Their templates
@@ -92,6 +94,7 @@ sizes = Finished: { $long } mm along the grain, { $wide } mm across it, { $thick
 wood-is = Wood: { $wood }. The arrow shows the grain.
 wood-across = Wood: { $wood }. The circle with a dot means that its grain runs square to this face.
 seen-from-outside = Seen from outside the harp.
+seen-from-above = Seen from above, the pillar’s end at the left.
 pair-mirrored = The other of the pair is its mirror image.
 far-edge-is = Dashed: the edge of the far face, where the edges are bevelled.
 planed = Thinner towards its sides: plane its outside from the middle line outward, by up to { $deep } mm at the edges. Its inside stays flat.

@@ -218,7 +218,7 @@ stringing-care = Portez des lunettes de protection et gardez le visage hors du p
 
 ## The verdict
 
-never-judged = combien de temps la colle elle-même tient
+never-judged = le socle (sous Pièces), combien de temps la colle elle-même tient
 grain-of-neck = le fil qui sort de la console
 ends-of-bars = les bouts du filet et des barres
 meaning = 100 % est l’admissible, non la rupture : la résistance qu’ont 95 pièces de bois sur 100, moins ce qu’en prennent charge durable et sécurité. Pour le bois massif, c’est environ un tiers de la résistance moyenne de petites pièces saines. Ce qui devrait rompre une pièce est indiqué à côté, pour un fil droit et sans perçage, selon une courbe de fatigue du bois lue de seconde main.

@@ -37,6 +37,10 @@ letter = PDF sur feuilles Letter
 one-sheet = PDF sur une feuille
 board-number = { $wood }, { $thick } mm : { $number } sur { $count }
 stands = Le bois pèse { $mass } kg. La harpe peut pencher de { $front }° vers l’avant, de { $player }° vers le harpiste et de { $aside }° de côté avant de tomber. En équilibre sur son pied arrière, son épaule est à { $shoulder } mm du sol.
+stands-unknown = { $count ->
+    [one] Le poids de la harpe et sa stabilité restent inconnus : la densité du bois d’une pièce n’est pas connue.
+   *[other] Le poids de la harpe et sa stabilité restent inconnus : la densité du bois de { $count } pièces n’est pas connue.
+}
 sizes-of = { $long } × { $wide } × { $thick } mm, { $wood }
 head-part = Pièce
 sizes = Cotes, scie et prix

@@ -69,14 +69,16 @@ no-foot-tenon = Le pied de la colonne ne laisse pas de place à son tenon, qui n
 to-front = vers l’avant
 to-player = vers le musicien
 aside = de côté
-tips = La harpe bascule { $way } quand on la penche de { $angle }°. Allongez ses pieds, ou placez le poids plus bas.
-falls = La harpe ne tient pas debout : elle tombe { $way }. Allongez ses pieds de ce côté.
+tips = La harpe bascule { $way } quand on la penche de { $angle }°. Prolongez le socle de ce côté, ou placez le poids plus bas.
+falls = La harpe ne tient pas debout : elle tombe { $way }. Prolongez le socle de ce côté.
 not-judged = Non examiné : les cordes qui vibrent, le jeu des chevilles, le serrage et le collage des pièces. Métal, cordes, colle et vernis ne sont pas pesés. Mesurez avant de scier, et ajustez chaque pièce sur sa voisine.
 neck-grain = Non jugé : le fil qui sort de la console. Ses planches sont droites, et sa ligne s’en écarte jusqu’à { $angle }° ; l’estimation sous Charges prend un fil qui suit la console. Là où il sort, la console est bien plus faible qu’indiqué : à 11° il reste à peine plus de la moitié de sa résistance en flexion (Wood Handbook, tableau 5-12, de mémoire), et moins au-delà. Collez-la en couches dont le fil se croise, ou prenez du contreplaqué ; l’un et l’autre portent moins qu’un bois dont le fil suit la console : faites-la donc plus épaisse.
+neck-layers-turn = Non jugé : ce que la courbe de sa ligne fait aux couches de la console. L’estimation sous Charges compte leurs angles depuis cette ligne ; les couches sont droites, et la ligne s’en écarte jusqu’à { $angle }°. Là, elles portent moins qu’indiqué.
 held = Estimation : les cordes tirent la caisse vers le haut avec une force allant jusqu’à { $pull }. La colle sous le tasseau du bas travaille à { $glue } % de l’admissible ; le socle, qui fléchit entre colonne et tasseau du bas, à { $base } %. Ni les vis ni la colle sur bois de bout ne sont comptées. Non jugé : comment cette force passe du tasseau dans la table et les éclisses.
 held-unjudged = Estimation : les cordes tirent la caisse vers le haut avec une force allant jusqu’à { $pull }. Non jugé : si la colle et le socle y résistent, car la résistance du bois du socle et du tasseau du bas n’est pas connue.
 base-opens = Estimation : la colle sous le tasseau du bas, qui tient la caisse sur le socle, travaille à { $share } % de l’admissible. Allongez le tasseau le long du socle.
 base-bends = Estimation : le socle, qui fléchit entre colonne et tasseau du bas, travaille à { $share } % de l’admissible. Faites-le plus épais.
+block-longer = Le tasseau du bas a { $to } mm le long du socle et non { $from } mm, pour que ce qui est collé sous la table finisse au-dessus du socle.
 bent-not-judged = Non jugé : si le fond peut être cintré à ce point sans rompre, et ce que son arc apporte à la résistance de la caisse, qui est calculée avec un fond plat.
 
 ## Leurs gabarits
@@ -92,6 +94,7 @@ sizes = Finie : { $long } mm dans le fil, { $wide } mm en travers, { $thick } mm
 wood-is = Bois : { $wood }. La flèche montre le fil.
 wood-across = Bois : { $wood }. Le cercle marqué d’un point veut dire que le fil est d’équerre à cette face.
 seen-from-outside = Vue de l’extérieur de la harpe.
+seen-from-above = Vue de dessus, le bout de la colonne à gauche.
 pair-mirrored = L’autre pièce de la paire est son image en miroir.
 far-edge-is = En tirets : l’arête de la face arrière, là où les chants sont en biais.
 planed = Plus mince vers les côtés : rabotez l’extérieur du milieu vers les bords, jusqu’à { $deep } mm aux bords. L’intérieur reste plan.

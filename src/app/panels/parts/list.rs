@@ -8,7 +8,7 @@ use crate::design::advice::caution;
 use crate::design::display::decimals;
 use crate::design::document::OwnWoodSpec;
 use crate::design::letters::capital;
-use crate::design::parts::words::{told, unjudged};
+use crate::design::parts::words::{found, told, unjudged};
 use crate::design::wood_facts::wood_name;
 use crate::engine::parts::Part;
 use crate::papers::template::part::named;
@@ -77,8 +77,8 @@ fn line(bench: Bench, at: usize, [name, sizes, mass]: Row) -> AnyView {
 /// What is worth a look, with how many there are.
 pub fn worth_head(bench: Bench) -> String {
     bench.with(|made| match unjudged(made) {
-        0 => say::worth(&made.findings.len()),
-        unjudged => say::worth_and_unjudged(&made.findings.len(), &unjudged),
+        0 => say::worth(&found(made)),
+        unjudged => say::worth_and_unjudged(&found(made), &unjudged),
     })
 }
 
@@ -91,7 +91,7 @@ pub fn worth(bench: Bench) -> AnyView {
             .map(|line| part(&line.clone(), move || view! { <li>{line}</li> }.into_any()))
             .collect()
     };
-    let is_sound = move || bench.with(|made| made.findings.is_empty());
+    let is_sound = move || bench.with(|made| found(made) == 0);
     let stands = move || bench.with(stands);
     view! {
         <div>
@@ -108,6 +108,9 @@ pub fn worth(bench: Bench) -> AnyView {
 /// What the wood weighs and how far the harp may be tilted, in a sentence.
 fn stands(made: &crate::design::parts::Parts) -> String {
     let degrees = |tip: f64| decimals(tip.to_degrees(), 1);
+    if made.weight.left_out > 0 {
+        return say::stands_unknown(&made.weight.left_out);
+    }
     let [front, back, aside] = made.balance.tips_rad;
     say::stands(
         &degrees(aside),
