@@ -16,14 +16,14 @@ const CEILINGS = {
   windows: 119_000, // the sheet in which fingers type; the curves in words and as a table; earlier states and the order of the list of designs; the list of what a String cell could hold is in it, and the bin and the backup
   papers: 122_500, // the harp strung one string at a time; the tuning sheet with its keys
   files: 27_000, // what the menus hold, what changes the chart, pasting
-  wood: 122_500, // what holds the soundbox on the base, and how far; what a maker must be told of tenons, pins, bolts and grain; the harp part by part: drawn, in space, listed, with sizes and prices, a bent back, and grips in the drawing; templates, guides for the drill, cutting list and order of building; the way to what is missing and the usual soundbox
+  wood: 123_500, // layers that cross, what of the frame is over, what holds the soundbox on the base, and how far; what a maker must be told of tenons, pins, bolts and grain; the harp part by part: drawn, in space, listed, with sizes and prices, a bent back, and grips in the drawing; templates, guides for the drill, cutting list and order of building; the way to what is missing and the usual soundbox
   hearing: 118_000, // sound, tuner, settling; 50 of it the module that renders sound and listens in a worker, built to be quick, with its scripts; the tuner leads by the plan, notes into the log, and has single levers
   help: 20_000, // the questions beside findings and below the chart; About, with the list of licences
   "words-de": 90_000, // all sentences, fetched by whoever reads them in this language
   "words-fr": 90_000,
   licences: 40_000, // of all packages in the page, fetched by the window that shows them
-  shared: 121_500, // what the joints are called is said of the parts too; an edit is copied here, and no longer in the first screen; answers to what figures and findings make one ask; names of notes and materials in three languages; the order of stringing, for the bench, the drawing and settling
-  between: 185_500, // the foot of the pillar as it stands; in four files; templates and papers go into the parts of the harp too; laminates, metal, own woods, the board with its bars, edges and thickness from place to place, how far all of it is from breaking; the drawing, its loads and their words go into the papers too
+  shared: 124_000, // what the frame bears is asked for the parts too, and no longer lies between; what the joints are called is said of the parts too; an edit is copied here, and no longer in the first screen; answers to what figures and findings make one ask; names of notes and materials in three languages; the order of stringing, for the bench, the drawing and settling
+  between: 180_500, // the foot of the pillar as it stands; in four files; templates and papers go into the parts of the harp too; laminates, metal, own woods, the board with its bars, edges and thickness from place to place, how far all of it is from breaking; the drawing, its loads and their words go into the papers too
   fault: 3_000,
   "keep-more": 3_200, // earlier states are noted here, where the first screen does not wait
   later: 10_500, // what fingers need, colours of the system, and the bar over papers; what papers, windows and later views look like, asked for when the first screen stands
