@@ -128,6 +128,17 @@ fn a_longer_block_is_told_and_a_harp_of_unknown_weight_does_not_fall() {
     let block = on_base(&made, Kind::FootBlock, 0);
     assert!((from - 10.0).abs() < 1e-9 && (to - 1e3 * (block.1 - block.0)).abs() < 1e-6);
 
+    // Bolts of 8 mm whose rows stand 12 mm apart: nuts are 13 mm wide across their flats.
+    let mut close = design.clone();
+    close.geometry.joints.shoulder.across_mm = 12.0;
+    let of = |finding: &Finding| match finding {
+        Finding::BoltsClose { gap, asked } => Some((gap.to_mm(), asked.to_mm())),
+        _ => None,
+    };
+    let found = parts(&close).expect("parts").findings.iter().find_map(of).expect("a finding");
+    let thick = design.geometry.joints.shoulder.diameter_mm;
+    assert!((found.0 - 12.0).abs() < 1e-9 && (found.1 - 2.0 * thick).abs() < 1e-9, "{found:?}");
+
     let mut unknown = design;
     unknown.geometry.pillar.wood = "european-spruce".to_owned();
     let made = parts(&unknown).expect("parts");

@@ -64,6 +64,7 @@ pub fn sentence(finding: &Finding) -> String {
             let way = if *across { say::FACE_ACROSS } else { say::FACE_HIGH };
             say::face_too_large(&mm(*drawn), &mm(*given), &joint, &way)
         }
+        Finding::BoltsClose { gap, asked } => say::bolts_close(&mm(*asked), &mm(*gap)),
         Finding::BlockLonger { from, to } => say::block_longer(&mm(*from), &mm(*to)),
         Finding::BaseOpens { ratio } => say::base_opens(&share(*ratio)),
         Finding::BaseBends { ratio } => say::base_bends(&share(*ratio)),

@@ -12,6 +12,7 @@ use super::walls::{Walls, spot};
 use super::{Making, NoRoom, Whole, balance, weight};
 use crate::engine::bearing::Part as Joint;
 use crate::engine::geometry::{Contact, Placed};
+use crate::engine::structure::joint::{Fastener, Fasteners};
 use crate::engine::units::Length;
 
 /// What a string keeps from a pin beside it, and from the face of the neck. Common practice, no source.
@@ -24,6 +25,8 @@ const LEVER_ROOM_M: f64 = 0.001;
 /// dowels (from memory).
 const PULLED_EDGE: f64 = 4.0;
 const OTHER_EDGE: f64 = 3.0;
+/// From one bolt to the next, over their thickness: a washer of ISO 7089 is about twice as wide as its bolt (from memory).
+const BOLT_ROOM: f64 = 2.0;
 /// Wood left between a sound hole and a brace. Common practice, no source.
 const HOLE_ROOM_M: f64 = 0.002;
 /// An opening through which a flat hand goes, long and wide. Source: MIL-STD-1472, access openings for a bare flat hand
@@ -77,6 +80,8 @@ pub enum Finding {
     /// A joint is judged by a glued face of so many millimetres, across the harp or in the plane of the strings, where the
     /// parts have so many.
     FaceTooLarge { at: Joint, across: bool, given: Length, drawn: Length },
+    /// Bolts of the shoulder stand so near to each other that their nuts and washers have no room beside each other.
+    BoltsClose { gap: Length, asked: Length },
     /// The foot block is longer than asked, so that what is glued inside the board ends above the base.
     BlockLonger { from: Length, to: Length },
     /// The glue that holds the soundbox on the base bears such a share of what may be allowed.
@@ -112,6 +117,7 @@ pub fn findings(making: &Making<'_>, whole: &Whole) -> Vec<Finding> {
         all.push(Finding::NeckInBox { kind: clash.other.kind, deep });
     }
     all.extend(whole.left_out.iter().map(|what| Finding::LeftOut(*what)));
+    all.extend(making.build.joints[0].fasteners.and_then(|of| bolts_close(&of)));
     let weight = weight(whole);
     if weight.left_out > 0 {
         return all;
@@ -244,6 +250,16 @@ fn at_joints(making: &Making<'_>) -> Vec<Finding> {
         }
     }
     all
+}
+
+/// Bolts that stand too near to each other, along a row or from row to row.
+fn bolts_close(of: &Fasteners) -> Option<Finding> {
+    let asked_m = BOLT_ROOM * of.diameter.to_m();
+    let gaps = [of.apart, of.across].map(Length::to_m).into_iter().filter(|gap| *gap > 0.0);
+    let gap_m = gaps.fold(f64::INFINITY, f64::min);
+    let close = of.kind == Fastener::Bolts && of.count > 1 && gap_m < asked_m - SAME_M;
+    let [gap, asked] = [gap_m, asked_m].map(Length::from_m);
+    close.then_some(Finding::BoltsClose { gap, asked })
 }
 
 /// Strings to whose knots a block leaves no room.

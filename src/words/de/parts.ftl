@@ -79,6 +79,7 @@ held-unjudged = Geschätzt: Die Saiten ziehen den Korpus mit bis zu { $pull } vo
 base-opens = Der Leim unter dem Fußklotz, der den Korpus auf dem Sockel hält, ist mit geschätzt { $share } % des Zulässigen belastet. Den Fußklotz längs des Sockels länger machen.
 base-bends = Der Sockel, der sich zwischen Säule und Fußklotz biegt, ist mit geschätzt { $share } % des Zulässigen belastet. Ihn dicker machen.
 block-longer = Der Fußklotz ist längs des Sockels { $to } mm lang und nicht { $from } mm, damit das, was innen an der Decke sitzt, über dem Sockel endet.
+bolts-close = Bolzen der Schulter stehen { $gap } mm auseinander, Muttern und Unterlegscheiben brauchen { $asked } mm. Die Bolzen weiter auseinander setzen, oder dünnere nehmen.
 bent-not-judged = Nicht beurteilt: ob sich der Boden so weit biegen lässt, ohne zu brechen, und was sein Bogen zur Festigkeit des Korpus beiträgt, die mit einem flachen Boden gerechnet ist.
 
 ## Ihre Schablonen

@@ -79,6 +79,7 @@ held-unjudged = The strings pull the soundbox up from the base with up to { $pul
 base-opens = The glue under the foot block, which holds the soundbox on the base, takes { $share } % of its design allowance, estimated. Make the foot block longer along the base.
 base-bends = The base, bent between pillar and foot block, takes { $share } % of its design allowance, estimated. Make it thicker.
 block-longer = The foot block is { $to } mm along the base and not { $from } mm, so that what is glued inside the soundboard ends above the base.
+bolts-close = Bolts of the shoulder stand { $gap } mm apart, where nuts and washers need { $asked } mm. Set them farther apart, or take thinner ones.
 bent-not-judged = Not judged: whether the back can be bent so far without breaking, and what its bend does for the strength of the soundbox, which is worked out with a flat back.
 
 ## Their templates

@@ -79,6 +79,7 @@ held-unjudged = Estimation : les cordes tirent la caisse vers le haut avec une f
 base-opens = Estimation : la colle sous le tasseau du bas, qui tient la caisse sur le socle, travaille à { $share } % de l’admissible. Allongez le tasseau le long du socle.
 base-bends = Estimation : le socle, qui fléchit entre colonne et tasseau du bas, travaille à { $share } % de l’admissible. Faites-le plus épais.
 block-longer = Le tasseau du bas a { $to } mm le long du socle et non { $from } mm, pour que ce qui est collé sous la table finisse au-dessus du socle.
+bolts-close = Des boulons de l’épaule sont à { $gap } mm l’un de l’autre, alors qu’écrous et rondelles demandent { $asked } mm. Écartez-les, ou prenez-en de plus fins.
 bent-not-judged = Non jugé : si le fond peut être cintré à ce point sans rompre, et ce que son arc apporte à la résistance de la caisse, qui est calculée avec un fond plat.
 
 ## Leurs gabarits
