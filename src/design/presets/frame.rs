@@ -16,6 +16,7 @@ use crate::engine::bearing::{
     Bearing, BearingError, BoardCut, FrameBearing, Part, bear_board, bear_frame, borne,
 };
 use crate::engine::geometry::{Band, lay_out};
+use crate::engine::parts::findings::BOLT_ROOM;
 use crate::engine::structure::verdict::{Aspect, Carrier, Use};
 
 /// How far neck, pillar and joints of a new frame may be used up, and how far its board.
@@ -43,9 +44,6 @@ const MOST_DEPTH: f64 = 0.65;
 const PEDAL_BELOW_MM: f64 = 115.0;
 /// How far the pillar of a new harp stands from its lowest string at most, in mm. Common practice, no source.
 const MOST_GAP_MM: f64 = 44.0;
-/// Rows of bolts stand so many times their thickness apart at least, so that nuts and washers go beside each other. Common
-/// practice, no source.
-const LEAST_ROWS: f64 = 2.0;
 /// A tenon in the knee block is no thicker than this share of the neck. Common practice, no source.
 const MOST_TENON: f64 = 0.6;
 /// Wire-strung harps with fewer gaps have their neck on a tenon. Chosen for this project, no source.
@@ -141,7 +139,7 @@ fn take_neck(geometry: &mut GeometrySpec, thickness_mm: f64) {
     geometry.neck.thickness_mm = thickness_mm;
     geometry.strings_from_neck_mm = 0.5 * thickness_mm + STRINGS_OFF_NECK_MM;
     let bolts = &mut geometry.joints.shoulder;
-    bolts.across_mm = (thickness_mm / 3.0).round().max(LEAST_ROWS * bolts.diameter_mm);
+    bolts.across_mm = (thickness_mm / 3.0).round().max(BOLT_ROOM * bolts.diameter_mm);
 }
 
 /// What holds the joints, and the soundbox: bolts through the shoulder, or a tenon on a wire-strung harp, whose neck bends
@@ -155,7 +153,7 @@ fn making(geometry: &mut GeometrySpec, longest_mm: f64, (is_pedal, is_tenoned): 
         diameter_mm,
         depth_mm: 40.0,
         apart_mm: 3.0 * diameter_mm,
-        across_mm: geometry.joints.shoulder.across_mm.max(LEAST_ROWS * diameter_mm),
+        across_mm: geometry.joints.shoulder.across_mm.max(BOLT_ROOM * diameter_mm),
         ..JointSpec::default()
     };
     let tenon = JointSpec {
@@ -186,7 +184,7 @@ fn strengthen(geometry: &mut GeometrySpec, frame: &FrameBearing) -> bool {
             let bolts = &mut geometry.joints.shoulder;
             bolts.diameter_mm += 1.0;
             bolts.apart_mm = 3.0 * bolts.diameter_mm;
-            bolts.across_mm = bolts.across_mm.max(LEAST_ROWS * bolts.diameter_mm);
+            bolts.across_mm = bolts.across_mm.max(BOLT_ROOM * bolts.diameter_mm);
         }
         Some(Part::Shoulder) if frame.shoulder.judged.governing().is_some_and(on_tenon) => {
             // With wood left on both sides of it, so that the neck grows with it.

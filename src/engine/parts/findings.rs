@@ -26,7 +26,7 @@ const LEVER_ROOM_M: f64 = 0.001;
 const PULLED_EDGE: f64 = 4.0;
 const OTHER_EDGE: f64 = 3.0;
 /// From one bolt to the next, over their thickness: a washer of ISO 7089 is about twice as wide as its bolt (from memory).
-const BOLT_ROOM: f64 = 2.0;
+pub const BOLT_ROOM: f64 = 2.0;
 /// Wood left between a sound hole and a brace. Common practice, no source.
 const HOLE_ROOM_M: f64 = 0.002;
 /// An opening through which a flat hand goes, long and wide. Source: MIL-STD-1472, access openings for a bare flat hand
